@@ -1,0 +1,18 @@
+/** A figure, or the reason there is none. */
+export type Outcome<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly refusal: Refusal };
+
+/** Why no figure can be given: a stable code, and the facts a sentence about it needs. */
+export type Refusal = {
+  readonly code: string;
+  readonly facts: Readonly<Record<string, string | number>>;
+};
+
+export function accept<T>(value: T): Outcome<T> {
+  return { ok: true, value };
+}
+
+export function refuse(code: string, facts: Refusal["facts"] = {}): Outcome<never> {
+  return { ok: false, refusal: { code, facts } };
+}

@@ -1,0 +1,2 @@
+/** A range as the spreadsheet passes it: rows of numbers, text, booleans, `Date` or "" for blank. */
+export type Cells = readonly (readonly unknown[])[];

@@ -1,0 +1,60 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { dirname, join, relative } from "node:path";
+
+/** What each folder of src may import besides itself and outcome.ts. */
+const may: Record<string, readonly string[]> = {
+  statistics: ["simple-statistics"],
+  coaching: ["statistics"],
+  rows: ["coaching", "zod/mini"],
+  words: ["coaching", "rows"],
+  catalogue: ["coaching", "rows", "words"],
+  actions: ["coaching", "rows", "words", "catalogue", "zod/mini"],
+  sidebar: ["actions/messages", "words", "charts", "preact"],
+  charts: ["preact"],
+  pages: ["actions/messages", "words", "charts", "preact"],
+  "apps-script": ["catalogue", "actions", "words"],
+  "local-host": [
+    "actions/messages",
+    "words",
+    "node:",
+    "@univerjs/",
+    "react",
+    "rxjs",
+    "exceljs",
+    "papaparse",
+    "fflate",
+  ],
+  bundle: ["catalogue", "words", "esbuild", "node:"],
+};
+const pure = /^(statistics|coaching|rows|words|catalogue)\//;
+
+const src = join(__dirname, "../src");
+const files = (readdirSync(src, { recursive: true }) as string[]).filter((file) =>
+  /\.(ts|tsx|mjs)$/.test(file),
+);
+const text = (file: string) => readFileSync(join(src, file), "utf8");
+const imports = (file: string) =>
+  [...text(file).matchAll(/(?:\bfrom|\bimport\(?|\brequire\()\s*["']([^"']+)["']/g)].map(
+    ([, to]) => (to!.startsWith(".") ? relative(src, join(src, dirname(file), to!)) : to!),
+  );
+
+test("every folder of src is in the table", () => {
+  const folders = new Set(files.filter((f) => f.includes("/")).map((file) => file.split("/")[0]!));
+  expect([...folders].filter((folder) => !(folder in may))).toEqual([]);
+});
+
+test.each(files)("%s imports only what its folder may", (file) => {
+  const folder = file.split("/")[0]!;
+  const allowed = ["outcome", folder, ...(may[folder] ?? [])];
+  const stray = imports(file).filter(
+    (to) =>
+      !allowed.some(
+        (a) => to === a || to.startsWith(`${a}/`) || (/[:/]$/.test(a) && to.startsWith(a)),
+      ),
+  );
+  expect(stray).toEqual([]);
+});
+
+test.each(files.filter((file) => pure.test(file)))("%s is handed clock and chance", (file) => {
+  expect(text(file)).not.toMatch(/new Date\(\)|Date\.now|Math\.random/);
+});
