@@ -1,19 +1,19 @@
 import { nameKey } from "./name-key";
 
 /** Words coaches use for the same lift (common practice, no source). */
-const sameLift: Readonly<Record<string, string>> = {
-  squat: "back squat",
-  "high-bar squat": "back squat",
-  "high bar squat": "back squat",
-  "high-bar back squat": "back squat",
-  "high bar back squat": "back squat",
-  bs: "back squat",
-  kniebeuge: "back squat",
-  kb: "back squat",
-};
+const sameLift = new Map([
+  ["squat", "back squat"],
+  ["high-bar squat", "back squat"],
+  ["high bar squat", "back squat"],
+  ["high-bar back squat", "back squat"],
+  ["high bar back squat", "back squat"],
+  ["bs", "back squat"],
+  ["kniebeuge", "back squat"],
+  ["kb", "back squat"],
+]);
 
 /** One key for every spelling of a lift. */
 export function exerciseKey(exercise: string): string {
   const key = nameKey(exercise);
-  return Object.hasOwn(sameLift, key) ? sameLift[key]! : key;
+  return sameLift.get(key) ?? key;
 }
