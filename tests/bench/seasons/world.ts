@@ -1,0 +1,160 @@
+import type { Chance } from "./chance";
+
+/** What the simulated seasons are like; every figure can be broken on purpose. */
+export type World = {
+  readonly athletes: number;
+  readonly baselineSessions: number;
+  /** Typical errors of bar speed, jump height and contact, percent, and their spread (CV). */
+  readonly typicalError: readonly [number, number, number];
+  readonly typicalErrorSpread: number;
+  /** Correlation between two measures of one session. */
+  readonly correlation: number;
+  /** Correlation of one session's error with the one before. */
+  readonly serial: number;
+  /** Share of a session's variance that the whole squad has in common that day. */
+  readonly commonDay: number;
+  /** Degrees of freedom of the error; Infinity is normal. */
+  readonly tails: number;
+  readonly offDays: { readonly share: number; readonly size: number };
+  readonly misreadings: { readonly share: number; readonly size: number };
+  readonly missed: number;
+  readonly present: readonly [number, number, number];
+  /** Jump heights are read to this step, cm (a plate stack), 0 for a tape or mat. */
+  readonly stackStepCm: number;
+  /** How far the bar climbs over the season, fraction. */
+  readonly climb: number;
+  /** Seasons before this one in the rows. */
+  readonly pastSeasons: number;
+};
+
+export const usualWorld: World = {
+  athletes: 20,
+  baselineSessions: 6,
+  typicalError: [4.5, 4, 4.5],
+  typicalErrorSpread: 0.25,
+  correlation: 0.4,
+  serial: 0,
+  commonDay: 0,
+  tails: 8,
+  offDays: { share: 0.075, size: -5 },
+  misreadings: { share: 0, size: -15 },
+  missed: 0.1,
+  present: [0.95, 0.85, 0.6],
+  stackStepCm: 0,
+  climb: 0.12,
+  pastSeasons: 0,
+};
+
+/** What truly happens to one athlete: percent change at each session of the season. */
+export type Truth = {
+  readonly kind: "calm" | "step" | "slide" | "novice";
+  readonly size: number;
+  /** First session of the change, counting the athlete's attended sessions from 0. */
+  readonly onset: number;
+  /** Which of the three measures change. */
+  readonly measures: readonly boolean[];
+};
+
+export type Session = {
+  readonly day: number;
+  readonly loadKg: number;
+  /** True expected first-set speed that day, m/s. */
+  readonly trueSpeed: number;
+  /** Observed first-set speed, null when not measured. */
+  readonly speed: number | null;
+  readonly jumpCm: number | null;
+  readonly contactS: number | null;
+  /** Error of each measure in units of its own typical error, for the all-knowing test. */
+  readonly scores: readonly (number | null)[];
+};
+
+export type SimulatedAthlete = {
+  readonly name: string;
+  readonly novice: boolean;
+  readonly truth: Truth;
+  readonly sessions: readonly Session[];
+  readonly typicalError: readonly number[];
+  /** Load at 0.30 m/s on the true line at each session, kg. */
+  readonly trueStrengthKg: readonly number[];
+};
+
+const referenceLoad = 0.75;
+
+/** True speed at a share of the best single: 1.73 m/s at no load, 0.28 m/s at the best. */
+const speedAtShare = (share: number, zeroLoad: number) => zeroLoad - (zeroLoad - 0.28) * share;
+
+/** One athlete's attended sessions, by the world's rules. */
+export function simulateAthlete(
+  world: World,
+  name: string,
+  truth: Truth,
+  firstDay: number,
+  weeks: number,
+  aWeek: number,
+  commonErrors: ReadonlyMap<number, number>,
+  random: Chance,
+): SimulatedAthlete {
+  const best = 55 + 80 * random.uniform();
+  const zeroLoad = 1.73 * (1 + 0.05 * random.normal());
+  const jump = 30 + 25 * random.uniform();
+  const contact = 0.17 + 0.05 * random.uniform();
+  const typicalError = world.typicalError.map(
+    (te) => te * Math.max(0.4, 1 + world.typicalErrorSpread * random.normal()),
+  );
+  const novice = truth.kind === "novice";
+  const sessions: Session[] = [];
+  const trueStrengthKg: number[] = [];
+  const previous = [0, 0, 0];
+  const referenceSpeed = speedAtShare(referenceLoad, zeroLoad);
+  for (let week = 0; week < weeks; week++) {
+    for (let visit = 0; visit < aWeek; visit++) {
+      if (random.uniform() < world.missed) continue;
+      const day = firstDay + week * 7 + (visit === 0 ? 1 : 3);
+      const at = sessions.length;
+      const since = at - truth.onset;
+      const moved = (measure: number): number => {
+        if (truth.kind === "novice") return 0.3 * at;
+        if (truth.kind === "calm" || since < 0 || !truth.measures[measure]) return 0;
+        return truth.kind === "step" ? truth.size : truth.size * Math.min(1, (since + 1) / 8);
+      };
+      const shared = random.heavy(world.tails);
+      const common = commonErrors.get(day) ?? 0;
+      const offDay = random.uniform() < world.offDays.share ? world.offDays.size : 0;
+      const errors = typicalError.map((te, measure) => {
+        const fresh =
+          Math.sqrt(world.correlation) * shared +
+          Math.sqrt(1 - world.correlation) * random.heavy(world.tails);
+        const serial = world.serial * previous[measure]! + Math.sqrt(1 - world.serial ** 2) * fresh;
+        previous[measure] = serial;
+        const withDay =
+          Math.sqrt(1 - world.commonDay) * serial + Math.sqrt(world.commonDay) * common;
+        const misread = random.uniform() < world.misreadings.share ? world.misreadings.size : 0;
+        return te * withDay + offDay + misread;
+      });
+      const here = typicalError.map(
+        (_, measure) => random.uniform() < world.present[measure as 0 | 1 | 2],
+      );
+      const share = 0.72 * (1 + (world.climb * week) / weeks) + 0.02 * (visit % 2);
+      const loadKg = Math.round((best * share) / 2.5) * 2.5;
+      const x = typicalError.map((_, measure) => moved(measure) + errors[measure]!);
+      const level = speedAtShare(loadKg / best, zeroLoad);
+      const trueSpeed = level + (referenceSpeed * moved(0)) / 100;
+      const speed = level + (referenceSpeed * x[0]!) / 100;
+      const height = jump * Math.exp(x[1]! / 100);
+      const step = world.stackStepCm;
+      sessions.push({
+        day,
+        loadKg,
+        trueSpeed,
+        speed: here[0] ? speed : null,
+        jumpCm: here[1] ? (step > 0 ? Math.floor(height / step) * step : height) : null,
+        contactS: here[2] ? contact * Math.exp(-x[2]! / 100) : null,
+        scores: x.map((value, measure) => (here[measure] ? value / typicalError[measure]! : null)),
+      });
+      trueStrengthKg.push(
+        (best * (zeroLoad - 0.3 + (referenceSpeed * moved(0)) / 100)) / (zeroLoad - 0.28),
+      );
+    }
+  }
+  return { name, novice, truth, sessions, typicalError, trueStrengthKg };
+}
