@@ -1,0 +1,48 @@
+/**
+ * Constants of the season hold. Found by simulating seasons of runners' gyms (squads of 20, one or
+ * two sessions a week, a tenth missed, heavy tails, off-days) and kept where calm seasons are
+ * flagged as often as the coach chose under every broken assumption tried. Percent are of baseline.
+ */
+export type HoldSettings = {
+  /** Correlation of two measures taken in one session. */
+  readonly betweenMeasures: number;
+  /** Correlation of one session's error with the next session's. */
+  readonly serial: number;
+  /** Degrees of freedom the squad's typical error is worth; 9 suits a spread of 25 % (Smyth 2004). */
+  readonly squadWorth: number;
+  /** Scores are cut to this many typical errors, so that one misreading cannot decide (Huber 1964). */
+  readonly clip: number;
+  /** SD of the changes looked for, in typical errors. */
+  readonly changeSd: number;
+  /** Share of the evidence given to all measures together; each alone has an equal part of the rest. */
+  readonly togetherShare: number;
+  /** Rows a change must have before it counts. */
+  readonly leastRows: number;
+  /** Baseline rows a measure must have. */
+  readonly leastBaselineRows: number;
+  /** Share of a change that must also stand against the season's own baseline. */
+  readonly againstBaseline: number;
+  /** Rows that must lie on the side of the change just now, and by how many typical errors. */
+  readonly recentRows: number;
+  readonly recentShift: number;
+  /** Share of the limit at which a word already given is kept. */
+  readonly keepShare: number;
+  /** No typical error is taken to be less than this, percent. */
+  readonly leastError: number;
+};
+
+export const usualHoldSettings: HoldSettings = {
+  betweenMeasures: 0.4,
+  serial: 0,
+  squadWorth: 9,
+  clip: 2,
+  changeSd: 1.2,
+  togetherShare: 0.5,
+  leastRows: 2,
+  leastBaselineRows: 3,
+  againstBaseline: 0.7,
+  recentRows: 4,
+  recentShift: 0.25,
+  keepShare: 0.7,
+  leastError: 0.5,
+};

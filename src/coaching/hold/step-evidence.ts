@@ -1,0 +1,145 @@
+import type { WatchedMeasure, WatchedSeason } from "./watched-season";
+
+/** Evidence for a lasting fall or rise, from the sessions up to one of them. */
+export type StepEvidence = {
+  readonly low: DirectedEvidence;
+  readonly high: DirectedEvidence;
+};
+
+export type DirectedEvidence = {
+  /** Bayes factor against "no change", averaged over onsets and streams. */
+  readonly total: number;
+  /** What each onset adds to it, by session. */
+  readonly byOnset: Float64Array;
+  /** Place of the onset that adds most, −1 when none adds. */
+  readonly onset: number;
+  /** Stream of the single largest term: −1 all measures together, otherwise the measure watched. */
+  readonly stream: number;
+  /** Recent rows of that stream minus its baseline, typical errors. */
+  readonly recent: number;
+};
+
+type Gathering = {
+  total: number;
+  readonly byOnset: Float64Array;
+  largest: number;
+  stream: number;
+  recent: number;
+};
+
+/**
+ * For every possible onset, all rows from it on are compared with all rows before it, as a Bayes
+ * factor for a change of normal size about zero; the factors are averaged over onsets and over two
+ * kinds of stream: all measures together, and each alone. A change is looked for at unknown times
+ * with an unknown size, hence no window and no smoothing weight to choose (after Page 1954, Shiryaev
+ * 1963, Hawkins 1987, Hawkins, Qiu & Kang 2003).
+ *
+ * @param session place of the last session read, at least the number of baseline sessions
+ */
+export function stepEvidence(season: WatchedSeason, session: number): StepEvidence {
+  const low = gathering(session);
+  const high = gathering(session);
+  const { measures, settings } = season;
+  if (measures.length > 1) {
+    addStream(season, session, measures, -1, settings.togetherShare, low, high);
+    const alone = (1 - settings.togetherShare) / measures.length;
+    measures.forEach((measure, m) => {
+      addStream(season, session, [measure], m, alone, low, high);
+    });
+  } else if (measures.length === 1) {
+    addStream(season, session, measures, 0, 1, low, high);
+  }
+  return { low: directed(low), high: directed(high) };
+}
+
+/** Adds one stream's Bayes factors, with `share` of the whole weight. */
+function addStream(
+  season: WatchedSeason,
+  session: number,
+  measures: readonly WatchedMeasure[],
+  stream: number,
+  share: number,
+  low: Gathering,
+  high: Gathering,
+): void {
+  const { settings, baselineSessions: first } = season;
+  const { weight, score, load, rows } = runningSums(season, session, measures);
+  const end = session + 1;
+  const inflation = (1 + settings.serial) / (1 - settings.serial);
+  const looked = settings.changeSd ** 2;
+  const baseline = score[first]! / weight[first]!;
+  const prior = (2 * share) / season.plannedAfter;
+
+  let from = end;
+  while (from > first && rows[end]! - rows[from]! < settings.recentRows) from--;
+  const recentWeight = weight[end]! - weight[from]!;
+  const recent = recentWeight > 0 ? (score[end]! - score[from]!) / recentWeight - baseline : 0;
+
+  for (let t = first; t <= session && rows[end]! - rows[t]! >= settings.leastRows; t++) {
+    const before = weight[t]!;
+    const after = weight[end]! - before;
+    const meanAfter = (score[end]! - score[t]!) / after;
+    const change = meanAfter - score[t]! / before;
+    // A change must also stand against the season's own baseline, or it is only a return from the
+    // other side. A change of nothing says nothing.
+    if (change === 0 || (meanAfter - baseline) / change < settings.againstBaseline) continue;
+    const loadGap = (load[end]! - load[t]!) / after - load[t]! / before;
+    const variance = (1 / after + 1 / before) * inflation + loadGap ** 2;
+    const factor =
+      prior *
+      Math.sqrt(variance / (variance + looked)) *
+      Math.exp((change ** 2 * looked) / (2 * variance * (variance + looked)));
+    const side = change < 0 ? low : high;
+    side.total += factor;
+    side.byOnset[t]! += factor;
+    if (factor > side.largest) {
+      side.largest = factor;
+      side.stream = stream;
+      side.recent = recent;
+    }
+  }
+}
+
+/**
+ * Running sums over sessions of a stream's weights, weighted scores and weighted load errors, and
+ * the count of its rows; place t holds the sum before session t. A session with m of the stream's
+ * measures weighs m/(1 + (m − 1)·r), for measures of one day share part of their error.
+ */
+function runningSums(season: WatchedSeason, session: number, measures: readonly WatchedMeasure[]) {
+  const { clip, betweenMeasures } = season.settings;
+  const weight = new Float64Array(session + 2);
+  const score = new Float64Array(session + 2);
+  const load = new Float64Array(session + 2);
+  const rows = new Float64Array(session + 2);
+  for (let s = 0; s <= session; s++) {
+    let present = 0;
+    let scores = 0;
+    let loads = 0;
+    for (const { values, baselineMean, errors, loadError } of measures) {
+      const value = values[s]!;
+      if (Number.isNaN(value)) continue;
+      const error = errors[session]!;
+      present++;
+      scores += Math.min(clip, Math.max(-clip, (value - baselineMean) / error));
+      if (loadError) loads += loadError[s]! / error;
+    }
+    const one = present > 0 ? 1 / (1 + (present - 1) * betweenMeasures) : 0;
+    weight[s + 1] = weight[s]! + one * present;
+    score[s + 1] = score[s]! + one * scores;
+    load[s + 1] = load[s]! + one * loads;
+    rows[s + 1] = rows[s]! + (present > 0 ? 1 : 0);
+  }
+  return { weight, score, load, rows };
+}
+
+function gathering(session: number): Gathering {
+  return { total: 0, byOnset: new Float64Array(session + 1), largest: 0, stream: -2, recent: 0 };
+}
+
+function directed({ total, byOnset, stream, recent }: Gathering): DirectedEvidence {
+  let onset = -1;
+  for (let t = 0; t < byOnset.length; t++) {
+    if (byOnset[t]! > 0 && (onset < 0 || byOnset[t]! > byOnset[onset]!)) onset = t;
+  }
+  return { total, byOnset, onset, stream, recent };
+}

@@ -1,0 +1,26 @@
+import type { WatchedSeason } from "./watched-season";
+
+/**
+ * Smallest fall in all measures that would usually show within six more sessions, percent:
+ * 3.4 · mean typical error · √(1/P + c/(6·P)), P the weight and c the count of the sessions so far.
+ * In simulation 78 to 93 % of such falls were found in time (limit for one calm season in ten).
+ */
+export function visibleFall(
+  season: WatchedSeason,
+  session: number = season.sessions - 1,
+): number | null {
+  const { measures, settings } = season;
+  if (measures.length === 0) return null;
+  let error = 0;
+  for (const { errors } of measures) error += errors[session]! / measures.length;
+  let weight = 0;
+  let rows = 0;
+  for (let s = 0; s <= session; s++) {
+    let present = 0;
+    for (const { values } of measures) if (!Number.isNaN(values[s]!)) present++;
+    if (present === 0) continue;
+    weight += present / (1 + (present - 1) * settings.betweenMeasures);
+    rows++;
+  }
+  return 3.4 * error * Math.sqrt(1 / weight + rows / (6 * weight));
+}
