@@ -1,32 +1,86 @@
+import { accept, type Outcome, refuse } from "../../outcome";
 import type { Day } from "../calendar/day";
+import type { LineFit, LineRow, ZeroLoadPrior } from "./line-fit";
+import { lineFit, recencyWeight } from "./line-fit";
+import type { LineSettings } from "./line-settings";
 
 /**
  * Bar speed against load for one athlete and one lift: speed = intercept + slope · load, with the
- * uncertainty of both.
+ * uncertainty of both (variances and covariance) in `LineFit`. m/s, kg.
  */
-export type LoadSpeedLine = {
-  /** Speed at zero load, m/s. */
-  readonly intercept: number;
-  /** m/s per kg, below zero. */
-  readonly slope: number;
-  /** Variances and covariance of intercept and slope. */
-  readonly interceptVariance: number;
-  readonly covariance: number;
-  readonly slopeVariance: number;
+export type LoadSpeedLine = LineFit & {
   /** SD of single sets around the line, m/s, steadied while sets are few. */
   readonly residualSd: number;
-  /** SD of whole days and of sets within a day, m/s, as the line and its intervals assume them. */
+  /** SD of whole days and of sets within a day, m/s, as the line and its intervals take them. */
   readonly daySd: number;
   readonly setSd: number;
   readonly setsUsed: number;
   readonly daysUsed: number;
   readonly lightestKg: number;
   readonly heaviestKg: number;
-  /** Days and loads among the recent sets, those whose weight is at least 0.1. */
-  readonly recentDays: number;
-  readonly recentLightestKg: number;
-  readonly recentHeaviestKg: number;
   readonly lastDay: Day;
-  /** Sets left out since they were taken with another tool, figure, bar or gym than the latest. */
-  readonly otherSettingSets: number;
+  /** The same of the recent sets, those that keep at least a tenth of their weight. */
+  readonly recent: {
+    readonly days: number;
+    readonly lightestKg: number;
+    readonly heaviestKg: number;
+  };
 };
+
+/** Sets that the assumed day and set SDs are worth in the residual SD. */
+const residualWorth = 10;
+const leastRecency = 0.1;
+
+/**
+ * The load–speed line of one athlete's sets, recent days weighing more, steadied by the squad's speed
+ * at zero load.
+ *
+ * @param rows sets in one setting, in order of day
+ * @returns refuses `no-speed-sets` without rows, `no-load-on-bar` when every load is zero, and
+ * `line-not-falling` when speed does not fall with load
+ */
+export function loadSpeedLine(
+  rows: readonly LineRow[],
+  now: Day,
+  prior: ZeroLoadPrior,
+  settings: LineSettings,
+): Outcome<LoadSpeedLine> {
+  if (rows.length === 0) return refuse("no-speed-sets");
+  const fit = lineFit(rows, now, prior, settings);
+  if (!fit) return refuse("no-load-on-bar", { sets: rows.length });
+  if (!(fit.slope < 0)) return refuse("line-not-falling", { sets: rows.length });
+  const recentRows = rows.filter(({ day }) => recencyWeight(now - day, settings) >= leastRecency);
+  const all = extent(rows);
+  const { daySd, setSd } = settings;
+  let squares = 0;
+  for (const { loadKg, speed } of rows)
+    squares += (speed - fit.intercept - fit.slope * loadKg) ** 2;
+  const freedom = Math.max(0, rows.length - 2);
+  return accept({
+    ...fit,
+    residualSd: Math.sqrt(
+      (residualWorth * (daySd ** 2 + setSd ** 2) + squares) / (residualWorth + freedom),
+    ),
+    daySd,
+    setSd,
+    setsUsed: rows.length,
+    lastDay: rows[rows.length - 1]!.day,
+    daysUsed: all.days,
+    lightestKg: all.lightestKg,
+    heaviestKg: all.heaviestKg,
+    recent: extent(recentRows),
+  });
+}
+
+/** Days and range of loads, kg. */
+function extent(rows: readonly LineRow[]) {
+  let lightestKg = Number.POSITIVE_INFINITY;
+  let heaviestKg = 0;
+  const days = new Set<Day>();
+  for (const { day, loadKg } of rows) {
+    lightestKg = Math.min(lightestKg, loadKg);
+    heaviestKg = Math.max(heaviestKg, loadKg);
+    days.add(day);
+  }
+  return { days: days.size, lightestKg, heaviestKg };
+}

@@ -1,11 +1,73 @@
-import type { Outcome } from "../../outcome";
-import type { SquadIndex } from "../series/squad-index";
+import { type Outcome, refuse } from "../../outcome";
+import { exerciseKey } from "../record/exercise-key";
+import type { Setting, SpeedSet } from "../series/speed-set";
+import type { AthleteRows, SquadIndex } from "../series/squad-index";
+import type { LineRow, ZeroLoadPrior } from "./line-fit";
+import { lineFit } from "./line-fit";
+import type { LineSettings } from "./line-settings";
+import { usualLineSettings } from "./line-settings";
 import type { LoadSpeedLine } from "./load-speed-line";
+import { loadSpeedLine } from "./load-speed-line";
+import { squadZeroLoad } from "./squad-zero-load";
 
-/** Every athlete's line of one lift, the squad steadying each; ask by name. */
-export function squadLines(_given: {
+/** A line, and the sets left out of it as they were taken in another setting than the latest. */
+export type AthleteLine = LoadSpeedLine & { readonly otherSettingSets: number };
+
+/**
+ * Every athlete's line of one lift on the index's last day, each steadied by the squad; ask by name.
+ * The lines read the setting (tool, mean or peak, bar, gym) of the athlete's latest session.
+ *
+ * Refuses `athlete-not-in-sets`, `no-speed-sets` for this lift, and what `loadSpeedLine` refuses.
+ */
+export function squadLines({
+  index,
+  exercise,
+  settings = usualLineSettings,
+}: {
   readonly index: SquadIndex;
   readonly exercise: string;
-}): (athlete: string) => Outcome<LoadSpeedLine> {
-  throw new Error("being written");
+  readonly settings?: LineSettings;
+}): (athlete: string) => Outcome<AthleteLine> {
+  const lift = exerciseKey(exercise);
+  const rowsOf = new Map<string, readonly LineRow[]>();
+  for (const athlete of index.athletes.values()) {
+    rowsOf.set(athlete.key, lineRows(latestSetting(athlete, lift)));
+  }
+  const prior = zeroLoadOf(rowsOf.values(), index.asOf, settings);
+  return (name) => {
+    const athlete = index.of(name);
+    if (!athlete) return refuse("athlete-not-in-sets", { athlete: name });
+    const rows = rowsOf.get(athlete.key)!;
+    const line = loadSpeedLine(rows, index.asOf, prior, settings);
+    if (!line.ok) return refuse(line.refusal.code, { ...line.refusal.facts, exercise });
+    const all = lineRows(athlete.lifts.get(lift) ?? []);
+    return { ok: true, value: { ...line.value, otherSettingSets: all.length - rows.length } };
+  };
+}
+
+/** The squad's speed at zero load from every athlete's own rows. */
+export function zeroLoadOf(
+  squad: Iterable<readonly LineRow[]>,
+  now: number | null,
+  settings: LineSettings,
+): ZeroLoadPrior {
+  const lines = [];
+  for (const rows of squad) lines.push(lineFit(rows, now, null, settings));
+  return squadZeroLoad(lines, settings);
+}
+
+/** Sets with a load, as the line reads them; only those of one setting when it is given. */
+export function lineRows(sets: readonly SpeedSet[], setting?: Setting): readonly LineRow[] {
+  const rows: LineRow[] = [];
+  for (const { day, loadKg, speed, setting: own } of sets) {
+    if (loadKg === null || (setting && own !== setting)) continue;
+    rows.push({ day, loadKg, speed });
+  }
+  return rows;
+}
+
+function latestSetting(athlete: AthleteRows, lift: string): readonly SpeedSet[] {
+  const sets = athlete.lifts.get(lift) ?? [];
+  const latest = sets[sets.length - 1]?.setting;
+  return sets.filter(({ setting }) => setting === latest);
 }

@@ -1,8 +1,12 @@
 import type { Day } from "../calendar/day";
 import type { DiaryDay } from "../record/diary-day";
+import { exerciseKey } from "../record/exercise-key";
 import type { JumpAttempt } from "../record/jump-attempt";
 import type { LiftingSet } from "../record/lifting-set";
 import { nameKey } from "../record/name-key";
+import { inOrder } from "./in-order";
+import type { SpeedSet } from "./speed-set";
+import { speedSetReader } from "./speed-set";
 
 /** One athlete's rows up to the day asked for, each list in order of day, time and row. */
 export type AthleteRows = {
@@ -10,33 +14,33 @@ export type AthleteRows = {
   readonly key: string;
   /** The name as first written in the rows. */
   readonly athlete: string;
-  readonly sets: readonly LiftingSet[];
-  readonly jumps: readonly JumpAttempt[];
+  /** Marker and work sets with a speed, by `exerciseKey`. */
+  readonly lifts: ReadonlyMap<string, readonly SpeedSet[]>;
+  /** By `nameKey` of the test. */
+  readonly jumps: ReadonlyMap<string, readonly JumpAttempt[]>;
   readonly diary: readonly DiaryDay[];
 };
 
 /** The squad's rows, sorted once and laid out by athlete. */
 export type SquadIndex = {
   readonly asOf: Day;
-  /** By `nameKey`; only athletes with at least one row. */
+  /** By `nameKey`; only athletes with at least one row, in order of key. */
   readonly athletes: ReadonlyMap<string, AthleteRows>;
   /** One athlete's rows by any spelling of the name, undefined when there are none. */
   readonly of: (athlete: string) => AthleteRows | undefined;
 };
 
-type Writable<Row> = Row[];
 type Gathering = {
   readonly key: string;
   readonly athlete: string;
-  readonly sets: Writable<LiftingSet>;
-  readonly jumps: Writable<JumpAttempt>;
-  readonly diary: Writable<DiaryDay>;
+  readonly lifts: Map<string, SpeedSet[]>;
+  readonly jumps: Map<string, JumpAttempt[]>;
+  readonly diary: DiaryDay[];
 };
-type Rowed = { readonly day: Day; readonly row: number; readonly minute?: number | null };
 
 /**
- * Lays the rows of a squad out by athlete in one pass, so that every measure of every athlete reads
- * only its own rows. Rows after `asOf` are not yet known and are left out.
+ * Lays the rows of a squad out by athlete, lift and test in one pass, so that every measure of every
+ * athlete reads only its own rows. Rows after `asOf` are not yet known and are left out.
  */
 export function squadIndex(
   rows: {
@@ -46,41 +50,68 @@ export function squadIndex(
   },
   asOf: Day,
 ): SquadIndex {
-  const byName = new Map<string, Gathering>();
-  const athletes = new Map<string, Gathering>();
+  const found = new Map<string, Gathering>();
   // Names repeat thousands of times: each spelling is keyed once.
-  const at = (name: string): Gathering => {
-    const known = byName.get(name);
-    if (known) return known;
+  const gatheringOf = remembered((name: string) => {
     const key = nameKey(name);
-    let gathering = athletes.get(key);
-    if (!gathering) {
-      gathering = { key, athlete: name, sets: [], jumps: [], diary: [] };
-      athletes.set(key, gathering);
-    }
-    byName.set(name, gathering);
-    return gathering;
-  };
-  for (const set of rows.sets ?? []) if (set.day <= asOf) at(set.athlete).sets.push(set);
-  for (const jump of rows.jumps ?? []) if (jump.day <= asOf) at(jump.athlete).jumps.push(jump);
-  for (const day of rows.diary ?? []) if (day.day <= asOf) at(day.athlete).diary.push(day);
-  for (const gathering of athletes.values()) {
-    inOrder(gathering.sets);
-    inOrder(gathering.jumps);
-    inOrder(gathering.diary);
+    return found.get(key) ?? added(found, key, name);
+  });
+  const liftOf = remembered(exerciseKey);
+  const testOf = remembered(nameKey);
+  const speedSetOf = speedSetReader();
+
+  for (const set of rows.sets ?? []) {
+    if (set.day > asOf) continue;
+    const { lifts } = gatheringOf(set.athlete);
+    const speedSet = speedSetOf(set);
+    if (speedSet) listOf(lifts, liftOf(set.exercise)).push(speedSet);
+  }
+  for (const jump of rows.jumps ?? []) {
+    if (jump.day <= asOf) listOf(gatheringOf(jump.athlete).jumps, testOf(jump.test)).push(jump);
+  }
+  for (const day of rows.diary ?? []) {
+    if (day.day <= asOf) gatheringOf(day.athlete).diary.push(day);
+  }
+  const athletes = new Map<string, AthleteRows>();
+  for (const key of [...found.keys()].sort()) {
+    const { athlete, lifts, jumps, diary } = found.get(key)!;
+    athletes.set(key, {
+      key,
+      athlete,
+      lifts: inOrderEach(lifts, ({ set }) => set),
+      jumps: inOrderEach(jumps, (attempt) => attempt),
+      diary: inOrder(diary, (day) => day),
+    });
   }
   return { asOf, athletes, of: (athlete) => athletes.get(nameKey(athlete)) };
 }
 
-/** Sorts in place; rows are mostly in order already, which is checked first. */
-function inOrder(rows: Rowed[]): void {
-  let sorted = true;
-  for (let i = 1; i < rows.length && sorted; i++) sorted = earlier(rows[i - 1]!, rows[i]!) <= 0;
-  if (!sorted) rows.sort(earlier);
+function added(found: Map<string, Gathering>, key: string, athlete: string): Gathering {
+  const gathering = { key, athlete, lifts: new Map(), jumps: new Map(), diary: [] };
+  found.set(key, gathering);
+  return gathering;
 }
 
-/** Day, then time; a row without a time keeps its place by row number. */
-function earlier(a: Rowed, b: Rowed): number {
-  const byTime = typeof a.minute === "number" && typeof b.minute === "number";
-  return a.day - b.day || (byTime ? a.minute! - b.minute! : 0) || a.row - b.row;
+function inOrderEach<Row>(
+  lists: ReadonlyMap<string, readonly Row[]>,
+  placeOf: Parameters<typeof inOrder<Row>>[1],
+): ReadonlyMap<string, readonly Row[]> {
+  return new Map([...lists].map(([key, rows]) => [key, inOrder(rows, placeOf)]));
+}
+
+function listOf<Row>(lists: Map<string, Row[]>, key: string): Row[] {
+  const known = lists.get(key);
+  if (known) return known;
+  const list: Row[] = [];
+  lists.set(key, list);
+  return list;
+}
+
+function remembered<Value>(work: (text: string) => Value): (text: string) => Value {
+  const known = new Map<string, Value>();
+  return (text) => {
+    const value = known.get(text) ?? work(text);
+    known.set(text, value);
+    return value;
+  };
 }

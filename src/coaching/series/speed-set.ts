@@ -1,0 +1,66 @@
+import type { Day } from "../calendar/day";
+import type { LiftingSet } from "../record/lifting-set";
+import { nameKey } from "../record/name-key";
+
+/**
+ * What a speed was taken with. Speeds of two settings are not compared: tools, mean and peak, bars
+ * and gyms differ by more than a season does. A blank cell is a setting of its own, not a guess.
+ */
+export type Setting = {
+  readonly tool: string;
+  readonly speedIs: "mean" | "peak" | null;
+  readonly barKg: number | null;
+  readonly gym: string;
+  /** Fastest repetition, or the mean over repetitions when only that was kept. */
+  readonly figure: "best rep" | "mean of reps" | null;
+};
+
+/** A marker or work set with a speed. */
+export type SpeedSet = {
+  readonly day: Day;
+  readonly marker: boolean;
+  readonly loadKg: number | null;
+  /** Fastest repetition, or the set's recorded figure when repetitions were not kept; m/s. */
+  readonly speed: number;
+  /** One object for each different setting, so that settings compare by identity. */
+  readonly setting: Setting;
+  readonly set: LiftingSet;
+};
+
+/** Fastest repetition of a set; its recorded figure when no repetition was kept; null without either. */
+export function speedOfSet(set: LiftingSet): number | null {
+  let fastest = 0;
+  for (const speed of set.repSpeeds) if (speed !== null && speed > fastest) fastest = speed;
+  return fastest > 0 ? fastest : set.setSpeed;
+}
+
+/** Reads sets into speed sets; warm-ups and sets without a speed give none. */
+export function speedSetReader(): (set: LiftingSet) => SpeedSet | null {
+  const spellings = new Map<string, Setting>();
+  const settings = new Map<string, Setting>();
+  const settingOf = (set: LiftingSet, figure: Setting["figure"]): Setting => {
+    const { tool, speedIs, barKg, gym } = set;
+    const spelling = `${tool}\n${gym}\n${speedIs}\n${barKg}\n${figure}`;
+    const known = spellings.get(spelling);
+    if (known) return known;
+    const key = `${nameKey(tool)}\n${nameKey(gym)}\n${speedIs}\n${barKg}\n${figure}`;
+    const setting = settings.get(key) ?? { tool, speedIs, barKg, gym, figure };
+    settings.set(key, setting);
+    spellings.set(spelling, setting);
+    return setting;
+  };
+  return (set) => {
+    if (set.kind === "warm-up") return null;
+    const speed = speedOfSet(set);
+    if (speed === null || !(speed > 0)) return null;
+    const byReps = set.repSpeeds.some((rep) => rep !== null && rep > 0);
+    return {
+      day: set.day,
+      marker: set.kind === "marker",
+      loadKg: set.loadKg,
+      speed,
+      setting: settingOf(set, byReps ? "best rep" : set.setSpeedIs),
+      set,
+    };
+  };
+}

@@ -1,0 +1,98 @@
+import { expectedSpeed, speedOnLine } from "../../../src/coaching/bar-speed/expected-speed";
+import { type LineRow, lineFit } from "../../../src/coaching/bar-speed/line-fit";
+import { t90, usualLineSettings } from "../../../src/coaching/bar-speed/line-settings";
+import { loadSpeedLine } from "../../../src/coaching/bar-speed/load-speed-line";
+import { loadAtSpeed, shiftOfDay } from "../../../src/coaching/bar-speed/shift-of-day";
+import { squadZeroLoad } from "../../../src/coaching/bar-speed/squad-zero-load";
+import { strengthEstimate } from "../../../src/coaching/bar-speed/strength-estimate";
+import worked from "../worked-cases.json";
+
+/** Our own worked cases: see the note in the file. */
+type Row = { day: number; load: number; v: number };
+type Line = {
+  id: number;
+  name: string;
+  input: {
+    squad: Row[][];
+    athlete: number;
+    now: number;
+    load: number;
+    plan: number;
+    first: { load: number; v: number }[];
+  };
+  output: {
+    pooled: { V0: number; tau: number };
+    a: number;
+    b: number;
+    Vaa: number;
+    Vab: number;
+    Vbb: number;
+    expected: { v: number; se: number };
+    interval90: { v: number; lo: number; hi: number };
+    t: number;
+    strength: { estimate: number; lo: number | null; hi: number | null };
+    refused: string | null;
+    todayShift: { raw: number; shift: number };
+    loadForPlan: number;
+  };
+};
+const lines = worked.cases.filter(({ kind }) => kind === "load-speed line") as unknown as Line[];
+const rowsOf = (rows: Row[]): LineRow[] =>
+  rows.map(({ day, load, v }) => ({ day, loadKg: load, speed: v }));
+
+describe.each(lines)("worked line $id: $name", ({ input, output }) => {
+  const prior = squadZeroLoad(
+    input.squad.map((rows) => lineFit(rowsOf(rows), input.now, null, usualLineSettings)),
+    usualLineSettings,
+  );
+  const rows = rowsOf(input.squad[input.athlete]!);
+  const outcome = loadSpeedLine(rows, input.now, prior, usualLineSettings);
+  if (!outcome.ok) throw new Error(outcome.refusal.code);
+  const line = outcome.value;
+
+  test("speed at zero load pooled over the squad", () => {
+    expect(prior.speed).toBeCloseTo(output.pooled.V0, 6);
+    expect(prior.sd).toBeCloseTo(output.pooled.tau, 6);
+  });
+
+  test("intercept, slope and their uncertainty", () => {
+    expect(line.intercept).toBeCloseTo(output.a, 6);
+    expect(line.slope).toBeCloseTo(output.b, 6);
+    expect(line.interceptVariance).toBeCloseTo(output.Vaa, 6);
+    expect(line.covariance).toBeCloseTo(output.Vab, 6);
+    expect(line.slopeVariance).toBeCloseTo(output.Vbb, 6);
+  });
+
+  test("expected speed with its interval", () => {
+    expect(t90).toBeCloseTo(output.t, 6);
+    expect(speedOnLine(line, input.load).error).toBeCloseTo(output.expected.se, 6);
+    const expected = expectedSpeed(line, input.load);
+    expect(expected.speed).toBeCloseTo(output.expected.v, 6);
+    expect(expected.low).toBeCloseTo(output.interval90.lo, 6);
+    expect(expected.high).toBeCloseTo(output.interval90.hi, 6);
+  });
+
+  test("strength estimate, or why there is none", () => {
+    const strength = strengthEstimate(line, 0.3);
+    if (output.refused === null) {
+      expect(strength).toEqual({
+        ok: true,
+        value: {
+          kg: expect.closeTo(output.strength.estimate, 6),
+          low: expect.closeTo(output.strength.lo!, 6),
+          high: expect.closeTo(output.strength.hi!, 6),
+        },
+      });
+    } else {
+      expect(output.refused).toBe("loads spread less than 10 % of the heaviest");
+      expect(strength).toMatchObject({ ok: false, refusal: { code: "strength-loads-alike" } });
+    }
+  });
+
+  test("today's shift, and the load for the planned speed", () => {
+    const sets = input.first.map(({ load, v }) => ({ loadKg: load, speed: v }));
+    const shift = shiftOfDay(line, sets);
+    expect(shift).toBeCloseTo(output.todayShift.shift, 6);
+    expect(loadAtSpeed(line, input.plan, shift)).toBeCloseTo(output.loadForPlan, 6);
+  });
+});
