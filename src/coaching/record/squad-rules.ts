@@ -44,6 +44,22 @@ export const ruleDefinitions = {
     most: 0.6,
     source: "squat .32 ± .03, Sánchez-Medina et al. 2017; .29 ± .05, Conceição et al. 2016",
   },
+  seasonWeeks: {
+    label: "Weeks of the season",
+    unit: "weeks",
+    usual: 18,
+    least: 4,
+    most: 52,
+    source: "common practice, no source: racing seasons of 16 to 20 weeks",
+  },
+  baselineSessions: {
+    label: "Sessions in the baseline",
+    unit: "sessions",
+    usual: 6,
+    least: 4,
+    most: 8,
+    source: "simulated seasons: calm ones are flagged as often as chosen with 4 to 8",
+  },
 } as const satisfies Readonly<Record<string, RuleDefinition>>;
 
 export type RuleKey = keyof typeof ruleDefinitions;
