@@ -1,0 +1,31 @@
+/**
+ * The functions the spreadsheet must see declared at the top of the script: one documented wrapper
+ * for each custom function, one plain wrapper for each function the menu or the sidebar calls. They
+ * are written as text after the bundle, where no bundler can strip their comments.
+ */
+export function declarations(catalogue, serverFunctions) {
+  return [...catalogue.map(customFunction), ...serverFunctions.map(serverFunction)].join("\n");
+}
+
+function customFunction({ name, summary, parameters, examples }) {
+  const names = parameters.map((parameter) => parameter.name);
+  const lines = [
+    summary,
+    ...parameters.map(
+      ({ name: parameter, help, optional }) =>
+        `@param ${parameter} ${help}${optional ? " May be left out." : ""}`,
+    ),
+    ...examples.slice(0, 1).map(({ formula }) => `@example ${formula}`),
+    "@customfunction",
+  ];
+  return `/**\n${lines.map((line) => ` * ${safe(line)}\n`).join("")} */\nfunction ${name}(${names.join(", ")}) { return core.compute("${name}", [${names.join(", ")}]); }`;
+}
+
+function serverFunction({ name, summary }) {
+  return `/** ${safe(summary)} */\nfunction ${name}() { return core.serve("${name}", Array.prototype.slice.call(arguments)); }`;
+}
+
+/** A comment's end inside the help would end the comment. */
+function safe(text) {
+  return text.replace(/\*\//g, "* /").replace(/\s*\n\s*/g, " ");
+}
