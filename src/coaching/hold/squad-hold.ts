@@ -1,9 +1,17 @@
 import type { Day } from "../calendar/day";
+import { plateThickness } from "../jumps/attempt-height";
 import type { Athlete } from "../record/athlete";
+import { nameKey } from "../record/name-key";
 import type { Plate } from "../record/plate";
 import type { SquadRules } from "../record/squad-rules";
+import { seasonStart as usualSeasonStart } from "../series/season-start";
 import type { SquadIndex } from "../series/squad-index";
+import { evidenceLimit } from "./evidence-limit";
+import { judgedSeason } from "./judged-season";
 import type { HoldNote, SeasonHold } from "./season-hold";
+import { sharedDates } from "./shared-dates";
+import { squadSeasons } from "./squad-seasons";
+import { squadYardsticks } from "./squad-yardsticks";
 
 /** The season of a whole squad: what is common to all, and each athlete on asking. */
 export type SquadHold = {
@@ -11,12 +19,22 @@ export type SquadHold = {
   /** Never refuses: an athlete without rows is `too few rows` and is told what is missing. */
   readonly of: (athlete: string) => SeasonHold;
   /** All athletes with rows, in order of name. */
-  readonly all: () => readonly SeasonHold[];
+  readonly all: readonly SeasonHold[];
   /** What speaks of the whole squad: serial correlation, many changes from one date. */
-  readonly notes: () => readonly HoldNote[];
+  readonly notes: readonly HoldNote[];
 };
 
-export function squadHold(_given: {
+/**
+ * Judges every athlete's season on the index's last day: is each holding the speed, power and
+ * strength of the baseline. The squad's rows steady each athlete's wobble and line.
+ */
+export function squadHold({
+  index,
+  plates,
+  athletes,
+  rules,
+  seasonStart = usualSeasonStart(index),
+}: {
   readonly index: SquadIndex;
   readonly plates: readonly Plate[];
   /** Rows of the Athletes table, for baseline dates, experience, sessions a week; may be empty. */
@@ -25,5 +43,55 @@ export function squadHold(_given: {
   /** Default: first day after the squad's last gap of more than eight weeks. */
   readonly seasonStart?: Day;
 }): SquadHold {
-  throw new Error("being written");
+  const seasons = squadSeasons({
+    index,
+    athletes,
+    thickness: plateThickness(plates),
+    seasonStart,
+    baselineSessions: rules.baselineSessions,
+  });
+  const yardsticks = squadYardsticks(seasons);
+  const judged = seasons.map((season) => judgedSeason(season, yardsticks, rules, index.asOf));
+  const shared = sharedDates(judged);
+  const all = judged.map((hold) => {
+    const notes = shared.filter((note) => speaksOf(note, hold));
+    return notes.length === 0 ? hold : { ...hold, notes: [...hold.notes, ...notes] };
+  });
+  const byKey = new Map(all.map((hold) => [nameKey(hold.athlete), hold]));
+  const serial = Math.round(100 * yardsticks.serial) / 100;
+  return {
+    seasonStart,
+    of: (athlete) => byKey.get(nameKey(athlete)) ?? withoutRows(athlete, index.asOf, rules),
+    all,
+    notes: [
+      ...(serial > 0 ? [{ code: "serial-correlation", facts: { correlation: serial } }] : []),
+      ...shared,
+    ],
+  };
+}
+
+function speaksOf({ facts }: HoldNote, { word, sinceFrom, sinceTo }: SeasonHold): boolean {
+  const day = Number(facts.day);
+  return word === facts.word && sinceFrom !== null && sinceFrom <= day && day <= sinceTo!;
+}
+
+function withoutRows(athlete: string, asOf: Day, rules: SquadRules): SeasonHold {
+  return {
+    athlete,
+    asOf,
+    word: "too few rows",
+    sinceDay: null,
+    sinceFrom: null,
+    sinceTo: null,
+    value: null,
+    measures: [],
+    visibleFall: null,
+    evidenceLow: 0,
+    evidenceHigh: 0,
+    limit: evidenceLimit(rules.falseFlagRate, rules.seasonWeeks),
+    baseline: { from: null, to: null, sessions: 0, own: false },
+    sessions: [],
+    needed: [],
+    notes: [{ code: "no-rows", facts: { athlete } }],
+  };
 }

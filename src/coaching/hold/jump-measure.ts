@@ -1,0 +1,61 @@
+import type { Day } from "../calendar/day";
+import type { TestDay } from "../jumps/test-day";
+import { heightStep } from "../jumps/test-day";
+import type { HoldNote, MeasureKind } from "./season-hold";
+import type { SeasonDays, SeasonMeasure } from "./season-measure";
+import { commonest, logScale } from "./season-measure";
+
+/** Error of reading to a step is the step/√12 (uniform within it). */
+const stepError = 0.29;
+
+const valueOfKind: Record<Exclude<MeasureKind, "bar speed">, (day: TestDay) => number | null> = {
+  "jump height": ({ heightCm }) => heightCm,
+  "reactive strength": ({ reactiveStrength }) => reactiveStrength,
+  "contact time": ({ contactS }) => contactS,
+};
+
+/**
+ * A jump test as a season's measure on a log scale; contact time counts downward, a longer contact is
+ * a loss. Days from another drop height than most of the baseline are not compared, and said.
+ *
+ * @param test as the coach writes it
+ * @returns null when no day of the baseline has the value
+ */
+export function jumpMeasure(
+  kind: Exclude<MeasureKind, "bar speed">,
+  test: string,
+  all: readonly TestDay[],
+  { from, baselineTo }: SeasonDays,
+): SeasonMeasure | null {
+  const value = valueOfKind[kind];
+  const season = all.filter((day) => day.day >= from && (value(day) ?? 0) > 0);
+  const baseline = season.filter(({ day }) => day <= baselineTo);
+  if (baseline.length === 0) return null;
+  const usualDrop = commonest(baseline.map(({ dropCm }) => dropCm)) ?? null;
+  const days = season.filter(({ dropCm }) => dropCm === usualDrop);
+  const others = season.filter(({ dropCm }) => dropCm !== usualDrop);
+  const scale = logScale(kind === "contact time");
+  const percents = new Map<Day, number>();
+  for (const day of days) percents.set(day.day, scale.percentOf(value(day)!));
+
+  const notes: HoldNote[] = [];
+  if (others.length > 0) {
+    notes.push({
+      code: "drop-height-changed",
+      facts: { test, sessions: others.length, sinceDay: others[0]!.day, usualCm: usualDrop ?? "" },
+    });
+  }
+  const step = kind === "jump height" ? heightStep(days) : null;
+  const usualHeights = baseline.map((day) => value(day)!);
+  const meanHeight = usualHeights.reduce((sum, height) => sum + height, 0) / usualHeights.length;
+  return {
+    kind,
+    of: test,
+    percents,
+    loadErrors: null,
+    leastError: step === null ? 0 : (100 * stepError * step) / meanHeight,
+    valueAt: scale.valueAt,
+    plainPercent: scale.plainPercent,
+    notes,
+  };
+}

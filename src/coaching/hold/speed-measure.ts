@@ -1,0 +1,125 @@
+import { speedOnLine } from "../bar-speed/expected-speed";
+import type { LineRow, ZeroLoadPrior } from "../bar-speed/line-fit";
+import { lineFit } from "../bar-speed/line-fit";
+import type { LineSettings } from "../bar-speed/line-settings";
+import type { Day } from "../calendar/day";
+import type { Setting, SpeedSet } from "../series/speed-set";
+import type { HoldNote } from "./season-hold";
+import type { SeasonDays, SeasonMeasure } from "./season-measure";
+import { commonest } from "./season-measure";
+
+/** A lift's season before the squad's line is known. */
+export type LiftSeason = {
+  readonly of: string;
+  readonly days: SeasonDays;
+  /** Sets of the season in the baseline's setting, with a load. */
+  readonly sets: readonly SpeedSet[];
+  /** Those of the baseline, marker and work sets alike, for the line. */
+  readonly baselineRows: readonly LineRow[];
+  readonly notes: readonly HoldNote[];
+};
+
+/**
+ * Picks the sets of a season that can be compared: those in the setting (tool, mean or peak, bar,
+ * gym, figure) that most sessions of the baseline were taken in. The rest are counted in a note and
+ * never read as a slip or a rise.
+ */
+export function liftSeason(all: readonly SpeedSet[], days: SeasonDays): LiftSeason | null {
+  const season = all.filter(({ day, loadKg }) => day >= days.from && loadKg !== null);
+  if (season.length === 0) return null;
+  const inBaseline = firstOfDays(season.filter(({ day }) => day <= days.baselineTo));
+  const setting = commonest(inBaseline.map((set) => set.setting)) ?? season[0]!.setting;
+  const sets = season.filter((set) => set.setting === setting);
+  return {
+    of: season[0]!.set.exercise,
+    days,
+    sets,
+    baselineRows: sets
+      .filter(({ day }) => day <= days.baselineTo)
+      .map(({ day, loadKg, speed }) => ({ day, loadKg: loadKg!, speed })),
+    notes: settingNotes(season, setting, days),
+  };
+}
+
+/**
+ * Bar speed as percent off the baseline's own load–speed line: 100·(speed − line at that load)/(line
+ * at the baseline's mean load). One set speaks for a session: its marker set where the baseline has
+ * markers (one load all block, so the slope hardly matters), else its first work set.
+ *
+ * @returns null when the baseline's rows give no line
+ */
+export function speedMeasure(
+  lift: LiftSeason,
+  prior: ZeroLoadPrior,
+  settings: LineSettings,
+): SeasonMeasure | null {
+  // The season is held against its baseline as it was: no session of it weighs more than another.
+  const line = lineFit(lift.baselineRows, null, prior, settings);
+  if (!line || !(line.slope < 0)) return null;
+  const speaking = speakingSets(lift);
+  const baseline = speaking.filter(({ day }) => day <= lift.days.baselineTo);
+  if (baseline.length === 0) return null;
+  const meanLoad = baseline.reduce((sum, { loadKg }) => sum + loadKg!, 0) / baseline.length;
+  const reference = speedOnLine(line, meanLoad).speed;
+  if (!(reference > 0)) return null;
+  const slopeError = (100 * Math.sqrt(line.slopeVariance)) / reference;
+  const percents = new Map<Day, number>();
+  const loadErrors = new Map<Day, number>();
+  for (const { day, loadKg, speed } of speaking) {
+    percents.set(day, (100 * (speed - speedOnLine(line, loadKg!).speed)) / reference);
+    loadErrors.set(day, (loadKg! - meanLoad) * slopeError);
+  }
+  return {
+    kind: "bar speed",
+    of: lift.of,
+    percents,
+    loadErrors,
+    leastError: 0,
+    valueAt: (percent) => reference * (1 + percent / 100),
+    plainPercent: (difference) => difference,
+    notes: lift.notes,
+  };
+}
+
+const leastMarkers = 3;
+
+function speakingSets({ sets, days }: LiftSeason): readonly SpeedSet[] {
+  const markers = firstOfDays(sets.filter(({ marker }) => marker));
+  const known = markers.filter(({ day }) => day <= days.baselineTo).length;
+  return known >= leastMarkers ? markers : firstOfDays(sets.filter(({ marker }) => !marker));
+}
+
+function firstOfDays(sets: readonly SpeedSet[]): readonly SpeedSet[] {
+  return sets.filter(({ day }, i) => sets[i - 1]?.day !== day);
+}
+
+/** One note for each other setting: how many sessions, since when, and what differs. */
+function settingNotes(
+  season: readonly SpeedSet[],
+  usual: Setting,
+  { baselineTo }: SeasonDays,
+): readonly HoldNote[] {
+  const others = new Map<Setting, Day[]>();
+  for (const { setting, day } of firstOfDays(season)) {
+    if (setting === usual) continue;
+    const days = others.get(setting);
+    if (days) days.push(day);
+    else others.set(setting, [day]);
+  }
+  return [...others].map(([other, days]) => {
+    const what = (["tool", "gym", "speedIs", "barKg", "figure"] as const).filter(
+      (field) => other[field] !== usual[field],
+    );
+    const first = what[0] ?? "tool";
+    return {
+      code: days[0]! <= baselineTo ? "setting-changed-in-baseline" : "setting-changed",
+      facts: {
+        sessions: days.length,
+        sinceDay: days[0]!,
+        what: first,
+        before: usual[first] ?? "",
+        after: other[first] ?? "",
+      },
+    };
+  });
+}

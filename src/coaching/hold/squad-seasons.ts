@@ -1,0 +1,124 @@
+import type { LineRow } from "../bar-speed/line-fit";
+import { usualLineSettings } from "../bar-speed/line-settings";
+import { zeroLoadOf } from "../bar-speed/squad-lines";
+import type { Day } from "../calendar/day";
+import type { PlateThickness } from "../jumps/attempt-height";
+import type { Athlete } from "../record/athlete";
+import { nameKey } from "../record/name-key";
+import type { BaselineWindow } from "../series/baseline-window";
+import { baselineWindow } from "../series/baseline-window";
+import { gymDays } from "../series/season-start";
+import type { AthleteRows, SquadIndex } from "../series/squad-index";
+import { type ChosenMeasures, squadMeasures } from "./chosen-measures";
+import { jumpMeasure } from "./jump-measure";
+import type { HoldNote, MeasureKind } from "./season-hold";
+import type { SeasonMeasure } from "./season-measure";
+import type { LiftSeason } from "./speed-measure";
+import { liftSeason, speedMeasure } from "./speed-measure";
+
+/** One athlete's season, laid out by session. */
+export type AthleteSeason = {
+  readonly rows: AthleteRows;
+  readonly details: Athlete | undefined;
+  readonly window: BaselineWindow;
+  /** Days with any measure that can be compared, in order. */
+  readonly sessions: readonly Day[];
+  readonly baselineSessions: number;
+  readonly measures: readonly SeasonMeasure[];
+  /** Values of each measure by session, percent, NaN where missing. */
+  readonly values: readonly (readonly number[])[];
+  readonly notes: readonly HoldNote[];
+};
+
+/** Lays every athlete's season out: which values, which baseline, which sessions. */
+export function squadSeasons(given: {
+  readonly index: SquadIndex;
+  readonly athletes: readonly Athlete[];
+  readonly thickness: PlateThickness;
+  readonly seasonStart: Day;
+  readonly baselineSessions: number;
+}): readonly AthleteSeason[] {
+  const { index, athletes, thickness, seasonStart, baselineSessions } = given;
+  const details = new Map(athletes.map((athlete) => [nameKey(athlete.athlete), athlete]));
+  const { choose, testDaysOf } = squadMeasures(index, seasonStart, thickness);
+
+  const begun = [...index.athletes.values()].map((rows) => {
+    const own = details.get(rows.key);
+    const window = (days: Iterable<Day>) =>
+      baselineWindow(
+        [...new Set(days)].sort((a, b) => a - b),
+        seasonStart,
+        baselineSessions,
+        own,
+      );
+    const anyRow = window(gymDays(rows));
+    const chosen = choose(rows, { from: anyRow.from, baselineTo: anyRow.to });
+    const chosenWindow = window(chosenDays(rows, chosen));
+    const days = { from: chosenWindow.from, baselineTo: chosenWindow.to };
+    const lift = chosen.lift === null ? null : liftSeason(rows.lifts.get(chosen.lift) ?? [], days);
+    return { rows, details: own, window: chosenWindow, days, chosen, lift };
+  });
+
+  // One lift's lines steady one another.
+  const squadRows = new Map<string, (readonly LineRow[])[]>();
+  for (const { chosen, lift } of begun) {
+    if (chosen.lift === null || !lift) continue;
+    squadRows.set(chosen.lift, [...(squadRows.get(chosen.lift) ?? []), lift.baselineRows]);
+  }
+  const priors = new Map(
+    [...squadRows].map(([lift, rows]) => [lift, zeroLoadOf(rows, null, usualLineSettings)]),
+  );
+
+  return begun.map(({ rows, details: own, window, days, chosen, lift }) => {
+    const speed = (season: LiftSeason, name: string) =>
+      speedMeasure(season, priors.get(name)!, usualLineSettings);
+    const jump = (kind: Parameters<typeof jumpMeasure>[0], test: string) =>
+      jumpMeasure(kind, rows.jumps.get(test)![0]!.test, testDaysOf(rows, test), days);
+    const notes: HoldNote[] = [];
+    const measures: SeasonMeasure[] = [];
+    const add = (kind: MeasureKind, of: string, measure: SeasonMeasure | null) => {
+      if (measure) measures.push(measure);
+      else notes.push({ code: "measure-not-followed", facts: { kind, of } });
+    };
+    if (lift && chosen.lift !== null) add("bar speed", lift.of, speed(lift, chosen.lift));
+    if (chosen.height !== null) {
+      add("jump height", chosen.height, jump("jump height", chosen.height));
+    }
+    if (chosen.third) {
+      add(chosen.third.kind, chosen.third.test, jump(chosen.third.kind, chosen.third.test));
+    }
+    return laidOut({ rows, details: own, window, measures, notes });
+  });
+}
+
+/** Lays measures out by session. */
+export function laidOut({
+  rows,
+  details,
+  window,
+  measures,
+  notes,
+}: Pick<AthleteSeason, "rows" | "details" | "window" | "measures" | "notes">): AthleteSeason {
+  const days = new Set<Day>();
+  for (const { percents } of measures) for (const day of percents.keys()) days.add(day);
+  const sessions = [...days].sort((a, b) => a - b);
+  return {
+    rows,
+    details,
+    window,
+    sessions,
+    baselineSessions: sessions.filter((day) => day <= window.to).length,
+    measures,
+    values: measures.map(({ percents }) => sessions.map((day) => percents.get(day) ?? Number.NaN)),
+    notes: [...notes, ...measures.flatMap((measure) => measure.notes)],
+  };
+}
+
+function chosenDays(rows: AthleteRows, { lift, height, third }: ChosenMeasures): Day[] {
+  const lists = [
+    lift === null ? [] : (rows.lifts.get(lift) ?? []),
+    height === null ? [] : (rows.jumps.get(height) ?? []),
+    third === null ? [] : (rows.jumps.get(third.test) ?? []),
+  ];
+  return lists.flatMap((list) => list.map(({ day }) => day));
+}

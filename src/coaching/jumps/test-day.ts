@@ -1,0 +1,95 @@
+import type { Day } from "../calendar/day";
+import type { JumpAttempt } from "../record/jump-attempt";
+import type { PlateThickness } from "./attempt-height";
+import { attemptHeight } from "./attempt-height";
+
+/** One day of one jump test. */
+export type TestDay = {
+  readonly day: Day;
+  readonly attempts: number;
+  /** Drop height, cm, of the day's attempts; null when none is recorded. */
+  readonly dropCm: number | null;
+  /** The day's height for watching: mean of measured attempts, or highest stack cleared; cm. */
+  readonly heightCm: number | null;
+  readonly bestCm: number | null;
+  /** Heights are bounds from plate stacks or boxes. */
+  readonly byStack: boolean;
+  /** Mean contact time, s. */
+  readonly contactS: number | null;
+  /** Mean of height/contact time over attempts with both, m/s. */
+  readonly reactiveStrength: number | null;
+};
+
+/**
+ * The days of a jump test. Watching takes the mean of attempts, which repeats better than the best;
+ * of plate stacks the highest cleared. Attempts from different drop heights on one day are not
+ * mixed: the first drop height of the day counts.
+ *
+ * @param attempts of one athlete and test, in order of day
+ */
+export function testDays(
+  attempts: readonly JumpAttempt[],
+  thickness: PlateThickness,
+): readonly TestDay[] {
+  const days: TestDay[] = [];
+  for (let start = 0, end = 0; start < attempts.length; start = end) {
+    const { day, dropCm } = attempts[start]!;
+    const heights: number[] = [];
+    const contacts: number[] = [];
+    const ratios: number[] = [];
+    let byStack = false;
+    for (; end < attempts.length && attempts[end]!.day === day; end++) {
+      const attempt = attempts[end]!;
+      if (attempt.dropCm !== dropCm) continue;
+      const height = attemptHeight(attempt, thickness);
+      if (height) heights.push(height.cm);
+      byStack ||= height?.isBound ?? attempt.cleared === false;
+      const { contactS } = attempt;
+      if (contactS === null || !(contactS > 0)) continue;
+      contacts.push(contactS);
+      if (height && !height.isBound) ratios.push(height.cm / 100 / contactS);
+    }
+    const best = heights.length > 0 ? Math.max(...heights) : null;
+    days.push({
+      day,
+      attempts: end - start,
+      dropCm,
+      heightCm: byStack ? best : mean(heights),
+      bestCm: best,
+      byStack,
+      contactS: mean(contacts),
+      reactiveStrength: mean(ratios),
+    });
+  }
+  return days;
+}
+
+/** Days before heights that were typed are asked whether they come in steps. */
+const leastDaysForGrid = 6;
+
+/**
+ * Step between one height and the next, cm: of plate stacks and boxes the smallest difference seen,
+ * of heights typed as numbers the same when every height lies on that grid. Null when there is none.
+ */
+export function heightStep(days: readonly TestDay[]): number | null {
+  const heights = days.flatMap(({ heightCm }) => (heightCm === null ? [] : [heightCm]));
+  heights.sort((a, b) => a - b);
+  let step = Number.POSITIVE_INFINITY;
+  for (let i = 1; i < heights.length; i++) {
+    const difference = heights[i]! - heights[i - 1]!;
+    // Thicknesses are added in floating point: the same stack may differ in the last digits.
+    if (difference > 1e-6) step = Math.min(step, difference);
+  }
+  if (!Number.isFinite(step)) return null;
+  if (days.some(({ byStack }) => byStack)) return step;
+  const onGrid = heights.every((height) => {
+    const steps = (height - heights[0]!) / step;
+    return Math.abs(steps - Math.round(steps)) < 0.01;
+  });
+  return onGrid && heights.length >= leastDaysForGrid ? step : null;
+}
+
+function mean(values: readonly number[]): number | null {
+  if (values.length === 0) return null;
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}
