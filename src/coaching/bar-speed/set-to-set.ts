@@ -1,12 +1,13 @@
 import type { Day } from "../calendar/day";
+import type { SpeedSet } from "../series/speed-set";
 
 /** One later set of the session against its first. */
 export type SetAgainstFirst = {
-  /** 2 for the second work set. */
+  /** Its number in the session; 2 for the second work set. */
   readonly set: number;
   /** Change of speed against the first set, fraction: −0.03 is 3 % slower. */
   readonly change: number;
-  /** This athlete's usual change at this set and the range an ordinary day stays in; null when unknown. */
+  /** Usual change at this set, and the range ordinary sessions stay in; null when not known. */
   readonly usual: number | null;
   readonly usualLow: number | null;
   readonly usualHigh: number | null;
@@ -15,18 +16,65 @@ export type SetAgainstFirst = {
 /** How a session's sets followed one another, against that athlete's own habit. */
 export type SetToSet = {
   readonly day: Day;
+  /** Work sets with a speed in the session. */
   readonly setsUsed: number;
-  /** Fractions, as `change` above. */
-  readonly secondVsFirst: number;
+  /** Fractions, as `change` above; the second set's is null when its load differs from the first's. */
+  readonly secondVsFirst: number | null;
   readonly lastVsFirst: number;
-  /** Usual last against first at the same number of sets; null with fewer than four earlier sessions. */
+  /** Usual last against first at that number of sets; null with fewer than four earlier sessions. */
   readonly usualLastVsFirst: number | null;
-  /** Earlier sessions the habit rests on. */
+  /** Earlier sessions the habit of the last set rests on. */
   readonly usualSessions: number;
   /** Number of the first set outside the usual range; null when none is, or the habit is not known. */
   readonly leftUsualAtSet: number | null;
   readonly word: "as usual" | "slower than usual" | "faster than usual" | "too few rows";
+  /** The sets that could be compared, in order. */
   readonly sets: readonly SetAgainstFirst[];
-  /** Sets of the session left out since their load differs from the first set's. */
-  readonly otherLoadSets: number;
+  /** Sets left out as their load or setting differs from the first set's. */
+  readonly notCompared: number;
 };
+
+/** Change of one later set, as logarithm in percent, by its place in the session. */
+export type SessionPattern = {
+  readonly day: Day;
+  readonly workSets: number;
+  readonly notCompared: number;
+  readonly later: readonly { readonly set: number; readonly logChange: number }[];
+};
+
+/**
+ * Each later work set of a day against the first, over the repetitions both have: a set of three
+ * against a set of five compares the first three of each. Only sets at the first set's load and in
+ * its setting are compared. Warm-ups and the marker set are no work sets.
+ */
+export function sessionPattern(day: readonly SpeedSet[]): SessionPattern | null {
+  const work = day.filter(({ marker }) => !marker);
+  const first = work[0];
+  if (!first) return null;
+  const later: { set: number; logChange: number }[] = [];
+  let notCompared = 0;
+  for (const [i, set] of work.entries()) {
+    if (i === 0) continue;
+    const alike = set.loadKg === first.loadKg && set.setting === first.setting;
+    const ratio = alike ? speedRatio(first, set) : null;
+    if (ratio === null) notCompared++;
+    else later.push({ set: set.set.set ?? i + 1, logChange: 100 * Math.log(ratio) });
+  }
+  return { day: first.day, workSets: work.length, notCompared, later };
+}
+
+/** Mean speed of the later set over that of the first, over repetitions read in both. */
+function speedRatio(first: SpeedSet, later: SpeedSet): number | null {
+  let sumFirst = 0;
+  let sumLater = 0;
+  for (const [rep, a] of first.set.repSpeeds.entries()) {
+    const b = later.set.repSpeeds[rep];
+    if (a === null || b === null || b === undefined) continue;
+    sumFirst += a;
+    sumLater += b;
+  }
+  if (sumFirst > 0 && sumLater > 0) return sumLater / sumFirst;
+  const { setSpeed: a } = first.set;
+  const { setSpeed: b } = later.set;
+  return a !== null && b !== null && a > 0 && b > 0 ? b / a : null;
+}

@@ -1,7 +1,7 @@
 import type { Day } from "../calendar/day";
-import type { PlateThickness } from "../jumps/attempt-height";
 import type { TestDay } from "../jumps/test-day";
 import { testDays } from "../jumps/test-day";
+import type { Plate } from "../record/plate";
 import type { AthleteRows, SquadIndex } from "../series/squad-index";
 import type { MeasureKind } from "./season-hold";
 import type { SeasonDays } from "./season-measure";
@@ -32,12 +32,12 @@ const leastBaselineDays = 3;
 export function squadMeasures(
   index: SquadIndex,
   seasonStart: Day,
-  thickness: PlateThickness,
+  plates: readonly Plate[],
 ): SquadMeasures {
   const known = new Map<AthleteRows, Map<string, readonly TestDay[]>>();
   for (const athlete of index.athletes.values()) {
     const tests = [...athlete.jumps].map(
-      ([test, attempts]) => [test, testDays(attempts, thickness)] as const,
+      ([test, attempts]) => [test, testDays(attempts, plates)] as const,
     );
     known.set(athlete, new Map(tests));
   }

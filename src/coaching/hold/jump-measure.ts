@@ -45,6 +45,11 @@ export function jumpMeasure(
       facts: { test, sessions: others.length, sinceDay: others[0]!.day, usualCm: usualDrop ?? "" },
     });
   }
+  const notRead = all.reduce(
+    (sum, { day, heightsNotRead }) => sum + (day >= from ? heightsNotRead : 0),
+    0,
+  );
+  if (notRead > 0) notes.push({ code: "heights-not-read", facts: { test, attempts: notRead } });
   const step = kind === "jump height" ? heightStep(days) : null;
   const usualHeights = baseline.map((day) => value(day)!);
   const meanHeight = usualHeights.reduce((sum, height) => sum + height, 0) / usualHeights.length;

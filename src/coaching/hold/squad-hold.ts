@@ -1,5 +1,4 @@
 import type { Day } from "../calendar/day";
-import { plateThickness } from "../jumps/attempt-height";
 import type { Athlete } from "../record/athlete";
 import { nameKey } from "../record/name-key";
 import type { Plate } from "../record/plate";
@@ -46,7 +45,7 @@ export function squadHold({
   const seasons = squadSeasons({
     index,
     athletes,
-    thickness: plateThickness(plates),
+    plates,
     seasonStart,
     baselineSessions: rules.baselineSessions,
   });

@@ -2,9 +2,9 @@ import type { LineRow } from "../bar-speed/line-fit";
 import { usualLineSettings } from "../bar-speed/line-settings";
 import { zeroLoadOf } from "../bar-speed/squad-lines";
 import type { Day } from "../calendar/day";
-import type { PlateThickness } from "../jumps/attempt-height";
 import type { Athlete } from "../record/athlete";
 import { nameKey } from "../record/name-key";
+import type { Plate } from "../record/plate";
 import type { BaselineWindow } from "../series/baseline-window";
 import { baselineWindow } from "../series/baseline-window";
 import { gymDays } from "../series/season-start";
@@ -34,13 +34,13 @@ export type AthleteSeason = {
 export function squadSeasons(given: {
   readonly index: SquadIndex;
   readonly athletes: readonly Athlete[];
-  readonly thickness: PlateThickness;
+  readonly plates: readonly Plate[];
   readonly seasonStart: Day;
   readonly baselineSessions: number;
 }): readonly AthleteSeason[] {
-  const { index, athletes, thickness, seasonStart, baselineSessions } = given;
+  const { index, athletes, plates, seasonStart, baselineSessions } = given;
   const details = new Map(athletes.map((athlete) => [nameKey(athlete.athlete), athlete]));
-  const { choose, testDaysOf } = squadMeasures(index, seasonStart, thickness);
+  const { choose, testDaysOf } = squadMeasures(index, seasonStart, plates);
 
   const begun = [...index.athletes.values()].map((rows) => {
     const own = details.get(rows.key);

@@ -1,15 +1,8 @@
+import { accept, type Outcome, refuse } from "../../outcome";
 import type { JumpAttempt } from "../record/jump-attempt";
 import type { Plate } from "../record/plate";
-
-/** Standard acceleration of free fall, m/s² (ISO 80000-3). */
-const g = 9.80665;
-
-/** Thickness in cm of one plate, by the mass in kg stamped on it. */
-export type PlateThickness = ReadonlyMap<number, number>;
-
-export function plateThickness(plates: readonly Plate[]): PlateThickness {
-  return new Map(plates.map(({ massKg, thicknessCm }) => [massKg, thicknessCm]));
-}
+import { flightHeight } from "./flight-height";
+import { stackHeight } from "./stack-height";
 
 /** What one attempt says about height. */
 export type AttemptHeight = {
@@ -19,25 +12,23 @@ export type AttemptHeight = {
 };
 
 /**
- * Height of an attempt, cm: as recorded; or of the stack it cleared; or of its flight, level
- * (g·t²/8) or onto a raised landing (v = h/t + g·t/2, rise v²/2g).
+ * Height of an attempt: as recorded, or of the stack it cleared, or from its flight time.
  *
- * @returns null when the row gives no height, the stack holds a plate nobody measured, or the attempt
- * was missed
+ * @returns cm. Refuses `attempt-missed`, `attempt-without-height`, and what `stackHeight` and
+ * `flightHeight` refuse.
  */
 export function attemptHeight(
   attempt: JumpAttempt,
-  thickness: PlateThickness,
-): AttemptHeight | null {
+  plates: readonly Plate[],
+): Outcome<AttemptHeight> {
   const { heightCm, stackKg, cleared, flightS, landingCm } = attempt;
-  if (cleared === false) return null;
-  if (heightCm !== null) return { cm: heightCm, isBound: cleared === true };
-  if (stackKg.length > 0) {
-    let cm = 0;
-    for (const massKg of stackKg) cm += thickness.get(massKg) ?? Number.NaN;
-    return Number.isNaN(cm) ? null : { cm, isBound: true };
-  }
-  if (flightS === null || !(flightS > 0)) return null;
-  const takeOff = (landingCm ?? 0) / 100 / flightS + (g * flightS) / 2;
-  return { cm: (100 * takeOff ** 2) / (2 * g), isBound: false };
+  if (cleared === false) return refuse("attempt-missed");
+  if (heightCm !== null) return accept({ cm: heightCm, isBound: cleared === true });
+  if (stackKg.length > 0) return withBound(stackHeight(stackKg, plates), true);
+  if (flightS === null) return refuse("attempt-without-height");
+  return withBound(flightHeight(flightS, landingCm ?? 0), false);
+}
+
+function withBound(height: Outcome<number>, isBound: boolean): Outcome<AttemptHeight> {
+  return height.ok ? accept({ cm: height.value, isBound }) : height;
 }

@@ -1,12 +1,14 @@
 import type { Day } from "../calendar/day";
 import type { JumpAttempt } from "../record/jump-attempt";
-import type { PlateThickness } from "./attempt-height";
+import type { Plate } from "../record/plate";
 import { attemptHeight } from "./attempt-height";
 
 /** One day of one jump test. */
 export type TestDay = {
   readonly day: Day;
   readonly attempts: number;
+  /** Attempts whose stack or flight gives no height (a plate not measured, a flight not possible). */
+  readonly heightsNotRead: number;
   /** Drop height, cm, of the day's attempts; null when none is recorded. */
   readonly dropCm: number | null;
   /** The day's height for watching: mean of measured attempts, or highest stack cleared; cm. */
@@ -29,7 +31,7 @@ export type TestDay = {
  */
 export function testDays(
   attempts: readonly JumpAttempt[],
-  thickness: PlateThickness,
+  plates: readonly Plate[],
 ): readonly TestDay[] {
   const days: TestDay[] = [];
   for (let start = 0, end = 0; start < attempts.length; start = end) {
@@ -38,21 +40,28 @@ export function testDays(
     const contacts: number[] = [];
     const ratios: number[] = [];
     let byStack = false;
+    let notRead = 0;
     for (; end < attempts.length && attempts[end]!.day === day; end++) {
       const attempt = attempts[end]!;
       if (attempt.dropCm !== dropCm) continue;
-      const height = attemptHeight(attempt, thickness);
-      if (height) heights.push(height.cm);
-      byStack ||= height?.isBound ?? attempt.cleared === false;
+      const height = attemptHeight(attempt, plates);
+      if (height.ok) heights.push(height.value.cm);
+      else if (
+        height.refusal.code !== "attempt-missed" &&
+        height.refusal.code !== "attempt-without-height"
+      )
+        notRead++;
+      byStack ||= height.ok ? height.value.isBound : attempt.cleared === false;
       const { contactS } = attempt;
       if (contactS === null || !(contactS > 0)) continue;
       contacts.push(contactS);
-      if (height && !height.isBound) ratios.push(height.cm / 100 / contactS);
+      if (height.ok && !height.value.isBound) ratios.push(height.value.cm / 100 / contactS);
     }
     const best = heights.length > 0 ? Math.max(...heights) : null;
     days.push({
       day,
       attempts: end - start,
+      heightsNotRead: notRead,
       dropCm,
       heightCm: byStack ? best : mean(heights),
       bestCm: best,

@@ -12,15 +12,20 @@ export type ReadinessItem = "sleep" | "sleep quality" | "soreness" | "fatigue" |
 /** One reading of the day against that athlete's usual. */
 export type ReadinessPart = {
   readonly part: "speed" | "jump" | ReadinessItem;
-  /** Lift or test; empty for a diary item. */
+  /** Lift or test as the coach writes it; empty for a diary item. */
   readonly of: string;
+  /** What the two figures below are. */
+  readonly unit: "m/s" | "cm" | "s" | "h" | "points";
   /** Distance from usual as a standard normal score; above zero is good. */
   readonly z: number;
-  /** Today and usual in the value's own unit: m/s at today's load, cm, hours, points of the scale. */
+  /** Speed: of today's marker or first work set, and what its load usually moves at. */
   readonly today: number;
   readonly usual: number;
   readonly pastRows: number;
 };
+
+/** A reading of the day with too few earlier ones, and how many more days with it are needed. */
+export type ReadinessGap = Pick<ReadinessPart, "part" | "of"> & { readonly rows: number };
 
 /** One day against usual. */
 export type Readiness = {
@@ -32,6 +37,6 @@ export type Readiness = {
   /** The reading that says most; null when the day is as usual. */
   readonly reason: ReadinessPart | null;
   readonly parts: readonly ReadinessPart[];
-  /** Readings taken that day with too few earlier ones, and how many more are needed. */
-  readonly needed: readonly { readonly part: string; readonly of: string; readonly rows: number }[];
+  /** Empty for `too few rows` when nothing at all was recorded that day. */
+  readonly needed: readonly ReadinessGap[];
 };

@@ -1,0 +1,71 @@
+import type { SessionPattern } from "./set-to-set";
+
+/** The range of change at one set that ordinary sessions of an athlete stay in, log percent. */
+export type UsualRange = { readonly middle: number; readonly low: number; readonly high: number };
+
+/** Earlier sessions before a habit is known. */
+const leastSessions = 4;
+/** Usual SD of one set against the first, percent, and what it is worth (simulation, no source). */
+const usualSpread = 3;
+const usualWorth = 10;
+/** What the squad's SD is worth against the athlete's own. */
+const squadWorth = 9;
+
+/**
+ * Two-sided normal quantiles that leave one ordinary session in ten with any set outside its range,
+ * for 1, 2, 3 … later sets (Šidák 1967: 1 − 0.9^(1/sets), halved).
+ */
+const quantiles = [1.6449, 1.9488, 2.1141, 2.2263, 2.3107, 2.378, 2.4339, 2.4815, 2.5229];
+
+/**
+ * Where the athlete's next session should lie at one set: the prediction interval of a new value
+ * from the earlier ones, mean ± t·s·√(1 + 1/n), its SD steadied by the squad's. The uncertainty of
+ * the habit itself is in it: with few sessions the range is wide.
+ *
+ * @param past log changes at this set in earlier sessions, percent
+ * @param laterSets sets judged in this session
+ * @returns null with fewer than four earlier sessions
+ */
+export function usualRange(
+  past: readonly number[],
+  squadSpread: number,
+  laterSets: number,
+): UsualRange | null {
+  const sessions = past.length;
+  if (sessions < leastSessions) return null;
+  const middle = past.reduce((sum, value) => sum + value, 0) / sessions;
+  const squares = past.reduce((sum, value) => sum + (value - middle) ** 2, 0);
+  const freedom = squadWorth + sessions - 1;
+  const spread = Math.sqrt((squadWorth * squadSpread ** 2 + squares) / freedom);
+  const normal = quantiles[Math.min(laterSets, quantiles.length) - 1]!;
+  const half = tFromNormal(normal, freedom) * spread * Math.sqrt(1 + 1 / sessions);
+  return { middle, low: middle - half, high: middle + half };
+}
+
+/** SD of a set against the first, within athletes and sets, pooled over the squad. */
+export function squadHabitSpread(squad: readonly (readonly SessionPattern[])[]): number {
+  let squares = usualWorth * usualSpread ** 2;
+  let freedom = usualWorth;
+  for (const sessions of squad) {
+    const bySet = new Map<number, number[]>();
+    for (const { later } of sessions) {
+      for (const { set, logChange } of later) {
+        const values = bySet.get(set);
+        if (values) values.push(logChange);
+        else bySet.set(set, [logChange]);
+      }
+    }
+    for (const values of bySet.values()) {
+      const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+      for (const value of values) squares += (value - mean) ** 2;
+      freedom += values.length - 1;
+    }
+  }
+  return Math.sqrt(squares / freedom);
+}
+
+/** The t value whose normal score (Wallace 1959) this is. */
+function tFromNormal(normal: number, freedom: number): number {
+  const score = (normal * (8 * freedom + 3)) / (8 * freedom + 1);
+  return Math.sqrt(freedom * Math.expm1(score ** 2 / freedom));
+}

@@ -1,0 +1,35 @@
+import type { Day } from "../calendar/day";
+import type { ReadinessSettings } from "./readiness-settings";
+
+/** A value of one day. */
+export type Dated = { readonly day: Day; readonly value: number };
+
+/** The latest earlier values: up to twenty in the eight weeks before a day. */
+export function pastValues(
+  values: readonly Dated[],
+  before: Day,
+  { mostPast, pastDays }: ReadinessSettings,
+): readonly number[] {
+  return values
+    .filter(({ day }) => day < before && day >= before - pastDays)
+    .slice(-mostPast)
+    .map(({ value }) => value);
+}
+
+const defaultWorth = 10;
+
+/**
+ * SD between days within athletes, pooled over a squad's recent values and steadied by a default
+ * worth ten degrees of freedom.
+ */
+export function pooledSpread(squad: Iterable<readonly number[]>, usual: number): number {
+  let squares = defaultWorth * usual ** 2;
+  let freedom = defaultWorth;
+  for (const values of squad) {
+    if (values.length < 2) continue;
+    const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+    for (const value of values) squares += (value - mean) ** 2;
+    freedom += values.length - 1;
+  }
+  return Math.sqrt(squares / freedom);
+}
