@@ -34,7 +34,7 @@ const files = (readdirSync(src, { recursive: true }) as string[]).filter((file) 
 );
 const text = (file: string) => readFileSync(join(src, file), "utf8");
 const imports = (file: string) =>
-  [...text(file).matchAll(/(?:\bfrom|\bimport\(?|\brequire\()\s*["']([^"']+)["']/g)].map(
+  [...text(file).matchAll(/(?:\bfrom|\bimport\(?|\brequire\()\s*["']([^"'\s,]+)["']/g)].map(
     ([, to]) => (to!.startsWith(".") ? relative(src, join(src, dirname(file), to!)) : to!),
   );
 

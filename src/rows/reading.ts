@@ -18,11 +18,16 @@ export type RowIssue = {
   readonly dropsRow: boolean;
 };
 
-/** What came of reading one table: every input row is in exactly one of the three counts. */
+/**
+ * What came of reading one table: every input row is in exactly one of the four counts. A row is
+ * read when a record came of it, reported when an issue leaves all of it out, blank when it holds
+ * nothing, and a heading when it holds titles, headings, units, section names or averages only.
+ */
 export type Reading<Row> = {
   readonly records: readonly Row[];
   readonly issues: readonly RowIssue[];
   readonly rowsRead: number;
   readonly rowsReported: number;
   readonly rowsBlank: number;
+  readonly rowsHeading: number;
 };

@@ -18,6 +18,8 @@ export type LiftingSet = {
   readonly reps: number | null;
   /** Whole load on the bar, kg; null when not recorded. */
   readonly loadKg: number | null;
+  /** True when `loadKg` is what one hand holds ("16/hand"), not the load of a bar. */
+  readonly loadPerHand?: boolean;
   /** m/s, one place for each repetition in order; null where a repetition was not read. */
   readonly repSpeeds: readonly (number | null)[];
   /** m/s; the set's one recorded figure when single repetitions were not kept. */

@@ -1,0 +1,37 @@
+import type { Day } from "../../coaching/calendar/day";
+import { dayFromDate } from "../../coaching/calendar/day";
+import { accept, type Outcome, refuse } from "../../outcome";
+import { isBlank } from "../value/blank";
+import { dayFromText, settleDay } from "../value/day-text";
+import { foundText } from "../value/found-text";
+import { isDate } from "../value/is-date";
+
+/**
+ * The day a formula is asked about, from its one cell.
+ *
+ * Refuses `as-of-missing`, `as-of-not-a-day` (facts `found`), `as-of-no-year` (facts `found`) and
+ * `as-of-ambiguous`, when day and month could be either way round (facts `found`).
+ */
+export function readDayArgument(cell: unknown): Outcome<Day> {
+  const one = Array.isArray(cell) ? onlyCell(cell) : cell;
+  if (isBlank(one)) return refuse("as-of-missing");
+  const found = foundText(one);
+  if (isDate(one)) {
+    const day = dayFromDate(one.getFullYear(), one.getMonth() + 1, one.getDate());
+    return day === null ? refuse("as-of-not-a-day", { found }) : accept(day);
+  }
+  const text = typeof one === "string" ? dayFromText(one) : null;
+  if (text === null) return refuse("as-of-not-a-day", { found });
+  if (text.year === null) return refuse("as-of-no-year", { found });
+  const dayFirst = settleDay(text, "day first", text.year);
+  const monthFirst = settleDay(text, "month first", text.year);
+  if (dayFirst !== null && monthFirst !== null && dayFirst !== monthFirst)
+    return refuse("as-of-ambiguous", { found });
+  const day = dayFirst ?? monthFirst;
+  return day === null ? refuse("as-of-not-a-day", { found }) : accept(day);
+}
+
+function onlyCell(rows: readonly unknown[]): unknown {
+  const first = rows[0];
+  return rows.length === 1 && Array.isArray(first) && first.length === 1 ? first[0] : String(rows);
+}

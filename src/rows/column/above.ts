@@ -1,0 +1,18 @@
+import type { TableView } from "../table-view";
+import { isDitto } from "../value/ditto";
+
+/**
+ * What a ditto mark repeats: the nearest cell above that is no mark itself. Remembers the last
+ * answer, so a column of a million marks is still walked once.
+ */
+export function cellAbove(view: TableView, index: number): (row: number) => unknown {
+  let lastRow = -1;
+  let lastCell: unknown = "";
+  return (row) => {
+    let at = row - 1;
+    while (at >= view.first && at !== lastRow && isDitto(view.cells[at]?.[index])) at--;
+    lastCell = at === lastRow ? lastCell : at < view.first ? "" : view.cells[at]?.[index];
+    lastRow = row;
+    return lastCell;
+  };
+}

@@ -1,0 +1,95 @@
+import type { Column } from "../header/column-map";
+import { plainWords } from "../header/header-words";
+import type { CellReader, TableView } from "../table-view";
+import { isBlank } from "../value/blank";
+import { isDitto } from "../value/ditto";
+import { foundText } from "../value/found-text";
+import { saysNoValue } from "../value/no-value";
+import { yesNo } from "../value/yes-no";
+import { cellAbove } from "./above";
+
+/** Words for each choice, in plain lower case. */
+export type Choices<T> = ReadonlyMap<string, T>;
+
+/** One map from words to choices: `{ out: ["out", "ill"] }`. */
+export function choices<T extends string>(
+  words: Readonly<Record<T, readonly string[]>>,
+): Choices<T> {
+  return new Map(
+    (Object.entries(words) as [T, readonly string[]][]).flatMap(([choice, said]) =>
+      said.map((word) => [plainWords(word), choice] as const),
+    ),
+  );
+}
+
+/**
+ * Reader of a column with a few possible words; null where blank. Reports `word-unknown`, and
+ * `needed-blank` when the word is needed; either leaves the row out then.
+ */
+export function choiceColumn<T>(
+  view: TableView,
+  column: Column | undefined,
+  known: Choices<T>,
+  needed = false,
+): CellReader<T | null> {
+  if (column === undefined) return () => null;
+  const { index, heading } = column;
+  const above = cellAbove(view, index);
+  const seen = new Map<unknown, T | null>();
+  const read = (cell: unknown, row: number): T | null => {
+    const before = seen.get(cell);
+    if (before !== undefined) return before;
+    if (isDitto(cell)) {
+      const repeated = above(row);
+      return isDitto(repeated) ? null : read(repeated, row);
+    }
+    const words = plainWords(foundText(cell));
+    if (isBlank(cell) || cell === false || (saysNoValue(words) && !known.has(words))) {
+      if (needed) view.log.add("needed-blank", row, index, cell, { heading }, true);
+      return null;
+    }
+    const choice = known.get(words) ?? known.get(words.replace(/[.:!]$/, "")) ?? null;
+    if (choice !== null) seen.set(cell, choice);
+    else
+      view.log.add(
+        "word-unknown",
+        row,
+        index,
+        cell,
+        { known: [...new Set(known.values())].join(", "), heading },
+        needed,
+      );
+    return choice;
+  };
+  return (line, row) => {
+    const cell = line[index];
+    return cell === "" && !needed ? null : read(cell, row);
+  };
+}
+
+/** Reader of a yes/no column; null where blank; reports `not-yes-or-no`. */
+export function yesNoColumn(
+  view: TableView,
+  column: Column | undefined,
+): CellReader<boolean | null> {
+  if (column === undefined) return () => null;
+  const { index, heading } = column;
+  const above = cellAbove(view, index);
+  const read = (cell: unknown, row: number): boolean | null => {
+    if (isBlank(cell)) return null;
+    const said = yesNo(cell);
+    if (said !== null) return said;
+    if (isDitto(cell)) {
+      const repeated = above(row);
+      return isDitto(repeated) ? null : read(repeated, row);
+    }
+    if (typeof cell !== "string" || !saysNoValue(cell))
+      view.log.add("not-yes-or-no", row, index, cell, { heading });
+    return null;
+  };
+  return (line, row) => {
+    const cell = line[index];
+    if (cell === "y" || cell === true) return true;
+    return cell === "" ? null : read(cell, row);
+  };
+}

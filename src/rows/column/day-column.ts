@@ -1,0 +1,147 @@
+import { type Day, dayFromDate, isoFromDay } from "../../coaching/calendar/day";
+import type { Column } from "../header/column-map";
+import type { CellReader, TableView } from "../table-view";
+import { isBlank } from "../value/blank";
+import { type DayText, dayFromText, settleDay } from "../value/day-text";
+import { isDitto } from "../value/ditto";
+import { isDate } from "../value/is-date";
+import { saysNoValue } from "../value/no-value";
+import { cellAbove } from "./above";
+import { type DayEvidence, dayEvidence } from "./day-evidence";
+
+/** What a day cell says besides the day. */
+export type DayAside = { minute: number | null };
+
+const dayMs = 86_400_000;
+const firstYear = 1990;
+const lastYear = 2100;
+
+/**
+ * Reader of a column of days: real dates, ISO text, day/month text in the order the column settles.
+ * Null where there is none; a needed day that is missing or unreadable is reported with its row:
+ * `needed-blank`, `not-a-day`, `day-is-number`, `day-implausible`, `date-order-unsettled`,
+ * `year-missing`.
+ */
+export function dayColumn(
+  view: TableView,
+  column: Column | undefined,
+  needed: boolean,
+  aside: DayAside | null = null,
+): CellReader<Day | null> {
+  if (column === undefined) return () => null;
+  const { index, heading } = column;
+  const above = cellAbove(view, index);
+  let evidence: DayEvidence | null = null;
+  let lastTime = Number.NaN;
+  let lastDay: Day = 0;
+  let lastMinute: number | null = null;
+  let lastText = "";
+  let lastTextDay: Day | null = null;
+  let before: Day | null = null;
+
+  const fail = (
+    code: string,
+    row: number,
+    cell: unknown,
+    facts: Record<string, string | number> = {},
+  ) => {
+    view.log.add(code, row, index, cell, { heading, ...facts }, needed);
+    return null;
+  };
+
+  const fromText = (text: DayText, row: number, cell: string): Day | null => {
+    evidence ??= dayEvidence(view, column);
+    const { order } = evidence;
+    const year = text.year ?? nearYear(text, before, evidence.year ?? view.year);
+    if (year === null) return fail("year-missing", row, cell);
+    const dayFirst = settleDay(text, "day first", year);
+    const monthFirst = settleDay(text, "month first", year);
+    const day =
+      dayFirst === null || monthFirst === null || dayFirst === monthFirst
+        ? (dayFirst ?? monthFirst)
+        : order === "day first"
+          ? dayFirst
+          : order === "month first"
+            ? monthFirst
+            : undefined;
+    if (day === undefined)
+      return fail("date-order-unsettled", row, cell, {
+        either: isoFromDay(dayFirst as Day),
+        or: isoFromDay(monthFirst as Day),
+      });
+    return day === null ? fail("not-a-day", row, cell) : day;
+  };
+
+  const slow = (cell: unknown, row: number): Day | null => {
+    if (aside !== null) aside.minute = null;
+    if (isDate(cell)) {
+      const time = cell.getTime();
+      if (time !== lastTime) {
+        const year = cell.getFullYear();
+        if (year < firstYear || year > lastYear) return fail("day-implausible", row, cell);
+        lastDay = Date.UTC(year, cell.getMonth(), cell.getDate()) / dayMs;
+        lastTime = time;
+        const minute = cell.getHours() * 60 + cell.getMinutes();
+        lastMinute = minute === 0 ? null : minute;
+      }
+      if (aside !== null) aside.minute = lastMinute;
+      before = lastDay;
+      return lastDay;
+    }
+    if (isBlank(cell)) return needed ? fail("needed-blank", row, cell) : null;
+    if (typeof cell === "number") {
+      const serial = Number.isFinite(cell) && cell >= 30_000 && cell < 80_000;
+      // Day 0 of the spreadsheet's own count is 30 December 1899, 25 569 days before 1970.
+      const facts = serial ? { mend: isoFromDay(Math.floor(cell) - 25_569) } : {};
+      return fail(serial ? "day-is-number" : "not-a-day", row, cell, facts);
+    }
+    if (typeof cell !== "string") return fail("not-a-day", row, cell);
+    if (isDitto(cell)) {
+      const repeated = above(row);
+      return isDitto(repeated) ? fail("needed-blank", row, cell) : slow(repeated, row);
+    }
+    evidence ??= dayEvidence(view, column);
+    const text = evidence.texts.get(cell) ?? dayFromText(cell);
+    if (text === null) return !needed && saysNoValue(cell) ? null : fail("not-a-day", row, cell);
+    const day = fromText(text, row, cell);
+    if (day === null) return null;
+    const year = new Date(day * dayMs).getUTCFullYear();
+    if (year < firstYear || year > lastYear) return fail("day-implausible", row, cell);
+    if (aside !== null) aside.minute = text.minute;
+    before = day;
+    if (text.minute === null && text.year !== null) {
+      lastText = cell;
+      lastTextDay = day;
+    }
+    return day;
+  };
+
+  return (line, row) => {
+    const cell = line[index];
+    if (cell === lastText && lastTextDay !== null) {
+      if (aside !== null) aside.minute = null;
+      before = lastTextDay;
+      return lastTextDay;
+    }
+    return slow(cell, row);
+  };
+}
+
+/** The year that brings a date nearest the one read before it; otherwise the column's own. */
+function nearYear(text: DayText, before: Day | null, year: number | null): number | null {
+  if (before === null) return year;
+  const around = new Date(before * dayMs).getUTCFullYear();
+  const [first, second] = text.pair ?? [text.date ?? 1, text.month ?? 1];
+  const month = second <= 12 ? second : first;
+  const date = second <= 12 ? first : second;
+  let best = around;
+  let nearest = Number.POSITIVE_INFINITY;
+  for (const candidate of [around - 1, around, around + 1]) {
+    const day = dayFromDate(candidate, month, Math.min(date, 28));
+    if (day !== null && Math.abs(day - before) < nearest) {
+      nearest = Math.abs(day - before);
+      best = candidate;
+    }
+  }
+  return best;
+}

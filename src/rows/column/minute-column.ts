@@ -1,0 +1,108 @@
+import type { Column } from "../header/column-map";
+import type { CellReader, TableView } from "../table-view";
+import { isBlank } from "../value/blank";
+import { isDitto } from "../value/ditto";
+import { isDate } from "../value/is-date";
+import { minuteOfDay } from "../value/minute-of-day";
+import { saysNoValue } from "../value/no-value";
+import { cellAbove } from "./above";
+
+/** Reader of a column of times of day, minutes after midnight; reports `not-a-time`. */
+export function minuteColumn(
+  view: TableView,
+  column: Column | undefined,
+): CellReader<number | null> {
+  if (column === undefined) return () => null;
+  const { index, heading } = column;
+  const above = cellAbove(view, index);
+  const read = (cell: unknown, row: number): number | null => {
+    if (isBlank(cell)) return null;
+    const minute = minuteOfDay(cell);
+    if (minute !== null) return minute;
+    if (isDitto(cell)) {
+      const repeated = above(row);
+      return isDitto(repeated) ? null : read(repeated, row);
+    }
+    // "am" and "pm" say a half of the day, no minute; neither is a slip.
+    if (typeof cell === "string" && (saysNoValue(cell) || /^(am|pm)$/i.test(cell.trim())))
+      return null;
+    view.log.add("not-a-time", row, index, cell, { heading });
+    return null;
+  };
+  return (line, row) => read(line[index], row);
+}
+
+/**
+ * Reader of a column of hours or minutes that may be written as a length: 7.5, "7:30", "7h30",
+ * "1:05:00", or a time cell. In hours or in minutes, as `unit` says. Reports `not-a-number`,
+ * `implausible` and, when "5:30" could be either, `length-unsettled`.
+ */
+export function lengthColumn(
+  view: TableView,
+  column: Column | undefined,
+  unit: "h" | "min",
+  bounds: { readonly low: number; readonly high: number },
+): CellReader<number | null> {
+  if (column === undefined) return () => null;
+  const { index, heading } = column;
+  const named = column.unit?.quantity === "time" ? column.unit : null;
+  // Numbers are in the heading's unit, else in the unit the column is about.
+  const toUnit = named === null ? 1 : named.times / named.per / (unit === "h" ? 3600 : 60);
+  const fits = (value: number) => value >= bounds.low && value <= bounds.high;
+  const fromMinutes = (minutes: number) => (unit === "h" ? minutes / 60 : minutes);
+  const judged = (value: number, cell: unknown, row: number): number | null => {
+    if (fits(value)) return value;
+    view.log.add("implausible", row, index, cell, { ...bounds, unit, heading });
+    return null;
+  };
+  return (line, row) => {
+    const cell = line[index];
+    if (cell === "" || isBlank(cell) || cell === false) return null;
+    if (typeof cell === "number" && Number.isFinite(cell)) return judged(cell * toUnit, cell, row);
+    if (isDate(cell)) {
+      const minutes = cell.getHours() * 60 + cell.getMinutes() + cell.getSeconds() / 60;
+      return cell.getFullYear() < 1910
+        ? judged(fromMinutes(minutes), cell, row)
+        : judged(Number.NaN, cell, row);
+    }
+    const text = typeof cell === "string" ? cell.trim() : "";
+    if (saysNoValue(text)) return null;
+    const long = /^(\d{1,2}):(\d{2}):(\d{2})$/.exec(text);
+    if (long)
+      return judged(
+        fromMinutes(Number(long[1]) * 60 + Number(long[2]) + Number(long[3]) / 60),
+        cell,
+        row,
+      );
+    const hours = /^(\d{1,2})\s*h\s*(\d{2})?\s*(?:m|min)?$/i.exec(text);
+    if (hours) return judged(fromMinutes(Number(hours[1]) * 60 + Number(hours[2] ?? 0)), cell, row);
+    const pair = /^(\d{1,3}):(\d{2})$/.exec(text);
+    if (pair) {
+      const asHours = fromMinutes(Number(pair[1]) * 60 + Number(pair[2]));
+      const asMinutes = fromMinutes(Number(pair[1]) + Number(pair[2]) / 60);
+      if (unit === "h") return judged(asHours, cell, row);
+      // No run lasts ten hours or under five minutes; in between it has to be asked.
+      if (Number(pair[1]) >= 10) return judged(asMinutes, cell, row);
+      if (Number(pair[1]) < 5) return judged(asHours, cell, row);
+      view.log.add("length-unsettled", row, index, cell, { heading });
+      return null;
+    }
+    const number = /^(\d+(?:[.,]\d+)?)\s*(h|hrs?|hours|std|min|mins|minutes|minuten|m|')?$/i.exec(
+      text,
+    );
+    if (number) {
+      const value = Number((number[1] ?? "").replace(",", "."));
+      const said = number[2]?.toLowerCase();
+      if (said === undefined) return judged(value * toUnit, cell, row);
+      return judged(fromMinutes(/^(h|std)/.test(said) ? value * 60 : value), cell, row);
+    }
+    const unsure = /^(\d+(?:[.,]\d+)?)\s*\?+$/.exec(text);
+    if (unsure)
+      view.log.add("unsure", row, index, cell, {
+        mend: Number((unsure[1] ?? "").replace(",", ".")),
+        heading,
+      });
+    else view.log.add("not-a-number", row, index, cell, { heading });
+    return null;
+  };
+}

@@ -1,0 +1,31 @@
+import { numberFromText } from "../value/number-text";
+import { type Unit, unitOf } from "../value/units";
+
+/** A number cell's text taken apart. */
+export type NumberCell = {
+  readonly value: number;
+  readonly thousands: number | null;
+  readonly unsure: boolean;
+  readonly unit: Unit | null;
+  /** Words written beside the number: "85 (bar slipped, redo)". */
+  readonly note: string;
+  readonly perHand: boolean;
+};
+
+/** Number, unit and note of a text cell; null when it does not begin with a number. */
+export function numberCell(text: string): NumberCell | null {
+  let note = "";
+  let bare = text.trim().replace(/\s*\(([^()]*)\)\s*$/, (_, words: string) => {
+    note = words.trim();
+    return "";
+  });
+  const perHand = /\s*\/\s*(hand|side|arm|seite)$|\s+(per|each) (hand|side)$|\s+each$/i.test(bare);
+  if (perHand) bare = bare.replace(/\s*(\/|per|each)\s*(hand|side|arm|seite)?$/i, "");
+  const doubt = /\?+$/.exec(bare);
+  if (doubt !== null) bare = bare.slice(0, -doubt[0].length).trim();
+  const tail = /^([^a-z"″%]*?[\d.])\s*([a-z"″%][a-z/·.⁻¹\-\d]*)\.?$/i.exec(bare);
+  const unit = tail === null ? null : unitOf(tail[2] ?? "");
+  const number = numberFromText(unit === null ? bare : (tail?.[1] ?? ""));
+  if (number === null) return null;
+  return { ...number, unsure: number.unsure || doubt !== null, unit, note, perHand };
+}

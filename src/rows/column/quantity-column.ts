@@ -1,0 +1,116 @@
+import type { Column } from "../header/column-map";
+import type { RowIssue } from "../reading";
+import type { CellReader, TableView } from "../table-view";
+import { isBlank } from "../value/blank";
+import { isDitto } from "../value/ditto";
+import { isDate } from "../value/is-date";
+import { saysNoValue } from "../value/no-value";
+import { inBase, type Unit } from "../value/units";
+import { cellAbove } from "./above";
+import { mendDecimalPoint } from "./mend";
+import { numberCell } from "./number-cell";
+import type { PlausibleRange } from "./quantity";
+import { type UnitEvidence, unitEvidence } from "./unit-evidence";
+
+/** What is noticed beside the number itself. */
+export type Aside = { note: string; perHand: boolean };
+
+/**
+ * Reader of a column of masses, lengths, times or speeds, in the base unit of `range`; null where
+ * there is no usable value. Reports `not-a-number`, `date-in-number`, `implausible`, `unsure`,
+ * `comma-unsettled`, `wrong-unit`, and once for the column `unit-unsettled`.
+ */
+export function quantityColumn(
+  view: TableView,
+  column: Column | undefined,
+  range: PlausibleRange,
+  aside: Aside | null = null,
+  dropsRow = false,
+): CellReader<number | null> {
+  if (column === undefined) return () => null;
+  const { index } = column;
+  const named = column.unit?.quantity === range.quantity ? column.unit : null;
+  let evidence: UnitEvidence | null = null;
+  const evident = () => {
+    evidence ??= unitEvidence(view, column, range, named);
+    return evidence;
+  };
+  const unit = named ?? evident().unit;
+  if (unit === null)
+    view.log.add("unit-unsettled", view.headerRow, index, column.heading, {
+      units: evident()
+        .candidates.map((candidate) => candidate.name)
+        .join(" or "),
+      heading: column.heading,
+    });
+  const { low, high } = range;
+  const report = (code: string, row: number, cell: unknown, facts: RowIssue["facts"] = {}) => {
+    view.log.add(code, row, index, cell, { heading: column.heading, ...facts }, dropsRow);
+    return null;
+  };
+  const above = cellAbove(view, index);
+  const times = unit?.times ?? Number.NaN;
+  const per = unit?.per ?? 1;
+
+  const judged = (value: number, of: Unit | null, cell: unknown, row: number): number | null => {
+    if (of === null) return null;
+    const base = inBase(value, of);
+    if (base >= low && base <= high) return base;
+    if (range.cellSettlesUnit)
+      for (const rival of [range.base, ...range.rivals]) {
+        const other = inBase(value, rival);
+        if (other >= low && other <= high) return other;
+      }
+    const { least, most } = evident();
+    const mend = mendDecimalPoint(base, least, most);
+    return report("implausible", row, cell, {
+      low,
+      high,
+      unit: range.base.name,
+      ...(mend === null || of.per !== 1 || of.times !== 1 ? {} : { mend }),
+    });
+  };
+
+  const slow = (cell: unknown, row: number): number | null => {
+    if (typeof cell === "number" && Number.isFinite(cell)) return judged(cell, unit, cell, row);
+    if (isBlank(cell) || cell === false) return null;
+    if (isDate(cell)) return report("date-in-number", row, cell);
+    const text = typeof cell === "string" ? cell : "";
+    if (saysNoValue(text)) return null;
+    if (isDitto(cell)) {
+      const repeated = above(row);
+      return isDitto(repeated) ? null : slow(repeated, row);
+    }
+    const number = numberCell(text);
+    if (number === null) return report("not-a-number", row, cell);
+    if (number.unit !== null && number.unit.quantity !== range.quantity) {
+      // "m" is metres and "in" inches only where lengths are meant; distances know m and mi.
+      return report("wrong-unit", row, cell, { unit: range.base.name });
+    }
+    if (number.unsure) return report("unsure", row, cell, { mend: number.value });
+    if (aside !== null) {
+      aside.note = number.note;
+      aside.perHand = number.perHand;
+    }
+    const of = number.unit ?? unit;
+    if (number.thousands === null || of === null) return judged(number.value, of, cell, row);
+    const grouped = inBase(number.thousands, of);
+    const single = inBase(number.value, of);
+    const groupedFits = grouped >= low && grouped <= high;
+    if (groupedFits && single >= low && single <= high)
+      return report("comma-unsettled", row, cell, {
+        either: number.value,
+        or: number.thousands,
+      });
+    return judged(groupedFits ? number.thousands : number.value, of, cell, row);
+  };
+
+  return (line, row) => {
+    const cell = line[index];
+    if (typeof cell === "number") {
+      const base = (cell * times) / per;
+      if (base >= low && base <= high) return base;
+    } else if (cell === "") return null;
+    return slow(cell, row);
+  };
+}

@@ -1,0 +1,48 @@
+import type { Quantity, Unit } from "../value/units";
+import { unitOf } from "../value/units";
+
+/** What a column of one quantity may hold, in its base unit. Bounds are common practice, no source. */
+export type PlausibleRange = {
+  readonly quantity: Quantity;
+  readonly base: Unit;
+  /** Units tried on the whole column when neither heading nor cell names one. */
+  readonly rivals: readonly Unit[];
+  readonly low: number;
+  readonly high: number;
+  /** Seconds and milliseconds differ a thousandfold, so one cell settles itself. */
+  readonly cellSettlesUnit: boolean;
+};
+
+function range(
+  base: string,
+  low: number,
+  high: number,
+  rivals: readonly string[] = [],
+  cellSettlesUnit = false,
+): PlausibleRange {
+  const unit = unitOf(base);
+  if (unit === null) throw new Error(`no such unit: ${base}`);
+  return {
+    quantity: unit.quantity,
+    base: unit,
+    rivals: rivals.flatMap((word) => unitOf(word) ?? []),
+    low,
+    high,
+    cellSettlesUnit,
+  };
+}
+
+/** Bounds outside which a value is rather a slip of the finger. */
+export const plausible = {
+  loadKg: range("kg", 0.5, 350, ["lb"]),
+  speed: range("m/s", 0.08, 3.5, ["cm/s", "mm/s"]),
+  heightCm: range("cm", 3, 130, ["m", "mm"]),
+  dropCm: range("cm", 0, 120, ["m", "mm"]),
+  landingCm: range("cm", 0, 150, ["m", "mm"]),
+  contactS: range("s", 0.08, 1.2, ["ms"], true),
+  flightS: range("s", 0.1, 1, ["ms"], true),
+  barKg: range("kg", 1, 40),
+  plateKg: range("kg", 0.1, 60),
+  thicknessCm: range("cm", 0.2, 15, ["mm"]),
+  km: range("km", 0.03, 300),
+} as const;

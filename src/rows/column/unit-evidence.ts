@@ -1,0 +1,94 @@
+import type { Column } from "../header/column-map";
+import type { TableView } from "../table-view";
+import { inBase, type Unit } from "../value/units";
+import { numberCell } from "./number-cell";
+import type { PlausibleRange } from "./quantity";
+
+/** What the numbers of a whole column say about its unit. */
+export type UnitEvidence = {
+  /** The settled unit; null when the column has to be asked about. */
+  readonly unit: Unit | null;
+  /** Units that would fit, when it has to be asked. */
+  readonly candidates: readonly Unit[];
+  /** Least and greatest plausible value in the base unit, for proposed mends. */
+  readonly least: number;
+  readonly most: number;
+};
+
+const fewest = 5;
+
+/** One pass over a column without a named unit; `only` restricts it to a unit already named. */
+export function unitEvidence(
+  view: TableView,
+  column: Column,
+  range: PlausibleRange,
+  only: Unit | null,
+): UnitEvidence {
+  const units = only === null ? [range.base, ...range.rivals] : [only];
+  const fits = units.map(() => 0);
+  let count = 0;
+  let least = Number.POSITIVE_INFINITY;
+  let most = Number.NEGATIVE_INFINITY;
+  const pounds = new PoundPattern();
+  for (let row = view.first; row < view.end; row++) {
+    const cell = view.cells[row]?.[column.index];
+    let value = cell as number;
+    if (typeof cell !== "number") {
+      if (typeof cell !== "string" || cell === "") continue;
+      const text = numberCell(cell);
+      if (text === null || text.unit !== null) continue;
+      value = text.value;
+    }
+    count++;
+    pounds.see(value);
+    for (let at = 0; at < units.length; at++) {
+      const base = inBase(value, units[at] as Unit);
+      if (base >= range.low && base <= range.high) fits[at] = (fits[at] ?? 0) + 1;
+    }
+    const base = inBase(value, units[0] as Unit);
+    if (base >= range.low && base <= range.high) {
+      if (base < least) least = base;
+      if (base > most) most = base;
+    }
+  }
+  const settled = { least, most };
+  if (only !== null) return { unit: only, candidates: [], ...settled };
+  if (range.quantity === "mass")
+    return pounds.likely && range.rivals.length > 0
+      ? { unit: null, candidates: units, ...settled }
+      : { unit: range.base, candidates: [], ...settled };
+  // A few odd cells are reported one by one; a whole column that fits only another unit is in that unit.
+  const baseFits = fits[0] ?? 0;
+  if (count < fewest || baseFits >= count / 2)
+    return { unit: range.base, candidates: [], ...settled };
+  const others = units.filter((_, at) => at > 0 && (fits[at] ?? 0) >= 0.8 * count);
+  if (others.length === 1) return { unit: others[0] as Unit, candidates: [], ...settled };
+  return others.length === 0
+    ? { unit: range.base, candidates: [], ...settled }
+    : { unit: null, candidates: others, ...settled };
+}
+
+/**
+ * Loads on a 45 lb bar with pairs of 5 and 10 lb multiples end in 5 and run high (135, 185, 225);
+ * loads in kg rarely all do. Common practice, no source.
+ */
+class PoundPattern {
+  private count = 0;
+  private endInFive = 0;
+  private heavy = 0;
+  private readonly distinct = new Set<number>();
+
+  see(value: number): void {
+    this.count++;
+    if (value % 10 === 5) this.endInFive++;
+    if (value > 160) this.heavy++;
+    if (this.distinct.size < 8) this.distinct.add(value);
+  }
+
+  get likely(): boolean {
+    if (this.heavy > this.count / 2) return true;
+    return (
+      this.distinct.size >= 4 && this.heavy > this.count / 8 && this.endInFive >= 0.8 * this.count
+    );
+  }
+}

@@ -1,0 +1,54 @@
+import { type Unit, unitOf } from "../value/units";
+
+/** A heading taken apart: its words in plain lower case, and the unit it names. */
+export type HeaderWords = { readonly words: string; readonly unit: Unit | null };
+
+/**
+ * Words and unit of a heading: "Load (lb)", "Bar speed m/s", "Ht, cm", "Größe [cm]".
+ * Accents are dropped, "ß" becomes "ss", stars and punctuation go.
+ */
+export function headerWords(cell: unknown): HeaderWords {
+  let text = plainWords(cell);
+  let unit: Unit | null = null;
+  text = text.replace(/[([{]([^)\]}]*)[)\]}]/g, (_, inside: string) => {
+    const named = unitOf(inside.trim());
+    if (named === null) return ` ${inside} `;
+    unit = named;
+    return " ";
+  });
+  const whole = unitOf(text.trim());
+  const tokens = text
+    .replace(/[?:;,!★*°|"]/g, " ")
+    .replace(/[._]/g, " ")
+    .replace(/\s[-–—/]\s/g, " ")
+    .trim()
+    .split(/\s+/);
+  const last = tokens[tokens.length - 1] ?? "";
+  const bare = last.replace(/^(in|per|\/)$/, "");
+  if (unit === null && whole !== null) unit = whole;
+  else if (unit === null && tokens.length > 1 && unitOf(bare) !== null) {
+    unit = unitOf(bare);
+    tokens.pop();
+    if (tokens[tokens.length - 1] === "in" && tokens.length > 1) tokens.pop();
+  }
+  return {
+    words: tokens
+      .join(" ")
+      .replace(/[()[\]{}]/g, "")
+      .trim(),
+    unit,
+  };
+}
+
+/** Lower case without accents; "ß" is "ss", "Ø" and "avg" stay words. */
+export function plainWords(cell: unknown): string {
+  if (typeof cell !== "string") return typeof cell === "number" ? String(cell) : "";
+  return cell
+    .replace(/^\ufeff/, "")
+    .replace(/ß/g, "ss")
+    .normalize("NFD")
+    .replace(/[\u0300-\u036f]/g, "")
+    .toLowerCase()
+    .replace(/\s+/g, " ")
+    .trim();
+}

@@ -1,0 +1,48 @@
+import type { TableName } from "../table-name";
+import type { Column } from "./column-map";
+import { tableColumns } from "./columns";
+import { headerWords } from "./header-words";
+
+export type RecognisedHeader = {
+  readonly fields: Readonly<Record<string, Column>>;
+  readonly repColumns: readonly Column[];
+  /** Columns with a heading that no table word fits, by index from 0. */
+  readonly unknown: readonly number[];
+};
+
+const numbered = /^(?:rep|r|wdh|wiederholung|rep speed|speed|speed rep|v) ?#?(\d{1,2})$/;
+const lookups = new Map<TableName, ReadonlyMap<string, string>>();
+
+/** Meaning of every heading word of one table. */
+export function headingLookup(table: TableName): ReadonlyMap<string, string> {
+  const known = lookups.get(table);
+  if (known !== undefined) return known;
+  const lookup = new Map<string, string>();
+  for (const [field, words] of Object.entries<readonly string[]>(tableColumns[table]))
+    for (const word of words)
+      for (const key of [word, headerWords(word).words])
+        if (!lookup.has(key)) lookup.set(key, field);
+  lookups.set(table, lookup);
+  return lookup;
+}
+
+/** Reads one row as the header of a table, by words alone; the first of two equal headings counts. */
+export function recogniseHeader(table: TableName, row: readonly unknown[]): RecognisedHeader {
+  const lookup = headingLookup(table);
+  const fields: Record<string, Column> = {};
+  const reps: { number: number; column: Column }[] = [];
+  const unknown: number[] = [];
+  for (let index = 0; index < row.length; index++) {
+    const cell = row[index];
+    const { words, unit } = headerWords(cell);
+    if (words === "" && unit === null) continue;
+    const column: Column = { index, unit, heading: String(cell).trim(), words };
+    const rep = table === "Sets" ? numbered.exec(words) : null;
+    const field = lookup.get(words) ?? (unit === null ? undefined : lookup.get(unit.name));
+    if (rep !== null) reps.push({ number: Number(rep[1]), column });
+    else if (field !== undefined && fields[field] === undefined) fields[field] = column;
+    else unknown.push(index);
+  }
+  reps.sort((a, b) => a.number - b.number);
+  return { fields, repColumns: reps.map((rep) => rep.column), unknown };
+}

@@ -1,0 +1,21 @@
+import type { Column } from "../header/column-map";
+import type { TableView } from "../table-view";
+
+/** Reports a needed cell that is blank, with its row; gives null so that callers can return it. */
+export function reportBlank(view: TableView, column: Column | undefined, row: number): null {
+  view.log.add(
+    "needed-blank",
+    row,
+    column?.index ?? -1,
+    "",
+    { heading: column?.heading ?? "" },
+    true,
+  );
+  return null;
+}
+
+/** Reports a row that repeats an earlier one; the earlier one stays. */
+export function reportDoubled(view: TableView, row: number, earlier: number): null {
+  view.log.add("doubled-row", row, -1, "", { earlierRow: view.log.rowNumber(earlier) }, true);
+  return null;
+}

@@ -1,0 +1,141 @@
+import { isoFromDay } from "../../coaching/calendar/day";
+import type { Athlete } from "../../coaching/record/athlete";
+import { nameKey } from "../../coaching/record/name-key";
+import { choiceColumn, choices } from "../column/choice-column";
+import { dayColumn } from "../column/day-column";
+import { numberColumn } from "../column/number-column";
+import { textColumn } from "../column/text-column";
+import type { Reading } from "../reading";
+import type { TableView } from "../table-view";
+import { isBlank } from "../value/blank";
+import { dayFromText, settleDay } from "../value/day-text";
+import { isDate } from "../value/is-date";
+import { saysNoValue } from "../value/no-value";
+import { yesNo } from "../value/yes-no";
+import { reportBlank } from "./needed";
+import { readLines } from "./read-lines";
+
+const experiences = choices({
+  novice: ["novice", "new", "beginner", "anfänger", "einsteiger", "first season", "n"],
+  trained: ["trained", "experienced", "experience", "fortgeschritten", "erfahren", "senior", "t"],
+});
+
+/** Rows of the Athletes table; an athlete listed twice is reported. */
+export function readAthleteRows(view: TableView): Reading<Athlete> {
+  const { fields, log } = view;
+  const name = textColumn(view, fields.athlete);
+  const group = textColumn(view, fields.group);
+  const event = textColumn(view, fields.event);
+  const experience = choiceColumn(view, fields.experience, experiences);
+  const supervisor = textColumn(view, fields.supervisor);
+  const from = dayColumn(view, fields.baselineFrom, false);
+  const to = dayColumn(view, fields.baselineTo, false);
+  const sessions = numberColumn(view, fields.sessions, { low: 0, high: 14 });
+  const notes = textColumn(view, fields.notes);
+  const seen = new Map<string, number>();
+
+  return readLines<Athlete>(view, (line, row) => {
+    const athlete = name(line, row);
+    if (athlete === "") return reportBlank(view, fields.athlete, row);
+    const earlier = seen.get(nameKey(athlete));
+    if (earlier !== undefined) {
+      log.add(
+        "athlete-twice",
+        row,
+        fields.athlete?.index ?? 0,
+        athlete,
+        { earlierRow: log.rowNumber(earlier) },
+        true,
+      );
+      return null;
+    }
+    seen.set(nameKey(athlete), row);
+    const age = ageOf(view, line, row);
+    return {
+      row: row + 1,
+      athlete,
+      group: group(line, row),
+      event: event(line, row),
+      experience: experience(line, row),
+      ...age,
+      ...supervisorOf(view, supervisor(line, row), row),
+      baselineFrom: from(line, row),
+      baselineTo: to(line, row),
+      sessionsAWeek: sessions(line, row),
+      notes: notes(line, row),
+    };
+  });
+}
+
+/** Birth year and under-18 mark; one cell may hold either. */
+function ageOf(
+  view: TableView,
+  line: readonly unknown[],
+  row: number,
+): { birthYear: number | null; under18: boolean | null } {
+  const bornColumn = view.fields.birthYear;
+  const markColumn = view.fields.under18;
+  let under18 = markColumn === undefined ? null : markOf(line[markColumn.index]);
+  if (markColumn !== undefined && under18 === null && !isBlank(line[markColumn.index])) {
+    const cell = line[markColumn.index];
+    if (typeof cell !== "string" || !saysNoValue(cell))
+      view.log.add("not-yes-or-no", row, markColumn.index, cell, { heading: markColumn.heading });
+  }
+  if (bornColumn === undefined) return { birthYear: null, under18 };
+  const cell = line[bornColumn.index];
+  const mark = typeof cell === "number" ? null : markOf(cell);
+  if (mark !== null) under18 ??= mark;
+  const birthYear = mark !== null || isBlank(cell) ? null : birthYearOf(cell);
+  if (
+    birthYear === null &&
+    mark === null &&
+    !isBlank(cell) &&
+    !(typeof cell === "string" && saysNoValue(cell))
+  )
+    view.log.add("not-a-birth-year", row, bornColumn.index, cell, { heading: bornColumn.heading });
+  return { birthYear, under18 };
+}
+
+function markOf(cell: unknown): boolean | null {
+  if (
+    typeof cell === "string" &&
+    /^(u ?-?18|under[ -]18|<\s*18|minor|unter 18)$/i.test(cell.trim())
+  )
+    return true;
+  return typeof cell === "number" ? (cell === 1 ? true : cell === 0 ? false : null) : yesNo(cell);
+}
+
+function birthYearOf(cell: unknown): number | null {
+  const year = isDate(cell)
+    ? cell.getFullYear()
+    : typeof cell === "string"
+      ? (dayFromText(cell)?.year ?? (/^\s*\d{4}\s*$/.test(cell) ? Number(cell) : Number.NaN))
+      : Number(cell);
+  return Number.isInteger(year) && year >= 1920 && year <= 2030 ? year : null;
+}
+
+/** "A. Name from 5 May": the name, and the first day it counts. */
+function supervisorOf(
+  view: TableView,
+  text: string,
+  row: number,
+): { supervisor: string; supervisorFrom: number | null } {
+  if (saysNoValue(text)) return { supervisor: "", supervisorFrom: null };
+  const parts = /^(.*?)[\s,(]+(?:from|since|ab|seit)\s+([^)]+)\)?$/i.exec(text);
+  if (parts === null) return { supervisor: text, supervisorFrom: null };
+  const written = dayFromText(parts[2] ?? "");
+  const year = written?.year ?? view.year;
+  const dayFirst = written === null || year === null ? null : settleDay(written, "day first", year);
+  const monthFirst =
+    written === null || year === null ? null : settleDay(written, "month first", year);
+  const settled = dayFirst === null || monthFirst === null ? (dayFirst ?? monthFirst) : dayFirst;
+  const either = dayFirst !== null && monthFirst !== null && dayFirst !== monthFirst;
+  if (settled === null || either) {
+    // Without its day the name is not counted: nothing may be proposed on a doubtful date.
+    view.log.add("supervisor-day", row, view.fields.supervisor?.index ?? 0, text, {
+      ...(either ? { either: isoFromDay(dayFirst), or: isoFromDay(monthFirst) } : {}),
+    });
+    return { supervisor: "", supervisorFrom: null };
+  }
+  return { supervisor: (parts[1] ?? "").trim(), supervisorFrom: settled };
+}

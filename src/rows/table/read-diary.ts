@@ -1,0 +1,61 @@
+import type { DiaryDay } from "../../coaching/record/diary-day";
+import { yesNoColumn } from "../column/choice-column";
+import { type DayAside, dayColumn } from "../column/day-column";
+import { lengthColumn, minuteColumn } from "../column/minute-column";
+import { numberColumn } from "../column/number-column";
+import { textColumn } from "../column/text-column";
+import type { Reading } from "../reading";
+import type { TableView } from "../table-view";
+import { DoubledRows } from "./doubled-rows";
+import { reportBlank, reportDoubled } from "./needed";
+import { readLines } from "./read-lines";
+
+/** The coach's own scale is kept, whatever it is; beyond a hundred it is a slip. */
+const scale = { low: 0, high: 100 };
+
+/** Rows of the Diary. */
+export function readDiaryRows(view: TableView): Reading<DiaryDay> {
+  const { fields } = view;
+  const aside: DayAside = { minute: null };
+  const readDay = dayColumn(view, fields.day, true, aside);
+  const minute = minuteColumn(view, fields.minute);
+  const name = textColumn(view, fields.athlete);
+  const sleepH = lengthColumn(view, fields.sleepH, "h", { low: 0, high: 18 });
+  const sleepQuality = numberColumn(view, fields.sleepQuality, scale);
+  const soreness = numberColumn(view, fields.soreness, scale);
+  const fatigue = numberColumn(view, fields.fatigue, scale);
+  const stress = numberColumn(view, fields.stress, scale);
+  const mood = numberColumn(view, fields.mood, scale);
+  const carbs = yesNoColumn(view, fields.carbs);
+  const food = textColumn(view, fields.food);
+  const newToday = textColumn(view, fields.newToday);
+  const note = textColumn(view, fields.note);
+  const isPrivate = yesNoColumn(view, fields.private);
+  const doubled = new DoubledRows(view);
+
+  return readLines<DiaryDay>(view, (line, row) => {
+    const day = readDay(line, row);
+    if (day === null) return null;
+    const athlete = name(line, row);
+    if (athlete === "") return reportBlank(view, fields.athlete, row);
+    const earlier = doubled.earlier(row, athlete, day, 0);
+    if (earlier >= 0) return reportDoubled(view, row, earlier);
+    return {
+      row: row + 1,
+      day,
+      minute: minute(line, row) ?? aside.minute,
+      athlete,
+      sleepH: sleepH(line, row),
+      sleepQuality: sleepQuality(line, row),
+      soreness: soreness(line, row),
+      fatigue: fatigue(line, row),
+      stress: stress(line, row),
+      mood: mood(line, row),
+      carbsInSession: carbs(line, row),
+      foodNote: food(line, row),
+      newToday: newToday(line, row),
+      note: note(line, row),
+      private: isPrivate(line, row) ?? false,
+    };
+  });
+}

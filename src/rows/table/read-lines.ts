@@ -1,0 +1,97 @@
+import { neededFields } from "../header/columns";
+import { plainWords } from "../header/header-words";
+import type { Reading } from "../reading";
+import type { TableView } from "../table-view";
+import { isBlank } from "../value/blank";
+
+const summary = new Set(
+  "avg average mean max min sum total totals count sd median schnitt mittel mittelwert durchschnitt summe gesamt ø subtotal best range".split(
+    " ",
+  ),
+);
+
+/** True for the first word of a row of averages or sums. */
+export function namesSummary(cell: unknown): boolean {
+  return summary.has(plainWords(cell).replace(/[.:]$/, ""));
+}
+
+/** A record, null for a row that was reported, "joined" for one that went into the record before. */
+export type LineResult<Row> = Row | null | "joined";
+
+/**
+ * Walks the rows of a table once and counts each exactly once. Padding at the end of a whole-column
+ * range costs one look from the bottom up.
+ */
+export function readLines<Row extends object>(
+  view: TableView,
+  readLine: (line: readonly unknown[], row: number) => LineResult<Row>,
+): Reading<Row> {
+  const records: Row[] = [];
+  let rowsRead = 0;
+  let rowsReported = 0;
+  let rowsHeading = view.first;
+  let rowsBlank = view.cells.length - view.end;
+  for (let row = 0; row < view.first; row++)
+    if (isBlankLine(view.cells[row] ?? [])) {
+      rowsBlank++;
+      rowsHeading--;
+    }
+  const needed = neededFields[view.table as "Sets"].map((field) => view.fields[field]?.index ?? -1);
+  const heads = needed.flatMap((index) => (index < 0 ? [] : [index]));
+  const headLine = view.cells[view.headerRow] ?? [];
+  const first = heads[0] ?? 0;
+  for (let row = view.first; row < view.end; row++) {
+    const line = view.cells[row] ?? [];
+    const lead = line[first];
+    if (
+      (lead === "" || lead === undefined || lead === null || lead === false) &&
+      isBlankLine(line)
+    ) {
+      rowsBlank++;
+      continue;
+    }
+    if (
+      typeof lead === "string" || isBlank(lead)
+        ? isHeadingAgain(line, headLine, heads) || isSummary(line, heads)
+        : false
+    ) {
+      rowsHeading++;
+      continue;
+    }
+    const result = readLine(line, row);
+    if (result === null) rowsReported++;
+    else {
+      rowsRead++;
+      if (result !== "joined") records.push(result);
+    }
+  }
+  return { records, issues: view.log.issues, rowsRead, rowsReported, rowsBlank, rowsHeading };
+}
+
+/** Nothing in any cell; an unticked box counts as nothing, as whole columns of them are padding. */
+export function isBlankLine(line: readonly unknown[]): boolean {
+  for (let index = 0; index < line.length; index++) {
+    const cell = line[index];
+    if (cell !== "" && cell !== false && !isBlank(cell)) return false;
+  }
+  return true;
+}
+
+function isHeadingAgain(
+  line: readonly unknown[],
+  head: readonly unknown[],
+  heads: readonly number[],
+): boolean {
+  if (head.length === 0 || heads.length === 0) return false;
+  for (const index of heads) if (line[index] !== head[index] || isBlank(line[index])) return false;
+  return true;
+}
+
+/** "AVG", "Schnitt", "total" in the row's first filled cell, and a needed cell left blank. */
+function isSummary(line: readonly unknown[], heads: readonly number[]): boolean {
+  let lacks = heads.length < 2;
+  for (const index of heads) if (isBlank(line[index])) lacks = true;
+  if (!lacks) return false;
+  for (const cell of line) if (!isBlank(cell)) return namesSummary(cell);
+  return false;
+}

@@ -1,0 +1,126 @@
+import type { Race } from "../../coaching/record/race";
+import { choiceColumn, choices } from "../column/choice-column";
+import { type DayAside, dayColumn } from "../column/day-column";
+import { minuteColumn } from "../column/minute-column";
+import { textColumn } from "../column/text-column";
+import type { Column } from "../header/column-map";
+import type { Reading } from "../reading";
+import type { CellReader, TableView } from "../table-view";
+import { isBlank } from "../value/blank";
+import { saysNoValue } from "../value/no-value";
+import { numberFromText } from "../value/number-text";
+import { DoubledRows } from "./doubled-rows";
+import { reportBlank, reportDoubled } from "./needed";
+import { readLines } from "./read-lines";
+
+const classes = choices<"A" | "B" | "C">({
+  A: ["a", "a race", "a-race", "main", "goal"],
+  B: ["b", "b race", "b-race"],
+  C: ["c", "c race", "c-race", "minor", "training"],
+});
+
+/** Rows of the Races table; nobody named means the whole squad. */
+export function readRaceRows(view: TableView): Reading<Race> {
+  const { fields } = view;
+  const aside: DayAside = { minute: null };
+  const readDay = dayColumn(view, fields.day, true, aside);
+  const start = minuteColumn(view, fields.start);
+  const name = textColumn(view, fields.race);
+  const who = textColumn(view, fields.who);
+  const distance = distanceColumn(view, fields.distance);
+  const surface = textColumn(view, fields.surface);
+  const matters = choiceColumn(view, fields.matters, classes);
+  const doubled = new DoubledRows(view);
+
+  return readLines<Race>(view, (line, row) => {
+    const day = readDay(line, row);
+    if (day === null) return null;
+    const race = name(line, row);
+    if (race === "") return reportBlank(view, fields.race, row);
+    const earlier = doubled.earlier(row, race, day, 0);
+    if (earlier >= 0) return reportDoubled(view, row, earlier);
+    const runs = who(line, row);
+    return {
+      row: row + 1,
+      day,
+      startMinute: start(line, row) ?? aside.minute,
+      race,
+      who: runs === "" || /^(all|alle|squad|everyone|everybody)$/i.test(runs) ? "all" : runs,
+      distanceKm: distance(line, row),
+      surface: surface(line, row),
+      matters: matters(line, row),
+    };
+  });
+}
+
+/** Road and track distances in words, km (World Athletics competition rules). */
+const named = new Map([
+  ["marathon", 42.195],
+  ["half marathon", 21.0975],
+  ["half", 21.0975],
+  ["halbmarathon", 21.0975],
+  ["hm", 21.0975],
+  ["mile", 1.609344],
+  ["1 mile", 1.609344],
+]);
+
+/** Reader of distances, km: "10 km", "5000 m", "10k", "half marathon"; reports `distance-unsettled`. */
+function distanceColumn(view: TableView, column: Column | undefined): CellReader<number | null> {
+  if (column === undefined) return () => null;
+  const { index, heading, unit } = column;
+  const headingUnit =
+    unit?.name === "km" || unit?.name === "m" || unit?.name === "mi" ? unit.name : null;
+  const settle = (
+    value: number,
+    said: string | null,
+    cell: unknown,
+    row: number,
+  ): number | null => {
+    const km =
+      said === "m"
+        ? value / 1000
+        : said === "mi"
+          ? value * 1.609344
+          : said === "km"
+            ? value
+            : // Nobody races over 400 km or under 60 m, so a bare number settles itself.
+              value >= 400
+              ? value / 1000
+              : value <= 250 && value !== 60 && value !== 100 && value !== 200
+                ? value
+                : Number.NaN;
+    if (km >= 0.05 && km <= 250) return km;
+    const code = Number.isNaN(km) ? "distance-unsettled" : "implausible";
+    view.log.add(code, row, index, cell, { low: 0.05, high: 250, unit: "km", heading });
+    return null;
+  };
+  return (line, row) => {
+    const cell = line[index];
+    if (isBlank(cell) || cell === false) return null;
+    if (typeof cell === "number" && Number.isFinite(cell))
+      return settle(cell, headingUnit, cell, row);
+    const text = typeof cell === "string" ? cell.trim().toLowerCase() : "";
+    if (saysNoValue(text)) return null;
+    const known = named.get(text);
+    if (known !== undefined) return known;
+    const parts =
+      /^([\d.,\s']+?)\s*(km|k|m|metres|meters|mi|miles|mile)?\s*(?:sc|steeple(?:chase)?|hurdles|road|track)?$/.exec(
+        text,
+      );
+    const number = parts === null ? null : numberFromText(parts[1] ?? "");
+    if (parts === null || number === null) {
+      view.log.add("not-a-number", row, index, cell, { heading });
+      return null;
+    }
+    const said =
+      parts[2] === undefined
+        ? headingUnit
+        : parts[2].startsWith("k")
+          ? "km"
+          : parts[2].startsWith("mi")
+            ? "mi"
+            : "m";
+    const metres = said === "m" && number.thousands !== null;
+    return settle(metres ? (number.thousands ?? 0) : number.value, said, cell, row);
+  };
+}

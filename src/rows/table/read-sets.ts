@@ -1,0 +1,149 @@
+import type { LiftingSet, SetKind } from "../../coaching/record/lifting-set";
+import { choiceColumn, yesNoColumn } from "../column/choice-column";
+import { type DayAside, dayColumn } from "../column/day-column";
+import { minuteColumn } from "../column/minute-column";
+import { numberColumn } from "../column/number-column";
+import { plausible } from "../column/quantity";
+import { type Aside, quantityColumn } from "../column/quantity-column";
+import { speedColumn } from "../column/speed-column";
+import { textColumn } from "../column/text-column";
+import type { Reading } from "../reading";
+import type { TableView } from "../table-view";
+import { reportBlankLoads } from "./blank-loads";
+import { DoubledRows } from "./doubled-rows";
+import { reportBlank, reportDoubled } from "./needed";
+import { type LineResult, readLines } from "./read-lines";
+import { RepRows } from "./rep-rows";
+import { setKinds, speedKinds, speedMeaning } from "./set-kinds";
+import { setNumberColumn } from "./set-number-column";
+
+/** Rows of the Sets table: one row a set, or one row a repetition put together to sets. */
+export function readSetRows(view: TableView): Reading<LiftingSet> {
+  const { fields, repColumns } = view;
+  const dayAside: DayAside = { minute: null };
+  const aside: Aside = { note: "", perHand: false };
+  const readDay = dayColumn(view, fields.day, true, dayAside);
+  const readMinute = minuteColumn(view, fields.minute);
+  const name = textColumn(view, fields.athlete);
+  const lift = textColumn(view, fields.exercise);
+  const setNumber = setNumberColumn(view, fields.set);
+  const repNumber = numberColumn(view, fields.rep, { low: 1, high: 100, whole: true });
+  const kindOf = choiceColumn(view, fields.kind, setKinds);
+  const repsDone = numberColumn(view, fields.reps, { low: 0, high: 100, whole: true });
+  const load = quantityColumn(view, fields.load, plausible.loadKg, aside);
+  const speeds = speedColumn(view, fields.speed);
+  const repReaders = repColumns.map((column) => quantityColumn(view, column, plausible.speed));
+  const meaning = speedMeaning(fields.speed?.words ?? "");
+  const speedIs = choiceColumn(view, fields.speedIs, speedKinds);
+  const tool = textColumn(view, fields.tool);
+  const bar = quantityColumn(view, fields.bar, plausible.barKg);
+  const gym = textColumn(view, fields.gym);
+  const movedWell = yesNoColumn(view, fields.movedWell);
+  const reserve = numberColumn(view, fields.reserve, { low: 0, high: 20, rangeLowEnd: true });
+  const by = textColumn(view, fields.by);
+  const note = textColumn(view, fields.note);
+  const doubled = new DoubledRows(view);
+  const repRows = new RepRows();
+  const oneRowPerRep = fields.rep !== undefined;
+  const blankLoads: { row: number; exercise: string }[] = [];
+  const loadedLifts = new Set<string>();
+
+  const readLine = (line: readonly unknown[], row: number): LineResult<LiftingSet> => {
+    const issuesBefore = view.log.issues.length;
+    const day = readDay(line, row);
+    if (day === null) return null;
+    const athlete = name(line, row);
+    if (athlete === "") return reportBlank(view, fields.athlete, row);
+    const exercise = lift(line, row);
+    if (exercise === "") return reportBlank(view, fields.exercise, row);
+    const numbered = setNumber(line, row);
+    const rep = repNumber(line, row);
+    const minute = readMinute(line, row) ?? dayAside.minute;
+    aside.note = "";
+    aside.perHand = false;
+    const loadKg = load(line, row);
+    const { perHand } = aside;
+    const cellNote = aside.note;
+    const listed = speeds(line, row);
+    const repSpeeds = repReaders.length === 0 ? [...listed.reps] : repsOf(repReaders, line, row);
+    // Three equal sets without number, time or single repetitions are three sets, not one typed thrice.
+    if (
+      (numbered.set !== null && !oneRowPerRep) ||
+      rep !== null ||
+      minute !== null ||
+      repSpeeds.length > 2
+    ) {
+      const earlier = doubled.earlier(
+        row,
+        athlete,
+        day,
+        loadKg ?? 0,
+        (numbered.set ?? 0) * 64 + (rep ?? 0),
+      );
+      if (earlier >= 0) {
+        // What is wrong in it was already said of the earlier row.
+        view.log.issues.length = issuesBefore;
+        return reportDoubled(view, row, earlier);
+      }
+    }
+    if (loadKg !== null) loadedLifts.add(exercise);
+    else if (isEmpty(line[fields.load?.index ?? -1])) blankLoads.push({ row, exercise });
+    const reps = repsDone(line, row);
+    const kind: SetKind = kindOf(line, row) ?? numbered.kind ?? "work";
+    const single = repReaders.length > 0 && repSpeeds.length > 0 ? null : listed.single;
+    const asRep = single !== null && (oneRowPerRep || meaning.ofReps || reps === 1);
+    const set: LiftingSet = {
+      row: row + 1,
+      day,
+      minute,
+      athlete,
+      exercise,
+      set: numbered.set,
+      kind,
+      reps: oneRowPerRep ? null : reps,
+      loadKg,
+      repSpeeds: asRep ? [single] : repSpeeds,
+      setSpeed: asRep ? null : single,
+      setSpeedIs: asRep || single === null ? null : meaning.setSpeedIs,
+      speedIs: speedIs(line, row) ?? meaning.speedIs,
+      tool: tool(line, row),
+      barKg: bar(line, row),
+      gym: gym(line, row),
+      movedWell: movedWell(line, row),
+      repsInReserve: reserve(line, row),
+      by: by(line, row),
+      note: joined(note(line, row), cellNote),
+      ...(perHand ? { loadPerHand: true } : {}),
+    };
+    if (!oneRowPerRep) return set;
+    return repRows.join(set, rep, single);
+  };
+
+  const reading = readLines<LiftingSet>(view, readLine);
+  reportBlankLoads(view, blankLoads, loadedLifts);
+  return reading;
+}
+
+function repsOf(
+  readers: readonly ((line: readonly unknown[], row: number) => number | null)[],
+  line: readonly unknown[],
+  row: number,
+): (number | null)[] {
+  const speeds: (number | null)[] = [];
+  let filled = 0;
+  for (let at = 0; at < readers.length; at++) {
+    const speed = (readers[at] as (typeof readers)[number])(line, row);
+    speeds.push(speed);
+    if (speed !== null) filled = at + 1;
+  }
+  speeds.length = filled;
+  return speeds;
+}
+
+function isEmpty(cell: unknown): boolean {
+  return cell === "" || cell === undefined || cell === null;
+}
+
+function joined(one: string, other: string): string {
+  return one === "" || other === "" ? one + other : `${one}; ${other}`;
+}

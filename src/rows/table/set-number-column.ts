@@ -1,0 +1,37 @@
+import type { SetKind } from "../../coaching/record/lifting-set";
+import { numberColumn } from "../column/number-column";
+import type { Column } from "../header/column-map";
+import { plainWords } from "../header/header-words";
+import type { TableView } from "../table-view";
+import { setKinds } from "./set-kinds";
+
+/** A set's number, or the kind when the cell says "wu" or "marker" in its place. */
+export type SetNumber = { readonly set: number | null; readonly kind: SetKind | null };
+
+const blank: SetNumber = { set: null, kind: null };
+
+/** Reader of the set column: "2", "S2", "set 2", "2/3", "wu", "marker". */
+export function setNumberColumn(
+  view: TableView,
+  column: Column | undefined,
+): (line: readonly unknown[], row: number) => SetNumber {
+  if (column === undefined) return () => blank;
+  const { index } = column;
+  const number = numberColumn(view, column, { low: 1, high: 60, whole: true });
+  return (line, row) => {
+    const cell = line[index];
+    if (typeof cell === "string") {
+      const words = plainWords(cell);
+      const kind = setKinds.get(words.replace(/\s*\d+$/, ""));
+      if (kind !== undefined && kind !== "work") return { set: null, kind };
+      const numbered =
+        /^(?:set|satz|s|w|ws|work|#)?\s*(\d{1,2})\s*(?:[.)]|\/\s*\d{1,2}|(?:of|von)\s*\d{1,2})?$/.exec(
+          words,
+        );
+      if (numbered !== null) return { set: Number(numbered[1]), kind: null };
+      if (kind !== undefined) return { set: null, kind };
+    }
+    const set = number(line, row);
+    return set === null ? blank : { set, kind: null };
+  };
+}

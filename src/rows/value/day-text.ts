@@ -1,0 +1,131 @@
+import { type Day, dayFromDate } from "../../coaching/calendar/day";
+import { minuteOfDay } from "./minute-of-day";
+
+/** A day as written, before the order of day and month and the year are settled. */
+export type DayText = {
+  /** First and second number of "12/5", or null when the month is named or the order is ISO. */
+  readonly pair: readonly [number, number] | null;
+  readonly month: number | null;
+  readonly date: number | null;
+  readonly year: number | null;
+  /** 0 Monday … 6 Sunday, when a weekday stands beside the date. */
+  readonly weekday: number | null;
+  /** Dots between the numbers: day first, as German dates are written (DIN 5008, from memory). */
+  readonly dotted: boolean;
+  readonly minute: number | null;
+};
+
+const months = new Map<string, number>();
+(
+  [
+    ["jan", "january", "januar", "jän", "jänner"],
+    ["feb", "february", "februar"],
+    ["mar", "march", "märz", "mrz", "maerz", "mär"],
+    ["apr", "april"],
+    ["may", "mai"],
+    ["jun", "june", "juni"],
+    ["jul", "july", "juli"],
+    ["aug", "august"],
+    ["sep", "sept", "september"],
+    ["oct", "october", "okt", "oktober"],
+    ["nov", "november"],
+    ["dec", "december", "dez", "dezember"],
+  ] as const
+).forEach((words, index) => {
+  for (const word of words) months.set(word, index + 1);
+});
+
+const weekdays = new Map<string, number>();
+(
+  [
+    ["mon", "monday", "mo", "montag"],
+    ["tue", "tues", "tuesday", "di", "dienstag", "tu"],
+    ["wed", "weds", "wednesday", "mi", "mittwoch", "we"],
+    ["thu", "thur", "thurs", "thursday", "do", "donnerstag", "th"],
+    ["fri", "friday", "fr", "freitag"],
+    ["sat", "saturday", "sa", "samstag"],
+    ["sun", "sunday", "so", "sonntag", "su"],
+  ] as const
+).forEach((words, index) => {
+  for (const word of words) weekdays.set(word, index);
+});
+
+/** The weekday a word names, 0 Monday; null when it names none. */
+export function weekdayOfWord(word: string): number | null {
+  return weekdays.get(word.toLowerCase().replace(/\.$/, "")) ?? null;
+}
+
+const iso = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/;
+const numeric = /^(\d{1,2})([/.-])(\d{1,2})(?:\2(\d{4}|\d{2})?)?$/;
+
+/** Reads text as a day; null when it is not one. "pm", "am" and a time of day may stand beside it. */
+export function dayFromText(text: string): DayText | null {
+  let minute: number | null = null;
+  let weekday: number | null = null;
+  let left = text.trim();
+  if (left.length > 40) return null;
+  const isoTime = /^(\d{4}-\d{2}-\d{2})[T ](\d{2}:\d{2})(?::\d{2}(?:\.\d+)?)?Z?$/.exec(left);
+  if (isoTime) {
+    left = isoTime[1] ?? "";
+    minute = minuteOfDay(isoTime[2]);
+  }
+  const words: string[] = [];
+  for (const word of left.split(/[\s,]+|\s[–—-]\s/)) {
+    if (word === "" || /^([–—-]|am|pm|of|the|um)$/i.test(word)) continue;
+    const named = weekdayOfWord(word);
+    if (named !== null && weekday === null) weekday = named;
+    else if (minute === null && /[:h]/i.test(word) && minuteOfDay(word) !== null)
+      minute = minuteOfDay(word);
+    else words.push(word);
+  }
+  const rest = { weekday, minute };
+  const joined = words.join(" ");
+  const isoParts = iso.exec(joined);
+  if (isoParts) {
+    const [, year, month, date] = isoParts.map(Number);
+    return { pair: null, year: year!, month: month!, date: date!, dotted: false, ...rest };
+  }
+  const pair = numeric.exec(joined);
+  if (pair) {
+    const year = pair[4] === undefined ? null : Number(pair[4]) + (pair[4].length === 2 ? 2000 : 0);
+    return {
+      pair: [Number(pair[1]), Number(pair[3])],
+      month: null,
+      date: null,
+      year,
+      dotted: pair[2] === ".",
+      ...rest,
+    };
+  }
+  return namedMonth(joined, rest);
+}
+
+function namedMonth(
+  joined: string,
+  rest: { weekday: number | null; minute: number | null },
+): DayText | null {
+  const parts =
+    /^(\d{1,2})(?:st|nd|rd|th|\.)?[\s./-]*(\p{L}+)\.?(?:[\s./-]*(\d{4}|\d{2}))?$/u.exec(joined) ??
+    swap(/^(\p{L}+)\.?[\s./-]*(\d{1,2})(?:st|nd|rd|th)?(?:[\s./-]+(\d{4}|\d{2}))?$/u.exec(joined));
+  if (parts === null) return null;
+  const month = months.get((parts[2] ?? "").toLowerCase());
+  if (month === undefined) return null;
+  const year =
+    parts[3] === undefined ? null : Number(parts[3]) + (parts[3].length === 2 ? 2000 : 0);
+  return { pair: null, month, date: Number(parts[1]), year, dotted: false, ...rest };
+}
+
+function swap(parts: RegExpExecArray | null): readonly (string | undefined)[] | null {
+  return parts === null ? null : [parts[0], parts[2], parts[1], parts[3]];
+}
+
+export type DateOrder = "day first" | "month first";
+
+/** The day meant, once order and year are known; null when there is no such date. */
+export function settleDay(text: DayText, order: DateOrder, year: number): Day | null {
+  if (text.pair === null) return dayFromDate(text.year ?? year, text.month ?? 0, text.date ?? 0);
+  const [first, second] = text.pair;
+  return order === "day first"
+    ? dayFromDate(text.year ?? year, second, first)
+    : dayFromDate(text.year ?? year, first, second);
+}

@@ -1,0 +1,43 @@
+/** Speeds written in one cell, in order; null where one is missing. Unread pieces are kept as text. */
+export type SpeedList = {
+  readonly speeds: readonly (number | null)[];
+  readonly unread: readonly string[];
+  /** A piece carries "?" and is not used without asking. */
+  readonly unsure: readonly string[];
+};
+
+const number = /^(?:\d{1,4}(?:[.,]\d{1,4})?|[.,]\d{1,4})(\?*)$/;
+const missing = /^[-–—x×]$|^n\/?a$|^\?$/i;
+
+/**
+ * Takes "0.62 0.60 0.57", "0,62/0,61", ".62; .61", "0.62, 0.60" and "0,67 / 0,66 / " apart. A missing
+ * piece between or after slashes is null, never zero.
+ */
+export function speedList(text: string): SpeedList {
+  const bare = text.trim().replace(/\s*m\/s$/i, "");
+  const slashed = /[/;|]/.test(bare);
+  let pieces = slashed ? bare.split(/[/;|]/) : bare.split(/\s+/);
+  // With points inside the numbers, commas stand between them.
+  pieces = pieces.flatMap((piece) =>
+    /\d?\.\d/.test(piece) && piece.includes(",") ? piece.split(",") : [piece.replace(/,$/, "")],
+  );
+  if (slashed)
+    pieces = pieces.flatMap((piece) =>
+      /\d\s+[\d.,]/.test(piece.trim()) ? piece.trim().split(/\s+/) : [piece],
+    );
+  const speeds: (number | null)[] = [];
+  const unread: string[] = [];
+  const unsure: string[] = [];
+  for (const raw of pieces) {
+    const piece = raw.trim();
+    if (piece === "" && !slashed) continue;
+    const parts = number.exec(piece);
+    if (parts !== null && parts[1] === "") speeds.push(Number(piece.replace(",", ".")));
+    else {
+      speeds.push(null);
+      if (parts !== null) unsure.push(piece);
+      else if (piece !== "" && !missing.test(piece)) unread.push(piece);
+    }
+  }
+  return { speeds, unread, unsure };
+}

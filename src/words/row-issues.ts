@@ -1,0 +1,211 @@
+import type { RowIssue } from "../rows/reading";
+
+/** What a coach reads about one issue. */
+export type RowIssueWords = {
+  /** What was found, in words. */
+  readonly found: string;
+  /** What it costs to leave it so. */
+  readonly whyItMatters: string;
+  /** The next step. */
+  readonly whatToDo: string;
+};
+
+type Say = (issue: RowIssue) => {
+  readonly matters: string;
+  readonly todo: string;
+  readonly found?: string;
+};
+
+const fact = (issue: RowIssue, name: string): string => String(issue.facts[name] ?? "");
+const column = (issue: RowIssue): string => {
+  const heading = fact(issue, "heading");
+  return heading === "" ? "this column" : `“${heading}”`;
+};
+const bounds = (issue: RowIssue): string => {
+  const unit = fact(issue, "unit");
+  return `${fact(issue, "low")}–${fact(issue, "high")}${unit === "" ? "" : ` ${unit}`}`;
+};
+/** "Type 0.62, if that is what was meant." or the plain step when nothing can be proposed. */
+const mended = (issue: RowIssue, otherwise: string): string =>
+  issue.facts.mend === undefined
+    ? otherwise
+    : `Type ${fact(issue, "mend")}, if that is what was meant.`;
+
+const cellOut = "This cell is left out of the figures; the rest of its row counts.";
+const rowOut = "The whole row is left out of the figures.";
+const tableOut = "None of its rows can be used.";
+const left = (issue: RowIssue): string => (issue.dropsRow ? rowOut : cellOut);
+
+/** One sentence on why each issue matters and one on what to do, by code. */
+export const rowIssueSentences = {
+  "no-header": (issue) => ({
+    matters: tableOut,
+    todo: `Give the range with its header row; the ${issue.table} table needs columns for: ${fact(issue, "needed")}.`,
+    found: "no header row",
+  }),
+  "column-missing": (issue) => ({
+    matters: tableOut,
+    todo: `Add a column for “${fact(issue, "field")}”, or say under Set up which column it is.`,
+    found: `no column for “${fact(issue, "field")}”`,
+  }),
+  "needed-blank": (issue) => ({
+    matters: rowOut,
+    todo: `Fill in ${column(issue)}, or clear the whole row.`,
+    found: "blank",
+  }),
+  "load-blank": (issue) => ({
+    matters: "The set counts as done, but not for speed at a load.",
+    todo: `Type the load of this ${fact(issue, "exercise")} set.`,
+    found: "no load",
+  }),
+  "not-a-day": (issue) => ({
+    matters: left(issue),
+    todo: "Type the date as 2026-05-12, or pick it as a date.",
+  }),
+  "day-is-number": (issue) => ({
+    matters: rowOut,
+    todo: `Format the cell as a date${issue.facts.mend === undefined ? "" : ` (it would be ${fact(issue, "mend")})`}, or type the date again.`,
+  }),
+  "day-implausible": (issue) => ({
+    matters: left(issue),
+    todo: "Correct the year.",
+  }),
+  "date-order-unsettled": (issue) => ({
+    matters: `${left(issue)} It could be ${fact(issue, "either")} or ${fact(issue, "or")}, and nothing in the column says which.`,
+    todo: "Say under Set up whether the day or the month comes first, or type dates as 2026-05-12.",
+  }),
+  "year-missing": (issue) => ({
+    matters: left(issue),
+    todo: "Write the year once in the column or in the title above it.",
+  }),
+  "not-a-number": (issue) => ({
+    matters: left(issue),
+    todo: `Type one number in ${column(issue)}; words belong in the note.`,
+  }),
+  "date-in-number": (issue) => ({
+    matters: left(issue),
+    todo: `The spreadsheet made a date of what was typed in ${column(issue)}: format the cell as a number and type it again.`,
+  }),
+  implausible: (issue) => ({
+    matters: `${left(issue)} Plausible here: ${bounds(issue)}.`,
+    todo:
+      issue.facts.mendPiece === undefined
+        ? mended(issue, "Correct it, or clear the cell.")
+        : `Type ${fact(issue, "mendPiece")} for ${fact(issue, "piece")}, if that is what was meant.`,
+  }),
+  unsure: (issue) => ({
+    matters: left(issue),
+    todo: mended(issue, "Type the number without the question mark, or clear it."),
+  }),
+  "comma-unsettled": (issue) => ({
+    matters: `${left(issue)} It could be ${fact(issue, "either")} or ${fact(issue, "or")}.`,
+    todo: "Type the number without a thousands separator.",
+  }),
+  "wrong-unit": (issue) => ({
+    matters: left(issue),
+    todo: `Give ${column(issue)} in ${fact(issue, "unit")}, or change its heading.`,
+  }),
+  "unit-unsettled": (issue) => ({
+    matters: `No figure of ${column(issue)} is used: it could be ${fact(issue, "units")}.`,
+    todo: "Put the unit in the heading, for example “Load (kg)”, or answer the question under Set up.",
+  }),
+  "not-whole": (issue) => ({
+    matters: left(issue),
+    todo: `${column(issue)} takes whole numbers: correct it, or clear the cell.`,
+  }),
+  "word-unknown": (issue) => ({
+    matters: left(issue),
+    todo: `Use one of: ${fact(issue, "known")}.`,
+  }),
+  "not-yes-or-no": (issue) => ({
+    matters: "It counts as not recorded.",
+    todo: `Type y or n in ${column(issue)}, or clear the cell.`,
+  }),
+  "not-a-time": () => ({
+    matters: "The row counts without a time of day.",
+    todo: "Type the time as 18:00.",
+  }),
+  "length-unsettled": () => ({
+    matters: `${cellOut} It could be hours and minutes or minutes and seconds.`,
+    todo: "Type it in minutes, or as h:mm:ss.",
+  }),
+  "distance-unsettled": () => ({
+    matters: `${cellOut} It could be metres or kilometres.`,
+    todo: "Type the unit beside it, for example “10 km”.",
+  }),
+  "doubled-row": (issue) => ({
+    matters: `It repeats row ${fact(issue, "earlierRow")} cell by cell; that row counts, this one does not.`,
+    todo: "Delete one of the two, or give it its own set number or time.",
+    found: "the same row again",
+  }),
+  "athlete-twice": (issue) => ({
+    matters: `The athlete is already in row ${fact(issue, "earlierRow")}; that row counts, this one does not.`,
+    todo: "Keep one row for each athlete.",
+  }),
+  "unknown-athlete": (issue) => ({
+    matters: "The rows count for a name that the Athletes table does not know.",
+    todo:
+      fact(issue, "near") === ""
+        ? "Correct the name, or add the athlete to the Athletes table."
+        : `Is this ${fact(issue, "near")}? Answer under Set up, or correct the name.`,
+  }),
+  "not-a-birth-year": () => ({
+    matters: "The athlete's age is not known, so under-18 rules may be missed.",
+    todo: "Type a year of four figures, or “U18”.",
+  }),
+  "supervisor-day": (issue) => ({
+    matters: "The supervisor is not counted, so nothing is proposed for an athlete under 18.",
+    todo:
+      issue.facts.either === undefined
+        ? "Write the day as “A. Name from 2026-05-05”."
+        : `Write the day as 2026-05-05: it could be ${fact(issue, "either")} or ${fact(issue, "or")}.`,
+  }),
+  "ends-before-start": (issue) => ({
+    matters: `${rowOut} It ends ${fact(issue, "until")}, before it starts ${fact(issue, "from")}.`,
+    todo: "Correct one of the two dates.",
+  }),
+  "no-figure": () => ({
+    matters: "The row counts as a test without a result.",
+    todo: "Fill in the height, the stack or the times.",
+    found: "no height, stack or time",
+  }),
+  "stack-unreadable": () => ({
+    matters: cellOut,
+    todo: "Write the plates from the bottom up as “5x15+5”: five of 15 kg and one of 5 kg.",
+  }),
+  "stack-count": (issue) => ({
+    matters: `${cellOut} ${fact(issue, "count")} equal plates is rather a mass written before its count.`,
+    todo: "Write the count first: “5x15” is five plates of 15 kg.",
+  }),
+  "plate-twice": (issue) => ({
+    matters: `Row ${fact(issue, "earlierRow")} already gives ${fact(issue, "massKg")} kg another thickness; that one is used.`,
+    todo: "Keep one thickness for each mass, or stack only plates of one maker.",
+  }),
+  "rule-unknown": () => ({
+    matters: "Nothing follows from this row.",
+    todo: "Use the name of a rule as the Set up view lists it.",
+  }),
+  "rule-twice": (issue) => ({
+    matters: `Row ${fact(issue, "earlierRow")} sets this rule already; that value is used.`,
+    todo: "Keep one row for each rule.",
+  }),
+  "rule-out-of-bounds": (issue) => ({
+    matters: `The usual value is used instead. Allowed: ${bounds(issue)}.`,
+    todo: mended(issue, "Type a value within the bounds."),
+  }),
+} as const satisfies Readonly<Record<string, Say>>;
+
+export type RowIssueCode = keyof typeof rowIssueSentences;
+
+/** What was found in a cell, why it matters and what to do. */
+export function sayRowIssue(issue: RowIssue): RowIssueWords {
+  const say: Say | undefined = (rowIssueSentences as Readonly<Record<string, Say>>)[issue.code];
+  // A code without its sentence is our own mistake; a test walks every code.
+  if (say === undefined) throw new Error(`no sentence for the row issue ${issue.code}`);
+  const { matters, todo, found } = say(issue);
+  return {
+    found: found ?? (issue.found === "" ? "blank" : `“${issue.found}”`),
+    whyItMatters: matters,
+    whatToDo: todo,
+  };
+}
