@@ -1,0 +1,124 @@
+import {
+  BooleanNumber,
+  CellValueType,
+  HorizontalAlign,
+  type ICellData,
+  type IStyleData,
+  type IWorkbookData,
+  type IWorksheetData,
+  LocaleType,
+  WrapStrategy,
+} from "@univerjs/core";
+import type { CellData, CellStyle, TabData, WorkbookData } from "../workbook-data";
+
+/** Room left below and beside the rows, for a coach who goes on typing. */
+const spareRows = 200;
+const leastRows = 400;
+const leastColumns = 26;
+
+/** A workbook as the grid library loads it. Conditional formats, lists and notes are added after. */
+export function gridSnapshot(workbook: WorkbookData, unitId: string): IWorkbookData {
+  const styles: Record<string, IStyleData> = {};
+  const styleIds = new Map<string, string>();
+  const styleOf = (cell: CellData): string | undefined => {
+    const style = gridStyle(cell);
+    if (!style) return undefined;
+    const key = JSON.stringify(style);
+    const known = styleIds.get(key);
+    if (known) return known;
+    const id = `s${styleIds.size}`;
+    styleIds.set(key, id);
+    styles[id] = style;
+    return id;
+  };
+  const sheets: Record<string, Partial<IWorksheetData>> = {};
+  const order: string[] = [];
+  workbook.tabs.forEach((tab, index) => {
+    const id = `tab-${index + 1}`;
+    order.push(id);
+    sheets[id] = gridSheet(tab, id, styleOf);
+  });
+  return {
+    id: unitId,
+    name: workbook.name,
+    appVersion: "0.25.1",
+    locale: LocaleType.EN_US,
+    styles,
+    sheetOrder: order,
+    sheets,
+  };
+}
+
+function gridSheet(
+  tab: TabData,
+  id: string,
+  styleOf: (cell: CellData) => string | undefined,
+): Partial<IWorksheetData> {
+  const cellData: Record<number, Record<number, ICellData>> = {};
+  let columns = leastColumns;
+  tab.cells.forEach((line, row) => {
+    let cells: Record<number, ICellData> | undefined;
+    line.forEach((cell, column) => {
+      if (!cell) return;
+      const s = styleOf(cell);
+      cells ??= {};
+      cells[column] = s === undefined ? gridCell(cell) : { ...gridCell(cell), s };
+    });
+    if (cells) cellData[row] = cells;
+    columns = Math.max(columns, line.length + 2);
+  });
+  return {
+    id,
+    name: tab.name,
+    cellData,
+    rowCount: Math.max(leastRows, tab.cells.length + spareRows),
+    columnCount: columns,
+    freeze: {
+      xSplit: tab.frozenColumns,
+      ySplit: tab.frozenRows,
+      startRow: tab.frozenRows > 0 ? tab.frozenRows : -1,
+      startColumn: tab.frozenColumns > 0 ? tab.frozenColumns : -1,
+    },
+    columnData: Object.fromEntries(
+      tab.columnWidths.flatMap((w, column) => (w === null ? [] : [[column, { w }]])),
+    ),
+  };
+}
+
+/** A value as the grid's cell: type written down, so that text which looks like a number stays text. */
+export function gridCell({ value, formula }: Pick<CellData, "value" | "formula">): ICellData {
+  const cell: ICellData =
+    typeof value === "boolean"
+      ? { v: value ? 1 : 0, t: CellValueType.BOOLEAN }
+      : typeof value === "number"
+        ? { v: value, t: CellValueType.NUMBER }
+        : value === null
+          ? {}
+          : { v: value, t: CellValueType.STRING };
+  return formula === undefined ? cell : { ...cell, f: formula };
+}
+
+function gridStyle({ format, style }: CellData): IStyleData | null {
+  const made: IStyleData = {
+    ...(format !== undefined && { n: { pattern: format } }),
+    ...(style && gridLook(style)),
+  };
+  return Object.keys(made).length > 0 ? made : null;
+}
+
+export function gridLook(style: CellStyle): IStyleData {
+  return {
+    ...(style.bold && { bl: BooleanNumber.TRUE }),
+    ...(style.italic && { it: BooleanNumber.TRUE }),
+    ...(style.colour !== undefined && { cl: { rgb: style.colour } }),
+    ...(style.background !== undefined && { bg: { rgb: style.background } }),
+    ...(style.align !== undefined && { ht: alignments[style.align] }),
+    ...(style.wrap && { tb: WrapStrategy.WRAP }),
+  };
+}
+
+export const alignments = {
+  left: HorizontalAlign.LEFT,
+  center: HorizontalAlign.CENTER,
+  right: HorizontalAlign.RIGHT,
+} as const;

@@ -1,0 +1,90 @@
+import type { GridEngine } from "../engine/grid-engine";
+import { ConditionalFormatRuleBuilder } from "./conditional-format-rule";
+import { DataValidationBuilder } from "./data-validation";
+import { htmlService } from "./html-service";
+import { memoryCache, PropertyStore } from "./property-store";
+import type { ServiceCalls } from "./service-calls";
+import { type MenuItem, type ShellHooks, Spreadsheet } from "./spreadsheet";
+
+/**
+ * The services a script finds as globals, as far as this add-on uses them: what the platform refuses
+ * is refused, and what it does not know is not here.
+ */
+export function platformServices(given: {
+  readonly engine: () => GridEngine;
+  readonly calls: ServiceCalls;
+  readonly hooks: ShellHooks;
+  readonly files: Readonly<Record<string, string>>;
+  readonly properties: Readonly<Record<string, string>>;
+}) {
+  const { calls, hooks } = given;
+  let open: Spreadsheet | null = null;
+  const spreadsheet = (): Spreadsheet => {
+    open ??= calls.counted("Spreadsheet", new Spreadsheet(given.engine(), calls, hooks));
+    return open;
+  };
+  const documentProperties = new PropertyStore(given.properties);
+  const userProperties = new PropertyStore({});
+  const cache = memoryCache();
+  let held = false;
+  const lock = {
+    tryLock: (_milliseconds: number) => {
+      if (held) return false;
+      held = true;
+      return true;
+    },
+    waitLock: (_milliseconds: number) => {
+      if (held) throw new Error("Lock timeout: another process was holding the lock for too long.");
+      held = true;
+    },
+    hasLock: () => held,
+    releaseLock: () => {
+      held = false;
+    },
+  };
+  const menu = (title: string) => {
+    const items: MenuItem[] = [];
+    const made = {
+      addItem(label: string, functionName: string) {
+        items.push({ label, functionName });
+        return made;
+      },
+      addSeparator: () => made,
+      addToUi: () => hooks.menu?.(title, items),
+    };
+    return made;
+  };
+  const ui = {
+    createMenu: menu,
+    createAddonMenu: () => menu("Holdline"),
+    showSidebar: (page: { getTitle(): string; getContent(): string }) =>
+      hooks.sidebar?.(page.getTitle(), page.getContent()),
+    alert: (message: string) => hooks.alert?.(message),
+  };
+  const globals = {
+    SpreadsheetApp: {
+      getActive: spreadsheet,
+      getActiveSpreadsheet: spreadsheet,
+      getActiveSheet: () => spreadsheet().getActiveSheet(),
+      flush: () => {},
+      getUi: () => calls.counted("Ui", ui),
+      newConditionalFormatRule: () => new ConditionalFormatRuleBuilder(),
+      newDataValidation: () => new DataValidationBuilder(),
+    },
+    HtmlService: htmlService(given.files),
+    PropertiesService: {
+      getDocumentProperties: () => calls.counted("Properties", documentProperties),
+      getUserProperties: () => calls.counted("Properties", userProperties),
+    },
+    CacheService: { getDocumentCache: () => cache },
+    LockService: { getDocumentLock: () => calls.counted("Lock", lock) },
+    Session: { getActiveUserLocale: () => "en-GB" },
+  };
+  return {
+    globals: Object.fromEntries(
+      Object.entries(globals).map(([name, service]) => [name, calls.counted(name, service)]),
+    ),
+    spreadsheet,
+    properties: () => documentProperties.getProperties(),
+  };
+}

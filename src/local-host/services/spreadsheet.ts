@@ -1,0 +1,121 @@
+import type { FWorksheet } from "@univerjs/sheets/facade";
+import { columnLetters } from "../a1";
+import type { GridEngine } from "../engine/grid-engine";
+import type { Range } from "./range";
+import type { ServiceCalls } from "./service-calls";
+import { noExtras, Sheet, type TabExtras } from "./sheet";
+
+/** What the page does for the platform's Ui; headless, nothing. */
+export type ShellHooks = {
+  readonly toast?: (message: string, title: string) => void;
+  readonly menu?: (title: string, items: readonly MenuItem[]) => void;
+  readonly sidebar?: (title: string, html: string) => void;
+  readonly alert?: (message: string) => void;
+};
+export type MenuItem = { readonly label: string; readonly functionName: string };
+
+/** The platform's Spreadsheet: the open workbook. */
+export class Spreadsheet {
+  readonly inside: SpreadsheetInside;
+
+  constructor(engine: GridEngine, calls: ServiceCalls, hooks: ShellHooks) {
+    this.inside = new SpreadsheetInside(this, engine, calls, hooks);
+  }
+
+  getId(): string {
+    return this.inside.engine.unitId;
+  }
+  getName(): string {
+    return this.inside.engine.book.getName();
+  }
+  getSpreadsheetTimeZone(): string {
+    return Intl.DateTimeFormat().resolvedOptions().timeZone;
+  }
+  getSpreadsheetLocale(): string {
+    return "en_GB";
+  }
+  getSheets(): Sheet[] {
+    return this.inside.engine.book.getSheets().map((grid) => this.inside.sheet(grid));
+  }
+  getSheetByName(name: string): Sheet | null {
+    const grid = this.inside.engine.book.getSheetByName(name);
+    return grid ? this.inside.sheet(grid) : null;
+  }
+  getSheetById(id: number): Sheet | null {
+    return this.getSheets().find((sheet) => sheet.getSheetId() === id) ?? null;
+  }
+  getActiveSheet(): Sheet {
+    return this.inside.sheet(this.inside.engine.book.getActiveSheet());
+  }
+  setActiveSheet(sheet: Sheet): Sheet {
+    return sheet.activate();
+  }
+  getActiveRange(): Range | null {
+    const range = this.inside.engine.book.getActiveRange();
+    return range ? this.getActiveSheet().getRange(range.getA1Notation()) : null;
+  }
+  insertSheet(name: string, index?: number): Sheet {
+    if (this.inside.engine.book.getSheetByName(name)) {
+      throw new Error(`A sheet with the name "${name}" already exists. Please enter another name.`);
+    }
+    const at = index === undefined ? {} : { index };
+    return this.inside.sheet(this.inside.engine.book.create(name, 1000, 26, at));
+  }
+  deleteSheet(sheet: Sheet): void {
+    this.inside.engine.book.deleteSheet(sheet.inside.grid);
+  }
+  setNamedRange(name: string, range: Range): void {
+    const { book } = this.inside.engine;
+    if (book.getDefinedName(name)) book.deleteDefinedName(name);
+    const tab = `'${range.getSheet().getName().replace(/'/g, "''")}'`;
+    const whole = range.getRow() === 1 && range.getNumRows() >= range.getSheet().getMaxRows();
+    const [from, to] = [range.getColumn() - 1, range.getLastColumn() - 1].map(columnLetters);
+    book.insertDefinedName(
+      name,
+      whole
+        ? `${tab}!$${from}:$${to}`
+        : `${tab}!$${from}$${range.getRow()}:$${to}$${range.getLastRow()}`,
+    );
+  }
+  toast(message: string, title = ""): void {
+    this.inside.hooks.toast?.(message, title);
+  }
+}
+
+class SpreadsheetInside {
+  readonly notes = new Map<string, string>();
+  private readonly extras = new Map<string, TabExtras>();
+  private readonly numbers = new Map<string, number>();
+
+  constructor(
+    private readonly spreadsheet: Spreadsheet,
+    readonly engine: GridEngine,
+    private readonly calls: ServiceCalls,
+    readonly hooks: ShellHooks,
+  ) {}
+
+  sheet(grid: FWorksheet): Sheet {
+    const extras = this.extrasOf(grid.getSheetId());
+    return this.calls.counted(
+      "Sheet",
+      new Sheet(this.spreadsheet, this.engine, grid, this.calls, extras),
+    );
+  }
+
+  extrasOf(tabId: string): TabExtras {
+    const known = this.extras.get(tabId);
+    if (known) return known;
+    const fresh = noExtras();
+    this.extras.set(tabId, fresh);
+    return fresh;
+  }
+
+  /** The platform's tab ids are numbers, the first tab's is 0. */
+  tabNumber(tabId: string): number {
+    const known = this.numbers.get(tabId);
+    if (known !== undefined) return known;
+    const number = this.numbers.size;
+    this.numbers.set(tabId, number);
+    return number;
+  }
+}
