@@ -20,6 +20,11 @@ export type TabData = {
   readonly columnWidths: readonly (number | null)[];
   readonly conditionalFormats: readonly ConditionalFormat[];
   readonly validations: readonly Validation[];
+  readonly hidden?: boolean;
+  /** Ranges shown as one cell, "A1:D1". */
+  readonly merged?: readonly string[];
+  /** Tags a script put on the tab, or on whole rows or columns of it. */
+  readonly tags?: readonly Tag[];
 };
 
 export type CellData = {
@@ -56,6 +61,16 @@ export type ConditionalFormat = {
 export type Validation = {
   readonly range: string;
   readonly values: readonly string[];
+  /** Whether any other value is turned away (the usual) or only marked. */
+  readonly refusesOthers?: boolean;
+  readonly help?: string;
+};
+
+/** A name and a value that a script keeps with a tab (`range` null) or with rows or columns of it. */
+export type Tag = {
+  readonly key: string;
+  readonly value: string;
+  readonly range: string | null;
 };
 
 export type NamedRange = { readonly name: string; readonly ref: string };
