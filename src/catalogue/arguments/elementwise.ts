@@ -1,0 +1,70 @@
+import { accept, type Outcome, refuse } from "../../outcome";
+import { refusalSentence } from "../../words/refusals";
+import { thrown } from "./thrown";
+
+/** One argument as rows of cells: a single cell is one row of one. */
+export function rowsOf(argument: unknown): readonly (readonly unknown[])[] {
+  if (!Array.isArray(argument)) return [[argument]];
+  return argument.map((row: unknown) => (Array.isArray(row) ? row : [row]));
+}
+
+export const isBlank = (cell: unknown): boolean =>
+  cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === "");
+
+/** One argument of a formula that works row by row. */
+export type ColumnArgument = {
+  readonly name: string;
+  readonly cells: unknown;
+  /** A row with all such cells blank is no row: it stays empty. */
+  readonly needed?: boolean;
+  /** Takes the whole row of cells, not one column. */
+  readonly wide?: boolean;
+};
+
+/**
+ * A formula worked row by row over columns given side by side; a single cell counts for every row.
+ * One row without a figure throws its sentence; among several it stands in that row. A row whose
+ * needed cells are all blank stays empty, and blank rows at the end are left off.
+ *
+ * @param figure gets one cell for each argument (a row of cells for a wide one)
+ */
+export function elementwise(
+  columns: readonly ColumnArgument[],
+  figure: (...cells: readonly unknown[]) => Outcome<unknown>,
+): unknown {
+  const lists = columns.map((column) => ({ ...column, rows: rowsOf(column.cells) }));
+  const tallest = lists.reduce((a, b) => (b.rows.length > a.rows.length ? b : a));
+  const height = tallest.rows.length;
+  for (const { name, rows, wide } of lists) {
+    if (rows.length !== 1 && rows.length !== height) {
+      const facts = { name, rows: rows.length, other: tallest.name, otherRows: height };
+      thrown(refuse("columns-differ", facts));
+    }
+    if (!wide && rows.some((row) => row.length > 1)) thrown(refuse("column-too-wide", { name }));
+  }
+  const cellsOf = (at: number) =>
+    lists.map(({ rows, wide }) => {
+      const row = rows[rows.length === 1 ? 0 : at]!;
+      return wide ? row : (row[0] ?? "");
+    });
+  const empty = (at: number) =>
+    lists.every(({ rows, needed }) => {
+      if (!needed) return true;
+      return rows[rows.length === 1 ? 0 : at]!.every(isBlank);
+    });
+  if (height === 1) return thrown(figure(...cellsOf(0)));
+  let end = height;
+  while (end > 0 && empty(end - 1)) end--;
+  if (end === 0) thrown(refuse("argument-blank", { name: lists[0]!.name }));
+  const width = { of: 1 };
+  const answers = Array.from({ length: end }, (_, at) => {
+    const outcome = empty(at) ? accept("") : figure(...cellsOf(at));
+    const answer = outcome.ok ? outcome.value : refusalSentence(outcome.refusal);
+    if (Array.isArray(answer)) width.of = Math.max(width.of, answer.length);
+    return { answer, refused: !outcome.ok };
+  });
+  return answers.map(({ answer, refused }) => {
+    if (Array.isArray(answer)) return answer;
+    return [answer, ...Array<string>(width.of - 1).fill(refused ? "–" : "")];
+  });
+}

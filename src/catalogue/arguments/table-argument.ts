@@ -1,0 +1,88 @@
+import { accept, type Outcome, refuse } from "../../outcome";
+import type { Cells } from "../../rows/cells";
+import { neededFields } from "../../rows/header/columns";
+import { findHeader } from "../../rows/header/find-header";
+import { readTable } from "../../rows/read-table";
+import type { Reading } from "../../rows/reading";
+import type { RowOf } from "../../rows/table/read-view";
+import { endOfRows } from "../../rows/table/trim-padding";
+import { type TableName, tableNames } from "../../rows/table-name";
+import { isBlank } from "./elementwise";
+
+/** A table given to a formula: what was read, and the cells it was read from. */
+export type TableArgument<T extends TableName> = {
+  readonly table: T;
+  readonly reading: Reading<RowOf[T]>;
+  readonly cells: Cells;
+};
+
+/**
+ * One table of rows from a formula's argument, its header found by words. Issues in single cells
+ * stay in the reading; what spoils the whole argument is refused.
+ *
+ * Refuses `argument-table-empty`, `argument-one-cell`, `argument-other-table` (another table's
+ * header is there: two arguments swapped), `argument-no-header` and `argument-column-missing`.
+ */
+export function tableArgument<T extends TableName>(
+  table: T,
+  name: string,
+  argument: unknown,
+): Outcome<TableArgument<T>> {
+  if (!Array.isArray(argument)) {
+    return isBlank(argument)
+      ? refuse("argument-table-empty", { name, table })
+      : refuse("argument-one-cell", { name, table });
+  }
+  const cells: Cells = argument.map((row: unknown) => (Array.isArray(row) ? row : [row]));
+  if (endOfRows(cells) === 0) return refuse("argument-table-empty", { name, table });
+  const reading = readTable(table, cells);
+  const spoiled = reading.issues.filter(
+    ({ code }) => code === "no-header" || code === "column-missing",
+  );
+  if (spoiled.length === 0) return accept({ table, reading, cells });
+  const other = tableNames.find((one) => one !== table && fits(one, cells));
+  if (other) return refuse("argument-other-table", { name, table, other });
+  const missing = spoiled.flatMap(({ facts }) => (facts.field ? [fieldWords(facts.field)] : []));
+  return missing.length > 0 && missing.length < neededFields[table].length
+    ? refuse("argument-column-missing", { name, table, missing: missing.join(" and ") })
+    : refuse("argument-no-header", {
+        name,
+        table,
+        needed: neededFields[table].map(fieldWords).join(", "),
+      });
+}
+
+/** A table that may be left out: then there are no rows of it. */
+export function optionalTable<T extends TableName>(
+  table: T,
+  name: string,
+  argument: unknown,
+): Outcome<TableArgument<T>> {
+  const left = Array.isArray(argument)
+    ? argument.every((row: unknown) => (Array.isArray(row) ? row.every(isBlank) : isBlank(row)))
+    : isBlank(argument);
+  return left
+    ? accept({ table, reading: nothing, cells: [] })
+    : tableArgument(table, name, argument);
+}
+
+const nothing: Reading<never> = {
+  records: [],
+  issues: [],
+  rowsRead: 0,
+  rowsReported: 0,
+  rowsBlank: 0,
+  rowsHeading: 0,
+};
+
+function fits(table: TableName, cells: Cells): boolean {
+  if (neededFields[table].length < 2) return false;
+  const header = findHeader(table, cells, endOfRows(cells));
+  return header !== null && header.missing.length === 0;
+}
+
+/** A field as the coach's header would say it. */
+function fieldWords(field: string | number): string {
+  const words: Readonly<Record<string, string>> = { day: "date", mayDo: "may do" };
+  return words[field] ?? String(field);
+}

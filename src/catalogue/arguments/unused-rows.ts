@@ -1,0 +1,43 @@
+import { nameKey } from "../../coaching/record/name-key";
+import { findHeader } from "../../rows/header/find-header";
+import type { TableName } from "../../rows/table-name";
+import { countWords } from "../../words/reasons-figures";
+import type { TableArgument } from "./table-argument";
+
+/** Rows with a cell that could not be used, by athlete, over every table a formula was given. */
+export type UnusedRows = {
+  /** Rows of this athlete with at least one cell not used. */
+  readonly of: (athlete: string) => number;
+  /** Rows of nobody asked about: a name not in the list, or none that can be read. */
+  readonly beside: (athletes: readonly string[]) => number;
+};
+
+/** Counts each row once, however many of its cells are not used. */
+export function unusedRows(tables: readonly TableArgument<TableName>[]): UnusedRows {
+  const counts = new Map<string, number>();
+  for (const { table, reading, cells } of tables) {
+    if (reading.issues.length === 0) continue;
+    const column = findHeader(table, cells, cells.length)?.fields.athlete?.index;
+    for (const row of new Set(reading.issues.map((issue) => issue.row))) {
+      const cell = column === undefined ? "" : cells[row - 1]?.[column];
+      const key = typeof cell === "string" ? nameKey(cell) : "";
+      counts.set(key, (counts.get(key) ?? 0) + 1);
+    }
+  }
+  return {
+    of: (athlete) => (athlete === "" ? 0 : (counts.get(nameKey(athlete)) ?? 0)),
+    beside: (athletes) => {
+      const asked = new Set(athletes.map(nameKey));
+      let rows = 0;
+      for (const [key, count] of counts) if (!asked.has(key) || key === "") rows += count;
+      return rows;
+    },
+  };
+}
+
+/** A reason, with the rows that could not be used said after it. */
+export function withUnused(reason: string, rows: number): string {
+  if (rows === 0) return reason;
+  const said = `${countWords(rows, "row")} with a cell not used (see ROW_CHECK)`;
+  return reason === "" ? said : `${reason}; ${said}`;
+}

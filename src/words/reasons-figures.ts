@@ -1,0 +1,39 @@
+import { type Day, dateOfDay } from "../coaching/calendar/day";
+
+const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+
+/** "12 May" */
+export function dayWords(day: Day): string {
+  const { month, date } = dateOfDay(day);
+  return `${date} ${months[month - 1]}`;
+}
+
+/** A size as "8 %", one decimal under 2: "1.4 %". */
+export function percentWords(percent: number): string {
+  const size = Math.abs(percent);
+  return `${size < 1.95 ? trimmed(size, 1) : Math.round(size)} %`;
+}
+
+/** A change with its sign: "−8 %", "+3 %", "0 %". */
+export function signedPercentWords(percent: number): string {
+  const size = percentWords(percent);
+  if (size === "0 %") return size;
+  return `${percent < 0 ? "−" : "+"}${size}`;
+}
+
+/** "1 session", "3 sessions" */
+export function countWords(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+/** Rounded to so many decimals, without trailing zeros, with a real minus sign. */
+export function trimmed(value: number, decimals: number): string {
+  const text = String(Number(Math.abs(value).toFixed(decimals)));
+  return value < 0 && text !== "0" ? `−${text}` : text;
+}
+
+/** A lift or test within a sentence: "Back squat" is "back squat", "CMJ" stays. */
+export function withinSentence(name: string): string {
+  const text = name.trim();
+  return text === text.toUpperCase() ? text : text.charAt(0).toLowerCase() + text.slice(1);
+}

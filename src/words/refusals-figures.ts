@@ -1,0 +1,53 @@
+import type { Refusal } from "../outcome";
+import { trimmed } from "./reasons-figures";
+
+type Facts = Refusal["facts"];
+const kg = (value: string | number | undefined) => `${trimmed(Number(value), 2)} kg`;
+
+/** Why single figures cannot be given. */
+export const figureRefusals = {
+  "loss-few-reps": ({ reps }: Facts) =>
+    `Velocity loss needs at least two repetitions; ${Number(reps) === 0 ? "no speed was" : "one was"} given.`,
+  "loss-speed-impossible": ({ rep, speed }: Facts) =>
+    `Repetition ${rep} has a speed of ${speed}: speeds are above 0, in m/s.`,
+  "speeds-unreadable": ({ found }: Facts) =>
+    `Not a speed (${found}): write speeds in m/s as “0.62 0.60 0.57” or one to a cell.`,
+  "speed-implausible": ({ rep, speed }: Facts) =>
+    `Repetition ${rep} has a speed of ${speed} m/s, which no bar moves at: type 0.62 for 0.62 m/s.`,
+  "speed-missing": ({ rep }: Facts) =>
+    `The speed of repetition ${rep} is missing between others: fill it in, or take the cell out of the range.`,
+  "flight-impossible": ({ flightS }: Facts) =>
+    `A flight time of ${trimmed(Number(flightS), 3)} s is not possible: give seconds (0.52) or milliseconds (520).`,
+  "landing-impossible": ({ landingCm }: Facts) =>
+    `A landing ${trimmed(Number(landingCm), 1)} cm from the take-off is not possible: give its height in cm.`,
+  "landing-not-reached": ({ flightS, landingCm }: Facts) =>
+    `A flight of ${trimmed(Number(flightS), 3)} s does not come down on a landing of ${trimmed(Number(landingCm), 1)} cm: check both figures.`,
+  "height-impossible": ({ heightCm }: Facts) =>
+    `A height of ${trimmed(Number(heightCm), 1)} cm is not possible: give it in cm.`,
+  "contact-impossible": ({ contactS }: Facts) =>
+    `A contact time of ${trimmed(Number(contactS), 3)} s is not possible: give seconds (0.18) or milliseconds (180).`,
+  "stack-unreadable": ({ found }: Facts) =>
+    found === ""
+      ? "The stack is blank: write the plates from the bottom up as “5x15+5”."
+      : `The stack “${found}” cannot be read: write the plates from the bottom up as “5x15+5”, five of 15 kg and one of 5 kg.`,
+  "stack-count": ({ found, count }: Facts) =>
+    `${count} equal plates in “${found}” is rather a mass written before its count: “5x15” is five plates of 15 kg.`,
+  "plate-not-measured": ({ place, massKg }: Facts) =>
+    `Plate ${place} of the stack is ${kg(massKg)}, which the Plates table does not have: measure its thickness and add a row.`,
+  "plates-not-owned": ({ massKg, owned }: Facts) =>
+    `The stack needs more ${kg(massKg)} plates than the ${owned} the Plates table says there are.`,
+  "attempt-missed": () => "The attempt was missed, so it has no height.",
+  "attempt-without-height": () => "The attempt has no height, stack or flight time.",
+  "load-impossible": ({ loadKg }: Facts) =>
+    `A load of ${kg(loadKg)} is not possible: give the whole load on the bar in kg.`,
+  "reps-impossible": ({ reps }: Facts) =>
+    `${reps} repetitions are not possible: give a whole number from 1 to 30.`,
+  "reps-not-charted": ({ reps, most }: Facts) =>
+    `${reps} repetitions are outside the chart, which goes from 1 to ${most}.`,
+  "strength-impossible": ({ strengthKg }: Facts) =>
+    `A strength of ${kg(strengthKg)} is not possible: give it in kg.`,
+  "load-under-bar": ({ loadKg, barKg }: Facts) =>
+    `${kg(loadKg)} is less than the bar's ${kg(barKg)}.`,
+  "load-not-on-plates": ({ loadKg, barKg }: Facts) =>
+    `${kg(loadKg)} cannot be made with these plates on a ${kg(barKg)} bar.`,
+} as const;
