@@ -24,7 +24,10 @@ export function blockOn(member: Member, day: number): Block {
   const { athlete, bestKg, experience, group } = member;
   // Wren's knees came in on 14 May, so that week's step was repeated.
   const behind = athlete === "Wren Castellow" && day > dayOf("2026-05-14") ? 1 : 0;
-  const planned = weeks[weekOf(day) - 1 - behind] ?? { ...fiveByFive, round: 0 };
+  const comingBack = restart(athlete, day) < 1;
+  const regular = weeks[weekOf(day) - 1 - behind] ?? { ...fiveByFive, round: 0 };
+  // A restart begins on the ladder's first step, with fewer sets.
+  const planned = comingBack ? { ...threeByFive, step: 0, round: 1 } : regular;
   // A novice's next round starts from what the novice can do by then; the others come back to theirs.
   const roundStart = dayOf(
     ["2026-04-06", "2026-05-04", "2026-06-08"][planned.round] ?? "2026-04-06",

@@ -39,7 +39,8 @@ type Lifted = {
 function session(member: Member, { day, markerOnly }: GymDay, random: Chance): readonly Dated[] {
   const gear = gearOf(member, day);
   const wobble = member.athlete === "Maren Aspholt" ? 0.06 : 0.03;
-  const bestKg = member.bestKg * (1 + formOn(member, day).squat) * (1 + wobble * random.normal());
+  const usualKg = member.bestKg * (1 + formOn(member, day).squat);
+  const bestKg = usualKg * (1 + wobble * random.normal());
   const block = blockOn(member, day);
   const marker = markerLoad(member);
   const sets: Lifted[] = [
@@ -52,7 +53,7 @@ function session(member: Member, { day, markerOnly }: GymDay, random: Chance): r
   }
   return sets.map((done) => ({
     day,
-    row: rowOf(member, day, gear, typedOn(member, day, done), bestKg),
+    row: rowOf(member, day, gear, typedOn(member, day, done), usualKg),
   }));
 }
 
@@ -112,7 +113,7 @@ function rowOf(
   day: number,
   gear: Gear,
   { kind, set, reps, loadKg, speeds }: Lifted,
-  bestKg: number,
+  usualKg: number,
 ): readonly SampleCell[] {
   const work = kind === "work";
   const kneesIn = athlete === "Wren Castellow" && day === dayOf("2026-05-14") && work;
@@ -132,7 +133,7 @@ function rowOf(
     gear.bar,
     gear.gym,
     work ? (kneesIn ? "n" : "y") : null,
-    work ? inReserve(bestKg, loadKg, reps, set ?? 1) : null,
+    work ? inReserve(usualKg, loadKg, reps, set ?? 1) : null,
     gear.gym === "home" ? "NQ" : day % 7 === 5 ? "MG" : "TP",
     kneesIn ? "knees in" : null,
   ];
