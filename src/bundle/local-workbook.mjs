@@ -1,38 +1,46 @@
 import { existsSync, mkdirSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { noHyphenation, openEndedRanges } from "./grid-library.mjs";
 
-/** `dist/local/`: the local workbook's program for Node and its page for the browser. */
+const shared = {
+  bundle: true,
+  plugins: [openEndedRanges, noHyphenation],
+  jsx: "automatic",
+  logLevel: "error",
+};
+
+/** `dist/local/`: the local workbook's programs for Node and its page for the browser. */
 export default async function localWorkbook({ root, dist }) {
-  const out = join(dist, "local");
-  mkdirSync(out, { recursive: true });
-  const plugins = [openEndedRanges, noHyphenation];
+  const from = (path) => join(root, "src/local-host", path);
+  const outdir = join(dist, "local");
+  mkdirSync(outdir, { recursive: true });
+  const programs = { node: from("node.ts"), holdline: from("command-line/main.ts") };
   await build({
-    entryPoints: { holdline: join(root, "src/local-host/command-line/main.ts") },
-    outdir: out,
+    ...shared,
+    entryPoints: Object.fromEntries(Object.entries(programs).filter(([, path]) => existsSync(path))),
+    outdir,
     outExtension: { ".js": ".cjs" },
-    bundle: true,
     platform: "node",
     format: "cjs",
     target: "node20",
-    plugins,
     external: ["exceljs"],
-    // The grid library checks for a browser by these names only.
-    logLevel: "error",
   });
-  const page = join(root, "src/local-host/page/main.ts");
-  if (!existsSync(page)) return;
   await build({
-    entryPoints: { page },
-    outdir: out,
-    bundle: true,
+    ...shared,
+    entryPoints: { page: from("page/main.ts") },
+    outdir,
     format: "iife",
     target: "es2022",
     minify: true,
-    plugins,
     define: { "process.env.NODE_ENV": '"production"' },
     loader: { ".woff2": "dataurl", ".ttf": "dataurl", ".svg": "dataurl" },
-    logLevel: "error",
   });
+}
+
+// Run by itself, it builds the local workbook alone.
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const root = join(dirname(fileURLToPath(import.meta.url)), "../..");
+  await localWorkbook({ root, dist: join(root, "dist") });
 }

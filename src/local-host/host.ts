@@ -1,10 +1,12 @@
-import { messageOf } from "./engine/custom-functions";
+import type { FWorksheet } from "@univerjs/sheets/facade";
 import { declaredFunctions } from "./engine/declared-functions";
 import { type GridPlugin, gridEngine } from "./engine/grid-engine";
 import { workbookFrom } from "./engine/workbook-from-grid";
+import { plainData } from "./plain-data";
 import { platformServices } from "./services/platform-services";
 import { ServiceCalls } from "./services/service-calls";
-import type { ShellHooks } from "./services/spreadsheet";
+import type { Sheet } from "./services/sheet";
+import type { MenuItem, ShellHooks } from "./services/spreadsheet";
 import type { WorkbookData } from "./workbook-data";
 
 /** A script's globals after it was evaluated in a realm of its own. */
@@ -13,7 +15,7 @@ export type Realm = Readonly<Record<string, unknown>>;
 export type HostGiven = {
   readonly workbook: WorkbookData;
   /** `dist/code.js`, unmodified. */
-  readonly script: string;
+  readonly bundleSource: string;
   /** HTML files of the script project, by name without ending. */
   readonly files: Readonly<Record<string, string>>;
   readonly hooks?: ShellHooks;
@@ -21,15 +23,23 @@ export type HostGiven = {
   readonly locales: object;
   readonly theme?: object;
   /** Evaluates a script with these globals. */
-  readonly realm: (globals: Readonly<Record<string, unknown>>, script: string) => Realm;
+  readonly realm: (globals: Readonly<Record<string, unknown>>, source: string) => Realm;
 };
 
 export type Host = ReturnType<typeof createHost>;
+export type Menu = { readonly title: string; readonly items: readonly MenuItem[] };
 
 /** The local workbook: the grid, the add-on's script, and the platform's services between them. */
 export function createHost(given: HostGiven) {
   const calls = new ServiceCalls();
-  const hooks = given.hooks ?? {};
+  const menus: Menu[] = [];
+  const hooks: ShellHooks = {
+    ...given.hooks,
+    menu: (title, items) => {
+      menus.push({ title, items });
+      given.hooks?.menu?.(title, items);
+    },
+  };
   const services = platformServices({
     engine: () => engine,
     calls,
@@ -38,40 +48,59 @@ export function createHost(given: HostGiven) {
     properties: given.workbook.properties,
   });
   // The script's own realm shares this one's `Date`, so that a cell's date is a date to it.
-  const realm = given.realm({ Date, ...services.globals }, given.script);
-  const declared = declaredFunctions(given.script);
+  const realm = given.realm({ Date, ...services.globals }, given.bundleSource);
+  const declared = declaredFunctions(given.bundleSource);
   const engine = gridEngine({
     workbook: given.workbook,
     plugins: given.plugins,
     locales: given.locales as never,
     ...(given.theme && { theme: given.theme }),
     declared,
-    call: (name, args) => functionOf(realm, name)(...args),
+    call: (name, args) => calls.asFormula(() => functionOf(realm, name)(...args)),
   });
 
-  /**
-   * Calls a server function as `google.script.run` does: no private names, nothing but plain data
-   * in either direction.
-   */
-  const run = (name: string, args: readonly unknown[]): unknown => {
-    if (/_$/.test(name)) throw new Error(`Script function not found: ${name}`);
-    const answer = functionOf(realm, name)(...args.map((arg) => plain(arg, "argument")));
-    return answer === undefined ? null : plain(answer, "answer");
+  /** A tab as scripts see it. Throws when there is none of that name. */
+  const tab = (name: string): Sheet => {
+    const sheet = services.spreadsheet().getSheetByName(name);
+    if (!sheet) throw new Error(`There is no tab named ${name}.`);
+    return sheet;
   };
 
   return {
     engine,
     calls,
     declared,
-    run,
+    menus,
+    tab,
     spreadsheet: services.spreadsheet,
+    /** Values of a tab from A1 to its last content, as scripts read them. */
+    values: (name: string): unknown[][] => tab(name).getDataRange().getValues(),
+    /** Writes rows of values into a range, as a script would. */
+    write: (name: string, range: string, values: readonly (readonly unknown[])[]) => {
+      tab(name).getRange(range).setValues(values);
+    },
+    /** Takes back the last change made through the grid. */
+    undo: () => engine.api.undo(),
+    /**
+     * Calls a server function as `google.script.run` does: no private names, nothing but plain data
+     * in either direction.
+     */
+    run: (name: string, args: readonly unknown[] = []): unknown => {
+      if (/_$/.test(name)) throw new Error(`Script function not found: ${name}`);
+      const answer = functionOf(realm, name)(...args.map((arg) => plainData(arg, "argument")));
+      return answer === undefined ? null : plainData(answer, "answer");
+    },
     /** Opens the add-on's menu, as the platform does after loading a workbook. */
     open: () => {
       if (typeof realm.onOpen === "function") realm.onOpen({ authMode: "FULL" });
     },
+    /** Waits until no calculation runs or is due. */
+    settled: () => engine.calculation.settled(),
+    /** Rows and columns that the formula in A1 of a tab fills. */
+    spread: (sheet: FWorksheet): [number, number] => engine.spread(sheet.getSheetId(), 0, 0),
     /** The workbook as it stands, for saving. */
     workbook: (): WorkbookData =>
-      workbookFrom(engine, services.spreadsheet(), services.properties()),
+      workbookFrom(engine, services.plainSpreadsheet(), services.properties()),
     /** The sentence of a refused formula, by place. */
     sentenceAt: (tabId: string, row: number, column: number) =>
       engine.sentences.get(tabId, row, column),
@@ -80,27 +109,7 @@ export function createHost(given: HostGiven) {
 }
 
 function functionOf(realm: Realm, name: string): (...args: unknown[]) => unknown {
-  const found = realm[name];
+  const found = Object.hasOwn(realm, name) ? realm[name] : undefined;
   if (typeof found !== "function") throw new Error(`Script function not found: ${name}`);
   return found as (...args: unknown[]) => unknown;
 }
-
-/** Copies plain data; refuses what the bridge to the sidebar refuses. */
-function plain(value: unknown, what: string): unknown {
-  refuseUnplain(value, what);
-  return JSON.parse(JSON.stringify(value));
-}
-
-function refuseUnplain(value: unknown, what: string): void {
-  if (typeof value === "function" || typeof value === "symbol" || typeof value === "bigint") {
-    throw new Error(`The ${what} holds a ${typeof value}, which the bridge cannot carry.`);
-  }
-  if (value === null || typeof value !== "object") return;
-  const kind = Object.prototype.toString.call(value);
-  if (kind !== "[object Object]" && kind !== "[object Array]") {
-    throw new Error(`The ${what} holds ${kind}, which the bridge cannot carry: send text.`);
-  }
-  for (const part of Object.values(value)) refuseUnplain(part, what);
-}
-
-export { messageOf };

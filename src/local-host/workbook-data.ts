@@ -23,8 +23,6 @@ export type TabData = {
   readonly hidden?: boolean;
   /** Ranges shown as one cell, "A1:D1". */
   readonly merged?: readonly string[];
-  /** Tags a script put on the tab, or on whole rows or columns of it. */
-  readonly tags?: readonly Tag[];
 };
 
 export type CellData = {
@@ -64,13 +62,6 @@ export type Validation = {
   /** Whether any other value is turned away (the usual) or only marked. */
   readonly refusesOthers?: boolean;
   readonly help?: string;
-};
-
-/** A name and a value that a script keeps with a tab (`range` null) or with rows or columns of it. */
-export type Tag = {
-  readonly key: string;
-  readonly value: string;
-  readonly range: string | null;
 };
 
 export type NamedRange = { readonly name: string; readonly ref: string };

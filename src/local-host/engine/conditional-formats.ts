@@ -1,6 +1,12 @@
+import { BooleanNumber } from "@univerjs/core";
+import {
+  CFRuleType,
+  CFSubRuleType,
+  type IConditionFormattingRule,
+} from "@univerjs/sheets-conditional-formatting";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import "@univerjs/sheets-conditional-formatting/facade";
-import { rectangle } from "../a1";
+import { rangeName, rectangle } from "../a1";
 import type { ConditionalFormat } from "../workbook-data";
 
 /** Adds rules so that the first of the list is the first to be tried. */
@@ -22,4 +28,24 @@ export function addConditionalFormats(
     if (rule.italic) made = made.setItalic(true);
     sheet.addConditionalFormattingRule(made.build());
   }
+}
+
+/** The tab's rules as they stand now, after rows moved, first to be tried first. */
+export function conditionalFormats(sheet: FWorksheet): ConditionalFormat[] {
+  return sheet.getConditionalFormattingRules().flatMap((rule) => {
+    const look = lookOf(rule.rule);
+    return look ? [{ ranges: rule.ranges.map(rangeName), ...look }] : [];
+  });
+}
+
+function lookOf(rule: IConditionFormattingRule["rule"]): Omit<ConditionalFormat, "ranges"> | null {
+  if (rule.type !== CFRuleType.highlightCell || rule.subType !== CFSubRuleType.formula) return null;
+  const { style, value } = rule;
+  return {
+    formula: value,
+    ...(style.bg?.rgb && { background: style.bg.rgb }),
+    ...(style.cl?.rgb && { colour: style.cl.rgb }),
+    ...(style.bl === BooleanNumber.TRUE && { bold: true }),
+    ...(style.it === BooleanNumber.TRUE && { italic: true }),
+  };
 }

@@ -12,14 +12,17 @@ import "@univerjs/sheets/facade";
 import "@univerjs/engine-formula/facade";
 import "@univerjs/sheets-formula/facade";
 import "@univerjs/sheets-numfmt/facade";
-import "@univerjs/sheets-conditional-formatting/facade";
-import "@univerjs/sheets-data-validation/facade";
-import "@univerjs/sheets-note/facade";
 import type { WorkbookData } from "../workbook-data";
+import { CalculationState } from "./calculation-state";
 import { addConditionalFormats } from "./conditional-formats";
-import { RangeCache, registerCustomFunctions, Sentences } from "./custom-functions";
+import { registerCustomFunctions } from "./custom-functions";
 import type { DeclaredFunction } from "./declared-functions";
+import { writeNote } from "./notes";
+import { RangeCache } from "./range-cache";
+import { Sentences } from "./sentences";
+import { type Shift, shiftOf } from "./shift";
 import { gridSnapshot } from "./snapshot";
+import { setList } from "./validations";
 
 export type GridPlugin = readonly [PluginCtor<Plugin>, object?];
 
@@ -51,23 +54,54 @@ export function gridEngine(given: {
   // Services of the formula plug-in exist only once a workbook does; calculation starts later.
   registerCustomFunctions(injector, given.declared, given.call, sentences, cache);
   const formula = api.getFormula();
+  const calculation = new CalculationState(api);
   formula.calculationStart(() => cache.clear());
-  api.addEvent(api.Event.CommandExecuted, ({ id }) => {
-    if (id !== "sheet.mutation.set-worksheet-name") return;
-    // Formulas through a named range keep the tab's old name in the syntax-tree cache.
-    (
-      injector.get(IFunctionService) as unknown as { deleteFormulaAstCacheKey(key: string): void }
-    ).deleteFormulaAstCacheKey("");
-    setTimeout(() => formula.executeCalculation(), 150);
+  const shiftWatchers = [sentences.shift.bind(sentences)];
+  api.addEvent(api.Event.CommandExecuted, ({ id, params }) => {
+    const moved = shiftOf(id, params);
+    if (moved) for (const watch of shiftWatchers) watch(moved.tabId, moved.shift);
+    if (id === "sheet.mutation.set-worksheet-name") forgetTabNames(injector.get(IFunctionService));
   });
-  given.workbook.tabs.forEach((tab) => {
+  for (const tab of given.workbook.tabs) {
     const sheet = book.getSheetByName(tab.name);
-    if (sheet) addConditionalFormats(sheet, tab.conditionalFormats);
-  });
+    if (!sheet) continue;
+    addConditionalFormats(sheet, tab.conditionalFormats);
+    for (const { range, ...list } of tab.validations) setList(api, sheet, range, list);
+    tab.cells.forEach((line, row) => {
+      line.forEach((cell, column) => {
+        if (cell?.note) writeNote(sheet, row, column, cell.note);
+      });
+    });
+  }
   for (const { name, ref } of given.workbook.names) book.insertDefinedName(name, ref);
-  /** Cells filled by a formula that stands elsewhere. */
-  const spilled = (tabId: string) =>
-    injector.get(FormulaDataModel).getArrayFormulaCellData()?.[unitId]?.[tabId];
 
-  return { univer, api, injector, book, formula, sentences, spilled, unitId };
+  /** Formulas through a named range keep a renamed tab's old name in the syntax-tree cache. */
+  function forgetTabNames(functions: IFunctionService): void {
+    const cached = functions as unknown as { deleteFormulaAstCacheKey(key: string): void };
+    cached.deleteFormulaAstCacheKey("");
+    setTimeout(() => formula.executeCalculation(), 150);
+  }
+
+  return {
+    univer,
+    api,
+    injector,
+    book,
+    formula,
+    calculation,
+    sentences,
+    unitId,
+    /** Cells filled by a formula that stands elsewhere. */
+    spilled: (tabId: string) =>
+      injector.get(FormulaDataModel).getArrayFormulaCellData()?.[unitId]?.[tabId],
+    /** Rows and columns that the formula of a cell fills. */
+    spread: (tabId: string, row: number, column: number): [number, number] => {
+      const ranges = injector.get(FormulaDataModel).getArrayFormulaRange();
+      const at = ranges?.[unitId]?.[tabId]?.[row]?.[column];
+      return at ? [at.endRow - at.startRow + 1, at.endColumn - at.startColumn + 1] : [1, 1];
+    },
+    onShift: (watch: (tabId: string, shift: Shift) => void) => {
+      shiftWatchers.push(watch);
+    },
+  };
 }

@@ -9,6 +9,7 @@ import {
   LocaleType,
   WrapStrategy,
 } from "@univerjs/core";
+import { rectangle } from "../a1";
 import type { CellData, CellStyle, TabData, WorkbookData } from "../workbook-data";
 
 /** Room left below and beside the rows, for a coach who goes on typing. */
@@ -67,11 +68,14 @@ function gridSheet(
     if (cells) cellData[row] = cells;
     columns = Math.max(columns, line.length + 2);
   });
+  const size = { rows: Math.max(leastRows, tab.cells.length + spareRows), columns };
   return {
     id,
     name: tab.name,
+    hidden: tab.hidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+    mergeData: (tab.merged ?? []).flatMap((range) => rectangle(range, size) ?? []),
     cellData,
-    rowCount: Math.max(leastRows, tab.cells.length + spareRows),
+    rowCount: size.rows,
     columnCount: columns,
     freeze: {
       xSplit: tab.frozenColumns,

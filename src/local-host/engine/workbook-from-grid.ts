@@ -5,11 +5,12 @@ import {
   type IStyleData,
   WrapStrategy,
 } from "@univerjs/core";
-import { rangeName } from "../a1";
+import { hasContent } from "../services/sheet-inside";
 import type { Spreadsheet } from "../services/spreadsheet";
 import type { CellData, CellStyle, TabData, WorkbookData } from "../workbook-data";
 import type { GridEngine } from "./grid-engine";
 import { alignments } from "./snapshot";
+import { withTabMemory } from "./tab-memory";
 
 /** The grid's workbook as plain data; cells filled by a formula elsewhere are left to that formula. */
 export function workbookFrom(
@@ -23,38 +24,45 @@ export function workbookFrom(
     tabs: spreadsheet.getSheets().map((sheet) => {
       const { inside } = sheet;
       const { grid } = inside;
-      const { rows, columns } = inside.extent();
+      const { rows, columns } = inside.usedExtent();
+      const notes = inside.notes();
       const cells: (CellData | null)[][] = [];
       for (let row = 0; row < rows; row++) {
         const line: (CellData | null)[] = [];
         for (let column = 0; column < columns; column++) {
           const own = inside.ownCell(row, column);
-          const note = inside.note(row, column);
-          line.push(own || note !== "" ? cellData(own ?? {}, note, inside.styleOf(own)) : null);
+          const note = notes.get(`${row}|${column}`) ?? "";
+          const formula = inside.formulaAt(row, column);
+          const filled = own && (hasContent(own) || own.s !== undefined);
+          line.push(
+            filled || note !== ""
+              ? cellData(own ?? {}, formula, note, inside.styleOf(own))
+              : null,
+          );
         }
         cells.push(line);
       }
+      const merged = grid.getMergeData().map((range) => range.getA1Notation());
       return {
         name: grid.getSheetName(),
         cells,
         frozenRows: Math.max(0, grid.getFrozenRows()),
         frozenColumns: Math.max(0, grid.getFrozenColumns()),
         columnWidths: Array.from({ length: columns }, (_, column) => grid.getColumnWidth(column)),
-        conditionalFormats: inside.extras.rules,
-        validations: inside.extras.validations.map(({ at, rule }) => ({
-          range: rangeName(at),
-          values: rule.values,
-        })),
+        conditionalFormats: inside.rules(),
+        validations: inside.lists(),
+        ...(grid.isSheetHidden() && { hidden: true }),
+        ...(merged.length > 0 && { merged }),
       } satisfies TabData;
     }),
     names: book
       .getDefinedNames()
       .map((name) => ({ name: name.getName(), ref: name.getFormulaOrRefString() })),
-    properties,
+    properties: withTabMemory(properties, spreadsheet.inside.tabMemory()),
   };
 }
 
-function cellData(cell: ICellData, note: string, look: IStyleData): CellData {
+function cellData(cell: ICellData, formula: string, note: string, look: IStyleData): CellData {
   const value = cell.v === undefined || cell.v === null || cell.v === "" ? null : cell.v;
   const style: CellStyle = {
     ...(look.bl === BooleanNumber.TRUE && { bold: true }),
@@ -69,7 +77,7 @@ function cellData(cell: ICellData, note: string, look: IStyleData): CellData {
       value !== null && cell.t === CellValueType.BOOLEAN
         ? value === 1 || value === true || value === "1"
         : value,
-    ...(cell.f && { formula: cell.f }),
+    ...(formula !== "" && { formula }),
     ...(look.n?.pattern && { format: look.n.pattern }),
     ...(note !== "" && { note }),
     ...(Object.keys(style).length > 0 && { style }),

@@ -1,4 +1,5 @@
 import type { GridEngine } from "../engine/grid-engine";
+import { splitTabMemory } from "../engine/tab-memory";
 import { ConditionalFormatRuleBuilder } from "./conditional-format-rule";
 import { DataValidationBuilder } from "./data-validation";
 import { htmlService } from "./html-service";
@@ -18,12 +19,14 @@ export function platformServices(given: {
   readonly properties: Readonly<Record<string, string>>;
 }) {
   const { calls, hooks } = given;
+  const memory = splitTabMemory(given.properties);
   let open: Spreadsheet | null = null;
-  const spreadsheet = (): Spreadsheet => {
-    open ??= calls.counted("Spreadsheet", new Spreadsheet(given.engine(), calls, hooks));
+  const plainSpreadsheet = (): Spreadsheet => {
+    open ??= new Spreadsheet(given.engine(), calls, hooks, memory.tabs);
     return open;
   };
-  const documentProperties = new PropertyStore(given.properties);
+  const spreadsheet = () => calls.counted("Spreadsheet", plainSpreadsheet());
+  const documentProperties = new PropertyStore(memory.seen);
   const userProperties = new PropertyStore({});
   const cache = memoryCache();
   let held = false;
@@ -85,6 +88,8 @@ export function platformServices(given: {
       Object.entries(globals).map(([name, service]) => [name, calls.counted(name, service)]),
     ),
     spreadsheet,
+    /** The same without counting, for the host's own reading. */
+    plainSpreadsheet,
     properties: () => documentProperties.getProperties(),
   };
 }

@@ -80,7 +80,7 @@ export class Range {
     return this.getDisplayValues()[0]?.[0] ?? "";
   }
   getFormulas(): string[][] {
-    return this.mapped((row, column) => this.sheet.inside.ownCell(row, column)?.f ?? "");
+    return this.mapped(this.sheet.inside.formulaAt);
   }
   getFormula(): string {
     return this.getFormulas()[0]?.[0] ?? "";
@@ -172,7 +172,8 @@ export class Range {
   }
 
   getNotes(): string[][] {
-    return this.mapped((row, column) => this.sheet.inside.note(row, column));
+    const notes = this.sheet.inside.notes();
+    return this.mapped((row, column) => notes.get(`${row}|${column}`) ?? "");
   }
   getNote(): string {
     return this.getNotes()[0]?.[0] ?? "";
@@ -190,7 +191,14 @@ export class Range {
   }
 
   setDataValidation(rule: DataValidation | null): this {
-    this.sheet.inside.setValidation(this.at, rule);
+    this.sheet.inside.setList(
+      this.at,
+      rule && {
+        values: rule.values,
+        refusesOthers: rule.refusesOthers,
+        ...(rule.helpText !== "" && { help: rule.helpText }),
+      },
+    );
     return this;
   }
   activate(): this {

@@ -6,10 +6,15 @@ export type ServiceWatch = {
   readonly after?: (call: string) => void;
 };
 
+/** What a custom function may not do on the platform: change a file, show anything. */
+const forbiddenInFormula =
+  /^(?:(?:Spreadsheet|Sheet|Range)\.(?:set|append|insert|delete|clear|activate|hide|protect|addDeveloperMetadata|toast)|Ui\.|SpreadsheetApp\.getUi|HtmlService\.)/;
+
 /** Counts by call name, "Range.setValues": 3. */
 export class ServiceCalls {
   readonly counts = new Map<string, number>();
   watch: ServiceWatch = {};
+  private inFormula = false;
 
   get total(): number {
     return [...this.counts.values()].reduce((sum, count) => sum + count, 0);
@@ -19,15 +24,35 @@ export class ServiceCalls {
     this.counts.clear();
   }
 
-  /** The object with each of its methods counted and watched. Unknown methods stay unknown. */
+  /** Runs a custom function, which may read and change nothing. */
+  asFormula<Result>(run: () => Result): Result {
+    const outer = this.inFormula;
+    this.inFormula = true;
+    try {
+      return run();
+    } finally {
+      this.inFormula = outer;
+    }
+  }
+
+  /** The object with each of its methods counted and watched; what it does not have is no function. */
   counted<Service extends object>(name: string, service: Service): Service {
     return new Proxy(service, {
       get: (target, key) => {
         const member: unknown = Reflect.get(target, key, target);
-        if (typeof member !== "function" || typeof key === "symbol") return member;
+        if (typeof key === "symbol") return member;
+        if (member === undefined && key !== "toJSON" && key !== "then") {
+          return () => {
+            throw new TypeError(`${key} is not a function of ${name}`);
+          };
+        }
+        if (typeof member !== "function") return member;
         const call = `${name}.${key}`;
         return (...args: unknown[]) => {
           this.counts.set(call, (this.counts.get(call) ?? 0) + 1);
+          if (this.inFormula && forbiddenInFormula.test(call)) {
+            throw new Error(`You do not have permission to call ${call} in a custom function.`);
+          }
           this.watch.before?.(call);
           const result: unknown = member.apply(target, args);
           this.watch.after?.(call);

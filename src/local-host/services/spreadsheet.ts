@@ -1,9 +1,12 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { columnLetters } from "../a1";
+import { columnLetters, rangeName, rectangle } from "../a1";
+import { shiftedPlace } from "../engine/shift";
+import type { TabMemory } from "../engine/tab-memory";
 import type { GridEngine } from "../engine/grid-engine";
 import type { Range } from "./range";
 import type { ServiceCalls } from "./service-calls";
-import { noExtras, Sheet, type TabExtras } from "./sheet";
+import { Sheet } from "./sheet";
+import type { TabExtras } from "./sheet-inside";
 
 /** What the page does for the platform's Ui; headless, nothing. */
 export type ShellHooks = {
@@ -18,8 +21,13 @@ export type MenuItem = { readonly label: string; readonly functionName: string }
 export class Spreadsheet {
   readonly inside: SpreadsheetInside;
 
-  constructor(engine: GridEngine, calls: ServiceCalls, hooks: ShellHooks) {
-    this.inside = new SpreadsheetInside(this, engine, calls, hooks);
+  constructor(
+    engine: GridEngine,
+    calls: ServiceCalls,
+    hooks: ShellHooks,
+    memory: readonly TabMemory[],
+  ) {
+    this.inside = new SpreadsheetInside(this, engine, calls, hooks, memory);
   }
 
   getId(): string {
@@ -83,7 +91,6 @@ export class Spreadsheet {
 }
 
 class SpreadsheetInside {
-  readonly notes = new Map<string, string>();
   private readonly extras = new Map<string, TabExtras>();
   private readonly numbers = new Map<string, number>();
 
@@ -92,20 +99,41 @@ class SpreadsheetInside {
     readonly engine: GridEngine,
     private readonly calls: ServiceCalls,
     readonly hooks: ShellHooks,
-  ) {}
+    memory: readonly TabMemory[],
+  ) {
+    for (const { tab, number, tags } of memory) {
+      const grid = engine.book.getSheetByName(tab);
+      if (!grid) continue;
+      const size = { rows: grid.getMaxRows(), columns: grid.getMaxColumns() };
+      this.numbers.set(grid.getSheetId(), number);
+      this.extrasOf(grid.getSheetId()).tags = tags.flatMap(({ key, value, range }) => {
+        const at = range === null ? null : rectangle(range, size);
+        return range !== null && at === null ? [] : [{ key, value, at }];
+      });
+    }
+    for (const grid of engine.book.getSheets()) this.tabNumber(grid.getSheetId());
+    engine.onShift((tabId, shift) => {
+      const extras = this.extrasOf(tabId);
+      extras.tags = extras.tags.flatMap((tag) => {
+        if (tag.at === null) return [tag];
+        const at = shiftedPlace(tag.at, shift);
+        return at ? [{ ...tag, at }] : [];
+      });
+    });
+  }
 
   sheet(grid: FWorksheet): Sheet {
     const extras = this.extrasOf(grid.getSheetId());
     return this.calls.counted(
       "Sheet",
-      new Sheet(this.spreadsheet, this.engine, grid, this.calls, extras),
+      new Sheet(this.calls.counted("Spreadsheet", this.spreadsheet), this.engine, grid, this.calls, extras),
     );
   }
 
   extrasOf(tabId: string): TabExtras {
     const known = this.extras.get(tabId);
     if (known) return known;
-    const fresh = noExtras();
+    const fresh: TabExtras = { tags: [], protections: [] };
     this.extras.set(tabId, fresh);
     return fresh;
   }
@@ -114,8 +142,20 @@ class SpreadsheetInside {
   tabNumber(tabId: string): number {
     const known = this.numbers.get(tabId);
     if (known !== undefined) return known;
-    const number = this.numbers.size;
+    const number = Math.max(-1, ...this.numbers.values()) + 1;
     this.numbers.set(tabId, number);
     return number;
+  }
+
+  tabMemory(): TabMemory[] {
+    return this.engine.book.getSheets().map((grid) => ({
+      tab: grid.getSheetName(),
+      number: this.tabNumber(grid.getSheetId()),
+      tags: this.extrasOf(grid.getSheetId()).tags.map(({ key, value, at }) => ({
+        key,
+        value,
+        range: at && rangeName(at),
+      })),
+    }));
   }
 }

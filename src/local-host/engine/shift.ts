@@ -1,0 +1,58 @@
+import type { Rectangle } from "../a1";
+
+/** Rows or columns put in or taken out of a tab, both ends included. */
+export type Shift = {
+  readonly along: "row" | "column";
+  readonly start: number;
+  readonly end: number;
+  readonly removed: boolean;
+};
+
+/** Where a rectangle stands after the shift, null when all of it was taken out. */
+export function shiftedPlace(at: Rectangle, shift: Shift): Rectangle | null {
+  const rows = shift.along === "row";
+  const ends = rows
+    ? shiftedEnds(at.startRow, at.endRow, shift)
+    : shiftedEnds(at.startColumn, at.endColumn, shift);
+  if (!ends) return null;
+  const [first, last] = ends;
+  return rows
+    ? { ...at, startRow: first, endRow: last }
+    : { ...at, startColumn: first, endColumn: last };
+}
+
+function shiftedEnds(
+  from: number,
+  to: number,
+  { start, end, removed }: Shift,
+): readonly [number, number] | null {
+  if (!removed) {
+    const moved = (place: number) => (place >= start ? place + end - start + 1 : place);
+    return [moved(from), moved(to)];
+  }
+  if (start <= from && to <= end) return null;
+  const lost = (place: number) => Math.max(0, Math.min(place, end + 1) - start);
+  return [from - lost(from), to - lost(to + 1)];
+}
+
+const mutations = new Map<string, Pick<Shift, "along" | "removed">>([
+  ["sheet.mutation.insert-row", { along: "row", removed: false }],
+  ["sheet.mutation.remove-rows", { along: "row", removed: true }],
+  ["sheet.mutation.insert-col", { along: "column", removed: false }],
+  ["sheet.mutation.remove-col", { along: "column", removed: true }],
+]);
+
+/** The shift that a mutation of the grid library makes, and on which tab; null for all others. */
+export function shiftOf(id: string, params: unknown): { tabId: string; shift: Shift } | null {
+  const kind = mutations.get(id);
+  if (!kind) return null;
+  const { subUnitId, range } = params as { subUnitId: string; range: Rectangle };
+  return {
+    tabId: subUnitId,
+    shift: {
+      ...kind,
+      start: kind.along === "row" ? range.startRow : range.startColumn,
+      end: kind.along === "row" ? range.endRow : range.endColumn,
+    },
+  };
+}
