@@ -80,7 +80,9 @@ export function createHost(given: HostGiven) {
       tab(name).getRange(range).setValues(values);
     },
     /** Takes back the last change made through the grid. */
-    undo: () => engine.api.undo(),
+    undo: () => {
+      engine.book.undo();
+    },
     /**
      * Calls a server function as `google.script.run` does: no private names, nothing but plain data
      * in either direction.

@@ -1,35 +1,48 @@
 import type { FUniver } from "@univerjs/core/facade";
 
-/** A calculation starts 100 ms after the change that calls for it. */
-const debounceMs = 150;
+/** A calculation starts 100 ms after the change that calls for it, if any does. */
+const debounceMs = 160;
 
 /** Tells when the grid has answered: results come some time after a change, never at once. */
 export class CalculationState {
   private running = false;
+  private lastStart = Number.NEGATIVE_INFINITY;
   private lastChange = performance.now();
+  private readonly ends = new Set<() => void>();
 
   constructor(api: FUniver) {
     const formula = api.getFormula();
     formula.calculationStart(() => {
       this.running = true;
+      this.lastStart = performance.now();
     });
     formula.calculationEnd(() => {
       this.running = false;
-      this.lastChange = performance.now();
+      for (const end of this.ends) end();
     });
-    api.addEvent(api.Event.CommandExecuted, ({ id }) => {
-      if (/mutation/.test(id)) this.lastChange = performance.now();
+    api.addEvent(api.Event.CommandExecuted, ({ id, options }) => {
+      const own = options && "fromFormula" in options && options.fromFormula;
+      if (/^sheet\.mutation\./.test(id) && !own) this.lastChange = performance.now();
     });
+  }
+
+  onEnd(watch: () => void): void {
+    this.ends.add(watch);
   }
 
   /** Waits until no calculation runs or is due. Rejects after `patienceMs`. */
   async settled(patienceMs = 120_000): Promise<void> {
     const start = performance.now();
-    while (this.running || performance.now() - this.lastChange < debounceMs) {
+    while (!this.isSettled()) {
       if (performance.now() - start > patienceMs) {
         throw new Error("The calculation did not finish in two minutes.");
       }
-      await new Promise((resolve) => setTimeout(resolve, 15));
+      await new Promise((resolve) => setTimeout(resolve, 8));
     }
+  }
+
+  private isSettled(): boolean {
+    const covered = this.lastChange < this.lastStart;
+    return !this.running && (covered || performance.now() - this.lastChange >= debounceMs);
   }
 }
