@@ -1,0 +1,76 @@
+import type { HoldMeasure, MeasureKind, SeasonHold } from "../coaching/hold/season-hold";
+import {
+  countWords,
+  dayWords,
+  percentWords,
+  signedPercentWords,
+  withinSentence,
+} from "./reasons-figures";
+
+/** How a value is called: "back squat speed", "box jump", "contact time". */
+export function valueWords({ kind, of }: { kind: MeasureKind; of: string }): string {
+  const name = withinSentence(of);
+  if (kind === "bar speed") return `${name} speed`;
+  return kind === "jump height" ? name : kind;
+}
+
+/** "12 May (± 10 days)"; "–" without an onset. */
+export function sinceWords({ sinceDay, sinceFrom, sinceTo }: SeasonHold): string {
+  if (sinceDay === null) return "–";
+  if (sinceFrom === null || sinceTo === null) return dayWords(sinceDay);
+  const days = Math.max(sinceDay - sinceFrom, sinceTo - sinceDay);
+  return days === 0 ? dayWords(sinceDay) : `${dayWords(sinceDay)} (± ${countWords(days, "day")})`;
+}
+
+/** The word as a cell shows it; `too few rows` says how many more of what. */
+export function holdWords(hold: SeasonHold): string {
+  return hold.word === "too few rows" ? `too few rows (${missingWords(hold)})` : hold.word;
+}
+
+/** "3 more back squat sessions" */
+function missingWords({ needed, notes }: SeasonHold): string {
+  const least = [...needed].sort((a, b) => a.rows - b.rows)[0];
+  if (!least) {
+    return notes.some(({ code }) => code === "no-rows")
+      ? "no sets or jumps recorded"
+      : "no value recorded that can be followed";
+  }
+  const what = least.kind === "bar speed" ? withinSentence(least.of) : valueWords(least);
+  return `${countWords(least.rows, `more ${what} session`)}`;
+}
+
+/** "back squat speed 8 % under baseline"; contact time says longer or shorter. */
+export function movedWords(measure: HoldMeasure): string {
+  const { change, kind, nowValue, baselineValue } = measure;
+  const name = valueWords(measure);
+  if (change === null || nowValue === null) return `${name}: no session since the baseline`;
+  if (kind === "contact time") {
+    const longer = 100 * (nowValue / baselineValue - 1);
+    const ms = Math.round(1000 * nowValue);
+    return `${name} ${percentWords(longer)} ${longer < 0 ? "shorter" : "longer"} (${ms} ms)`;
+  }
+  return `${name} ${percentWords(change)} ${change < 0 ? "under" : "over"} baseline`;
+}
+
+/**
+ * Why the season has its word, in one line: which value, how far, since when, its wobble, how many
+ * sessions against how many, and for holding what loss would have shown.
+ */
+export function holdReason(hold: SeasonHold): string {
+  const { word, value } = hold;
+  if (word === "too few rows" || !value) return holdWords({ ...hold, word: "too few rows" });
+  const counts = `${countWords(value.rowsSince, "session")} against ${value.baselineRows}`;
+  const wobble = `wobble ${percentWords(value.wobble)}`;
+  if (word === "slipping" || word === "rising") {
+    return `${movedWords(value)} since about ${sinceWords(hold)}, ${wobble}, ${counts}`;
+  }
+  const now =
+    value.change === null
+      ? movedWords(value)
+      : `${valueWords(value)} ${signedPercentWords(value.change)} from baseline, ${wobble}, last ${counts}`;
+  const visible =
+    hold.visibleFall === null
+      ? ""
+      : `; a loss of ${percentWords(hold.visibleFall)} would usually show within six more sessions`;
+  return `${now}${visible}`;
+}

@@ -1,0 +1,65 @@
+import type { HoldNote, MeasureKind } from "../coaching/hold/season-hold";
+import { countWords, dayWords, percentWords, trimmed, withinSentence } from "./reasons-figures";
+import { valueWords } from "./reasons-hold";
+
+type Facts = HoldNote["facts"];
+
+const settingWords: Readonly<Record<string, string>> = {
+  tool: "tool",
+  gym: "gym",
+  speedIs: "kind of speed",
+  barKg: "bar",
+  figure: "figure for the set",
+};
+
+function settingChange({ sessions, sinceDay, what, before, after }: Facts): string {
+  const thing = settingWords[String(what)] ?? "setting";
+  const named = (value: string | number | undefined) =>
+    value === "" || value === undefined
+      ? "not recorded"
+      : what === "barKg"
+        ? `${trimmed(Number(value), 1)} kg`
+        : String(value);
+  const many = countWords(Number(sessions), "session");
+  const are = Number(sessions) === 1 ? "is" : "are";
+  return `${many} from ${dayWords(Number(sinceDay))} with another ${thing} (${named(after)}; baseline: ${named(before)}) ${are} not compared`;
+}
+
+const measure = ({ kind, of }: Facts) =>
+  valueWords({ kind: String(kind) as MeasureKind, of: String(of) });
+
+const sentences: Readonly<Record<string, (facts: Facts) => string>> = {
+  "setting-changed": (facts) => `${settingChange(facts)}.`,
+  "setting-changed-in-baseline": (facts) =>
+    `${settingChange(facts)}: the setting changed within the baseline. A baseline of about six sessions with one tool is better.`,
+  "drop-height-changed": ({ test, sessions, sinceDay, usualCm }) =>
+    `${countWords(Number(sessions), "day")} of ${withinSentence(String(test))} from ${dayWords(Number(sinceDay))} from another drop height than the baseline${usualCm === "" ? "" : `’s ${trimmed(Number(usualCm), 1)} cm`} ${Number(sessions) === 1 ? "is" : "are"} not compared.`,
+  "heights-not-read": ({ test, attempts }) =>
+    `${countWords(Number(attempts), "attempt")} of ${withinSentence(String(test))} gave no height: a plate not measured or not owned, or a flight time that is not possible.`,
+  "measure-not-followed": (facts) =>
+    `${measure(facts)} is not followed: fewer than three readings in the baseline. New baseline dates in the Athletes table would follow it.`,
+  "baseline-short": ({ sessions }) =>
+    `The baseline’s dates hold ${countWords(Number(sessions), "session")}; about six are better.`,
+  "read-in-steps": ({ of, percent }) =>
+    `${withinSentence(String(of))} is read in steps of ${percentWords(Number(percent))}, coarser than its wobble.`,
+  "long-season": ({ weeks }) =>
+    `The baseline lies ${Number(weeks)} weeks back; set new baseline dates in the Athletes table.`,
+  "one-date": ({ athletes, followed, word, day }) =>
+    `${Number(athletes)} of ${Number(followed)} athletes followed are ${String(word)} from about ${dayWords(Number(day))}: look at the tool, the floor or the plates first.`,
+  "serial-correlation": ({ correlation }) =>
+    `Sessions here resemble the ones before them (correlation ${trimmed(Number(correlation), 2)}), so more of them are asked for before a change is named.`,
+  "sudden-change": (facts) =>
+    `${measure(facts)}: the last two readings are each more than ${trimmed(Number(facts.wobbles), 1)} wobbles off.`,
+  "no-rows": ({ athlete }) => `No sets or jumps of ${String(athlete)} in the rows given.`,
+};
+
+/** A note in plain words. */
+export function noteWords({ code, facts }: HoldNote): string {
+  const sentence = sentences[code];
+  if (!sentence) throw new Error(`no words for the note ${code}`);
+  const text = sentence(facts);
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** Codes with words. */
+export const noteCodes: readonly string[] = Object.keys(sentences);

@@ -1,0 +1,47 @@
+import type { SeasonHold } from "../coaching/hold/season-hold";
+import { countWords } from "./reasons-figures";
+
+const inWords = [
+  "no",
+  "one",
+  "two",
+  "three",
+  "four",
+  "five",
+  "six",
+  "seven",
+  "eight",
+  "nine",
+  "ten",
+];
+const spelled = (count: number) => inWords[count] ?? String(count);
+
+/**
+ * "Of 12 athletes two are slipping, two rising, eight holding. About one calm season in ten raises a
+ * false flag; with 12, expect about one in most seasons."
+ *
+ * @param falseFlagRate share of calm seasons with a false flag, for one athlete and direction
+ */
+export function squadWords(squad: readonly SeasonHold[], falseFlagRate: number): string {
+  const count = (...words: readonly string[]) =>
+    squad.filter(({ word }) => words.includes(word)).length;
+  const groups = [
+    [count("slipping"), "slipping"],
+    [count("rising"), "rising"],
+    [count("holding", "level"), "holding"],
+    [count("too few rows"), "with too few rows"],
+  ] as const;
+  const named = groups.filter(([size]) => size > 0);
+  const list = named
+    .map(
+      ([size, word], i) =>
+        `${spelled(size)} ${i === 0 ? (size === 1 ? "is " : "are ") : ""}${word}`,
+    )
+    .join(", ");
+  const expected = squad.length * falseFlagRate;
+  const flags =
+    expected < 0.5
+      ? "a false flag in few seasons"
+      : `about ${spelled(Math.max(1, Math.round(expected)))} false ${Math.round(expected) <= 1 ? "flag" : "flags"} a season`;
+  return `Of ${countWords(squad.length, "athlete")} ${list}. About one calm season in ${Math.round(1 / falseFlagRate)} raises a false flag; with ${squad.length} expect ${flags}.`;
+}
