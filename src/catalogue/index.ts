@@ -1,17 +1,31 @@
+import { expectedSpeedFunction } from "./expected-speed";
 import { flightHeightFunction } from "./flight-height";
+import { jumpTrendFunction } from "./jump-trend";
+import { loadSpeedLineFunction } from "./load-speed-line";
 import { reactiveStrengthFunction } from "./reactive-strength";
+import { readinessFunction } from "./readiness";
 import { repsInReserveFunction } from "./reps-in-reserve";
 import { rowCheckFunction } from "./row-check";
+import { seasonHoldFunction } from "./season-hold";
+import { setToSetFunction } from "./set-to-set";
 import type { SheetFunction } from "./sheet-function";
 import { stackHeightFunction } from "./stack-height";
+import { strengthEstimateFunction } from "./strength-estimate";
 import { velocityLossFunction } from "./velocity-loss";
 
 /** Every custom function, in the order the README lists them. */
 export const catalogue: readonly SheetFunction[] = [
   velocityLossFunction,
+  setToSetFunction,
+  loadSpeedLineFunction,
+  expectedSpeedFunction,
+  strengthEstimateFunction,
   flightHeightFunction,
   stackHeightFunction,
   reactiveStrengthFunction,
+  jumpTrendFunction,
+  readinessFunction,
+  seasonHoldFunction,
   repsInReserveFunction,
   rowCheckFunction,
 ];

@@ -36,6 +36,6 @@ export const rowRefusals = {
     `The line lies below the minimum speed of ${trimmed(Number(minimumSpeed), 2)} m/s at every load: no strength estimate.`,
   "strength-too-wide": ({ percent }: Facts) =>
     `The rows leave the strength estimate too wide${percent === undefined ? "" : ` (± ${percent} %)`}: more sets at lighter and heavier loads would narrow it.`,
-  "speed-load-impossible": ({ loadKg }: Facts) =>
-    `A load of ${trimmed(Number(loadKg), 2)} kg is not possible: give the whole load on the bar in kg.`,
+  "load-past-line": ({ loadKg }: Facts) =>
+    `${trimmed(Number(loadKg), 2)} kg is past the end of the line: no speed is expected there.`,
 } as const;

@@ -40,7 +40,10 @@ export function tableArgument<T extends TableName>(
     ({ code }) => code === "no-header" || code === "column-missing",
   );
   if (spoiled.length === 0) return accept({ table, reading, cells });
-  const other = tableNames.find((one) => one !== table && fits(one, cells));
+  const named = headingsNamed(table, cells);
+  const other = tableNames.find(
+    (one) => one !== table && fits(one, cells) && headingsNamed(one, cells) > named,
+  );
   if (other) return refuse("argument-other-table", { name, table, other });
   const missing = spoiled.flatMap(({ facts }) => (facts.field ? [fieldWords(facts.field)] : []));
   return missing.length > 0 && missing.length < neededFields[table].length
@@ -79,6 +82,11 @@ function fits(table: TableName, cells: Cells): boolean {
   if (neededFields[table].length < 2) return false;
   const header = findHeader(table, cells, endOfRows(cells));
   return header !== null && header.missing.length === 0;
+}
+
+/** Headings that mean something in a table. */
+function headingsNamed(table: TableName, cells: Cells): number {
+  return Object.keys(findHeader(table, cells, endOfRows(cells))?.fields ?? {}).length;
 }
 
 /** A field as the coach's header would say it. */

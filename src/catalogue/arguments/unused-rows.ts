@@ -39,5 +39,10 @@ export function unusedRows(tables: readonly TableArgument<TableName>[]): UnusedR
 export function withUnused(reason: string, rows: number): string {
   if (rows === 0) return reason;
   const said = `${countWords(rows, "row")} with a cell not used (see ROW_CHECK)`;
-  return reason === "" ? said : `${reason}; ${said}`;
+  return reason === "" ? said : `${reason}${reason.endsWith(".") ? " Also" : ";"} ${said}`;
+}
+
+/** A reason and the notes beside it, in one cell. */
+export function sentences(reason: string, notes: readonly string[]): string {
+  return [/[.]$/.test(reason) || notes.length === 0 ? reason : `${reason}.`, ...notes].join(" ");
 }

@@ -3,6 +3,7 @@ import type { SquadRules } from "../record/squad-rules";
 import { changeSince } from "./change-since";
 import { evidenceLimit } from "./evidence-limit";
 import { type HoldSettings, usualHoldSettings } from "./hold-settings";
+import { stepError } from "./jump-measure";
 import { onsetRange } from "./onset-range";
 import { plannedSessions } from "./planned-sessions";
 import type { HoldMeasure, HoldNote, HoldWord, MissingRows, SeasonHold } from "./season-hold";
@@ -172,8 +173,13 @@ function rowNotes(
   if (window.own && baselineSessions < 4 && sessions.length > baselineSessions) {
     notes.push({ code: "baseline-short", facts: { sessions: baselineSessions } });
   }
-  for (const { leastError, of } of measures) {
-    if (leastError > 0) notes.push({ code: "read-in-steps", facts: { of, percent: leastError } });
+  for (const { place, errors } of watched.measures) {
+    const { leastError, of } = measures[place]!;
+    const percent = leastError / stepError;
+    // Said only of a step that a reader could take for wobble.
+    if (percent > errors[watched.sessions - 1]!) {
+      notes.push({ code: "read-in-steps", facts: { of, percent } });
+    }
   }
   const first = sessions[0];
   const last = sessions[sessions.length - 1];

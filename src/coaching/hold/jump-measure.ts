@@ -6,7 +6,7 @@ import type { SeasonDays, SeasonMeasure } from "./season-measure";
 import { commonest, logScale } from "./season-measure";
 
 /** Error of reading to a step is the step/√12 (uniform within it). */
-const stepError = 0.29;
+export const stepError = 0.29;
 
 const valueOfKind: Record<Exclude<MeasureKind, "bar speed">, (day: TestDay) => number | null> = {
   "jump height": ({ heightCm }) => heightCm,

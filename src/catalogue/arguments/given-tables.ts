@@ -1,0 +1,71 @@
+import type { Day } from "../../coaching/calendar/day";
+import { nameKey } from "../../coaching/record/name-key";
+import type { SquadRules } from "../../coaching/record/squad-rules";
+import { squadRules } from "../../rows/table/read-rules";
+import type { RowOf } from "../../rows/table/read-view";
+import type { TableName } from "../../rows/table-name";
+import { optionalTable, type TableArgument, tableArgument } from "./table-argument";
+import { thrown } from "./thrown";
+import { type UnusedRows, unusedRows } from "./unused-rows";
+
+/** The tables a squad's formula was given, read. */
+export type GivenTables = {
+  /** Rows of one table; none when it was left out. */
+  readonly rows: <T extends TableName>(table: T) => readonly RowOf[T][];
+  readonly rules: SquadRules;
+  readonly unused: UnusedRows;
+  /** Names in the rows up to a day, as first written, by `nameKey`. */
+  readonly namesUpTo: (day: Day) => ReadonlyMap<string, string>;
+  /** "Sets or Jumps": the tables athletes were looked for in. */
+  readonly lookedIn: string;
+};
+
+const argumentOf: Readonly<Record<TableName, string>> = {
+  Athletes: "athletes",
+  Availability: "availability",
+  Sets: "sets",
+  Jumps: "jumps",
+  Diary: "diary",
+  Runs: "runs",
+  Races: "races",
+  Plates: "plates",
+  Rules: "rules",
+};
+const withAthletes = ["Sets", "Jumps", "Diary", "Runs"] as const;
+
+/**
+ * Reads a formula's tables by name. Those in `needed` must be given, others may be left out.
+ * Throws the sentence of what spoils an argument.
+ */
+export function givenTables(
+  cells: Readonly<Partial<Record<TableName, unknown>>>,
+  needed: readonly TableName[],
+): GivenTables {
+  const given = (Object.keys(cells) as TableName[]).map((table) =>
+    thrown(
+      (needed.includes(table) ? tableArgument : optionalTable)(
+        table,
+        argumentOf[table],
+        cells[table],
+      ),
+    ),
+  );
+  const rows = <T extends TableName>(table: T): readonly RowOf[T][] =>
+    (given.find((one) => one.table === table)?.reading.records ?? []) as readonly RowOf[T][];
+  return {
+    rows,
+    rules: squadRules(rows("Rules")),
+    unused: unusedRows(given as readonly TableArgument<TableName>[]),
+    namesUpTo: (day) => {
+      const names = new Map<string, string>();
+      for (const table of withAthletes) {
+        for (const row of rows(table)) {
+          const key = row.day <= day ? nameKey(row.athlete) : "";
+          if (key !== "" && !names.has(key)) names.set(key, row.athlete);
+        }
+      }
+      return names;
+    },
+    lookedIn: withAthletes.filter((table) => table in cells).join(" or "),
+  };
+}

@@ -1,0 +1,49 @@
+import { expectedSpeed } from "../coaching/bar-speed/expected-speed";
+import { squadLines } from "../coaching/bar-speed/squad-lines";
+import { accept, refuse } from "../outcome";
+import { lineReason } from "../words/reasons-line";
+import { alignedWith } from "./arguments/aligned-with";
+import { liftOfSquad } from "./arguments/lift-of-squad";
+import { numberCell } from "./arguments/number-cell";
+import { withUnused } from "./arguments/unused-rows";
+import { exampleSets } from "./example-rows";
+import { asOfParameter, athletesParameter, exerciseParameter, setsParameter } from "./parameters";
+import type { SheetFunction } from "./sheet-function";
+
+export const expectedSpeedFunction: SheetFunction = {
+  name: "EXPECTED_SPEED",
+  summary: "Speed a load usually moves at in a first set, and the range of nine sets in ten.",
+  parameters: [
+    athletesParameter,
+    { name: "loads", help: "Load on the bar, kg: one cell, or a column beside the athletes." },
+    setsParameter,
+    exerciseParameter,
+    asOfParameter,
+  ],
+  results: ["expected (m/s)", "low (m/s)", "high (m/s)", "rests on"],
+  examples: [
+    {
+      formula: '=EXPECTED_SPEED("Ilka Brandmoor", 65, Sets!A:F, "back squat", B1)',
+      args: ["Ilka Brandmoor", 65, exampleSets, "back squat", "2026-05-21"],
+      result: [[0.74, 0.66, 0.82, "28 sets on 14 days, 60 to 85 kg"]],
+    },
+  ],
+  compute: ([athletes, loads, sets, exercise, asOf]) => {
+    const pairs = alignedWith(athletes, loads, "loads");
+    const lift = liftOfSquad({ athletes: pairs.athletes, sets, exercise, asOf });
+    const lineOf = squadLines({ index: lift.index, exercise: lift.exercise });
+    return lift.rows(4, (athlete, at) => {
+      const loadKg = numberCell(pairs.cellAt(at), "loads");
+      if (!loadKg.ok) return loadKg;
+      if (!(loadKg.value >= 0 && loadKg.value <= 500)) {
+        return refuse("load-impossible", { loadKg: loadKg.value });
+      }
+      const line = lineOf(athlete);
+      if (!line.ok) return line;
+      const { speed, low, high } = expectedSpeed(line.value, loadKg.value);
+      if (!(speed > 0)) return refuse("load-past-line", { loadKg: loadKg.value });
+      const words = withUnused(lineReason(line.value), lift.given.unused.of(athlete));
+      return accept([speed, Math.max(0, low), high, words]);
+    });
+  },
+};

@@ -1,0 +1,45 @@
+import type { Parameter } from "./sheet-function";
+
+/** Parameters that many formulas share, with one wording. */
+export const athletesParameter: Parameter = {
+  name: "athletes",
+  help: "One name, a column of names, or the whole Athletes table with its header row.",
+};
+export const setsParameter: Parameter = {
+  name: "sets",
+  help: "The Sets table with its header row, all athletes' rows.",
+};
+export const jumpsParameter: Parameter = {
+  name: "jumps",
+  help: "The Jumps table with its header row, all athletes' rows.",
+};
+export const diaryParameter: Parameter = {
+  name: "diary",
+  help: "The Diary table with its header row.",
+};
+export const runsParameter: Parameter = {
+  name: "runs",
+  help: "The Runs table with its header row.",
+};
+export const racesParameter: Parameter = {
+  name: "races",
+  help: "The Races table with its header row.",
+};
+export const exerciseParameter: Parameter = {
+  name: "exercise",
+  help: "The lift, as the Sets table writes it.",
+};
+export const asOfParameter: Parameter = {
+  name: "as_of",
+  help: "The day asked about, a date cell; only rows up to and including that day count.",
+};
+export const platesParameter: Parameter = {
+  name: "plates",
+  help: "The Plates table with its header row, for jumps written as plate stacks.",
+  optional: true,
+};
+export const rulesParameter: Parameter = {
+  name: "rules",
+  help: "The Rules table with its header row; the usual values without it.",
+  optional: true,
+};

@@ -1,0 +1,150 @@
+import { catalogue } from "../../src/catalogue";
+import { exampleDiary, exampleJumps, exampleSets } from "../../src/catalogue/example-rows";
+
+const call = (name: string, ...args: unknown[]) =>
+  catalogue.find((entry) => entry.name === name)!.compute(args) as unknown[][];
+const asOf = "2026-05-21";
+const two = [["Athlete"], ["Tomas Reyerson"], [""], ["Ilka Brandmoor"], [""], [""]];
+
+/** Every formula with a column of athletes, the arguments after it, and the width of its result. */
+const formulas: readonly (readonly [string, number, ...unknown[]])[] = [
+  ["SET_TO_SET", 5, exampleSets, "back squat", asOf],
+  ["LOAD_SPEED_LINE", 7, exampleSets, "back squat", asOf],
+  ["EXPECTED_SPEED", 4, 65, exampleSets, "back squat", asOf],
+  ["STRENGTH_ESTIMATE", 4, exampleSets, "back squat", asOf],
+  ["JUMP_TREND", 6, exampleJumps, "box jump", asOf],
+  ["READINESS", 3, exampleSets, exampleJumps, exampleDiary, asOf],
+  ["SEASON_HOLD", 5, exampleSets, exampleJumps, asOf],
+];
+
+describe.each(formulas)("%s", (name, width, ...rest) => {
+  test("gives a row for each athlete, a blank row for a blank cell, none for the heading", () => {
+    const rows = call(name, two, ...rest);
+    expect(rows.map((row) => row.length)).toEqual([width, width, width]);
+    expect(rows[1]).toEqual(Array(width).fill(""));
+    expect(rows[0]).toEqual(call(name, "tomas  reyerson", ...rest)[0]);
+    expect(rows[2]).toEqual(call(name, "Ilka Brandmoor", ...rest)[0]);
+  });
+
+  test("an athlete the rows do not know is a sentence, and thrown when asked alone", () => {
+    const sentence = /^No row of Wren Castellow in [A-Z]/;
+    const [known, unknown] = call(name, [["Ilka Brandmoor"], ["Wren Castellow"]], ...rest);
+    expect(String(known![0])).not.toMatch(/No row/);
+    expect(unknown![0]).toMatch(sentence);
+    expect(unknown!.slice(1)).toEqual(Array(width - 1).fill("–"));
+    expect(() => call(name, "Wren Castellow", ...rest)).toThrow(sentence);
+    expect(() => call(name, "Tomas Reyersen", ...rest)).toThrow("is this Tomas Reyerson?");
+  });
+
+  test("no athlete, a text in place of the day and two possible days are refused by name", () => {
+    expect(() => call(name, "", ...rest)).toThrow("athletes is blank");
+    expect(() => call(name, [["Athlete"], [""]], ...rest)).toThrow("athletes is blank");
+    const withDay = (day: unknown) => rest.map((one) => (one === asOf ? day : one));
+    expect(() => call(name, "Ilka Brandmoor", ...withDay("soon"))).toThrow(
+      "as_of is not a date (soon)",
+    );
+    expect(() => call(name, "Ilka Brandmoor", ...withDay(""))).toThrow("as_of is blank");
+    expect(() => call(name, "Ilka Brandmoor", ...withDay("5/6/2026"))).toThrow("could be two days");
+  });
+
+  test("a real date cell and its written form are one day", () => {
+    const cells = rest.map((one) => (one === asOf ? new Date(2026, 4, 21, 18) : one));
+    expect(call(name, two, ...cells)).toEqual(call(name, two, ...rest));
+  });
+
+  test("rows after the day asked about change nothing", () => {
+    const later = rest.map((one) =>
+      one === exampleSets
+        ? [...exampleSets, ["2026-05-26", "Ilka Brandmoor", "back squat", 1, 60, 0.4]]
+        : one === exampleJumps
+          ? [...exampleJumps, ["2026-05-26", "Ilka Brandmoor", "box jump", 30]]
+          : one,
+    );
+    expect(call(name, two, ...later)).toEqual(call(name, two, ...rest));
+  });
+
+  test("a cell that cannot be used is said in the athlete's own row", () => {
+    const spoiled = rest.map((one) =>
+      one === exampleSets
+        ? [...exampleSets, ["2026-05-21", "Ilka Brandmoor", "back squat", 3, 60, 62]]
+        : one === exampleJumps
+          ? [...exampleJumps, ["2026-05-21", "Ilka Brandmoor", "box jump", "high"]]
+          : one,
+    );
+    const [tomas, , ilka] = call(name, two, ...spoiled);
+    expect(String(ilka![width - 1])).toMatch(/[12] rows? with a cell not used \(see ROW_CHECK\)/);
+    expect(String(tomas![width - 1])).not.toMatch(/not used/);
+  });
+});
+
+test("swapped tables are named", () => {
+  expect(() => call("SEASON_HOLD", "Ilka Brandmoor", exampleJumps, exampleSets, asOf)).toThrow(
+    "sets reads like the Jumps table: give the Sets range here. Are two arguments swapped?",
+  );
+  expect(() => call("SET_TO_SET", "Ilka Brandmoor", "back squat", exampleSets, asOf)).toThrow(
+    /exercise is a range: give one cell|sets is one cell/,
+  );
+});
+
+test("a table without its header row, or with a needed column outside the range", () => {
+  expect(() =>
+    call("LOAD_SPEED_LINE", "Ilka Brandmoor", exampleSets.slice(1), "back squat", asOf),
+  ).toThrow("sets has no header row: give the Sets range with the row that names its columns");
+  const narrow = exampleSets.map((row) => row.slice(0, 3));
+  expect(() => call("LOAD_SPEED_LINE", "Ilka Brandmoor", narrow, "back squat", asOf)).toThrow(
+    "sets has no column for load",
+  );
+});
+
+test("jumps and diary may be left out of a day and a season", () => {
+  expect(call("SEASON_HOLD", "Ilka Brandmoor", exampleSets, "", asOf)[0]![0]).toBe("holding");
+  expect(call("READINESS", "Ilka Brandmoor", exampleSets, "", undefined, asOf)[0]![0]).toBe(
+    "as usual",
+  );
+});
+
+test("a season's baseline dates come from the Athletes table", () => {
+  const table = [
+    ["Athlete", "Experience", "Baseline from", "Baseline to"],
+    ["Tomas Reyerson", "trained", "2026-04-28", "2026-05-14"],
+    ["Ilka Brandmoor", "novice", "", ""],
+  ];
+  const [tomas, ilka] = call("SEASON_HOLD", table, exampleSets, exampleJumps, asOf);
+  // His own dates begin after the fall, so he holds; a novice who holds is level.
+  expect(tomas![0]).toBe("holding");
+  expect(ilka![0]).toBe("level");
+});
+
+test("expected speed goes row by row beside the athletes, or down a column for one athlete", () => {
+  const rest = [exampleSets, "back squat", asOf] as const;
+  const one = (load: number) => call("EXPECTED_SPEED", "Ilka Brandmoor", load, ...rest)[0];
+  expect(call("EXPECTED_SPEED", "Ilka Brandmoor", [["load"], [60], [70]], ...rest)).toEqual([
+    one(60),
+    one(70),
+  ]);
+  expect(
+    call(
+      "EXPECTED_SPEED",
+      [["Athlete"], ["Ilka Brandmoor"], ["Ilka Brandmoor"]],
+      [["kg"], [60], [70]],
+      ...rest,
+    ),
+  ).toEqual([one(60), one(70)]);
+  expect(() =>
+    call("EXPECTED_SPEED", [["Ilka Brandmoor"], ["Tomas Reyerson"]], [[60], [70], [80]], ...rest),
+  ).toThrow("loads has 3 rows and athletes has 2");
+  expect(() => call("EXPECTED_SPEED", "Ilka Brandmoor", "", ...rest)).toThrow("loads is blank");
+  expect(() => call("EXPECTED_SPEED", "Ilka Brandmoor", 300, ...rest)).toThrow(
+    "past the end of the line",
+  );
+});
+
+test("a strength estimate follows the squad's own minimum speed", () => {
+  const rules = [
+    ["rule", "value"],
+    ["Minimum speed for the strength estimate", 0.35],
+  ];
+  const usual = call("STRENGTH_ESTIMATE", "Ilka Brandmoor", exampleSets, "back squat", asOf);
+  const own = call("STRENGTH_ESTIMATE", "Ilka Brandmoor", exampleSets, "back squat", asOf, rules);
+  expect(Number(own[0]![0])).toBeLessThan(Number(usual[0]![0]));
+});
