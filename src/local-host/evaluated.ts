@@ -18,7 +18,10 @@ export async function evaluated(host: Host, text: string): Promise<Evaluated> {
   try {
     tab.getRange(0, 0).setValue({ f: formula, v: null });
     await host.settled();
-    const values = host.tab(tab.getSheetName()).getRange(1, 1, ...host.spread(tab)).getValues();
+    const values = host
+      .tab(tab.getSheetName())
+      .getRange(1, 1, ...host.spread(tab))
+      .getValues();
     const first = values[0]?.[0];
     const sentence = host.sentenceAt(tab.getSheetId(), 0, 0);
     if (first === "#ERROR!" && sentence !== undefined) return refused(sentence);

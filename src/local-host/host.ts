@@ -106,7 +106,7 @@ export function createHost(given: HostGiven) {
     /** The sentence of a refused formula, by place. */
     sentenceAt: (tabId: string, row: number, column: number) =>
       engine.sentences.get(tabId, row, column),
-    dispose: () => engine.univer.dispose(),
+    dispose: engine.dispose,
   };
 }
 

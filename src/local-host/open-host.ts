@@ -7,6 +7,7 @@ import { UniverSheetsDataValidationPlugin } from "@univerjs/sheets-data-validati
 import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { UniverSheetsNotePlugin } from "@univerjs/sheets-note";
 import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
+import { followRules } from "./engine/follow-rules";
 import { type Evaluated, evaluated } from "./evaluated";
 import { createHost, type Host, type HostGiven } from "./host";
 
@@ -44,6 +45,7 @@ export async function openHost(
       return context;
     },
   });
+  followRules(host.engine);
   try {
     host.open();
     await host.settled();

@@ -20,7 +20,9 @@ function refuseOthers(value: unknown, what: string, path: readonly string[]): vo
   if (value === null || typeof value !== "object") return;
   const kind = Object.prototype.toString.call(value).slice(8, -1);
   if (kind !== "Object" && kind !== "Array") {
-    throw new Error(`The ${what} holds a ${kind}${place}, which the bridge cannot carry: send text.`);
+    throw new Error(
+      `The ${what} holds a ${kind}${place}, which the bridge cannot carry: send text.`,
+    );
   }
   for (const [key, part] of Object.entries(value)) refuseOthers(part, what, [...path, key]);
 }

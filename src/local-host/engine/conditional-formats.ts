@@ -1,12 +1,13 @@
 import { BooleanNumber } from "@univerjs/core";
+import type { FWorksheet } from "@univerjs/sheets/facade";
 import {
   CFRuleType,
   CFSubRuleType,
   type IConditionFormattingRule,
 } from "@univerjs/sheets-conditional-formatting";
-import type { FWorksheet } from "@univerjs/sheets/facade";
 import "@univerjs/sheets-conditional-formatting/facade";
 import { rangeName, rectangle } from "../a1";
+import { hexColour } from "../hex-colour";
 import type { ConditionalFormat } from "../workbook-data";
 
 /** Adds rules so that the first of the list is the first to be tried. */
@@ -43,8 +44,8 @@ function lookOf(rule: IConditionFormattingRule["rule"]): Omit<ConditionalFormat,
   const { style, value } = rule;
   return {
     formula: value,
-    ...(style.bg?.rgb && { background: style.bg.rgb }),
-    ...(style.cl?.rgb && { colour: style.cl.rgb }),
+    ...(style.bg?.rgb && { background: hexColour(style.bg.rgb) }),
+    ...(style.cl?.rgb && { colour: hexColour(style.cl.rgb) }),
     ...(style.bl === BooleanNumber.TRUE && { bold: true }),
     ...(style.it === BooleanNumber.TRUE && { italic: true }),
   };

@@ -1,4 +1,9 @@
-import { type Injector, IUniverInstanceService, UniverInstanceType, type Workbook } from "@univerjs/core";
+import {
+  type Injector,
+  IUniverInstanceService,
+  UniverInstanceType,
+  type Workbook,
+} from "@univerjs/core";
 import {
   BaseFunction,
   ErrorType,

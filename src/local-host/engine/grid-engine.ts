@@ -75,11 +75,12 @@ export function gridEngine(given: {
   }
   for (const { name, ref } of given.workbook.names) book.insertDefinedName(name, ref);
 
+  let renamed: ReturnType<typeof setTimeout> | undefined;
   /** Formulas through a named range keep a renamed tab's old name in the syntax-tree cache. */
   function forgetTabNames(functions: IFunctionService): void {
     const cached = functions as unknown as { deleteFormulaAstCacheKey(key: string): void };
     cached.deleteFormulaAstCacheKey("");
-    setTimeout(() => formula.executeCalculation(), 150);
+    renamed = setTimeout(() => formula.executeCalculation(), 150);
   }
 
   return {
@@ -99,6 +100,10 @@ export function gridEngine(given: {
       const ranges = injector.get(FormulaDataModel).getArrayFormulaRange();
       const at = ranges?.[unitId]?.[tabId]?.[row]?.[column];
       return at ? [at.endRow - at.startRow + 1, at.endColumn - at.startColumn + 1] : [1, 1];
+    },
+    dispose: () => {
+      clearTimeout(renamed);
+      univer.dispose();
     },
     onShift: (watch: (tabId: string, shift: Shift) => void) => {
       shiftWatchers.push(watch);

@@ -35,9 +35,7 @@ export function workbookFrom(
           const formula = inside.formulaAt(row, column);
           const filled = own && (hasContent(own) || own.s !== undefined);
           line.push(
-            filled || note !== ""
-              ? cellData(own ?? {}, formula, note, inside.styleOf(own))
-              : null,
+            filled || note !== "" ? cellData(own ?? {}, formula, note, inside.styleOf(own)) : null,
           );
         }
         cells.push(line);

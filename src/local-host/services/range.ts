@@ -2,6 +2,7 @@ import { BooleanNumber, type ICellData, type IStyleData } from "@univerjs/core";
 import { type Rectangle, rangeName } from "../a1";
 import { platformValue } from "../engine/platform-value";
 import { alignments } from "../engine/snapshot";
+import { hexColour } from "../hex-colour";
 import { isDateFormat } from "../spreadsheet-date";
 import type { DataValidation } from "./data-validation";
 import type { Sheet } from "./sheet";
@@ -138,10 +139,14 @@ export class Range {
     return this.restyle((i, j) => ({ n: { pattern: patterns[i]![j]! } }));
   }
   getBackgrounds(): string[][] {
-    return this.mapped(
-      (row, column) =>
+    return this.mapped((row, column) =>
+      hexColour(
         this.sheet.inside.styleOf(this.sheet.inside.ownCell(row, column))?.bg?.rgb ?? "#ffffff",
+      ),
     );
+  }
+  getBackground(): string {
+    return this.getBackgrounds()[0]?.[0] ?? "#ffffff";
   }
   setBackground(colour: string | null): this {
     return this.restyle(() => ({ bg: colour === null ? null : { rgb: colour } }));

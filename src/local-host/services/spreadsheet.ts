@@ -1,8 +1,8 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { columnLetters, rangeName, rectangle } from "../a1";
+import type { GridEngine } from "../engine/grid-engine";
 import { shiftedPlace } from "../engine/shift";
 import type { TabMemory } from "../engine/tab-memory";
-import type { GridEngine } from "../engine/grid-engine";
 import type { Range } from "./range";
 import type { ServiceCalls } from "./service-calls";
 import { Sheet } from "./sheet";
@@ -126,7 +126,13 @@ class SpreadsheetInside {
     const extras = this.extrasOf(grid.getSheetId());
     return this.calls.counted(
       "Sheet",
-      new Sheet(this.calls.counted("Spreadsheet", this.spreadsheet), this.engine, grid, this.calls, extras),
+      new Sheet(
+        this.calls.counted("Spreadsheet", this.spreadsheet),
+        this.engine,
+        grid,
+        this.calls,
+        extras,
+      ),
     );
   }
 

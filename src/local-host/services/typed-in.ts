@@ -33,16 +33,43 @@ export function typedIn(value: unknown, format: string): TypedIn {
   if (value.startsWith("=") && value.length > 1) {
     return { cell: { f: value, v: null, si: null, p: null }, format: none };
   }
-  const serial = serialFromIso(value);
-  if (serial !== null) {
-    return { cell: { ...empty, v: serial, t: CellValueType.NUMBER }, format: "yyyy-mm-dd" };
+  const read = readAsTyped(value.trim());
+  if (!read) return { cell: { ...text, v: value }, format: none };
+  const { number, format: shown } = read;
+  return { cell: { ...empty, v: number, t: read.type ?? CellValueType.NUMBER }, format: shown };
+}
+
+type Read = {
+  readonly number: number;
+  readonly format: string | null;
+  readonly type?: CellValueType;
+};
+
+/** Text that the online sheet turns into something else when typed, day before month. */
+function readAsTyped(value: string): Read | null {
+  const iso = serialFromIso(value);
+  if (iso !== null) return { number: iso, format: "yyyy-mm-dd" };
+  if (/^[+-]?(\d+|\d{1,3}(,\d{3})+)(\.\d+)?$/.test(value)) {
+    return { number: Number(value.replace(/,/g, "")), format: null };
   }
-  if (/^[+-]?\d+(\.\d+)?$/.test(value)) {
-    return { cell: { ...empty, v: Number(value), t: CellValueType.NUMBER }, format: none };
+  if (/^[+-]?\d+(\.\d+)?%$/.test(value)) {
+    return { number: Number(value.slice(0, -1)) / 100, format: "0.##%" };
   }
   if (/^(true|false)$/i.test(value)) {
-    const truth = /^true$/i.test(value) ? 1 : 0;
-    return { cell: { ...empty, v: truth, t: CellValueType.BOOLEAN }, format: none };
+    return { number: /^t/i.test(value) ? 1 : 0, format: null, type: CellValueType.BOOLEAN };
   }
-  return { cell: { ...text, v: value }, format: none };
+  const clock = /^(\d{1,2}):([0-5]\d)(?::([0-5]\d))?$/.exec(value);
+  if (clock) {
+    const [, hours, minutes, seconds = "0"] = clock;
+    const day = (Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds)) / 86_400;
+    return { number: day, format: clock[3] ? "h:mm:ss" : "h:mm" };
+  }
+  const date = /^(\d{1,2})[/.-](\d{1,2})(?:[/.-](\d{4}))?$/.exec(value);
+  if (date && !/^\d+\.\d+$/.test(value)) {
+    const [, dayOfMonth, month, year = String(new Date().getFullYear())] = date;
+    const two = (part: string) => part.padStart(2, "0");
+    const serial = serialFromIso(`${year}-${two(month!)}-${two(dayOfMonth!)}`);
+    if (serial !== null) return { number: serial, format: "dd/mm/yyyy" };
+  }
+  return null;
 }
