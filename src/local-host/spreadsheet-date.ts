@@ -47,3 +47,11 @@ export function isDateFormat(pattern: string): boolean {
 export function isDate(value: unknown): value is Date {
   return Object.prototype.toString.call(value) === "[object Date]";
 }
+
+/** ISO text of a serial day: the date, the time of day for a fraction under one, or both. */
+export function isoFromSerial(serial: number): string {
+  const iso = new Date(epochMs + Math.round(serial * dayMs)).toISOString();
+  const time = iso.slice(11, 19).replace(/:00$/, "");
+  if (serial >= 0 && serial < 1) return time;
+  return Number.isInteger(serial) ? iso.slice(0, 10) : `${iso.slice(0, 10)} ${time}`;
+}
