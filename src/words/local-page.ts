@@ -1,0 +1,32 @@
+/** Labels and sentences of the local workbook's own page, outside grid and sidebar. */
+export const localPage = {
+  product: "Holdline",
+  opening: "Opening…",
+  openingWorkbook: "Opening the workbook…",
+  about:
+    "Reads the rows you already keep and says who is holding the speed, power and strength of the season’s start, and what each athlete lifts next week.",
+  chooseSample: "Open the sample squad",
+  sampleAbout: "An invented club with eight weeks of rows. Change anything; your own files are not touched.",
+  chooseOwn: "Open your own",
+  ownAbout: "An .xlsx workbook, or the .csv files of one folder together. You can also drop them here.",
+  stays: "Everything stays on this machine. No account, no network.",
+  dropHere: "Drop to open",
+  undo: "Undo",
+  redo: "Redo",
+  saveCopy: "Save as .xlsx",
+  closeSidebar: "Close the sidebar",
+  sidebar: "Sidebar",
+  saving: "Saving…",
+  savedTo: (place: string) => `Saved to ${place}`,
+  notKept: "Not kept in a file yet",
+  notSaved: (sentence: string) => `Not saved. ${sentence}`,
+  tryAgain: "Try again",
+  close: "Close",
+  notOpened: (sentence: string) => `Not opened. ${sentence}`,
+  ended:
+    "The program in the terminal has ended, so changes are no longer saved. Start it again and open the new address.",
+  refusedAt: (cell: string, sentence: string) => `${cell}: ${sentence}`,
+  menuFailed: (label: string, sentence: string) => `${label}: ${sentence}`,
+  shownMessages: "Messages",
+  grid: "Workbook",
+} as const;
