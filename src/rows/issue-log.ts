@@ -1,3 +1,4 @@
+import type { Cells } from "./cells";
 import type { RowIssue } from "./reading";
 import type { TableName } from "./table-name";
 import { cellAddress } from "./value/cell-address";
@@ -12,10 +13,14 @@ export type Origin = (
 /** Collects the issues of one reading, with the coach's own addresses. */
 export class IssueLog {
   readonly issues: RowIssue[] = [];
+  /** Rows left out whole, from 0, as the cells being read count them. */
+  readonly dropped = new Set<number>();
 
   constructor(
     readonly table: TableName,
     readonly origin: Origin | null = null,
+    /** The coach's own cells, when those being read were unfolded from them. */
+    readonly source: Cells | null = null,
   ) {}
 
   /** The coach's own number of a row, from 1. */
@@ -32,6 +37,7 @@ export class IssueLog {
     facts: RowIssue["facts"] = {},
     dropsRow = false,
   ): void {
+    if (dropsRow) this.dropped.add(row);
     const at = this.origin === null ? { row, column } : this.origin(row, column);
     this.issues.push({
       table: this.table,
@@ -39,9 +45,25 @@ export class IssueLog {
       row: at.row + 1,
       column: at.column + 1,
       cell: cellAddress(at.row + 1, Math.max(at.column, 0) + 1),
-      found: foundText(cell),
+      found: foundText(
+        this.source === null || at.column < 0 ? cell : this.source[at.row]?.[at.column],
+      ),
       facts,
       dropsRow,
+    });
+  }
+
+  /** Reports a cell of the coach's own range, counted from 0. */
+  addAtSource(code: string, row: number, column: number, facts: RowIssue["facts"] = {}): void {
+    this.issues.push({
+      table: this.table,
+      code,
+      row: row + 1,
+      column: column + 1,
+      cell: cellAddress(row + 1, column + 1),
+      found: foundText(this.source?.[row]?.[column]),
+      facts,
+      dropsRow: false,
     });
   }
 }

@@ -1,52 +1,165 @@
+import type { Day } from "../coaching/calendar/day";
 import type { Cells } from "./cells";
+import { type ColumnAnswers, withAnswers } from "./header/column-answers";
+import type { Column } from "./header/column-map";
 import { neededFields } from "./header/columns";
-import { findHeader } from "./header/find-header";
+import { type ColumnDecision, type ColumnQuestion, decideColumns } from "./header/decide-columns";
+import { type FoundHeader, findHeader, missingOf } from "./header/find-header";
+import { sampleColumn, threeSamples } from "./header/value-fit";
 import { IssueLog } from "./issue-log";
+import { chooseLayout, type LayoutName } from "./layout/choose-layout";
+import { titleYear } from "./layout/title-year";
 import type { Reading } from "./reading";
+import { carriedColumns } from "./table/carried-columns";
 import { isBlankLine } from "./table/read-lines";
 import { type RowOf, viewReaders } from "./table/read-view";
 import { endOfRows } from "./table/trim-padding";
 import type { TableName } from "./table-name";
+import type { TableView } from "./table-view";
+
+export type ReadOptions = {
+  /** The tab's name: it may be an athlete's, or carry a year. */
+  readonly title?: string;
+  /** Settles the year of dates written without one. */
+  readonly today?: Day;
+  /** What the coach said about columns. */
+  readonly answers?: ColumnAnswers;
+};
+
+/** How a range was understood, beside what was read from it. */
+export type Understanding<T extends TableName> = {
+  readonly reading: Reading<RowOf[T]>;
+  readonly layout: LayoutName;
+  /** Row of the header from 1; 0 when there is none. */
+  readonly headerRow: number;
+  readonly columns: readonly ColumnDecision[];
+  readonly questions: readonly ColumnQuestion[];
+};
 
 /**
  * Reads a range as one of the tables: finds its header, then turns every row into a record or into
  * issues by cell. Nothing is thrown for bad cells and nothing is left out unsaid: the four counts add
  * up to the rows given.
  *
- * Issues for the whole table: `no-header`, `column-missing` (facts `field`, `known`).
+ * Issues for the whole table: `no-header` (facts `needed`), `column-missing` (facts `field`).
  */
-export function readTable<T extends TableName>(table: T, cells: Cells): Reading<RowOf[T]> {
+export function readTable<T extends TableName>(
+  table: T,
+  cells: Cells,
+  options: ReadOptions = {},
+): Reading<RowOf[T]> {
+  return understandTable(table, cells, options).reading;
+}
+
+/** Reads a range and says how its columns were understood and what has to be asked. */
+export function understandTable<T extends TableName>(
+  table: T,
+  cells: Cells,
+  options: ReadOptions = {},
+): Understanding<T> {
   const end = endOfRows(cells);
-  const log = new IssueLog(table);
-  const header = findHeader(table, cells, end);
-  if (header === null || header.missing.length > 0) {
-    if (end > 0) {
-      if (header === null)
-        log.add(
-          "no-header",
-          0,
-          -1,
-          cells[0]?.[0],
-          { needed: neededFields[table].join(", ") },
-          true,
-        );
-      else
-        for (const field of header.missing)
-          log.add("column-missing", header.row, -1, "", { field }, true);
-    }
-    return unread(log, cells, header === null ? -1 : header.row);
-  }
-  return viewReaders[table]({
+  const answers = options.answers ?? null;
+  const context = { table, cells, end, title: options.title ?? "", today: options.today ?? null };
+  const found = findHeader(
     table,
     cells,
-    headerRow: header.row,
-    first: header.row + 1,
     end,
-    fields: header.fields,
-    repColumns: header.repColumns,
-    year: null,
-    log,
-  });
+    answers?.headerRow === undefined ? null : answers.headerRow - 1,
+  );
+  const log = new IssueLog(table);
+  const decided =
+    found === null
+      ? null
+      : decideColumns(
+          table,
+          cells,
+          found.first,
+          end,
+          withAnswers(found, answers, found.line),
+          found.line,
+          answers,
+        );
+  const fields = decided?.header.fields ?? {};
+  const missing = missingOf(table, fields);
+  const view: TableView | null =
+    found === null || decided === null
+      ? null
+      : viewOf(table, cells, end, found, decided.header, titleYear(context), log);
+  const layout = chooseLayout(context, view, missing, decided?.header.unknown ?? []);
+  const rest = { headerRow: (found?.row ?? -1) + 1, columns: decided?.decisions ?? [] };
+  const reader = viewReaders[table] as (view: TableView) => Reading<RowOf[T]>;
+  if (layout.unfolded !== null) {
+    const reading = layout.unfolded.read<RowOf[T]>(reader, titleYear(context));
+    return {
+      reading,
+      layout: layout.name,
+      ...rest,
+      questions: questionsOf(reading, cells, found?.first ?? 0, end),
+    };
+  }
+  if (view !== null && missing.length === 0) {
+    const reading = reader(view);
+    return {
+      reading,
+      layout: "plain rows",
+      ...rest,
+      questions: [...(decided?.questions ?? []), ...questionsOf(reading, cells, view.first, end)],
+    };
+  }
+  if (end > 0) {
+    if (found === null)
+      log.add("no-header", 0, -1, cells[0]?.[0], { needed: neededFields[table].join(", ") }, true);
+    else for (const field of missing) log.add("column-missing", found.row, -1, "", { field }, true);
+  }
+  const reading = unread(log, cells, found?.row ?? -1);
+  return { reading, layout: "not recognised", ...rest, questions: decided?.questions ?? [] };
+}
+
+function viewOf(
+  table: TableName,
+  cells: Cells,
+  end: number,
+  found: FoundHeader,
+  header: {
+    readonly fields: Readonly<Record<string, Column>>;
+    readonly repColumns: readonly Column[];
+  },
+  year: number | null,
+  log: IssueLog,
+): TableView {
+  const carried = carriedColumns(cells, found.first, end, header.fields);
+  const fields = Object.fromEntries(
+    Object.entries(header.fields).map(([field, column]) => [
+      field,
+      carried.has(field) ? { ...column, carried: true } : column,
+    ]),
+  );
+  const { row: headerRow, first } = found;
+  return { table, cells, headerRow, first, end, fields, repColumns: header.repColumns, year, log };
+}
+
+/** Units and date orders that the reading could not settle, as questions. */
+function questionsOf(
+  reading: Reading<unknown>,
+  cells: Cells,
+  first: number,
+  end: number,
+): ColumnQuestion[] {
+  const asked = new Map<number, ColumnQuestion>();
+  for (const { code, column, facts } of reading.issues) {
+    const about =
+      code === "unit-unsettled" ? "unit" : code === "date-order-unsettled" ? "date order" : null;
+    if (about === null || column < 1 || asked.has(column)) continue;
+    asked.set(column, {
+      column,
+      heading: String(facts.heading ?? ""),
+      about,
+      samples: threeSamples(sampleColumn(cells, first, end, column - 1)),
+      guess: null,
+      choices: about === "unit" ? String(facts.units).split(" or ") : ["day first", "month first"],
+    });
+  }
+  return [...asked.values()];
 }
 
 /** A reading of nothing: every filled row below the header is reported. */

@@ -1,3 +1,4 @@
+import type { RowNote } from "./layout/row-note";
 import type { TableName } from "./table-name";
 
 /** A cell that could not be used, and what is known about it. Words live in `words/row-issues.ts`. */
@@ -30,4 +31,6 @@ export type Reading<Row> = {
   readonly rowsReported: number;
   readonly rowsBlank: number;
   readonly rowsHeading: number;
+  /** Words found beside the figures that belong to an athlete and a day or week. */
+  readonly notes?: readonly RowNote[];
 };

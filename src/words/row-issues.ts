@@ -177,6 +177,66 @@ export const rowIssueSentences = {
     matters: `${cellOut} ${fact(issue, "count")} equal plates is rather a mass written before its count.`,
     todo: "Write the count first: “5x15” is five plates of 15 kg.",
   }),
+  "athlete-missing": () => ({
+    matters: rowOut,
+    todo: "Put the athlete's name above the block, in the tab's name, or in a column.",
+    found: "no athlete above this row",
+  }),
+  "day-missing": () => ({
+    matters: rowOut,
+    todo: "Put the day of the session above its rows, or in a column.",
+    found: "no day above this row",
+  }),
+  "exercise-missing": (issue) => ({
+    matters:
+      issue.column > 0 && issue.found === "" ? tableOut : "Nothing under this heading can be used.",
+    todo: "Name the lift in the title above the block, in the tab's name, or in a column.",
+    found: "no exercise named",
+  }),
+  "row-unread": () => ({
+    matters: rowOut,
+    todo: "Put a header above it that names at least the load, or clear the row.",
+  }),
+  "bar-unsettled": (issue) => ({
+    matters: "The loads of this session are not used: the mass of the bar is in doubt.",
+    todo: `Write the bar without a question mark${issue.facts.said === undefined ? "" : `, for example “bar ${fact(issue, "said")}”`}.`,
+  }),
+  "scheme-unread": () => ({
+    matters: cellOut,
+    todo: "Write load, repetitions and sets as the heading says, for example “95x5x5 @ .62”.",
+  }),
+  "scheme-order-unsettled": () => ({
+    matters: `${cellOut} Sets and repetitions could be either way round.`,
+    todo: "Spell the order out once in the heading or title, for example “kg x sets x reps”.",
+  }),
+  "speeds-unsettled": () => ({
+    matters:
+      "The sets count without their speeds: these could be one for each set or one for each repetition.",
+    todo: "Say “per set” or “per rep” in the heading of the speeds.",
+  }),
+  "nothing-to-repeat": () => ({
+    matters: cellOut,
+    todo: "Write out what was done: there is nothing above or earlier in the week that it could repeat.",
+  }),
+  "copied-from-near-name": (issue) => ({
+    matters: `Load and scheme were copied from “${fact(issue, "from")}” in row ${fact(issue, "earlierRow")}, a near spelling of this name.`,
+    todo: "Spell the name the same way, or say under Set up that they are one athlete.",
+  }),
+  "jump-unread": () => ({
+    matters: cellOut,
+    todo: "Write a height, a stack such as “5x15+5”, or the times as the title says.",
+  }),
+  "day-questioned": (issue) => ({
+    matters: `${left(issue)} It lies far from the other days of the table.`,
+    todo:
+      issue.facts.mend === undefined
+        ? "Check the year, the month and the day."
+        : `Type ${fact(issue, "mend")}, if day and month were swapped while typing.`,
+  }),
+  "weekday-questioned": (issue) => ({
+    matters: `The row counts, but nobody else trained on a ${fact(issue, "weekday")}.`,
+    todo: `Type ${fact(issue, "mend")}, if day and month were swapped while typing.`,
+  }),
   "plate-twice": (issue) => ({
     matters: `Row ${fact(issue, "earlierRow")} already gives ${fact(issue, "massKg")} kg another thickness; that one is used.`,
     todo: "Keep one thickness for each mass, or stack only plates of one maker.",

@@ -38,6 +38,7 @@ export function dayColumn(
   let lastText = "";
   let lastTextDay: Day | null = null;
   let before: Day | null = null;
+  let carriedDay: Day | null = null;
 
   const fail = (
     code: string,
@@ -88,6 +89,7 @@ export function dayColumn(
       before = lastDay;
       return lastDay;
     }
+    if (isBlank(cell) && column.carried === true && carriedDay !== null) return carriedDay;
     if (isBlank(cell)) return needed ? fail("needed-blank", row, cell) : null;
     if (typeof cell === "number") {
       const serial = Number.isFinite(cell) && cell >= 30_000 && cell < 80_000;
@@ -116,7 +118,7 @@ export function dayColumn(
     return day;
   };
 
-  return (line, row) => {
+  const readCell: CellReader<Day | null> = (line, row) => {
     const cell = line[index];
     if (cell === lastText && lastTextDay !== null) {
       if (aside !== null) aside.minute = null;
@@ -124,6 +126,12 @@ export function dayColumn(
       return lastTextDay;
     }
     return slow(cell, row);
+  };
+  if (column.carried !== true) return readCell;
+  return (line, row) => {
+    // An unreadable date must not let the rows below it take an older one.
+    carriedDay = readCell(line, row);
+    return carriedDay;
   };
 }
 

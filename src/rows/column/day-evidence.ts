@@ -57,7 +57,7 @@ function columnEvidence(view: TableView, column: Column): DayEvidence {
 }
 
 /** Weighs dates written as two numbers; contradiction proves nothing. */
-class OrderProof {
+export class OrderProof {
   private dayFirst = 0;
   private monthFirst = 0;
   private dotted = 0;

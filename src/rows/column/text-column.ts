@@ -22,7 +22,12 @@ export function textColumn(view: TableView, column: Column | undefined): CellRea
     if (text === cell) last = cell;
     return text;
   };
-  return (line, row) => read(line[index], row);
+  if (column.carried !== true) return (line, row) => read(line[index], row);
+  let carried = "";
+  return (line, row) => {
+    carried = read(line[index], row) || carried;
+    return carried;
+  };
 }
 
 function wordsOf(cell: unknown): string {

@@ -11,6 +11,8 @@ export type Column = {
   readonly words: string;
   /** Order of day and month, when the coach has said. */
   readonly dateOrder?: DateOrder;
+  /** Blank cells repeat what stands above, as under merged cells. */
+  readonly carried?: boolean;
 };
 
 /** Where each meaning stands; `repColumns` are Rep 1…n in order. */

@@ -1,11 +1,19 @@
 import type { Cells } from "../cells";
 import type { TableName } from "../table-name";
+import { isBlank } from "../value/blank";
+import { isDate } from "../value/is-date";
+import { unitOf } from "../value/units";
+import type { Column } from "./column-map";
 import { neededFields } from "./columns";
 import { type RecognisedHeader, recogniseHeader } from "./recognise-header";
 
-/** The row that reads most like the table's header, and how well. */
+/** The rows that read most like the table's header, and how well. Rows count from 0. */
 export type FoundHeader = RecognisedHeader & {
   readonly row: number;
+  /** First row of data: below a second header row and a row of units, when there are such. */
+  readonly first: number;
+  /** The headings as one line; of a header over two rows, both joined. */
+  readonly line: readonly unknown[];
   /** Needed meanings that no heading names. */
   readonly missing: readonly string[];
 };
@@ -13,19 +21,118 @@ export type FoundHeader = RecognisedHeader & {
 const rowsSearched = 40;
 
 /** Looks for the header among the first rows; null when no row names even one meaning. */
-export function findHeader(table: TableName, cells: Cells, end: number): FoundHeader | null {
+export function findHeader(
+  table: TableName,
+  cells: Cells,
+  end: number,
+  only: number | null = null,
+): FoundHeader | null {
   let best: FoundHeader | null = null;
   let bestWeight = 0;
-  for (let row = 0; row < Math.min(end, rowsSearched); row++) {
-    const header = recogniseHeader(table, cells[row] ?? []);
-    const missing = neededFields[table].filter((field) => header.fields[field] === undefined);
-    const needed = neededFields[table].length - missing.length;
-    const named = Object.keys(header.fields).length + header.repColumns.length;
-    const weight = 10 * needed + named - 0.5 * header.unknown.length;
-    if (named > 0 && weight > bestWeight) {
-      best = { ...header, row, missing };
-      bestWeight = weight;
+  for (let row = only ?? 0; row < Math.min(end, only === null ? rowsSearched : only + 1); row++) {
+    const line = cells[row] ?? [];
+    for (const over of [1, 2]) {
+      const joined = over === 1 ? line : twoRows(line, cells[row + 1] ?? []);
+      if (joined === null) continue;
+      const found = headerAt(table, joined, row, row + over);
+      // Two rows read as one header only when that names more than the first row alone.
+      const weight = weightOf(table, found) - (over - 1) * 2;
+      if (weight > bestWeight) {
+        best = found;
+        bestWeight = weight;
+      }
     }
   }
-  return best;
+  return best === null ? null : withUnitsRow(best, cells, end);
+}
+
+export function missingOf(table: TableName, fields: Readonly<Record<string, Column>>): string[] {
+  return neededFields[table].filter(
+    (field) => fields[field] === undefined && !(field === "load" && fields.scheme !== undefined),
+  );
+}
+
+function headerAt(
+  table: TableName,
+  line: readonly unknown[],
+  row: number,
+  first: number,
+): FoundHeader {
+  const header = recogniseHeader(table, line);
+  return { ...header, row, first, line, missing: missingOf(table, header.fields) };
+}
+
+function weightOf(
+  table: TableName,
+  { fields, repColumns, missing, unknown, line }: FoundHeader,
+): number {
+  const named = Object.keys(fields).length + repColumns.length;
+  if (named === 0) return 0;
+  // A row of headings is words; numbers and dates speak against it.
+  const figures = line.filter(
+    (cell) => (typeof cell === "number" && cell > 20) || isDate(cell),
+  ).length;
+  return (
+    10 * (neededFields[table].length - missing.length) + named - 0.5 * unknown.length - 5 * figures
+  );
+}
+
+/** Headings of two rows joined column by column, the upper ones carried right; null when the second is data. */
+function twoRows(upper: readonly unknown[], lower: readonly unknown[]): unknown[] | null {
+  const joined: unknown[] = [];
+  let carried = "";
+  let filled = 0;
+  for (let index = 0; index < Math.max(upper.length, lower.length); index++) {
+    const below = lower[index];
+    if (
+      isDate(below) ||
+      (typeof below === "number" && !(Number.isInteger(below) && below >= 1 && below <= 20))
+    )
+      return null;
+    if (!isBlank(upper[index])) carried = String(upper[index]);
+    if (!isBlank(below)) filled++;
+    // "Rep speeds" over 1, 2, 3 are Rep 1 … Rep 3.
+    const numbered = /^\s*(?:rep|r)?\s*(\d{1,2})\s*$/i.exec(isBlank(below) ? "" : String(below));
+    const speeds = /\b(rep|speed|speeds|m\/s|velocity|wdh|geschwindigkeit)/i.test(carried);
+    if (numbered !== null && speeds)
+      joined.push(`rep ${numbered[1]}${/m\/s/.test(carried) ? " (m/s)" : ""}`);
+    else if (isBlank(below)) joined.push(upper[index] ?? "");
+    else
+      joined.push(
+        isBlank(upper[index]) || recogniseWords(below) ? below : `${upper[index]} ${below}`,
+      );
+  }
+  return filled >= 2 ? joined : null;
+}
+
+function recogniseWords(cell: unknown): boolean {
+  return (
+    Object.keys(recogniseHeader("Sets", [cell]).fields).length > 0 ||
+    Object.keys(recogniseHeader("Jumps", [cell]).fields).length > 0
+  );
+}
+
+/** A row of units under the header ("", "", "kg", "m/s") gives its units to the columns. */
+function withUnitsRow(found: FoundHeader, cells: Cells, end: number): FoundHeader {
+  const line = cells[found.first] ?? [];
+  const filled = line.filter((cell) => !isBlank(cell));
+  const bare = (cell: unknown) => String(cell).replace(/^[([]|[)\]]$/g, "");
+  const units = filled.filter((cell) => unitOf(bare(cell)) !== null).length;
+  const wordsOnly = filled.every(
+    (cell) =>
+      typeof cell === "string" && !/\d/.test(cell.replace(/0\s*[-–]\s*10|1\s*[-–]\s*[57]/, "")),
+  );
+  if (found.first >= end || units === 0 || !wordsOnly || units < filled.length / 2) return found;
+  const united = (column: Column): Column => ({
+    ...column,
+    unit: column.unit ?? unitOf(bare(line[column.index])),
+  });
+  return {
+    ...found,
+    first: found.first + 1,
+    fields: Object.fromEntries(
+      Object.entries(found.fields).map(([field, column]) => [field, united(column)]),
+    ),
+    repColumns: found.repColumns.map(united),
+  };
 }

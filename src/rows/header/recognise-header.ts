@@ -1,3 +1,4 @@
+import { orderFromWords } from "../layout/shorthand/scheme-order";
 import type { TableName } from "../table-name";
 import type { Column } from "./column-map";
 import { tableColumns } from "./columns";
@@ -38,7 +39,9 @@ export function recogniseHeader(table: TableName, row: readonly unknown[]): Reco
     if (words === "" && unit === null) continue;
     const column: Column = { index, unit, heading: String(cell).trim(), words };
     const rep = table === "Sets" ? numbered.exec(words) : null;
-    const field = lookup.get(words) ?? (unit === null ? undefined : lookup.get(unit.name));
+    const spelled = table === "Sets" && orderFromWords(cell) !== null ? "scheme" : undefined;
+    const field =
+      spelled ?? lookup.get(words) ?? (unit === null ? undefined : lookup.get(unit.name));
     if (rep !== null) reps.push({ number: Number(rep[1]), column });
     else if (field !== undefined && fields[field] === undefined) fields[field] = column;
     else unknown.push(index);

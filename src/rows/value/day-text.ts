@@ -86,7 +86,11 @@ export function dayFromText(text: string): DayText | null {
     return { pair: null, year: year!, month: month!, date: date!, dotted: false, ...rest };
   }
   const pair = numeric.exec(joined);
-  if (pair) {
+  // "2-3" is a range and "1.08" a number sooner than a date: dashes need the year, dots their second dot.
+  const settled =
+    pair !== null &&
+    (pair[2] === "/" || pair[4] !== undefined || (pair[2] === "." && joined.endsWith(".")));
+  if (settled) {
     const year = pair[4] === undefined ? null : Number(pair[4]) + (pair[4].length === 2 ? 2000 : 0);
     return {
       pair: [Number(pair[1]), Number(pair[3])],

@@ -20,6 +20,16 @@ export const setsColumns = {
   rep: ["rep", "rep no", "rep number", "rep #", "wdh nr", "wiederholung nr", "repetition"],
   kind: ["kind", "set kind", "type", "set type", "art", "satzart"],
   reps: ["reps", "repetitions", "wdh", "wiederholungen", "reps done", "number of reps", "wdhs"],
+  scheme: [
+    "scheme",
+    "sets x reps",
+    "set x rep",
+    "work done",
+    "sets and reps",
+    "what was done",
+    "sets × reps",
+    "prescription",
+  ],
   load: [
     "load",
     "weight",

@@ -1,0 +1,145 @@
+import type { Cells } from "../cells";
+import { editDistance } from "../name/edit-distance";
+import type { TableName } from "../table-name";
+import type { ColumnAnswers } from "./column-answers";
+import type { Column } from "./column-map";
+import { tableColumns } from "./columns";
+import { headerWords } from "./header-words";
+import { headingLookup, type RecognisedHeader } from "./recognise-header";
+import { bestFit, sampleColumn, threeSamples, valueFit } from "./value-fit";
+
+/** What was decided of one column, and how surely. */
+export type ColumnDecision = {
+  /** From 1. */
+  readonly column: number;
+  readonly heading: string;
+  /** A meaning of the table, "rep 1"…, or null when the column is left alone. */
+  readonly field: string | null;
+  readonly unit: string | null;
+  /** 0–1: the heading says it 1, a near heading that the values bear out 0.85, dates alone 0.9. */
+  readonly sureness: number;
+  readonly by: "heading" | "near heading" | "values" | "answer" | "nothing";
+  readonly samples: readonly string[];
+};
+
+/** A question for the coach about one column. */
+export type ColumnQuestion = {
+  readonly column: number;
+  readonly heading: string;
+  readonly about: "meaning" | "unit" | "date order";
+  /** Three values of the column. */
+  readonly samples: readonly string[];
+  /** What it most likely is; null when nothing fits. */
+  readonly guess: string | null;
+  readonly choices: readonly string[];
+};
+
+export type DecidedColumns = {
+  readonly header: RecognisedHeader;
+  readonly decisions: readonly ColumnDecision[];
+  readonly questions: readonly ColumnQuestion[];
+};
+
+/**
+ * Settles every column of a header: by its heading, by a near spelling its values bear out, a column
+ * of dates by its values alone. Anything less sure is left alone and becomes a question.
+ */
+export function decideColumns(
+  table: TableName,
+  cells: Cells,
+  first: number,
+  end: number,
+  header: RecognisedHeader,
+  headLine: readonly unknown[],
+  answers: ColumnAnswers | null,
+): DecidedColumns {
+  const fields: Record<string, Column> = { ...header.fields };
+  const unknown: number[] = [];
+  const decisions: ColumnDecision[] = [];
+  const questions: ColumnQuestion[] = [];
+  const answered = new Set(answers?.columns.map(({ column }) => column - 1));
+  const all = Object.keys(tableColumns[table]);
+  const say = (
+    column: Column,
+    field: string,
+    by: ColumnDecision["by"],
+    sureness: number,
+    sample: readonly unknown[],
+  ) =>
+    decisions.push({
+      column: column.index + 1,
+      heading: column.heading,
+      field,
+      unit: column.unit?.name ?? null,
+      sureness,
+      by,
+      samples: threeSamples(sample),
+    });
+
+  for (const [field, column] of Object.entries(fields)) {
+    const sample = sampleColumn(cells, first, end, column.index);
+    const sure = answered.has(column.index) || valueFit(field, sample) >= 0.2;
+    say(column, field, answered.has(column.index) ? "answer" : "heading", sure ? 1 : 0.5, sample);
+  }
+  header.repColumns.forEach((column, at) => {
+    say(column, `rep ${at + 1}`, "heading", 1, sampleColumn(cells, first, end, column.index));
+  });
+
+  const untitled: number[] = [];
+  const width = headLine.length;
+  const known = new Set([...Object.values(fields), ...header.repColumns].map(({ index }) => index));
+  for (let index = 0; index < width; index++)
+    if (!known.has(index) && !header.unknown.includes(index) && !answered.has(index))
+      untitled.push(index);
+
+  for (const index of [...header.unknown, ...untitled]) {
+    const sample = sampleColumn(cells, first, end, index);
+    if (sample.length === 0) continue;
+    const { words, unit } = headerWords(headLine[index]);
+    const heading = String(headLine[index] ?? "").trim();
+    const column: Column = { index, unit, heading, words };
+    const free = all.filter((field) => fields[field] === undefined);
+    const near = nearHeading(table, words, free);
+    const fit = bestFit(free, sample);
+    if (near !== null && valueFit(near, sample) >= 0.8) {
+      fields[near] = column;
+      say(column, near, "near heading", 0.85, sample);
+    } else if (fit?.field === "day" && words === "") {
+      fields.day = column;
+      say(column, "day", "values", 0.9, sample);
+    } else {
+      unknown.push(index);
+      decisions.push({
+        column: index + 1,
+        heading,
+        field: null,
+        unit: unit?.name ?? null,
+        sureness: 0,
+        by: "nothing",
+        samples: threeSamples(sample),
+      });
+      questions.push({
+        column: index + 1,
+        heading,
+        about: "meaning",
+        samples: threeSamples(sample),
+        guess: near ?? fit?.field ?? null,
+        choices: free,
+      });
+    }
+  }
+  return { header: { fields, repColumns: header.repColumns, unknown }, decisions, questions };
+}
+
+/** A meaning one of whose headings is a slip of the finger away ("Exercize", "Atlete"). */
+function nearHeading(table: TableName, words: string, free: readonly string[]): string | null {
+  if (words.length < 4) return null;
+  const found = new Set<string>();
+  for (const [known, field] of headingLookup(table)) {
+    if (!free.includes(field) || known.length < 4 || Math.abs(known.length - words.length) > 2)
+      continue;
+    const allowed = Math.min(known.length, words.length) >= 8 ? 2 : 1;
+    if (editDistance(known, words) <= allowed) found.add(field);
+  }
+  return found.size === 1 ? ([...found][0] ?? null) : null;
+}

@@ -1,0 +1,86 @@
+import type { Cells } from "../cells";
+import { isBlank } from "../value/blank";
+import { dayOfCell } from "../value/day-of-cell";
+import { foundText } from "../value/found-text";
+import { numberFromText } from "../value/number-text";
+import { speedList } from "../value/speed-list";
+import { yesNo } from "../value/yes-no";
+
+const rowsSampled = 200;
+
+/** Up to 200 filled cells of a column, from the first data row on. */
+export function sampleColumn(cells: Cells, first: number, end: number, index: number): unknown[] {
+  const sample: unknown[] = [];
+  for (
+    let row = first;
+    row < end && sample.length < rowsSampled && row < first + 5 * rowsSampled;
+    row++
+  ) {
+    const cell = cells[row]?.[index];
+    if (!isBlank(cell) && cell !== false) sample.push(cell);
+  }
+  return sample;
+}
+
+/** Three different values of a column, as a coach would recognise it. */
+export function threeSamples(sample: readonly unknown[]): string[] {
+  return [...new Set(sample.map(foundText))].slice(0, 3);
+}
+
+const numberOf = (cell: unknown): number => {
+  if (typeof cell === "number") return cell;
+  return typeof cell === "string" ? (numberFromText(cell)?.value ?? Number.NaN) : Number.NaN;
+};
+const between = (low: number, high: number) => (cell: unknown) =>
+  numberOf(cell) >= low && numberOf(cell) <= high;
+const whole = (high: number) => (cell: unknown) =>
+  Number.isInteger(numberOf(cell)) && numberOf(cell) >= 1 && numberOf(cell) <= high;
+const words = (cell: unknown) =>
+  typeof cell === "string" && /\p{L}{2}/u.test(cell) && dayOfCell(cell) === null;
+
+/** What a value of each meaning looks like; meanings not listed take anything. */
+const looks: Readonly<Record<string, (cell: unknown) => boolean>> = {
+  day: (cell) => dayOfCell(cell) !== null,
+  from: (cell) => dayOfCell(cell) !== null,
+  until: (cell) => dayOfCell(cell) !== null,
+  athlete: words,
+  exercise: words,
+  test: words,
+  race: words,
+  load: between(15, 200),
+  speed: (cell) => {
+    if (typeof cell !== "string") return between(0.2, 1.7)(cell) && !Number.isInteger(cell);
+    const { speeds } = speedList(cell);
+    return (
+      speeds.length > 0 && speeds.every((speed) => speed !== null && speed > 0.1 && speed < 2.5)
+    );
+  },
+  set: whole(12),
+  reps: whole(20),
+  height: between(10, 90),
+  contact: (cell) => between(0.12, 0.4)(cell) || between(120, 400)(cell),
+  flight: (cell) => between(0.3, 0.75)(cell) || between(300, 750)(cell),
+  movedWell: (cell) => yesNo(cell) !== null,
+  sleepH: between(3, 12),
+};
+
+/** Share of a sample that looks like the meaning, 0–1; 1 for meanings that take anything. */
+export function valueFit(field: string, sample: readonly unknown[]): number {
+  const look = looks[field];
+  if (look === undefined || sample.length === 0) return 1;
+  return sample.filter(look).length / sample.length;
+}
+
+/** The meaning whose look fits a sample best, and how well; null when nothing fits nine in ten. */
+export function bestFit(
+  fields: readonly string[],
+  sample: readonly unknown[],
+): { field: string; fit: number } | null {
+  let best: { field: string; fit: number } | null = null;
+  for (const field of fields) {
+    if (looks[field] === undefined) continue;
+    const fit = valueFit(field, sample);
+    if (sample.length >= 3 && fit >= 0.9 && fit > (best?.fit ?? 0)) best = { field, fit };
+  }
+  return best;
+}

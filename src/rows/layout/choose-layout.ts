@@ -1,0 +1,109 @@
+import { findHeader, missingOf } from "../header/find-header";
+import { IssueLog } from "../issue-log";
+import type { TableView } from "../table-view";
+import { isBlank } from "../value/blank";
+import { expandSchemes } from "./expand-schemes";
+import type { LayoutContext } from "./layout-context";
+import { unfoldSections } from "./sections/unfold-sections";
+import { setCell } from "./shorthand/set-cell";
+import type { Unfolded } from "./unfolded";
+import { unfoldWideJumps } from "./wide/unfold-wide-jumps";
+import { unfoldWideSets } from "./wide/unfold-wide-sets";
+import { unfoldWideTests } from "./wide/unfold-wide-tests";
+
+export type LayoutName =
+  | "plain rows"
+  | "rows of several sets"
+  | "dates across"
+  | "tests across"
+  | "blocks one under another"
+  | "not recognised";
+
+export type ChosenLayout = { readonly name: LayoutName; readonly unfolded: Unfolded | null };
+
+const plain: ChosenLayout = { name: "plain rows", unfolded: null };
+
+/** How the table lies in the range; plain rows when its header names all that is needed. */
+export function chooseLayout(
+  context: LayoutContext,
+  view: TableView | null,
+  missing: readonly string[],
+  unknown: readonly number[],
+): ChosenLayout {
+  const { table } = context;
+  if (table !== "Sets" && table !== "Jumps") return plain;
+  if (view !== null && missing.length === 0) {
+    if (table === "Sets" && isSchemeLog(view))
+      return { name: "rows of several sets", unfolded: expandSchemes(view, "Sets") };
+    return plain;
+  }
+  if (table === "Jumps") {
+    const log = setsView(context);
+    if (log !== null && isSchemeLog(log))
+      return { name: "rows of several sets", unfolded: expandSchemes(log, "Jumps") };
+  }
+  const wide = table === "Sets" ? unfoldWideSets(context) : unfoldWideJumps(context);
+  if (wide !== null) return { name: "dates across", unfolded: wide };
+  if (view?.fields.day !== undefined && view.fields.athlete !== undefined) {
+    const tests = unfoldWideTests(view, table, unknown);
+    if (tests !== null) return { name: "tests across", unfolded: tests };
+  }
+  const sections = unfoldSections(context);
+  return sections === null ? plain : { name: "blocks one under another", unfolded: sections };
+}
+
+/** Sets in shorthand, or a column that counts how many sets a row stands for. */
+function isSchemeLog({ cells, fields, first, end }: TableView): boolean {
+  if (fields.scheme !== undefined) return true;
+  const load = fields.load?.index ?? -1;
+  let filled = 0;
+  let shorthand = 0;
+  for (let row = first; row < Math.min(end, first + 200); row++) {
+    const cell = cells[row]?.[load];
+    if (isBlank(cell)) continue;
+    filled++;
+    if (typeof cell !== "string") continue;
+    const said = setCell(cell, null);
+    if (said.is === "order-unsettled" || (said.is === "sets" && said.groups[0]?.reps !== null))
+      shorthand++;
+  }
+  if (filled > 0 && shorthand >= filled / 2) return true;
+  return (
+    fields.setCount !== undefined &&
+    fields.set === undefined &&
+    countsSets(cells, fields.setCount.index, first, end)
+  );
+}
+
+/** "Sets" heads set numbers when they run 1, 2, 3 down the rows, and counts otherwise. */
+function countsSets(cells: TableView["cells"], index: number, first: number, end: number): boolean {
+  let runs = 0;
+  let rows = 0;
+  for (let row = first + 1; row < Math.min(end, first + 200); row++) {
+    const here = Number(cells[row]?.[index]);
+    const above = Number(cells[row - 1]?.[index]);
+    if (Number.isNaN(here) || Number.isNaN(above)) continue;
+    rows++;
+    if (here === above + 1 || (here === 1 && above > 1)) runs++;
+  }
+  return rows === 0 || runs < rows / 2;
+}
+
+/** The same range seen as a log of sets, for the jumps kept among them. */
+function setsView(context: LayoutContext): TableView | null {
+  const { cells, end } = context;
+  const found = findHeader("Sets", cells, end);
+  if (found === null || missingOf("Sets", found.fields).length > 0) return null;
+  const { row: headerRow, first, fields, repColumns } = found;
+  return {
+    table: "Sets",
+    cells,
+    headerRow,
+    first,
+    end,
+    fields,
+    repColumns,
+    year: null,
+    log: new IssueLog("Sets"),
+  };
+}

@@ -1,0 +1,55 @@
+import { type Day, dateOfDay, isoFromDay } from "../../coaching/calendar/day";
+import { OrderProof } from "../column/day-evidence";
+import { type DateOrder, type DayText, settleDay } from "../value/day-text";
+
+export type SettledDay =
+  | { readonly day: Day }
+  | { readonly code: string; readonly facts: Record<string, string | number> };
+
+/** Settles the days scattered over one tab: all of them together give order and year. */
+export class DaySettler {
+  private readonly order: DateOrder | null;
+  private readonly year: number | null;
+
+  constructor(
+    texts: readonly DayText[],
+    titleYear: number | null,
+    private readonly today: Day | null,
+  ) {
+    this.year = texts.find((text) => text.year !== null)?.year ?? titleYear;
+    const proof = new OrderProof();
+    const todayYear = today === null ? null : dateOfDay(today).year;
+    for (const text of texts) proof.see(text, text.year ?? this.year ?? todayYear);
+    this.order = proof.order;
+  }
+
+  settle(text: DayText): SettledDay {
+    const year = text.year ?? this.year ?? this.yearNearToday(text);
+    if (year === null) return { code: "year-missing", facts: {} };
+    const dayFirst = settleDay(text, "day first", year);
+    const monthFirst = settleDay(text, "month first", year);
+    if (dayFirst !== null && monthFirst !== null && dayFirst !== monthFirst && this.order === null)
+      return {
+        code: "date-order-unsettled",
+        facts: { either: isoFromDay(dayFirst), or: isoFromDay(monthFirst) },
+      };
+    const day =
+      dayFirst === null || monthFirst === null
+        ? (dayFirst ?? monthFirst)
+        : this.order === "month first"
+          ? monthFirst
+          : dayFirst;
+    return day === null ? { code: "not-a-day", facts: {} } : { day };
+  }
+
+  /** The latest year that does not put the day more than a fortnight ahead. */
+  private yearNearToday(text: DayText): number | null {
+    if (this.today === null) return null;
+    const { year } = dateOfDay(this.today);
+    const order = this.order ?? "day first";
+    const day =
+      settleDay(text, order, year) ??
+      settleDay(text, order === "day first" ? "month first" : "day first", year);
+    return day !== null && day > this.today + 14 ? year - 1 : year;
+  }
+}

@@ -1,0 +1,258 @@
+import { dayColumn } from "../column/day-column";
+import { textColumn } from "../column/text-column";
+import { plainWords } from "../header/header-words";
+import { IssueLog } from "../issue-log";
+import { isBlankLine, namesSummary } from "../table/read-lines";
+import type { TableView } from "../table-view";
+import { isBlank } from "../value/blank";
+import { weekdayOfWord } from "../value/day-text";
+import { isDitto } from "../value/ditto";
+import { saysNoValue } from "../value/no-value";
+import { type SpeedList, speedList } from "../value/speed-list";
+import { unitOf } from "../value/units";
+import { namesJump } from "./lift-in-words";
+import { type SchemeRow, schemeRow } from "./scheme-row";
+import { emitSets } from "./shorthand/emit-sets";
+import { fullOrder, orderFromWords } from "./shorthand/scheme-order";
+import { SessionMemory } from "./shorthand/session-memory";
+import { type SetCell, type SetGroup, setCell } from "./shorthand/set-cell";
+import { figuresFor } from "./shorthand/spread-speeds";
+import { Unfolded } from "./unfolded";
+import { jumpCell } from "./wide/jump-cell";
+
+/**
+ * A log with one row for several sets ("105x5x4+1x3", or a column of how many sets), written out as
+ * one flat row a set; for `Jumps`, the rows of the same log that are jumps.
+ */
+export function expandSchemes(view: TableView, table: "Sets" | "Jumps"): Unfolded {
+  const { cells, fields } = view;
+  const into = new Unfolded(table, cells, view.headerRow);
+  for (let row = 0; row < view.first; row++) into.mark(row, "heading");
+  const scheme = fields.scheme ?? fields.load;
+  const load = fields.load ?? fields.scheme;
+  const heading = load?.heading ?? "load";
+  const named = /\b(kg|lbs?)\b/.exec(plainWords(heading))?.[1] ?? "";
+  into.describe("load", { unit: load?.unit ?? unitOf(named), heading, words: "load" });
+  for (const field of ["speed", "reps", "reserve", "bar"]) {
+    const column = fields[field];
+    if (column !== undefined) into.describe(field, column);
+  }
+  // Days are settled here, as rows copy one another by weekday; what is wrong is said by the flat rows.
+  const quiet = { ...view, log: new IssueLog("Sets") };
+  const readDay = dayColumn(quiet, fields.day, false);
+  const readName = textColumn(quiet, fields.athlete);
+  const expand = new SchemeExpander(view, into, fullOrder(orderFromWords(scheme?.heading ?? "")));
+  for (let row = view.first; row < view.end; row++) {
+    const line = cells[row] ?? [];
+    if (isBlankLine(line)) continue;
+    const first = line.find((cell) => !isBlank(cell));
+    const own = fields.athlete === undefined ? "" : line[fields.athlete.index];
+    if (namesSummary(first) && (isBlank(own) || namesSummary(own))) {
+      into.mark(row, "heading");
+      continue;
+    }
+    const read = schemeRow(
+      view,
+      line,
+      row,
+      scheme?.index ?? -1,
+      readDay(line, row),
+      readName(line, row),
+    );
+    const jump = namesJump(read.shared.exercise?.[0]);
+    if (jump && table === "Jumps") jumpOf(into, read);
+    else if (jump || table === "Jumps") into.mark(row, "heading");
+    else expand.sets(read);
+  }
+  return into;
+}
+
+/** A jump kept in the log of sets: its stack or height stands where the scheme would. */
+function jumpOf(into: Unfolded, { row, line, scheme, shared, note }: SchemeRow): void {
+  into.mark(row, "data");
+  const parsed = jumpCell(line[scheme], []);
+  if (parsed.problem !== null) into.report(parsed.problem, row, scheme);
+  for (const { stack, height } of parsed.attempts)
+    into.emit(row, {
+      day: shared.day,
+      athlete: shared.athlete,
+      test: shared.exercise,
+      stack: stack === undefined ? undefined : [stack, scheme],
+      height: height === undefined ? undefined : [height, scheme],
+      note,
+    });
+}
+
+const silent: SpeedList = { speeds: [], unread: [], unsure: [] };
+
+class SchemeExpander {
+  private readonly memory = new SessionMemory();
+
+  constructor(
+    private readonly view: TableView,
+    private readonly into: Unfolded,
+    private readonly order: ReturnType<typeof fullOrder>,
+  ) {}
+
+  sets(read: SchemeRow): void {
+    const { fields } = this.view;
+    const { row, line } = read;
+    const speedAt = fields.speed?.index ?? read.scheme;
+    const listed = fields.speed === undefined ? silent : speedsOf(line[speedAt]);
+    const said = setCell(line[read.scheme], this.order, listed.speeds.length);
+    const weekday = this.weekdayCopied(read, said);
+    if (weekday !== null) {
+      this.copy(read, weekday, listed, speedAt);
+      return;
+    }
+    if (said.is === "none") {
+      this.noLift(read, said.note, listed);
+      return;
+    }
+    const groups =
+      said.is === "sets"
+        ? this.counted(read, said.groups)
+        : said.is === "ditto"
+          ? (this.memory.before(read.athlete)?.groups ?? null)
+          : null;
+    if (groups === null) {
+      const code =
+        said.is === "order-unsettled"
+          ? "scheme-order-unsettled"
+          : said.is === "ditto"
+            ? "nothing-to-repeat"
+            : "scheme-unread";
+      this.into.report(code, row, read.scheme);
+      return;
+    }
+    const beside = said.is === "sets" && said.speeds.length > 0 ? said : null;
+    this.write(
+      read,
+      groups,
+      beside === null ? listed : { ...silent, speeds: beside.speeds },
+      beside === null ? speedAt : read.scheme,
+      beside?.note ?? (said.is === "sets" ? said.note : ""),
+    );
+  }
+
+  /** "wie Di", "as Tue" in the exercise or the scheme. */
+  private weekdayCopied({ shared }: SchemeRow, said: SetCell): number | null {
+    if (said.is === "as-weekday") return said.weekday;
+    const cell = shared.exercise?.[0];
+    const words =
+      typeof cell === "string"
+        ? /^(?:wie|as|like|same as)\s+(?:last\s+|on\s+)?(\p{L}+)\.?$/iu.exec(cell.trim())
+        : null;
+    return words === null ? null : weekdayOfWord(words[1] ?? "");
+  }
+
+  /** Load and scheme of that weekday's session, never its speeds. */
+  private copy(read: SchemeRow, weekday: number, listed: SpeedList, speedAt: number): void {
+    const column = this.view.fields.exercise?.index ?? read.scheme;
+    const found = read.day === null ? null : this.memory.onWeekday(read.athlete, weekday, read.day);
+    if (found === null) {
+      this.into.report("nothing-to-repeat", read.row, column);
+      return;
+    }
+    if (found.athlete !== read.athlete)
+      this.into.log.addAtSource("copied-from-near-name", read.row, column, {
+        from: found.athlete,
+        earlierRow: found.row + 1,
+      });
+    const exercise = weekdayOfCell(read.shared.exercise?.[0])
+      ? found.exercise
+      : read.shared.exercise?.[0];
+    this.write(
+      { ...read, shared: { ...read.shared, exercise: [exercise, column] } },
+      found.groups,
+      listed,
+      speedAt,
+      "",
+    );
+  }
+
+  /** A ride, a swim, a rest: understood, and no lift. A row that lacks what it needs is still reported. */
+  private noLift(read: SchemeRow, words: string, listed: SpeedList): void {
+    const { row, line, scheme, shared, athlete, day } = read;
+    const exercise = shared.exercise?.[0];
+    this.into.mark(row, "data");
+    const spoken = [
+      isBlank(exercise) || saysNoValue(String(exercise)) ? "" : String(exercise).trim(),
+      words,
+      read.noteWords,
+    ];
+    this.into.note(
+      row,
+      scheme,
+      athlete,
+      day,
+      "day",
+      spoken.filter((part) => part !== "").join("; "),
+    );
+    const lacking = isBlank(exercise) || athlete === "" || day === null;
+    const speeds = listed.speeds.some((speed) => speed !== null);
+    if (isBlank(line[scheme]) && (lacking || speeds))
+      this.into.emit(row, {
+        ...shared,
+        load: shared.load ?? ["", scheme],
+        speed:
+          this.view.fields.speed === undefined
+            ? undefined
+            : [line[this.view.fields.speed.index], this.view.fields.speed.index],
+        note: read.note,
+      });
+  }
+
+  /** A column "Sets" says how often the row's load and repetitions were done. */
+  private counted({ line }: SchemeRow, groups: readonly SetGroup[]): readonly SetGroup[] {
+    const { setCount, reps } = this.view.fields;
+    const [group] = groups;
+    const count = setCount === undefined ? Number.NaN : Number(line[setCount.index]);
+    if (group === undefined || !Number.isInteger(count) || count < 1 || count > 12) return groups;
+    const done = reps === undefined ? Number.NaN : Number(line[reps.index]);
+    return [
+      { ...group, sets: count, reps: Number.isInteger(done) && done > 0 ? done : group.reps },
+    ];
+  }
+
+  private write(
+    read: SchemeRow,
+    groups: readonly SetGroup[],
+    listed: SpeedList,
+    speedColumn: number,
+    cellNote: string,
+  ): void {
+    const { row, scheme, shared, athlete, day } = read;
+    this.memory.keep(day, { athlete, row, exercise: shared.exercise?.[0] ?? "", groups });
+    const note = read.note ?? (cellNote === "" ? undefined : ([cellNote, scheme] as const));
+    const said = speedColumn === scheme ? null : figuresFor(this.view.fields.speed?.words ?? "");
+    const log = this.into.log;
+    const heading = this.view.fields.speed?.heading ?? "";
+    if (
+      !emitSets(
+        this.into,
+        { row, schemeColumn: scheme, speedColumn, shared, note },
+        groups,
+        listed.speeds,
+        said,
+      )
+    )
+      log.addAtSource("speeds-unsettled", row, speedColumn);
+    for (const piece of listed.unread)
+      log.addAtSource("not-a-number", row, speedColumn, { piece, heading });
+    for (const piece of listed.unsure)
+      log.addAtSource("unsure", row, speedColumn, { piece, heading });
+  }
+}
+
+function weekdayOfCell(cell: unknown): boolean {
+  return (
+    typeof cell === "string" &&
+    (isDitto(cell) || /^(wie|as|like|same as)\s/i.test(cell.trim()) || cell.trim() === "")
+  );
+}
+
+function speedsOf(cell: unknown): SpeedList {
+  if (typeof cell === "number") return { ...silent, speeds: [cell] };
+  return typeof cell !== "string" || isBlank(cell) || saysNoValue(cell) ? silent : speedList(cell);
+}

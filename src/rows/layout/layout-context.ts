@@ -1,0 +1,15 @@
+import type { Day } from "../../coaching/calendar/day";
+import type { Cells } from "../cells";
+import type { TableName } from "../table-name";
+
+/** What a layout is unfolded from. */
+export type LayoutContext = {
+  readonly table: TableName;
+  readonly cells: Cells;
+  /** Row after the last filled one. */
+  readonly end: number;
+  /** Name of the tab, "" when not known. */
+  readonly title: string;
+  /** The day asked about; settles the year of dates that carry none. */
+  readonly today: Day | null;
+};

@@ -1,0 +1,65 @@
+import { type Day, isoFromDay } from "../../coaching/calendar/day";
+import type { TableView } from "../table-view";
+import { isBlank } from "../value/blank";
+import type { Placed } from "./unfolded";
+
+const carried = [
+  "minute",
+  "athlete",
+  "exercise",
+  "kind",
+  "speedIs",
+  "tool",
+  "bar",
+  "gym",
+  "movedWell",
+  "reserve",
+  "by",
+];
+
+/** One row of a log of shorthand, with its cells by meaning. */
+export type SchemeRow = {
+  readonly row: number;
+  readonly line: readonly unknown[];
+  readonly day: Day | null;
+  readonly athlete: string;
+  /** Column of the shorthand. */
+  readonly scheme: number;
+  /** Fields that every set of the row shares. */
+  readonly shared: Readonly<Record<string, Placed | undefined>>;
+  readonly note: Placed | undefined;
+  readonly noteWords: string;
+};
+
+export function schemeRow(
+  { fields }: TableView,
+  line: readonly unknown[],
+  row: number,
+  scheme: number,
+  day: Day | null,
+  athlete: string,
+): SchemeRow {
+  const placed = (field: string): Placed | undefined => {
+    const column = fields[field];
+    return column === undefined ? undefined : [line[column.index], column.index];
+  };
+  const shared: Record<string, Placed | undefined> = {
+    day: day === null ? placed("day") : [isoFromDay(day), fields.day?.index ?? -1],
+  };
+  for (const field of carried) shared[field] = placed(field);
+  // Carried-down names are not in the row's own cell.
+  shared.athlete = [athlete, fields.athlete?.index ?? -1];
+  if (fields.scheme !== undefined && fields.load !== undefined) shared.load = placed("load");
+  const note = placed("note");
+  const noted = note !== undefined && !isBlank(note[0]);
+  return {
+    row,
+    line,
+    day,
+    athlete,
+    scheme,
+    shared,
+    note: noted ? note : undefined,
+    noteWords: noted ? String(note[0]).trim() : "",
+  };
+}

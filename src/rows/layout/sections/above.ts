@@ -1,0 +1,66 @@
+import type { Day } from "../../../coaching/calendar/day";
+import type { Column } from "../../header/column-map";
+import type { DaySettler } from "../day-settler";
+import { liftInWords } from "../lift-in-words";
+import type { Placed, Unfolded } from "../unfolded";
+import type { PendingSet } from "./marker-sets";
+
+/** What stands above a row and holds for it, until another line says otherwise. */
+export type Above = {
+  athlete: Placed | null;
+  day: { day: Day; row: number; column: number } | null;
+  minute: Placed | null;
+  exercise: Placed | null;
+  /** The jump test whose rows follow; null among lifts. */
+  test: Placed | null;
+  bar: Placed | null;
+  gym: Placed | null;
+  /** The session's bar is doubtful, so its loads are not settled. */
+  barDoubtful: boolean;
+  /** The load written last, for blank cells and ditto marks below it. */
+  load: unknown;
+  columns: Readonly<Record<string, Column>>;
+  reps: readonly Column[];
+};
+
+/** One walk down a tab of blocks. */
+export type Walk = {
+  readonly into: Unfolded;
+  readonly above: Above;
+  readonly settler: DaySettler;
+  readonly pending: PendingSet[];
+};
+
+/** Nothing known yet but what the tab's name says: an athlete's or a lift's. */
+export function aboveAll(title: string): Above {
+  const lift = liftInWords(title);
+  return {
+    athlete: lift === null ? personName(title) : null,
+    day: null,
+    minute: null,
+    exercise: lift === null ? null : [lift, -1],
+    test: null,
+    bar: null,
+    gym: null,
+    barDoubtful: false,
+    load: "",
+    columns: {},
+    reps: [],
+  };
+}
+
+const trade =
+  /\b(sets?|gym|log|week|wk|sheet\d*|tab|training|session|block|jumps?|season|sätze|woche|squad|total|road|track|tabelle\d*)\b/i;
+
+/** A title that is a person's name: up to four words of letters, none a word of the trade. */
+export function personName(text: string): Placed | null {
+  const bare = text.replace(/\s*[–—|:(].*$/, "").trim();
+  const words = bare.split(/\s+/);
+  const letters = /^\p{Lu}[\p{L}.'’-]*(\s+(?:\p{Lu}[\p{L}.'’-]*|[a-z]{2,3}))*$/u;
+  return letters.test(bare) && words.length <= 4 && !trade.test(bare) ? [bare, -1] : null;
+}
+
+/** The athlete above, as a note carries it. */
+export function whoAbove(above: Above): string {
+  return String(above.athlete?.[0] ?? "");
+}

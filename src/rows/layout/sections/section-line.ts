@@ -1,0 +1,70 @@
+import type { Column } from "../../header/column-map";
+import { recogniseHeader } from "../../header/recognise-header";
+import { namesSummary } from "../../table/read-lines";
+import { isBlank } from "../../value/blank";
+import { dayOfCell } from "../../value/day-of-cell";
+import type { DayText } from "../../value/day-text";
+import { isDate } from "../../value/is-date";
+
+/** What one line of a tab of blocks is. */
+export type SectionLine =
+  | {
+      readonly is: "header";
+      readonly columns: Readonly<Record<string, Column>>;
+      readonly reps: readonly Column[];
+      /** Column whose heading is no meaning but the lift itself ("SQUAT"); null when none is. */
+      readonly lift: number | null;
+    }
+  | { readonly is: "day"; readonly text: DayText; readonly column: number }
+  | {
+      readonly is: "words";
+      readonly words: readonly { readonly text: string; readonly column: number }[];
+    }
+  | { readonly is: "summary" }
+  | { readonly is: "data" };
+
+/** Tells header, day line, lone words and averages from rows of data. */
+export function lineIn(line: readonly unknown[]): SectionLine {
+  const filled: number[] = [];
+  for (let column = 0; column < line.length; column++)
+    if (!isBlank(line[column])) filled.push(column);
+  const [first = -1] = filled;
+  if (first < 0) return { is: "data" };
+  const header = headerIn(line, filled);
+  if (header !== null) return header;
+  const day = typeof line[first] === "number" ? null : dayOfCell(line[first]);
+  const wordy = filled.every((column) => typeof line[column] === "string" || isDate(line[column]));
+  if (day !== null && filled.length <= 3 && wordy) return { is: "day", text: day, column: first };
+  if (namesSummary(line[first])) return { is: "summary" };
+  if (
+    filled.length === 1 &&
+    typeof line[first] === "string" &&
+    !/^\s*(s|set)?\s*\d+\s*$/i.test(line[first] as string)
+  )
+    return { is: "words", words: [{ text: (line[first] as string).trim(), column: first }] };
+  return { is: "data" };
+}
+
+/** A header names at least two of load, speed, repetitions and their like, in words only. */
+function headerIn(line: readonly unknown[], filled: readonly number[]): SectionLine | null {
+  if (filled.length < 2 || filled.some((column) => typeof line[column] !== "string")) return null;
+  const { fields, repColumns, unknown } = recogniseHeader("Sets", line);
+  const figures = ["load", "scheme", "reps", "speed", "set", "reserve"].filter(
+    (field) => fields[field] !== undefined,
+  ).length;
+  if (figures + (repColumns.length > 1 ? 1 : 0) < 2) return null;
+  const first = filled[0] ?? 0;
+  const lift =
+    fields.exercise === undefined && fields.athlete?.index !== first && unknown.includes(first)
+      ? first
+      : null;
+  // The column under the lift's name holds the sets' numbers.
+  const columns =
+    lift !== null && fields.set === undefined
+      ? {
+          ...fields,
+          set: { index: lift, unit: null, heading: String(line[lift]).trim(), words: "set" },
+        }
+      : fields;
+  return { is: "header", columns, reps: repColumns, lift };
+}

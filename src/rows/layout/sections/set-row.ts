@@ -1,0 +1,143 @@
+import { isoFromDay } from "../../../coaching/calendar/day";
+import { isBlank } from "../../value/blank";
+import { dayOfCell } from "../../value/day-of-cell";
+import { isDitto } from "../../value/ditto";
+import { emitSets } from "../shorthand/emit-sets";
+import { fullOrder, orderFromWords } from "../shorthand/scheme-order";
+import { setCell } from "../shorthand/set-cell";
+import type { Placed } from "../unfolded";
+import { type Walk, whoAbove } from "./above";
+
+/** A row of sets under a header: its own cells first, then what stands above it. */
+export function setRow(
+  walk: Walk,
+  line: readonly unknown[],
+  row: number,
+  label: { readonly column: number; readonly isSet: boolean },
+): void {
+  const { above, into } = walk;
+  if (above.columns.load === undefined && above.columns.scheme === undefined) {
+    into.report("row-unread", row, label.column);
+    return;
+  }
+  if (!takeOwnContext(walk, line, row)) return;
+  const { athlete, day, exercise } = above;
+  if (athlete === null || day === null || exercise === null) {
+    into.report(
+      athlete === null ? "athlete-missing" : day === null ? "day-missing" : "exercise-missing",
+      row,
+      0,
+    );
+    return;
+  }
+  if (into.table === "Jumps") {
+    into.mark(row, "heading");
+    return;
+  }
+  const own: Record<string, Placed | undefined> = {};
+  for (const [field, { index }] of Object.entries(above.columns)) own[field] = [line[index], index];
+  const written = loadOf(walk, own.load, label.isSet);
+  const shared: Record<string, Placed | undefined> = {
+    ...own,
+    day: [isoFromDay(day.day), day.row === row ? day.column : -1],
+    minute: own.minute ?? above.minute ?? undefined,
+    athlete,
+    exercise,
+    // A mark for no value: the doubtful bar was reported once, its loads are not missing one by one.
+    load: above.barDoubtful ? ["-", written[1]] : written,
+    bar: own.bar ?? (above.barDoubtful ? undefined : (above.bar ?? undefined)),
+    gym: own.gym ?? above.gym ?? undefined,
+    note: noteOf(walk, line, row),
+  };
+  if (shorthand(walk, line, row, shared, written) || perSide(walk, line, row, shared)) return;
+  above.reps.forEach(({ index }, at) => {
+    shared[`rep${at + 1}`] = [line[index], index];
+  });
+  into.mark(row, "data");
+  walk.pending.push({ row, writtenLoad: written[0], flat: shared });
+}
+
+/** Day, athlete and exercise written in the row itself hold from here on; false when the day is bad. */
+function takeOwnContext(
+  { above, into, settler }: Walk,
+  line: readonly unknown[],
+  row: number,
+): boolean {
+  const at = (field: string) => above.columns[field]?.index ?? -1;
+  if (!isBlank(line[at("day")]) && !isDitto(line[at("day")])) {
+    const text = dayOfCell(line[at("day")]);
+    const result = text === null ? { code: "not-a-day", facts: {} } : settler.settle(text);
+    if (!("day" in result)) {
+      into.report(result.code, row, at("day"), result.facts);
+      return false;
+    }
+    above.day = { day: result.day, row, column: at("day") };
+  }
+  for (const field of ["athlete", "exercise"] as const)
+    if (!isBlank(line[at(field)]) && !isDitto(line[at(field)]))
+      above[field] = [line[at(field)], at(field)];
+  return true;
+}
+
+/** The row's load; a ditto mark, "as above" or a blank repeats the load above. */
+function loadOf({ above }: Walk, own: Placed | undefined, isSet: boolean): Placed {
+  const load: Placed = own ?? ["", -1];
+  if (isDitto(load[0]) || isBlank(load[0])) return [isSet ? above.load : "", load[1]];
+  above.load = load[0];
+  return load;
+}
+
+/** Sets in shorthand in the scheme or load column. */
+function shorthand(
+  { above, into }: Walk,
+  line: readonly unknown[],
+  row: number,
+  shared: Readonly<Record<string, Placed | undefined>>,
+  load: Placed,
+): boolean {
+  const scheme = above.columns.scheme;
+  const order = fullOrder(orderFromWords(scheme?.heading ?? ""));
+  const said = setCell(scheme === undefined ? load[0] : line[scheme.index], order);
+  if (said.is === "order-unsettled") {
+    into.report("scheme-order-unsettled", row, scheme?.index ?? load[1]);
+    return true;
+  }
+  if (said.is !== "sets" || said.groups[0]?.reps == null) return false;
+  const column = scheme?.index ?? load[1];
+  const { note, scheme: _, ...rest } = shared;
+  const place = { row, schemeColumn: column, speedColumn: column, shared: rest, note };
+  if (!emitSets(into, place, said.groups, said.speeds, null))
+    into.log.addAtSource("speeds-unsettled", row, column);
+  return true;
+}
+
+const sides = /^\s*(\d{1,2})\s*\+\s*(\d{1,2})\s*$/;
+
+/** "6+6" under the repetitions of a one-legged lift: six each side, one cell a set. */
+function perSide(
+  { above, into }: Walk,
+  line: readonly unknown[],
+  row: number,
+  shared: Readonly<Record<string, Placed | undefined>>,
+): boolean {
+  const cells = above.reps.filter(({ index }) => sides.test(String(line[index] ?? "")));
+  for (const { index } of cells) {
+    const each = Number(sides.exec(String(line[index]))?.[1]);
+    into.emit(row, { ...shared, set: undefined, bar: undefined, reps: [each, index] });
+  }
+  return cells.length > 0;
+}
+
+/** The note of a row: its own column, or words in a column without a heading. */
+function noteOf({ above, into }: Walk, line: readonly unknown[], row: number): Placed | undefined {
+  const { note } = above.columns;
+  if (note !== undefined && !isBlank(line[note.index])) return [line[note.index], note.index];
+  const known = new Set([...Object.values(above.columns), ...above.reps].map(({ index }) => index));
+  for (let index = 0; index < line.length; index++) {
+    const cell = line[index];
+    if (known.has(index) || typeof cell !== "string" || isBlank(cell)) continue;
+    into.note(row, index, whoAbove(above), above.day?.day ?? null, "day", cell.trim());
+    return [cell, index];
+  }
+  return undefined;
+}

@@ -1,0 +1,91 @@
+import { isBlank } from "../../value/blank";
+import { minuteOfDay } from "../../value/minute-of-day";
+import { liftInWords, namesJump } from "../lift-in-words";
+import { personName, type Walk, whoAbove } from "./above";
+import type { SectionLine } from "./section-line";
+
+/** A header line: its columns hold for the rows below; a lift may stand among the headings. */
+export function startBlock(
+  { above, into }: Walk,
+  said: Extract<SectionLine, { is: "header" }>,
+  line: readonly unknown[],
+  row: number,
+): void {
+  into.mark(row, "heading");
+  above.columns = said.columns;
+  above.reps = said.reps;
+  above.test = null;
+  above.load = "";
+  if (said.lift !== null) above.exercise = [line[said.lift], said.lift];
+  for (const [field, column] of Object.entries(said.columns)) into.describe(field, column);
+  said.reps.forEach((column, at) => {
+    into.describe(`rep${at + 1}`, column);
+  });
+}
+
+/** A line with a day on it starts a session; words beside it may name the time, the place, the bar. */
+export function startDay(
+  walk: Walk,
+  said: Extract<SectionLine, { is: "day" }>,
+  line: readonly unknown[],
+  row: number,
+): void {
+  const { above, into, settler } = walk;
+  into.mark(row, "heading");
+  const { minute } = said.text;
+  above.day = null;
+  above.barDoubtful = false;
+  above.gym = null;
+  above.test = null;
+  above.minute = minute === null ? null : [minute / 1440, said.column];
+  const result = settler.settle(said.text);
+  if (!("day" in result)) {
+    into.report(result.code, row, said.column, result.facts);
+    return;
+  }
+  above.day = { day: result.day, row, column: said.column };
+  line.forEach((cell, column) => {
+    if (column === said.column || typeof cell !== "string" || isBlank(cell)) return;
+    if (minuteOfDay(cell) !== null) above.minute = [cell, column];
+    else readSetting(walk, cell, row, column);
+  });
+}
+
+/** A line with words only: an athlete's name, a lift, or settings. */
+export function readWords(
+  walk: Walk,
+  words: readonly { readonly text: string; readonly column: number }[],
+  row: number,
+): void {
+  const { above, into } = walk;
+  into.mark(row, "heading");
+  for (const { text, column } of words) {
+    const lift = liftInWords(text);
+    const name = lift === null && !namesJump(text) ? personName(text) : null;
+    if (name !== null) {
+      above.athlete = [name[0], column];
+      above.day = null;
+    } else if (lift !== null) above.exercise = [lift, column];
+    else readSetting(walk, text, row, column);
+  }
+}
+
+const place = /\b(gym|hall|school|halle|studio|home|track|club)\b/i;
+
+/** "bar 20", "their bar (15?)", "school hall – their bar"; anything else is a note. */
+function readSetting({ above, into }: Walk, text: string, row: number, column: number): void {
+  const day = above.day?.day ?? null;
+  into.note(row, column, whoAbove(above), day, day === null ? "table" : "day", text.trim());
+  const bar = /\b(?:bar|stange)\b[\s:(=]*(\d{1,2}(?:[.,]\d)?)?\s*(?:kg)?\s*(\?)?/i.exec(text);
+  const parts = text.split(/\s[–—-]\s|\|/).map((part) => part.trim());
+  const gym = parts.find((part) => place.test(part) && !/\d+\s*gym\//.test(part));
+  if (day !== null && gym !== undefined) above.gym = [gym, column];
+  if (bar === null) return;
+  const mass = bar[1] === undefined ? null : Number(bar[1].replace(",", "."));
+  if (bar[2] !== undefined || (mass === null && day !== null)) {
+    above.barDoubtful = true;
+    // Only loads depend on the bar; jumps kept in the same tab do not.
+    if (into.table === "Sets")
+      into.log.addAtSource("bar-unsettled", row, column, mass === null ? {} : { said: mass });
+  } else if (mass !== null) above.bar = [mass, -1];
+}

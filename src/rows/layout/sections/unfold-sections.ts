@@ -1,0 +1,81 @@
+import { plainWords } from "../../header/header-words";
+import { isBlankLine } from "../../table/read-lines";
+import { setKinds } from "../../table/set-kinds";
+import { isBlank } from "../../value/blank";
+import { dayOfCell } from "../../value/day-of-cell";
+import { isDitto } from "../../value/ditto";
+import { DaySettler } from "../day-settler";
+import type { LayoutContext } from "../layout-context";
+import { namesJump } from "../lift-in-words";
+import { titleYear } from "../title-year";
+import { Unfolded } from "../unfolded";
+import { aboveAll, type Walk } from "./above";
+import { jumpRow } from "./jump-row";
+import { markMarkerSets } from "./marker-sets";
+import { lineIn, type SectionLine } from "./section-line";
+import { setRow } from "./set-row";
+import { readWords, startBlock, startDay } from "./title-lines";
+
+/**
+ * Blocks one under another: an athlete's name or a day on a line of its own, a header above each
+ * block, sets below. One tab an athlete is such a tab with the name in a title cell or the tab's
+ * name. Null when no header of sets stands in the tab.
+ */
+export function unfoldSections(context: LayoutContext): Unfolded | null {
+  const { cells, end } = context;
+  const lines: SectionLine[] = [];
+  for (let row = 0; row < end; row++) lines.push(lineIn(cells[row] ?? []));
+  const header = lines.findIndex((line) => line.is === "header");
+  if (header < 0) return null;
+  const into = new Unfolded(context.table === "Jumps" ? "Jumps" : "Sets", cells, header);
+  const walk: Walk = {
+    into,
+    above: aboveAll(context.title),
+    settler: settlerOf(context, lines),
+    pending: [],
+  };
+  for (let row = 0; row < end; row++) {
+    const line = cells[row] ?? [];
+    const said = lines[row] as SectionLine;
+    if (isBlankLine(line)) continue;
+    if (said.is === "summary") into.mark(row, "heading");
+    else if (said.is === "header") startBlock(walk, said, line, row);
+    else if (said.is === "day") startDay(walk, said, line, row);
+    else if (said.is === "words") readWords(walk, said.words, row);
+    else dataRow(walk, line, row);
+  }
+  markMarkerSets(walk.pending);
+  for (const { row, flat } of walk.pending) into.emit(row, flat);
+  return into;
+}
+
+/** All days of the tab together settle order and year. */
+function settlerOf(context: LayoutContext, lines: readonly SectionLine[]): DaySettler {
+  const columns = new Set(
+    lines.flatMap((line) => (line.is === "header" ? [line.columns.day?.index ?? -1] : [])),
+  );
+  const texts = lines.flatMap((line, row) => {
+    if (line.is === "day") return [line.text];
+    return [...columns].flatMap((index) => dayOfCell(context.cells[row]?.[index]) ?? []);
+  });
+  return new DaySettler(texts, titleYear(context), context.today);
+}
+
+/** A word where set numbers stand starts another exercise or a jump test on its own line. */
+function dataRow(walk: Walk, line: readonly unknown[], row: number): void {
+  const { above } = walk;
+  const column = above.columns.set?.index ?? above.columns.exercise?.index ?? 0;
+  const label = line[column];
+  const words = typeof label === "string" ? label.trim() : "";
+  const isSet =
+    typeof label === "number" ||
+    /^(?:s|set|satz)?\s*\d{1,2}[.)]?$/i.test(words) ||
+    setKinds.has(plainWords(words)) ||
+    isDitto(label);
+  if (words !== "" && !isSet && above.columns.exercise === undefined) {
+    above.test = namesJump(label) ? [label, column] : null;
+    if (above.test === null) above.exercise = [label, column];
+  }
+  if (above.test !== null && (isBlank(label) || namesJump(label))) jumpRow(walk, line, row, column);
+  else setRow(walk, line, row, { column, isSet: isSet || words === "" });
+}

@@ -1,0 +1,55 @@
+import type { Placed, Unfolded } from "../unfolded";
+import type { SetGroup } from "./set-cell";
+import { spreadSpeeds } from "./spread-speeds";
+
+/** Where the sets of one shorthand cell stand, and what else is known of them. */
+export type SetsPlace = {
+  readonly row: number;
+  readonly schemeColumn: number;
+  readonly speedColumn: number;
+  /** Fields every set of the cell shares: day, athlete, exercise and the like. */
+  readonly shared: Readonly<Record<string, Placed | undefined>>;
+  readonly note: Placed | undefined;
+};
+
+/** Writes one flat row for each set of a shorthand cell; false when the speeds fit no set. */
+export function emitSets(
+  into: Unfolded,
+  place: SetsPlace,
+  groups: readonly SetGroup[],
+  speeds: readonly (number | null)[],
+  said: "each set" | "each rep" | null,
+): boolean {
+  const sets = groups.reduce((sum, group) => sum + group.sets, 0);
+  const spread = spreadSpeeds(speeds, sets, groups[0]?.reps ?? null, said);
+  let number = 0;
+  for (const group of groups)
+    for (let repeat = 0; repeat < group.sets; repeat++) {
+      const speed = spread?.[number];
+      const written =
+        speed === undefined
+          ? ""
+          : speed.reps.length > 0
+            ? speed.reps.map((rep) => rep ?? "-").join(" / ")
+            : (speed.single ?? "");
+      const load =
+        group.load === null
+          ? ""
+          : group.unit === null
+            ? group.load
+            : `${group.load} ${group.unit.name}`;
+      into.emit(place.row, {
+        ...place.shared,
+        set: [number + 1, place.schemeColumn],
+        reps: [group.reps ?? "", place.schemeColumn],
+        load:
+          group.load === null
+            ? (place.shared.load ?? [load, place.schemeColumn])
+            : [load, place.schemeColumn],
+        speed: [written, place.speedColumn],
+        ...(number === 0 && place.note !== undefined ? { note: place.note } : {}),
+      });
+      number++;
+    }
+  return spread !== null;
+}

@@ -1,0 +1,37 @@
+import { plainWords } from "../../header/header-words";
+
+export type SchemePart = "load" | "sets" | "reps";
+
+/** Order in which load, sets and repetitions stand in "85x3x5". */
+export type SchemeOrder = readonly [SchemePart, SchemePart, SchemePart];
+
+const part =
+  /\b(kg|lbs?|load|weight|gewicht|last|reps?|repetitions|wdhs?|wiederholungen|sets?|satze?|saetze)\b/g;
+
+const meaning = (word: string): SchemePart =>
+  /^(kg|lb|lbs|load|weight|gewicht|last)$/.test(word)
+    ? "load"
+    : /^(rep|wdh|wied)/.test(word)
+      ? "reps"
+      : "sets";
+
+/**
+ * The order a heading or title spells out: "kg x sets x reps", "kg x Wdh x Sätze", "sets × reps × kg".
+ * Two of the three are enough, the load then stands apart. Null when it says nothing.
+ */
+export function orderFromWords(cell: unknown): readonly SchemePart[] | null {
+  const words = plainWords(cell).replace(/×/g, "x");
+  const joined = /([a-z]+)\s*[x*]\s*([a-z]+)(?:\s*[x*@]\s*([a-z]+))?/g;
+  for (const match of words.matchAll(joined)) {
+    const parts = match.slice(1).filter((word): word is string => word !== undefined);
+    const known = parts.filter((word) => new RegExp(`^${part.source}$`).test(word)).map(meaning);
+    if (known.length >= 2 && known.length === parts.length && new Set(known).size === known.length)
+      return known;
+  }
+  return null;
+}
+
+/** The order as three parts, when the words named all three. */
+export function fullOrder(parts: readonly SchemePart[] | null): SchemeOrder | null {
+  return parts !== null && parts.length === 3 ? (parts as unknown as SchemeOrder) : null;
+}

@@ -1,0 +1,24 @@
+import type { LayoutContext } from "./layout-context";
+
+const spelled = /\b(20\d\d)\b/;
+const short =
+  /(?:\b(?:spring|summer|autumn|fall|winter|season|saison|sommer|herbst|frühjahr|jahr)\s+|['’])(\d\d)\b/i;
+
+/** The year a tab's name or its title lines give: "JUMP TESTS 2026", "summer 26"; null when none does. */
+export function titleYear({ cells, end, title }: LayoutContext): number | null {
+  const texts: unknown[] = [title];
+  for (let row = 0; row < Math.min(end, 6); row++) {
+    const filled = (cells[row] ?? []).filter(
+      (cell) => typeof cell === "string" && cell.trim() !== "",
+    );
+    if (filled.length <= 2) texts.push(...filled);
+  }
+  for (const text of texts) {
+    if (typeof text !== "string") continue;
+    const year = spelled.exec(text);
+    if (year !== null) return Number(year[1]);
+    const two = short.exec(text);
+    if (two !== null) return 2000 + Number(two[1]);
+  }
+  return null;
+}

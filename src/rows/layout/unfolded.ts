@@ -1,0 +1,158 @@
+import type { Day } from "../../coaching/calendar/day";
+import type { Cells } from "../cells";
+import type { Column } from "../header/column-map";
+import { IssueLog } from "../issue-log";
+import type { Reading } from "../reading";
+import { isBlankLine } from "../table/read-lines";
+import type { TableName } from "../table-name";
+import type { TableView } from "../table-view";
+import { cellAddress } from "../value/cell-address";
+import type { Unit } from "../value/units";
+import type { RowNote } from "./row-note";
+
+/** A value for the flat row, and the coach's column (from 0) it was found in; −1 for none. */
+export type Placed = readonly [cell: unknown, column: number];
+
+/** What became of a row of the coach's range. */
+type RowFate = "heading" | "data" | "reported";
+
+/**
+ * A messy layout turned into plain rows of one table. Every flat cell remembers where it was found,
+ * so issues and records carry the coach's own addresses.
+ */
+export class Unfolded {
+  readonly notes: RowNote[] = [];
+  readonly log: IssueLog;
+  private readonly flat: unknown[][] = [];
+  private readonly rows: number[] = [];
+  private readonly columns: (readonly number[])[] = [];
+  private readonly fieldAt = new Map<string, number>();
+  private readonly meanings = new Map<string, Partial<Column>>();
+  private readonly fates = new Map<number, RowFate>();
+
+  constructor(
+    readonly table: TableName,
+    readonly source: Cells,
+    readonly headerRow: number,
+  ) {
+    this.log = new IssueLog(table, (row, column) => this.place(row, column), source);
+  }
+
+  /** Unit and heading a field of the flat rows is read with. */
+  describe(
+    field: string,
+    meaning: { readonly unit?: Unit | null; readonly heading: string; readonly words: string },
+  ): void {
+    this.meanings.set(field, meaning);
+  }
+
+  /** One flat row, found in the coach's row `row` (from 0). Repetitions go under rep1, rep2 … */
+  emit(row: number, values: Readonly<Record<string, Placed | undefined>>): void {
+    const line: unknown[] = [];
+    const columns: number[] = [];
+    for (const [field, placed] of Object.entries(values)) {
+      if (placed === undefined) continue;
+      let at = this.fieldAt.get(field);
+      if (at === undefined) {
+        at = this.fieldAt.size;
+        this.fieldAt.set(field, at);
+      }
+      line[at] = placed[0];
+      columns[at] = placed[1];
+    }
+    this.flat.push(line);
+    this.rows.push(row);
+    this.columns.push(columns);
+    this.mark(row, "data");
+  }
+
+  /** Says what a coach's row is; a row once found to hold data stays so. */
+  mark(row: number, fate: RowFate): void {
+    if (this.fates.get(row) !== "data") this.fates.set(row, fate);
+  }
+
+  /** Reports a cell of the coach's range, counted from 0; it alone is left out. */
+  report(
+    code: string,
+    row: number,
+    column: number,
+    facts: Record<string, string | number> = {},
+  ): void {
+    this.log.addAtSource(code, row, column, facts);
+    this.mark(row, "reported");
+  }
+
+  note(
+    row: number,
+    column: number,
+    athlete: string,
+    day: Day | null,
+    span: RowNote["span"],
+    words: string,
+  ): void {
+    if (words === "") return;
+    const cell = cellAddress(row + 1, column + 1);
+    this.notes.push({ cell, row: row + 1, column: column + 1, athlete, day, span, words });
+  }
+
+  /** Reads the flat rows with the table's own reader and counts the coach's rows. */
+  read<Row extends { readonly row: number }>(
+    reader: (view: TableView) => Reading<Row>,
+    year: number | null,
+  ): Reading<Row> {
+    const fields: Record<string, Column> = {};
+    const reps: { place: number; column: Column }[] = [];
+    for (const [field, index] of this.fieldAt) {
+      const said = this.meanings.get(field);
+      const column = { unit: null, heading: field, words: field, ...said, index };
+      const rep = /^rep(\d+)$/.exec(field);
+      if (rep === null) fields[field] = column;
+      else reps.push({ place: Number(rep[1]), column });
+    }
+    reps.sort((a, b) => a.place - b.place);
+    const width = this.fieldAt.size;
+    for (const line of this.flat) for (let at = 0; at < width; at++) line[at] ??= "";
+    const reading = reader({
+      table: this.table,
+      cells: this.flat,
+      headerRow: -1,
+      first: 0,
+      end: this.flat.length,
+      fields,
+      repColumns: reps.map(({ column }) => column),
+      year,
+      log: this.log,
+    });
+    const records = reading.records.map((record) => ({
+      ...record,
+      row: (this.rows[record.row - 1] ?? 0) + 1,
+    }));
+    records.sort((a, b) => a.row - b.row);
+    return { ...reading, records, issues: this.log.issues, notes: this.notes, ...this.count() };
+  }
+
+  private count(): Pick<Reading<never>, "rowsRead" | "rowsReported" | "rowsBlank" | "rowsHeading"> {
+    const kept = new Set<number>();
+    const dropped = new Set<number>();
+    for (const [flat, row] of this.rows.entries())
+      (this.log.dropped.has(flat) ? dropped : kept).add(row);
+    const counts = { rowsRead: 0, rowsReported: 0, rowsBlank: 0, rowsHeading: 0 };
+    for (let row = 0; row < this.source.length; row++) {
+      const fate = this.fates.get(row);
+      if (isBlankLine(this.source[row] ?? [])) counts.rowsBlank++;
+      else if (fate === "heading") counts.rowsHeading++;
+      else if (fate === "reported" || (dropped.has(row) && !kept.has(row))) counts.rowsReported++;
+      else counts.rowsRead++;
+    }
+    return counts;
+  }
+
+  private place(row: number, column: number): { row: number; column: number } {
+    if (row < 0)
+      return { row: Math.max(this.headerRow, 0), column: this.columns[0]?.[column] ?? column };
+    return {
+      row: this.rows[row] ?? 0,
+      column: column < 0 ? -1 : (this.columns[row]?.[column] ?? -1),
+    };
+  }
+}

@@ -1,0 +1,108 @@
+import { headerWords } from "../../header/header-words";
+import { headingLookup } from "../../header/recognise-header";
+import { namesSummary } from "../../table/read-lines";
+import { isBlank } from "../../value/blank";
+import type { LayoutContext } from "../layout-context";
+import type { Unfolded } from "../unfolded";
+import type { DateHeader } from "./date-header";
+
+/** One athlete's row under a header of dates. */
+export type BlockRow = {
+  readonly row: number;
+  readonly athlete: string;
+  readonly nameColumn: number;
+};
+
+/** One block: its header, the words that introduce it, and its athletes' rows. */
+export type Block = {
+  readonly header: DateHeader;
+  /** Title lines above the header and the header's first cell. */
+  readonly titles: readonly string[];
+  readonly rows: readonly BlockRow[];
+  /** Columns before the dates that the table knows ("lift", "event"), by meaning. */
+  readonly known: ReadonlyMap<string, number>;
+  /** Text of footnotes by their mark, "*" to "hands on knees". */
+  readonly footnotes: ReadonlyMap<string, string>;
+};
+
+/** Cuts a tab into blocks and says of every row what it is; sections and averages are no athletes. */
+export function blocksOf(
+  context: LayoutContext,
+  headers: readonly DateHeader[],
+  into: Unfolded,
+): Block[] {
+  const { cells, end } = context;
+  const blocks: Block[] = [];
+  let from = 0;
+  headers.forEach((header, at) => {
+    const last = (headers[at + 1]?.firstRow ?? end) - 1;
+    const titles: string[] = [];
+    for (let row = from; row < header.firstRow; row++) {
+      into.mark(row, "heading");
+      for (const cell of cells[row] ?? [])
+        if (typeof cell === "string" && cell.trim() !== "") titles.push(cell);
+    }
+    const known = knownColumns(context, header);
+    const dateColumns = new Set([
+      ...header.days.map(({ column }) => column),
+      ...header.noteColumns.map(({ column }) => column),
+    ]);
+    const nameColumn = known.get("athlete") ?? firstTextColumn(context, header, dateColumns, last);
+    const headCell = cells[header.firstRow]?.[nameColumn];
+    if (typeof headCell === "string" && headCell.trim() !== "" && !known.has("athlete"))
+      titles.push(headCell);
+    for (let row = header.firstRow; row <= header.lastRow; row++) into.mark(row, "heading");
+    const rows: BlockRow[] = [];
+    const footnotes = new Map<string, string>();
+    let row = header.lastRow + 1;
+    for (; row <= last; row++) {
+      const line = cells[row] ?? [];
+      const name = line[nameColumn];
+      const filled = line.filter((cell) => !isBlank(cell)).length;
+      if (filled === 0) continue;
+      const foot = typeof name === "string" ? /^(\*+|†)\s*(.+)$/.exec(name.trim()) : null;
+      if (foot !== null) footnotes.set(foot[1] ?? "*", foot[2] ?? "");
+      // A lone word in the first column is a section or a title, averages are no athlete.
+      const heading =
+        foot !== null ||
+        namesSummary(name) ||
+        (filled === 1 && !isBlank(name) && typeof name === "string");
+      if (heading) into.mark(row, "heading");
+      else if (isBlank(name)) into.report("needed-blank", row, nameColumn, { heading: "athlete" });
+      else rows.push({ row, athlete: String(name).trim().replace(/\s+/g, " "), nameColumn });
+    }
+    from = last + 1;
+    blocks.push({ header, titles, rows, known, footnotes });
+  });
+  return blocks;
+}
+
+function knownColumns(
+  { table, cells }: LayoutContext,
+  header: DateHeader,
+): ReadonlyMap<string, number> {
+  const lookup = headingLookup(table);
+  const known = new Map<string, number>();
+  const taken = new Set(header.days.map(({ column }) => column));
+  for (const row of [header.lastRow, header.firstRow])
+    (cells[row] ?? []).forEach((cell, column) => {
+      if (typeof cell !== "string" || taken.has(column)) return;
+      const field = lookup.get(headerWords(cell).words);
+      if (field !== undefined && !known.has(field) && field !== "note") known.set(field, column);
+    });
+  return known;
+}
+
+function firstTextColumn(
+  { cells }: LayoutContext,
+  header: DateHeader,
+  taken: ReadonlySet<number>,
+  last: number,
+): number {
+  for (let column = 0; column < 6; column++) {
+    if (taken.has(column)) continue;
+    for (let row = header.lastRow + 1; row <= last; row++)
+      if (typeof cells[row]?.[column] === "string" && cells[row]?.[column] !== "") return column;
+  }
+  return 0;
+}

@@ -1,0 +1,105 @@
+import { isBlank } from "../../value/blank";
+import { saysNoValue } from "../../value/no-value";
+import type { JumpPart } from "./jump-title";
+
+/** One attempt written in a cell. */
+export type CellAttempt = {
+  readonly stack?: string;
+  readonly cleared?: boolean;
+  readonly height?: string | number;
+  readonly contact?: string | number;
+  readonly flight?: string | number;
+};
+
+export type JumpCell = {
+  readonly attempts: readonly CellAttempt[];
+  /** Words beside the figures, and the mark of a footnote. */
+  readonly note: string;
+  readonly mark: string;
+  /** Code of what is wrong with the cell, when nothing can be used. */
+  readonly problem: "unsure" | "jump-unread" | null;
+};
+
+const nothing: JumpCell = { attempts: [], note: "", mark: "", problem: null };
+const plates = String.raw`(?:\d{1,2}\s*[x×]\s*)?\d{1,2}(?:[.,]\d+)?(?:\s*\+\s*(?:\d{1,2}\s*[x×]\s*)?\d{1,2}(?:[.,]\d+)?)*`;
+const stacked = new RegExp(
+  `^(${plates})\\s*(\\*+|†)?\\s*(?:([ox]{1,4})-?)?((?:\\s*/\\s*\\+?${plates}\\s*[ox]{1,3}-?)*)\\s*(.*)$`,
+  "i",
+);
+const number = String.raw`(?:\d+(?:[.,]\d+)?|[.,]\d+)`;
+
+/** Takes a jump cell apart: "5x15+5 o / +10 x", "5x15+10*", "182/.49", "243/.49 Achilles", 46. */
+export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
+  if (isBlank(cell) || cell === false) return nothing;
+  if (typeof cell === "number") return { ...nothing, attempts: [single(cell, parts)] };
+  if (typeof cell !== "string") return { ...nothing, problem: "jump-unread" };
+  const text = cell.trim();
+  if (saysNoValue(text) || /^x{1,3}-?$/i.test(text)) return nothing;
+  if (!/\d/.test(text)) return { ...nothing, note: text };
+  if (new RegExp(`^${number}\\s*\\?+$`).test(text)) return { ...nothing, problem: "unsure" };
+  const figures = parts.some((part) => part === "contact" || part === "flight");
+  const several = new RegExp(
+    `^(${number})\\s*(?:ms|s)?(?:\\s*/\\s*(${number})\\s*(?:ms|s)?)?(?:\\s+(\\D.*))?$`,
+  ).exec(text);
+  if (figures && several !== null) {
+    const attempt: { -readonly [Key in keyof CellAttempt]: CellAttempt[Key] } = {};
+    const values = [several[1], several[2]].filter((value): value is string => value !== undefined);
+    const order = parts.length > 0 ? parts : (["contact", "flight"] as const);
+    values.forEach((value, at) => {
+      const part = order[at];
+      if (part === "contact") attempt.contact = value;
+      else if (part === "flight") attempt.flight = value;
+      else if (part === "height") attempt.height = value;
+    });
+    if (values.length <= order.length)
+      return { ...nothing, attempts: [attempt], note: several[3] ?? "" };
+    return { ...nothing, problem: "jump-unread" };
+  }
+  const height = new RegExp(`^(${number})\\s*(?:cm|m|in|")?(?:\\s+(\\D.*))?$`).exec(text);
+  if (height !== null && !parts.includes("stack"))
+    return {
+      ...nothing,
+      attempts: [
+        { height: text.replace(/\s+\D.*$/, (tail) => (/^\s+(cm|m|in)$/.test(tail) ? tail : "")) },
+      ],
+      note: /^(cm|m|in)$/.test(height[2] ?? "") ? "" : (height[2] ?? ""),
+    };
+  const stack = stacked.exec(text);
+  if (stack === null) return { ...nothing, problem: "jump-unread" };
+  return {
+    attempts: attemptsOf(stack),
+    note: (stack[5] ?? "").trim(),
+    mark: stack[2] ?? "",
+    problem: null,
+  };
+}
+
+/** "5x15+5 o / +10 x": the stack cleared, then missed with ten more on top. */
+function attemptsOf(stack: RegExpExecArray): CellAttempt[] {
+  let height = (stack[1] ?? "").replace(/\s/g, "");
+  const marked = stack[2] !== undefined;
+  const attempts: CellAttempt[] = tries(height, stack[3] ?? "", marked);
+  for (const step of (stack[4] ?? "").split("/")) {
+    const parts = /^\s*(\+)?(.*?)\s*([ox]{1,3})-?\s*$/i.exec(step);
+    if (parts === null) continue;
+    const written = (parts[2] ?? "").replace(/\s/g, "");
+    height = parts[1] === undefined ? written : `${height}+${written}`;
+    attempts.push(...tries(height, parts[3] ?? "", false));
+  }
+  return attempts;
+}
+
+/** One attempt for each letter: "xo" missed, then cleared; no letter at all: cleared, unless marked. */
+export function tries(stack: string, letters: string, marked: boolean): CellAttempt[] {
+  if (letters === "") return [{ stack, cleared: !marked }];
+  return [...letters.toLowerCase()].map((letter) => ({
+    stack,
+    cleared: letter === "o" && !marked,
+  }));
+}
+
+function single(cell: number, parts: readonly JumpPart[]): CellAttempt {
+  const part = parts[0];
+  if (part === "contact") return { contact: cell };
+  return part === "flight" ? { flight: cell } : { height: cell };
+}

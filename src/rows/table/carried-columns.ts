@@ -1,0 +1,45 @@
+import type { Cells } from "../cells";
+import type { Column } from "../header/column-map";
+import { isBlank } from "../value/blank";
+import { isBlankLine } from "./read-lines";
+
+const carriable = ["day", "athlete", "exercise", "test"];
+
+/**
+ * Columns whose cells stand only in the first row of each block, as merged cells do. A column is
+ * taken so when its first data row is filled, three in ten of its filled rows or more are blank
+ * there, and the blanks run under a filled cell; then a blank repeats what stands above.
+ */
+export function carriedColumns(
+  cells: Cells,
+  first: number,
+  end: number,
+  fields: Readonly<Record<string, Column>>,
+): ReadonlySet<string> {
+  const columns = carriable.flatMap((field) =>
+    fields[field] === undefined ? [] : [{ field, index: fields[field].index }],
+  );
+  const blanks = columns.map(() => 0);
+  let rows = 0;
+  for (let row = first; row < end; row++) {
+    const line = cells[row] ?? [];
+    let anyBlank = false;
+    for (let at = 0; at < columns.length; at++) {
+      const cell = line[columns[at]?.index ?? 0];
+      if (cell === "" || isBlank(cell)) anyBlank = true;
+    }
+    if (anyBlank && isBlankLine(line)) continue;
+    rows++;
+    if (anyBlank)
+      for (let at = 0; at < columns.length; at++)
+        if (isBlank(line[columns[at]?.index ?? 0])) blanks[at] = (blanks[at] ?? 0) + 1;
+  }
+  const carried = columns.filter(
+    ({ index }, at) =>
+      rows >= 3 &&
+      (blanks[at] ?? 0) >= 0.3 * rows &&
+      (blanks[at] ?? 0) < rows &&
+      !isBlank(cells[first]?.[index]),
+  );
+  return new Set(carried.map(({ field }) => field));
+}
