@@ -3,7 +3,7 @@ import { dirname, join, relative } from "node:path";
 
 /** What each folder of src may import besides itself and outcome.ts. */
 const may: Record<string, readonly string[]> = {
-  statistics: ["simple-statistics"],
+  statistics: ["simple-statistics", "jstat"],
   coaching: ["statistics"],
   rows: ["coaching", "zod/mini"],
   words: ["coaching", "rows"],

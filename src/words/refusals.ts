@@ -2,6 +2,7 @@ import type { Refusal } from "../outcome";
 import { argumentRefusals } from "./refusals-arguments";
 import { figureRefusals } from "./refusals-figures";
 import { rowRefusals } from "./refusals-rows";
+import { statisticsRefusals } from "./refusals-statistics";
 
 /** Facts of a refusal as text, by name. */
 export type Say = (facts: Refusal["facts"]) => string;
@@ -10,6 +11,7 @@ const sentences: Readonly<Record<string, Say>> = {
   ...argumentRefusals,
   ...figureRefusals,
   ...rowRefusals,
+  ...statisticsRefusals,
 };
 
 /** Codes with a sentence. */

@@ -1,0 +1,41 @@
+import { jStat } from "jstat";
+import { accept, type Outcome, refuse } from "../outcome";
+
+/** Student t with a share p of it below. Refuses `share-impossible` (0 < p < 1), `degrees-impossible`. */
+export function studentQuantile(share: number, degrees: number): Outcome<number> {
+  return (
+    refusedShare(share) ?? refusedDegrees(degrees) ?? accept(jStat.studentt.inv(share, degrees))
+  );
+}
+
+/** Chi-square with a share p of it below. Refuses as `studentQuantile`. */
+export function chiSquareQuantile(share: number, degrees: number): Outcome<number> {
+  return (
+    refusedShare(share) ?? refusedDegrees(degrees) ?? accept(jStat.chisquare.inv(share, degrees))
+  );
+}
+
+/** Standard normal deviate with a share p of it below. Refuses `share-impossible`. */
+export function normalQuantile(share: number): Outcome<number> {
+  return refusedShare(share) ?? accept(jStat.normal.inv(share, 0, 1));
+}
+
+/** Probability of a t further from 0 than this one, both sides. Refuses `degrees-impossible`, `value-not-finite`. */
+export function studentTwoSided(t: number, degrees: number): Outcome<number> {
+  if (!Number.isFinite(t)) return refuse("value-not-finite", { place: 1 });
+  return refusedDegrees(degrees) ?? accept(2 * jStat.studentt.cdf(-Math.abs(t), degrees));
+}
+
+/** Probability of a normal deviate further from 0 than this one, both sides. Refuses `value-not-finite`. */
+export function normalTwoSided(z: number): Outcome<number> {
+  if (!Number.isFinite(z)) return refuse("value-not-finite", { place: 1 });
+  return accept(2 * jStat.normal.cdf(-Math.abs(z), 0, 1));
+}
+
+function refusedShare(share: number): Outcome<never> | null {
+  return share > 0 && share < 1 ? null : refuse("share-impossible", { share });
+}
+
+function refusedDegrees(degrees: number): Outcome<never> | null {
+  return degrees > 0 && Number.isFinite(degrees) ? null : refuse("degrees-impossible", { degrees });
+}

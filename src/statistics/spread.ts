@@ -1,0 +1,59 @@
+import { mean as plainMean, median as plainMedian } from "simple-statistics";
+import { accept, type Outcome, refuse } from "../outcome";
+import { usable } from "./usable";
+
+/** Arithmetic mean, in the values' unit. Refuses `values-too-few` (none) and `value-not-finite`. */
+export function mean(values: readonly number[]): Outcome<number> {
+  const given = usable(values, 1);
+  return given.ok ? accept(centre(values)) : given;
+}
+
+/**
+ * Sample standard deviation (n − 1), in the values' unit. Two passes with the corrected sum of squares
+ * (Chan, Golub & LeVeque 1983, Am Stat 37:242–247): Σx² − n·x̄² loses every digit when the mean is
+ * large beside the spread. Refuses `values-too-few` below two and `value-not-finite`.
+ */
+export function standardDeviation(values: readonly number[]): Outcome<number> {
+  const given = usable(values, 2);
+  if (!given.ok) return given;
+  return accept(Math.sqrt(squaresAbout(values, centre(values)) / (values.length - 1)));
+}
+
+/** Middle value; of an even number, the mean of the two in the middle. Refuses as `mean`. */
+export function median(values: readonly number[]): Outcome<number> {
+  const given = usable(values, 1);
+  return given.ok ? accept(plainMedian([...values])) : given;
+}
+
+/**
+ * Lag-1 autocorrelation: Σ(xᵢ − x̄)(xᵢ₊₁ − x̄) / Σ(xᵢ − x̄)², from −1 to 1.
+ * Refuses `values-too-few` below two, `value-not-finite`, `values-all-equal`.
+ */
+export function lagOneAutocorrelation(values: readonly number[]): Outcome<number> {
+  const given = usable(values, 2);
+  if (!given.ok) return given;
+  const middle = centre(values);
+  const squares = squaresAbout(values, middle);
+  if (squares === 0) return refuse("values-all-equal", { found: values.length });
+  let products = 0;
+  for (let i = 1; i < values.length; i++) {
+    products += (values[i]! - middle) * (values[i - 1]! - middle);
+  }
+  return accept(products / squares);
+}
+
+/** The mean with its own rounding taken out by a second pass. */
+function centre(values: readonly number[]): number {
+  const first = plainMean([...values]);
+  return first + plainMean(values.map((value) => value - first));
+}
+
+function squaresAbout(values: readonly number[], middle: number): number {
+  let squares = 0;
+  let rest = 0;
+  for (const value of values) {
+    squares += (value - middle) ** 2;
+    rest += value - middle;
+  }
+  return Math.max(0, squares - rest ** 2 / values.length);
+}

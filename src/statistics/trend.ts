@@ -1,0 +1,57 @@
+import { median } from "simple-statistics";
+import { accept, type Outcome, refuse } from "../outcome";
+import { normalTwoSided } from "./distributions";
+import { usable, usablePairs } from "./usable";
+
+/**
+ * Theil–Sen line: the median of the slopes between all pairs of rows at different x, and the median
+ * of y − slope·x (Theil 1950; Sen 1968, J Am Stat Assoc 63:1379–89). One wild row hardly moves it.
+ * Refuses `lengths-differ`, `value-not-finite`, `values-too-few` below two, `values-all-equal` x.
+ */
+export function theilSen(
+  x: readonly number[],
+  y: readonly number[],
+): Outcome<{ readonly slope: number; readonly intercept: number }> {
+  const given = usablePairs(x, y, 2);
+  if (!given.ok) return given;
+  const slopes: number[] = [];
+  for (let i = 0; i < x.length; i++) {
+    for (let j = i + 1; j < x.length; j++) {
+      if (x[i] !== x[j]) slopes.push((y[j]! - y[i]!) / (x[j]! - x[i]!));
+    }
+  }
+  if (slopes.length === 0) return refuse("values-all-equal", { found: x.length });
+  const slope = median(slopes);
+  return accept({ slope, intercept: median(y.map((value, i) => value - slope * x[i]!)) });
+}
+
+/** S = rises less falls over all pairs, its variance, z with a continuity step, two-sided p. */
+export type MannKendall = {
+  readonly s: number;
+  readonly variance: number;
+  readonly z: number;
+  readonly p: number;
+};
+
+/**
+ * Mann–Kendall test for a trend in values in order of time (Mann 1945; Kendall 1975), variance
+ * lessened for ties. Refuses `value-not-finite`, `values-too-few` below four, `values-all-equal`.
+ */
+export function mannKendall(values: readonly number[]): Outcome<MannKendall> {
+  const given = usable(values, 4);
+  if (!given.ok) return given;
+  const n = values.length;
+  let s = 0;
+  for (let i = 0; i < n; i++) {
+    for (let j = i + 1; j < n; j++) s += Math.sign(values[j]! - values[i]!);
+  }
+  const tied = new Map<number, number>();
+  for (const value of values) tied.set(value, (tied.get(value) ?? 0) + 1);
+  let eighteenths = n * (n - 1) * (2 * n + 5);
+  for (const t of tied.values()) eighteenths -= t * (t - 1) * (2 * t + 5);
+  if (eighteenths === 0) return refuse("values-all-equal", { found: n });
+  const variance = eighteenths / 18;
+  const z = (s - Math.sign(s)) / Math.sqrt(variance);
+  const p = normalTwoSided(z);
+  return p.ok ? accept({ s, variance, z, p: p.value }) : p;
+}

@@ -1,0 +1,18 @@
+import type { Refusal } from "../outcome";
+
+type Facts = Refusal["facts"];
+
+/** Why a row of numbers gives no figure. */
+export const statisticsRefusals = {
+  "values-too-few": ({ found, needed }: Facts) =>
+    `${found} values are too few: at least ${needed} are needed.`,
+  "value-not-finite": ({ place }: Facts) => `Value ${place} is not a number.`,
+  "values-all-equal": ({ found }: Facts) =>
+    `All ${found} values are the same, so nothing can be told from their spread.`,
+  "lengths-differ": ({ first, second }: Facts) =>
+    `The two columns have ${first} and ${second} values: give as many in each.`,
+  "share-impossible": ({ share }: Facts) => `A share of ${share} is not between 0 and 1.`,
+  "degrees-impossible": ({ degrees }: Facts) =>
+    `${degrees} degrees of freedom are not possible: there are too few values.`,
+  "counts-impossible": () => "Counts are whole numbers from 0 up.",
+} as const;

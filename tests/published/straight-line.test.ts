@@ -1,0 +1,52 @@
+import { lineInterval, straightLine } from "../../src/statistics/straight-line";
+import { expectDigits, expectWithin, figureOf } from "./figure-of";
+import norris from "./nist-norris.json";
+import squat from "./squat-line.json";
+import toluca from "./toluca.json";
+
+const norrisLine = figureOf(straightLine(norris.x, norris.y));
+const tolucaLine = figureOf(straightLine(toluca.x, toluca.y));
+const squatLine = figureOf(straightLine(squat.loads, squat.speeds));
+
+test.each(Object.entries(norris.expected))("Norris keeps its certified %s", (name, expected) => {
+  expectDigits(norrisLine[name as keyof typeof norris.expected], expected, norris.tolerance);
+});
+
+test("Norris at 500 keeps its 95 % prediction interval", () => {
+  const { x, share, fitted, low, high, tolerance } = norris.row;
+  const found = figureOf(lineInterval(norrisLine, x, share, "row"));
+  expectWithin(found.fitted, fitted, tolerance);
+  expectWithin(found.low, low, tolerance);
+  expectWithin(found.high, high, tolerance);
+});
+
+test("the Toluca line has the textbook's coefficients", () => {
+  expectWithin(tolucaLine.intercept, toluca.line.intercept, 1e-6);
+  expectWithin(tolucaLine.slope, toluca.line.slope, 1e-6);
+  expectWithin(tolucaLine.residualSd, toluca.line.residualSd, 1e-6);
+});
+
+test.each(toluca.intervals)("Toluca at $x: 90 % for a $of", ({ x, of, fitted, low, high }) => {
+  const found = figureOf(lineInterval(tolucaLine, x, 0.9, of as "row" | "line"));
+  expectWithin(found.fitted, fitted, 6e-5);
+  expectWithin(found.low, low, 6e-5);
+  expectWithin(found.high, high, 6e-5);
+});
+
+test.each(Object.entries(squat.expected))(
+  "one athlete's squat line has its %s",
+  (name, expected) => {
+    expectWithin(squatLine[name as keyof typeof squat.expected], expected, squat.tolerance);
+  },
+);
+
+test.each(squat.loadAt)("at %d m/s the squat line stands at %d kg", (speed, load) => {
+  expectWithin((speed - squatLine.intercept) / squatLine.slope, load, squat.tolerance);
+});
+
+test("load on speed is another line and answers another load", () => {
+  const other = figureOf(straightLine(squat.speeds, squat.loads));
+  expectWithin(other.intercept, squat.wrongWay.intercept, squat.tolerance);
+  expectWithin(other.slope, squat.wrongWay.slope, squat.tolerance);
+  expectWithin(other.intercept + 0.3 * other.slope, squat.wrongWayAt30, squat.tolerance);
+});
