@@ -14,5 +14,14 @@ export const statisticsRefusals = {
   "share-impossible": ({ share }: Facts) => `A share of ${share} is not between 0 and 1.`,
   "degrees-impossible": ({ degrees }: Facts) =>
     `${degrees} degrees of freedom are not possible: there are too few values.`,
+  "probability-impossible": ({ place }: Facts) => `Probability ${place} is not between 0 and 1.`,
+  "exertion-impossible": ({ exertion }: Facts) =>
+    `An exertion of ${exertion} is not possible: give it from 0 to 10.`,
+  "minutes-impossible": ({ minutes }: Facts) =>
+    `A run of ${minutes} minutes is not possible: give its length in minutes.`,
+  "run-not-rated": ({ row }: Facts) =>
+    `The run in row ${row} has no exertion or no minutes, so the week's load would read too low: fill in both.`,
+  "load-unvarying": ({ days }: Facts) =>
+    `All ${days} days have the same run load, so monotony cannot be told.`,
   "counts-impossible": () => "Counts are whole numbers from 0 up.",
 } as const;

@@ -1,0 +1,47 @@
+import { accept, type Outcome } from "../../outcome";
+import { chiSquareQuantile } from "../../statistics/distributions";
+import { mean, standardDeviation } from "../../statistics/spread";
+import { usablePairs } from "../../statistics/usable";
+
+/** Repeatability of a test done twice by several athletes, in the test's unit. */
+export type TwoTrials = {
+  readonly meanChange: number;
+  readonly changeSd: number;
+  /** SD of the changes / √2 (Hopkins 2000, Sports Med 30(1):1–15). */
+  readonly typicalError: number;
+  /** 95 % limits of the typical error, by chi-square with n − 1 degrees of freedom. */
+  readonly low: number;
+  readonly high: number;
+  /** 1.96·√2·typical error: a change two trials must pass to be told from error (Weir 2005, J Strength Cond Res 19(1):231–240). */
+  readonly detectableChange: number;
+};
+
+/**
+ * Refuses `lengths-differ`, `value-not-finite`, `values-too-few` below two athletes.
+ *
+ * @param first each athlete's first trial
+ * @param second the same athletes' second trial, in the same order
+ */
+export function twoTrials(first: readonly number[], second: readonly number[]): Outcome<TwoTrials> {
+  const given = usablePairs(first, second, 2);
+  if (!given.ok) return given;
+  const changes = second.map((value, index) => value - first[index]!);
+  const change = mean(changes);
+  if (!change.ok) return change;
+  const spread = standardDeviation(changes);
+  if (!spread.ok) return spread;
+  const degrees = changes.length - 1;
+  const upper = chiSquareQuantile(0.975, degrees);
+  if (!upper.ok) return upper;
+  const lower = chiSquareQuantile(0.025, degrees);
+  if (!lower.ok) return lower;
+  const typicalError = spread.value / Math.SQRT2;
+  return accept({
+    meanChange: change.value,
+    changeSd: spread.value,
+    typicalError,
+    low: typicalError * Math.sqrt(degrees / upper.value),
+    high: typicalError * Math.sqrt(degrees / lower.value),
+    detectableChange: 1.96 * Math.SQRT2 * typicalError,
+  });
+}
