@@ -33,6 +33,7 @@ export type Menu = { readonly title: string; readonly items: readonly MenuItem[]
 export function createHost(given: HostGiven) {
   const calls = new ServiceCalls();
   const menus: Menu[] = [];
+  const watchers: (() => void)[] = [];
   const hooks: ShellHooks = {
     ...given.hooks,
     menu: (title, items) => {
@@ -46,6 +47,9 @@ export function createHost(given: HostGiven) {
     hooks,
     files: given.files,
     properties: given.workbook.properties,
+    propertiesChanged: () => {
+      for (const watch of watchers) watch();
+    },
   });
   // The script's own realm shares this one's `Date`, so that a cell's date is a date to it.
   const realm = given.realm({ Date, ...services.globals }, given.bundleSource);
@@ -83,6 +87,9 @@ export function createHost(given: HostGiven) {
     undo: () => {
       engine.book.undo();
     },
+    redo: () => {
+      engine.book.redo();
+    },
     /**
      * Calls a server function as `google.script.run` does: no private names, nothing but plain data
      * in either direction.
@@ -91,6 +98,11 @@ export function createHost(given: HostGiven) {
       if (/_$/.test(name)) throw new Error(`Script function not found: ${name}`);
       const answer = functionOf(realm, name)(...args.map((arg) => plainData(arg, "argument")));
       return answer === undefined ? null : plainData(answer, "answer");
+    },
+    /** Tells of every change that a saved workbook would show. */
+    onChange: (watch: () => void) => {
+      watchers.push(watch);
+      engine.onChange(watch);
     },
     /** Opens the add-on's menu, as the platform does after loading a workbook. */
     open: () => {

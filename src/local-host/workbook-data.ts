@@ -30,6 +30,8 @@ export type CellData = {
   readonly value: number | string | boolean | null;
   /** With its leading "=". */
   readonly formula?: string;
+  /** Last calculated values of all the cells the formula fills, its own first; absent when it fills one. */
+  readonly fills?: readonly (readonly (number | string | boolean | null)[])[];
   /** Number format pattern, such as "yyyy-mm-dd". */
   readonly format?: string;
   readonly note?: string;

@@ -8,7 +8,6 @@ export class CalculationState {
   private running = false;
   private lastStart = Number.NEGATIVE_INFINITY;
   private lastChange = performance.now();
-  private readonly ends = new Set<() => void>();
 
   constructor(api: FUniver) {
     const formula = api.getFormula();
@@ -18,16 +17,11 @@ export class CalculationState {
     });
     formula.calculationEnd(() => {
       this.running = false;
-      for (const end of this.ends) end();
     });
     api.addEvent(api.Event.CommandExecuted, ({ id, options }) => {
       const own = options && "fromFormula" in options && options.fromFormula;
       if (/^sheet\.mutation\./.test(id) && !own) this.lastChange = performance.now();
     });
-  }
-
-  onEnd(watch: () => void): void {
-    this.ends.add(watch);
   }
 
   /** Waits until no calculation runs or is due. Rejects after `patienceMs`. */

@@ -57,7 +57,9 @@ export function gridEngine(given: {
   const calculation = new CalculationState(api);
   formula.calculationStart(() => cache.clear());
   const shiftWatchers = [sentences.shift.bind(sentences)];
-  api.addEvent(api.Event.CommandExecuted, ({ id, params }) => {
+  const changeWatchers: (() => void)[] = [];
+  api.addEvent(api.Event.CommandExecuted, ({ id, params, options }) => {
+    if (isChange(id, options)) for (const watch of changeWatchers) watch();
     const moved = shiftOf(id, params);
     if (moved) for (const watch of shiftWatchers) watch(moved.tabId, moved.shift);
     if (id === "sheet.mutation.set-worksheet-name") forgetTabNames(injector.get(IFunctionService));
@@ -105,8 +107,22 @@ export function gridEngine(given: {
       clearTimeout(renamed);
       univer.dispose();
     },
+    /** Tells of every change that a saved workbook would show. */
+    onChange: (watch: () => void) => {
+      changeWatchers.push(watch);
+    },
     onShift: (watch: (tabId: string, shift: Shift) => void) => {
       shiftWatchers.push(watch);
     },
   };
+}
+
+/** Calculated values and measured row heights come by themselves; they are no change of the coach's. */
+function isChange(id: string, options: object | undefined): boolean {
+  const calculated = options && "fromFormula" in options && options.fromFormula;
+  return (
+    /\.mutation\./.test(id) &&
+    !calculated &&
+    !/^formula\.mutation\.(?!.*defined-name)|auto-height|formula-calculation/.test(id)
+  );
 }

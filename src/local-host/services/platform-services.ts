@@ -17,6 +17,7 @@ export function platformServices(given: {
   readonly hooks: ShellHooks;
   readonly files: Readonly<Record<string, string>>;
   readonly properties: Readonly<Record<string, string>>;
+  readonly propertiesChanged: () => void;
 }) {
   const { calls, hooks } = given;
   const memory = splitTabMemory(given.properties);
@@ -26,7 +27,7 @@ export function platformServices(given: {
     return open;
   };
   const spreadsheet = () => calls.counted("Spreadsheet", plainSpreadsheet());
-  const documentProperties = new PropertyStore(memory.seen);
+  const documentProperties = new PropertyStore(memory.seen, given.propertiesChanged);
   const userProperties = new PropertyStore({});
   const cache = memoryCache();
   let held = false;

@@ -5,7 +5,10 @@ const mostBytes = 500 * 1024;
 export class PropertyStore {
   private readonly values: Map<string, string>;
 
-  constructor(start: Readonly<Record<string, string>>) {
+  constructor(
+    start: Readonly<Record<string, string>>,
+    private readonly changed: () => void = () => {},
+  ) {
     this.values = new Map(Object.entries(start));
   }
   getProperty(key: string): string | null {
@@ -23,6 +26,7 @@ export class PropertyStore {
       throw new Error("You have exceeded the property storage quota.");
     }
     this.values.set(key, value);
+    this.changed();
     return this;
   }
   setProperties(values: Readonly<Record<string, string>>): this {
@@ -31,6 +35,7 @@ export class PropertyStore {
   }
   deleteProperty(key: string): this {
     this.values.delete(key);
+    this.changed();
     return this;
   }
 }

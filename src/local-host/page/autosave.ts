@@ -1,0 +1,47 @@
+import type { Host } from "../host";
+import type { WorkbookData } from "../workbook-data";
+
+/** How long typing may pause before the workbook is written. */
+const pauseMs = 800;
+
+export type SaveState =
+  | { readonly state: "saved" }
+  | { readonly state: "saving" }
+  | { readonly state: "failed"; readonly sentence: string };
+
+/** Writes the workbook after each change, one write at a time, the newest state last. */
+export function autosave(
+  host: Host,
+  save: (workbook: WorkbookData) => Promise<void>,
+  tell: (state: SaveState) => void,
+): { readonly now: () => Promise<void>; readonly isPending: () => boolean } {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let changed = false;
+  let writing: Promise<void> | null = null;
+
+  const write = async () => {
+    await host.settled();
+    changed = false;
+    tell({ state: "saving" });
+    try {
+      await save(host.workbook());
+      if (!changed) tell({ state: "saved" });
+    } catch (error) {
+      changed = true;
+      tell({ state: "failed", sentence: error instanceof Error ? error.message : String(error) });
+    }
+  };
+  const now = async () => {
+    clearTimeout(timer);
+    while (writing) await writing;
+    writing = write();
+    await writing;
+    writing = null;
+  };
+  host.onChange(() => {
+    changed = true;
+    clearTimeout(timer);
+    timer = setTimeout(() => void now(), pauseMs);
+  });
+  return { now, isPending: () => changed || writing !== null };
+}

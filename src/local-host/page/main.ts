@@ -1,0 +1,40 @@
+import { localPage } from "../../words/local-page";
+import type { Host } from "../host";
+import type { OpenedWorkbook } from "../server/workbook-store";
+import { element } from "./element";
+import { firstScreen } from "./first-screen";
+import { requests } from "./requests";
+import { workbookPage } from "./workbook-page";
+
+declare global {
+  /** The open workbook's host, for tests and for a look from the browser's console. */
+  var holdline: Host | undefined;
+}
+
+const nonce = (document.currentScript as HTMLScriptElement | null)?.nonce ?? "";
+const page = document.getElementById("page") as HTMLElement;
+
+const open = async (opened: OpenedWorkbook) => {
+  document.title = `${opened.workbook.name} – ${localPage.product}`;
+  globalThis.holdline = await workbookPage(page, opened, nonce);
+};
+
+async function start(): Promise<void> {
+  try {
+    const opened = await requests.opened();
+    if (opened) await open(opened);
+    else firstScreen(page, open);
+  } catch (error) {
+    const sentence = error instanceof Error ? error.message : String(error);
+    page.className = "loading";
+    page.replaceChildren(
+      element("p", {
+        className: "says error",
+        role: "alert",
+        textContent: localPage.notOpened(sentence),
+      }),
+    );
+  }
+}
+
+void start();

@@ -1,0 +1,52 @@
+import { CellAlertManagerService, CellAlertType, HoverManagerService } from "@univerjs/sheets-ui";
+import { localPage } from "../../words/local-page";
+import { cellName } from "../a1";
+import type { Host } from "../host";
+import type { MessageStrip } from "./message-strip";
+
+/** The library's own alert for a formula's error, which says less than the thrown sentence. */
+const alertKey = "SHEET_FORMULA_ALERT";
+/** The library shows its alert first; ours replaces it. */
+const afterLibraryMs = 160;
+
+/** Shows a refused formula's sentence: in the strip for the selected cell, beside the cell on hover. */
+export function refusedCells(host: Host, { put }: MessageStrip): void {
+  const { api, book, injector } = host.engine;
+  const sentenceAt = (tabId: string, row: number, column: number) => {
+    const sheet = book.getSheetBySheetId(tabId);
+    const shown = sheet?.getSheet().getCell(row, column)?.v;
+    return shown === "#ERROR!" ? host.sentenceAt(tabId, row, column) : undefined;
+  };
+  const showSelected = () => {
+    const range = book.getActiveRange();
+    if (!range) return;
+    const [row, column] = [range.getRow(), range.getColumn()];
+    const sentence = sentenceAt(book.getActiveSheet().getSheetId(), row, column);
+    const text = sentence && localPage.refusedAt(cellName(row, column), sentence);
+    put("cell", text ? { text, error: true } : null);
+  };
+  api.addEvent(api.Event.SelectionChanged, showSelected);
+  host.engine.formula.calculationEnd(() => setTimeout(showSelected));
+
+  const alerts = injector.get(CellAlertManagerService);
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  injector.get(HoverManagerService).currentCell$.subscribe((cell) => {
+    clearTimeout(timer);
+    if (!cell) return;
+    const { location } = cell;
+    const message = sentenceAt(location.subUnitId, location.row, location.col);
+    if (message === undefined) return;
+    timer = setTimeout(() => {
+      alerts.removeAlert(alertKey);
+      alerts.showAlert({
+        type: CellAlertType.ERROR,
+        title: cellName(location.row, location.col),
+        message,
+        location,
+        width: 280,
+        height: 96,
+        key: alertKey,
+      });
+    }, afterLibraryMs);
+  });
+}

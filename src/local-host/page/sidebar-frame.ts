@@ -1,0 +1,58 @@
+import { localPage } from "../../words/local-page";
+import type { Host } from "../host";
+import { element } from "./element";
+import { sandboxedPage } from "./sandboxed-page";
+
+/** The place beside the grid where the add-on's sidebar opens, 300 px wide, one at a time. */
+export function sidebarFrame(nonce: string) {
+  const heading = element("h2", { className: "sidebar-title" });
+  const frame = element("iframe", { title: localPage.sidebar });
+  frame.sandbox.add("allow-scripts", "allow-forms", "allow-modals", "allow-downloads");
+  const close = element("button", {
+    type: "button",
+    className: "quiet",
+    textContent: "×",
+    ariaLabel: localPage.closeSidebar,
+  });
+  const panel = element(
+    "aside",
+    { className: "sidebar", hidden: true, ariaLabel: localPage.sidebar },
+    element("div", { className: "sidebar-head" }, heading, close),
+    frame,
+  );
+  const hide = () => {
+    panel.hidden = true;
+    frame.srcdoc = "";
+    dispatchEvent(new Event("resize"));
+  };
+  close.onclick = hide;
+  return {
+    panel,
+    show: (title: string, html: string) => {
+      heading.textContent = title;
+      frame.title = title;
+      frame.srcdoc = sandboxedPage(html, nonce);
+      panel.hidden = false;
+      // The grid measures itself on resize only.
+      dispatchEvent(new Event("resize"));
+    },
+    /** Answers the sidebar's calls from now on. */
+    answerFrom: (host: Host) => {
+      addEventListener("message", ({ source, data }) => {
+        if (source !== frame.contentWindow || !data) return;
+        if (data.kind === "close") hide();
+        if (data.kind !== "call") return;
+        const answer = (rest: object) =>
+          frame.contentWindow?.postMessage({ kind: "answer", id: data.id, ...rest }, "*");
+        // Results of formulas come some time after a change: a call sees them all, as online.
+        void host.settled().then(() => {
+          try {
+            answer({ value: host.run(String(data.name), data.args) });
+          } catch (error) {
+            answer({ sentence: error instanceof Error ? error.message : String(error) });
+          }
+        });
+      });
+    },
+  };
+}
