@@ -3,16 +3,13 @@ import { isDate } from "../value/is-date";
 
 /**
  * Finds rows that repeat an earlier row cell by cell. A flat table of row numbers keyed by a hash of
- * the row's own figures: one look-up a row however long the sheet, and no text built.
+ * the row's cells: one look-up a row however long the sheet, and no text built.
  */
 export class DoubledRows {
   private readonly slots: Int32Array;
   private readonly hashes: Int32Array;
   private readonly mask: number;
   private readonly indexes: readonly number[];
-  private readonly names = new Map<string, number>();
-  private lastName = "";
-  private lastId = 0;
 
   constructor(private readonly view: TableView) {
     let size = 16;
@@ -27,10 +24,8 @@ export class DoubledRows {
   }
 
   /** The earlier row (from 0) that this one repeats, −1 when it repeats none; remembers it then. */
-  earlier(row: number, name: string, day: number, figure: number, other = 0): number {
-    let hash = Math.imul(this.idOf(name) ^ Math.imul(day, 0x9e3779b1), 0x85ebca6b);
-    hash = Math.imul(hash ^ Math.round(figure * 1000), 0xc2b2ae35) ^ Math.round(other * 1000);
-    hash = Math.imul(hash ^ (hash >>> 15), 0x27d4eb2f) | 0;
+  earlier(line: readonly unknown[], row: number): number {
+    const hash = this.hashOf(line);
     let slot = hash & this.mask;
     for (; ; slot = (slot + 1) & this.mask) {
       const held = this.slots[slot] as number;
@@ -39,27 +34,42 @@ export class DoubledRows {
         this.hashes[slot] = hash;
         return -1;
       }
-      if (this.hashes[slot] === hash && this.same(held - 1, row)) return held - 1;
+      if (this.hashes[slot] === hash && this.same(held - 1, line)) return held - 1;
     }
   }
 
-  private idOf(name: string): number {
-    if (name === this.lastName) return this.lastId;
-    let id = this.names.get(name);
-    if (id === undefined) {
-      id = this.names.size + 1;
-      this.names.set(name, id);
+  private hashOf(line: readonly unknown[]): number {
+    const { indexes } = this;
+    let hash = 0x811c9dc5 | 0;
+    for (let at = 0; at < indexes.length; at++) {
+      const cell = line[indexes[at] as number];
+      let part = 0;
+      if (typeof cell === "number") part = (cell * 8192) | 0;
+      else if (typeof cell === "string") part = hashOfText(cell);
+      else if (isDate(cell)) part = (cell.getTime() / 60_000) | 0;
+      else if (cell === true) part = 1;
+      hash = Math.imul(hash ^ part, 0x9e3779b1);
+      hash ^= hash >>> 15;
     }
-    this.lastName = name;
-    this.lastId = id;
-    return id;
+    return hash | 0;
   }
 
-  private same(one: number, other: number): boolean {
-    const a = this.view.cells[one] ?? [];
-    const b = this.view.cells[other] ?? [];
-    return this.indexes.every((index) => sameCell(a[index], b[index]));
+  private same(earlier: number, line: readonly unknown[]): boolean {
+    const other = this.view.cells[earlier] ?? [];
+    for (const index of this.indexes) if (!sameCell(other[index], line[index])) return false;
+    return true;
   }
+}
+
+/** Ends and length tell names and dates apart well enough; equal hashes are compared in full. */
+function hashOfText(text: string): number {
+  const { length } = text;
+  if (length === 0) return 0;
+  const middle = text.charCodeAt(length >> 1);
+  const last = text.charCodeAt(length - 1) + (length > 1 ? text.charCodeAt(length - 2) * 31 : 0);
+  return (
+    Math.imul(text.charCodeAt(0) * 961 + middle, 0x85ebca6b) ^ Math.imul(last, 0xc2b2ae35) ^ length
+  );
 }
 
 function sameCell(a: unknown, b: unknown): boolean {

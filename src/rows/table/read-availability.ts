@@ -70,7 +70,7 @@ export function readAvailabilityRows(view: TableView): Reading<AvailabilitySpell
       );
       return null;
     }
-    const earlier = doubled.earlier(row, athlete, first, last ?? 0);
+    const earlier = doubled.earlier(line, row);
     if (earlier >= 0) return reportDoubled(view, row, earlier);
     return {
       row: row + 1,

@@ -38,7 +38,7 @@ export function readDiaryRows(view: TableView): Reading<DiaryDay> {
     if (day === null) return null;
     const athlete = name(line, row);
     if (athlete === "") return reportBlank(view, fields.athlete, row);
-    const earlier = doubled.earlier(row, athlete, day, 0);
+    const earlier = doubled.earlier(line, row);
     if (earlier >= 0) return reportDoubled(view, row, earlier);
     return {
       row: row + 1,

@@ -45,7 +45,7 @@ export function readJumpRows(view: TableView): Reading<JumpAttempt> {
     const number = attempt(line, row);
     const minute = readMinute(line, row) ?? dayAside.minute;
     if (number !== null || minute !== null) {
-      const earlier = doubled.earlier(row, athlete, day, number ?? 0, minute ?? 0);
+      const earlier = doubled.earlier(line, row);
       if (earlier >= 0) return reportDoubled(view, row, earlier);
     }
     aside.note = "";

@@ -37,7 +37,7 @@ export function readRaceRows(view: TableView): Reading<Race> {
     if (day === null) return null;
     const race = name(line, row);
     if (race === "") return reportBlank(view, fields.race, row);
-    const earlier = doubled.earlier(row, race, day, 0);
+    const earlier = doubled.earlier(line, row);
     if (earlier >= 0) return reportDoubled(view, row, earlier);
     const runs = who(line, row);
     return {

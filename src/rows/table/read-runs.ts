@@ -69,7 +69,7 @@ export function readRunRows(view: TableView): Reading<Run> {
     };
     // Two easy half-hours on one day are common; with the distance equal too it is one run twice.
     if (run.km !== null || run.minute !== null) {
-      const earlier = doubled.earlier(row, athlete, day, run.km ?? 0, run.minute ?? 0);
+      const earlier = doubled.earlier(line, row);
       if (earlier >= 0) return reportDoubled(view, row, earlier);
     }
     return run;

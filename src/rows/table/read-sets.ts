@@ -65,7 +65,8 @@ export function readSetRows(view: TableView): Reading<LiftingSet> {
     const { perHand } = aside;
     const cellNote = aside.note;
     const listed = speeds(line, row);
-    const repSpeeds = repReaders.length === 0 ? [...listed.reps] : repsOf(repReaders, line, row);
+    const repSpeeds: readonly (number | null)[] =
+      repReaders.length === 0 ? listed.reps : repsOf(repReaders, line, row);
     // Three equal sets without number, time or single repetitions are three sets, not one typed thrice.
     if (
       (numbered.set !== null && !oneRowPerRep) ||
@@ -73,13 +74,7 @@ export function readSetRows(view: TableView): Reading<LiftingSet> {
       minute !== null ||
       repSpeeds.length > 2
     ) {
-      const earlier = doubled.earlier(
-        row,
-        athlete,
-        day,
-        loadKg ?? 0,
-        (numbered.set ?? 0) * 64 + (rep ?? 0),
-      );
+      const earlier = doubled.earlier(line, row);
       if (earlier >= 0) {
         // What is wrong in it was already said of the earlier row.
         view.log.issues.length = issuesBefore;
@@ -92,7 +87,7 @@ export function readSetRows(view: TableView): Reading<LiftingSet> {
     const kind: SetKind = kindOf(line, row) ?? numbered.kind ?? "work";
     const single = repReaders.length > 0 && repSpeeds.length > 0 ? null : listed.single;
     const asRep = single !== null && (oneRowPerRep || meaning.ofReps || reps === 1);
-    const set: LiftingSet = {
+    const plain: LiftingSet = {
       row: row + 1,
       day,
       minute,
@@ -113,8 +108,8 @@ export function readSetRows(view: TableView): Reading<LiftingSet> {
       repsInReserve: reserve(line, row),
       by: by(line, row),
       note: joined(note(line, row), cellNote),
-      ...(perHand ? { loadPerHand: true } : {}),
     };
+    const set = perHand ? { ...plain, loadPerHand: true } : plain;
     if (!oneRowPerRep) return set;
     return repRows.join(set, rep, single);
   };
