@@ -1,32 +1,19 @@
-// Starts the program; builds it first when it is missing or older than its sources.
+// Runs the built program; builds it first when asked to start afresh or when it is not there yet.
 import { spawnSync } from "node:child_process";
-import { existsSync, readdirSync, statSync } from "node:fs";
-import { createRequire } from "node:module";
+import { existsSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
 const root = join(dirname(fileURLToPath(import.meta.url)), "../..");
 const program = join(root, "dist/local/holdline.cjs");
-const needed = ["code.js", "Sidebar.html", "local/page.js", "local/page.css", "local/holdline.cjs"];
+const words = process.argv.slice(2);
 
-function isCurrent() {
-  const times = needed.map((file) => join(root, "dist", file));
-  if (!times.every(existsSync)) return false;
-  const oldest = Math.min(...times.map((file) => statSync(file).mtimeMs));
-  const sources = readdirSync(join(root, "src"), { recursive: true }).map((file) =>
-    join(root, "src", file),
-  );
-  return [...sources, join(root, "package-lock.json")].every(
-    (file) => statSync(file).isDirectory() || statSync(file).mtimeMs <= oldest,
-  );
-}
-
-if (!isCurrent()) {
+if (words[0] === "start" || !existsSync(program)) {
   process.stderr.write("Building…\n");
-  // The answer of a command goes to standard output; what the build says does not.
-  const built = spawnSync(process.execPath, [join(root, "src/bundle/build.mjs")], {
-    stdio: ["ignore", 2, 2],
+  const { status } = spawnSync(process.execPath, [join(root, "src/bundle/build.mjs")], {
+    stdio: ["ignore", "ignore", "inherit"],
   });
-  if (built.status !== 0) process.exit(1);
+  if (status !== 0) process.exit(1);
 }
-createRequire(import.meta.url)(program);
+process.argv = [process.argv[0], program, ...words];
+await import(program);

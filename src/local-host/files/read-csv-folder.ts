@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync, statSync } from "node:fs";
-import { basename, join } from "node:path";
+import { basename, join, resolve } from "node:path";
 import { accept, type Outcome, refuse } from "../../outcome";
 import type { TabData, WorkbookData } from "../workbook-data";
 import { csvTab } from "./csv-tab";
@@ -18,37 +18,60 @@ const usualOrder = "Squad,Athletes,Availability,Sets,Jumps,Diary,Runs,Races,Plat
   ",",
 );
 
+/** One file as it was picked, dropped or found. */
+export type GivenFile = { readonly name: string; readonly bytes: Uint8Array };
+
 /**
  * A folder of CSV files as one workbook, each file a tab of its name. Other files are left alone.
  *
  * @param own names of the add-on's functions, upper case
- * @returns refuses `no-csv` (nothing to open), `too-many-tabs`, `file-too-large`, what `csvTab` refuses
+ * @returns refuses `no-csv` (nothing to open), `file-too-large`, what `readCsvFiles` refuses
  */
 export function readCsvFolder(folder: string, own: ReadonlySet<string>): Outcome<ReadWorkbook> {
-  const files = readdirSync(folder)
-    .filter((file) => /\.csv$/i.test(file) && !file.startsWith("."))
-    .filter((file) => statSync(join(folder, file), { throwIfNoEntry: false })?.isFile())
-    .sort((a, b) => place(a) - place(b) || (a < b ? -1 : 1));
-  if (files.length === 0) return refuse("no-csv", { folder });
+  const given: GivenFile[] = [];
+  for (const name of readdirSync(folder)) {
+    const path = join(folder, name);
+    const found = statSync(path, { throwIfNoEntry: false });
+    if (!isCsv(name) || !found?.isFile()) continue;
+    if (found.size > limits.fileBytes) return refuse("file-too-large", { file: name });
+    given.push({ name, bytes: readFileSync(path) });
+  }
+  if (given.length === 0) return refuse("no-csv", { folder });
+  return readCsvFiles(basename(resolve(folder)), given, own);
+}
+
+/**
+ * CSV files as one workbook.
+ *
+ * @returns refuses `too-many-tabs` and what `csvTab` refuses
+ */
+export function readCsvFiles(
+  name: string,
+  given: readonly GivenFile[],
+  own: ReadonlySet<string>,
+): Outcome<ReadWorkbook> {
+  const files = [...given].sort(
+    (a, b) => place(a.name) - place(b.name) || (a.name < b.name ? -1 : 1),
+  );
   if (files.length > limits.tabs) return refuse("too-many-tabs", { most: limits.tabs });
   const tabs: TabData[] = [];
   const notes: FileNote[] = [];
   for (const file of files) {
-    const path = join(folder, file);
-    if (statSync(path).size > limits.fileBytes) return refuse("file-too-large", { file });
-    const { text, notes: aboutLetters } = decodedText(readFileSync(path), file);
-    const tab = csvTab(tabName(file, tabs), text, own);
+    const { text, notes: aboutLetters } = decodedText(file.bytes, file.name);
+    const tab = csvTab(tabName(file.name, tabs), text, own);
     if (!tab.ok) return tab;
     tabs.push(tab.value.tab);
     notes.push(...aboutLetters, ...tab.value.notes);
-    if (tabNameOf(file) !== tab.value.tab.name) {
-      notes.push(fileNote("tab-renamed", { file, tab: tab.value.tab.name }));
+    if (tabNameOf(file.name) !== tab.value.tab.name) {
+      notes.push(fileNote("tab-renamed", { file: file.name, tab: tab.value.tab.name }));
     }
   }
-  return accept({
-    workbook: { name: basename(folder), tabs, names: [], properties: {} },
-    notes,
-  });
+  return accept({ workbook: { name, tabs, names: [], properties: {} }, notes });
+}
+
+/** Whether a file's name is that of a CSV file; hidden ones are left alone. */
+export function isCsv(name: string): boolean {
+  return /\.csv$/i.test(name) && !name.startsWith(".");
 }
 
 function place(file: string): number {

@@ -1,0 +1,31 @@
+import { join } from "node:path";
+import { commandLine } from "./command-line";
+
+/** The program as built: `dist/local/holdline.cjs`, its sample beside `dist`. */
+const dist = join(__dirname, "..");
+
+commandLine(process.argv.slice(2), {
+  dist,
+  sample: join(dist, "../sample-sheets"),
+  out: (text) => process.stdout.write(text),
+  err: (text) => process.stderr.write(text),
+  today: () => {
+    const now = new Date();
+    const two = (part: number) => String(part).padStart(2, "0");
+    return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+  },
+  untilStopped: () =>
+    new Promise((resolve) => {
+      for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) {
+        process.once(signal, () => resolve());
+      }
+    }),
+}).then(
+  (status) => {
+    process.exitCode = status;
+  },
+  (error: unknown) => {
+    process.stderr.write(`Holdline stopped on a mistake of its own: ${String(error)}\n`);
+    process.exitCode = 1;
+  },
+);

@@ -1,0 +1,91 @@
+import { unzipSync, zipSync } from "fflate";
+import { accept, type Outcome, refuse } from "../../../outcome";
+import type { TabData, WorkbookData } from "../../workbook-data";
+import { bookToData } from "./book-to-data";
+import { dataToBook } from "./data-to-book";
+import { formulaForFile, formulaFromFile } from "./formula-text";
+import { newBook } from "./library";
+import { listsOf, listXml } from "./lists";
+import { bookOf } from "./read-xlsx";
+import { innerText, nameXml, putBack, type SetAside, setAside } from "./set-aside";
+import { whatWouldBeLost } from "./what-would-be-lost";
+import { attribute } from "./xml-text";
+import { zipParts } from "./zip-parts";
+
+const nothing: SetAside = { names: [], validations: new Map() };
+
+/**
+ * A workbook as the bytes of an .xlsx file. Given the file it came from, only what changed is
+ * written into it, and everything else it holds stays.
+ *
+ * @param purpose a copy leaves the original as it is, so it may lack what cannot be kept
+ * @returns refuses `save-would-lose` (facts `what`), and `not-xlsx` when the original is damaged
+ */
+export async function writeXlsx(
+  workbook: WorkbookData,
+  original: Uint8Array | null,
+  purpose: "in place" | "a copy" = "in place",
+): Promise<Outcome<Uint8Array>> {
+  if (original === null) {
+    const book = await newBook();
+    dataToBook(book, null, workbook);
+    return accept(await packed(book, asideFor(nothing, null, workbook)));
+  }
+  const parts = zipParts(original);
+  if (!parts.ok) return parts;
+  const lost = whatWouldBeLost(parts.value);
+  if (lost.length > 0 && purpose === "in place")
+    return refuse("save-would-lose", { what: lost.join(", ") });
+  const { aside, rest } = setAside(parts.value);
+  const book = await bookOf(rest);
+  const before = book && bookToData(workbook.name, book, aside);
+  if (!before?.ok) return refuse("not-xlsx");
+  dataToBook(book!, before.value, workbook);
+  return accept(await packed(book!, asideFor(aside, before.value, workbook)));
+}
+
+async function packed(
+  book: Awaited<ReturnType<typeof newBook>>,
+  aside: SetAside,
+): Promise<Uint8Array> {
+  const written = unzipSync(new Uint8Array(await book.xlsx.writeBuffer()));
+  const parts = putBack(new Map(Object.entries(written)), aside);
+  return zipSync(Object.fromEntries(parts), { level: 6 });
+}
+
+/** Names and lists for the file: as they were where nothing changed, written anew where it did. */
+function asideFor(old: SetAside, before: WorkbookData | null, after: WorkbookData): SetAside {
+  const listsOfTab = (tab: TabData, place: number): readonly string[] => {
+    const was = before?.tabs.find(({ name }) => name === tab.name) ?? renamed(before, after, place);
+    const kept = old.validations.get(was?.name ?? tab.name) ?? [];
+    if (JSON.stringify(was?.validations ?? []) === JSON.stringify(tab.validations)) return kept;
+    const others = kept.filter((xml) => listsOf(xml).length === 0);
+    return [...others, ...tab.validations.flatMap((list) => listXml(list) ?? [])];
+  };
+  const wanted = new Map(after.names.map(({ name, ref }) => [name, ref.replace(/^=/, "")]));
+  const kept = old.names.filter(({ xml, tab }) => {
+    const tag = xml.slice(0, xml.indexOf(">") + 1);
+    if (tab !== null || attribute(tag, "hidden") === "1") return true;
+    const name = attribute(tag, "name") ?? "";
+    const same = wanted.get(name) === formulaFromFile(innerText(xml)).slice(1);
+    if (same) wanted.delete(name);
+    return same;
+  });
+  return {
+    names: [
+      ...kept,
+      ...[...wanted].map(([name, ref]) => ({ xml: nameXml(name, formulaForFile(ref)), tab: null })),
+    ],
+    validations: new Map(after.tabs.map((tab, place) => [tab.name, listsOfTab(tab, place)])),
+  };
+}
+
+function renamed(
+  before: WorkbookData | null,
+  after: WorkbookData,
+  place: number,
+): TabData | undefined {
+  if (before?.tabs.length !== after.tabs.length) return undefined;
+  const old = before.tabs[place];
+  return old && after.tabs.every(({ name }) => name !== old.name) ? old : undefined;
+}

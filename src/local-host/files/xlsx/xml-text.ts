@@ -1,0 +1,57 @@
+import { strFromU8 } from "fflate";
+import type { Parts } from "./zip-parts";
+
+/** A part's text; empty when there is no such part. */
+export function partText(parts: Parts, path: string): string {
+  const part = parts.get(path);
+  return part ? strFromU8(part) : "";
+}
+
+/** An attribute of a tag, its entities turned back. */
+export function attribute(tag: string, name: string): string | null {
+  const found =
+    new RegExp(`\\s${name}="([^"]*)"`).exec(tag) ?? new RegExp(`\\s${name}='([^']*)'`).exec(tag);
+  return found ? unescaped(found[1]!) : null;
+}
+
+const entities = new Map([
+  ["lt", "<"],
+  ["gt", ">"],
+  ["quot", '"'],
+  ["apos", "'"],
+  ["amp", "&"],
+]);
+
+export function unescaped(text: string): string {
+  return text.replace(
+    /&(?:#x([0-9a-f]+)|#(\d+)|(lt|gt|quot|apos|amp));/gi,
+    (all, hex, decimal, name) => {
+      if (name) return entities.get(name.toLowerCase()) ?? all;
+      const code = hex ? Number.parseInt(hex, 16) : Number(decimal);
+      return code <= 0x10ffff ? String.fromCodePoint(code) : all;
+    },
+  );
+}
+
+export function escaped(text: string): string {
+  return text
+    .replace(/[&<>"]/g, (sign) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;" })[sign] ?? "&quot;")
+    .replace(/\p{Cc}/gu, (sign) => (/[\t\n\r]/.test(sign) ? `&#${sign.charCodeAt(0)};` : ""));
+}
+
+/** The path of a tab's part, by tab name, in order. */
+export function sheetPaths(parts: Parts): ReadonlyMap<string, string> {
+  const targets = new Map(
+    [...partText(parts, "xl/_rels/workbook.xml.rels").matchAll(/<Relationship\b[^>]*>/g)].map(
+      ([tag]) => [attribute(tag, "Id"), attribute(tag, "Target")] as const,
+    ),
+  );
+  return new Map(
+    [...partText(parts, "xl/workbook.xml").matchAll(/<sheet\b[^>]*>/g)].flatMap(([tag]) => {
+      const name = attribute(tag, "name");
+      const target = targets.get(attribute(tag, "r:id"));
+      if (name === null || !target) return [];
+      return [[name, target.startsWith("/") ? target.slice(1) : `xl/${target}`]];
+    }),
+  );
+}
