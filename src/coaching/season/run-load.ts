@@ -26,7 +26,7 @@ export type WeekLoad = {
 
 /**
  * Load of the seven days that end on a day, context only: no ratio of recent to past load is made.
- * Monotony and strain after Foster 1998 (Med Sci Sports Exerc 30(7):1164–68); whether its SD divides
+ * Monotony and strain after Foster 1998; whether its SD divides
  * by n or n − 1 is not settled, here n − 1. Rest days count as 0: dropping them would double the
  * figure of an ordinary week.
  *
