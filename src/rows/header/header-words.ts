@@ -8,6 +8,23 @@ export type HeaderWords = { readonly words: string; readonly unit: Unit | null }
  * Accents are dropped, "ß" becomes "ss", stars and punctuation go.
  */
 export function headerWords(cell: unknown): HeaderWords {
+  if (typeof cell !== "string" || cell.length > longestHeading) return noWords;
+  const before = remembered.get(cell);
+  if (before !== undefined) return before;
+  const taken = takeApart(cell);
+  if (remembered.size >= mostRemembered) remembered.clear();
+  remembered.set(cell, taken);
+  return taken;
+}
+
+// A sentence is no heading.
+const longestHeading = 80;
+const noWords: HeaderWords = { words: "", unit: null };
+// Every row near the top is tried as a header, often twice; the same headings come again and again.
+const remembered = new Map<string, HeaderWords>();
+const mostRemembered = 4096;
+
+function takeApart(cell: string): HeaderWords {
   let text = plainWords(cell);
   let unit: Unit | null = null;
   text = text.replace(/[([{]([^)\]}]*)[)\]}]/g, (_, inside: string) => {

@@ -37,14 +37,14 @@ const lifts = [
   "kb",
 ];
 
+const anyLift = new RegExp(`(?<![a-z])(${lifts.join("|")})s?(?![a-z])`);
+
 const jumps = /\b(jump|jumps|sprung|sprunge|box|kasten|cmj|hop|hops|pogo|drop)\b/;
 
 /** The lift a title, tab name or heading speaks of; null when it names none. */
 export function liftInWords(cell: unknown): string | null {
   const words = plainWords(cell);
-  for (const lift of lifts)
-    if (new RegExp(`(^|[^a-z])${lift}s?([^a-z]|$)`).test(words)) return lift;
-  return null;
+  return words === "" ? null : (anyLift.exec(words)?.[1] ?? null);
 }
 
 /** True when the words name a jump rather than a lift. */

@@ -4,7 +4,10 @@ import Papa from "papaparse";
 
 /** A sample file's cells as a spreadsheet passes them: plain numbers as numbers, the rest as text. */
 export function csvCells(name: string, as: "numbers" | "text"): unknown[][] {
-  const text = readFileSync(join(__dirname, "samples", name), "utf8").replace(/^\ufeff/, "");
+  const text = readFileSync(
+    join(process.cwd(), "tests/rows/layouts/samples", name),
+    "utf8",
+  ).replace(/^\ufeff/, "");
   const rows = Papa.parse<string[]>(text.trimEnd()).data;
   const width = Math.max(...rows.map((row) => row.length));
   return rows.map((row) =>

@@ -6,7 +6,7 @@ export type SchemePart = "load" | "sets" | "reps";
 export type SchemeOrder = readonly [SchemePart, SchemePart, SchemePart];
 
 const part =
-  /\b(kg|lbs?|load|weight|gewicht|last|reps?|repetitions|wdhs?|wiederholungen|sets?|satze?|saetze)\b/g;
+  /^(kg|lbs?|load|weight|gewicht|last|reps?|repetitions|wdhs?|wiederholungen|sets?|satze?|saetze)$/;
 
 const meaning = (word: string): SchemePart =>
   /^(kg|lb|lbs|load|weight|gewicht|last)$/.test(word)
@@ -20,11 +20,12 @@ const meaning = (word: string): SchemePart =>
  * Two of the three are enough, the load then stands apart. Null when it says nothing.
  */
 export function orderFromWords(cell: unknown): readonly SchemePart[] | null {
+  if (typeof cell !== "string" || !/[x×*@]/.test(cell)) return null;
   const words = plainWords(cell).replace(/×/g, "x");
   const joined = /([a-z]+)\s*[x*]\s*([a-z]+)(?:\s*[x*@]\s*([a-z]+))?/g;
   for (const match of words.matchAll(joined)) {
     const parts = match.slice(1).filter((word): word is string => word !== undefined);
-    const known = parts.filter((word) => new RegExp(`^${part.source}$`).test(word)).map(meaning);
+    const known = parts.filter((word) => part.test(word)).map(meaning);
     if (known.length >= 2 && known.length === parts.length && new Set(known).size === known.length)
       return known;
   }

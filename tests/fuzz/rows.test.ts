@@ -1,0 +1,25 @@
+import fc from "fast-check";
+import { understandTable } from "../../src/rows/read-table";
+import { rowsAreAccountedFor } from "./rows-property";
+import { checkReading } from "./sound-reading";
+
+test("two thousand random and spoilt tables: no crash, every row counted once, every figure a number", () => {
+  fc.assert(rowsAreAccountedFor, { numRuns: 2000 });
+}, 120_000);
+
+test("the check itself sees a lost row, a figure that is none, and a wrong address", () => {
+  const table = [
+    ["Date", "Athlete", "Exercise", "Load"],
+    ["2026-05-12", "Ilka", "squat", 820],
+  ];
+  const { reading } = understandTable("Sets", table);
+  expect(() => checkReading(table, reading)).not.toThrow();
+  expect(() => checkReading(table, { ...reading, rowsRead: 0 })).toThrow("add up");
+  expect(() => checkReading(table, { ...reading, records: [{ loadKg: Number.NaN }] })).toThrow(
+    "loadKg",
+  );
+  const [issue] = reading.issues;
+  expect(() => checkReading(table, { ...reading, issues: [{ ...issue!, cell: "A1" }] })).toThrow(
+    "A1",
+  );
+});
