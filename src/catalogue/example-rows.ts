@@ -1,6 +1,6 @@
 /**
  * Rows for the examples: two athletes of an invented club, Tuesdays and Thursdays from 7 April 2026.
- * Tomas Reyerson's speeds fall after six sessions, Ilka Brandmoor's stay.
+ * Tomas Reyerson's speeds fall after seven sessions; Ilka Brandmoor's stay but for one day.
  */
 const first = Date.UTC(2026, 3, 7);
 const dayMs = 86_400_000;
@@ -9,7 +9,7 @@ const sessionDay = (session: number): string =>
   new Date(first + (7 * (session >> 1) + 2 * (session % 2)) * dayMs).toISOString().slice(0, 10);
 
 const tomas = [71, 69, 70, 72, 70, 69, 70, 66, 65, 64, 65, 63, 64, 63];
-const ilka = [80, 82, 81, 79, 81, 80, 82, 80, 79, 81, 80, 82, 81, 80];
+const ilka = [80, 82, 81, 79, 81, 80, 82, 80, 79, 72, 80, 82, 81, 80];
 
 /** Two work sets a session, lighter and heavier by turns. */
 function sessions(athlete: string, speeds: readonly number[], loadKg: number): unknown[][] {
@@ -54,4 +54,11 @@ const nights = [7.5, 8, 7.6, 7.9, 7.7, 8.1, 7.4, 7.8, 7.6, 8, 7.7, 7.5, 7.9, 4.5
 export const exampleDiary: readonly (readonly unknown[])[] = [
   ["date", "athlete", "sleep h", "soreness", "note"],
   ...nights.map((hours, at) => [sessionDay(at), "Tomas Reyerson", hours, at === 13 ? 4 : 2, ""]),
+  ...nights.map((_, at) => [
+    sessionDay(at),
+    "Ilka Brandmoor",
+    at === 9 ? 5 : 7.5 + 0.2 * (at % 3),
+    2,
+    at === 9 ? "late train home" : "",
+  ]),
 ];

@@ -6,12 +6,15 @@ import { reactiveStrengthFunction } from "./reactive-strength";
 import { readinessFunction } from "./readiness";
 import { repsInReserveFunction } from "./reps-in-reserve";
 import { rowCheckFunction } from "./row-check";
+import { runLoadFunction } from "./run-load";
 import { seasonHoldFunction } from "./season-hold";
 import { setToSetFunction } from "./set-to-set";
 import type { SheetFunction } from "./sheet-function";
 import { stackHeightFunction } from "./stack-height";
 import { strengthEstimateFunction } from "./strength-estimate";
+import { unusualDaysFunction } from "./unusual-days";
 import { velocityLossFunction } from "./velocity-loss";
+import { whatDifferedFunction } from "./what-differed";
 
 /** Every custom function, in the order the README lists them. */
 export const catalogue: readonly SheetFunction[] = [
@@ -26,6 +29,9 @@ export const catalogue: readonly SheetFunction[] = [
   jumpTrendFunction,
   readinessFunction,
   seasonHoldFunction,
+  unusualDaysFunction,
+  whatDifferedFunction,
+  runLoadFunction,
   repsInReserveFunction,
   rowCheckFunction,
 ];

@@ -42,7 +42,7 @@ export const seasonHoldFunction: SheetFunction = {
           "–",
           "back squat speed",
           0.004,
-          "back squat speed +0.4 % from baseline, wobble 3 %, last 4 sessions against 6; a loss of 3 % would usually show within six more sessions",
+          "back squat speed +0.4 % from baseline, wobble 4 %, last 4 sessions against 6; a loss of 4 % would usually show within six more sessions",
         ],
       ],
     },

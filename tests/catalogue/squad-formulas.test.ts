@@ -17,65 +17,70 @@ const formulas: readonly (readonly [string, number, ...unknown[]])[] = [
   ["SEASON_HOLD", 5, exampleSets, exampleJumps, asOf],
 ];
 
-describe.each(formulas)("%s", (name, width, ...rest) => {
-  test("gives a row for each athlete, a blank row for a blank cell, none for the heading", () => {
-    const rows = call(name, two, ...rest);
-    expect(rows.map((row) => row.length)).toEqual([width, width, width]);
-    expect(rows[1]).toEqual(Array(width).fill(""));
-    expect(rows[0]).toEqual(call(name, "tomas  reyerson", ...rest)[0]);
-    expect(rows[2]).toEqual(call(name, "Ilka Brandmoor", ...rest)[0]);
-  });
+describe.each(formulas.map(([name, width, ...rest]) => ({ name, width, rest })))(
+  "$name",
+  ({ name, width, rest }) => {
+    test("gives a row for each athlete, a blank row for a blank cell, none for the heading", () => {
+      const rows = call(name, two, ...rest);
+      expect(rows.map((row) => row.length)).toEqual([width, width, width]);
+      expect(rows[1]).toEqual(Array(width).fill(""));
+      expect(rows[0]).toEqual(call(name, "tomas  reyerson", ...rest)[0]);
+      expect(rows[2]).toEqual(call(name, "Ilka Brandmoor", ...rest)[0]);
+    });
 
-  test("an athlete the rows do not know is a sentence, and thrown when asked alone", () => {
-    const sentence = /^No row of Wren Castellow in [A-Z]/;
-    const [known, unknown] = call(name, [["Ilka Brandmoor"], ["Wren Castellow"]], ...rest);
-    expect(String(known![0])).not.toMatch(/No row/);
-    expect(unknown![0]).toMatch(sentence);
-    expect(unknown!.slice(1)).toEqual(Array(width - 1).fill("–"));
-    expect(() => call(name, "Wren Castellow", ...rest)).toThrow(sentence);
-    expect(() => call(name, "Tomas Reyersen", ...rest)).toThrow("is this Tomas Reyerson?");
-  });
+    test("an athlete the rows do not know is a sentence, and thrown when asked alone", () => {
+      const sentence = /^No row of Wren Castellow in [A-Z]/;
+      const [known, unknown] = call(name, [["Ilka Brandmoor"], ["Wren Castellow"]], ...rest);
+      expect(String(known![0])).not.toMatch(/No row/);
+      expect(unknown![0]).toMatch(sentence);
+      expect(unknown!.slice(1)).toEqual(Array(width - 1).fill("–"));
+      expect(() => call(name, "Wren Castellow", ...rest)).toThrow(sentence);
+      expect(() => call(name, "Tomas Reyersen", ...rest)).toThrow("is this Tomas Reyerson?");
+    });
 
-  test("no athlete, a text in place of the day and two possible days are refused by name", () => {
-    expect(() => call(name, "", ...rest)).toThrow("athletes is blank");
-    expect(() => call(name, [["Athlete"], [""]], ...rest)).toThrow("athletes is blank");
-    const withDay = (day: unknown) => rest.map((one) => (one === asOf ? day : one));
-    expect(() => call(name, "Ilka Brandmoor", ...withDay("soon"))).toThrow(
-      "as_of is not a date (soon)",
-    );
-    expect(() => call(name, "Ilka Brandmoor", ...withDay(""))).toThrow("as_of is blank");
-    expect(() => call(name, "Ilka Brandmoor", ...withDay("5/6/2026"))).toThrow("could be two days");
-  });
+    test("no athlete, a text in place of the day and two possible days are refused by name", () => {
+      expect(() => call(name, "", ...rest)).toThrow("athletes is blank");
+      expect(() => call(name, [["Athlete"], [""]], ...rest)).toThrow("athletes is blank");
+      const withDay = (day: unknown) => rest.map((one) => (one === asOf ? day : one));
+      expect(() => call(name, "Ilka Brandmoor", ...withDay("soon"))).toThrow(
+        "as_of is not a date (soon)",
+      );
+      expect(() => call(name, "Ilka Brandmoor", ...withDay(""))).toThrow("as_of is blank");
+      expect(() => call(name, "Ilka Brandmoor", ...withDay("5/6/2026"))).toThrow(
+        "could be two days",
+      );
+    });
 
-  test("a real date cell and its written form are one day", () => {
-    const cells = rest.map((one) => (one === asOf ? new Date(2026, 4, 21, 18) : one));
-    expect(call(name, two, ...cells)).toEqual(call(name, two, ...rest));
-  });
+    test("a real date cell and its written form are one day", () => {
+      const cells = rest.map((one) => (one === asOf ? new Date(2026, 4, 21, 18) : one));
+      expect(call(name, two, ...cells)).toEqual(call(name, two, ...rest));
+    });
 
-  test("rows after the day asked about change nothing", () => {
-    const later = rest.map((one) =>
-      one === exampleSets
-        ? [...exampleSets, ["2026-05-26", "Ilka Brandmoor", "back squat", 1, 60, 0.4]]
-        : one === exampleJumps
-          ? [...exampleJumps, ["2026-05-26", "Ilka Brandmoor", "box jump", 30]]
-          : one,
-    );
-    expect(call(name, two, ...later)).toEqual(call(name, two, ...rest));
-  });
+    test("rows after the day asked about change nothing", () => {
+      const later = rest.map((one) =>
+        one === exampleSets
+          ? [...exampleSets, ["2026-05-26", "Ilka Brandmoor", "back squat", 1, 60, 0.4]]
+          : one === exampleJumps
+            ? [...exampleJumps, ["2026-05-26", "Ilka Brandmoor", "box jump", 30]]
+            : one,
+      );
+      expect(call(name, two, ...later)).toEqual(call(name, two, ...rest));
+    });
 
-  test("a cell that cannot be used is said in the athlete's own row", () => {
-    const spoiled = rest.map((one) =>
-      one === exampleSets
-        ? [...exampleSets, ["2026-05-21", "Ilka Brandmoor", "back squat", 3, 60, 62]]
-        : one === exampleJumps
-          ? [...exampleJumps, ["2026-05-21", "Ilka Brandmoor", "box jump", "high"]]
-          : one,
-    );
-    const [tomas, , ilka] = call(name, two, ...spoiled);
-    expect(String(ilka![width - 1])).toMatch(/[12] rows? with a cell not used \(see ROW_CHECK\)/);
-    expect(String(tomas![width - 1])).not.toMatch(/not used/);
-  });
-});
+    test("a cell that cannot be used is said in the athlete's own row", () => {
+      const spoiled = rest.map((one) =>
+        one === exampleSets
+          ? [...exampleSets, ["2026-05-21", "Ilka Brandmoor", "back squat", 3, 60, 62]]
+          : one === exampleJumps
+            ? [...exampleJumps, ["2026-05-21", "Ilka Brandmoor", "box jump", "high"]]
+            : one,
+      );
+      const [tomas, , ilka] = call(name, two, ...spoiled);
+      expect(String(ilka![width - 1])).toMatch(/[12] rows? with a cell not used \(see ROW_CHECK\)/);
+      expect(String(tomas![width - 1])).not.toMatch(/not used/);
+    });
+  },
+);
 
 test("swapped tables are named", () => {
   expect(() => call("SEASON_HOLD", "Ilka Brandmoor", exampleJumps, exampleSets, asOf)).toThrow(

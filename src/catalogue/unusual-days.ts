@@ -1,0 +1,87 @@
+import { performanceDays } from "../coaching/diary/performance-day";
+import { racesOf } from "../coaching/diary/races-of";
+import { unusualDays } from "../coaching/diary/unusual-day";
+import { accept, refuse } from "../outcome";
+import { dayCell, unusualDayWords, unusualValueWords } from "../words/diary";
+import { countWords } from "../words/reasons-figures";
+import { knownAthlete } from "./arguments/asked-athletes";
+import { diaryOfSquad } from "./arguments/diary-of-squad";
+import { severalRowsForAthletes } from "./arguments/several-rows";
+import { withUnused } from "./arguments/unused-rows";
+import { exampleDiary, exampleJumps, exampleSets } from "./example-rows";
+import {
+  asOfParameter,
+  athletesParameter,
+  diaryParameter,
+  jumpsParameter,
+  racesParameter,
+  runsParameter,
+  setsParameter,
+} from "./parameters";
+import type { SheetFunction } from "./sheet-function";
+
+export const unusualDaysFunction: SheetFunction = {
+  name: "UNUSUAL_DAYS",
+  summary:
+    "Each day beyond the athlete's own wobble, slow or good, with what stood out on it and the day before.",
+  parameters: [
+    athletesParameter,
+    setsParameter,
+    jumpsParameter,
+    diaryParameter,
+    runsParameter,
+    racesParameter,
+    asOfParameter,
+  ],
+  results: ["athlete", "date", "value", "size (own wobbles)", "what stood out"],
+  examples: [
+    {
+      formula:
+        '=UNUSUAL_DAYS("Ilka Brandmoor", Sets!A:F, Jumps!A:D, Diary!A:E, Runs!A:E, Races!A:F, B1)',
+      args: ["Ilka Brandmoor", exampleSets, exampleJumps, exampleDiary, "", "", "2026-05-21"],
+      result: [
+        [
+          "Ilka Brandmoor",
+          "2026-05-07",
+          "back squat speed −12 %",
+          -3.21,
+          "sleep 5 h, usual 7.7 h; note: “late train home”",
+        ],
+      ],
+    },
+  ],
+  compute: ([athletes, sets, jumps, diary, runs, races, asOf]) => {
+    const squad = diaryOfSquad(
+      athletes,
+      asOf,
+      { Sets: sets, Jumps: jumps, Diary: diary, Runs: runs, Races: races },
+      [],
+    );
+    return severalRowsForAthletes(squad.asked, 5, ({ athlete, record }) => {
+      const known = knownAthlete(athlete, squad.names, squad.given.lookedIn);
+      if (!known.ok) return known;
+      const own = squad.of(athlete);
+      const sessions = performanceDays(own.hold).length;
+      if (sessions < 4) {
+        return refuse("season-without-level", { athlete, sessions: own.hold.sessions.length });
+      }
+      const days = unusualDays({
+        ...own,
+        races: racesOf(squad.given.rows("Races"), athlete, record),
+      });
+      const unused = squad.given.unused.of(athlete);
+      if (days.length === 0) {
+        const none = `no day beyond the athlete's own wobble in ${countWords(sessions, "session")}`;
+        return accept([["–", "–", "–", withUnused(none, unused)]]);
+      }
+      return accept(
+        days.map((day, at) => [
+          dayCell(day.day),
+          unusualValueWords(day),
+          day.size,
+          withUnused(unusualDayWords(day), at === 0 ? unused : 0),
+        ]),
+      );
+    });
+  },
+};

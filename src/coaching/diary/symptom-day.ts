@@ -1,0 +1,24 @@
+import type { Day } from "../calendar/day";
+import type { DiaryDay } from "../record/diary-day";
+import { symptomWords } from "./symptom-words";
+
+/** A diary day whose words speak of pain or illness. */
+export type SymptomDay = {
+  readonly day: Day;
+  readonly symptoms: readonly string[];
+  /** Private rows give their day, not their words. */
+  readonly private: boolean;
+};
+
+/** Days to be looked at before any figure, latest first; they feed no figure. */
+export function symptomDays(diary: readonly DiaryDay[], asOf: Day): readonly SymptomDay[] {
+  return diary
+    .filter(({ day }) => day <= asOf)
+    .flatMap(({ day, note, newToday, foodNote, private: hidden }) => {
+      const symptoms = symptomWords([newToday, foodNote, note].join(". "));
+      return symptoms.length === 0
+        ? []
+        : [{ day, symptoms: hidden ? [] : symptoms, private: hidden }];
+    })
+    .sort((a, b) => b.day - a.day);
+}

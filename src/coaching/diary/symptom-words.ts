@@ -1,0 +1,30 @@
+/** Words that are shown to the coach before anything is counted (common practice, no source). */
+const words = [
+  "ache|aches|aching|achy",
+  "pain|pains|painful|hurt|hurts|hurting",
+  "injur(?:y|ed|ies)|niggle|niggles|niggling|strain|strained|sprain|sprained",
+  "sore|soreness|swelling|swollen|limp|limps|limping",
+  "ill|illness|sick|fever|feverish|flu|virus|infection|antibiotics",
+  "cough|coughing|cold|throat|chest|nausea|nauseous|vomit|vomited|vomiting|diarrhoea",
+  "dizzy|dizziness|faint|fainted|palpitations|concussion",
+  "stress fracture|numb|numbness|tingling",
+].join("|");
+const symptom = new RegExp(`(?<![\\p{L}])(?:${words})(?![\\p{L}])`, "giu");
+/** "no pain" and "pain-free" say that there is none. */
+const denied = /(?<!\p{L})(?:no|not|without|zero)\s+(?:more\s+)?$/iu;
+const free = /^[\s-]free(?!\p{L})/iu;
+
+/**
+ * Words of pain or illness in a note, as written, in order; a word that is only denied is left out.
+ * It errs on the side of showing: a coach reads past one note too many, not past one too few.
+ */
+export function symptomWords(note: string): readonly string[] {
+  const found: string[] = [];
+  for (const match of note.matchAll(symptom)) {
+    const before = note.slice(0, match.index);
+    const after = note.slice(match.index + match[0].length);
+    if (denied.test(before) || free.test(after)) continue;
+    if (!found.includes(match[0].toLowerCase())) found.push(match[0].toLowerCase());
+  }
+  return found;
+}

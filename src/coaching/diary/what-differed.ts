@@ -1,0 +1,123 @@
+import { adjustedForMany } from "../../statistics/false-discovery";
+import type { Day } from "../calendar/day";
+import type { SeasonHold } from "../hold/season-hold";
+import type { DiaryDay } from "../record/diary-day";
+import type { Run } from "../record/run";
+import { itemsOf } from "./diary-item";
+import { type Finding, linkLimit } from "./finding";
+import { type ItemDays, itemDays } from "./item-days";
+import { type Slope, slopeOf } from "./link";
+import { performanceDays } from "./performance-day";
+import { permutationP } from "./permutation";
+import { studentLimit } from "./student-limit";
+import { writtenAfter } from "./written-after";
+
+/** One athlete's rows, each list in order of day. */
+export type DiaryOfAthlete = {
+  readonly athlete: string;
+  readonly hold: SeasonHold;
+  readonly diary: readonly DiaryDay[];
+  readonly runs: readonly Run[];
+  /** Minute of each gym day's first set, where known. */
+  readonly starts: ReadonlyMap<Day, number>;
+};
+
+/** An athlete's items laid out, before anything is said about them. */
+export type ItemsOfAthlete = {
+  readonly athlete: string;
+  readonly items: readonly ItemDays[];
+  readonly writtenAfter: number;
+};
+
+/** Lays every item of an athlete beside the performance of the same days. */
+export function itemsOfAthlete({
+  athlete,
+  hold,
+  diary,
+  runs,
+  starts,
+}: DiaryOfAthlete): ItemsOfAthlete {
+  const before = diary.filter((row) => row.day <= hold.asOf && !writtenAfter(row, starts));
+  const after = diary.filter((row) => row.day <= hold.asOf && writtenAfter(row, starts));
+  const performance = performanceDays(hold);
+  return {
+    athlete,
+    items: itemsOf(before, runs, hold.asOf).map((item) => itemDays(performance, item)),
+    writtenAfter: new Set(after.map(({ day }) => day)).size,
+  };
+}
+
+/**
+ * What differed on good and bad days of one athlete, item by item: the difference in performance, its
+ * 95 % interval, counts of days, and a permutation p-value held against all items looked at. A day
+ * later than the hold's own is not yet known.
+ *
+ * @param chance uniform numbers in [0, 1); the same chance gives the same answer
+ * @returns one finding an item, links first, then by p-value; empty without diary or runs
+ */
+export function whatDiffered(
+  { athlete, items, writtenAfter: after }: ItemsOfAthlete,
+  chance: () => number,
+): readonly Finding[] {
+  const drafts = items.map((days) => {
+    const slope = days.verdict === "compare" ? slopeOf(days.compared) : null;
+    const p = slope ? permutationP([days.compared], chance) : null;
+    return { days, slope, p };
+  });
+  return findings(drafts, { athlete, athletes: 1, writtenAfter: after });
+}
+
+export type Draft = {
+  readonly days: ItemDays;
+  readonly slope: Slope | null;
+  readonly p: number | null;
+};
+
+/** Findings from drafts: p-values adjusted for the items looked at, then in order of interest. */
+export function findings(
+  drafts: readonly Draft[],
+  whose: Pick<Finding, "athlete" | "athletes" | "writtenAfter">,
+): readonly Finding[] {
+  const tested = drafts.filter(({ p }) => p !== null);
+  const adjusted = adjustedForMany(tested.map(({ p }) => p!));
+  if (!adjusted.ok) throw new Error(`a permutation gave no p-value: ${adjusted.refusal.code}`);
+  const found = drafts.map((draft): Finding => {
+    const { days, slope, p } = draft;
+    const place = tested.indexOf(draft);
+    const adjustedP = place < 0 ? null : adjusted.value[place]!;
+    const { kind, key, step, unit } = days.item;
+    const half = slope ? step * slope.error * studentLimit(slope.freedom) : 0;
+    const difference = slope ? step * slope.perUnit : null;
+    // Of an amount whose low side matters, having it means less of it.
+    const withIs = slope ? slope.perUnit * (days.side === "under" ? -1 : 1) : -1;
+    const oddIs = withIs > 0 ? "good" : "slow";
+    return {
+      ...whose,
+      item: key,
+      kind,
+      unit,
+      step,
+      word:
+        adjustedP === null
+          ? days.verdict === "compare"
+            ? "always the same"
+            : days.verdict
+          : adjustedP <= linkLimit
+            ? "goes together"
+            : "no link seen",
+      days: days.compared.days.length,
+      daysWith: days.daysWith,
+      border: days.border,
+      side: days.side,
+      difference,
+      low: difference === null ? null : difference - half,
+      high: difference === null ? null : difference + half,
+      p,
+      adjustedP,
+      itemsLookedAt: tested.length,
+      oddIs,
+      ...days.count(oddIs),
+    };
+  });
+  return found.sort((a, b) => (a.p ?? 2) - (b.p ?? 2));
+}
