@@ -38,6 +38,10 @@ const sentences: Readonly<Record<string, (facts: Facts) => string>> = {
     `${countWords(Number(attempts), "attempt")} of ${withinSentence(String(test))} gave no height: a plate not measured or not owned, or a flight time that is not possible.`,
   "measure-not-followed": (facts) =>
     `${measure(facts)} is not followed: fewer than three readings in the baseline. New baseline dates in the Athletes table would follow it.`,
+  "measure-needs-rows": ({ rows, ...facts }) =>
+    `${measure(facts)} is not followed yet: ${countWords(Number(rows), "more reading")} needed.`,
+  "baseline-stretched": ({ to, ...facts }) =>
+    `${measure(facts)} is taken less often than the athlete trains: its baseline runs to its third reading, ${dayWords(Number(to))}.`,
   "baseline-short": ({ sessions }) =>
     `The baseline’s dates hold ${countWords(Number(sessions), "session")}; about six are better.`,
   "read-in-steps": ({ of, percent }) =>

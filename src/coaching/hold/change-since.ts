@@ -21,10 +21,11 @@ export function changeSince(
   onset: number,
   session: number = season.sessions - 1,
 ): ChangeSince {
-  const { values, baselineMean, baselineRows, errors } = season.measures[measure]!;
+  const { values, baselineMean, baselineRows, baselineSessions, errors } =
+    season.measures[measure]!;
   let rows = 0;
   let sum = 0;
-  for (let s = Math.max(onset, season.baselineSessions); s <= session; s++) {
+  for (let s = Math.max(onset, baselineSessions); s <= session; s++) {
     const value = values[s]!;
     if (Number.isNaN(value)) continue;
     rows++;

@@ -20,6 +20,8 @@ export type HoldSettings = {
   readonly leastRows: number;
   /** Baseline rows a measure must have. */
   readonly leastBaselineRows: number;
+  /** A measure with too few of them in the baseline may take its first rows from this many times it. */
+  readonly longestBaseline: number;
   /** Share of a change that must also stand against the season's own baseline. */
   readonly againstBaseline: number;
   /** Rows that must lie on the side of the change just now, and by how many typical errors. */
@@ -40,6 +42,7 @@ export const usualHoldSettings: HoldSettings = {
   togetherShare: 0.5,
   leastRows: 2,
   leastBaselineRows: 3,
+  longestBaseline: 3,
   againstBaseline: 0.7,
   recentRows: 4,
   recentShift: 0.25,

@@ -3,7 +3,6 @@ import type { SquadRules } from "../record/squad-rules";
 import { changeSince } from "./change-since";
 import { evidenceLimit } from "./evidence-limit";
 import { type HoldSettings, usualHoldSettings } from "./hold-settings";
-import { stepError } from "./jump-measure";
 import { onsetRange } from "./onset-range";
 import { plannedSessions } from "./planned-sessions";
 import type { HoldMeasure, HoldNote, HoldWord, MissingRows, SeasonHold } from "./season-hold";
@@ -13,6 +12,8 @@ import { visibleFall } from "./visible-fall";
 import { type WatchedSeason, watchedSeason } from "./watched-season";
 import { wordOfSeason } from "./word-of-season";
 
+/** Reading to a step errs by step/√12, uniform within it. */
+const stepError = 0.29;
 /** Sessions after the baseline before a word is given. */
 const leastAfter = 2;
 
@@ -27,9 +28,9 @@ export function judgedSeason(
   const { sessions, baselineSessions, window, rows } = season;
   const planned = plannedSessions(season, rules.seasonWeeks);
   const watched = watchedSeason(
-    season.measures.map(({ kind, leastError, loadErrors }, m) => ({
+    season.measures.map(({ kind, stepPercent, loadErrors }, m) => ({
       values: season.values[m]!,
-      squadError: Math.max(yardsticks.errorOf(kind), leastError),
+      squadError: Math.max(yardsticks.errorOf(kind), stepError * stepPercent),
       ...(loadErrors ? { loadError: sessions.map((day) => loadErrors.get(day) ?? 0) } : {}),
     })),
     baselineSessions,
@@ -96,7 +97,7 @@ function holdMeasure(
   const { place, values, baselineRows, baselineMean, errors } = watched.measures[m]!;
   const measure = season.measures[place]!;
   const last = watched.sessions - 1;
-  const from = since ?? recentFrom(values, watched);
+  const from = since ?? recentFrom(values, watched.measures[m]!.baselineSessions, watched);
   const { rows, change, error } = changeSince(watched, m, from);
   return {
     kind: measure.kind,
@@ -113,7 +114,11 @@ function holdMeasure(
 }
 
 /** Place of the fourth last row after the baseline: without an onset, "now" is the last four rows. */
-function recentFrom(values: readonly number[], { baselineSessions, settings }: WatchedSeason) {
+function recentFrom(
+  values: readonly number[],
+  baselineSessions: number,
+  { settings }: WatchedSeason,
+): number {
   let rows = 0;
   let s = values.length;
   while (s > baselineSessions && rows < settings.recentRows) {
@@ -165,20 +170,29 @@ function rowNotes(
 ): readonly HoldNote[] {
   const notes: HoldNote[] = [];
   const { sessions, baselineSessions, measures, window } = season;
-  for (const [m, { kind, of }] of measures.entries()) {
-    if (watched.measures.some(({ place }) => place === m)) continue;
-    if (sessions.length <= baselineSessions) continue;
-    notes.push({ code: "measure-not-followed", facts: { kind, of } });
+  for (const [m, { kind, of, percents }] of measures.entries()) {
+    const followed = watched.measures.find(({ place }) => place === m);
+    if (followed && followed.baselineSessions > baselineSessions) {
+      const to = sessions[followed.baselineSessions - 1]!;
+      notes.push({ code: "baseline-stretched", facts: { kind, of, to } });
+    }
+    if (followed || sessions.length <= baselineSessions) continue;
+    const rows = watched.settings.leastBaselineRows - percents.size;
+    const open = rows > 0 && sessions.length < watched.settings.longestBaseline * baselineSessions;
+    notes.push(
+      open
+        ? { code: "measure-needs-rows", facts: { kind, of, rows } }
+        : { code: "measure-not-followed", facts: { kind, of } },
+    );
   }
   if (window.own && baselineSessions < 4 && sessions.length > baselineSessions) {
     notes.push({ code: "baseline-short", facts: { sessions: baselineSessions } });
   }
   for (const { place, errors } of watched.measures) {
-    const { leastError, of } = measures[place]!;
-    const percent = leastError / stepError;
+    const { stepPercent, of } = measures[place]!;
     // Said only of a step that a reader could take for wobble.
-    if (percent > errors[watched.sessions - 1]!) {
-      notes.push({ code: "read-in-steps", facts: { of, percent } });
+    if (stepPercent > errors[watched.sessions - 1]!) {
+      notes.push({ code: "read-in-steps", facts: { of, percent: stepPercent } });
     }
   }
   const first = sessions[0];

@@ -3,10 +3,7 @@ import type { TestDay } from "../jumps/test-day";
 import { heightStep } from "../jumps/test-day";
 import type { HoldNote, MeasureKind } from "./season-hold";
 import type { SeasonDays, SeasonMeasure } from "./season-measure";
-import { commonest, logScale } from "./season-measure";
-
-/** Error of reading to a step is the step/√12 (uniform within it). */
-export const stepError = 0.29;
+import { commonest, logScale, stretchedBaseline } from "./season-measure";
 
 const valueOfKind: Record<Exclude<MeasureKind, "bar speed">, (day: TestDay) => number | null> = {
   "jump height": ({ heightCm }) => heightCm,
@@ -25,10 +22,15 @@ export function jumpMeasure(
   kind: Exclude<MeasureKind, "bar speed">,
   test: string,
   all: readonly TestDay[],
-  { from, baselineTo }: SeasonDays,
+  given: SeasonDays,
 ): SeasonMeasure | null {
   const value = valueOfKind[kind];
+  const { from } = given;
   const season = all.filter((day) => day.day >= from && (value(day) ?? 0) > 0);
+  const { baselineTo } = stretchedBaseline(
+    season.map(({ day }) => day),
+    given,
+  );
   const baseline = season.filter(({ day }) => day <= baselineTo);
   if (baseline.length === 0) return null;
   const usualDrop = commonest(baseline.map(({ dropCm }) => dropCm)) ?? null;
@@ -58,7 +60,7 @@ export function jumpMeasure(
     of: test,
     percents,
     loadErrors: null,
-    leastError: step === null ? 0 : (100 * stepError * step) / meanHeight,
+    stepPercent: step === null ? 0 : (100 * step) / meanHeight,
     valueAt: scale.valueAt,
     plainPercent: scale.plainPercent,
     notes,

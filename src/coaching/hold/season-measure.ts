@@ -10,8 +10,8 @@ export type SeasonMeasure = {
   readonly percents: ReadonlyMap<Day, number>;
   /** Percent that an uncertain slope adds at each day's load; null when loads play no part. */
   readonly loadErrors: ReadonlyMap<Day, number> | null;
-  /** Typical error that the recording's own steps force, percent. */
-  readonly leastError: number;
+  /** Step that the value is read in (plate stacks), percent; 0 for none. */
+  readonly stepPercent: number;
   /** A level on the percent scale, in m/s, cm or s. */
   readonly valueAt: (percent: number) => number;
   /** A difference on the scale as plain percent of the baseline. */
@@ -24,6 +24,20 @@ export type SeasonDays = {
   readonly from: Day;
   readonly baselineTo: Day;
 };
+
+/** Readings a value's baseline needs. */
+const leastReadings = 3;
+
+/**
+ * The baseline of a value that is taken less often than the athlete trains: when the season's
+ * baseline holds fewer than three of its readings, its own runs on to the third.
+ *
+ * @param days days with a reading from the season's start on, in order
+ */
+export function stretchedBaseline(days: readonly Day[], given: SeasonDays): SeasonDays {
+  const third = days[leastReadings - 1];
+  return third !== undefined && third > given.baselineTo ? { ...given, baselineTo: third } : given;
+}
 
 /** Values worth a percent scale of their own: 100·ln, so that equal ratios are equal steps. */
 export function logScale(lessIsBetter = false) {

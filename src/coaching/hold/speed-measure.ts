@@ -1,12 +1,14 @@
 import { speedOnLine } from "../bar-speed/expected-speed";
-import type { LineRow, ZeroLoadPrior } from "../bar-speed/line-fit";
+import type { LineFit, LineRow, ZeroLoadPrior } from "../bar-speed/line-fit";
 import { lineFit } from "../bar-speed/line-fit";
+import { lineFitWithDrift } from "../bar-speed/line-fit-with-drift";
 import type { LineSettings } from "../bar-speed/line-settings";
+import { lineRows } from "../bar-speed/squad-lines";
 import type { Day } from "../calendar/day";
 import type { Setting, SpeedSet } from "../series/speed-set";
 import type { HoldNote } from "./season-hold";
 import type { SeasonDays, SeasonMeasure } from "./season-measure";
-import { commonest } from "./season-measure";
+import { commonest, stretchedBaseline } from "./season-measure";
 
 /** A lift's season before the squad's line is known. */
 export type LiftSeason = {
@@ -16,6 +18,8 @@ export type LiftSeason = {
   readonly sets: readonly SpeedSet[];
   /** Those of the baseline, marker and work sets alike, for the line. */
   readonly baselineRows: readonly LineRow[];
+  /** The season's rows so far, the same sets. */
+  readonly rows: readonly LineRow[];
   readonly notes: readonly HoldNote[];
 };
 
@@ -24,19 +28,24 @@ export type LiftSeason = {
  * gym, figure) that most sessions of the baseline were taken in. The rest are counted in a note and
  * never read as a slip or a rise.
  */
-export function liftSeason(all: readonly SpeedSet[], days: SeasonDays): LiftSeason | null {
-  const season = all.filter(({ day, loadKg }) => day >= days.from && loadKg !== null);
+export function liftSeason(all: readonly SpeedSet[], given: SeasonDays): LiftSeason | null {
+  const season = all.filter(({ day, loadKg }) => day >= given.from && loadKg !== null);
   if (season.length === 0) return null;
+  const days = stretchedBaseline(
+    firstOfDays(season).map(({ day }) => day),
+    given,
+  );
   const inBaseline = firstOfDays(season.filter(({ day }) => day <= days.baselineTo));
   const setting = commonest(inBaseline.map((set) => set.setting)) ?? season[0]!.setting;
   const sets = season.filter((set) => set.setting === setting);
+  const rows = lineRows(sets);
+  const baselineRows = rows.filter(({ day }) => day <= days.baselineTo);
   return {
     of: season[0]!.set.exercise,
     days,
     sets,
-    baselineRows: sets
-      .filter(({ day }) => day <= days.baselineTo)
-      .map(({ day, loadKg, speed }) => ({ day, loadKg: loadKg!, speed })),
+    baselineRows,
+    rows,
     notes: settingNotes(season, setting, days),
   };
 }
@@ -74,11 +83,25 @@ export function speedMeasure(
     of: lift.of,
     percents,
     loadErrors,
-    leastError: 0,
+    stepPercent: 0,
     valueAt: (percent) => reference * (1 + percent / 100),
     plainPercent: (difference) => difference,
     notes: lift.notes,
   };
+}
+
+/**
+ * The lift's own line without a prior, for what the squad knows together: the baseline's, or the
+ * season's so far with a steady drift, whichever knows its intercept better.
+ */
+export function ownLine(
+  { rows, baselineRows }: LiftSeason,
+  settings: LineSettings,
+): LineFit | null {
+  const ofBaseline = lineFit(baselineRows, null, null, settings);
+  const ofSeason = lineFitWithDrift(rows, settings);
+  if (!ofBaseline || !ofSeason) return ofBaseline ?? ofSeason;
+  return ofSeason.interceptVariance < ofBaseline.interceptVariance ? ofSeason : ofBaseline;
 }
 
 const leastMarkers = 3;

@@ -1,6 +1,6 @@
-import type { LineRow } from "../bar-speed/line-fit";
 import { usualLineSettings } from "../bar-speed/line-settings";
-import { zeroLoadOf } from "../bar-speed/squad-lines";
+import { withSquadSpread } from "../bar-speed/squad-spread";
+import { allLines, squadZeroLoad } from "../bar-speed/squad-zero-load";
 import type { Day } from "../calendar/day";
 import type { Athlete } from "../record/athlete";
 import { nameKey } from "../record/name-key";
@@ -14,7 +14,7 @@ import { jumpMeasure } from "./jump-measure";
 import type { HoldNote, MeasureKind } from "./season-hold";
 import type { SeasonMeasure } from "./season-measure";
 import type { LiftSeason } from "./speed-measure";
-import { liftSeason, speedMeasure } from "./speed-measure";
+import { liftSeason, ownLine, speedMeasure } from "./speed-measure";
 
 /** One athlete's season, laid out by session. */
 export type AthleteSeason = {
@@ -60,18 +60,20 @@ export function squadSeasons(given: {
   });
 
   // One lift's lines steady one another.
-  const squadRows = new Map<string, (readonly LineRow[])[]>();
+  const lifts = new Map<string, LiftSeason[]>();
   for (const { chosen, lift } of begun) {
     if (chosen.lift === null || !lift) continue;
-    squadRows.set(chosen.lift, [...(squadRows.get(chosen.lift) ?? []), lift.baselineRows]);
+    const squad = lifts.get(chosen.lift);
+    if (squad) squad.push(lift);
+    else lifts.set(chosen.lift, [lift]);
   }
-  const priors = new Map(
-    [...squadRows].map(([lift, rows]) => [lift, zeroLoadOf(rows, null, usualLineSettings)]),
-  );
+  const knowledge = new Map([...lifts].map(([lift, squad]) => [lift, liftKnowledge(squad)]));
 
   return begun.map(({ rows, details: own, window, days, chosen, lift }) => {
-    const speed = (season: LiftSeason, name: string) =>
-      speedMeasure(season, priors.get(name)!, usualLineSettings);
+    const speed = (season: LiftSeason, name: string) => {
+      const { prior, settings } = knowledge.get(name)!;
+      return speedMeasure(season, prior, settings);
+    };
     const jump = (kind: Parameters<typeof jumpMeasure>[0], test: string) =>
       jumpMeasure(kind, rows.jumps.get(test)![0]!.test, testDaysOf(rows, test), days);
     const notes: HoldNote[] = [];
@@ -89,6 +91,20 @@ export function squadSeasons(given: {
     }
     return laidOut({ rows, details: own, window, measures, notes });
   });
+}
+
+/** What a squad's seasons of one lift say together: spread around lines, speed at zero load. */
+function liftKnowledge(squad: readonly LiftSeason[]) {
+  const settings = withSquadSpread(
+    squad.map((lift) => ({ rows: lift.baselineRows, line: ownLine(lift, usualLineSettings) })),
+    usualLineSettings,
+  );
+  const prior = squadZeroLoad(
+    squad.map((lift) => ownLine(lift, settings)),
+    settings,
+    allLines,
+  );
+  return { prior, settings };
 }
 
 /** Lays measures out by session. */

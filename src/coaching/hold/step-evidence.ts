@@ -62,7 +62,9 @@ function addStream(
   low: Gathering,
   high: Gathering,
 ): void {
-  const { settings, baselineSessions: first } = season;
+  const { settings } = season;
+  const first = Math.min(...measures.map(({ baselineSessions }) => baselineSessions));
+  if (session < first) return;
   const { weight, score, load, rows } = runningSums(season, session, measures);
   const end = session + 1;
   const inflation = (1 + settings.serial) / (1 - settings.serial);

@@ -18,6 +18,8 @@ export type WatchedMeasure = {
   readonly place: number;
   readonly values: readonly number[];
   readonly loadError: readonly number[] | null;
+  /** Sessions from the season's first to the end of this measure's baseline. */
+  readonly baselineSessions: number;
   readonly baselineRows: number;
   readonly baselineMean: number;
   /** Own typical error after each session, percent. */
@@ -35,8 +37,8 @@ export type WatchedSeason = {
 };
 
 /**
- * Prepares a season for watching: keeps the measures with at least three baseline rows and works out
- * their baseline means and typical errors.
+ * Prepares a season for watching: keeps the measures with at least three baseline rows, if need be the
+ * first three of a somewhat longer baseline, and works out their baseline means and typical errors.
  */
 export function watchedSeason(
   series: readonly MeasureSeries[],
@@ -49,8 +51,12 @@ export function watchedSeason(
   for (const [place, { values, squadError, loadError }] of series.entries()) {
     let rows = 0;
     let sum = 0;
-    for (let s = 0; s < Math.min(baselineSessions, sessions); s++) {
-      const value = values[s]!;
+    let end = 0;
+    // A test taken less often than the athlete trains goes on to its third reading.
+    const longest = Math.min(sessions, settings.longestBaseline * baselineSessions);
+    for (; end < longest; end++) {
+      if (end >= baselineSessions && rows >= settings.leastBaselineRows) break;
+      const value = values[end]!;
       if (Number.isNaN(value)) continue;
       rows++;
       sum += value;
@@ -60,6 +66,7 @@ export function watchedSeason(
       place,
       values,
       loadError: loadError ?? null,
+      baselineSessions: Math.max(end, Math.min(baselineSessions, sessions)),
       baselineRows: rows,
       baselineMean: sum / rows,
       errors: ownTypicalErrors(values, squadError, settings),

@@ -1,0 +1,80 @@
+import type { LineFit, LineRow } from "./line-fit";
+import type { LineSettings } from "./line-settings";
+
+/** Fewer days than this cannot tell a drift from a slope. */
+const leastDays = 5;
+
+/**
+ * The same weighted least squares as `lineFit`, all days alike and without a prior, with a steady
+ * drift of the athlete's level as a third unknown: over a season loads climb while form may slide,
+ * and without the drift a slide would pass for a steeper line. The intercept is that of the season's
+ * middle.
+ *
+ * @param rows in order of day
+ * @returns null when the rows cannot tell the three apart
+ */
+export function lineFitWithDrift(rows: readonly LineRow[], settings: LineSettings): LineFit | null {
+  const setVariance = settings.setSd ** 2;
+  const days: { weight: number; time: number; load: number; speed: number }[] = [];
+  let withinSquares = 0;
+  let withinProducts = 0;
+  for (let start = 0, end = 0; start < rows.length; start = end) {
+    const time = rows[start]!.day;
+    let loads = 0;
+    let speeds = 0;
+    while (end < rows.length && rows[end]!.day === time) {
+      loads += rows[end]!.loadKg;
+      speeds += rows[end]!.speed;
+      end++;
+    }
+    const sets = end - start;
+    const load = loads / sets;
+    for (let i = start; i < end; i++) {
+      const off = rows[i]!.loadKg - load;
+      withinSquares += (off * off) / setVariance;
+      withinProducts += (off * rows[i]!.speed) / setVariance;
+    }
+    const weight = 1 / (settings.daySd ** 2 + setVariance / sets);
+    days.push({ weight, time, load, speed: speeds / sets });
+  }
+  if (days.length < leastDays) return null;
+
+  // Around the weighted means, intercept and the other two unknowns separate.
+  let w = 0;
+  const mean = { time: 0, load: 0, speed: 0 };
+  for (const { weight, time, load, speed } of days) {
+    w += weight;
+    mean.time += weight * time;
+    mean.load += weight * load;
+    mean.speed += weight * speed;
+  }
+  mean.time /= w;
+  mean.load /= w;
+  mean.speed /= w;
+  let tt = 0;
+  let tl = 0;
+  let tv = 0;
+  let ll = withinSquares;
+  let lv = withinProducts;
+  for (const { weight, time, load, speed } of days) {
+    const t = time - mean.time;
+    const l = load - mean.load;
+    const v = speed - mean.speed;
+    tt += weight * t * t;
+    tl += weight * t * l;
+    tv += weight * t * v;
+    ll += weight * l * l;
+    lv += weight * l * v;
+  }
+  const determinant = tt * ll - tl * tl;
+  if (!(determinant > 1e-9 * tt * ll)) return null;
+  const slope = (tt * lv - tl * tv) / determinant;
+  const slopeVariance = tt / determinant;
+  return {
+    intercept: mean.speed - slope * mean.load,
+    slope,
+    interceptVariance: 1 / w + mean.load ** 2 * slopeVariance,
+    covariance: -mean.load * slopeVariance,
+    slopeVariance,
+  };
+}
