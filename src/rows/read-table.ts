@@ -9,6 +9,7 @@ import { sampleColumn, threeSamples } from "./header/value-fit";
 import { IssueLog } from "./issue-log";
 import { chooseLayout, type LayoutName } from "./layout/choose-layout";
 import { titleYear } from "./layout/title-year";
+import { type NameAnswers, noNameAnswers, withNames } from "./name/name-answers";
 import type { Reading } from "./reading";
 import { carriedColumns } from "./table/carried-columns";
 import { isBlankLine } from "./table/read-lines";
@@ -24,6 +25,8 @@ export type ReadOptions = {
   readonly today?: Day;
   /** What the coach said about columns. */
   readonly answers?: ColumnAnswers;
+  /** What the coach said about spellings of names. */
+  readonly names?: NameAnswers;
 };
 
 /** How a range was understood, beside what was read from it. */
@@ -87,7 +90,8 @@ export function understandTable<T extends TableName>(
       : viewOf(table, cells, end, found, decided.header, titleYear(context), log);
   const layout = chooseLayout(context, view, missing, decided?.header.unknown ?? []);
   const rest = { headerRow: (found?.row ?? -1) + 1, columns: decided?.decisions ?? [] };
-  const reader = viewReaders[table] as (view: TableView) => Reading<RowOf[T]>;
+  const readView = viewReaders[table] as (view: TableView) => Reading<RowOf[T]>;
+  const reader = (of: TableView) => named(readView(of), options.names ?? noNameAnswers);
   if (layout.unfolded !== null) {
     const reading = layout.unfolded.read<RowOf[T]>(reader, titleYear(context));
     return {
@@ -113,6 +117,15 @@ export function understandTable<T extends TableName>(
   }
   const reading = unread(log, cells, found?.row ?? -1);
   return { reading, layout: "not recognised", ...rest, questions: decided?.questions ?? [] };
+}
+
+/** Names replaced where the coach has answered; tables without athletes stay as they are. */
+function named<Row>(reading: Reading<Row>, answers: NameAnswers): Reading<Row> {
+  if (answers.same.length === 0) return reading;
+  const records = reading.records as readonly (Row & { readonly athlete: string })[];
+  return typeof records[0]?.athlete === "string"
+    ? { ...reading, records: withNames(records, answers) }
+    : reading;
 }
 
 function viewOf(

@@ -227,7 +227,7 @@ export const rowIssueSentences = {
     todo: "Write a height, a stack such as “5x15+5”, or the times as the title says.",
   }),
   "day-questioned": (issue) => ({
-    matters: `${left(issue)} It lies far from the other days of the table.`,
+    matters: "The row counts on this day, which lies far from the other days of the table.",
     todo:
       issue.facts.mend === undefined
         ? "Check the year, the month and the day."

@@ -8,6 +8,7 @@ import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
 import { DoubledRows } from "./doubled-rows";
 import { reportBlank, reportDoubled } from "./needed";
+import { questionDays } from "./question-days";
 import { readLines } from "./read-lines";
 
 /** The coach's own scale is kept, whatever it is; beyond a hundred it is a slip. */
@@ -33,7 +34,7 @@ export function readDiaryRows(view: TableView): Reading<DiaryDay> {
   const isPrivate = yesNoColumn(view, fields.private);
   const doubled = new DoubledRows(view);
 
-  return readLines<DiaryDay>(view, (line, row) => {
+  const reading = readLines<DiaryDay>(view, (line, row) => {
     const day = readDay(line, row);
     if (day === null) return null;
     const athlete = name(line, row);
@@ -58,4 +59,5 @@ export function readDiaryRows(view: TableView): Reading<DiaryDay> {
       private: isPrivate(line, row) ?? false,
     };
   });
+  return questionDays(view, reading);
 }

@@ -13,6 +13,7 @@ import { saysNoValue } from "../value/no-value";
 import { readStack } from "../value/stack";
 import { DoubledRows } from "./doubled-rows";
 import { reportBlank, reportDoubled } from "./needed";
+import { questionDays } from "./question-days";
 import { readLines } from "./read-lines";
 
 /** Rows of the Jumps table, one attempt or one test day's figure each. */
@@ -35,7 +36,7 @@ export function readJumpRows(view: TableView): Reading<JumpAttempt> {
   const doubled = new DoubledRows(view);
   const figures = [fields.height, fields.stack, fields.contact, fields.flight];
 
-  return readLines<JumpAttempt>(view, (line, row) => {
+  const reading = readLines<JumpAttempt>(view, (line, row) => {
     const day = readDay(line, row);
     if (day === null) return null;
     const athlete = name(line, row);
@@ -69,6 +70,7 @@ export function readJumpRows(view: TableView): Reading<JumpAttempt> {
       log.add("no-figure", row, fields.height?.index ?? fields.stack?.index ?? -1, "");
     return record;
   });
+  return questionDays(view, reading);
 }
 
 function stackOf(view: TableView, line: readonly unknown[], row: number): readonly number[] {

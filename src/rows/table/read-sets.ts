@@ -12,6 +12,7 @@ import type { TableView } from "../table-view";
 import { reportBlankLoads } from "./blank-loads";
 import { DoubledRows } from "./doubled-rows";
 import { reportBlank, reportDoubled } from "./needed";
+import { questionDays } from "./question-days";
 import { type LineResult, readLines } from "./read-lines";
 import { RepRows } from "./rep-rows";
 import { setKinds, speedKinds, speedMeaning } from "./set-kinds";
@@ -116,7 +117,7 @@ export function readSetRows(view: TableView): Reading<LiftingSet> {
 
   const reading = readLines<LiftingSet>(view, readLine);
   reportBlankLoads(view, blankLoads, loadedLifts);
-  return reading;
+  return questionDays(view, reading);
 }
 
 function repsOf(

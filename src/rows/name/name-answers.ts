@@ -1,0 +1,32 @@
+import { nameKey } from "../../coaching/record/name-key";
+
+/** The coach's answers about spellings. Nothing is merged that is not listed here. */
+export type NameAnswers = {
+  /** Another spelling, and the athlete it is. */
+  readonly same: readonly { readonly written: string; readonly athlete: string }[];
+  /** Pairs that were asked about and are two athletes. */
+  readonly different: readonly { readonly written: string; readonly athlete: string }[];
+};
+
+export const noNameAnswers: NameAnswers = { same: [], different: [] };
+
+/** Records with every answered spelling replaced by the athlete's name; the others as they are. */
+export function withNames<Row extends { readonly athlete: string }>(
+  records: readonly Row[],
+  answers: NameAnswers,
+): readonly Row[] {
+  if (answers.same.length === 0) return records;
+  const meant = new Map(answers.same.map(({ written, athlete }) => [nameKey(written), athlete]));
+  return records.map((record) => {
+    const athlete = meant.get(nameKey(record.athlete));
+    return athlete === undefined || athlete === record.athlete ? record : { ...record, athlete };
+  });
+}
+
+/** True when the pair was answered as two athletes. */
+export function saidDifferent(answers: NameAnswers, written: string, athlete: string): boolean {
+  return answers.different.some(
+    (pair) =>
+      nameKey(pair.written) === nameKey(written) && nameKey(pair.athlete) === nameKey(athlete),
+  );
+}
