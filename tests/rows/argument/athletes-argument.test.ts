@@ -1,0 +1,49 @@
+import { readAthletesArgument } from "../../../src/rows/argument/athletes-argument";
+
+const names = (argument: unknown) =>
+  readAthletesArgument(argument).asked.map(({ athlete }) => athlete);
+
+test("one cell is one athlete, and refusals are thrown", () => {
+  expect(readAthletesArgument(" Ilka  Brandmoor ")).toEqual({
+    asked: [{ athlete: "Ilka Brandmoor", record: null }],
+    single: true,
+    table: null,
+  });
+  expect(readAthletesArgument([["Ilka"]]).single).toBe(true);
+  expect(names("")).toEqual([""]);
+});
+
+test("a column keeps its blanks inside, loses its heading and its blank end", () => {
+  const column = [["Athlete"], ["Ilka"], [""], ["Kofi"], [""], [""]];
+  expect(names(column)).toEqual(["Ilka", "", "Kofi"]);
+  expect(readAthletesArgument(column).single).toBe(false);
+  expect(names([["Ilka"], ["Kofi"]])).toEqual(["Ilka", "Kofi"]);
+});
+
+test("a row of names is read along", () => {
+  expect(names([["Ilka", "Kofi", ""]])).toEqual(["Ilka", "Kofi"]);
+});
+
+test("the whole Athletes table gives each athlete its own row, title lines above the header none", () => {
+  const { asked, table } = readAthletesArgument([
+    ["Quillbeck RC", "", ""],
+    ["Event", "Name", "Experience"],
+    ["1500 m", "Ilka", "trained"],
+    ["", "", ""],
+    ["800 m", "Wren", "novice"],
+    ["", "", ""],
+  ]);
+  expect(
+    asked.map(({ athlete, record }) => [athlete, record?.experience ?? null, record?.row ?? null]),
+  ).toEqual([
+    ["Ilka", "trained", 3],
+    ["", null, null],
+    ["Wren", "novice", 5],
+  ]);
+  expect(table?.rowsRead).toBe(2);
+});
+
+test("an empty range asks about nobody", () => {
+  expect(names([])).toEqual([]);
+  expect(names([[""], [""]])).toEqual([]);
+});
