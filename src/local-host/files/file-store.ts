@@ -51,7 +51,7 @@ export function fileStore(given: {
   const save = async (workbook: WorkbookData): Promise<void> => {
     const { path, original, stamp } = kept;
     if (path === null) throw new Error("This workbook is kept nowhere yet: save it as a file.");
-    const bytes = taken(await writeXlsx(workbook, original));
+    const bytes = taken(await writeXlsx(workbook, original, "in place", own));
     kept = { path, original: bytes, stamp: taken(saveSafely(path, bytes, stamp)) };
   };
   return {
@@ -69,7 +69,7 @@ export function fileStore(given: {
       saving = next.catch(() => undefined);
       return next;
     },
-    exported: async (workbook) => taken(await writeXlsx(workbook, kept.original, "a copy")),
+    exported: async (workbook) => taken(await writeXlsx(workbook, kept.original, "a copy", own)),
   };
 }
 

@@ -9,8 +9,9 @@ import type {
 } from "../../workbook-data";
 import { limits } from "../limits";
 import { cellFromFile, styleOf } from "./cell-from-file";
+import { type FillMark, fits } from "./fill-marks";
 import { formulaFromFile } from "./formula-text";
-import { type Book, memoryTab, pixelsOf, rulesOf, type Sheet } from "./library";
+import { type Book, fillsKey, memoryTab, pixelsOf, rulesOf, type Sheet } from "./library";
 import { listsOf } from "./lists";
 import { innerText, type SetAside } from "./set-aside";
 import { attribute } from "./xml-text";
@@ -23,10 +24,11 @@ import { attribute } from "./xml-text";
 export function bookToData(name: string, book: Book, aside: SetAside): Outcome<WorkbookData> {
   if (book.worksheets.length > limits.tabs) return refuse("too-many-tabs", { most: limits.tabs });
   const tabs: TabData[] = [];
+  const marks = marksOf(book);
   let cells = 0;
   for (const sheet of book.worksheets) {
     if (sheet.name === memoryTab) continue;
-    const tab = tabData(sheet, aside);
+    const tab = tabData(sheet, aside, marks);
     if (!tab.ok) return tab;
     cells += tab.value.cells.reduce((sum, line) => sum + line.length, 0);
     if (cells > limits.cells) return refuse("too-many-cells", { most: limits.cells });
@@ -35,10 +37,11 @@ export function bookToData(name: string, book: Book, aside: SetAside): Outcome<W
   return accept({ name, tabs, names: namesOf(aside), properties: memoryOf(book) });
 }
 
-function tabData(sheet: Sheet, aside: SetAside): Outcome<TabData> {
-  const cells = cellsOf(sheet);
+function tabData(sheet: Sheet, aside: SetAside, marks: readonly FillMark[]): Outcome<TabData> {
+  const cells = cellsOf(sheet, marks);
   if (!cells.ok) return cells;
-  const view = sheet.views[0];
+  // A tab without views gives null, whatever the library's types say.
+  const view = (sheet.views as Sheet["views"] | null)?.[0];
   const frozen = view?.state === "frozen" ? view : null;
   const columns = Math.max(0, ...cells.value.map((line) => line.length));
   const merged = (sheet as unknown as { _merges: Record<string, { range: string }> })._merges;
@@ -62,7 +65,7 @@ function tabData(sheet: Sheet, aside: SetAside): Outcome<TabData> {
 }
 
 /** Cells row by row; looks below the last filled row are left to the file. */
-function cellsOf(sheet: Sheet): Outcome<(CellData | null)[][]> {
+function cellsOf(sheet: Sheet, marks: readonly FillMark[]): Outcome<(CellData | null)[][]> {
   const lines: (CellData | null)[][] = [];
   let refusal: Outcome<never> | null = null;
   let lastFilled = 0;
@@ -100,7 +103,11 @@ function cellsOf(sheet: Sheet): Outcome<(CellData | null)[][]> {
   });
   if (refusal) return refusal;
   lines.length = Math.min(lines.length, lastFilled);
+  for (const mark of marks) {
+    if (mark.tab === sheet.name && fits(lines, mark)) spilled.push(mark.ref);
+  }
   for (const ref of spilled) gatherFills(lines, ref);
+  for (const line of lines) while (line.length > 0 && line[line.length - 1] === null) line.pop();
   return accept(lines);
 }
 
@@ -164,7 +171,16 @@ function memoryOf(book: Book): Readonly<Record<string, string>> {
   const kept: Record<string, string> = {};
   book.getWorksheet(memoryTab)?.eachRow((row) => {
     const key = row.getCell(1).text;
-    if (key !== "" && key !== "__proto__") kept[key] = row.getCell(2).text;
+    if (key !== "" && key !== "__proto__" && key !== fillsKey) kept[key] = row.getCell(2).text;
   });
   return kept;
+}
+
+function marksOf(book: Book): readonly FillMark[] {
+  const marks: FillMark[] = [];
+  book.getWorksheet(memoryTab)?.eachRow((row) => {
+    const [key, tab, ref, sum] = [1, 2, 3, 4].map((column) => row.getCell(column).text);
+    if (key === fillsKey) marks.push({ tab: tab!, ref: ref!, sum: sum! });
+  });
+  return marks;
 }

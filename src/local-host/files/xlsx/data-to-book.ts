@@ -3,8 +3,9 @@ import { cellName } from "../../a1";
 import { isDateFormat } from "../../spreadsheet-date";
 import type { CellData, TabData, WorkbookData } from "../../workbook-data";
 import { argbOf } from "./cell-from-file";
+import { callsOwn, fillMarks } from "./fill-marks";
 import { formulaForFile } from "./formula-text";
-import { type Book, memoryTab, rulesOf, type Sheet, setRules, widthOf } from "./library";
+import { type Book, fillsKey, memoryTab, rulesOf, type Sheet, setRules, widthOf } from "./library";
 
 /** The grid's usual column; wider or narrower ones are written to the file. */
 const usualPixels = 88;
@@ -15,8 +16,14 @@ const daysBetweenSystems = 1462;
  * are not touched, so that all they hold in the file stays.
  *
  * @param before as it was read from this book; null for a new one
+ * @param own names of the add-on's functions, upper case
  */
-export function dataToBook(book: Book, before: WorkbookData | null, after: WorkbookData): void {
+export function dataToBook(
+  book: Book,
+  before: WorkbookData | null,
+  after: WorkbookData,
+  own: ReadonlySet<string>,
+): void {
   const oldTabs = new Map((before?.tabs ?? []).map((tab) => [tab.name, tab]));
   renameTabs(book, before, after, oldTabs);
   const wanted = new Set(after.tabs.map(({ name }) => name));
@@ -26,9 +33,9 @@ export function dataToBook(book: Book, before: WorkbookData | null, after: Workb
   after.tabs.forEach((tab, place) => {
     const sheet = book.getWorksheet(tab.name) ?? book.addWorksheet(tab.name);
     (sheet as unknown as { orderNo: number }).orderNo = place + 1;
-    writeTab(sheet, oldTabs.get(tab.name) ?? null, tab, book.properties.date1904 === true);
+    writeTab(sheet, oldTabs.get(tab.name) ?? null, tab, book.properties.date1904 === true, own);
   });
-  writeMemory(book, after);
+  writeMemory(book, after, own);
 }
 
 /** A tab that stands in the old one's place under a new name is the old one renamed. */
@@ -50,17 +57,18 @@ function renameTabs(
   });
 }
 
-function writeTab(sheet: Sheet, before: TabData | null, after: TabData, from1904: boolean): void {
-  const rows = Math.max(before?.cells.length ?? 0, after.cells.length);
-  for (let row = 0; row < rows; row++) {
-    const old = before?.cells[row] ?? [];
-    const now = after.cells[row] ?? [];
-    for (let column = 0; column < Math.max(old.length, now.length); column++) {
-      const [was, is] = [old[column] ?? null, now[column] ?? null];
-      if (sameCell(was, is)) continue;
-      writeCell(sheet, row, column, was, is, from1904);
-    }
-  }
+function writeTab(
+  sheet: Sheet,
+  before: TabData | null,
+  after: TabData,
+  from1904: boolean,
+  own: ReadonlySet<string>,
+): void {
+  // A formula's results give way before anything is written, and come last, over emptied cells.
+  const changed = changedCells(before, after);
+  for (const { row, column, was } of changed) clearFills(sheet, row, column, was);
+  for (const change of changed) writeCell(sheet, change, from1904, own);
+  for (const { row, column, is } of changed) writeFills(sheet, row, column, is);
   after.columnWidths.forEach((pixels, column) => {
     const was = before?.columnWidths[column] ?? usualPixels;
     if (pixels === null || Math.abs(pixels - was) <= 1) return;
@@ -77,23 +85,42 @@ function writeTab(sheet: Sheet, before: TabData | null, after: TabData, from1904
   if (!same(before?.conditionalFormats ?? [], after.conditionalFormats)) writeRules(sheet, after);
 }
 
+type Change = {
+  readonly row: number;
+  readonly column: number;
+  readonly was: CellData | null;
+  readonly is: CellData | null;
+};
+
+function changedCells(before: TabData | null, after: TabData): readonly Change[] {
+  const changed: Change[] = [];
+  const rows = Math.max(before?.cells.length ?? 0, after.cells.length);
+  for (let row = 0; row < rows; row++) {
+    const old = before?.cells[row] ?? [];
+    const now = after.cells[row] ?? [];
+    for (let column = 0; column < Math.max(old.length, now.length); column++) {
+      const [was, is] = [old[column] ?? null, now[column] ?? null];
+      if (!same(was, is)) changed.push({ row, column, was, is });
+    }
+  }
+  return changed;
+}
+
 function writeCell(
   sheet: Sheet,
-  row: number,
-  column: number,
-  was: CellData | null,
-  is: CellData | null,
+  { row, column, was, is }: Change,
   from1904: boolean,
+  own: ReadonlySet<string>,
 ): void {
   const cell = sheet.getCell(row + 1, column + 1);
   const forFile = (value: CellData["value"]) =>
     typeof value === "number" && from1904 && isDateFormat(is?.format ?? "")
       ? value - daysBetweenSystems
       : value;
-  if (!same([was?.value, was?.formula, was?.fills], [is?.value, is?.formula, is?.fills])) {
-    clearFills(sheet, row, column, was);
-    cell.value = is?.formula === undefined ? forFile(is?.value ?? null) : formulaValue(cell, is);
-    writeFills(sheet, row, column, is);
+  const held = (one: CellData | null) => [one?.value ?? null, one?.formula, one?.fills];
+  if (!same(held(was), held(is))) {
+    cell.value =
+      is?.formula === undefined ? forFile(is?.value ?? null) : formulaValue(cell, is, own);
   }
   if (was?.format !== is?.format) cell.numFmt = is?.format ?? "General";
   if (was?.note !== is?.note) {
@@ -103,12 +130,17 @@ function writeCell(
   if (!same(was?.style ?? {}, is?.style ?? {})) writeStyle(cell, is);
 }
 
-/** A formula that fills cells around it is written as an array formula over just those cells. */
-function formulaValue(cell: Excel.Cell, { formula, value, fills }: CellData): Excel.CellValue {
+/** A formula that fills cells around it is an array formula over just those cells, unless it is our own. */
+function formulaValue(
+  cell: Excel.Cell,
+  { formula, value, fills }: CellData,
+  own: ReadonlySet<string>,
+): Excel.CellValue {
   const text = formulaForFile(formula!);
   const result = resultOf(value);
   const [rows, columns] = [fills?.length ?? 1, fills?.[0]?.length ?? 1];
-  if (rows * columns <= 1) return { formula: text, ...result } as Excel.CellValue;
+  if (rows * columns <= 1 || callsOwn(formula!, own))
+    return { formula: text, ...result } as Excel.CellValue;
   const start = { row: Number(cell.row) - 1, column: Number(cell.col) - 1 };
   const end = cellName(start.row + rows - 1, start.column + columns - 1);
   const ref = `${cell.address}:${end}`;
@@ -204,17 +236,14 @@ function writeRules(sheet: Sheet, { conditionalFormats }: TabData): void {
 }
 
 /** What the add-on remembers stands in a tab no program shows. */
-function writeMemory(book: Book, { properties }: WorkbookData): void {
-  const entries = Object.entries(properties);
+function writeMemory(book: Book, workbook: WorkbookData, own: ReadonlySet<string>): void {
+  const entries: string[][] = Object.entries(workbook.properties);
+  for (const { tab, ref, sum } of fillMarks(workbook, own)) entries.push([fillsKey, tab, ref, sum]);
   const old = book.getWorksheet(memoryTab);
   if (old) book.removeWorksheet(old.id);
   if (entries.length === 0) return;
   const sheet = book.addWorksheet(memoryTab, { state: "veryHidden" });
   for (const entry of entries) sheet.addRow(entry);
-}
-
-function sameCell(a: CellData | null, b: CellData | null): boolean {
-  return a === b || same(a, b);
 }
 
 /** Equal as data, whatever order their parts were made in. */

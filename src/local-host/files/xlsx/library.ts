@@ -30,6 +30,8 @@ export function setRules(sheet: Sheet, rules: RulesOfFile[]): void {
 
 /** The tab of the file that holds what the add-on remembers. */
 export const memoryTab = "_holdline";
+/** In its first column: the row tells which values are a formula's; no property has such a name. */
+export const fillsKey = "=fills";
 /** Width of the file's unit: one digit of 7 pixels, and 5 pixels of padding. */
 export const pixelsOf = (width: number) => Math.round(width * 7 + 5);
 export const widthOf = (pixels: number) => Math.max(0, (pixels - 5) / 7);

@@ -43,7 +43,10 @@ export async function bookOf(parts: Parts): Promise<Book | null> {
     // The library reads neither prefixed elements nor dates written as text.
     return /<(worksheet|chartsheet)\b/.test(text) && !/<c\b[^>]*\st="d"/.test(text);
   });
-  if (!readable || paths.size === 0) return null;
+  const whole = [...parts.keys()].every(
+    (path) => !/\.xml$/.test(path) || isWhole(partText(parts, path)),
+  );
+  if (!readable || !whole || paths.size === 0) return null;
   try {
     const book = await newBook();
     // Unpacked already, within bounds: packed again without pressing, so that it cannot swell.
@@ -55,4 +58,11 @@ export async function bookOf(parts: Parts): Promise<Book | null> {
   } catch {
     return null;
   }
+}
+
+/** A part that was cut short would be read as far as it goes, without a word. */
+function isWhole(text: string): boolean {
+  const root = /<([A-Za-z][\w:.-]*)/.exec(text)?.[1];
+  const end = text.trimEnd();
+  return root !== undefined && (end.endsWith(`</${root}>`) || end.endsWith("/>"));
 }

@@ -3,7 +3,7 @@ import type { Parts } from "./zip-parts";
 
 /** Parts that come through a save whole. */
 const kept =
-  /^(\[Content_Types\]\.xml|_rels\/\.rels|docProps\/(core|app|thumbnail)\.\w+|xl\/(workbook|sharedStrings|styles|calcChain)\.xml|xl\/_rels\/workbook\.xml\.rels|xl\/theme\/[^/]+|xl\/worksheets\/[^/]+\.xml|xl\/worksheets\/_rels\/[^/]+|xl\/comments\d*\.xml|xl\/comments\/[^/]+|xl\/tables\/[^/]+|xl\/media\/[^/]+|xl\/drawings\/(_rels\/)?[^/]+|xl\/printerSettings\/[^/]+|xl\/persons\/[^/]+)$/;
+  /^(\[Content_Types\]\.xml|_rels\/\.rels|docProps\/(core|app|custom|thumbnail)\.\w+|xl\/(workbook|sharedStrings|styles|calcChain)\.xml|xl\/_rels\/workbook\.xml\.rels|xl\/theme\/[^/]+|xl\/worksheets\/[^/]+\.xml|xl\/worksheets\/_rels\/[^/]+|xl\/comments\d*\.xml|xl\/comments\/[^/]+|xl\/tables\/[^/]+|xl\/media\/[^/]+|xl\/drawings\/(_rels\/)?[^/]+|xl\/printerSettings\/[^/]+|xl\/persons\/[^/]+)$/;
 
 /** What the others are, in a coach's words; the first that fits. */
 const partNames: readonly (readonly [RegExp, string])[] = [
@@ -16,7 +16,7 @@ const partNames: readonly (readonly [RegExp, string])[] = [
   [/^xl\/ctrlProps|^xl\/activeX|^xl\/embeddings/, "form controls or embedded objects"],
   [/^xl\/metadata|^xl\/richData/, "formulas or pictures of a newer kind"],
   [/^xl\/(connections|queryTables|model)/, "links to outside data"],
-  [/^docProps\/custom|^customXml|^docMetadata/, "document properties of its own"],
+  [/^customXml|^docMetadata/, "document properties of its own"],
 ];
 
 /** What stands in a tab's own text that the library drops. */
@@ -54,7 +54,11 @@ export function whatWouldBeLost(parts: Parts): readonly string[] {
     if (!/^xl\/drawings\/[^/]+\.xml$/.test(path)) continue;
     if (/<xdr:(sp|cxnSp|grpSp)\b/.test(partText(parts, path))) lost.add("drawn shapes");
   }
-  if (/<(workbookProtection|fileSharing)\b/.test(partText(parts, "xl/workbook.xml"))) {
+  if (
+    /<(?:workbookProtection|fileSharing)\s[^>]*(?:="1"|="true"|[Pp]assword|hashValue)/.test(
+      partText(parts, "xl/workbook.xml"),
+    )
+  ) {
     lost.add("a protection of the workbook");
   }
   return [...lost];

@@ -6,11 +6,12 @@ import { dataToBook } from "./data-to-book";
 import { formulaForFile, formulaFromFile } from "./formula-text";
 import { newBook } from "./library";
 import { listsOf, listXml } from "./lists";
+import { withOwnProperties } from "./own-properties";
 import { bookOf } from "./read-xlsx";
 import { innerText, nameXml, putBack, type SetAside, setAside } from "./set-aside";
 import { whatWouldBeLost } from "./what-would-be-lost";
 import { attribute } from "./xml-text";
-import { zipParts } from "./zip-parts";
+import { type Parts, zipParts } from "./zip-parts";
 
 const nothing: SetAside = { names: [], validations: new Map() };
 
@@ -19,17 +20,19 @@ const nothing: SetAside = { names: [], validations: new Map() };
  * written into it, and everything else it holds stays.
  *
  * @param purpose a copy leaves the original as it is, so it may lack what cannot be kept
+ * @param own names of the add-on's functions, upper case
  * @returns refuses `save-would-lose` (facts `what`), and `not-xlsx` when the original is damaged
  */
 export async function writeXlsx(
   workbook: WorkbookData,
   original: Uint8Array | null,
   purpose: "in place" | "a copy" = "in place",
+  own: ReadonlySet<string> = new Set(),
 ): Promise<Outcome<Uint8Array>> {
   if (original === null) {
     const book = await newBook();
-    dataToBook(book, null, workbook);
-    return accept(await packed(book, asideFor(nothing, null, workbook)));
+    dataToBook(book, null, workbook, own);
+    return accept(await packed(book, asideFor(nothing, null, workbook), null));
   }
   const parts = zipParts(original);
   if (!parts.ok) return parts;
@@ -40,17 +43,18 @@ export async function writeXlsx(
   const book = await bookOf(rest);
   const before = book && bookToData(workbook.name, book, aside);
   if (!before?.ok) return refuse("not-xlsx");
-  dataToBook(book!, before.value, workbook);
-  return accept(await packed(book!, asideFor(aside, before.value, workbook)));
+  dataToBook(book!, before.value, workbook, own);
+  return accept(await packed(book!, asideFor(aside, before.value, workbook), parts.value));
 }
 
 async function packed(
   book: Awaited<ReturnType<typeof newBook>>,
   aside: SetAside,
+  original: Parts | null,
 ): Promise<Uint8Array> {
   const written = unzipSync(new Uint8Array(await book.xlsx.writeBuffer()));
   const parts = putBack(new Map(Object.entries(written)), aside);
-  return zipSync(Object.fromEntries(parts), { level: 6 });
+  return zipSync(Object.fromEntries(withOwnProperties(parts, original)), { level: 6 });
 }
 
 /** Names and lists for the file: as they were where nothing changed, written anew where it did. */
