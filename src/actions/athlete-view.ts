@@ -1,0 +1,118 @@
+import { expectedSpeed } from "../coaching/bar-speed/expected-speed";
+import { squadLines } from "../coaching/bar-speed/squad-lines";
+import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
+import { type Day, isoFromDay } from "../coaching/calendar/day";
+import { racesOf } from "../coaching/diary/races-of";
+import type { SeasonHold } from "../coaching/hold/season-hold";
+import { exerciseKey } from "../coaching/record/exercise-key";
+import { nameKey } from "../coaching/record/name-key";
+import { dayWords, trimmed } from "../words/reasons-figures";
+import { holdReason, valueWords } from "../words/reasons-hold";
+import { setToSetWords } from "../words/reasons-set-to-set";
+import type { AthleteView, LinePicture, SeasonPicture, SetsPicture } from "./messages";
+import { squadLine } from "./squad-view";
+import { type StateOfSquad, stateOfSquad } from "./state-of-squad";
+import type { Workbook } from "./workbook";
+
+/** One athlete: the word and why, and pictures of the season, the load–speed line and the last sets. */
+export function athleteView(workbook: Workbook, today: Day, athlete: string): AthleteView {
+  return athleteViewOf(stateOfSquad(workbook, today), athlete);
+}
+
+export function athleteViewOf(state: StateOfSquad, athlete: string): AthleteView {
+  const season = state.hold.of(athlete);
+  const lift = mainLift(state, athlete);
+  return {
+    line: squadLine(state, athlete),
+    season: season.sessions.length === 0 ? null : seasonPicture(state, season),
+    loadSpeed: lift === null ? null : linePicture(state, athlete, lift),
+    sets: lift === null ? null : setsPicture(state, athlete, lift),
+  };
+}
+
+/** The lift with the most sets. */
+export function mainLift({ index }: StateOfSquad, athlete: string): string | null {
+  const lifts = [...(index.of(athlete)?.lifts ?? [])].sort((a, b) => b[1].length - a[1].length);
+  return lifts[0]?.[1][0]?.set.exercise ?? null;
+}
+
+export function seasonPicture(state: StateOfSquad, season: SeasonHold): SeasonPicture {
+  const { sessions, measures, value } = season;
+  const first = sessions[0]!.day;
+  const last = Math.max(sessions[sessions.length - 1]!.day, state.asOf);
+  const details = state.read.rows.athletes.find(
+    (one) => nameKey(one.athlete) === nameKey(season.athlete),
+  );
+  const races = racesOf(state.read.rows.races, season.athlete, details ?? null);
+  return {
+    athlete: season.athlete,
+    from: isoFromDay(first),
+    to: isoFromDay(last),
+    series: measures.map((measure, at) => ({
+      name: valueWords(measure),
+      points: sessions.flatMap(({ day, percents }) => {
+        const percent = percents[at];
+        return percent === null || percent === undefined ? [] : [{ day: isoFromDay(day), percent }];
+      }),
+    })),
+    band: 2 * (value?.wobble ?? 4),
+    baselineTo: season.baseline.to === null ? null : isoFromDay(season.baseline.to),
+    since:
+      season.sinceDay === null
+        ? null
+        : {
+            day: isoFromDay(season.sinceDay),
+            from: isoFromDay(season.sinceFrom ?? season.sinceDay),
+            to: isoFromDay(season.sinceTo ?? season.sinceDay),
+          },
+    races: races
+      .filter(({ day }) => day >= first && day <= last)
+      .map(({ day, race, matters }) => ({
+        day: isoFromDay(day),
+        name: race,
+        matters: matters ?? "",
+      })),
+    inWords: `${season.athlete}: ${holdReason(season)}`,
+  };
+}
+
+function linePicture(state: StateOfSquad, athlete: string, exercise: string): LinePicture | null {
+  const line = squadLines({ index: state.index, exercise })(athlete);
+  if (!line.ok) return null;
+  const sets = (state.index.of(athlete)?.lifts.get(exerciseKey(exercise)) ?? []).filter(
+    ({ loadKg, setting }, _, all) => loadKg !== null && setting === all[all.length - 1]?.setting,
+  );
+  const { lightestKg, heaviestKg, lastDay } = line.value;
+  const steps = 12;
+  const width = Math.max(heaviestKg - lightestKg, 10);
+  return {
+    exercise,
+    points: sets.slice(-60).map(({ loadKg, speed, day }) => ({
+      loadKg: loadKg ?? 0,
+      speed,
+      latest: day === lastDay,
+    })),
+    line: Array.from({ length: steps + 1 }, (_, i) => {
+      const loadKg = lightestKg + (width * i) / steps;
+      return { loadKg, ...expectedSpeed(line.value, loadKg) };
+    }),
+    inWords: `${exercise}, ${line.value.setsUsed} sets: ${trimmed(expectedSpeed(line.value, lightestKg).speed, 2)} m/s at ${trimmed(lightestKg, 1)} kg, ${trimmed(expectedSpeed(line.value, heaviestKg).speed, 2)} m/s at ${trimmed(heaviestKg, 1)} kg.`,
+  };
+}
+
+function setsPicture(state: StateOfSquad, athlete: string, exercise: string): SetsPicture | null {
+  const sets = squadSetToSet({ index: state.index, exercise })(athlete);
+  if (!sets.ok) return null;
+  const percent = (fraction: number | null) => (fraction === null ? null : 100 * fraction);
+  return {
+    day: isoFromDay(sets.value.day),
+    sets: sets.value.sets.map(({ set, change, usual, usualLow, usualHigh }) => ({
+      set,
+      percent: 100 * change,
+      usual: percent(usual),
+      low: percent(usualLow),
+      high: percent(usualHigh),
+    })),
+    inWords: `${dayWords(sets.value.day)}: ${setToSetWords(sets.value)}`,
+  };
+}

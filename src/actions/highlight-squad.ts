@@ -1,0 +1,45 @@
+import { dressColours, highWords, lowWords } from "../words/dress";
+import { ownTabNames } from "../words/tabs";
+import { columnName } from "./cell-place";
+import type { Done } from "./messages";
+import type { Highlight, Workbook } from "./workbook";
+
+const anyOf = (cell: string, words: readonly string[]) =>
+  words.map((word) => `ISNUMBER(SEARCH("${word}",${cell}))`).join(",");
+
+/**
+ * Highlights that follow the words on the Squad tab, wherever its formula puts them: orange and bold
+ * for a loss, blue for a rise, grey italics for too few rows. They live: change a row and the word
+ * and its look change. The coach's own rules stay, and running it again changes nothing.
+ */
+export function highlightSquad(workbook: Workbook): Done {
+  const tab = workbook.tabs().find(({ name }) => name === ownTabNames.squad);
+  if (!tab) {
+    throw new Error(
+      `There is no tab named ${ownTabNames.squad}. Use “Set up tabs” or name the tab with the squad's formula so.`,
+    );
+  }
+  return workbook.alone(() => {
+    const columns = Math.max(6, ...workbook.values(tab.id).map((row) => row.length));
+    workbook.highlight(tab.id, squadHighlights(`A1:${columnName(columns)}200`));
+    return { said: `Words on the ${tab.name} tab are highlighted, and follow the rows.` };
+  });
+}
+
+/** Whole cells that hold one of the words: a heading or a reason that merely mentions it stays bare. */
+export function squadHighlights(range: string): Highlight[] {
+  const cell = range.split(":")[0]!;
+  // Words stand alone, or after a day and a colon ("23 Jun: below usual").
+  const said = (words: readonly string[]) => `=AND(LEN(${cell})<32,OR(${anyOf(cell, words)}))`;
+  const { low, high, unsure } = dressColours;
+  return [
+    { range, formula: said(lowWords), background: low.background, colour: low.ink, bold: true },
+    { range, formula: said(highWords), background: high.background, colour: high.ink },
+    {
+      range,
+      formula: `=ISNUMBER(SEARCH("too few rows",${cell}))`,
+      colour: unsure.ink,
+      italic: true,
+    },
+  ];
+}

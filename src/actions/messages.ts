@@ -1,0 +1,147 @@
+/**
+ * What passes between sidebar and script: plain JSON only, days as "2026-05-12". Sentences are made
+ * on the script's side, so that sidebar, cell and paper say the same.
+ */
+
+/** How a word is dressed wherever it is shown; the word itself always stands there too. */
+export type Dress = "low" | "high" | "unsure" | "plain";
+
+export type SquadLine = {
+  readonly athlete: string;
+  readonly group: string;
+  readonly event: string;
+  readonly mayDo: string;
+  readonly word: string;
+  readonly dress: Dress;
+  /** "since 12 May (± 10 days)" or "". */
+  readonly since: string;
+  readonly why: string;
+  readonly today: string;
+  readonly todayDress: Dress;
+  readonly rowsNotUsed: number;
+};
+
+export type SquadView = {
+  readonly asOf: string;
+  readonly asOfWords: string;
+  readonly summary: string;
+  readonly lines: readonly SquadLine[];
+  readonly rowsNotUsed: number;
+  readonly cautions: readonly string[];
+};
+
+/** A series of one measure, percent of its own baseline. */
+export type SeasonSeries = {
+  readonly name: string;
+  readonly points: readonly { readonly day: string; readonly percent: number }[];
+};
+
+export type SeasonPicture = {
+  readonly athlete: string;
+  readonly from: string;
+  readonly to: string;
+  readonly series: readonly SeasonSeries[];
+  /** Half-width of the band, percent: two wobbles. */
+  readonly band: number;
+  readonly baselineTo: string | null;
+  readonly since: { readonly from: string; readonly day: string; readonly to: string } | null;
+  readonly races: readonly {
+    readonly day: string;
+    readonly name: string;
+    readonly matters: string;
+  }[];
+  /** The whole picture in one or two sentences. */
+  readonly inWords: string;
+};
+
+export type LinePicture = {
+  readonly exercise: string;
+  readonly points: readonly {
+    readonly loadKg: number;
+    readonly speed: number;
+    readonly latest: boolean;
+  }[];
+  readonly line: readonly {
+    readonly loadKg: number;
+    readonly speed: number;
+    readonly low: number;
+    readonly high: number;
+  }[];
+  readonly inWords: string;
+};
+
+export type SetsPicture = {
+  readonly day: string;
+  readonly sets: readonly {
+    readonly set: number;
+    readonly percent: number;
+    readonly usual: number | null;
+    readonly low: number | null;
+    readonly high: number | null;
+  }[];
+  readonly inWords: string;
+};
+
+export type AthleteView = {
+  readonly line: SquadLine;
+  readonly season: SeasonPicture | null;
+  readonly loadSpeed: LinePicture | null;
+  readonly sets: SetsPicture | null;
+};
+
+export type RowProblem = {
+  readonly tab: string;
+  readonly tabId: number;
+  readonly cell: string;
+  readonly found: string;
+  readonly why: string;
+  readonly toDo: string;
+  /** Short name of the kind, the same for like problems. */
+  readonly kind: string;
+  /** Proposed value, only ever written on a click. */
+  readonly mend: string | null;
+};
+
+export type NameQuestion = {
+  readonly name: string;
+  readonly rows: number;
+  readonly near: readonly string[];
+};
+
+export type RowCheckView = {
+  readonly summary: string;
+  readonly kinds: readonly { readonly kind: string; readonly count: number }[];
+  readonly problems: readonly RowProblem[];
+  readonly names: readonly NameQuestion[];
+};
+
+export type SetUpTab = {
+  readonly tabId: number;
+  readonly tab: string;
+  readonly table: string | null;
+  readonly sure: string;
+  readonly rows: number;
+};
+
+export type SetUpQuestion = {
+  readonly tabId: number;
+  readonly tab: string;
+  readonly column: number;
+  readonly heading: string;
+  readonly about: "meaning" | "unit" | "date order";
+  readonly samples: readonly string[];
+  readonly guess: string | null;
+  readonly choices: readonly string[];
+};
+
+export type SetUpView = {
+  readonly tabs: readonly SetUpTab[];
+  readonly tables: readonly string[];
+  readonly missing: readonly string[];
+  readonly questions: readonly SetUpQuestion[];
+  readonly names: readonly { readonly spelling: string; readonly athlete: string }[];
+  readonly whoSees: string;
+};
+
+/** An answer after something was done: what happened, in one sentence. */
+export type Done = { readonly said: string };

@@ -1,0 +1,104 @@
+import type { Day } from "../coaching/calendar/day";
+import { nameKey } from "../coaching/record/name-key";
+import type { SquadRows } from "../coaching/record/squad-rows";
+import type { Cells } from "../rows/cells";
+import { type FoundTable, findTables } from "../rows/find-tables";
+import type { ColumnQuestion } from "../rows/header/decide-columns";
+import { withNames } from "../rows/name/name-answers";
+import { understandTable } from "../rows/read-table";
+import type { RowIssue } from "../rows/reading";
+import { squadRules } from "../rows/table/read-rules";
+import type { RowOf } from "../rows/table/read-view";
+import { type TableName, tableNames } from "../rows/table-name";
+import { ownTabNames } from "../words/tabs";
+import { type Answers, recallAnswers } from "./answers";
+import type { Tab, Workbook } from "./workbook";
+
+/** One tab as it was read; a tab may be two tables, sets with the jumps kept among them. */
+export type ReadTab = Omit<FoundTable, "tab"> & { readonly tab: Tab };
+
+/** A coach's whole workbook, read once. */
+export type ReadWorkbook = {
+  readonly rows: SquadRows;
+  readonly tabs: readonly ReadTab[];
+  readonly otherTabs: readonly Tab[];
+  readonly issues: readonly { readonly tab: Tab; readonly issue: RowIssue }[];
+  readonly questions: readonly {
+    readonly tab: Tab;
+    readonly table: TableName;
+    readonly question: ColumnQuestion;
+  }[];
+  readonly answers: Answers;
+  /** Rows that became records, and all rows with content below the headings. */
+  readonly rowsRead: number;
+  readonly rowsFilled: number;
+};
+
+/** Below this the coach is asked before a tab's rows count. */
+const sureEnough = 0.6;
+const own = new Set(Object.values(ownTabNames).map(nameKey));
+
+/** Reads every tab that is one of the tables: one read of each tab, whatever its number of rows. */
+export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
+  const answers = recallAnswers(workbook);
+  const all = workbook.tabs().map((tab) => ({ tab, cells: workbook.values(tab.id) }));
+  const tabs = all.flatMap(({ tab, cells }) => readTab(tab, cells, today, answers));
+  const used = tabs.filter(({ sureness }) => sureness >= sureEnough);
+  const records = <T extends TableName>(table: T): RowOf[T][] =>
+    used.flatMap(
+      (one) => (one.table === table ? one.understanding.reading.records : []) as RowOf[T][],
+    );
+  const named = <Row extends { readonly athlete: string }>(rows: readonly Row[]) =>
+    withNames(rows, answers.names);
+  const counts = used.map(({ understanding }) => understanding.reading);
+  const rowsRead = counts.reduce((sum, reading) => sum + reading.rowsRead, 0);
+  const rowsReported = counts.reduce((sum, reading) => sum + reading.rowsReported, 0);
+  const taken = new Set(tabs.map(({ tab }) => tab.id));
+  return {
+    rows: {
+      athletes: records("Athletes"),
+      availability: named(records("Availability")),
+      sets: named(records("Sets")),
+      jumps: named(records("Jumps")),
+      diary: named(records("Diary")),
+      runs: named(records("Runs")),
+      races: records("Races"),
+      plates: records("Plates"),
+      rules: squadRules(records("Rules")),
+    },
+    tabs,
+    otherTabs: all.flatMap(({ tab }) => (taken.has(tab.id) ? [] : [tab])),
+    issues: used.flatMap(({ tab, understanding }) =>
+      understanding.reading.issues.map((issue) => ({ tab, issue })),
+    ),
+    questions: tabs.flatMap(({ tab, table, understanding }) =>
+      understanding.questions.map((question) => ({ tab, table, question })),
+    ),
+    answers,
+    rowsRead,
+    rowsFilled: rowsRead + rowsReported,
+  };
+}
+
+function readTab(tab: Tab, cells: Cells, today: Day, answers: Answers): ReadTab[] {
+  const columns = answers.columns.of(tab.id, cells);
+  const said = answers.tables.get(tab.id);
+  if (said === null || (said === undefined && own.has(nameKey(tab.name)))) return [];
+  if (said !== undefined) {
+    const understanding = understandTable<TableName>(said, cells, {
+      title: tab.name,
+      today,
+      answers: columns,
+    });
+    return [{ tab, table: said, sureness: 1, understanding }];
+  }
+  return findTables([{ name: tab.name, cells }], { today, answers: columns }).map((found) => ({
+    ...found,
+    tab,
+  }));
+}
+
+/** The tables no tab was taken for. */
+export function missingTables(read: ReadWorkbook): TableName[] {
+  return tableNames.filter((table) => !read.tabs.some((one) => one.table === table));
+}

@@ -1,0 +1,87 @@
+import { type Day, isoFromDay } from "../coaching/calendar/day";
+import { nameKey } from "../coaching/record/name-key";
+import { cautions } from "../words/cautions";
+import { dressOf } from "../words/dress";
+import { dayWords } from "../words/reasons-figures";
+import { holdReason, holdWords, sinceWords } from "../words/reasons-hold";
+import { noteWords } from "../words/reasons-notes";
+import { readinessReason, readinessWords } from "../words/reasons-readiness";
+import { squadWords } from "../words/reasons-squad";
+import { mayDoToday } from "./may-do-today";
+import type { SquadLine, SquadView } from "./messages";
+import { type StateOfSquad, stateOfSquad } from "./state-of-squad";
+import type { Workbook } from "./workbook";
+
+/** Every athlete's word and why: those who fell first, then those not sure, then the rest by name. */
+export function squadView(workbook: Workbook, today: Day): SquadView {
+  return squadViewOf(stateOfSquad(workbook, today));
+}
+
+export function squadViewOf(state: StateOfSquad): SquadView {
+  const { read, asOf, hold } = state;
+  const lines = namesOf(state).map((athlete) => squadLine(state, athlete));
+  const order = { low: 0, high: 1, unsure: 2, plain: 3 } as const;
+  return {
+    asOf: isoFromDay(asOf),
+    asOfWords: `Rows up to ${dayWords(asOf)}`,
+    summary: squadWords(
+      lines.map(({ athlete }) => hold.of(athlete)),
+      read.rows.rules.falseFlagRate,
+    ),
+    lines: [...lines].sort((a, b) => order[a.dress] - order[b.dress]),
+    rowsNotUsed: read.rowsFilled - read.rowsRead,
+    cautions,
+  };
+}
+
+/** The athletes of the Athletes table; without one, everybody with rows. */
+export function namesOf({ read, hold }: StateOfSquad): readonly string[] {
+  const listed = read.rows.athletes.map(({ athlete }) => athlete);
+  return listed.length > 0 ? listed : hold.all.map(({ athlete }) => athlete);
+}
+
+export function squadLine(state: StateOfSquad, athlete: string): SquadLine {
+  const { read, asOf, hold, dayOf, index } = state;
+  const season = hold.of(athlete);
+  const about = read.rows.athletes.find((one) => nameKey(one.athlete) === nameKey(athlete));
+  const word = holdWords(season);
+  const last = lastDayOf(state, athlete);
+  const day = last === null ? null : dayOf(athlete, last);
+  const since = sinceWords(season);
+  return {
+    athlete,
+    group: about?.group ?? "",
+    event: about?.event ?? "",
+    mayDo: mayDoToday(read.rows, athlete, asOf),
+    word,
+    dress: dressOf(word),
+    since: since === "–" ? "" : `since ${since}`,
+    why: [holdReason(season), ...season.notes.map(noteWords)].join(". "),
+    today:
+      day === null || last === null
+        ? ""
+        : `${dayWords(last)}: ${readinessWords(day)}${day.reason ? `, ${readinessReason(day)}` : ""}`,
+    todayDress: day === null ? "plain" : dressOf(day.word),
+    rowsNotUsed: index.of(athlete) ? unusedRowsOf(state, athlete) : 0,
+  };
+}
+
+/** Last day with a set, a jump or a diary row. */
+function lastDayOf({ index }: StateOfSquad, athlete: string): Day | null {
+  const rows = index.of(athlete);
+  if (!rows) return null;
+  const days = [...rows.lifts.values(), ...rows.jumps.values()].flatMap((list) => {
+    const last = list[list.length - 1];
+    return last ? [last.day] : [];
+  });
+  return days.length === 0 ? null : Math.max(...days);
+}
+
+function unusedRowsOf({ read }: StateOfSquad, athlete: string): number {
+  const key = nameKey(athlete);
+  const rows = new Set<string>();
+  for (const { tab, issue } of read.issues) {
+    if (nameKey(String(issue.facts.athlete ?? "")) === key) rows.add(`${tab.id}|${issue.row}`);
+  }
+  return rows.size;
+}
