@@ -25,7 +25,7 @@ export const expectedSpeedFunction: SheetFunction = {
     {
       formula: '=EXPECTED_SPEED("Ilka Brandmoor", 65, Sets!A:F, "back squat", B1)',
       args: ["Ilka Brandmoor", 65, exampleSets, "back squat", "2026-05-21"],
-      result: [[0.74, 0.65, 0.82, "28 sets on 14 days, 60 to 85 kg"]],
+      result: [[0.74, 0.69, 0.79, "28 sets on 14 days, 60 to 85 kg"]],
     },
   ],
   compute: ([athletes, loads, sets, exercise, asOf]) => {

@@ -25,7 +25,7 @@ export const loadSpeedLineFunction: SheetFunction = {
     {
       formula: '=LOAD_SPEED_LINE("Ilka Brandmoor", Sets!A:F, "back squat", B1)',
       args: ["Ilka Brandmoor", exampleSets, "back squat", "2026-05-21"],
-      result: [[-0.01241, 1.543, 0.0315, 28, 60, 85, "28 sets on 14 days, 60 to 85 kg"]],
+      result: [[-0.01246, 1.547, 0.0276, 28, 60, 85, "28 sets on 14 days, 60 to 85 kg"]],
     },
   ],
   compute: ([athletes, sets, exercise, asOf]) => {

@@ -1,5 +1,6 @@
+import { studentQuantile } from "../../statistics/distributions";
 import type { LineFit } from "./line-fit";
-import { t90 } from "./line-settings";
+import { t90, t90Freedom } from "./line-settings";
 import type { LoadSpeedLine } from "./load-speed-line";
 
 /** Speed of a first set at a load, m/s, with its 90 % prediction interval. */
@@ -10,15 +11,17 @@ export type ExpectedSpeed = {
 };
 
 /**
- * Speed that a load usually moves at, and the interval in which nine of ten new sets fall: the line's
- * own uncertainty, the day's and the set's together, speed ± t·√(SE² + daySd² + setSd²).
+ * Speed that a first work set with a load usually has, and the interval in which nine of ten new ones
+ * fall: the line's own uncertainty and the spread of first sets together, speed ± t·√(SE² + SD²).
  */
 export function expectedSpeed(
-  line: LineFit & Pick<LoadSpeedLine, "daySd" | "setSd">,
+  line: LineFit & Pick<LoadSpeedLine, "firstSet">,
   loadKg: number,
 ): ExpectedSpeed {
-  const { speed, error } = speedOnLine(line, loadKg);
-  const half = t90 * Math.sqrt(error ** 2 + line.daySd ** 2 + line.setSd ** 2);
+  const { speed: onLine, error } = speedOnLine(line, loadKg);
+  const { offset, sd, freedom } = line.firstSet;
+  const speed = onLine + offset;
+  const half = tOf(freedom) * Math.sqrt(error ** 2 + sd ** 2);
   return { speed, low: speed - half, high: speed + half };
 }
 
@@ -27,4 +30,11 @@ export function speedOnLine(line: LineFit, loadKg: number): { speed: number; err
   const variance =
     line.interceptVariance + 2 * loadKg * line.covariance + loadKg ** 2 * line.slopeVariance;
   return { speed: line.intercept + line.slope * loadKg, error: Math.sqrt(Math.max(0, variance)) };
+}
+
+/** Student t for a 90 % interval; the constant where its degrees of freedom are the assumed ones. */
+function tOf(freedom: number): number {
+  if (freedom === t90Freedom) return t90;
+  const quantile = studentQuantile(0.95, freedom);
+  return quantile.ok ? quantile.value : t90;
 }

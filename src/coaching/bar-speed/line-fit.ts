@@ -2,7 +2,13 @@ import type { Day } from "../calendar/day";
 import type { LineSettings } from "./line-settings";
 
 /** One set as the line reads it. */
-export type LineRow = { readonly day: Day; readonly loadKg: number; readonly speed: number };
+export type LineRow = {
+  readonly day: Day;
+  readonly loadKg: number;
+  readonly speed: number;
+  /** The day's marker set or its first work set; left out of any other set. */
+  readonly leads?: "marker" | "work";
+};
 
 /** Speed at zero load expected before any row is read, m/s, and its SD. */
 export type ZeroLoadPrior = { readonly speed: number; readonly sd: number };

@@ -30,4 +30,5 @@ export const usualLineSettings: LineSettings = {
  * 26.7.5 (exactly 1.782288): widens 90 % intervals for day and set SDs that are themselves taken
  * from elsewhere.
  */
+export const t90Freedom = 12;
 export const t90 = 1.7822662297;

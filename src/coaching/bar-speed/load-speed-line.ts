@@ -1,8 +1,9 @@
 import { accept, type Outcome, refuse } from "../../outcome";
 import type { Day } from "../calendar/day";
+import { type LeadingSets, leadingOffs, squadWorth } from "./leading-sets";
 import type { LineFit, LineRow, ZeroLoadPrior } from "./line-fit";
 import { lineFit, recencyWeight } from "./line-fit";
-import type { LineSettings } from "./line-settings";
+import { type LineSettings, t90Freedom } from "./line-settings";
 
 /**
  * Bar speed against load for one athlete and one lift: speed = intercept + slope · load, with the
@@ -14,6 +15,8 @@ export type LoadSpeedLine = LineFit & {
   /** SD of whole days and of sets within a day, m/s, as the line and its intervals take them. */
   readonly daySd: number;
   readonly setSd: number;
+  /** How much faster than the line a first work set is, and the SD of a new one, m/s. */
+  readonly firstSet: LeadingSets;
   readonly setsUsed: number;
   readonly daysUsed: number;
   readonly lightestKg: number;
@@ -36,6 +39,8 @@ const leastRecency = 0.1;
  * at zero load.
  *
  * @param rows sets in one setting, in order of day
+ * @param squadFirstSet how the squad's first work sets lie around their lines; without it a first set
+ * is taken to be like any other
  * @returns refuses `no-speed-sets` without rows, `no-load-on-bar` when every load is zero, and
  * `line-not-falling` when speed does not fall with load
  */
@@ -44,6 +49,7 @@ export function loadSpeedLine(
   now: Day,
   prior: ZeroLoadPrior,
   settings: LineSettings,
+  squadFirstSet?: LeadingSets,
 ): Outcome<LoadSpeedLine> {
   if (rows.length === 0) return refuse("no-speed-sets");
   const fit = lineFit(rows, now, prior, settings);
@@ -63,6 +69,9 @@ export function loadSpeedLine(
     ),
     daySd,
     setSd,
+    firstSet: squadFirstSet
+      ? ownFirstSet(recentRows, fit, squadFirstSet)
+      : { offset: 0, sd: Math.sqrt(daySd ** 2 + setSd ** 2), freedom: t90Freedom },
     setsUsed: rows.length,
     lastDay: rows[rows.length - 1]!.day,
     daysUsed: all.days,
@@ -70,6 +79,18 @@ export function loadSpeedLine(
     heaviestKg: all.heaviestKg,
     recent: extent(recentRows),
   });
+}
+
+/** The athlete's own first sets, steadied by the squad's. */
+function ownFirstSet(rows: readonly LineRow[], fit: LineFit, squad: LeadingSets): LeadingSets {
+  const offs = leadingOffs(rows, fit, "work");
+  if (offs.length === 0) return squad;
+  const squares = offs.reduce((sum, off) => sum + (off - squad.offset) ** 2, 0);
+  return {
+    offset: squad.offset,
+    sd: Math.sqrt((squadWorth * squad.sd ** 2 + squares) / (squadWorth + offs.length)),
+    freedom: squadWorth + offs.length,
+  };
 }
 
 /** Days and range of loads, kg. */

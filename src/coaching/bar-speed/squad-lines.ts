@@ -2,13 +2,12 @@ import { type Outcome, refuse } from "../../outcome";
 import { exerciseKey } from "../record/exercise-key";
 import type { Setting, SpeedSet } from "../series/speed-set";
 import type { AthleteRows, SquadIndex } from "../series/squad-index";
-import type { LineRow, ZeroLoadPrior } from "./line-fit";
-import { lineFit } from "./line-fit";
+import type { LineRow } from "./line-fit";
 import type { LineSettings } from "./line-settings";
 import { usualLineSettings } from "./line-settings";
 import type { LoadSpeedLine } from "./load-speed-line";
 import { loadSpeedLine } from "./load-speed-line";
-import { squadZeroLoad } from "./squad-zero-load";
+import { squadLift } from "./squad-lift";
 
 /** A line, and the sets left out of it as they were taken in another setting than the latest. */
 export type AthleteLine = LoadSpeedLine & { readonly otherSettingSets: number };
@@ -33,35 +32,28 @@ export function squadLines({
   for (const athlete of index.athletes.values()) {
     rowsOf.set(athlete.key, lineRows(latestSetting(athlete, lift)));
   }
-  const prior = zeroLoadOf(rowsOf.values(), index.asOf, settings);
+  const squad = squadLift(rowsOf.values(), index.asOf, settings);
   return (name) => {
     const athlete = index.of(name);
     if (!athlete) return refuse("athlete-not-in-sets", { athlete: name });
     const rows = rowsOf.get(athlete.key)!;
-    const line = loadSpeedLine(rows, index.asOf, prior, settings);
+    const line = loadSpeedLine(rows, index.asOf, squad.prior, squad.settings, squad.leads.work);
     if (!line.ok) return refuse(line.refusal.code, { ...line.refusal.facts, exercise });
     const all = lineRows(athlete.lifts.get(lift) ?? []);
     return { ok: true, value: { ...line.value, otherSettingSets: all.length - rows.length } };
   };
 }
 
-/** The squad's speed at zero load from every athlete's own rows. */
-export function zeroLoadOf(
-  squad: Iterable<readonly LineRow[]>,
-  now: number | null,
-  settings: LineSettings,
-): ZeroLoadPrior {
-  const lines = [];
-  for (const rows of squad) lines.push(lineFit(rows, now, null, settings));
-  return squadZeroLoad(lines, settings);
-}
-
 /** Sets with a load, as the line reads them; only those of one setting when it is given. */
 export function lineRows(sets: readonly SpeedSet[], setting?: Setting): readonly LineRow[] {
   const rows: LineRow[] = [];
-  for (const { day, loadKg, speed, setting: own } of sets) {
+  const lastDay = { marker: Number.NaN, work: Number.NaN };
+  for (const { day, marker, loadKg, speed, setting: own } of sets) {
+    const kind = marker ? "marker" : "work";
+    const first = lastDay[kind] !== day;
+    lastDay[kind] = day;
     if (loadKg === null || (setting && own !== setting)) continue;
-    rows.push({ day, loadKg, speed });
+    rows.push(first ? { day, loadKg, speed, leads: kind } : { day, loadKg, speed });
   }
   return rows;
 }

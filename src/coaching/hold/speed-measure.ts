@@ -3,6 +3,7 @@ import type { LineFit, LineRow, ZeroLoadPrior } from "../bar-speed/line-fit";
 import { lineFit } from "../bar-speed/line-fit";
 import { lineFitWithDrift } from "../bar-speed/line-fit-with-drift";
 import type { LineSettings } from "../bar-speed/line-settings";
+import { surerLine } from "../bar-speed/squad-lift";
 import { lineRows } from "../bar-speed/squad-lines";
 import type { Day } from "../calendar/day";
 import type { Setting, SpeedSet } from "../series/speed-set";
@@ -98,10 +99,7 @@ export function ownLine(
   { rows, baselineRows }: LiftSeason,
   settings: LineSettings,
 ): LineFit | null {
-  const ofBaseline = lineFit(baselineRows, null, null, settings);
-  const ofSeason = lineFitWithDrift(rows, settings);
-  if (!ofBaseline || !ofSeason) return ofBaseline ?? ofSeason;
-  return ofSeason.interceptVariance < ofBaseline.interceptVariance ? ofSeason : ofBaseline;
+  return surerLine(lineFit(baselineRows, null, null, settings), lineFitWithDrift(rows, settings));
 }
 
 const leastMarkers = 3;

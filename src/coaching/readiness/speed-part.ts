@@ -1,7 +1,6 @@
 import { speedOnLine } from "../bar-speed/expected-speed";
-import type { ZeroLoadPrior } from "../bar-speed/line-fit";
 import { lineFit } from "../bar-speed/line-fit";
-import type { LineSettings } from "../bar-speed/line-settings";
+import type { SquadLift } from "../bar-speed/squad-lift";
 import { lineRows } from "../bar-speed/squad-lines";
 import type { Day } from "../calendar/day";
 import type { SpeedSet } from "../series/speed-set";
@@ -29,28 +28,27 @@ export type SpeedToday = {
 export function speedToday(
   sets: readonly SpeedSet[],
   day: Day,
-  prior: ZeroLoadPrior,
-  lineSettings: LineSettings,
+  { prior, settings: lineSettings, leads }: SquadLift,
   settings: ReadinessSettings,
 ): SpeedToday | null {
   const today = speakingSet(sets.filter((set) => set.day === day));
   if (!today) return null;
   const earlier = sets.filter((set) => set.day < day && set.setting === today.setting);
   const line = lineFit(lineRows(earlier), day, prior, lineSettings);
-  const usual = line ? speedOnLine(line, today.loadKg!) : null;
-  if (!line || !usual || !(usual.speed > 0)) return null;
-  const offLine = ({ loadKg, speed }: SpeedSet) => {
-    const at = speedOnLine(line, loadKg!).speed;
-    return (100 * (speed - at)) / at;
-  };
+  if (!line) return null;
+  const usualOf = ({ loadKg, marker }: SpeedSet) =>
+    speedOnLine(line, loadKg!).speed + leads[marker ? "marker" : "work"].offset;
+  const usual = usualOf(today);
+  if (!(usual > 0)) return null;
+  const offLine = (set: SpeedSet) => (100 * (set.speed - usualOf(set))) / usualOf(set);
   const recent = earlier.filter((set) => set.day >= day - settings.pastDays);
   const alike = speakingByDay(recent.filter(({ marker }) => marker === today.marker));
   const speaking = alike.length >= settings.leastPast ? alike : speakingByDay(recent);
   return {
     today: today.speed,
-    usual: usual.speed,
+    usual,
     offLine: offLine(today),
-    lineError: (100 * usual.error) / usual.speed,
+    lineError: (100 * speedOnLine(line, today.loadKg!).error) / usual,
     past: speaking.slice(-settings.mostPast).map(offLine),
   };
 }

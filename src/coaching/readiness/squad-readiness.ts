@@ -1,5 +1,6 @@
 import { type LineSettings, usualLineSettings } from "../bar-speed/line-settings";
-import { lineRows, zeroLoadOf } from "../bar-speed/squad-lines";
+import { squadLift } from "../bar-speed/squad-lift";
+import { lineRows } from "../bar-speed/squad-lines";
 import type { Day } from "../calendar/day";
 import type { TestDay } from "../jumps/test-day";
 import { heightStep, testDays } from "../jumps/test-day";
@@ -42,7 +43,7 @@ export function squadReadiness({
     const rows = index.of(name);
     const found = rows
       ? [
-          speedPart(rows, day, squad, settings, lineSettings),
+          speedPart(rows, day, squad, settings),
           jumpPart(rows, day, plates, squad, settings),
           ...diaryItems.map((item) => diaryPart(rows, day, item, squad, settings)),
         ]
@@ -77,10 +78,10 @@ function squadSpreads(
 ) {
   const athletes = [...index.athletes.values()];
   const upTo = index.asOf + 1;
-  const zeroLoad = once((lift: string) =>
-    zeroLoadOf(
+  const lift = once((name: string) =>
+    squadLift(
       athletes.map((athlete) => {
-        const sets = athlete.lifts.get(lift) ?? [];
+        const sets = athlete.lifts.get(name) ?? [];
         return lineRows(sets, sets[sets.length - 1]?.setting);
       }),
       index.asOf,
@@ -88,14 +89,14 @@ function squadSpreads(
     ),
   );
   return {
-    zeroLoad,
-    speed: once((lift: string) =>
+    lift,
+    speed: once((name: string) =>
       pooledSpread(
         athletes.map((athlete) => {
-          const sets = athlete.lifts.get(lift) ?? [];
+          const sets = athlete.lifts.get(name) ?? [];
           const last = sets[sets.length - 1];
           if (!last) return [];
-          return speedToday(sets, last.day, zeroLoad(lift), lineSettings, settings)?.past ?? [];
+          return speedToday(sets, last.day, lift(name), settings)?.past ?? [];
         }),
         usualSpread.speed.sd,
       ),
@@ -125,12 +126,11 @@ function speedPart(
   day: Day,
   squad: SquadSpreads,
   settings: ReadinessSettings,
-  lineSettings: LineSettings,
 ): PartOrGap {
   let best: PartOrGap = null;
   let most = -1;
   for (const [lift, sets] of rows.lifts) {
-    const now = speedToday(sets, day, squad.zeroLoad(lift), lineSettings, settings);
+    const now = speedToday(sets, day, squad.lift(lift), settings);
     const of = sets[0]!.set.exercise;
     const today = sets.some((set) => set.day === day && set.loadKg !== null);
     const past = now?.past.length ?? 0;
