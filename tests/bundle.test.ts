@@ -32,7 +32,9 @@ test("besides those, the script adds one name only", () => {
   const before = new Set(names(empty));
   const added = names(bare).filter((name) => !before.has(name));
   const declared = [...catalogue, ...serverFunctions].map(({ name }) => name);
-  expect(added.filter((name) => !declared.includes(name))).toEqual(["core"]);
+  // The validation library keeps its settings under a global name of its own.
+  const known = [...declared, "__zod_globalConfig"];
+  expect(added.filter((name) => !known.includes(name))).toEqual(["core"]);
 });
 
 test("a sidebar function's name never ends in an underscore, which would hide it", () => {

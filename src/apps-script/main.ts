@@ -1,4 +1,8 @@
+import { highlightSquad } from "../actions/highlight-squad";
+import { serveRequest } from "../actions/requests";
 import { catalogue } from "../catalogue";
+import { menuWords } from "../words/menu";
+import { sheetWorkbook } from "./sheet-workbook";
 
 /** Computes a custom function by name; the wrappers in the bundle call it. */
 export function compute(name: string, args: readonly unknown[]): unknown {
@@ -7,13 +11,27 @@ export function compute(name: string, args: readonly unknown[]): unknown {
   return entry.compute(args);
 }
 
-/** Runs a function of the menu or the sidebar by name. */
-export function serve(name: string, _args: readonly unknown[]): unknown {
-  if (name === "openSidebar") {
-    const page = HtmlService.createHtmlOutputFromFile("Sidebar").setTitle("Holdline");
-    SpreadsheetApp.getUi().showSidebar(page);
-    return null;
+/** Runs a function of the menu or the sidebar by name; nothing else can be reached from outside. */
+export function serve(name: string, args: readonly unknown[]): unknown {
+  switch (name) {
+    case "onOpen":
+    case "onInstall":
+      // Runs before any permission is given: the menu is all that may be touched here.
+      SpreadsheetApp.getUi()
+        .createAddonMenu()
+        .addItem(menuWords.openSidebar, "openSidebar")
+        .addItem(menuWords.highlight, "highlightNow")
+        .addToUi();
+      return null;
+    case "openSidebar":
+      SpreadsheetApp.getUi().showSidebar(
+        HtmlService.createHtmlOutputFromFile("Sidebar").setTitle(menuWords.title),
+      );
+      return null;
+    case "highlightNow":
+      SpreadsheetApp.getActive().toast(highlightSquad(sheetWorkbook()).said, menuWords.title);
+      return null;
+    default:
+      return serveRequest(sheetWorkbook(), name, args[0]);
   }
-  SpreadsheetApp.getUi().createAddonMenu().addItem("Open Holdline", "openSidebar").addToUi();
-  return null;
 }

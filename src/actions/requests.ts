@@ -1,0 +1,132 @@
+import * as z from "zod/mini";
+import { type Day, dayFromIso } from "../coaching/calendar/day";
+import { tableNames } from "../rows/table-name";
+import { answerColumn, answerName, answerTable, forgetName } from "./answers";
+import { athleteView } from "./athlete-view";
+import { highlightSquad } from "./highlight-squad";
+import { mendCell } from "./mend-cell";
+import { rowCheck } from "./row-check";
+import { setUpView } from "./set-up";
+import { squadView } from "./squad-view";
+import type { Workbook } from "./workbook";
+
+/** A request the sidebar may make: its arguments, checked before anything is done, and the work. */
+type Request = {
+  readonly summary: string;
+  readonly run: (workbook: Workbook, message: unknown) => unknown;
+};
+
+const text = z.string().check(z.maxLength(500));
+const isoDay = z.pipe(
+  z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/)),
+  z.transform((iso: string, context): Day => {
+    const day = dayFromIso(iso);
+    if (day !== null) return day;
+    context.issues.push({ code: "custom", message: "no such day", input: iso });
+    return z.NEVER;
+  }),
+);
+const tabId = z.int().check(z.gte(0));
+const cell = z.string().check(z.regex(/^[A-Z]{1,3}[1-9]\d{0,6}$/));
+const today = { today: isoDay };
+
+function request<Shape extends z.core.$ZodLooseShape>(
+  summary: string,
+  shape: Shape,
+  run: (workbook: Workbook, given: z.output<z.ZodMiniObject<Shape>>) => unknown,
+): Request {
+  const schema = z.strictObject(shape);
+  return {
+    summary,
+    run: (workbook, message) => {
+      const read = schema.safeParse(message);
+      if (!read.success) {
+        const [issue] = read.error.issues;
+        throw new Error(
+          `The sidebar sent ${issue?.path.join(".") || "something"} that cannot be right. Close and open it again.`,
+        );
+      }
+      return run(workbook, read.data as z.output<z.ZodMiniObject<Shape>>);
+    },
+  };
+}
+
+/** Everything the sidebar may ask; nothing else of the script can be reached from it. */
+export const requests = {
+  squadView: request("The squad's words and reasons.", today, (workbook, given) =>
+    squadView(workbook, given.today),
+  ),
+  athleteView: request(
+    "One athlete's reasons and pictures.",
+    { ...today, athlete: text },
+    (workbook, given) => athleteView(workbook, given.today, given.athlete),
+  ),
+  rowCheck: request("Every cell that could not be used.", today, (workbook, given) =>
+    rowCheck(workbook, given.today),
+  ),
+  goToCell: request("Selects a cell.", { tabId, cell }, (workbook, given) => {
+    workbook.select(given.tabId, given.cell);
+    return { said: given.cell };
+  }),
+  mendCell: request(
+    "Writes one proposed value into its cell.",
+    { ...today, tabId, cell, mend: text },
+    (workbook, given) => mendCell(workbook, given.today, given),
+  ),
+  highlightSquad: request("Highlights the words on the Squad tab.", {}, (workbook) =>
+    highlightSquad(workbook),
+  ),
+  setUpView: request("Which tab is which table, and what to ask.", today, (workbook, given) =>
+    setUpView(workbook, given.today),
+  ),
+  answerTable: request(
+    "Remembers which table a tab is.",
+    { ...today, tabId, table: z.nullable(z.enum(tableNames)) },
+    (workbook, given) => {
+      answerTable(workbook, given.tabId, given.table);
+      return setUpView(workbook, given.today);
+    },
+  ),
+  answerColumn: request(
+    "Remembers what a column means.",
+    {
+      ...today,
+      tabId,
+      heading: text,
+      column: z.int().check(z.positive()),
+      field: z.optional(z.nullable(text)),
+      unit: z.optional(text),
+      dateOrder: z.optional(z.enum(["day first", "month first"])),
+    },
+    (workbook, { today: day, tabId: tab, ...answer }) => {
+      answerColumn(workbook, tab, answer);
+      return setUpView(workbook, day);
+    },
+  ),
+  answerName: request(
+    "Remembers that two spellings are one athlete, or two.",
+    { ...today, written: text, athlete: text, same: z.boolean() },
+    (workbook, given) => {
+      answerName(workbook, given.written, given.athlete, given.same);
+      return rowCheck(workbook, given.today);
+    },
+  ),
+  forgetName: request(
+    "Forgets that two spellings are one athlete.",
+    { ...today, written: text },
+    (workbook, given) => {
+      forgetName(workbook, given.written);
+      return setUpView(workbook, given.today);
+    },
+  ),
+} satisfies Readonly<Record<string, Request>>;
+
+export type RequestName = keyof typeof requests;
+
+/** Serves one request by name. Throws for a name that is none, whatever it is a property of. */
+export function serveRequest(workbook: Workbook, name: string, message: unknown): unknown {
+  if (!Object.prototype.propertyIsEnumerable.call(requests, name)) {
+    throw new Error(`The sidebar may not ask for ${name}.`);
+  }
+  return requests[name as RequestName].run(workbook, message);
+}

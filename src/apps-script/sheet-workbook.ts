@@ -1,0 +1,130 @@
+import type { Highlight, Tab, Workbook } from "../actions/workbook";
+
+/** How long one coach's action waits for another's, ms. */
+const patienceMs = 20_000;
+
+/** The open spreadsheet, as our actions see one. */
+export function sheetWorkbook(): Workbook {
+  const spreadsheet = SpreadsheetApp.getActive();
+  const sheetOf = (tabId: number) => {
+    const sheet = spreadsheet.getSheets().find((one) => one.getSheetId() === tabId);
+    if (!sheet) throw new Error("That tab is no longer there. Check again.");
+    return sheet;
+  };
+  const tabOf = (sheet: GoogleAppsScript.Spreadsheet.Sheet): Tab => ({
+    id: sheet.getSheetId(),
+    name: sheet.getName(),
+  });
+  const properties = () => PropertiesService.getDocumentProperties();
+  return {
+    tabs: () => spreadsheet.getSheets().map(tabOf),
+    values: (tabId) => sheetOf(tabId).getDataRange().getValues(),
+    write: (tabId, { row, column, values }) => {
+      const width = values[0]?.length ?? 0;
+      if (width === 0) return;
+      const sheet = sheetOf(tabId);
+      roomFor(sheet, row + values.length - 1, column + width - 1);
+      sheet
+        .getRange(row, column, values.length, width)
+        .setValues(values.map((line) => line.map(asWritten)));
+    },
+    writeFormulas: (tabId, row, column, formulas) => {
+      const width = formulas[0]?.length ?? 0;
+      if (width === 0) return;
+      const sheet = sheetOf(tabId);
+      roomFor(sheet, row + formulas.length - 1, column + width - 1);
+      sheet
+        .getRange(row, column, formulas.length, width)
+        .setFormulas(formulas.map((line) => [...line]));
+    },
+    addTab: (name) => tabOf(spreadsheet.insertSheet(name, spreadsheet.getSheets().length)),
+    dress: (tabId, headingRow, widths) => {
+      const sheet = sheetOf(tabId);
+      sheet.setFrozenRows(headingRow);
+      if (widths.length > 0) sheet.getRange(headingRow, 1, 1, widths.length).setFontWeight("bold");
+      widths.forEach((pixels, at) => {
+        sheet.setColumnWidth(at + 1, pixels);
+      });
+    },
+    select: (tabId, range) => {
+      sheetOf(tabId).getRange(range).activate();
+    },
+    highlights: (tabId) => ownRules(sheetOf(tabId)).map(formulaOf),
+    highlight: (tabId, highlights) => {
+      const sheet = sheetOf(tabId);
+      const coaches = sheet.getConditionalFormatRules().filter((rule) => !isOurs(rule));
+      sheet.setConditionalFormatRules([...coaches, ...highlights.map((one) => ruleOf(sheet, one))]);
+    },
+    offer: (tabId, range, values) => {
+      const rule = SpreadsheetApp.newDataValidation()
+        .requireValueInList([...values], true)
+        .setAllowInvalid(true)
+        .build();
+      sheetOf(tabId).getRange(range).setDataValidation(rule);
+    },
+    recall: (key) => properties().getProperty(key),
+    remember: (key, value) => {
+      properties().setProperty(key, value);
+    },
+    forget: (key) => {
+      properties().deleteProperty(key);
+    },
+    alone: (work) => {
+      const lock = LockService.getDocumentLock();
+      if (!lock.tryLock(patienceMs)) {
+        throw new Error(
+          "Another coach is writing just now. Nothing was changed; try again in a moment.",
+        );
+      }
+      try {
+        const answer = work();
+        // What another coach reads next must be what was written here.
+        SpreadsheetApp.flush();
+        return answer;
+      } finally {
+        lock.releaseLock();
+      }
+    },
+  };
+}
+
+/** Text that the platform would take for a formula, a number or a date stays the text it is. */
+function asWritten(value: string | number | boolean): string | number | boolean {
+  return typeof value === "string" && value !== "" ? `'${value}` : value;
+}
+
+/** The platform refuses a range past the tab's edge: make room first. */
+function roomFor(sheet: GoogleAppsScript.Spreadsheet.Sheet, rows: number, columns: number): void {
+  const missingRows = rows - sheet.getMaxRows();
+  if (missingRows > 0) sheet.insertRowsAfter(sheet.getMaxRows(), missingRows);
+  const missingColumns = columns - sheet.getMaxColumns();
+  if (missingColumns > 0) sheet.insertColumnsAfter(sheet.getMaxColumns(), missingColumns);
+}
+
+function ruleOf(
+  sheet: GoogleAppsScript.Spreadsheet.Sheet,
+  { range, formula, background, colour, bold, italic }: Highlight,
+): GoogleAppsScript.Spreadsheet.ConditionalFormatRule {
+  let builder = SpreadsheetApp.newConditionalFormatRule()
+    .whenFormulaSatisfied(formula)
+    .setFontColor(colour);
+  if (background !== undefined) builder = builder.setBackground(background);
+  if (bold) builder = builder.setBold(true);
+  if (italic) builder = builder.setItalic(true);
+  return builder.setRanges([sheet.getRange(range)]).build();
+}
+
+/** Our rules look for our words; a coach's rule with a formula of that very shape is not likely. */
+function isOurs(rule: GoogleAppsScript.Spreadsheet.ConditionalFormatRule): boolean {
+  return /^=(AND\(LEN\(A1\)<32,OR\(ISNUMBER\(SEARCH\(|ISNUMBER\(SEARCH\("too few rows",A1\)\)$)/.test(
+    formulaOf(rule),
+  );
+}
+
+function ownRules(sheet: GoogleAppsScript.Spreadsheet.Sheet) {
+  return sheet.getConditionalFormatRules().filter(isOurs);
+}
+
+function formulaOf(rule: GoogleAppsScript.Spreadsheet.ConditionalFormatRule): string {
+  return String(rule.getBooleanCondition()?.getCriteriaValues()[0] ?? "");
+}
