@@ -10,6 +10,7 @@ import { runLoadFunction } from "./run-load";
 import { seasonHoldFunction } from "./season-hold";
 import { setToSetFunction } from "./set-to-set";
 import type { SheetFunction } from "./sheet-function";
+import { squadTableFunction } from "./squad-table";
 import { stackHeightFunction } from "./stack-height";
 import { strengthEstimateFunction } from "./strength-estimate";
 import { unusualDaysFunction } from "./unusual-days";
@@ -29,6 +30,7 @@ export const catalogue: readonly SheetFunction[] = [
   jumpTrendFunction,
   readinessFunction,
   seasonHoldFunction,
+  squadTableFunction,
   unusualDaysFunction,
   whatDifferedFunction,
   runLoadFunction,

@@ -6,7 +6,7 @@ import type { RowOf } from "../../rows/table/read-view";
 import type { TableName } from "../../rows/table-name";
 import { optionalTable, type TableArgument, tableArgument } from "./table-argument";
 import { thrown } from "./thrown";
-import { type UnusedRows, unusedRows } from "./unused-rows";
+import { droppedRowsOf, type UnusedRows, unusedRows } from "./unused-rows";
 
 /** The tables a squad's formula was given, read. */
 export type GivenTables = {
@@ -14,6 +14,10 @@ export type GivenTables = {
   readonly rows: <T extends TableName>(table: T) => readonly RowOf[T][];
   readonly rules: SquadRules;
   readonly unused: UnusedRows;
+  /** False when the table was left out. */
+  readonly has: (table: TableName) => boolean;
+  /** Rows of a table that name an athlete and could not be read. */
+  readonly dropped: (table: TableName, athlete: string) => number;
   /** Names in the rows up to a day, as first written, by `nameKey`. */
   readonly namesUpTo: (day: Day) => ReadonlyMap<string, string>;
   /** "Sets or Jumps": the tables athletes were looked for in. */
@@ -56,6 +60,11 @@ export function givenTables(
     rows,
     rules: squadRules(rows("Rules")),
     unused: unusedRows(given as readonly TableArgument<TableName>[]),
+    has: (table) => given.some((one) => one.table === table && one.cells.length > 0),
+    dropped: (table, athlete) => {
+      const one = given.find((argument) => argument.table === table);
+      return one ? droppedRowsOf(one as TableArgument<TableName>, athlete) : 0;
+    },
     namesUpTo: (day) => {
       const names = new Map<string, string>();
       for (const table of withAthletes) {

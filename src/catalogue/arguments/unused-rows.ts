@@ -12,6 +12,19 @@ export type UnusedRows = {
   readonly beside: (athletes: readonly string[]) => number;
 };
 
+/** Rows of one table that name an athlete and were left out whole. */
+export function droppedRowsOf(
+  { table, reading, cells }: TableArgument<TableName>,
+  athlete: string,
+): number {
+  const column = findHeader(table, cells, cells.length)?.fields.athlete?.index;
+  const rows = new Set(reading.issues.filter(({ dropsRow }) => dropsRow).map(({ row }) => row));
+  return [...rows].filter((row) => {
+    const cell = column === undefined ? "" : cells[row - 1]?.[column];
+    return typeof cell === "string" && nameKey(cell) === nameKey(athlete);
+  }).length;
+}
+
 /** Counts each row once, however many of its cells are not used. */
 export function unusedRows(tables: readonly TableArgument<TableName>[]): UnusedRows {
   const counts = new Map<string, number>();

@@ -60,6 +60,14 @@ export const ruleDefinitions = {
     most: 8,
     source: "simulated seasons: calm ones are flagged as often as chosen with 4 to 8",
   },
+  plainPicture: {
+    label: "Season picture: plain",
+    unit: "1 for yes",
+    usual: 0,
+    least: 0,
+    most: 1,
+    source: "our choice: 1 for fonts without dot signs",
+  },
 } as const satisfies Readonly<Record<string, RuleDefinition>>;
 
 export type RuleKey = keyof typeof ruleDefinitions;

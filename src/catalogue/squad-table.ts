@@ -1,0 +1,189 @@
+import { mayDoOn } from "../coaching/availability/spell-on";
+import type { Day } from "../coaching/calendar/day";
+import { racesOf } from "../coaching/diary/races-of";
+import type { SeasonHold } from "../coaching/hold/season-hold";
+import { squadHold } from "../coaching/hold/squad-hold";
+import { squadReadiness } from "../coaching/readiness/squad-readiness";
+import { seasonWeeks } from "../coaching/season/season-weeks";
+import { gymDays } from "../coaching/series/season-start";
+import { squadIndex } from "../coaching/series/squad-index";
+import { accept } from "../outcome";
+import { readDayArgument } from "../rows/argument/day-argument";
+import { countWords, dayWords } from "../words/reasons-figures";
+import { holdWords, sinceWords, valueWords } from "../words/reasons-hold";
+import { noteWords } from "../words/reasons-notes";
+import { readinessWords } from "../words/reasons-readiness";
+import { plainSeasonPicture, seasonPicture } from "../words/season-picture";
+import { askedAthletes, rowsForAthletes } from "./arguments/asked-athletes";
+import { type GivenTables, givenTables } from "./arguments/given-tables";
+import { thrown } from "./arguments/thrown";
+import { exampleDiary, exampleJumps, exampleSets } from "./example-rows";
+import {
+  asOfParameter,
+  athletesParameter,
+  diaryParameter,
+  jumpsParameter,
+  platesParameter,
+  racesParameter,
+  rulesParameter,
+  setsParameter,
+} from "./parameters";
+import type { SheetFunction } from "./sheet-function";
+
+export const squadTableFunction: SheetFunction = {
+  name: "SQUAD_TABLE",
+  summary:
+    "The whole squad in one call: who may do what, who holds, slips or rises, since when, and how the season went.",
+  parameters: [
+    athletesParameter,
+    { name: "availability", help: "The Availability table with its header row." },
+    setsParameter,
+    jumpsParameter,
+    diaryParameter,
+    racesParameter,
+    asOfParameter,
+    platesParameter,
+    rulesParameter,
+  ],
+  results: [
+    "athlete",
+    "may do",
+    "word",
+    "since",
+    "value",
+    "change (fraction)",
+    "wobble (fraction)",
+    "loss that would show (fraction)",
+    "season picture",
+    "last session",
+    "rows not used",
+    "notes",
+  ],
+  examples: [
+    {
+      formula: "=SQUAD_TABLE(A2:A3, MayDo!A:E, Sets!A:F, Jumps!A:D, Diary!A:E, Races!A:F, B1)",
+      args: [
+        [["Tomas Reyerson"], ["Ilka Brandmoor"]],
+        [
+          ["athlete", "from", "may do"],
+          ["Tomas Reyerson", "2026-05-12", "modified"],
+        ],
+        exampleSets,
+        exampleJumps,
+        exampleDiary,
+        "",
+        "2026-05-21",
+      ],
+      result: [
+        [
+          "Tomas Reyerson",
+          "modified",
+          "slipping",
+          "30 Apr (± 5 days)",
+          "back squat speed",
+          -0.108,
+          0.03,
+          0.036,
+          "⠢⠌⠤⢄⣀⣀⣀",
+          "21 May: well below usual",
+          0,
+          "",
+        ],
+        [
+          "Ilka Brandmoor",
+          "full",
+          "holding",
+          "–",
+          "back squat speed",
+          0.004,
+          0.035,
+          0.041,
+          "⠔⠢⠢⠢⢄⠔⠢",
+          "21 May: as usual",
+          0,
+          "",
+        ],
+      ],
+    },
+  ],
+  compute: ([athletes, availability, sets, jumps, diary, races, asOfCell, plates, rulesCells]) => {
+    const asked = askedAthletes(athletes);
+    const asOf = thrown(readDayArgument(asOfCell));
+    const given = givenTables(
+      {
+        Availability: availability,
+        Sets: sets,
+        Jumps: jumps,
+        Diary: diary,
+        Races: races,
+        Plates: plates,
+        Rules: rulesCells,
+      },
+      [],
+    );
+    const index = squadIndex(
+      { sets: given.rows("Sets"), jumps: given.rows("Jumps"), diary: given.rows("Diary") },
+      asOf,
+    );
+    const hold = squadHold({
+      index,
+      plates: given.rows("Plates"),
+      athletes: asked.table?.records ?? [],
+      rules: given.rules,
+    });
+    const dayOf = squadReadiness({ index, plates: given.rows("Plates") });
+    const picture = given.rules.plainPicture === 1 ? plainSeasonPicture : seasonPicture;
+    const beside = given.unused.beside(asked.asked.map(({ athlete }) => athlete));
+    const first = asked.asked.findIndex(({ athlete }) => athlete !== "");
+    return rowsForAthletes(asked, 12, ({ athlete, record }, at) => {
+      const season = hold.of(athlete);
+      const { value, visibleFall } = season;
+      const own = index.of(athlete);
+      const last = own ? Math.max(...gymDays(own)) : Number.NEGATIVE_INFINITY;
+      const next = racesOf(given.rows("Races"), athlete, record)
+        .filter(({ day }) => day > asOf)
+        .sort((a, b) => a.day - b.day)[0];
+      return accept([
+        athlete,
+        mayDoCell(given, athlete, asOf),
+        holdWords(season),
+        sinceWords(season),
+        value ? valueWords(value) : "–",
+        value && value.change !== null ? value.change / 100 : "–",
+        value ? value.wobble / 100 : "–",
+        visibleFall === null ? "–" : visibleFall / 100,
+        picture(seasonWeeks(season, hold.seasonStart)),
+        Number.isFinite(last) ? `${dayWords(last)}: ${readinessWords(dayOf(athlete, last))}` : "–",
+        given.unused.of(athlete),
+        notesOf(season, next, asOf, at === first ? beside : 0),
+      ]);
+    });
+  },
+};
+
+/** "full" is said only of an athlete whose availability was given and read. */
+function mayDoCell(given: GivenTables, athlete: string, asOf: Day): string {
+  if (!given.has("Availability")) return "not given";
+  if (given.dropped("Availability", athlete) > 0) return "unclear: a row was not read";
+  return mayDoOn(given.rows("Availability"), athlete, asOf);
+}
+
+/** What the table's other columns do not say, in one cell. */
+function notesOf(
+  { notes }: SeasonHold,
+  next: { readonly race: string; readonly day: Day; readonly matters: string | null } | undefined,
+  asOf: Day,
+  rowsBeside: number,
+): string {
+  return [
+    ...notes.map(noteWords),
+    ...(next
+      ? [
+          `${next.race}${next.matters ? ` (${next.matters})` : ""} on ${dayWords(next.day)}, in ${countWords(next.day - asOf, "day")}.`,
+        ]
+      : []),
+    ...(rowsBeside > 0
+      ? [`${countWords(rowsBeside, "row")} with a cell not used belong to nobody in this list.`]
+      : []),
+  ].join(" ");
+}
