@@ -53,7 +53,7 @@ const sentences: Readonly<Record<string, (facts: Facts) => string>> = {
   "serial-correlation": ({ correlation }) =>
     `Sessions here resemble the ones before them (correlation ${trimmed(Number(correlation), 2)}), so more of them are asked for before a change is named.`,
   "sudden-change": (facts) =>
-    `${measure(facts)}: the last two readings are each more than ${trimmed(Number(facts.wobbles), 1)} wobbles off.`,
+    `${measure(facts)}: the last two readings are each three or more wobbles off, too far to wait for more.`,
   "no-rows": ({ athlete }) => `No sets or jumps of ${String(athlete)} in the rows given.`,
 };
 

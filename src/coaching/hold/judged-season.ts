@@ -8,6 +8,7 @@ import { plannedSessions } from "./planned-sessions";
 import type { HoldMeasure, HoldNote, HoldWord, MissingRows, SeasonHold } from "./season-hold";
 import type { AthleteSeason } from "./squad-seasons";
 import type { SquadYardsticks } from "./squad-yardsticks";
+import { suddenChange } from "./sudden-change";
 import { visibleFall } from "./visible-fall";
 import { type WatchedSeason, watchedSeason } from "./watched-season";
 import { wordOfSeason } from "./word-of-season";
@@ -38,14 +39,22 @@ export function judgedSeason(
     { ...settings, serial: yardsticks.serial },
   );
   const limit = evidenceLimit(rules.falseFlagRate, planned);
-  const { word, since, evidence } = wordOfSeason(watched, limit);
-  const onsets =
-    word === "slipping"
+  const judged = wordOfSeason(watched, limit);
+  const { evidence } = judged;
+  const sudden = judged.word === "holding" ? suddenChange(watched) : null;
+  const word = sudden?.word ?? judged.word;
+  const since = sudden?.since ?? judged.since;
+  const onsets = sudden
+    ? ([sudden.lastBefore, sudden.since] as const)
+    : word === "slipping"
       ? evidence && onsetRange(evidence.low.byOnset)
       : word === "rising"
         ? evidence && onsetRange(evidence.high.byOnset)
         : null;
   const measures = watched.measures.map((_, m) => holdMeasure(season, watched, m, since));
+  const value = sudden ? measures[sudden.measure]! : valueThatMoved(measures, word);
+  const notes: HoldNote[] = [...season.notes, ...rowNotes(season, watched, rules)];
+  if (sudden) notes.push({ code: "sudden-change", facts: { kind: value!.kind, of: value!.of } });
   return {
     athlete: rows.athlete,
     asOf,
@@ -53,7 +62,7 @@ export function judgedSeason(
     sinceDay: since === null ? null : sessions[since]!,
     sinceFrom: onsets ? sessions[onsets[0]]! : null,
     sinceTo: onsets ? sessions[onsets[1]]! : null,
-    value: valueThatMoved(measures, word),
+    value,
     measures,
     visibleFall: word === "too few rows" ? null : visibleFall(watched),
     evidenceLow: evidence?.low.total ?? 0,
@@ -76,7 +85,7 @@ export function judgedSeason(
       }),
     })),
     needed: word === "too few rows" ? missingRows(season, watched, rules) : [],
-    notes: [...season.notes, ...rowNotes(season, watched, rules)],
+    notes,
   };
 }
 
