@@ -8,6 +8,7 @@ import { type FoundHeader, findHeader, missingOf } from "./header/find-header";
 import { sampleColumn, threeSamples } from "./header/value-fit";
 import { IssueLog } from "./issue-log";
 import { chooseLayout, type LayoutName } from "./layout/choose-layout";
+import { countsSets } from "./layout/counts-sets";
 import { titleYear } from "./layout/title-year";
 import { type NameAnswers, noNameAnswers, withNames } from "./name/name-answers";
 import type { Reading } from "./reading";
@@ -141,13 +142,23 @@ function viewOf(
   log: IssueLog,
 ): TableView {
   const carried = carriedColumns(cells, found.first, end, header.fields);
-  const fields = Object.fromEntries(
+  const fields: Record<string, Column> = Object.fromEntries(
     Object.entries(header.fields).map(([field, column]) => [
       field,
       carried.has(field) ? { ...column, carried: true } : column,
     ]),
   );
   const { row: headerRow, first } = found;
+  const numbers = fields.setCount;
+  if (
+    table === "Sets" &&
+    fields.set === undefined &&
+    numbers !== undefined &&
+    !countsSets(cells, numbers.index, first, end)
+  ) {
+    fields.set = numbers;
+    delete fields.setCount;
+  }
   return { table, cells, headerRow, first, end, fields, repColumns: header.repColumns, year, log };
 }
 

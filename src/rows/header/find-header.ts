@@ -36,7 +36,7 @@ export function findHeader(
       if (joined === null) continue;
       const found = headerAt(table, joined, row, row + over);
       // Two rows read as one header only when that names more than the first row alone.
-      const weight = weightOf(table, found) - (over - 1) * 2;
+      const weight = weightOf(table, found) - (over - 1);
       if (weight > bestWeight) {
         best = found;
         bestWeight = weight;

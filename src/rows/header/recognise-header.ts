@@ -41,11 +41,25 @@ export function recogniseHeader(table: TableName, row: readonly unknown[]): Reco
     const rep = table === "Sets" ? numbered.exec(words) : null;
     const spelled = table === "Sets" && orderFromWords(cell) !== null ? "scheme" : undefined;
     const field =
-      spelled ?? lookup.get(words) ?? (unit === null ? undefined : lookup.get(unit.name));
+      spelled ?? meaningOf(lookup, words) ?? (unit === null ? undefined : lookup.get(unit.name));
     if (rep !== null) reps.push({ number: Number(rep[1]), column });
     else if (field !== undefined && fields[field] === undefined) fields[field] = column;
     else unknown.push(index);
   }
   reps.sort((a, b) => a.number - b.number);
   return { fields, repColumns: reps.map((rep) => rep.column), unknown };
+}
+
+const beside =
+  /^(?:mean|avg|average|peak|best|fastest|top|bar|first|total)\s+|\s+(?:per|each|je|pro|of each)\s+(?:set|rep|satz|wdh)s?$/;
+
+/** A heading's meaning, also with "mean", "peak", "per set" and the like around it. */
+function meaningOf(lookup: ReadonlyMap<string, string>, words: string): string | undefined {
+  for (let left = words; ; ) {
+    const field = lookup.get(left);
+    if (field !== undefined) return field;
+    const bare = left.replace(beside, "");
+    if (bare === left) return undefined;
+    left = bare;
+  }
 }

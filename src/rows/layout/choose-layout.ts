@@ -2,6 +2,7 @@ import { findHeader, missingOf } from "../header/find-header";
 import { IssueLog } from "../issue-log";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
+import { countsSets } from "./counts-sets";
 import { expandSchemes } from "./expand-schemes";
 import type { LayoutContext } from "./layout-context";
 import { unfoldSections } from "./sections/unfold-sections";
@@ -73,20 +74,6 @@ function isSchemeLog({ cells, fields, first, end }: TableView): boolean {
     fields.set === undefined &&
     countsSets(cells, fields.setCount.index, first, end)
   );
-}
-
-/** "Sets" heads set numbers when they run 1, 2, 3 down the rows, and counts otherwise. */
-function countsSets(cells: TableView["cells"], index: number, first: number, end: number): boolean {
-  let runs = 0;
-  let rows = 0;
-  for (let row = first + 1; row < Math.min(end, first + 200); row++) {
-    const here = Number(cells[row]?.[index]);
-    const above = Number(cells[row - 1]?.[index]);
-    if (Number.isNaN(here) || Number.isNaN(above)) continue;
-    rows++;
-    if (here === above + 1 || (here === 1 && above > 1)) runs++;
-  }
-  return rows === 0 || runs < rows / 2;
 }
 
 /** The same range seen as a log of sets, for the jumps kept among them. */

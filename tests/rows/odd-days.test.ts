@@ -1,0 +1,40 @@
+import { readSets } from "../../src/rows/readers";
+import { problems } from "./layouts/short";
+
+const head = ["Date", "Athlete", "Exercise", "Set", "Load"];
+/** Tuesdays and Thursdays from 7 April 2026 on, as real dates. */
+const season = Array.from({ length: 20 }, (_, at) => {
+  const date = new Date(2026, 3, 7 + 7 * Math.floor(at / 2) + 2 * (at % 2));
+  return [date, "Ilka", "squat", 1, 65];
+});
+
+test("a real date months away from all others is questioned, with day and month swapped as the mend", () => {
+  const reading = readSets([head, ...season, [new Date(2026, 11, 5), "Ilka", "squat", 1, 65]]);
+  expect(problems(reading)).toEqual(["A22 day-questioned: 2026-12-05"]);
+  expect(reading.issues[0]).toMatchObject({ facts: { mend: "2026-05-12" }, dropsRow: false });
+  expect(reading.rowsRead).toBe(21);
+});
+
+test("a wrong year is questioned without a mend", () => {
+  const reading = readSets([head, ...season, [new Date(2062, 4, 14), "Ilka", "squat", 2, 65]]);
+  expect(reading.issues.map(({ code, facts }) => [code, facts.mend])).toEqual([
+    ["day-questioned", undefined],
+  ]);
+});
+
+test("the only Monday ever, a usual Thursday when swapped, is questioned; an odd Monday alone is not", () => {
+  // 6 April 2026 is a Monday, 4 June a Thursday; 20 April is a Monday and cannot be swapped.
+  const questioned = readSets([head, ...season, [new Date(2026, 3, 6), "Ilka", "squat", 2, 65]]);
+  expect(questioned.issues.map(({ code, facts }) => [code, facts.weekday, facts.mend])).toEqual([
+    ["weekday-questioned", "Monday", "2026-06-04"],
+  ]);
+  const alone = readSets([head, ...season, [new Date(2026, 3, 20), "Ilka", "squat", 2, 65]]);
+  expect(alone.issues).toEqual([]);
+});
+
+test("a season without odd days asks nothing, and a few days never do", () => {
+  expect(readSets([head, ...season]).issues).toEqual([]);
+  expect(
+    readSets([head, ...season.slice(0, 2), [new Date(2027, 3, 7), "Ilka", "squat", 1, 65]]).issues,
+  ).toEqual([]);
+});
