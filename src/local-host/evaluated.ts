@@ -1,5 +1,6 @@
 import { unplacedReference } from "./engine/unplaced-reference";
 import type { Host } from "./host";
+import { messageOf } from "./message-of";
 
 /** What became of a formula: its rows of cells, or the sentence that refused it. */
 export type Evaluated =
@@ -29,7 +30,7 @@ export async function evaluated(host: Host, text: string): Promise<Evaluated> {
       ? refused(`${first}: ${errorSentences.get(first) ?? "the formula gives an error."}`)
       : { ok: true, values };
   } catch (error) {
-    return refused(error instanceof Error ? error.message : String(error));
+    return refused(messageOf(error));
   } finally {
     book.deleteSheet(tab);
   }

@@ -16,9 +16,7 @@ export async function launchBrowser(): Promise<{
   readonly close: () => Promise<void>;
 }> {
   const finder = join(__dirname, "find-chromium.mjs");
-  const found = JSON.parse(
-    execFileSync(process.execPath, [finder], { encoding: "utf8" }),
-  ) as Found;
+  const found = JSON.parse(execFileSync(process.execPath, [finder], { encoding: "utf8" })) as Found;
   const profile = mkdtempSync(join(tmpdir(), "holdline-browser-"));
   const environment = Object.entries(process.env).flatMap(([name, value]) =>
     value === undefined ? [] : [[name, value] as const],

@@ -21,7 +21,7 @@ export type ServedPage = {
   /** What the page saved last. */
   readonly saved: () => WorkbookData | null;
   /** Addresses asked for outside this server, and complaints of the page's own security policy. */
-  readonly strays: readonly string[];
+  readonly strays: string[];
   readonly close: () => Promise<void>;
 };
 
@@ -71,25 +71,40 @@ export async function servedPage(given: {
     if (/Content Security Policy/.test(message.text())) strays.push(message.text());
   });
   page.on("pageerror", (error) => strays.push(error.message));
-  await page.goto(served.url);
-  if (given.workbook) await ready(page);
+  const closeAll = async () => {
+    await close();
+    await served.close();
+  };
+  try {
+    await page.goto(served.url);
+    if (given.workbook) await ready(page);
+  } catch (error) {
+    await closeAll();
+    throw error;
+  }
   return {
     page,
     context,
     served,
     strays,
     saved: () => saved,
-    close: async () => {
-      await close();
-      await served.close();
-    },
+    close: closeAll,
   };
 }
 
-/** Waits until the workbook is open, calculated and drawn. */
+/** Waits until the workbook is open, calculated and drawn. The page's policy forbids waiting by text. */
 export async function ready(page: Page): Promise<void> {
-  await page.waitForFunction("globalThis.holdline !== undefined", undefined, { timeout: 30_000 });
-  await page.waitForSelector(".grid canvas");
+  await page.waitForSelector(".grid canvas[id^=univer-sheet-main-canvas]");
+  await until(() => page.evaluate(() => globalThis.holdline !== undefined));
+}
+
+/** Waits until a question is answered with yes, at most half a minute. */
+export async function until(question: () => Promise<boolean> | boolean): Promise<void> {
+  const end = performance.now() + 30_000;
+  while (!(await question())) {
+    if (performance.now() > end) throw new Error("This did not come about within half a minute.");
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
 }
 
 /** Values of a tab, once nothing is being calculated. */
@@ -97,25 +112,32 @@ export const values = (page: Page, tab: string): Promise<unknown[][]> =>
   page.evaluate(async (name) => {
     const host = globalThis.holdline!;
     await host.settled();
-    return host.values(name).map((row) => row.map((cell) => (cell instanceof Date ? "date" : cell)));
+    return host
+      .values(name)
+      .map((row) => row.map((cell) => (cell instanceof Date ? "date" : cell)));
   }, tab);
 
-/** Clicks a cell, as a coach would: cells are drawn, so its place is asked of the grid. */
+/** Middle of a cell of the shown tab on the page: cells are drawn, so it is asked of the grid. */
+export async function cellPlace(page: Page, cell: string): Promise<{ x: number; y: number }> {
+  const inGrid = await page.evaluate((address) => {
+    const sheet = globalThis.holdline!.engine.book.getActiveSheet();
+    const { x, y, width, height } = sheet.getRange(address).getCellRect();
+    return { x: x + width / 2, y: y + height / 2 };
+  }, cell);
+  const grid = (await page.locator("canvas[id^=univer-sheet-main-canvas]").boundingBox())!;
+  return { x: grid.x + inGrid.x, y: grid.y + inGrid.y };
+}
+
+/** Clicks a cell as a coach would. */
 export async function clickCell(page: Page, tab: string, cell: string): Promise<void> {
-  const place = await page.evaluate(
-    ([name, address]) => {
-      const { book } = globalThis.holdline!.engine;
-      const sheet = book.getSheetByName(name!)!;
-      book.setActiveSheet(sheet);
-      const { x, y, width, height } = sheet.getRange(address!).getCellRect();
-      return { x: x + width / 2, y: y + height / 2 };
-    },
-    [tab, cell],
-  );
+  await page.evaluate((name) => {
+    const { book } = globalThis.holdline!.engine;
+    book.setActiveSheet(book.getSheetByName(name)!);
+  }, tab);
   // Changing tabs redraws the grid a moment later.
   await page.waitForTimeout(300);
-  const grid = (await page.locator("canvas[id^=univer-sheet-main-canvas]").boundingBox())!;
-  await page.mouse.click(grid.x + place.x, grid.y + place.y);
+  const { x, y } = await cellPlace(page, cell);
+  await page.mouse.click(x, y);
   await page.waitForTimeout(200);
 }
 

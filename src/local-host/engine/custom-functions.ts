@@ -14,9 +14,9 @@ import {
   IFunctionService,
 } from "@univerjs/engine-formula";
 import { IDescriptionService } from "@univerjs/sheets-formula";
+import { messageOf } from "../message-of";
 import { ArgumentError, argument } from "./argument";
 import type { DeclaredFunction } from "./declared-functions";
-import { messageOf } from "./message-of";
 import type { RangeCache } from "./range-cache";
 import { resultObject } from "./result-object";
 import type { Sentences } from "./sentences";

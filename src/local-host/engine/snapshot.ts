@@ -44,6 +44,7 @@ export function gridSnapshot(workbook: WorkbookData, unitId: string): IWorkbookD
     name: workbook.name,
     appVersion: "0.25.1",
     locale: LocaleType.EN_US,
+    defaultStyle: { ff: "Arial", fs: 10 },
     styles,
     sheetOrder: order,
     sheets,

@@ -1,4 +1,5 @@
 import type { Host } from "../host";
+import { messageOf } from "../message-of";
 import type { WorkbookData } from "../workbook-data";
 
 /** How long typing may pause before the workbook is written. */
@@ -28,7 +29,7 @@ export function autosave(
       if (!changed) tell({ state: "saved" });
     } catch (error) {
       changed = true;
-      tell({ state: "failed", sentence: error instanceof Error ? error.message : String(error) });
+      tell({ state: "failed", sentence: messageOf(error) });
     }
   };
   const now = async () => {

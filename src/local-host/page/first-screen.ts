@@ -1,4 +1,5 @@
 import { localPage } from "../../words/local-page";
+import { messageOf } from "../message-of";
 import type { OpenedWorkbook } from "../server/workbook-store";
 import { element } from "./element";
 import { requests } from "./requests";
@@ -35,7 +36,7 @@ export function firstScreen(
       await open(await workbook);
     } catch (error) {
       for (const button of buttons) button.disabled = false;
-      say(localPage.notOpened(error instanceof Error ? error.message : String(error)), true);
+      say(localPage.notOpened(messageOf(error)), true);
     }
   };
   sample.onclick = () => void attempt(requests.sample());

@@ -1,5 +1,6 @@
 import { localPage } from "../../words/local-page";
 import type { Host } from "../host";
+import { messageOf } from "../message-of";
 import type { OpenedWorkbook } from "../server/workbook-store";
 import { element } from "./element";
 import { firstScreen } from "./first-screen";
@@ -25,7 +26,7 @@ async function start(): Promise<void> {
     if (opened) await open(opened);
     else firstScreen(page, open);
   } catch (error) {
-    const sentence = error instanceof Error ? error.message : String(error);
+    const sentence = messageOf(error);
     page.className = "loading";
     page.replaceChildren(
       element("p", {

@@ -1,5 +1,6 @@
 import { localPage } from "../../words/local-page";
 import type { Host } from "../host";
+import { messageOf } from "../message-of";
 import { element } from "./element";
 import { sandboxedPage } from "./sandboxed-page";
 
@@ -49,7 +50,7 @@ export function sidebarFrame(nonce: string) {
           try {
             answer({ value: host.run(String(data.name), data.args) });
           } catch (error) {
-            answer({ sentence: error instanceof Error ? error.message : String(error) });
+            answer({ sentence: messageOf(error) });
           }
         });
       });

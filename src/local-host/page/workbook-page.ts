@@ -1,6 +1,7 @@
 import { defaultTheme } from "@univerjs/themes";
 import { localPage } from "../../words/local-page";
 import { createHost, type Host } from "../host";
+import { messageOf } from "../message-of";
 import type { OpenedWorkbook } from "../server/workbook-store";
 import { autosave, type SaveState } from "./autosave";
 import { element } from "./element";
@@ -76,7 +77,7 @@ export async function workbookPage(
         try {
           host.run(item.functionName);
         } catch (error) {
-          const sentence = error instanceof Error ? error.message : String(error);
+          const sentence = messageOf(error);
           messages.put("menu", { text: localPage.menuFailed(item.label, sentence), error: true });
         }
       }),

@@ -1,6 +1,7 @@
 import { randomBytes } from "node:crypto";
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
+import { messageOf } from "../message-of";
 import type { WorkbookData } from "../workbook-data";
 import { pageHtml } from "./page-html";
 import { requestBody } from "./request-body";
@@ -25,7 +26,11 @@ const types: Readonly<Record<string, string>> = {
   html: "text/html; charset=utf-8",
 };
 
-type Answer = { readonly status?: number; readonly type: string; readonly body: string | Uint8Array };
+type Answer = {
+  readonly status?: number;
+  readonly type: string;
+  readonly body: string | Uint8Array;
+};
 
 /**
  * Serves one workbook to this machine alone: on 127.0.0.1, under a path with a random token, so that
@@ -106,7 +111,7 @@ export async function serveWorkbook(given: {
       try {
         send(await action(request));
       } catch (error) {
-        const sentence = error instanceof Error ? error.message : String(error);
+        const sentence = messageOf(error);
         send({ ...json({ sentence }), status: 422 });
       }
     }
