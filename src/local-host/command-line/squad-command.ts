@@ -19,6 +19,7 @@ const columns = [
   "Season",
   "Last session",
   "Rows not used",
+  "Notes",
 ];
 /** Columns that hold shares, and whether a plus is written. */
 const shares = new Map([
@@ -27,13 +28,14 @@ const shares = new Map([
   [7, false],
 ]);
 const inOrder = ["Athletes", "Availability", "Sets", "Jumps", "Diary", "Races"];
+const notesAt = columns.indexOf("Notes");
 
 /** Prints the squad table of a workbook. */
 export async function squadCommand(asked: Asked, around: Surroundings): Promise<number> {
   const { host, workbook } = await openedWorkbook(asked.workbook, around);
   try {
     const asOf = asked.asOf ?? dayBesideToday(workbook) ?? around.today();
-    const tables = await foundTables(host, workbook);
+    const tables = foundTables(host, workbook, asOf);
     const rangeOf = (table: string) => tables.find((one) => one.table === table)?.range ?? '""';
     for (const needed of ["Athletes", "Sets"]) {
       if (rangeOf(needed) !== '""') continue;
@@ -42,7 +44,8 @@ export async function squadCommand(asked: Asked, around: Surroundings): Promise<
       );
     }
     const ranges = inOrder.map(rangeOf).join(", ");
-    const answer = await host.evaluate(`=SQUAD_TABLE(${ranges}, "${asOf}")`);
+    const gym = `${rangeOf("Plates")}, ${rangeOf("Rules")}`;
+    const answer = await host.evaluate(`=SQUAD_TABLE(${ranges}, "${asOf}", ${gym})`);
     if (!answer.ok) throw new Refused(answer.sentence);
     const rows = answer.values.map((row) => row.map(plainValue));
     if (asked.json) {
@@ -54,7 +57,10 @@ export async function squadCommand(asked: Asked, around: Surroundings): Promise<
         shares.has(column) ? shownShare(value, shares.get(column)!) : shownValue(value),
       ),
     );
-    around.out(`${workbook.name}, ${asOf}\n\n${textTable([columns, ...shown])}`);
+    const table = shown.map((row) => row.slice(0, notesAt));
+    around.out(`${workbook.name}, ${asOf}\n\n${textTable([columns.slice(0, notesAt), ...table])}`);
+    const notes = shown.filter((row) => row[notesAt]).map((row) => `${row[0]}: ${row[notesAt]}\n`);
+    if (notes.length > 0) around.out(`\n${notes.join("")}`);
     return 0;
   } finally {
     host.dispose();

@@ -4,6 +4,7 @@ import { accept, type Outcome, refuse } from "../../outcome";
 import type { TabData, WorkbookData } from "../workbook-data";
 import { csvTab } from "./csv-tab";
 import { decodedText } from "./decoded-text";
+import { dressedSquad } from "./dressed-squad";
 import { type FileNote, fileNote } from "./file-note";
 import { limits } from "./limits";
 
@@ -60,7 +61,7 @@ export function readCsvFiles(
     const { text, notes: aboutLetters } = decodedText(file.bytes, file.name);
     const tab = csvTab(tabName(file.name, tabs), text, own);
     if (!tab.ok) return tab;
-    tabs.push(tab.value.tab);
+    tabs.push(dressedSquad(tab.value.tab));
     notes.push(...aboutLetters, ...tab.value.notes);
     if (tabNameOf(file.name) !== tab.value.tab.name) {
       notes.push(fileNote("tab-renamed", { file: file.name, tab: tab.value.tab.name }));

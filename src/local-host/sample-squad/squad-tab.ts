@@ -13,6 +13,7 @@ const headings = [
   "Season, week by week",
   "Last session",
   "Rows not used",
+  "Notes",
 ];
 const blank: SampleCell[] = [];
 
@@ -25,10 +26,10 @@ export function squadTab(): SampleTable {
       blank,
       headings,
       [
-        "=SQUAD_TABLE(Athletes!A:J, Availability!A:H, Sets!A:Q, Jumps!A:K, Diary!A:M, Races!A:G, $K$1)",
+        "=SQUAD_TABLE(Athletes!A:J, Availability!A:H, Sets!A:Q, Jumps!A:K, Diary!A:M, Races!A:G, $K$1, Plates!A:C, Rules!A:B)",
       ],
       ...Array(14).fill(blank),
-      ["Rows of Sets not used", "Found", "What to do"],
+      ["Sets not used", "Found", "What to do", "Why it matters"],
       ['=ROW_CHECK(Sets!A:Q, "Sets")'],
     ],
   };

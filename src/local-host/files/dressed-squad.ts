@@ -1,0 +1,55 @@
+import type { CellData, CellStyle, TabData } from "../workbook-data";
+
+/** Columns of the squad formula: width in pixels, number format. */
+const columns: readonly { readonly width: number; readonly format?: string }[] = [
+  { width: 122 },
+  { width: 72 },
+  { width: 76 },
+  { width: 124 },
+  { width: 128 },
+  { width: 72, format: '+0 %;"−"0 %;0 %' },
+  { width: 62, format: "0 %" },
+  { width: 72, format: "0 %" },
+  { width: 120 },
+  { width: 172 },
+  { width: 58 },
+  { width: 520 },
+];
+const heading: CellStyle = { bold: true, background: "#ededf1", wrap: true };
+const room = 60;
+
+/**
+ * CSV files carry no looks, so a tab with the squad formula is dressed when it is read from one:
+ * headings, shares as percent, widths that show the squad without scrolling at 1280 px. Only looks
+ * are added; no cell's content changes.
+ */
+export function dressedSquad(tab: TabData): TabData {
+  const at = tab.cells.findIndex((line) => /^=SQUAD_TABLE\(/i.test(line[0]?.formula ?? ""));
+  if (at < 1) return tab;
+  const cells = tab.cells.map((line) => [...line]);
+  const put = (row: number, column: number, look: Pick<CellData, "format" | "style">) => {
+    while (cells.length <= row) cells.push([]);
+    const line = cells[row]!;
+    while (line.length <= column) line.push(null);
+    line[column] = { ...(line[column] ?? { value: null }), ...look };
+  };
+  const rowCheck = cells.findIndex((line) => /^=ROW_CHECK\(/i.test(line[0]?.formula ?? ""));
+  for (const row of [at - 1, rowCheck - 1].filter((one) => one >= 0)) {
+    cells[row]!.forEach((cell, column) => {
+      if (cell) put(row, column, { style: heading });
+    });
+  }
+  put(0, 0, { style: { bold: true } });
+  const last = rowCheck < 0 ? at + room : Math.min(at + room, rowCheck - 1);
+  columns.forEach(({ format }, column) => {
+    if (format === undefined) return;
+    for (let row = at; row < last; row++) put(row, column, { format });
+  });
+  return {
+    ...tab,
+    cells,
+    frozenRows: at,
+    frozenColumns: 1,
+    columnWidths: columns.map(({ width }) => width),
+  };
+}
