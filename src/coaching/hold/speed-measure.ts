@@ -114,33 +114,25 @@ function firstOfDays(sets: readonly SpeedSet[]): readonly SpeedSet[] {
   return sets.filter(({ day }, i) => sets[i - 1]?.day !== day);
 }
 
-/** One note for each other setting: how many sessions, since when, and what differs. */
+/** One note for each way another setting differs: how many sessions, since when, from what. */
 function settingNotes(
   season: readonly SpeedSet[],
   usual: Setting,
   { baselineTo }: SeasonDays,
 ): readonly HoldNote[] {
-  const others = new Map<Setting, Day[]>();
+  const changes = new Map<string, { what: keyof Setting; after: string | number; days: Day[] }>();
   for (const { setting, day } of firstOfDays(season)) {
-    if (setting === usual) continue;
-    const days = others.get(setting);
-    if (days) days.push(day);
-    else others.set(setting, [day]);
-  }
-  return [...others].map(([other, days]) => {
-    const what = (["tool", "gym", "speedIs", "barKg", "figure"] as const).filter(
-      (field) => other[field] !== usual[field],
+    const what = (["tool", "gym", "speedIs", "barKg", "figure"] as const).find(
+      (field) => setting[field] !== usual[field],
     );
-    const first = what[0] ?? "tool";
-    return {
-      code: days[0]! <= baselineTo ? "setting-changed-in-baseline" : "setting-changed",
-      facts: {
-        sessions: days.length,
-        sinceDay: days[0]!,
-        what: first,
-        before: usual[first] ?? "",
-        after: other[first] ?? "",
-      },
-    };
-  });
+    if (setting === usual || !what) continue;
+    const after = setting[what] ?? "";
+    const known = changes.get(`${what} ${after}`);
+    if (known) known.days.push(day);
+    else changes.set(`${what} ${after}`, { what, after, days: [day] });
+  }
+  return [...changes.values()].map(({ what, after, days }) => ({
+    code: days[0]! <= baselineTo ? "setting-changed-in-baseline" : "setting-changed",
+    facts: { sessions: days.length, sinceDay: days[0]!, what, before: usual[what] ?? "", after },
+  }));
 }
