@@ -1,0 +1,87 @@
+import { squadSetToSet } from "../../../src/coaching/bar-speed/squad-set-to-set";
+import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
+import { squadIndex } from "../../../src/coaching/series/squad-index";
+import { inventedSeason, liftingSet, sessionDay, wobble } from "../series/invented-season";
+
+/** Five sets a session, about 1 % slower each, with 1 % of wobble. */
+const session = (s: number, fall: readonly number[] = []): LiftingSet[] =>
+  [1, 2, 3, 4, 5].map((set) => {
+    const change = 1 - 0.01 * (set - 1) + 0.01 * wobble(5 * s + set) + (fall[set - 1] ?? 0);
+    return liftingSet({
+      day: sessionDay(s),
+      set,
+      repSpeeds: [0.7, 0.69, 0.68, 0.67, 0.66].map((v) => v * change),
+    });
+  });
+const sessions = (count: number, last: LiftingSet[]) => [
+  ...Array.from({ length: count }, (_, s) => session(s)).flat(),
+  ...last,
+];
+const read = (sets: readonly LiftingSet[]) =>
+  squadSetToSet({ index: squadIndex({ sets }, sessionDay(60)), exercise: "back squat" })(
+    "Ilka Brandmoor",
+  );
+
+test("a day that breaks off at set 4 is flagged from set 4", () => {
+  const result = read(sessions(8, session(8, [0, 0, 0, -0.12, -0.2])));
+  expect(result).toMatchObject({
+    ok: true,
+    value: { leftUsualAtSet: 4, word: "slower than usual", setsUsed: 5, usualSessions: 8 },
+  });
+});
+
+test("a day that gets faster is flagged too", () => {
+  expect(read(sessions(8, session(8, [0, 0, 0, 0, 0.15])))).toMatchObject({
+    value: { leftUsualAtSet: 5, word: "faster than usual" },
+  });
+});
+
+test("an ordinary day stays within the usual, and its ratios are plain fractions", () => {
+  const sets = sessions(8, session(8));
+  const result = read(sets);
+  if (!result.ok) throw new Error(result.refusal.code);
+  const today = sets.slice(-5).map(({ repSpeeds }) => repSpeeds[0]!);
+  expect(result.value.word).toBe("as usual");
+  expect(result.value.secondVsFirst).toBeCloseTo(today[1]! / today[0]! - 1, 9);
+  expect(result.value.lastVsFirst).toBeCloseTo(today[4]! / today[0]! - 1, 9);
+  expect(result.value.usualLastVsFirst!).toBeCloseTo(-0.04, 1);
+});
+
+test.each([3, 4])("with %i earlier sessions", (count) => {
+  const result = read(sessions(count, session(count)));
+  expect(result).toMatchObject({ value: { word: count < 4 ? "too few rows" : "as usual" } });
+});
+
+test("sets of three against sets of five compare the first three repetitions of both", () => {
+  const day = sessionDay(0);
+  const result = read([
+    liftingSet({ day, set: 1, repSpeeds: [0.7, 0.7, 0.7, 0.4, 0.4] }),
+    liftingSet({ day, set: 2, repSpeeds: [0.63, 0.63, 0.63] }),
+  ]);
+  expect(result).toMatchObject({ value: { secondVsFirst: expect.closeTo(-0.1, 9) } });
+});
+
+test("sets at a lighter load after a load drop are not compared, and counted", () => {
+  const last = session(8).map((set) => (set.set! >= 4 ? { ...set, loadKg: 55 } : set));
+  expect(read(sessions(8, last))).toMatchObject({ value: { notCompared: 2, setsUsed: 5 } });
+});
+
+test.each([
+  ["a single set", [liftingSet({ day: 1 })], "one-set"],
+  [
+    "sets of different loads",
+    [liftingSet({ day: 1 }), liftingSet({ day: 1, set: 2, loadKg: 50 })],
+    "set-loads-differ",
+  ],
+  ["another lift only", [liftingSet({ day: 1, exercise: "hip thrust" })], "no-speed-sets"],
+  ["no rows", [], "athlete-not-in-sets"],
+])("%s is refused", (_, sets, code) => {
+  expect(read(sets)).toMatchObject({ ok: false, refusal: { code } });
+});
+
+test("the marker set is never the first set", () => {
+  const { sets } = inventedSeason("Ilka Brandmoor", 6);
+  const marker = liftingSet({ day: sessionDay(5), kind: "marker", row: 1, repSpeeds: [1.2] });
+  const plain = read(sets);
+  expect(read([marker, ...sets])).toEqual(plain);
+});
