@@ -1,23 +1,22 @@
 import type { Day } from "../coaching/calendar/day";
 import type { Cells } from "./cells";
 import { type ColumnAnswers, withAnswers } from "./header/column-answers";
-import type { Column } from "./header/column-map";
 import { neededFields } from "./header/columns";
 import { type ColumnDecision, type ColumnQuestion, decideColumns } from "./header/decide-columns";
-import { type FoundHeader, findHeader, missingOf } from "./header/find-header";
-import { sampleColumn, threeSamples } from "./header/value-fit";
+import { findHeader, missingOf } from "./header/find-header";
+import { questionsOfReading } from "./header/questions-of-reading";
 import { IssueLog } from "./issue-log";
 import { chooseLayout, type LayoutName } from "./layout/choose-layout";
-import { countsSets } from "./layout/counts-sets";
 import { titleYear } from "./layout/title-year";
 import { type NameAnswers, noNameAnswers, withNames } from "./name/name-answers";
 import type { Reading } from "./reading";
-import { carriedColumns } from "./table/carried-columns";
-import { isBlankLine } from "./table/read-lines";
 import { type RowOf, viewReaders } from "./table/read-view";
 import { endOfRows } from "./table/trim-padding";
+import { unread } from "./table/unread";
+import { viewOf } from "./table/view-of";
 import type { TableName } from "./table-name";
 import type { TableView } from "./table-view";
+import { type Unit, unitOf } from "./value/units";
 
 export type ReadOptions = {
   /** The tab's name: it may be an athlete's, or carry a year. */
@@ -63,7 +62,15 @@ export function understandTable<T extends TableName>(
 ): Understanding<T> {
   const end = endOfRows(cells);
   const answers = options.answers ?? null;
-  const context = { table, cells, end, title: options.title ?? "", today: options.today ?? null };
+  const context = {
+    table,
+    cells,
+    end,
+    title: options.title ?? "",
+    today: options.today ?? null,
+    dateOrder: answers?.columns.find(({ dateOrder }) => dateOrder !== undefined)?.dateOrder ?? null,
+    massUnit: massUnitOf(answers),
+  };
   const found = findHeader(
     table,
     cells,
@@ -99,7 +106,7 @@ export function understandTable<T extends TableName>(
       reading,
       layout: layout.name,
       ...rest,
-      questions: questionsOf(reading, cells, found?.first ?? 0, end),
+      questions: questionsOfReading(reading, cells, found?.first ?? 0, end),
     };
   }
   if (view !== null && missing.length === 0) {
@@ -108,7 +115,10 @@ export function understandTable<T extends TableName>(
       reading,
       layout: "plain rows",
       ...rest,
-      questions: [...(decided?.questions ?? []), ...questionsOf(reading, cells, view.first, end)],
+      questions: [
+        ...(decided?.questions ?? []),
+        ...questionsOfReading(reading, cells, view.first, end),
+      ],
     };
   }
   if (end > 0) {
@@ -129,70 +139,11 @@ function named<Row>(reading: Reading<Row>, answers: NameAnswers): Reading<Row> {
     : reading;
 }
 
-function viewOf(
-  table: TableName,
-  cells: Cells,
-  end: number,
-  found: FoundHeader,
-  header: {
-    readonly fields: Readonly<Record<string, Column>>;
-    readonly repColumns: readonly Column[];
-  },
-  year: number | null,
-  log: IssueLog,
-): TableView {
-  const carried = carriedColumns(cells, found.first, end, header.fields);
-  const fields: Record<string, Column> = Object.fromEntries(
-    Object.entries(header.fields).map(([field, column]) => [
-      field,
-      carried.has(field) ? { ...column, carried: true } : column,
-    ]),
-  );
-  const { row: headerRow, first } = found;
-  const numbers = fields.setCount;
-  if (
-    table === "Sets" &&
-    fields.set === undefined &&
-    numbers !== undefined &&
-    !countsSets(cells, numbers.index, first, end)
-  ) {
-    fields.set = numbers;
-    delete fields.setCount;
+/** The unit of mass the coach named for any column; in a grid it holds for all loads. */
+function massUnitOf(answers: ColumnAnswers | null): Unit | null {
+  for (const { unit } of answers?.columns ?? []) {
+    const named = unit === undefined ? null : unitOf(unit);
+    if (named?.quantity === "mass") return named;
   }
-  return { table, cells, headerRow, first, end, fields, repColumns: header.repColumns, year, log };
-}
-
-/** Units and date orders that the reading could not settle, as questions. */
-function questionsOf(
-  reading: Reading<unknown>,
-  cells: Cells,
-  first: number,
-  end: number,
-): ColumnQuestion[] {
-  const asked = new Map<number, ColumnQuestion>();
-  for (const { code, column, facts } of reading.issues) {
-    const about =
-      code === "unit-unsettled" ? "unit" : code === "date-order-unsettled" ? "date order" : null;
-    if (about === null || column < 1 || asked.has(column)) continue;
-    asked.set(column, {
-      column,
-      heading: String(facts.heading ?? ""),
-      about,
-      samples: threeSamples(sampleColumn(cells, first, end, column - 1)),
-      guess: null,
-      choices: about === "unit" ? String(facts.units).split(" or ") : ["day first", "month first"],
-    });
-  }
-  return [...asked.values()];
-}
-
-/** A reading of nothing: every filled row below the header is reported. */
-function unread(log: IssueLog, cells: Cells, headerRow: number): Reading<never> {
-  let rowsBlank = 0;
-  let rowsHeading = 0;
-  for (let row = 0; row < cells.length; row++)
-    if (isBlankLine(cells[row] ?? [])) rowsBlank++;
-    else if (row <= headerRow) rowsHeading++;
-  const rowsReported = cells.length - rowsBlank - rowsHeading;
-  return { records: [], issues: log.issues, rowsRead: 0, rowsReported, rowsBlank, rowsHeading };
+  return null;
 }

@@ -15,12 +15,13 @@ export class DaySettler {
     texts: readonly DayText[],
     titleYear: number | null,
     private readonly today: Day | null,
+    answered: DateOrder | null = null,
   ) {
     this.year = texts.find((text) => text.year !== null)?.year ?? titleYear;
     const proof = new OrderProof();
     const todayYear = today === null ? null : dateOfDay(today).year;
     for (const text of texts) proof.see(text, text.year ?? this.year ?? todayYear);
-    this.order = proof.order;
+    this.order = answered ?? proof.order;
   }
 
   settle(text: DayText): SettledDay {

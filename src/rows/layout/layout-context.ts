@@ -1,6 +1,8 @@
 import type { Day } from "../../coaching/calendar/day";
 import type { Cells } from "../cells";
 import type { TableName } from "../table-name";
+import type { DateOrder } from "../value/day-text";
+import type { Unit } from "../value/units";
 
 /** What a layout is unfolded from. */
 export type LayoutContext = {
@@ -12,4 +14,7 @@ export type LayoutContext = {
   readonly title: string;
   /** The day asked about; settles the year of dates that carry none. */
   readonly today: Day | null;
+  /** What the coach answered about dates and loads; null when nothing was asked. */
+  readonly dateOrder: DateOrder | null;
+  readonly massUnit: Unit | null;
 };

@@ -1,3 +1,4 @@
+import { dayOfCell } from "../value/day-of-cell";
 import type { LayoutContext } from "./layout-context";
 
 const spelled = /\b(20\d\d)\b/;
@@ -8,10 +9,11 @@ const short =
 export function titleYear({ cells, end, title }: LayoutContext): number | null {
   const texts: unknown[] = [title];
   for (let row = 0; row < Math.min(end, 6); row++) {
-    const filled = (cells[row] ?? []).filter(
-      (cell) => typeof cell === "string" && cell.trim() !== "",
-    );
-    if (filled.length <= 2) texts.push(...filled);
+    const line = cells[row] ?? [];
+    const words = line.filter((cell) => typeof cell === "string" && cell.trim() !== "");
+    // A title stands alone in its row or leads it; dates give their year themselves.
+    const titles = words.length <= 2 ? words : typeof line[0] === "string" ? [line[0]] : [];
+    texts.push(...titles.filter((cell) => dayOfCell(cell) === null));
   }
   for (const text of texts) {
     if (typeof text !== "string") continue;

@@ -207,3 +207,52 @@ test("a wide grid whose dates could be either way round is reported at each date
     "C2 date-order-unsettled: 7/6",
   ]);
 });
+
+test("pounds under one date, kilograms under another; inches in a block's title", () => {
+  const { reading } = understandTable("Sets", [
+    ["SQUAT 2026", "", "", "", ""],
+    ["", "14 May", "", "28 May", ""],
+    ["Athlete", "lb", "m/s", "kg", "m/s"],
+    ["Nils", 185, 0.66, 85, 0.65],
+  ]);
+  expect(reading.records.map(({ loadKg }) => Math.round((loadKg ?? 0) * 10) / 10)).toEqual([
+    83.9, 85,
+  ]);
+  const jumps = understandTable("Jumps", [
+    ["Box jump (in) 2026", "14 Apr", "28 Apr"],
+    ["Kofi", 22, "21,5"],
+    ["Box jump (cm)", "12 May", "26 May"],
+    ["Kofi", 56, 57],
+  ]).reading;
+  expect(jumps.records.map(shortJump)).toEqual([
+    "04-14 Kofi 55.88 cm",
+    "04-28 Kofi 54.61 cm",
+    "05-12 Kofi 56 cm",
+    "05-26 Kofi 57 cm",
+  ]);
+});
+
+test("the coach's answer about a grid's dates settles all of them", () => {
+  const grid = [
+    ["Squat 2026", "", ""],
+    ["Name", "5/6", "7/6"],
+    ["Kofi", "1x5 95", "1x5 95"],
+  ];
+  const { questions } = understandTable("Sets", grid);
+  expect(questions.map(({ column, about }) => [column, about])).toEqual([
+    [2, "date order"],
+    [3, "date order"],
+  ]);
+  const answers = { columns: [{ column: 2, dateOrder: "day first" as const }] };
+  const { reading } = understandTable("Sets", grid, { answers });
+  expect(reading.records.map(shortSet)).toEqual(["06-05 Kofi 1 95x5", "06-07 Kofi 1 95x5"]);
+});
+
+test("fifteen sets of five is no scheme", () => {
+  const { reading } = understandTable("Sets", [
+    ["Squat 2026", "", ""],
+    ["Name", "14/5", "28/5"],
+    ["Kofi", "15x5", "0x5 95"],
+  ]);
+  expect(problems(reading)).toEqual(["B3 scheme-unread: 15x5", "C3 scheme-unread: 0x5 95"]);
+});

@@ -58,7 +58,7 @@ function settlerOf(context: LayoutContext, lines: readonly SectionLine[]): DaySe
     if (line.is === "day") return [line.text];
     return [...columns].flatMap((index) => dayOfCell(context.cells[row]?.[index]) ?? []);
   });
-  return new DaySettler(texts, titleYear(context), context.today);
+  return new DaySettler(texts, titleYear(context), context.today, context.dateOrder);
 }
 
 /** A word where set numbers stand starts another exercise or a jump test on its own line. */

@@ -1,5 +1,7 @@
+import type { Unit } from "../../value/units";
 import type { Placed, Unfolded } from "../unfolded";
-import type { SetGroup } from "./set-cell";
+import { withUnit } from "../with-unit";
+import type { SetGroup } from "./scheme";
 import { spreadSpeeds } from "./spread-speeds";
 
 /** Where the sets of one shorthand cell stand, and what else is known of them. */
@@ -10,6 +12,8 @@ export type SetsPlace = {
   /** Fields every set of the cell shares: day, athlete, exercise and the like. */
   readonly shared: Readonly<Record<string, Placed | undefined>>;
   readonly note: Placed | undefined;
+  /** Unit of loads that name none themselves; left out: as the load's heading says. */
+  readonly unit?: Unit | null;
 };
 
 /** Writes one flat row for each set of a shorthand cell; false when the speeds fit no set. */
@@ -32,12 +36,7 @@ export function emitSets(
           : speed.reps.length > 0
             ? speed.reps.map((rep) => rep ?? "-").join(" / ")
             : (speed.single ?? "");
-      const load =
-        group.load === null
-          ? ""
-          : group.unit === null
-            ? group.load
-            : `${group.load} ${group.unit.name}`;
+      const load = withUnit(group.load ?? "", group.unit ?? place.unit ?? null);
       into.emit(place.row, {
         ...place.shared,
         set: [number + 1, place.schemeColumn],

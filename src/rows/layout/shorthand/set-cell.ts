@@ -4,16 +4,10 @@ import { isDitto } from "../../value/ditto";
 import { saysNoValue } from "../../value/no-value";
 import { speedList } from "../../value/speed-list";
 import { type Unit, unitOf } from "../../value/units";
+import { leastLoad, type SetGroup, schemeGroups } from "./scheme";
 import type { SchemeOrder } from "./scheme-order";
 
-/** Equal sets written together: "85x3x5" is one group of three sets. */
-export type SetGroup = {
-  /** As written, in `unit`; null when the cell gives none. */
-  readonly load: number | null;
-  readonly unit: Unit | null;
-  readonly reps: number | null;
-  readonly sets: number;
-};
+export type { SetGroup } from "./scheme";
 
 /** What one shorthand cell says. */
 export type SetCell =
@@ -32,10 +26,6 @@ export type SetCell =
   /** Sets and repetitions could be either way round. */
   | { readonly is: "order-unsettled" }
   | { readonly is: "unread" };
-
-/** From this on a number in a scheme is a load, not a count. */
-const leastLoad = 16;
-const mostSets = 12;
 
 /**
  * Takes a shorthand cell apart: "95x5x5 @ .62", "5x5 95", "85x3x5  .67", "105x5x4+1x3",
@@ -85,7 +75,7 @@ function schemeText(cell: string, order: SchemeOrder | null, speedCount: number)
     const bare = token.replace(/^@/, "");
     const number = /^(\d+(?:[.,]\d+)?|[.,]\d+)(kg|lbs?)?$/i.exec(bare);
     if (/^\d[\dx.,+]*(?:kg|lbs?)?[\dx.,+kglbs]*$/i.test(bare) && /x/i.test(bare)) {
-      const found = scheme(bare.toLowerCase(), order, speedCount + speeds.length);
+      const found = schemeGroups(bare.toLowerCase(), order, speedCount + speeds.length);
       if (found === "unsettled") unsettled = true;
       else if (found === null) return { is: "unread" };
       else groups.push(...found);
@@ -128,84 +118,8 @@ function withLoad(
   return { is: "sets", groups: filled, speeds, note };
 }
 
-/** "105x5x4+1x3" to groups; "unsettled" when sets and repetitions could be either. */
-function scheme(
-  text: string,
-  order: SchemeOrder | null,
-  speedCount: number,
-): SetGroup[] | "unsettled" | null {
-  const [head = "", ...rest] = text.split("+");
-  let unit: Unit | null = null;
-  const numbers = head.split("x").map((piece) => {
-    const parts = /^(\d+(?:[.,]\d+)?|[.,]\d+)(kg|lbs?)?$/.exec(piece);
-    if (parts === null) return Number.NaN;
-    if (parts[2] !== undefined) unit = unitOf(parts[2]);
-    return Number((parts[1] ?? "").replace(",", "."));
-  });
-  if (numbers.some(Number.isNaN)) return null;
-  const first =
-    numbers.length === 3
-      ? triple(numbers, order, rest.length === 0 ? speedCount : 0)
-      : pair(numbers);
-  if (first === null || first === "unsettled") return first;
-  const groups: SetGroup[] = [{ ...first, unit }];
-  for (const piece of rest) {
-    // What is added is written as sets × repetitions, the way blocks are spoken of.
-    const more = /^(\d{1,2})x(\d{1,2})$/.exec(piece);
-    if (more === null) return null;
-    const added = { sets: Number(more[1]), reps: Number(more[2]) };
-    const swapped =
-      speedCount === first.sets + added.reps && speedCount !== first.sets + added.sets;
-    const { sets, reps } = swapped ? { sets: added.reps, reps: added.sets } : added;
-    if (sets < 1 || sets > mostSets) return null;
-    groups.push({ load: first.load, unit, reps, sets });
-  }
-  return groups;
-}
-
-type Counted = { load: number | null; reps: number | null; sets: number };
-
-function triple(
-  numbers: readonly number[],
-  order: SchemeOrder | null,
-  speedCount: number,
-): Counted | "unsettled" | null {
-  const [a = 0, b = 0, c = 0] = numbers;
-  if (order !== null) {
-    const said: Record<string, number> = {};
-    order.forEach((name, at) => {
-      said[name] = numbers[at] ?? 0;
-    });
-    return counted(said.load ?? 0, said.sets ?? 0, said.reps ?? 0);
-  }
-  const loads = numbers.filter((number) => number >= leastLoad || !Number.isInteger(number));
-  if (loads.length !== 1) return null;
-  const load = loads[0] ?? 0;
-  const [x = 0, y = 0] = a === load ? [b, c] : b === load ? [a, c] : [a, b];
-  if (x === y || (speedCount === x && speedCount > 1)) return counted(load, x, y);
-  if (speedCount === y && speedCount > 1) return counted(load, y, x);
-  return "unsettled";
-}
-
-function pair(numbers: readonly number[]): Counted | null {
-  const [a = 0, b = 0] = numbers;
-  if (numbers.length !== 2) return null;
-  if (a >= leastLoad && b < leastLoad) return counted(a, 1, b);
-  if (b >= leastLoad && a < leastLoad) return counted(b, 1, a);
-  return a < leastLoad && b < leastLoad
-    ? { ...(counted(0, a, b) ?? { sets: 1, reps: b }), load: null }
-    : null;
-}
-
-function counted(load: number, sets: number, reps: number): Counted | null {
-  if (
-    !Number.isInteger(sets) ||
-    !Number.isInteger(reps) ||
-    sets < 1 ||
-    sets > mostSets ||
-    reps < 1 ||
-    reps > 60
-  )
-    return null;
-  return { load, sets, reps };
+/** Code of the issue for a cell that gives no sets. */
+export function problemOf(said: SetCell): string {
+  if (said.is === "ditto" || said.is === "as-weekday") return "nothing-to-repeat";
+  return said.is === "order-unsettled" ? "scheme-order-unsettled" : "scheme-unread";
 }

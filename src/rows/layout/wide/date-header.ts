@@ -4,6 +4,7 @@ import { headingLookup } from "../../header/recognise-header";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
 import { type DayText, weekdayOfWord } from "../../value/day-text";
+import type { Unit } from "../../value/units";
 import { DaySettler } from "../day-settler";
 import type { LayoutContext } from "../layout-context";
 import { titleYear } from "../title-year";
@@ -13,6 +14,8 @@ export type DayColumn = {
   readonly column: number;
   readonly day: Day;
   readonly field: string | null;
+  /** Unit its own heading names; null when it names none. */
+  readonly unit: Unit | null;
 };
 
 /** A block of rows under one header of dates. */
@@ -68,6 +71,7 @@ export function dateHeaders(context: LayoutContext): DateHeader[] {
     ),
     titleYear(context),
     context.today,
+    context.dateOrder,
   );
   return found.map((header) => settled(context, header, settler));
 }
@@ -125,27 +129,29 @@ function settled(
     }
     const monday = found.weekdays.length > 0 ? mondayOf(result.day) : result.day;
     for (const { column, weekday } of found.weekdays)
-      days.push({ column, day: monday + weekday, field: null });
+      days.push({ column, day: monday + weekday, field: null, unit: null });
     if (found.weekdays.length === 0 && lastRow === header.row)
-      days.push({ column: found.column, day: result.day, field: null });
+      days.push({ column: found.column, day: result.day, field: null, unit: null });
     for (let column = found.column; column < until; column++) {
-      const field = fields.get(column);
+      const { field, unit = null } = fields.get(column) ?? {};
       if (field === "note") noteColumns.push({ column, monday: mondayOf(result.day) });
       else if (field !== undefined && found.weekdays.length === 0)
-        days.push({ column, day: result.day, field });
+        days.push({ column, day: result.day, field, unit });
     }
   });
   return { firstRow: header.row, lastRow, days, noteColumns, unsettled };
 }
 
+type SubHeading = { readonly field: string; readonly unit: Unit | null };
+
 /** Meanings named in the row under the dates ("kg", "m/s", "notes"), by column. */
 function subHeadings(
   { table, cells }: LayoutContext,
   header: { row: number; lastRow: number; dates: readonly Found[] },
-): { lastRow: number; fields: ReadonlyMap<number, string> } {
+): { lastRow: number; fields: ReadonlyMap<number, SubHeading> } {
   const row = header.lastRow === header.row ? header.row + 1 : header.lastRow;
   const lookup = headingLookup(table);
-  const fields = new Map<number, string>();
+  const fields = new Map<number, SubHeading>();
   const firstDate = header.dates[0]?.column ?? 0;
   let named = 0;
   (cells[row] ?? []).forEach((cell, column) => {
@@ -153,7 +159,7 @@ function subHeadings(
     const { words, unit } = headerWords(cell);
     const field = lookup.get(words) ?? (unit === null ? undefined : lookup.get(unit.name));
     if (field === undefined) return;
-    fields.set(column, field);
+    fields.set(column, { field, unit });
     named++;
   });
   const isHeader = header.lastRow > header.row || named >= 2;

@@ -13,6 +13,8 @@ export type JumpTitle = {
   /** Plates landed on, as written, when the landing is raised. */
   readonly landingStack: string | null;
   readonly landingCm: number | null;
+  /** Unit of length in brackets or at the end: "Box jump (in)"; null when none is named. */
+  readonly unit: Unit | null;
 };
 
 const partWord =
@@ -47,6 +49,7 @@ export function jumpTitle(text: string): JumpTitle {
     parts,
     dropCm: drop === null ? null : Number(drop[1]),
     landingStack: isStack ? landing : null,
+    unit: unitOf(/[([]\s*(cm|mm|m|in|inches)\s*[)\]]/.exec(words)?.[1] ?? ""),
     landingCm: landing !== null && !isStack ? Number(landing) : null,
   };
 }

@@ -2,6 +2,7 @@ import { isoFromDay } from "../../../coaching/calendar/day";
 import { isBlank } from "../../value/blank";
 import type { LayoutContext } from "../layout-context";
 import { Unfolded } from "../unfolded";
+import { withUnit } from "../with-unit";
 import { type Block, type BlockRow, blocksOf } from "./block-rows";
 import { dateHeaders } from "./date-header";
 import { jumpCell } from "./jump-cell";
@@ -18,8 +19,9 @@ export function unfoldWideJumps(context: LayoutContext): Unfolded | null {
     const named =
       [...block.titles].reverse().find((title) => /[a-z]{3}/i.test(title)) ?? context.title;
     const title = jumpTitle(named);
-    for (const { part, unit } of title.parts)
-      if (part !== "stack") into.describe(part, { unit, heading: part, words: part });
+    // Seconds and milliseconds settle themselves cell by cell; heights need their block's unit.
+    for (const part of ["height", "contact", "flight"])
+      into.describe(part, { heading: part, words: part });
     for (const row of block.rows) unfoldRow(context, into, block, row, title);
   }
   return into;
@@ -36,11 +38,12 @@ function unfoldRow(
   const testColumn = block.known.get("test");
   const test =
     testColumn !== undefined && !isBlank(line[testColumn]) ? line[testColumn] : title.test;
+  const heightUnit = title.parts.find(({ part }) => part === "height")?.unit ?? title.unit;
   into.mark(row, "data");
   for (const { column, monday } of block.header.noteColumns)
     if (!isBlank(line[column]))
       into.note(row, column, athlete, monday, "week", String(line[column]).trim());
-  for (const { column, day, field } of block.header.days) {
+  for (const { column, day, field, unit } of block.header.days) {
     const parts: readonly JumpPart[] =
       field !== null && isPart(field) ? [field] : title.parts.map(({ part }) => part);
     const said = jumpCell(line[column], parts);
@@ -65,7 +68,10 @@ function unfoldRow(
         day: [isoFromDay(day), column],
         athlete: [athlete, nameColumn],
         test: [test, nameColumn],
-        height: attempt.height === undefined ? undefined : [attempt.height, column],
+        height:
+          attempt.height === undefined
+            ? undefined
+            : [withUnit(attempt.height, unit ?? heightUnit), column],
         stack:
           attempt.stack !== undefined
             ? [attempt.stack, column]

@@ -1,0 +1,182 @@
+import type { TableView } from "../table-view";
+import { isBlank } from "../value/blank";
+import { weekdayOfWord } from "../value/day-text";
+import { isDitto } from "../value/ditto";
+import { saysNoValue } from "../value/no-value";
+import { type SpeedList, speedList } from "../value/speed-list";
+import type { SchemeRow } from "./scheme-row";
+import { emitSets } from "./shorthand/emit-sets";
+import type { SchemeOrder } from "./shorthand/scheme-order";
+import { SessionMemory } from "./shorthand/session-memory";
+import { problemOf, type SetCell, type SetGroup, setCell } from "./shorthand/set-cell";
+import { figuresFor } from "./shorthand/spread-speeds";
+import type { Unfolded } from "./unfolded";
+
+const silent: SpeedList = { speeds: [], unread: [], unsure: [] };
+
+/** Writes the rows of a log of shorthand out as sets, one row after another. */
+export class SchemeExpander {
+  private readonly memory = new SessionMemory();
+
+  constructor(
+    private readonly view: TableView,
+    private readonly into: Unfolded,
+    private readonly order: SchemeOrder | null,
+  ) {}
+
+  sets(read: SchemeRow): void {
+    const { fields } = this.view;
+    const { row, line } = read;
+    const speedAt = fields.speed?.index ?? read.scheme;
+    const listed = fields.speed === undefined ? silent : speedsOf(line[speedAt]);
+    const said = setCell(line[read.scheme], this.order, listed.speeds.length);
+    const weekday = this.weekdayCopied(read, said);
+    if (weekday !== null) {
+      this.copy(read, weekday, listed, speedAt);
+      return;
+    }
+    if (said.is === "none") {
+      this.noLift(read, said.note, listed);
+      return;
+    }
+    const groups =
+      said.is === "sets"
+        ? this.counted(read, said.groups)
+        : said.is === "ditto"
+          ? (this.memory.before(read.athlete)?.groups ?? null)
+          : null;
+    if (groups === null) {
+      this.into.report(problemOf(said), row, read.scheme);
+      return;
+    }
+    const beside = said.is === "sets" && said.speeds.length > 0 ? said : null;
+    this.write(
+      read,
+      groups,
+      beside === null ? listed : { ...silent, speeds: beside.speeds },
+      beside === null ? speedAt : read.scheme,
+      beside?.note ?? (said.is === "sets" ? said.note : ""),
+    );
+  }
+
+  /** "wie Di", "as Tue" in the exercise or the scheme. */
+  private weekdayCopied({ shared }: SchemeRow, said: SetCell): number | null {
+    if (said.is === "as-weekday") return said.weekday;
+    const cell = shared.exercise?.[0];
+    const words =
+      typeof cell === "string"
+        ? /^(?:wie|as|like|same as)\s+(?:last\s+|on\s+)?(\p{L}+)\.?$/iu.exec(cell.trim())
+        : null;
+    return words === null ? null : weekdayOfWord(words[1] ?? "");
+  }
+
+  /** Load and scheme of that weekday's session, never its speeds. */
+  private copy(read: SchemeRow, weekday: number, listed: SpeedList, speedAt: number): void {
+    const column = this.view.fields.exercise?.index ?? read.scheme;
+    const found = read.day === null ? null : this.memory.onWeekday(read.athlete, weekday, read.day);
+    if (found === null) {
+      this.into.report("nothing-to-repeat", read.row, column);
+      return;
+    }
+    if (found.athlete !== read.athlete)
+      this.into.log.addAtSource("copied-from-near-name", read.row, column, {
+        from: found.athlete,
+        earlierRow: found.row + 1,
+      });
+    const exercise = weekdayOfCell(read.shared.exercise?.[0])
+      ? found.exercise
+      : read.shared.exercise?.[0];
+    this.write(
+      { ...read, shared: { ...read.shared, exercise: [exercise, column] } },
+      found.groups,
+      listed,
+      speedAt,
+      "",
+    );
+  }
+
+  /** A ride, a swim, a rest: understood, and no lift. A row that lacks what it needs is still reported. */
+  private noLift(read: SchemeRow, words: string, listed: SpeedList): void {
+    const { row, line, scheme, shared, athlete, day } = read;
+    const exercise = shared.exercise?.[0];
+    this.into.mark(row, "data");
+    const spoken = [
+      isBlank(exercise) || saysNoValue(String(exercise)) ? "" : String(exercise).trim(),
+      words,
+      read.noteWords,
+    ];
+    this.into.note(
+      row,
+      scheme,
+      athlete,
+      day,
+      "day",
+      spoken.filter((part) => part !== "").join("; "),
+    );
+    const lacking = isBlank(exercise) || athlete === "" || day === null;
+    const speeds = listed.speeds.some((speed) => speed !== null);
+    if (isBlank(line[scheme]) && (lacking || speeds))
+      this.into.emit(row, {
+        ...shared,
+        load: shared.load ?? ["", scheme],
+        speed:
+          this.view.fields.speed === undefined
+            ? undefined
+            : [line[this.view.fields.speed.index], this.view.fields.speed.index],
+        note: read.note,
+      });
+  }
+
+  /** A column "Sets" says how often the row's load and repetitions were done. */
+  private counted({ line }: SchemeRow, groups: readonly SetGroup[]): readonly SetGroup[] {
+    const { setCount, reps } = this.view.fields;
+    const [group] = groups;
+    const count = setCount === undefined ? Number.NaN : Number(line[setCount.index]);
+    if (group === undefined || !Number.isInteger(count) || count < 1 || count > 12) return groups;
+    const done = reps === undefined ? Number.NaN : Number(line[reps.index]);
+    return [
+      { ...group, sets: count, reps: Number.isInteger(done) && done > 0 ? done : group.reps },
+    ];
+  }
+
+  private write(
+    read: SchemeRow,
+    groups: readonly SetGroup[],
+    listed: SpeedList,
+    speedColumn: number,
+    cellNote: string,
+  ): void {
+    const { row, scheme, shared, athlete, day } = read;
+    this.memory.keep(day, { athlete, row, exercise: shared.exercise?.[0] ?? "", groups });
+    const note = read.note ?? (cellNote === "" ? undefined : ([cellNote, scheme] as const));
+    const said = speedColumn === scheme ? null : figuresFor(this.view.fields.speed?.words ?? "");
+    const log = this.into.log;
+    const heading = this.view.fields.speed?.heading ?? "";
+    if (
+      !emitSets(
+        this.into,
+        { row, schemeColumn: scheme, speedColumn, shared, note },
+        groups,
+        listed.speeds,
+        said,
+      )
+    )
+      log.addAtSource("speeds-unsettled", row, speedColumn);
+    for (const piece of listed.unread)
+      log.addAtSource("not-a-number", row, speedColumn, { piece, heading });
+    for (const piece of listed.unsure)
+      log.addAtSource("unsure", row, speedColumn, { piece, heading });
+  }
+}
+
+function weekdayOfCell(cell: unknown): boolean {
+  return (
+    typeof cell === "string" &&
+    (isDitto(cell) || /^(wie|as|like|same as)\s/i.test(cell.trim()) || cell.trim() === "")
+  );
+}
+
+function speedsOf(cell: unknown): SpeedList {
+  if (typeof cell === "number") return { ...silent, speeds: [cell] };
+  return typeof cell !== "string" || isBlank(cell) || saysNoValue(cell) ? silent : speedList(cell);
+}

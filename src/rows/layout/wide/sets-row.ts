@@ -1,0 +1,97 @@
+import { type Day, isoFromDay, mondayOf } from "../../../coaching/calendar/day";
+import type { Cells } from "../../cells";
+import { isBlank } from "../../value/blank";
+import type { Unit } from "../../value/units";
+import { emitSets } from "../shorthand/emit-sets";
+import type { SetGroup } from "../shorthand/scheme";
+import type { SchemeOrder } from "../shorthand/scheme-order";
+import { problemOf, type SetCell, setCell } from "../shorthand/set-cell";
+import type { Placed, Unfolded } from "../unfolded";
+import type { Block, BlockRow } from "./block-rows";
+import type { DayColumn } from "./date-header";
+import { columnsOfDay } from "./day-columns";
+
+/** What a block's titles say of all its cells. */
+export type BlockWords = {
+  readonly order: SchemeOrder | null;
+  readonly lift: string | null;
+  readonly unit: Unit | null;
+};
+
+/** One athlete's row of a grid of sets. */
+export function setsRow(
+  cells: Cells,
+  into: Unfolded,
+  block: Block,
+  { row, athlete, nameColumn }: BlockRow,
+  words: BlockWords,
+): void {
+  const line = cells[row] ?? [];
+  const liftColumn = block.known.get("exercise");
+  const exercise: Placed =
+    liftColumn !== undefined && !isBlank(line[liftColumn])
+      ? [line[liftColumn], liftColumn]
+      : [words.lift ?? "", nameColumn];
+  into.mark(row, "data");
+  for (const { column, monday } of block.header.noteColumns)
+    if (!isBlank(line[column]))
+      into.note(row, column, athlete, monday, "week", String(line[column]).trim());
+  const done = new Map<Day, readonly SetGroup[]>();
+  const columnsByDay = new Map<Day, DayColumn[]>();
+  let left: readonly SetGroup[] | null = null;
+  for (const dayColumn of block.header.days) {
+    const { column, day, field } = dayColumn;
+    const shared = {
+      day: [isoFromDay(day), column] as const,
+      athlete: [athlete, nameColumn] as const,
+      exercise,
+    };
+    if (field !== null) {
+      const columns = columnsByDay.get(day) ?? [];
+      columnsByDay.set(day, columns);
+      columns.push(dayColumn);
+      continue;
+    }
+    const said = setCell(line[column], words.order);
+    if (said.is === "none") {
+      into.note(row, column, athlete, day, "day", said.note);
+      continue;
+    }
+    const groups = groupsOf(said, left, done, day);
+    if (groups === null) {
+      into.report(problemOf(said), row, column);
+      into.mark(row, "data");
+      continue;
+    }
+    left = groups;
+    done.set(day, groups);
+    const speeds = said.is === "sets" ? said.speeds : [];
+    const note: Placed | undefined =
+      said.is === "sets" && said.note !== "" ? [said.note, column] : undefined;
+    const place = {
+      row,
+      schemeColumn: column,
+      speedColumn: column,
+      shared,
+      note,
+      unit: words.unit,
+    };
+    if (!emitSets(into, place, groups, speeds, null)) into.report("speeds-unsettled", row, column);
+  }
+  for (const [day, columns] of columnsByDay)
+    columnsOfDay(into, line, row, { day, athlete, nameColumn, exercise, ...words }, columns);
+}
+
+/** The sets a cell says: its own, those to its left, or those of a weekday earlier in the week. */
+function groupsOf(
+  said: SetCell,
+  left: readonly SetGroup[] | null,
+  done: ReadonlyMap<Day, readonly SetGroup[]>,
+  day: Day,
+): readonly SetGroup[] | null {
+  if (said.is === "sets") return said.groups;
+  if (said.is === "ditto") return left;
+  if (said.is !== "as-weekday") return null;
+  const meant = mondayOf(day) + said.weekday;
+  return meant < day ? (done.get(meant) ?? null) : null;
+}

@@ -1,0 +1,9 @@
+import type { Unit } from "../value/units";
+
+/** A cell with the unit its heading names written beside the number; words and dates stay as they are. */
+export function withUnit(cell: unknown, unit: Unit | null): unknown {
+  if (unit === null) return cell;
+  const bare =
+    typeof cell === "number" || (typeof cell === "string" && /^\s*[\d.,]+\s*$/.test(cell));
+  return bare ? `${String(cell).trim()} ${unit.name}` : cell;
+}
