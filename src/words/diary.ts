@@ -42,8 +42,9 @@ export function countsWords(finding: Finding): string {
   return `${oddDaysWith} of ${countWords(oddDays, `${oddIs} day`)} had ${hadWords(finding)}, ${otherDaysWith} of ${countWords(otherDays, "other day")}`;
 }
 
-function intervalWords({ difference, low, high }: Finding): string {
-  return `${signedPercentWords(difference!)} (95 %: ${signedPercentWords(low!)} to ${signedPercentWords(high!)})`;
+function intervalWords({ difference, low, high, value }: Finding): string {
+  const what = value ? `${valueWords(value)} ` : "";
+  return `${what}${signedPercentWords(difference!)} (95 %: ${signedPercentWords(low!)} to ${signedPercentWords(high!)})`;
 }
 
 /** What the days say about one item, in a sentence or two; counts of days always. */
@@ -72,6 +73,10 @@ export function findingWords(finding: Finding): string {
   const tried = `the season's slow drift and the weekday taken out, ${looked}`;
   if (word === "goes together") {
     return `Goes together over ${countWords(days, "day")}${who}: ${stepWords(finding)}, ${intervalWords(finding)}; ${counts} Chance of seeing this without a link ${chanceWords(adjustedP!)} (${tried}). It does not say which way it works: ask.${left}`;
+  }
+  const close = finding.p! <= 0.05;
+  if (close) {
+    return `Not enough to call a link over ${countWords(days, "day")}${who}: ${stepWords(finding)}, ${intervalWords(finding)}; ${counts} Of ${looked} one comes this close by chance in ${percentWords(100 * Math.min(1, adjustedP!))} of seasons or so; the season's slow drift and the weekday are taken out.${left}`;
   }
   return `No link to be seen over ${countWords(days, "day")}${who}: ${stepWords(finding)}, ${intervalWords(finding)}; ${counts} ${capital(tried)}.${left}`;
 }

@@ -1,4 +1,4 @@
-import { studentQuantile } from "../../statistics/distributions";
+import { studentLimit } from "../../statistics/student-series";
 import type { LineFit } from "./line-fit";
 import { t90, t90Freedom } from "./line-settings";
 import type { LoadSpeedLine } from "./load-speed-line";
@@ -35,6 +35,5 @@ export function speedOnLine(line: LineFit, loadKg: number): { speed: number; err
 /** Student t for a 90 % interval; the constant where its degrees of freedom are the assumed ones. */
 function tOf(freedom: number): number {
   if (freedom === t90Freedom) return t90;
-  const quantile = studentQuantile(0.95, freedom);
-  return quantile.ok ? quantile.value : t90;
+  return freedom > 0 ? studentLimit(90, freedom) : t90;
 }

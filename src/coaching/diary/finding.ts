@@ -1,4 +1,5 @@
 import type { ItemKind } from "./diary-item";
+import type { ValueOfDay } from "./performance-day";
 
 /**
  * What the days say about one item: it goes with performance beyond what chance and the number of
@@ -22,6 +23,8 @@ export type Finding = {
   /** An amount's own border between ordinary and out of it, and on which side it lies. */
   readonly border: number | null;
   readonly side: "under" | "over" | null;
+  /** The value that goes most closely with it; null for all values of the day together. */
+  readonly value: Pick<ValueOfDay, "kind" | "of"> | null;
   /** Percent of performance with it against without, or per step; null for the last two words. */
   readonly difference: number | null;
   readonly step: number;
@@ -52,3 +55,5 @@ export const leastWith = 4;
 export const linkLimit = 0.04;
 /** Slow and good days lie beyond this many wobbles: the borders of "below" and "above usual". */
 export const oddSize = 1.281552;
+/** Of several values one alone makes a day odd further out, for it is the oddest of them. */
+export const oddAloneSize = 1.959964;

@@ -12,7 +12,11 @@ export type ItemDays = {
   readonly border: number | null;
   readonly side: "under" | "over" | null;
   readonly daysWith: number;
-  readonly count: (odd: "slow" | "good") => {
+  /** Odd days by one way of reading performance. */
+  readonly count: (
+    odd: "slow" | "good",
+    stream: number,
+  ) => {
     readonly oddDays: number;
     readonly oddDaysWith: number;
     readonly otherDays: number;
@@ -28,7 +32,6 @@ export function itemDays(performance: readonly PerformanceDay[], item: DiaryItem
     border === null ? value > 0 : side === "under" ? value < border : value > border;
   const having = compared.item.map(has);
   const daysWith = having.filter(Boolean).length;
-  const sizes = new Map(performance.map(({ day, size }) => [day, size]));
   return {
     item,
     compared,
@@ -36,18 +39,18 @@ export function itemDays(performance: readonly PerformanceDay[], item: DiaryItem
     side,
     daysWith,
     verdict: verdictOf(item, compared, daysWith),
-    count: (odd) => {
-      const isOdd = compared.days.map((day) => {
-        const size = sizes.get(day)!;
-        return odd === "slow" ? size <= -oddSize : size >= oddSize;
-      });
+    count: (odd, stream) => {
+      const { sizes } = compared.streams[stream]!;
+      const isOdd = sizes.map((size) => (odd === "slow" ? -(size ?? 0) : (size ?? 0)) >= oddSize);
+      const known = sizes.filter((size) => size !== null).length;
       const oddDays = isOdd.filter(Boolean).length;
       const oddDaysWith = isOdd.filter((is, at) => is && having[at]).length;
+      const knownWith = sizes.filter((size, at) => size !== null && having[at]).length;
       return {
         oddDays,
         oddDaysWith,
-        otherDays: isOdd.length - oddDays,
-        otherDaysWith: daysWith - oddDaysWith,
+        otherDays: known - oddDays,
+        otherDaysWith: knownWith - oddDaysWith,
       };
     },
   };

@@ -2,7 +2,7 @@ import type { Day } from "../calendar/day";
 import { weekdayOfDay } from "../calendar/day";
 import { aroundLevel } from "./around-level";
 import type { DiaryItem } from "./diary-item";
-import type { PerformanceDay } from "./performance-day";
+import type { PerformanceDay, ValueOfDay } from "./performance-day";
 
 /** Days of one athlete with both a performance and an item, their slow drift taken out of both. */
 export type ComparedDays = {
@@ -11,11 +11,22 @@ export type ComparedDays = {
   readonly item: readonly number[];
   /** Item against its weekday's mean: what is dealt out anew when chance is asked. */
   readonly itemCentred: readonly number[];
-  /** Item and performance (percent) beyond their own level around the day and their weekday's mean. */
+  /** Item beyond its own level around the day and its weekday's mean. */
   readonly itemBeyond: readonly number[];
-  readonly percentBeyond: readonly number[];
+  /** Performance likewise: all values together first, then each alone when there are several. */
+  readonly streams: readonly Stream[];
   /** Days within which values may change places: those of one weekday. */
   readonly strata: readonly (readonly number[])[];
+};
+
+/** One way to read performance over the compared days. */
+export type Stream = {
+  /** Null for the mean of all values of the day. */
+  readonly value: Pick<ValueOfDay, "kind" | "of"> | null;
+  /** Percent beyond the level around the day and the weekday's mean; 0 where the value is missing. */
+  readonly beyond: readonly number[];
+  /** In wobbles, as `PerformanceDay`; null where the value is missing. */
+  readonly sizes: readonly (number | null)[];
 };
 
 /** A weekday needs this many days to have a mean of its own. */
@@ -36,16 +47,24 @@ export function comparedDays(
   const kept = both.flatMap((_, at) => (around[at] ? [at] : []));
   const days = kept.map((at) => both[at]!.day);
   const itemBeyond = kept.map((at) => around[at]!.away);
-  const percentBeyond = kept.map((at) => both[at]!.percent);
   const strata = weekdayStrata(days);
   const itemCentred = kept.map((at) => item[at]!);
   for (const places of strata) {
     centre(itemCentred, places);
     centre(itemBeyond, places);
-    centre(percentBeyond, places);
   }
+  const streams = streamsOf(kept.map((at) => both[at]!)).map((stream) => {
+    const beyond = [...stream.beyond];
+    for (const places of strata) {
+      centre(
+        beyond,
+        places.filter((at) => stream.sizes[at] !== null),
+      );
+    }
+    return { ...stream, beyond };
+  });
   const written = kept.map((at) => item[at]!);
-  return { days, item: written, itemCentred, itemBeyond, percentBeyond, strata };
+  return { days, item: written, itemCentred, itemBeyond, streams, strata };
 }
 
 /** Places of days by weekday; weekdays with few days are one stratum together. */
@@ -61,7 +80,32 @@ function weekdayStrata(days: readonly Day[]): readonly (readonly number[])[] {
   return small.length > 0 ? [...large, small] : large;
 }
 
+/** The day's mean, and each value alone when the days have several. */
+function streamsOf(days: readonly PerformanceDay[]): readonly Stream[] {
+  const together: Stream = {
+    value: null,
+    beyond: days.map(({ percent }) => percent),
+    sizes: days.map(({ size }) => size),
+  };
+  const values = new Map(
+    days.flatMap((day) => day.values).map(({ kind, of }) => [`${kind} ${of}`, { kind, of }]),
+  );
+  if (values.size < 2) return [together];
+  const alone = [...values.values()].map((value): Stream => {
+    const own = days.map((day) =>
+      day.values.find(({ kind, of }) => kind === value.kind && of === value.of),
+    );
+    return {
+      value,
+      beyond: own.map((one) => one?.percent ?? 0),
+      sizes: own.map((one) => one?.size ?? null),
+    };
+  });
+  return [together, ...alone];
+}
+
 function centre(values: number[], places: readonly number[]): void {
+  if (places.length === 0) return;
   const mean = places.reduce((sum, at) => sum + values[at]!, 0) / places.length;
   for (const at of places) values[at]! -= mean;
 }
@@ -74,20 +118,26 @@ export type Slope = {
   readonly freedom: number;
 };
 
-/** Least squares through the origin of the centred values; null when the item never differs. */
-export function slopeOf({ itemBeyond, percentBeyond, strata }: ComparedDays): Slope | null {
+/**
+ * Least squares through the origin of the centred values over the days that have the stream's value;
+ * null when the item never differs on them.
+ */
+export function slopeOf({ itemBeyond, strata }: ComparedDays, stream: Stream): Slope | null {
   let squares = 0;
   let product = 0;
+  let days = 0;
   for (const [at, item] of itemBeyond.entries()) {
+    if (stream.sizes[at] === null) continue;
+    days++;
     squares += item * item;
-    product += item * percentBeyond[at]!;
+    product += item * stream.beyond[at]!;
   }
-  const freedom = itemBeyond.length - strata.length - 1;
+  const freedom = days - strata.length - 1;
   if (!(squares > 1e-9) || freedom < 1) return null;
   const perUnit = product / squares;
   let rest = 0;
   for (const [at, item] of itemBeyond.entries()) {
-    rest += (percentBeyond[at]! - perUnit * item) ** 2;
+    if (stream.sizes[at] !== null) rest += (stream.beyond[at]! - perUnit * item) ** 2;
   }
   return { perUnit, error: Math.sqrt(rest / freedom / squares), freedom };
 }

@@ -1,9 +1,8 @@
 import type { DiaryItem } from "./diary-item";
 import type { Finding } from "./finding";
 import type { ItemDays } from "./item-days";
-import { type ComparedDays, slopeOf } from "./link";
-import { permutationP } from "./permutation";
-import { type Draft, findings, type ItemsOfAthlete } from "./what-differed";
+import type { ComparedDays } from "./link";
+import { closeness, type Draft, findings, type ItemsOfAthlete } from "./what-differed";
 
 /**
  * The same for several athletes together. Every value is first taken against its own athlete's level,
@@ -26,12 +25,16 @@ export function squadDiffered(
     if (own.length < 2) return [];
     for (const { athlete } of own) used.add(athlete);
     const pooled = together(own.map(({ days }) => days));
-    const slope = slopeOf(pooled.compared);
-    const groups = own.map(({ days }) => days.compared);
-    return [{ days: pooled, slope, p: slope ? permutationP(groups, chance) : null }];
+    const groups = own.map(({ days }) => togetherOnly(days.compared));
+    return [{ days: pooled, ...closeness(pooled, groups, chance) }];
   });
   const writtenAfter = squad.reduce((sum, one) => sum + one.writtenAfter, 0);
   return findings(drafts, { athlete: "", athletes: used.size, writtenAfter });
+}
+
+/** Athletes are followed by different values: only the mean of each day is pooled. */
+function togetherOnly(compared: ComparedDays): ComparedDays {
+  return { ...compared, streams: compared.streams.slice(0, 1) };
 }
 
 /** Days of several athletes end to end, counts added; each keeps its own border. */
@@ -41,7 +44,13 @@ function together(own: readonly ItemDays[]): ItemDays {
     item: own.flatMap(({ compared: { item } }) => item),
     itemCentred: own.flatMap(({ compared: { itemCentred } }) => itemCentred),
     itemBeyond: own.flatMap(({ compared: { itemBeyond } }) => itemBeyond),
-    percentBeyond: own.flatMap(({ compared: { percentBeyond } }) => percentBeyond),
+    streams: [
+      {
+        value: null,
+        beyond: own.flatMap(({ compared: { streams } }) => streams[0]!.beyond),
+        sizes: own.flatMap(({ compared: { streams } }) => streams[0]!.sizes),
+      },
+    ],
     strata: own.flatMap(({ compared: { strata } }) => strata),
   };
   const item: DiaryItem = own[0]!.item;
@@ -53,7 +62,7 @@ function together(own: readonly ItemDays[]): ItemDays {
     side: own[0]!.side,
     daysWith: own.reduce((sum, { daysWith }) => sum + daysWith, 0),
     count: (odd) => {
-      const counts = own.map(({ count }) => count(odd));
+      const counts = own.map(({ count }) => count(odd, 0));
       const total = (of: keyof (typeof counts)[number]) =>
         counts.reduce((sum, one) => sum + one[of], 0);
       return {

@@ -1,11 +1,11 @@
-import type { Day } from "../calendar/day";
+import { type Day, weekdayOfDay } from "../calendar/day";
 import type { SeasonHold } from "../hold/season-hold";
 import type { DiaryDay } from "../record/diary-day";
 import type { Race } from "../record/race";
 import type { Run } from "../record/run";
 import { itemsOf } from "./diary-item";
-import { oddSize } from "./finding";
-import { type PerformanceDay, performanceDays } from "./performance-day";
+import { oddAloneSize, oddSize } from "./finding";
+import { type PerformanceDay, performanceDays, type ValueOfDay } from "./performance-day";
 import { symptomWords } from "./symptom-words";
 
 /** A diary item that was out of the athlete's ordinary on a day. */
@@ -27,7 +27,13 @@ export type Written = {
 };
 
 /** A day beyond the athlete's own wobble, with what stood out on it and the day before. */
-export type UnusualDay = PerformanceDay & {
+export type UnusualDay = {
+  readonly day: Day;
+  /** The value that says most, its percent of the level around it. */
+  readonly value: Pick<ValueOfDay, "kind" | "of">;
+  readonly valuePercent: number;
+  /** In units of the athlete's own wobble: of the values together, or of that value alone. */
+  readonly size: number;
   readonly stoodOut: readonly StoodOut[];
   readonly written: readonly Written[];
   /** Rows of these two days whose words are private. */
@@ -56,7 +62,10 @@ export function unusualDays({
 }): readonly UnusualDay[] {
   const items = itemsOf(diary, runs, hold.asOf);
   return performanceDays(hold)
-    .filter(({ size }) => Math.abs(size) >= oddSize)
+    .flatMap((day) => {
+      const odd = oddnessOf(day);
+      return odd ? [{ day: day.day, ...odd }] : [];
+    })
     .map((one) => {
       const near = diary.filter(({ day }) => day === one.day || day === one.day - 1);
       const race = races
@@ -76,13 +85,38 @@ export function unusualDays({
     });
 }
 
-/** A value more than one of the athlete's own spreads from the mean of the other days. */
+/**
+ * What makes a day unusual: its values together, or one of several alone a little further out. Null
+ * for an ordinary day.
+ */
+function oddnessOf({ size, values }: PerformanceDay) {
+  const most = values.reduce((a, b) => (Math.abs(b.size) > Math.abs(a.size) ? b : a));
+  const named = (of: ValueOfDay, how: number) => ({
+    value: { kind: of.kind, of: of.of },
+    valuePercent: of.percent,
+    size: how,
+  });
+  const alone = Math.abs(most.size) >= (values.length > 1 ? oddAloneSize : oddSize);
+  if (alone && Math.abs(most.size) >= Math.abs(size)) return named(most, most.size);
+  if (Math.abs(size) < oddSize) return null;
+  return named(
+    values.reduce((a, b) => (b.size * size > a.size * size ? b : a)),
+    size,
+  );
+}
+
+/**
+ * A value more than one of the athlete's own spreads from the mean of the other days, of the same
+ * weekday where there are four: a rest day before every Tuesday does not stand out.
+ */
 function beyondUsual(
   value: number,
   values: ReadonlyMap<Day, number>,
   day: Day,
 ): { usual: number; spreads: number } | null {
-  const others = [...values].flatMap(([other, one]) => (other === day ? [] : [one]));
+  const otherDays = [...values].filter(([other]) => other !== day);
+  const alike = otherDays.filter(([other]) => weekdayOfDay(other) === weekdayOfDay(day));
+  const others = (alike.length >= 4 ? alike : otherDays).map(([, one]) => one);
   if (others.length < 4) return null;
   const usual = others.reduce((sum, one) => sum + one, 0) / others.length;
   const squares = others.reduce((sum, one) => sum + (one - usual) ** 2, 0);

@@ -1,4 +1,5 @@
 import { adjustedForMany } from "../../statistics/false-discovery";
+import { studentLimit } from "../../statistics/student-series";
 import type { Day } from "../calendar/day";
 import type { SeasonHold } from "../hold/season-hold";
 import type { DiaryDay } from "../record/diary-day";
@@ -6,10 +7,9 @@ import type { Run } from "../record/run";
 import { itemsOf } from "./diary-item";
 import { type Finding, linkLimit } from "./finding";
 import { type ItemDays, itemDays } from "./item-days";
-import { type Slope, slopeOf } from "./link";
+import { type ComparedDays, type Slope, slopeOf } from "./link";
 import { performanceDays } from "./performance-day";
-import { permutationP } from "./permutation";
-import { studentLimit } from "./student-limit";
+import { closestStream } from "./permutation";
 import { writtenAfter } from "./written-after";
 
 /** One athlete's rows, each list in order of day. */
@@ -60,18 +60,32 @@ export function whatDiffered(
   chance: () => number,
 ): readonly Finding[] {
   const drafts = items.map((days) => {
-    const slope = days.verdict === "compare" ? slopeOf(days.compared) : null;
-    const p = slope ? permutationP([days.compared], chance) : null;
-    return { days, slope, p };
+    return { days, ...closeness(days, [days.compared], chance) };
   });
   return findings(drafts, { athlete, athletes: 1, writtenAfter: after });
 }
 
-export type Draft = {
-  readonly days: ItemDays;
+/** How closely an item goes with performance, before all items are held against one another. */
+type Closeness = {
   readonly slope: Slope | null;
   readonly p: number | null;
+  /** Place in the streams. */
+  readonly stream: number;
 };
+export type Draft = Closeness & { readonly days: ItemDays };
+
+/** @param groups the item's days athlete by athlete; `days` holds them all */
+export function closeness(
+  { verdict, compared }: ItemDays,
+  groups: readonly ComparedDays[],
+  chance: () => number,
+): Closeness {
+  const none = { slope: null, p: null, stream: 0 };
+  if (verdict !== "compare" || !slopeOf(compared, compared.streams[0]!)) return none;
+  const { stream, p } = closestStream(groups, chance);
+  const slope = slopeOf(compared, compared.streams[stream]!);
+  return slope ? { slope, p, stream } : none;
+}
 
 /** Findings from drafts: p-values adjusted for the items looked at, then in order of interest. */
 export function findings(
@@ -82,11 +96,11 @@ export function findings(
   const adjusted = adjustedForMany(tested.map(({ p }) => p!));
   if (!adjusted.ok) throw new Error(`a permutation gave no p-value: ${adjusted.refusal.code}`);
   const found = drafts.map((draft): Finding => {
-    const { days, slope, p } = draft;
+    const { days, slope, p, stream } = draft;
     const place = tested.indexOf(draft);
     const adjustedP = place < 0 ? null : adjusted.value[place]!;
     const { kind, key, step, unit } = days.item;
-    const half = slope ? step * slope.error * studentLimit(slope.freedom) : 0;
+    const half = slope ? step * slope.error * studentLimit(95, slope.freedom) : 0;
     const difference = slope ? step * slope.perUnit : null;
     // Of an amount whose low side matters, having it means less of it.
     const withIs = slope ? slope.perUnit * (days.side === "under" ? -1 : 1) : -1;
@@ -109,6 +123,7 @@ export function findings(
       daysWith: days.daysWith,
       border: days.border,
       side: days.side,
+      value: days.compared.streams[stream]?.value ?? null,
       difference,
       low: difference === null ? null : difference - half,
       high: difference === null ? null : difference + half,
@@ -116,7 +131,7 @@ export function findings(
       adjustedP,
       itemsLookedAt: tested.length,
       oddIs,
-      ...days.count(oddIs),
+      ...days.count(oddIs, stream),
     };
   });
   return found.sort((a, b) => (a.p ?? 2) - (b.p ?? 2));

@@ -8,10 +8,11 @@ export function gymDay(session: number): Day {
   return dayFromIso("2026-04-07")! + 7 * (session >> 1) + 2 * (session % 2);
 }
 
-/** A judged season with one value and the given percents by session; its wobble is 3 %. */
+/** A judged season with one value (or a jump beside it) by session, percent; the wobble is 3 %. */
 export function seasonOf(
   percents: readonly (number | null)[],
   day: (session: number) => Day = gymDay,
+  jump: readonly (number | null)[] | null = null,
 ): SeasonHold {
   const measure = {
     kind: "bar speed",
@@ -33,7 +34,7 @@ export function seasonOf(
     sinceFrom: null,
     sinceTo: null,
     value: measure,
-    measures: [measure],
+    measures: jump ? [measure, { ...measure, kind: "jump height", of: "box jump" }] : [measure],
     visibleFall: 3,
     evidenceLow: 0,
     evidenceHigh: 0,
@@ -42,7 +43,7 @@ export function seasonOf(
     sessions: percents.map((percent, s) => ({
       day: day(s),
       inBaseline: s < 6,
-      percents: [percent],
+      percents: jump ? [percent, jump[s]!] : [percent],
     })),
     needed: [],
     notes: [],

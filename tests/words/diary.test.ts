@@ -1,0 +1,77 @@
+import type { Finding } from "../../src/coaching/diary/finding";
+import {
+  findingWords,
+  symptomCaution,
+  symptomWordsOf,
+  unusualDayWords,
+} from "../../src/words/diary";
+
+const finding: Finding = {
+  athlete: "Priya Tellander",
+  athletes: 1,
+  item: "sleep",
+  kind: "amount",
+  unit: "h",
+  word: "goes together",
+  days: 32,
+  daysWith: 10,
+  border: 6,
+  side: "under",
+  value: { kind: "bar speed", of: "back squat" },
+  difference: 2.4,
+  step: 1,
+  low: 0.9,
+  high: 3.9,
+  p: 0.0004,
+  adjustedP: 0.003,
+  itemsLookedAt: 8,
+  oddIs: "slow",
+  oddDays: 8,
+  oddDaysWith: 7,
+  otherDays: 24,
+  otherDaysWith: 3,
+  writtenAfter: 2,
+};
+const nothing = { difference: null, low: null, high: null, p: null, adjustedP: null } as const;
+
+test("a link is said with its size, its interval, its counts and what was looked at", () => {
+  expect(findingWords(finding)).toBe(
+    "Goes together over 32 days: an hour more sleep, back squat speed +2 % (95 %: +0.9 % to +4 %); 7 of 8 slow days had sleep under 6 h, 3 of 24 other days. Chance of seeing this without a link 0.3 % (the season's slow drift and the weekday taken out, 8 items looked at). It does not say which way it works: ask. 2 days written after the session left out.",
+  );
+});
+
+test("each word has its sentence, and none says why", () => {
+  const said = [
+    finding,
+    { ...finding, word: "no link seen", p: 0.4, adjustedP: 0.8 },
+    { ...finding, word: "no link seen", p: 0.02, adjustedP: 0.16 },
+    { ...finding, ...nothing, word: "always the same" },
+    { ...finding, ...nothing, word: "not enough days", days: 9 },
+    { ...finding, ...nothing, word: "not enough days", kind: "yes or no", daysWith: 2 },
+    { ...finding, athletes: 10, athlete: "", border: null, oddDays: 0 },
+  ].map((one) => findingWords(one as Finding));
+  expect(new Set(said).size).toBe(said.length);
+  for (const sentence of said) {
+    expect(sentence).toMatch(/\d+ days?/);
+    expect(sentence).not.toMatch(/because|caus|due to|score|NaN|null|undefined/i);
+  }
+  expect(said[4]).toContain("Not enough days to say: 9 days of 12 needed.");
+});
+
+test("words of pain come first, with the caution; private words do not come at all", () => {
+  const day = {
+    day: 20_600,
+    value: { kind: "bar speed", of: "back squat" },
+    valuePercent: -8,
+    size: -2,
+    stoodOut: [{ item: "sleep", unit: "h", value: 4.5, usual: 7.6, spreads: -3 }],
+    written: [{ day: 20_599, kind: "note", text: "shin sore", symptoms: ["sore"] }],
+    privateRows: 1,
+    race: null,
+  } as const;
+  const said = unusualDayWords(day);
+  expect(said.startsWith(`Look first: sore (the day before). ${symptomCaution}`)).toBe(true);
+  expect(said).toContain("sleep 4.5 h, usual 7.6 h");
+  expect(said).toContain("1 private row not shown");
+  expect(symptomWordsOf([{ day: 20_600, symptoms: [], private: true }])).toContain("(private row)");
+});
