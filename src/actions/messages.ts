@@ -145,3 +145,74 @@ export type SetUpView = {
 
 /** An answer after something was done: what happened, in one sentence. */
 export type Done = { readonly said: string };
+
+/** One session proposed for one athlete, as its fields stand. */
+export type WeekSession = {
+  readonly day: string;
+  readonly dayWords: string;
+  readonly block: string;
+  readonly sets: number;
+  readonly reps: number;
+  readonly loadKg: number;
+  readonly plates: readonly number[];
+  readonly platesWords: string;
+  readonly barKg: number;
+  readonly markerKg: number | null;
+  /** m/s; the set ends when two repetitions fall under it. */
+  readonly speedFloor: number | null;
+  readonly stack: string;
+  readonly contacts: number;
+  /** "0.81 or faster: 85 kg, as planned" and so on, for the day. */
+  readonly bands: readonly {
+    readonly speed: string;
+    readonly lift: string;
+    readonly change: string;
+  }[];
+  readonly ifWritten: readonly string[];
+};
+
+export type WeekLine = {
+  readonly athlete: string;
+  readonly group: string;
+  readonly event: string;
+  /** Read this one before writing. */
+  readonly odd: boolean;
+  readonly word: string;
+  readonly dress: Dress;
+  /** One short reason for the list. */
+  readonly brief: string;
+  readonly why: readonly string[];
+  readonly sessions: readonly WeekSession[];
+  readonly leftOut: boolean;
+  /** Steps of the ladder ahead: "5×5 at 80", one a week. */
+  readonly ahead: readonly {
+    readonly week: string;
+    readonly block: string;
+    readonly loadKg: number;
+  }[];
+  readonly blocks: readonly string[];
+  readonly days: readonly { readonly day: string; readonly label: string; readonly why: string }[];
+};
+
+export type WeekView = {
+  readonly monday: string;
+  readonly mondays: readonly { readonly monday: string; readonly label: string }[];
+  readonly notes: readonly string[];
+  readonly lines: readonly WeekLine[];
+  readonly rowsToWrite: number;
+  readonly already: string;
+  readonly canTakeBack: boolean;
+  readonly cautions: readonly string[];
+};
+
+/** A coach's change to a proposal. */
+export type WeekChange = {
+  readonly athlete: string;
+  readonly leaveOut?: boolean;
+  readonly block?: string;
+  readonly loadKg?: number;
+  readonly sets?: number;
+  readonly day?: string;
+  readonly contacts?: number;
+  readonly stack?: string;
+};

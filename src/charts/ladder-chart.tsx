@@ -1,0 +1,52 @@
+import { at, scale } from "./scale";
+
+export type LadderChartGiven = {
+  readonly athlete: string;
+  readonly steps: readonly {
+    readonly week: string;
+    readonly block: string;
+    readonly loadKg: number;
+  }[];
+};
+
+const width = 276;
+const height = 84;
+
+/** The weeks ahead as steps: the load's height, the block written on each. */
+export function LadderChart({ athlete, steps }: LadderChartGiven) {
+  const loads = steps.map(({ loadKg }) => loadKg);
+  const y = scale(Math.max(...loads) * 1.02, Math.min(...loads) * 0.9, 22, 64);
+  const step = (width - 8) / Math.max(1, steps.length);
+  const id = `ladder-${athlete.replace(/\W+/g, "-")}`;
+  return (
+    <svg
+      class="chart"
+      viewBox={`0 0 ${width} ${height}`}
+      width="100%"
+      role="img"
+      aria-labelledby={`${id}-title ${id}-words`}
+    >
+      <title id={`${id}-title`}>{`The weeks ahead for ${athlete}`}</title>
+      <desc id={`${id}-words`}>
+        {steps.map(({ week, block, loadKg }) => `${week}: ${block} at ${loadKg} kg`).join("; ")}
+      </desc>
+      {steps.map(({ week, block, loadKg }, i) => (
+        <g key={week}>
+          <line
+            class="level"
+            x1={at(4 + i * step)}
+            x2={at(4 + (i + 1) * step - 4)}
+            y1={at(y(loadKg))}
+            y2={at(y(loadKg))}
+          />
+          <text class="now small" x={at(4 + i * step)} y={at(y(loadKg) - 4)}>
+            {`${block} ${loadKg}`}
+          </text>
+          <text class="tick" x={at(4 + i * step)} y={height - 4}>
+            {week}
+          </text>
+        </g>
+      ))}
+    </svg>
+  );
+}

@@ -1,0 +1,77 @@
+import { at, scale, ticks } from "./scale";
+
+export type LineChartGiven = {
+  readonly exercise: string;
+  readonly points: readonly {
+    readonly loadKg: number;
+    readonly speed: number;
+    readonly latest: boolean;
+  }[];
+  readonly line: readonly {
+    readonly loadKg: number;
+    readonly speed: number;
+    readonly low: number;
+    readonly high: number;
+  }[];
+  readonly inWords: string;
+};
+
+const width = 276;
+const height = 150;
+const box = { left: 34, right: 270, top: 8, bottom: 122 };
+
+/** Bar speed against load: sets, the line, the band nine new sets in ten fall in, the latest day larger. */
+export function LineChart({ exercise, points, line, inWords }: LineChartGiven) {
+  const loads = [...points, ...line].map(({ loadKg }) => loadKg);
+  const speeds = [
+    ...points.map(({ speed }) => speed),
+    ...line.flatMap(({ low, high }) => [low, high]),
+  ];
+  const [minLoad, maxLoad] = [Math.min(...loads), Math.max(...loads)];
+  const [minSpeed, maxSpeed] = [Math.min(...speeds), Math.max(...speeds)];
+  const x = scale(minLoad, maxLoad, box.left + 4, box.right - 4);
+  const y = scale(maxSpeed, minSpeed, box.top, box.bottom);
+  const path = (values: readonly (readonly [number, number])[]) =>
+    values.map(([a, b], i) => `${i === 0 ? "M" : "L"}${at(x(a))} ${at(y(b))}`).join("");
+  const id = `line-${exercise.replace(/\W+/g, "-")}`;
+  const upper = line.map(({ loadKg, high }) => [loadKg, high] as const);
+  const lower = [...line].reverse().map(({ loadKg, low }) => [loadKg, low] as const);
+  return (
+    <svg
+      class="chart"
+      viewBox={`0 0 ${width} ${height}`}
+      width="100%"
+      role="img"
+      aria-labelledby={`${id}-title ${id}-words`}
+    >
+      <title id={`${id}-title`}>{`Speed against load, ${exercise}`}</title>
+      <desc id={`${id}-words`}>{inWords}</desc>
+      <path class="band" d={`${path([...upper, ...lower])}Z`} />
+      <path class="level" d={path(line.map(({ loadKg, speed }) => [loadKg, speed] as const))} />
+      {points.map(({ loadKg, speed, latest }, i) => (
+        <circle
+          // Sets have no name of their own; their order is their place.
+          key={`${i}-${loadKg}-${speed}`}
+          class={latest ? "dot" : "dot-old"}
+          cx={at(x(loadKg))}
+          cy={at(y(speed))}
+          r={latest ? 4 : 2}
+        />
+      ))}
+      {ticks(minSpeed, maxSpeed, 4).map((speed) => (
+        <text key={speed} class="tick" x={box.left - 4} y={at(y(speed) + 4)} text-anchor="end">
+          {speed.toFixed(2)}
+        </text>
+      ))}
+      <line class="axis" x1={box.left} x2={box.right} y1={box.bottom} y2={box.bottom} />
+      {ticks(minLoad, maxLoad, 5).map((loadKg) => (
+        <text key={loadKg} class="tick" x={at(x(loadKg))} y={box.bottom + 12} text-anchor="middle">
+          {loadKg}
+        </text>
+      ))}
+      <text class="key" x={box.left} y={height - 2}>
+        m/s by kg. Large dots: the last day. Band: nine sets in ten.
+      </text>
+    </svg>
+  );
+}

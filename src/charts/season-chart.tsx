@@ -1,0 +1,188 @@
+import { dayNumber, monthStarts } from "./day-axis";
+import { at, scale } from "./scale";
+
+export type SeasonChartGiven = {
+  readonly athlete: string;
+  readonly from: string;
+  readonly to: string;
+  readonly series: readonly {
+    readonly name: string;
+    readonly points: readonly { readonly day: string; readonly percent: number }[];
+  }[];
+  readonly band: number;
+  readonly baselineTo: string | null;
+  readonly since: { readonly from: string; readonly day: string; readonly to: string } | null;
+  readonly races: readonly {
+    readonly day: string;
+    readonly name: string;
+    readonly matters: string;
+  }[];
+  readonly inWords: string;
+};
+
+const width = 276;
+const left = 34;
+const right = 6;
+const panel = 62;
+const top = 22;
+
+/**
+ * One small panel for each value: percent of the season's own baseline by day, the band of two
+ * wobbles either way, points outside it as triangles, races as upright lines (A solid, B and C
+ * dashed), and below the days that may hold the onset.
+ */
+export function SeasonChart(given: SeasonChartGiven) {
+  const from = dayNumber(given.from);
+  const to = Math.max(dayNumber(given.to), from + 7);
+  const x = scale(from, to, left, width - right);
+  const bottom = top + given.series.length * (panel + 14);
+  const height = bottom + (given.since ? 34 : 20);
+  const id = `season-${given.athlete.replace(/\W+/g, "-")}`;
+  return (
+    <svg
+      class="chart"
+      viewBox={`0 0 ${width} ${height}`}
+      width="100%"
+      role="img"
+      aria-labelledby={`${id}-title ${id}-words`}
+    >
+      <title id={`${id}-title`}>{`Season of ${given.athlete}, percent of baseline`}</title>
+      <desc id={`${id}-words`}>{given.inWords}</desc>
+      {given.races.map((race) => (
+        <g key={`${race.day}${race.name}`}>
+          <line
+            class={race.matters === "A" ? "race-a" : "race-b"}
+            x1={at(x(dayNumber(race.day)))}
+            x2={at(x(dayNumber(race.day)))}
+            y1={top - 6}
+            y2={bottom - 12}
+          />
+          <text
+            class={race.matters === "A" ? "race a" : "race"}
+            x={at(x(dayNumber(race.day)))}
+            y={top - 10}
+            text-anchor="middle"
+          >
+            {race.name.split(" ")[0]}
+          </text>
+        </g>
+      ))}
+      {given.series.map((one, index) => (
+        <Panel
+          key={one.name}
+          name={one.name}
+          points={one.points}
+          band={given.band}
+          x={x}
+          y0={top + index * (panel + 14)}
+        />
+      ))}
+      <line class="axis" x1={left} x2={width - right} y1={bottom - 12} y2={bottom - 12} />
+      {monthStarts(from, to).map(({ day, name }) => (
+        <text key={day} class="tick" x={at(x(day) + 2)} y={bottom}>
+          {name}
+        </text>
+      ))}
+      {given.since && (
+        <g>
+          <line
+            class="slip thin"
+            x1={at(x(dayNumber(given.since.from)))}
+            x2={at(x(dayNumber(given.since.to)))}
+            y1={bottom + 10}
+            y2={bottom + 10}
+          />
+          <line
+            class="slip"
+            x1={at(x(dayNumber(given.since.day)))}
+            x2={at(x(dayNumber(given.since.day)))}
+            y1={bottom + 5}
+            y2={bottom + 15}
+          />
+          <text class="key" x={left} y={bottom + 30}>
+            Bar: the days that may hold the change
+          </text>
+        </g>
+      )}
+    </svg>
+  );
+}
+
+function Panel({
+  name,
+  points,
+  band,
+  x,
+  y0,
+}: {
+  readonly name: string;
+  readonly points: SeasonChartGiven["series"][number]["points"];
+  readonly band: number;
+  readonly x: (day: number) => number;
+  readonly y0: number;
+}) {
+  const reach = Math.max(
+    band * 1.4,
+    ...points.map(({ percent }) => Math.min(30, Math.abs(percent))),
+  );
+  const y = scale(reach, -reach, y0, y0 + panel);
+  const inside = (percent: number) => Math.max(-reach, Math.min(reach, percent));
+  return (
+    <g>
+      <rect
+        class="band"
+        x={left}
+        width={width - right - left}
+        y={at(y(band))}
+        height={at(y(-band) - y(band))}
+      />
+      <line class="base" x1={left} x2={width - right} y1={at(y(0))} y2={at(y(0))} />
+      <text
+        class="tick"
+        x={left - 4}
+        y={at(y(band) + 4)}
+        text-anchor="end"
+      >{`+${Math.round(band)}`}</text>
+      <text class="tick" x={left - 4} y={at(y(0) + 4)} text-anchor="end">
+        0 %
+      </text>
+      <text
+        class="tick"
+        x={left - 4}
+        y={at(y(-band) + 4)}
+        text-anchor="end"
+      >{`−${Math.round(band)}`}</text>
+      {points.map(({ day, percent }) => (
+        <Mark
+          key={day}
+          cx={x(dayNumber(day))}
+          cy={y(inside(percent))}
+          side={percent > band ? 1 : percent < -band ? -1 : 0}
+        />
+      ))}
+      <text class="key halo" x={left + 3} y={y0 + panel - 2}>
+        {name}
+      </text>
+    </g>
+  );
+}
+
+/** A dot inside the band, a triangle outside it: shape before colour. */
+export function Mark({
+  cx,
+  cy,
+  side,
+}: {
+  readonly cx: number;
+  readonly cy: number;
+  readonly side: -1 | 0 | 1;
+}) {
+  if (side === 0) return <circle class="dot" cx={at(cx)} cy={at(cy)} r={2.2} />;
+  const [tip, base] = side > 0 ? [-4, 3] : [4, -3];
+  return (
+    <path
+      class={side > 0 ? "dot-up" : "dot-down"}
+      d={`M${at(cx)} ${at(cy + tip)}L${at(cx - 4)} ${at(cy + base)}H${at(cx + 4)}Z`}
+    />
+  );
+}

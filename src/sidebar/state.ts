@@ -1,0 +1,54 @@
+import type {
+  AthleteView,
+  RowCheckView,
+  SetUpView,
+  SquadView,
+  WeekChange,
+  WeekView,
+} from "../actions/messages";
+
+export type ViewName = "week" | "squad" | "rows" | "setUp";
+
+/** All the sidebar knows; everything on screen follows from it. */
+export type State = {
+  /** The day it was opened, "2026-06-28". */
+  readonly today: string;
+  readonly view: ViewName;
+  /** What is being waited for, in words; null when nothing is. */
+  readonly busy: string | null;
+  /** What went wrong, what is safe and what to do; null when nothing did. */
+  readonly error: string | null;
+  /** What was done last. */
+  readonly said: string | null;
+  readonly squad: SquadView | null;
+  readonly rows: RowCheckView | null;
+  readonly setUp: SetUpView | null;
+  readonly week: WeekView | null;
+  /** Changes made to the proposal and not yet written. */
+  readonly changes: readonly WeekChange[];
+  /** The athlete opened, in the squad or in the week. */
+  readonly athlete: string | null;
+  readonly athleteView: AthleteView | null;
+};
+
+/** What the sidebar asks of the script. */
+export type Ask = { readonly name: string; readonly message: Readonly<Record<string, unknown>> };
+
+export type Step = { readonly state: State; readonly asks: readonly Ask[] };
+
+export function startState(today: string): State {
+  return {
+    today,
+    view: "week",
+    busy: null,
+    error: null,
+    said: null,
+    squad: null,
+    rows: null,
+    setUp: null,
+    week: null,
+    changes: [],
+    athlete: null,
+    athleteView: null,
+  };
+}

@@ -1,0 +1,194 @@
+import type {
+  AthleteView,
+  Done,
+  RowCheckView,
+  SetUpView,
+  SquadView,
+  WeekChange,
+  WeekView,
+} from "../actions/messages";
+import { sidebarWords } from "../words/sidebar";
+import type { Ask, State, Step, ViewName } from "./state";
+
+/** What can happen: a click, or an answer of the script. */
+export type Event =
+  | { readonly type: "started" }
+  | { readonly type: "chose view"; readonly view: ViewName }
+  | { readonly type: "opened athlete"; readonly athlete: string }
+  | { readonly type: "closed athlete" }
+  | { readonly type: "asked again" }
+  | { readonly type: "asked"; readonly ask: Ask; readonly busy: string }
+  | { readonly type: "chose week"; readonly monday: string }
+  | { readonly type: "changed"; readonly change: WeekChange }
+  | { readonly type: "wrote"; readonly athletes: readonly string[] | null }
+  | { readonly type: "took back" }
+  | { readonly type: "answered"; readonly ask: Ask; readonly answer: unknown }
+  | { readonly type: "failed"; readonly ask: Ask; readonly message: string };
+
+/** The next state and what to ask of the script. Pure. */
+export function update(state: State, event: Event): Step {
+  switch (event.type) {
+    case "started":
+      return asking(state, fetchFor(state, state.view), sidebarWords.reading);
+    case "chose view": {
+      const next = {
+        ...state,
+        view: event.view,
+        athlete: null,
+        athleteView: null,
+        said: null,
+        error: null,
+      };
+      return has(next, event.view)
+        ? { state: next, asks: [] }
+        : asking(next, fetchFor(next, event.view), sidebarWords.reading);
+    }
+    case "opened athlete": {
+      const next = { ...state, athlete: event.athlete, athleteView: null, said: null };
+      return asking(
+        next,
+        [{ name: "athleteView", message: { today: state.today, athlete: event.athlete } }],
+        sidebarWords.reading,
+      );
+    }
+    case "closed athlete":
+      return { state: { ...state, athlete: null, athleteView: null, error: null }, asks: [] };
+    case "asked again":
+      return asking(
+        { ...state, error: null, said: null },
+        fetchFor(state, state.view),
+        sidebarWords.reading,
+      );
+    case "asked":
+      return asking({ ...state, error: null, said: null }, [event.ask], event.busy);
+    case "chose week":
+      return asking(
+        { ...state, changes: [], said: null },
+        [weekAsk(state.today, event.monday, [])],
+        sidebarWords.reading,
+      );
+    case "changed": {
+      const changes = withChange(state.changes, event.change);
+      const next = { ...state, changes, said: null };
+      return asking(
+        next,
+        [weekAsk(state.today, state.week?.monday ?? null, changes)],
+        sidebarWords.working,
+      );
+    }
+    case "wrote":
+      return asking(
+        { ...state, said: null, error: null },
+        [
+          {
+            name: "writeWeek",
+            message: {
+              today: state.today,
+              monday: state.week?.monday ?? "",
+              changes: state.changes,
+              athletes: event.athletes,
+            },
+          },
+        ],
+        sidebarWords.working,
+      );
+    case "took back":
+      return asking(
+        { ...state, said: null, error: null },
+        [
+          {
+            name: "takeBackWeek",
+            message: { today: state.today, monday: state.week?.monday ?? "" },
+          },
+        ],
+        sidebarWords.working,
+      );
+    case "answered":
+      return answered(state, event.ask, event.answer);
+    case "failed":
+      return { state: { ...state, busy: null, error: event.message }, asks: [] };
+  }
+}
+
+function asking(state: State, asks: readonly Ask[], busy: string): Step {
+  return asks.length === 0 ? { state, asks } : { state: { ...state, busy, error: null }, asks };
+}
+
+/** Changes to one athlete are kept together, the later of each field counting. */
+export function withChange(
+  changes: readonly WeekChange[],
+  change: WeekChange,
+): readonly WeekChange[] {
+  const before = changes.find(({ athlete }) => athlete === change.athlete);
+  const others = changes.filter(({ athlete }) => athlete !== change.athlete);
+  return [...others, { ...before, ...change }];
+}
+
+function weekAsk(today: string, monday: string | null, changes: readonly WeekChange[]): Ask {
+  return { name: "weekView", message: { today, monday, changes } };
+}
+
+function fetchFor(state: State, view: ViewName): readonly Ask[] {
+  const { today } = state;
+  switch (view) {
+    case "week":
+      return [weekAsk(today, state.week?.monday ?? null, state.changes)];
+    case "squad":
+      return [{ name: "squadView", message: { today } }];
+    case "rows":
+      return [{ name: "rowCheck", message: { today } }];
+    case "setUp":
+      return [{ name: "setUpView", message: { today } }];
+  }
+}
+
+function has(state: State, view: ViewName): boolean {
+  return state[view === "setUp" ? "setUp" : view] !== null;
+}
+
+function answered(state: State, { name, message }: Ask, answer: unknown): Step {
+  const next = { ...state, busy: null, error: null };
+  switch (name) {
+    case "squadView":
+      return { state: { ...next, squad: answer as SquadView }, asks: [] };
+    case "athleteView":
+      // A slow answer about an athlete since left is not shown.
+      return message.athlete === state.athlete
+        ? { state: { ...next, athleteView: answer as AthleteView }, asks: [] }
+        : { state: next, asks: [] };
+    case "rowCheck":
+      return { state: { ...next, rows: answer as RowCheckView }, asks: [] };
+    case "answerName":
+      return { state: { ...stale(next), rows: answer as RowCheckView }, asks: [] };
+    case "setUpView":
+      return { state: { ...next, setUp: answer as SetUpView }, asks: [] };
+    case "answerTable":
+    case "answerColumn":
+    case "forgetName":
+      return { state: { ...stale(next), setUp: answer as SetUpView }, asks: [] };
+    case "weekView":
+      return { state: { ...next, week: answer as WeekView }, asks: [] };
+    case "mendCell":
+      return asking(
+        { ...stale(next), said: (answer as Done).said },
+        fetchFor(next, "rows"),
+        sidebarWords.reading,
+      );
+    case "writeWeek":
+    case "takeBackWeek":
+      return asking(
+        { ...next, changes: [], said: (answer as Done).said },
+        [weekAsk(state.today, state.week?.monday ?? null, [])],
+        sidebarWords.reading,
+      );
+    case "goToCell":
+      return { state: next, asks: [] };
+    default:
+      return { state: { ...next, said: (answer as Done).said }, asks: [] };
+  }
+}
+
+/** What was read before an answer or an edit is read again when it is next looked at. */
+function stale(state: State): State {
+  return { ...state, squad: null, rows: null, setUp: null, week: null };
+}

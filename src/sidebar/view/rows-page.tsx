@@ -1,0 +1,123 @@
+import type { NameQuestion, RowProblem } from "../../actions/messages";
+import { sidebarWords as words } from "../../words/sidebar";
+import type { State } from "../state";
+import type { Dispatch } from "./sidebar";
+
+const shownAtFirst = 100;
+
+/** Every cell that could not be used: where, what, why it matters, what to do. */
+export function RowsPage({
+  state,
+  dispatch,
+}: {
+  readonly state: State;
+  readonly dispatch: Dispatch;
+}) {
+  const { rows, today } = state;
+  if (!rows) return null;
+  const none = rows.problems.length === 0 && rows.names.length === 0;
+  return (
+    <>
+      <p class="lead">
+        <strong>{rows.summary}.</strong> {none ? words.nothingToMend : words.cellsStay}
+      </p>
+      {rows.kinds.length > 1 && (
+        <p class="soft small">
+          {rows.kinds.map(({ kind, count }) => `${kind}: ${count}`).join(" · ")}
+        </p>
+      )}
+      <ul class="list">
+        {rows.names.map((one) => (
+          <li key={one.name}>
+            <Name one={one} today={today} dispatch={dispatch} />
+          </li>
+        ))}
+        {rows.problems.slice(0, shownAtFirst).map((problem) => (
+          <li key={`${problem.tabId}${problem.cell}${problem.kind}`}>
+            <Problem problem={problem} today={today} dispatch={dispatch} />
+          </li>
+        ))}
+      </ul>
+      {rows.problems.length > shownAtFirst && (
+        <p class="soft">{`The first ${shownAtFirst} are shown; mend these and check again.`}</p>
+      )}
+      <p class="act">
+        <button type="button" class="btn main" onClick={() => dispatch({ type: "asked again" })}>
+          {words.checkAgain}
+        </button>
+      </p>
+    </>
+  );
+}
+
+function Problem({
+  problem,
+  today,
+  dispatch,
+}: {
+  readonly problem: RowProblem;
+  readonly today: string;
+  readonly dispatch: Dispatch;
+}) {
+  const { tab, tabId, cell, found, toDo, why, mend } = problem;
+  const ask = (name: string, message: Readonly<Record<string, unknown>>) =>
+    dispatch({ type: "asked", ask: { name, message }, busy: words.working });
+  return (
+    <div class="problem">
+      <p>
+        <strong>{`${tab} ${cell}`}</strong> <span class="soft">{problem.kind}</span>
+      </p>
+      <p>
+        <strong>{found}</strong>
+      </p>
+      <p>{toDo}</p>
+      <p class="soft small">{why}</p>
+      <p class="buttons">
+        <button type="button" class="btn" onClick={() => ask("goToCell", { tabId, cell })}>
+          {words.goTo(cell)}
+        </button>
+        {mend !== null && (
+          <button
+            type="button"
+            class="btn"
+            onClick={() => ask("mendCell", { today, tabId, cell, mend })}
+          >
+            {words.mend(mend)}
+          </button>
+        )}
+      </p>
+    </div>
+  );
+}
+
+function Name({
+  one,
+  today,
+  dispatch,
+}: {
+  readonly one: NameQuestion;
+  readonly today: string;
+  readonly dispatch: Dispatch;
+}) {
+  const answer = (athlete: string, same: boolean) =>
+    dispatch({
+      type: "asked",
+      ask: { name: "answerName", message: { today, written: one.name, athlete, same } },
+      busy: words.working,
+    });
+  return (
+    <div class="problem">
+      <p>
+        <strong>{words.nameNotListed(one.name)}</strong>
+      </p>
+      <p class="soft">{words.inRows(one.rows)}</p>
+      <p class="buttons">
+        {one.near.map((athlete) => (
+          <button key={athlete} type="button" class="btn" onClick={() => answer(athlete, true)}>
+            {words.countAs(athlete)}
+          </button>
+        ))}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,88 @@
+import { sidebarWords as words } from "../../words/sidebar";
+import type { State, ViewName } from "../state";
+import type { Event } from "../update";
+import { AthletePage } from "./athlete-page";
+import { RowsPage } from "./rows-page";
+import { SetUpPage } from "./set-up-page";
+import { SquadPage } from "./squad-page";
+import { WeekPage } from "./week-page";
+
+export type Dispatch = (event: Event) => void;
+
+const order: readonly ViewName[] = ["week", "squad", "rows", "setUp"];
+
+/** The whole sidebar from its state. */
+export function Sidebar({
+  state,
+  dispatch,
+}: {
+  readonly state: State;
+  readonly dispatch: Dispatch;
+}) {
+  return (
+    <>
+      <Views state={state} dispatch={dispatch} />
+      <main aria-busy={state.busy !== null}>
+        <Page state={state} dispatch={dispatch} />
+      </main>
+      <div class="foot" aria-live="polite">
+        {state.busy !== null && (
+          <p class="says">
+            <label>
+              {state.busy} …<progress />
+            </label>
+          </p>
+        )}
+        {state.said !== null && state.busy === null && <p class="says done">{state.said}</p>}
+      </div>
+      {state.error !== null && (
+        <div class="says error" role="alert">
+          <p>{state.error}</p>
+          <button type="button" class="btn" onClick={() => dispatch({ type: "asked again" })}>
+            {words.tryAgain}
+          </button>
+        </div>
+      )}
+    </>
+  );
+}
+
+function Views({ state, dispatch }: { readonly state: State; readonly dispatch: Dispatch }) {
+  const unused = state.rows ? state.rows.problems.length : (state.squad?.rowsNotUsed ?? 0);
+  return (
+    <nav class="views" aria-label={words.viewsName}>
+      {order.map((view) => (
+        <button
+          key={view}
+          type="button"
+          aria-current={state.view === view ? "page" : undefined}
+          onClick={() => dispatch({ type: "chose view", view })}
+        >
+          {words.views[view]}
+          {view === "rows" && unused > 0 && (
+            <>
+              <span class="count" aria-hidden="true">
+                {unused}
+              </span>
+              <span class="off">{`, ${words.rowsNotUsed(unused)}`}</span>
+            </>
+          )}
+        </button>
+      ))}
+    </nav>
+  );
+}
+
+function Page({ state, dispatch }: { readonly state: State; readonly dispatch: Dispatch }) {
+  if (state.athlete !== null) return <AthletePage state={state} dispatch={dispatch} />;
+  switch (state.view) {
+    case "week":
+      return <WeekPage state={state} dispatch={dispatch} />;
+    case "squad":
+      return <SquadPage state={state} dispatch={dispatch} />;
+    case "rows":
+      return <RowsPage state={state} dispatch={dispatch} />;
+    case "setUp":
+      return <SetUpPage state={state} dispatch={dispatch} />;
+  }
+}

@@ -1,0 +1,131 @@
+import type { WeekLine } from "../../actions/messages";
+import { weekViewWords as words } from "../../words/week-view";
+import type { State } from "../state";
+import { Cautions } from "./cautions";
+import type { Dispatch } from "./sidebar";
+import { Word } from "./words";
+
+/** Next week's sets: the odd ones first, the rest one scan, then write. */
+export function WeekPage({
+  state,
+  dispatch,
+}: {
+  readonly state: State;
+  readonly dispatch: Dispatch;
+}) {
+  const { week } = state;
+  if (!week) return null;
+  if (week.lines.length === 0) return <p class="empty">{words.empty}</p>;
+  const odd = week.lines.filter((line) => line.odd);
+  const rest = week.lines.filter((line) => !line.odd);
+  return (
+    <>
+      <div class="top">
+        <label class="week">
+          <span>{words.weekOf}</span>{" "}
+          <select
+            value={week.monday}
+            onChange={(event) =>
+              dispatch({
+                type: "chose week",
+                monday: (event.currentTarget as HTMLSelectElement).value,
+              })
+            }
+          >
+            {week.mondays.map(({ monday, label }) => (
+              <option key={monday} value={monday}>
+                {label}
+              </option>
+            ))}
+          </select>
+        </label>
+        {week.notes.map((note) => (
+          <p key={note}>{note}</p>
+        ))}
+      </div>
+      <p class="heads soft small" aria-hidden="true">
+        <span>{words.athlete}</span>
+        <span>{words.day}</span>
+        <span class="num">{words.setsReps}</span>
+        <span class="num">{words.kg}</span>
+      </p>
+      <Lines name={words.readFirst} lines={odd} dispatch={dispatch} />
+      <Lines name={words.theRest} lines={rest} dispatch={dispatch} />
+      <Cautions lines={week.cautions} />
+      <div class="write">
+        <button
+          type="button"
+          class="btn main"
+          disabled={state.busy !== null || week.rowsToWrite === 0}
+          onClick={() => dispatch({ type: "wrote", athletes: null })}
+        >
+          {words.write(week.rowsToWrite)}
+        </button>
+        <p class="soft small">{week.already === "" ? words.noOther : week.already}</p>
+        {week.canTakeBack && (
+          <button type="button" class="btn" onClick={() => dispatch({ type: "took back" })}>
+            {words.takeBack}
+          </button>
+        )}
+      </div>
+    </>
+  );
+}
+
+function Lines({
+  name,
+  lines,
+  dispatch,
+}: {
+  readonly name: string;
+  readonly lines: readonly WeekLine[];
+  readonly dispatch: Dispatch;
+}) {
+  if (lines.length === 0) return null;
+  return (
+    <section class="lines">
+      <h3>
+        {name} <span class="soft">{lines.length}</span>
+      </h3>
+      <ul class="list">
+        {lines.map((line) => (
+          <li key={line.athlete}>
+            <Line line={line} dispatch={dispatch} />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Line({ line, dispatch }: { readonly line: WeekLine; readonly dispatch: Dispatch }) {
+  const [first] = line.sessions;
+  return (
+    <button
+      type="button"
+      class="row inset four"
+      onClick={() => dispatch({ type: "opened athlete", athlete: line.athlete })}
+    >
+      <span class="name">{line.athlete}</span>
+      {first && !line.leftOut ? (
+        <>
+          <span class="soft">
+            {line.sessions.map(({ dayWords }) => dayWords.slice(0, 3)).join(" ")}
+          </span>
+          <span class="num">{`${first.sets}×${first.reps}`}</span>
+          <span class="num">{first.loadKg}</span>
+        </>
+      ) : (
+        <span class="soft wide">{words.nothing}</span>
+      )}
+      <span class="second">
+        {line.dress !== "plain" && (
+          <>
+            <Word word={line.word} dress={line.dress} />{" "}
+          </>
+        )}
+        <span class="soft">{line.brief}</span>
+      </span>
+    </button>
+  );
+}
