@@ -3,11 +3,15 @@ import type { FUniver } from "@univerjs/core/facade";
 /** A calculation starts 100 ms after the change that calls for it, if any does. */
 const debounceMs = 160;
 
+/** Without a first calculation by then, there is nothing to calculate. */
+const firstStartMs = 5000;
+
 /** Tells when the grid has answered: results come some time after a change, never at once. */
 export class CalculationState {
   private running = false;
   private lastStart = Number.NEGATIVE_INFINITY;
-  private lastChange = performance.now();
+  private readonly made = performance.now();
+  private lastChange = this.made;
 
   constructor(api: FUniver) {
     const formula = api.getFormula();
@@ -36,6 +40,9 @@ export class CalculationState {
   }
 
   private isSettled(): boolean {
+    // The first calculation begins once the grid is drawn, which may be long after its making.
+    const begun = Number.isFinite(this.lastStart) || performance.now() - this.made > firstStartMs;
+    if (!begun) return false;
     const covered = this.lastChange < this.lastStart;
     return !this.running && (covered || performance.now() - this.lastChange >= debounceMs);
   }

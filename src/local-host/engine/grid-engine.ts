@@ -117,12 +117,12 @@ export function gridEngine(given: {
   };
 }
 
-/** Calculated values and measured row heights come by themselves; they are no change of the coach's. */
+/**
+ * Calculated values and measured row heights come by themselves, and the cell editor's text is no
+ * cell's yet: none of these is a change of the coach's.
+ */
 function isChange(id: string, options: object | undefined): boolean {
   const calculated = options && "fromFormula" in options && options.fromFormula;
-  return (
-    /\.mutation\./.test(id) &&
-    !calculated &&
-    !/^formula\.mutation\.(?!.*defined-name)|auto-height|formula-calculation/.test(id)
-  );
+  const ofWorkbook = /^(?:sheet|data-validation)\.mutation\.|\.mutation\..*defined-name/.test(id);
+  return ofWorkbook && !calculated && !/auto-height/.test(id);
 }

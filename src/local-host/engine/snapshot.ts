@@ -11,6 +11,10 @@ import {
 } from "@univerjs/core";
 import { rectangle } from "../a1";
 import type { CellData, CellStyle, TabData, WorkbookData } from "../workbook-data";
+import { usualColumnWidth, usualRowHeight, wrappedRowHeight } from "./row-height";
+
+/** As the online sheet shows cells. */
+const usualLook: IStyleData = { ff: "Arial", fs: 10 };
 
 /** Room left below and beside the rows, for a coach who goes on typing. */
 const spareRows = 200;
@@ -44,7 +48,7 @@ export function gridSnapshot(workbook: WorkbookData, unitId: string): IWorkbookD
     name: workbook.name,
     appVersion: "0.25.1",
     locale: LocaleType.EN_US,
-    defaultStyle: { ff: "Arial", fs: 10 },
+    defaultStyle: usualLook,
     styles,
     sheetOrder: order,
     sheets,
@@ -76,6 +80,15 @@ function gridSheet(
     hidden: tab.hidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
     mergeData: (tab.merged ?? []).flatMap((range) => rectangle(range, size) ?? []),
     cellData,
+    defaultStyle: usualLook,
+    defaultRowHeight: usualRowHeight,
+    defaultColumnWidth: usualColumnWidth,
+    rowData: Object.fromEntries(
+      tab.cells.flatMap((line, row) => {
+        const h = wrappedRowHeight(line, tab.columnWidths);
+        return h === null ? [] : [[row, { h }]];
+      }),
+    ),
     rowCount: size.rows,
     columnCount: columns,
     freeze: {
