@@ -4,7 +4,7 @@ import { LadderChart } from "../../charts/ladder-chart";
 import { weekViewWords as words } from "../../words/week-view";
 import type { Dispatch } from "./sidebar";
 
-const valueOf = (event: { readonly currentTarget: EventTarget | null }) =>
+const fieldText = (event: { readonly currentTarget: EventTarget | null }) =>
   (event.currentTarget as HTMLSelectElement | HTMLInputElement).value;
 
 /** One athlete's proposal: why, the fields to change, what follows, the day's decision. */
@@ -48,7 +48,7 @@ export function WeekFields({
           <div class="fields">
             <label class="field">
               <span>{words.block}</span>
-              <select value={first.block} onChange={(event) => change({ block: valueOf(event) })}>
+              <select value={first.block} onChange={(event) => change({ block: fieldText(event) })}>
                 {line.blocks.map((block) => (
                   <option key={block}>{block}</option>
                 ))}
@@ -58,7 +58,7 @@ export function WeekFields({
               <span>{words.setsThisWeek}</span>
               <select
                 value={String(first.sets)}
-                onChange={(event) => change({ sets: Number(valueOf(event)) })}
+                onChange={(event) => change({ sets: Number(fieldText(event)) })}
               >
                 {[1, 2, 3, 4, 5].map((sets) => (
                   <option key={sets}>{sets}</option>
@@ -87,7 +87,7 @@ export function WeekFields({
             </fieldset>
             <label class="field">
               <span>{words.day}</span>
-              <select value={first.day} onChange={(event) => change({ day: valueOf(event) })}>
+              <select value={first.day} onChange={(event) => change({ day: fieldText(event) })}>
                 {line.days.map(({ day, label }) => (
                   <option key={day} value={day}>
                     {label}
@@ -102,12 +102,15 @@ export function WeekFields({
                 min={0}
                 max={120}
                 value={first.contacts}
-                onChange={(event) => change({ contacts: Number(valueOf(event)) })}
+                onChange={(event) => change({ contacts: Number(fieldText(event)) })}
               />
             </label>
             <label class="field">
               <span>{words.stack}</span>
-              <input value={first.stack} onChange={(event) => change({ stack: valueOf(event) })} />
+              <input
+                value={first.stack}
+                onChange={(event) => change({ stack: fieldText(event) })}
+              />
             </label>
           </div>
           <p class="split">
