@@ -6,9 +6,11 @@ export const localPage = {
   about:
     "Reads the rows you already keep and says who is holding the speed, power and strength of the season’s start, and what each athlete lifts next week.",
   chooseSample: "Open the sample squad",
-  sampleAbout: "An invented club with eight weeks of rows. Change anything; your own files are not touched.",
+  sampleAbout:
+    "An invented club with eight weeks of rows. Change anything; your own files are not touched.",
   chooseOwn: "Open your own",
-  ownAbout: "An .xlsx workbook, or the .csv files of one folder together. You can also drop them here.",
+  ownAbout:
+    "An .xlsx workbook, or the .csv files of one folder together. You can also drop them here.",
   stays: "Everything stays on this machine. No account, no network.",
   dropHere: "Drop to open",
   undo: "Undo",
@@ -16,6 +18,8 @@ export const localPage = {
   saveCopy: "Save as .xlsx",
   closeSidebar: "Close the sidebar",
   sidebar: "Sidebar",
+  calculating: "Calculating…",
+  unchanged: "No changes yet",
   saving: "Saving…",
   savedTo: (place: string) => `Saved to ${place}`,
   notKept: "Not kept in a file yet",

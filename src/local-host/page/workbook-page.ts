@@ -1,17 +1,16 @@
 import { defaultTheme } from "@univerjs/themes";
 import { localPage } from "../../words/local-page";
 import { createHost, type Host } from "../host";
-import { messageOf } from "../message-of";
 import type { OpenedWorkbook } from "../server/workbook-store";
-import { autosave, type SaveState } from "./autosave";
 import { element } from "./element";
 import { gridPlugins, gridWords } from "./grid-plugins";
-import { menuButton } from "./menu-button";
+import { keptState } from "./kept-state";
 import { messageStrip } from "./message-strip";
 import { refusedCells } from "./refused-cells";
 import { requests } from "./requests";
 import { scriptRealm } from "./script-realm";
 import { sidebarFrame } from "./sidebar-frame";
+import { toolBar } from "./tool-bar";
 
 /** The workbook in the grid, the add-on's menu above it and its sidebar beside it. */
 export async function workbookPage(
@@ -49,58 +48,18 @@ export async function workbookPage(
   });
   sidebar.answerFrom(host);
   host.open();
-  await host.settled();
-  refusedCells(host, messages);
-
   const state = element("span", { className: "soft", role: "status" });
-  const saved = place === null ? localPage.notKept : localPage.savedTo(place);
-  state.textContent = saved;
-  const tell = (save: SaveState) => {
-    state.textContent = save.state === "saving" ? localPage.saving : saved;
-    if (save.state !== "failed") messages.put("save", null);
-    else {
-      state.textContent = "";
-      messages.put("save", {
-        text: localPage.notSaved(save.sentence),
-        error: true,
-        action: { label: localPage.tryAgain, run: () => void saving?.now() },
-      });
-    }
-  };
-  const saving = place === null ? null : autosave(host, requests.save, tell);
-  const button = (label: string, run: () => void) =>
-    element("button", { type: "button", className: "quiet", textContent: label, onclick: run });
-  bar.append(
-    element("h1", { textContent: workbook.name }),
-    ...host.menus.map(({ title, items }) =>
-      menuButton(title, items, (item) => {
-        try {
-          host.run(item.functionName);
-        } catch (error) {
-          const sentence = messageOf(error);
-          messages.put("menu", { text: localPage.menuFailed(item.label, sentence), error: true });
-        }
-      }),
-    ),
-    button(localPage.undo, host.undo),
-    button(localPage.redo, host.redo),
-    button(localPage.saveCopy, () => void download(host)),
-    state,
-  );
+  state.textContent = localPage.calculating;
+  const saveCopy = () => kept.saveCopy();
+  bar.append(...toolBar(host, workbook.name, state, messages, saveCopy));
   notes.forEach((text, index) => {
     messages.put(`note ${index}`, { text });
   });
-  addEventListener("beforeunload", (event) => {
-    if (saving?.isPending()) event.preventDefault();
-  });
+  refusedCells(host, messages);
+  await host.settled();
+  const kept = keptState(host, place, state, messages);
   void requests.untilClosed().then(() => {
     messages.put("ended", { text: localPage.ended, error: true });
   });
   return host;
-}
-
-async function download(host: Host): Promise<void> {
-  const address = URL.createObjectURL(await requests.exported(host.workbook()));
-  element("a", { href: address, download: `${host.workbook().name}.xlsx` }).click();
-  URL.revokeObjectURL(address);
 }

@@ -1,0 +1,57 @@
+import { localPage } from "../../words/local-page";
+import type { Host } from "../host";
+import { autosave } from "./autosave";
+import type { MessageStrip } from "./message-strip";
+import { requests } from "./requests";
+
+/**
+ * Keeps the workbook: written after each change where it has a place, else asked for on leaving.
+ * `state` always says which.
+ */
+export function keptState(
+  host: Host,
+  place: string | null,
+  state: HTMLElement,
+  { put }: MessageStrip,
+): { readonly saveCopy: () => Promise<void> } {
+  let unkept = false;
+  state.textContent = place === null ? localPage.notKept : localPage.unchanged;
+  const saving =
+    place === null
+      ? null
+      : autosave(host, requests.save, (save) => {
+          const failed = save.state === "failed" ? save.sentence : null;
+          put(
+            "save",
+            failed === null
+              ? null
+              : {
+                  text: localPage.notSaved(failed),
+                  error: true,
+                  action: { label: localPage.tryAgain, run: () => void saving?.now() },
+                },
+          );
+          state.textContent =
+            save.state === "saving"
+              ? localPage.saving
+              : failed === null
+                ? localPage.savedTo(place)
+                : "";
+        });
+  host.onChange(() => {
+    unkept = true;
+  });
+  addEventListener("beforeunload", (event) => {
+    if (saving ? saving.isPending() : unkept) event.preventDefault();
+  });
+  return {
+    saveCopy: async () => {
+      const workbook = host.workbook();
+      const address = URL.createObjectURL(await requests.exported(workbook));
+      const link = document.createElement("a");
+      Object.assign(link, { href: address, download: `${workbook.name}.xlsx` }).click();
+      URL.revokeObjectURL(address);
+      unkept = false;
+    },
+  };
+}
