@@ -165,3 +165,29 @@ test("athletes, availability, runs, races, plates and rules", () => {
     ["rule-unknown", undefined],
   ]);
 });
+
+test("in a list of speeds the mend is the whole cell with one piece put right", () => {
+  const reading = rows.readSets([
+    ["Date", "Athlete", "Exercise", "Load", "Rep speeds"],
+    ["2026-05-12", "Ilka", "squat", 65, "0.67 62 0.65"],
+    ["2026-05-12", "Ilka", "squat", 67.5, "0,62/6,1/0,60"],
+  ]);
+  expect(
+    reading.issues.map(({ cell, facts }) => [cell, facts.piece, facts.mendPiece, facts.mend]),
+  ).toEqual([
+    ["E2", "62", 0.62, "0.67 0.62 0.65"],
+    ["E3", "6.1", 0.61, "0,62/0,61/0,60"],
+  ]);
+  expect(reading.records.map(({ repSpeeds }) => repSpeeds)).toEqual([
+    [0.67, null, 0.65],
+    [0.62, null, 0.6],
+  ]);
+});
+
+test("75 hours of sleep are reported with 7.5 as the mend", () => {
+  const reading = rows.readDiary([
+    ["Date", "Athlete", "Sleep h"],
+    ["2026-05-12", "Ilka", 75],
+  ]);
+  expect(reading.issues.map(({ cell, facts }) => [cell, facts.mend])).toEqual([["C2", 7.5]]);
+});

@@ -52,7 +52,15 @@ export function lengthColumn(
   const fromMinutes = (minutes: number) => (unit === "h" ? minutes / 60 : minutes);
   const judged = (value: number, cell: unknown, row: number): number | null => {
     if (fits(value)) return value;
-    view.log.add("implausible", row, index, cell, { ...bounds, unit, heading });
+    // 75 hours of sleep is 7.5 with its point forgotten; minutes have no such usual range.
+    const mend = value / 10;
+    const slept = unit === "h" && typeof cell === "number" && mend >= 3 && mend <= 12;
+    view.log.add("implausible", row, index, cell, {
+      ...bounds,
+      unit,
+      heading,
+      ...(slept ? { mend } : {}),
+    });
     return null;
   };
   return (line, row) => {

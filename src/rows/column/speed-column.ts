@@ -2,7 +2,7 @@ import type { Column } from "../header/column-map";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { saysNoValue } from "../value/no-value";
-import { speedList } from "../value/speed-list";
+import { speedList, withPiece } from "../value/speed-list";
 import { mendDecimalPoint } from "./mend";
 import { plausible } from "./quantity";
 import { quantityColumn } from "./quantity-column";
@@ -33,11 +33,11 @@ export function speedColumn(
   let most = Number.NEGATIVE_INFINITY;
 
   const list = (cell: string, row: number): CellSpeeds | null => {
-    const { speeds, unread, unsure } = speedList(cell);
+    const { speeds, pieces, unread, unsure } = speedList(cell);
     if (speeds.length < 2) return null;
     for (const piece of unread) view.log.add("not-a-number", row, index, cell, { piece, heading });
     for (const piece of unsure) view.log.add("unsure", row, index, cell, { piece, heading });
-    const reps = speeds.map((speed) => {
+    const reps = speeds.map((speed, at) => {
       if (speed === null) return null;
       const value = unit === null ? speed : (speed * unit.times) / unit.per;
       if (value >= low && value <= high) {
@@ -53,7 +53,7 @@ export function speedColumn(
         unit: "m/s",
         piece: String(speed),
         heading,
-        ...(mend === null ? {} : { mendPiece: mend }),
+        ...mendOfList(cell, pieces[at] ?? "", mend),
       });
       return null;
     });
@@ -69,4 +69,15 @@ export function speedColumn(
     const single = one(line, row);
     return single === null ? none : { reps: [], single };
   };
+}
+
+/** The piece put right, and the whole cell with it, which is what a mend writes. */
+function mendOfList(
+  cell: string,
+  piece: string,
+  value: number | null,
+): Record<string, string | number> {
+  if (value === null) return {};
+  const mend = withPiece(cell, piece, value);
+  return mend === null ? { mendPiece: value } : { mendPiece: value, mend };
 }

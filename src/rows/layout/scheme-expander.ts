@@ -12,7 +12,7 @@ import { problemOf, type SetCell, type SetGroup, setCell } from "./shorthand/set
 import { figuresFor } from "./shorthand/spread-speeds";
 import type { Unfolded } from "./unfolded";
 
-const silent: SpeedList = { speeds: [], unread: [], unsure: [] };
+const silent: SpeedList = { speeds: [], pieces: [], unread: [], unsure: [] };
 
 /** Writes the rows of a log of shorthand out as sets, one row after another. */
 export class SchemeExpander {

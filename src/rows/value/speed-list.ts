@@ -1,6 +1,8 @@
 /** Speeds written in one cell, in order; null where one is missing. Unread pieces are kept as text. */
 export type SpeedList = {
   readonly speeds: readonly (number | null)[];
+  /** Each place as written. */
+  readonly pieces: readonly string[];
   readonly unread: readonly string[];
   /** A piece carries "?" and is not used without asking. */
   readonly unsure: readonly string[];
@@ -26,11 +28,13 @@ export function speedList(text: string): SpeedList {
       /\d\s+[\d.,]/.test(piece.trim()) ? piece.trim().split(/\s+/) : [piece],
     );
   const speeds: (number | null)[] = [];
+  const written: string[] = [];
   const unread: string[] = [];
   const unsure: string[] = [];
   for (const raw of pieces) {
     const piece = raw.trim();
     if (piece === "" && !slashed) continue;
+    written.push(piece);
     const parts = number.exec(piece);
     if (parts !== null && parts[1] === "") speeds.push(Number(piece.replace(",", ".")));
     else {
@@ -39,5 +43,15 @@ export function speedList(text: string): SpeedList {
       else if (piece !== "" && !missing.test(piece)) unread.push(piece);
     }
   }
-  return { speeds, unread, unsure };
+  return { speeds, pieces: written, unread, unsure };
+}
+
+/** The cell's text with one piece of a list put right, the rest as it was; null when it is not there. */
+export function withPiece(text: string, piece: string, value: number): string | null {
+  const bare = piece.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+  const place = new RegExp(`(^|[\\s/;|,])${bare}(?=$|[\\s/;|,])`);
+  if (!place.test(text)) return null;
+  const comma = /\d?,\d/.test(text) && !text.includes(".");
+  const mended = comma ? String(value).replace(".", ",") : String(value);
+  return text.replace(place, (_, before: string) => `${before}${mended}`);
 }
