@@ -5,10 +5,12 @@ import {
   type IStyleData,
   WrapStrategy,
 } from "@univerjs/core";
+import type { FWorksheet } from "@univerjs/sheets/facade";
 import { hasContent } from "../services/sheet-inside";
 import type { Spreadsheet } from "../services/spreadsheet";
 import type { CellData, CellStyle, TabData, WorkbookData } from "../workbook-data";
 import type { GridEngine } from "./grid-engine";
+import { usualColumnWidth } from "./row-height";
 import { alignments } from "./snapshot";
 import { withTabMemory } from "./tab-memory";
 
@@ -46,7 +48,7 @@ export function workbookFrom(
         cells,
         frozenRows: Math.max(0, grid.getFrozenRows()),
         frozenColumns: Math.max(0, grid.getFrozenColumns()),
-        columnWidths: Array.from({ length: columns }, (_, column) => grid.getColumnWidth(column)),
+        columnWidths: columnWidths(grid, columns),
         conditionalFormats: inside.rules(),
         validations: inside.lists(),
         ...(grid.isSheetHidden() && { hidden: true }),
@@ -85,4 +87,13 @@ function cellData(cell: ICellData, formula: string, note: string, look: IStyleDa
 function alignment(value: unknown): Pick<CellStyle, "align"> {
   const found = Object.entries(alignments).find(([, one]) => one === value);
   return found ? { align: found[0] as keyof typeof alignments } : {};
+}
+
+/** Widths in pixels; the usual one is null, and nothing is said of columns that all have it. */
+function columnWidths(grid: FWorksheet, columns: number): (number | null)[] {
+  const widths = Array.from({ length: columns }, (_, column) => {
+    const width = grid.getColumnWidth(column);
+    return width === usualColumnWidth ? null : width;
+  });
+  return widths.slice(0, widths.findLastIndex((width) => width !== null) + 1);
 }
