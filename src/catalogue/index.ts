@@ -1,7 +1,9 @@
 import { expectedSpeedFunction } from "./expected-speed";
 import { flightHeightFunction } from "./flight-height";
 import { jumpTrendFunction } from "./jump-trend";
+import { loadDropFunction } from "./load-drop";
 import { loadSpeedLineFunction } from "./load-speed-line";
+import { nextBlockFunction } from "./next-block";
 import { reactiveStrengthFunction } from "./reactive-strength";
 import { readinessFunction } from "./readiness";
 import { repsInReserveFunction } from "./reps-in-reserve";
@@ -34,6 +36,8 @@ export const catalogue: readonly SheetFunction[] = [
   unusualDaysFunction,
   whatDifferedFunction,
   runLoadFunction,
+  loadDropFunction,
+  nextBlockFunction,
   repsInReserveFunction,
   rowCheckFunction,
 ];

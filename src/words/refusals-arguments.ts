@@ -39,4 +39,6 @@ export const argumentRefusals = {
     `as_of could be two days (${found}): use a date cell, or type the day as 2026-05-12.`,
   "block-unreadable": ({ found }: Facts) =>
     `block is not sets × repetitions (${found}): write it as 5x5, 3x5, 5x3 or 3x3.`,
+  "block-not-in-rotation": ({ found }: Facts) =>
+    `block ${found} is not in the rotation: use 5x5, 3x5, 5x3 or 3x3.`,
 } as const;

@@ -46,6 +46,14 @@ export const figureRefusals = {
     `${reps} repetitions are outside the chart, which goes from 1 to ${most}.`,
   "strength-impossible": ({ strengthKg }: Facts) =>
     `A strength of ${kg(strengthKg)} is not possible: give it in kg.`,
+  "speed-impossible": ({ speed }: Facts) =>
+    `A speed of ${speed} m/s is not possible: type 0.62 for 0.62 m/s.`,
+  "step-impossible": ({ stepKg }: Facts) =>
+    `A step of ${kg(stepKg)} is not possible: give the smallest change of load, such as 2.5.`,
+  "step-too-large": ({ stepKg, loadKg }: Facts) =>
+    `No load is left below ${kg(loadKg)} in steps of ${kg(stepKg)}: give a smaller step.`,
+  "reserve-never": ({ loadKg, strengthKg }: Facts) =>
+    `No load up to ${kg(loadKg)} leaves two repetitions in reserve at a strength of ${kg(strengthKg)}: check both figures.`,
   "load-under-bar": ({ loadKg, barKg }: Facts) =>
     `${kg(loadKg)} is less than the bar's ${kg(barKg)}.`,
   "load-not-on-plates": ({ loadKg, barKg }: Facts) =>

@@ -52,7 +52,10 @@ export function elementwise(
       if (!needed) return true;
       return rows[rows.length === 1 ? 0 : at]!.every(isBlank);
     });
-  if (height === 1) return thrown(figure(...cellsOf(0)));
+  if (height === 1) {
+    const only = thrown(figure(...cellsOf(0)));
+    return Array.isArray(only) ? [only] : only;
+  }
   let end = height;
   while (end > 0 && empty(end - 1)) end--;
   if (end === 0) thrown(refuse("argument-blank", { name: lists[0]!.name }));

@@ -41,3 +41,17 @@ export function textCell(argument: unknown, name: string): Outcome<string> {
     ? refuse("argument-blank", { name })
     : accept(foundText(cells[0]).trim());
 }
+
+/** A number from each cell, named in the same order; the first that is none refuses. */
+export function numbersOf(
+  cells: readonly unknown[],
+  names: readonly string[],
+): Outcome<readonly number[]> {
+  const numbers: number[] = [];
+  for (const [at, name] of names.entries()) {
+    const number = numberCell(cells[at], name);
+    if (!number.ok) return number;
+    numbers.push(number.value);
+  }
+  return accept(numbers);
+}

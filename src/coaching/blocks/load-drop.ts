@@ -1,0 +1,62 @@
+import { accept, type Outcome, refuse } from "../../outcome";
+
+/** What the day's speed leaves of the plan. */
+export type LoadDrop =
+  | { readonly kind: "as planned"; readonly loadKg: number }
+  | {
+      readonly kind: "lighter";
+      readonly loadKg: number;
+      /** The real share off, after rounding to loads that exist: 25 kg less one step is 20 %. */
+      readonly share: number;
+      readonly slower: number;
+    }
+  | { readonly kind: "no heavy work"; readonly slower: number };
+
+/**
+ * Speed below usual at the same load, m/s, from which the remaining sets are lighter and by how much
+ * (common practice, no source).
+ */
+export const dropBands = {
+  light: { from: 0.06, share: 0.05 },
+  clear: { above: 0.1, share: 0.1 },
+  none: { above: 0.15 },
+} as const;
+
+/** Speeds are read to a hundredth, so their difference is exact to a thousandth. */
+const hair = 0.0005;
+
+/**
+ * Load for the remaining sets from the speed of the marker or first set against its usual: 0.06–0.10
+ * m/s slower 5 % off, more 10 % off, beyond 0.15 m/s no heavy work. Never above the plan, and always
+ * whole steps below it, rounded down, as such loads exist on the bar.
+ *
+ * @param plannedKg load planned, on plates that exist, kg
+ * @param speed of the set, m/s
+ * @param usualSpeed at the same load, m/s
+ * @param stepKg smallest change of load, kg
+ * @returns Refuses `load-impossible`, `speed-impossible` (not in 0–4), `step-impossible` (not in
+ * 0–20) and `step-too-large` when no load is left.
+ */
+export function loadDrop(
+  plannedKg: number,
+  speed: number,
+  usualSpeed: number,
+  stepKg: number,
+): Outcome<LoadDrop> {
+  if (!(plannedKg > 0 && plannedKg <= 500)) return refuse("load-impossible", { loadKg: plannedKg });
+  for (const one of [speed, usualSpeed]) {
+    if (!(one > 0 && one <= 4)) return refuse("speed-impossible", { speed: one });
+  }
+  if (!(stepKg > 0 && stepKg <= 20)) return refuse("step-impossible", { stepKg });
+  const slower = usualSpeed - speed;
+  if (slower > dropBands.none.above + hair) return accept({ kind: "no heavy work", slower });
+  if (slower < dropBands.light.from - hair) {
+    return accept({ kind: "as planned", loadKg: plannedKg });
+  }
+  const wanted =
+    slower > dropBands.clear.above + hair ? dropBands.clear.share : dropBands.light.share;
+  const steps = Math.ceil((wanted * plannedKg) / stepKg - 1e-9);
+  const loadKg = plannedKg - steps * stepKg;
+  if (!(loadKg > 0)) return refuse("step-too-large", { stepKg, loadKg: plannedKg });
+  return accept({ kind: "lighter", loadKg, share: 1 - loadKg / plannedKg, slower });
+}
