@@ -6,7 +6,7 @@ import {
   WrapStrategy,
 } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { hasContent } from "../services/sheet-inside";
+import { hasContent, type SheetInside } from "../services/sheet-inside";
 import type { Spreadsheet } from "../services/spreadsheet";
 import type { CellData, CellStyle, TabData, WorkbookData } from "../workbook-data";
 import type { GridEngine } from "./grid-engine";
@@ -36,8 +36,14 @@ export function workbookFrom(
           const note = notes.get(`${row}|${column}`) ?? "";
           const formula = inside.formulaAt(row, column);
           const filled = own && (hasContent(own) || own.s !== undefined);
+          const cell =
+            filled || note !== "" ? cellData(own ?? {}, formula, note, inside.styleOf(own)) : null;
+          const [down, right] =
+            formula === "" ? [1, 1] : engine.spread(grid.getSheetId(), row, column);
           line.push(
-            filled || note !== "" ? cellData(own ?? {}, formula, note, inside.styleOf(own)) : null,
+            cell && down * right > 1
+              ? { ...cell, fills: fillsOf(inside.cellAt, row, column, down, right) }
+              : cell,
           );
         }
         cells.push(line);
@@ -62,8 +68,27 @@ export function workbookFrom(
   };
 }
 
-function cellData(cell: ICellData, formula: string, note: string, look: IStyleData): CellData {
+/** Values of all the cells a formula fills, its own first. */
+function fillsOf(
+  cellAt: SheetInside["cellAt"],
+  row: number,
+  column: number,
+  down: number,
+  right: number,
+): CellData["value"][][] {
+  return Array.from({ length: down }, (_, i) =>
+    Array.from({ length: right }, (_, j) => heldValue(cellAt(row + i, column + j) || {})),
+  );
+}
+
+function heldValue(cell: ICellData): CellData["value"] {
   const value = cell.v === undefined || cell.v === null || cell.v === "" ? null : cell.v;
+  return value !== null && cell.t === CellValueType.BOOLEAN
+    ? value === 1 || value === true || value === "1"
+    : value;
+}
+
+function cellData(cell: ICellData, formula: string, note: string, look: IStyleData): CellData {
   const style: CellStyle = {
     ...(look.bl === BooleanNumber.TRUE && { bold: true }),
     ...(look.it === BooleanNumber.TRUE && { italic: true }),
@@ -73,10 +98,7 @@ function cellData(cell: ICellData, formula: string, note: string, look: IStyleDa
     ...alignment(look.ht),
   };
   return {
-    value:
-      value !== null && cell.t === CellValueType.BOOLEAN
-        ? value === 1 || value === true || value === "1"
-        : value,
+    value: heldValue(cell),
     ...(formula !== "" && { formula }),
     ...(look.n?.pattern && { format: look.n.pattern }),
     ...(note !== "" && { note }),
