@@ -13,6 +13,9 @@ import type { RowNote } from "./row-note";
 /** A value for the flat row, and the coach's column (from 0) it was found in; −1 for none. */
 export type Placed = readonly [cell: unknown, column: number];
 
+/** Cells of a flat row by place, and the coach's columns they came from. */
+type Prepared = { readonly line: unknown[]; readonly columns: number[] };
+
 /** What became of a row of the coach's range. */
 type RowFate = "heading" | "data" | "reported";
 
@@ -46,24 +49,45 @@ export class Unfolded {
     this.meanings.set(field, meaning);
   }
 
+  /** Fields that several flat rows share, laid out once. */
+  prepare(values: Readonly<Record<string, Placed | undefined>>): Prepared {
+    const prepared: Prepared = { line: [], columns: [] };
+    this.lay(values, prepared);
+    return prepared;
+  }
+
   /** One flat row, found in the coach's row `row` (from 0). Repetitions go under rep1, rep2 … */
-  emit(row: number, values: Readonly<Record<string, Placed | undefined>>): void {
-    const line: unknown[] = [];
-    const columns: number[] = [];
-    for (const [field, placed] of Object.entries(values)) {
+  emit(row: number, values: Readonly<Record<string, Placed | undefined>>, shared?: Prepared): void {
+    const flat: Prepared =
+      shared === undefined
+        ? { line: [], columns: [] }
+        : { line: shared.line.slice(), columns: shared.columns.slice() };
+    this.lay(values, flat);
+    this.flat.push(flat.line);
+    this.rows.push(row);
+    this.columns.push(flat.columns);
+    this.mark(row, "data");
+  }
+
+  private lay(
+    values: Readonly<Record<string, Placed | undefined>>,
+    { line, columns }: Prepared,
+  ): void {
+    for (const field in values) {
+      const placed = values[field];
       if (placed === undefined) continue;
       let at = this.fieldAt.get(field);
       if (at === undefined) {
         at = this.fieldAt.size;
         this.fieldAt.set(field, at);
       }
+      while (line.length <= at) {
+        line.push("");
+        columns.push(-1);
+      }
       line[at] = placed[0];
       columns[at] = placed[1];
     }
-    this.flat.push(line);
-    this.rows.push(row);
-    this.columns.push(columns);
-    this.mark(row, "data");
   }
 
   /** Says what a coach's row is; a row once found to hold data stays so. */
@@ -111,7 +135,7 @@ export class Unfolded {
     }
     reps.sort((a, b) => a.place - b.place);
     const width = this.fieldAt.size;
-    for (const line of this.flat) for (let at = 0; at < width; at++) line[at] ??= "";
+    for (const line of this.flat) while (line.length < width) line.push("");
     const reading = reader({
       table: this.table,
       cells: this.flat,
@@ -123,10 +147,9 @@ export class Unfolded {
       year,
       log: this.log,
     });
-    const records = reading.records.map((record) => ({
-      ...record,
-      row: (this.rows[record.row - 1] ?? 0) + 1,
-    }));
+    // The records were made for this reading alone, so their rows are set in place.
+    const records = reading.records as (Row & { row: number })[];
+    for (const record of records) record.row = (this.rows[record.row - 1] ?? 0) + 1;
     records.sort((a, b) => a.row - b.row);
     return { ...reading, records, issues: this.log.issues, notes: this.notes, ...this.count() };
   }

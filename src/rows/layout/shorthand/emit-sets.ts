@@ -26,6 +26,7 @@ export function emitSets(
 ): boolean {
   const sets = groups.reduce((sum, group) => sum + group.sets, 0);
   const spread = spreadSpeeds(speeds, sets, groups[0]?.reps ?? null, said);
+  const shared = into.prepare(place.shared);
   let number = 0;
   for (const group of groups)
     for (let repeat = 0; repeat < group.sets; repeat++) {
@@ -37,17 +38,15 @@ export function emitSets(
             ? speed.reps.map((rep) => rep ?? "-").join(" / ")
             : (speed.single ?? "");
       const load = withUnit(group.load ?? "", group.unit ?? place.unit ?? null);
-      into.emit(place.row, {
-        ...place.shared,
+      const own: Record<string, Placed> = {
         set: [number + 1, place.schemeColumn],
         reps: [group.reps ?? "", place.schemeColumn],
-        load:
-          group.load === null
-            ? (place.shared.load ?? [load, place.schemeColumn])
-            : [load, place.schemeColumn],
         speed: [written, place.speedColumn],
-        ...(number === 0 && place.note !== undefined ? { note: place.note } : {}),
-      });
+      };
+      if (group.load !== null || place.shared.load === undefined)
+        own.load = [load, place.schemeColumn];
+      if (number === 0 && place.note !== undefined) own.note = place.note;
+      into.emit(place.row, own, shared);
       number++;
     }
   return spread !== null;
