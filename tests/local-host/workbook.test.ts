@@ -18,7 +18,7 @@ const workbook: WorkbookData = {
           { value: null, format: "@" },
           { value: true },
           { value: "01234", format: "@" },
-          { value: 3, formula: "=COUNT_TO(1)+2" },
+          { value: 3, formula: "=COUNT_TO(1)+2", fills: [[3, "#VALUE!"]] },
         ],
         [null, null, null, { value: "far", style: { italic: true, colour: "#934400" } }],
       ],
@@ -64,7 +64,17 @@ test("a workbook that was opened and not changed comes back the same", async () 
 test("calculated values are kept beside their formulas, spilled cells are left to the formula", async () => {
   const host = await opened({ Squad: [["=COUNT_TO(2)"]] });
   expect(host.workbook().tabs[0]!.cells).toEqual([
-    [{ value: 1, formula: "=COUNT_TO(2)" }, null],
+    [
+      {
+        value: 1,
+        formula: "=COUNT_TO(2)",
+        fills: [
+          [1, "row 1"],
+          [2, "row 2"],
+        ],
+      },
+      null,
+    ],
     [null, null],
   ]);
 });
