@@ -1,0 +1,67 @@
+import { type Day, dateOfDay } from "../calendar/day";
+import type { Athlete } from "../record/athlete";
+import type { AvailabilitySpell } from "../record/availability-spell";
+import { type MayDoOn, mayDoOn, spellOn } from "./spell-on";
+
+/** Why nothing is proposed. Medical reasons are not among them: `out` is all that is said. */
+export type NotProposed = "out" | "not-cleared" | "under-18-no-supervisor" | "see-a-doctor";
+
+/** What an athlete may be given on a day. */
+export type WhoMay = {
+  readonly mayDo: MayDoOn;
+  /** Null when sets may be proposed. */
+  readonly not: NotProposed | null;
+  /** Jumps and hops are taken out. */
+  readonly noJumps: boolean;
+  /** Part of the body that takes exercises out, as the coach wrote it; "" for none. */
+  readonly site: string;
+};
+
+/** Pain that ends the session and goes to a doctor or physiotherapist (common practice, no source). */
+const stops = /\b(bone|shin|stress fracture|night|chest|dizz\w*|limp\w*|femur|tibia|hip bone)\b/i;
+/** Pain that takes jumps out until asked about (common practice, no source). */
+const noJumping = /\b(achilles|calf|calves)\b/i;
+
+/**
+ * Who may lift on a day: the Availability table decides first, then age. An athlete under 18 needs a
+ * supervisor named by that day; a clearance needs a name; pain in bone, at night, in the chest, or
+ * with limping stops everything.
+ */
+export function whoMay(
+  athlete: Athlete | null,
+  name: string,
+  spells: readonly AvailabilitySpell[],
+  day: Day,
+): WhoMay {
+  const mayDo = mayDoOn(spells, name, day);
+  const spell = spellOn(spells, name, day);
+  const painful = mayDo === "modified" || (spell?.pain ?? 0) > 0;
+  const said = painful ? `${spell?.site ?? ""} ${spell?.note ?? ""}` : "";
+  const not: NotProposed | null =
+    mayDo === "out"
+      ? "out"
+      : mayDo === "not cleared"
+        ? "not-cleared"
+        : painful && stops.test(said)
+          ? "see-a-doctor"
+          : athlete && isUnder18(athlete, day) && !supervised(athlete, day)
+            ? "under-18-no-supervisor"
+            : null;
+  return {
+    mayDo,
+    not,
+    noJumps: painful && (noJumping.test(said) || /\bno jumps?\b/i.test(said)),
+    site: painful ? (spell?.site ?? "") : "",
+  };
+}
+
+/** By the mark, else by the birth year: until the year of the 18th birthday has ended. */
+export function isUnder18(athlete: Athlete, day: Day): boolean {
+  if (athlete.under18 !== null) return athlete.under18;
+  return athlete.birthYear !== null && dateOfDay(day).year - athlete.birthYear <= 17;
+}
+
+function supervised(athlete: Athlete, day: Day): boolean {
+  if (athlete.supervisor.trim() === "") return false;
+  return athlete.supervisorFrom === null || athlete.supervisorFrom <= day;
+}

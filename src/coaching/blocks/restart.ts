@@ -1,0 +1,22 @@
+/** How the first sessions after time off are graded (common practice, no source). */
+export type Restart = {
+  readonly daysOff: number;
+  /** Fraction off the load before the break. */
+  readonly off: number;
+  readonly halfSets: boolean;
+};
+
+/**
+ * Restart after days off beyond the athlete's own rhythm: 7–13 days 10 % off; 14 or more 20 % off and
+ * half the sets, 30 % from three weeks on. Once a week is a rhythm, not a break.
+ *
+ * @param gapDays days between the last session and the next
+ * @param sessionsAWeek the athlete's usual number
+ * @returns null when there was no break
+ */
+export function restartAfter(gapDays: number, sessionsAWeek: number): Restart | null {
+  const daysOff = Math.round(gapDays - 7 / Math.max(1, sessionsAWeek));
+  if (daysOff < 7) return null;
+  if (daysOff < 14) return { daysOff, off: 0.1, halfSets: false };
+  return { daysOff, off: daysOff < 21 ? 0.2 : 0.3, halfSets: true };
+}

@@ -1,0 +1,61 @@
+import type { Day } from "../calendar/day";
+import type { Race } from "../record/race";
+import type { SquadRules } from "../record/squad-rules";
+
+/** A rule about a race that a gym session would break. */
+export type RaceClash = {
+  readonly code: "before-race" | "after-race";
+  readonly race: Race;
+  /** Hours between the session's start and the race's, and the hours the rule asks for. */
+  readonly hours: number;
+  readonly limit: number;
+};
+
+const marathonKm = 42;
+const halfKm = 21;
+
+/**
+ * Hours after a race without heavy work or jumps, by its distance: 48 up to 10 km, 72 after a half,
+ * 7 days after a marathon (common practice, no source; jump power was still down 12 % five days
+ * after a marathon, Petersen et al. 2007). A distance that was not read counts as the shortest.
+ */
+export function hoursAfter({ distanceKm }: Race): number {
+  if (distanceKm === null) return 48;
+  if (distanceKm >= marathonKm) return 168;
+  return distanceKm >= halfKm ? 72 : 48;
+}
+
+/** Hours before a race without heavy or high-contact work, by how much it matters. */
+export function hoursBefore({ matters }: Race, rules: SquadRules): number {
+  return matters === "A" ? rules.hoursBeforeA : rules.hoursBeforeOthers;
+}
+
+/** The first race rule that a session would break; null when it breaks none. */
+export function raceClash(
+  day: Day,
+  minute: number,
+  races: readonly Race[],
+  rules: SquadRules,
+): RaceClash | null {
+  const at = day * 24 + minute / 60;
+  for (const race of races) {
+    const start = race.day * 24 + (race.startMinute ?? 0) / 60;
+    if (at < start && start - at < hoursBefore(race, rules)) {
+      return { code: "before-race", race, hours: start - at, limit: hoursBefore(race, rules) };
+    }
+    if (at >= start && at - start < hoursAfter(race)) {
+      return { code: "after-race", race, hours: at - start, limit: hoursAfter(race) };
+    }
+  }
+  return null;
+}
+
+export type WeekKind = "ordinary" | "race week" | "week after";
+
+/** What a week is for an athlete: one with an A race, the one after such a week, or neither. */
+export function weekKind(monday: Day, races: readonly Race[]): WeekKind {
+  const inWeek = (first: Day) =>
+    races.some(({ day, matters }) => matters === "A" && day >= first && day < first + 7);
+  if (inWeek(monday)) return "race week";
+  return inWeek(monday - 7) ? "week after" : "ordinary";
+}
