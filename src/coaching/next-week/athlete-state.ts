@@ -1,0 +1,25 @@
+import type { Day } from "../calendar/day";
+import type { HoldWord } from "../hold/season-hold";
+import type { ReadinessWord } from "../readiness/readiness";
+
+/** What the measures say of an athlete, as far as next week's sets depend on it. */
+export type AthleteState = {
+  readonly athlete: string;
+  readonly word: HoldWord;
+  readonly sinceDay: Day | null;
+  /** Last session against usual. */
+  readonly lastWord: ReadinessWord | null;
+  /** Sets of the last session kept their usual pattern; null when speeds were not taken. */
+  readonly heldSpeed: boolean | null;
+  /** Speed a first set usually moves at, m/s: the season's baseline for those who hold, recent for novices. */
+  readonly usualSpeed: (loadKg: number) => number | null;
+  /** Cautious end of the strength estimate, kg; null when it is refused. Guards only. */
+  readonly strengthLowKg: number | null;
+  /** The box jump over the season; null when not tested. */
+  readonly jumpWord: HoldWord | null;
+  /** Last stack cleared, plates in kg from the bottom; empty when jumps are kept as heights. */
+  readonly lastStackKg: readonly number[];
+  readonly lastJumpCm: number | null;
+  /** Soreness well over the athlete's own usual in the last two days; null when not. */
+  readonly soreness: { readonly day: Day; readonly value: number } | null;
+};

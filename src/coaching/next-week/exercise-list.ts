@@ -1,0 +1,86 @@
+/** One exercise a session can hold. Risk and soreness decide between two of equal use. */
+export type Exercise = {
+  readonly name: string;
+  readonly kind: "warm-up" | "plyometrics" | "jump" | "main lift" | "assistance";
+  /** Place in the session: fast and light before slow and heavy. */
+  readonly order: number;
+  /** Ground contacts of one repetition. */
+  readonly contacts: 0 | 1;
+  readonly soreness: "low" | "medium";
+  readonly risk: "low" | "medium";
+  /** Done instead when a plate, rack or limb is not available. */
+  readonly instead: string;
+};
+
+/** The usual session (common practice, no source), in order. */
+export const exerciseList: readonly Exercise[] = [
+  {
+    name: "bike or rower, 10–15 min, until slightly out of breath",
+    kind: "warm-up",
+    order: 1,
+    contacts: 0,
+    soreness: "low",
+    risk: "low",
+    instead: "brisk walk and mobility",
+  },
+  {
+    name: "hops on and off a plate",
+    kind: "plyometrics",
+    order: 2,
+    contacts: 1,
+    soreness: "low",
+    risk: "low",
+    instead: "skipping rope",
+  },
+  {
+    name: "plate-to-plate drop jump",
+    kind: "jump",
+    order: 3,
+    contacts: 1,
+    soreness: "medium",
+    risk: "medium",
+    instead: "hops on and off a plate",
+  },
+  {
+    name: "straight-leg box jump",
+    kind: "jump",
+    order: 4,
+    contacts: 1,
+    soreness: "low",
+    risk: "medium",
+    instead: "jump and reach",
+  },
+  {
+    name: "back squat",
+    kind: "main lift",
+    order: 5,
+    contacts: 0,
+    soreness: "medium",
+    risk: "medium",
+    instead: "leg press",
+  },
+  {
+    name: "rear-foot-elevated split squat, weight opposite",
+    kind: "assistance",
+    order: 6,
+    contacts: 0,
+    soreness: "medium",
+    risk: "low",
+    instead: "step-up",
+  },
+  {
+    name: "seated twist",
+    kind: "assistance",
+    order: 7,
+    contacts: 0,
+    soreness: "low",
+    risk: "low",
+    instead: "side plank",
+  },
+];
+
+/** Ground contacts a session: least and most, for novices and trained (common practice, no source). */
+export const contactBands = {
+  novice: { least: 40, most: 60 },
+  trained: { least: 60, most: 100 },
+} as const;

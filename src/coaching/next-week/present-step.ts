@@ -1,0 +1,124 @@
+import { type Block, rotation } from "../blocks/block";
+import type { Day } from "../calendar/day";
+import { mondayOf, weekdayOfDay } from "../calendar/day";
+import type { LiftingSet } from "../record/lifting-set";
+import { nameKey } from "../record/name-key";
+
+/** Where an athlete stands on the rotation, from the rows. */
+export type PresentStep = {
+  readonly exercise: string;
+  readonly block: Block;
+  readonly loadKg: number;
+  readonly lastDay: Day;
+  /** Weeks with a session at this block and load, the latest run of them. */
+  readonly weeksHeld: number;
+  /** Of the last session: every set moved well, one did not, or it was not recorded. */
+  readonly movedWell: boolean | null;
+  /** Every set and repetition done; null when repetitions were not recorded. */
+  readonly volumeDone: boolean | null;
+  /** Least repetitions in reserve written down in that session; null when none were. */
+  readonly reserveSeen: number | null;
+  readonly markerKg: number | null;
+  readonly barKg: number;
+  /** Usual gym weekdays, most used first, and the usual start in minutes after midnight. */
+  readonly weekdays: readonly number[];
+  readonly minute: number;
+  /** Heaviest work load of the last four weeks before this session, kg: where a restart climbs back to. */
+  readonly earlierKg: number;
+  /** Days between this session and the one before it; null for the first. */
+  readonly gapBefore: number | null;
+};
+
+const usualBarKg = 20;
+const usualMinute = 18 * 60;
+
+/** The step an athlete stands on, from the work sets of the lift done most; null without any. */
+export function presentStep(
+  sets: readonly LiftingSet[],
+  athlete: string,
+  asOf: Day,
+  plannedSets: (block: Block, day: Day) => number,
+): PresentStep | null {
+  const key = nameKey(athlete);
+  const own = sets.filter((set) => set.day <= asOf && nameKey(set.athlete) === key);
+  const exercise = mostDone(own);
+  if (exercise === null) return null;
+  const lift = own.filter((set) => nameKey(set.exercise) === exercise);
+  const work = lift.filter(({ kind, loadKg }) => kind === "work" && loadKg !== null);
+  const days = [...new Set(work.map(({ day }) => day))].sort((a, b) => a - b);
+  const lastDay = days[days.length - 1];
+  if (lastDay === undefined) return null;
+  const on = (day: Day) => work.filter((set) => set.day === day);
+  const last = on(lastDay);
+  const loadKg = plannedLoad(last);
+  const block = blockOf(last);
+  const planned = plannedSets(block, lastDay);
+  const sameStep = (day: Day) => {
+    const session = on(day);
+    return plannedLoad(session) === loadKg && blockOf(session).reps === block.reps;
+  };
+  let held = days.length - 1;
+  while (held > 0 && sameStep(days[held - 1]!)) held--;
+  const markers = lift.filter(({ kind, loadKg: kg }) => kind === "marker" && kg !== null);
+  const reserves = last.flatMap(({ repsInReserve }) => repsInReserve ?? []);
+  const counted = days.map(weekdayOfDay);
+  return {
+    exercise: last[0]!.exercise,
+    block,
+    loadKg,
+    lastDay,
+    weeksHeld: new Set(days.slice(held).map(mondayOf)).size,
+    movedWell: allOf(last.map(({ movedWell }) => movedWell)),
+    volumeDone: volumeDone(last, planned, block.reps),
+    reserveSeen: reserves.length === 0 ? null : Math.min(...reserves),
+    markerKg: markers[markers.length - 1]?.loadKg ?? null,
+    barKg: lift[lift.length - 1]?.barKg ?? usualBarKg,
+    weekdays: byUse(counted.slice(-12)),
+    minute: byUse(lift.slice(-40).flatMap(({ minute }) => minute ?? []))[0] ?? usualMinute,
+    earlierKg: Math.max(
+      loadKg,
+      ...days
+        .filter((day) => day > lastDay - 42 && day < lastDay)
+        .map((day) => plannedLoad(on(day))),
+    ),
+    gapBefore: days.length < 2 ? null : lastDay - days[days.length - 2]!,
+  };
+}
+
+function mostDone(sets: readonly LiftingSet[]): string | null {
+  return (
+    byUse(sets.filter(({ kind }) => kind === "work").map((set) => nameKey(set.exercise)))[0] ?? null
+  );
+}
+
+/** The load the session was planned at: its first set's, before a slow day took some off. */
+function plannedLoad(session: readonly LiftingSet[]): number {
+  return session[0]?.loadKg ?? 0;
+}
+
+/** The block of the rotation a session was, by its repetitions and its number of sets. */
+export function blockOf(session: readonly LiftingSet[]): Block {
+  const reps = Math.max(1, ...session.map((set) => set.reps ?? countedReps(set)));
+  const [fives, threes] = [rotation.slice(0, 2), rotation.slice(2)];
+  const [many, few] = reps > 3 ? fives : threes;
+  return session.length >= 4 ? many! : few!;
+}
+
+const countedReps = ({ repSpeeds }: LiftingSet) => repSpeeds.length;
+
+function volumeDone(session: readonly LiftingSet[], sets: number, reps: number): boolean | null {
+  if (session.some((set) => set.reps === null && set.repSpeeds.length === 0)) return null;
+  return session.length >= sets && session.every((set) => (set.reps ?? countedReps(set)) >= reps);
+}
+
+/** True when all are, false when one is not, null when one is not known and none is false. */
+function allOf(values: readonly (boolean | null)[]): boolean | null {
+  if (values.includes(false)) return false;
+  return values.includes(null) ? null : true;
+}
+
+function byUse<T>(values: readonly T[]): T[] {
+  const counts = new Map<T, number>();
+  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
+  return [...counts].sort((a, b) => b[1] - a[1]).map(([value]) => value);
+}
