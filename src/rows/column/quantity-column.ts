@@ -7,6 +7,7 @@ import { isDate } from "../value/is-date";
 import { saysNoValue } from "../value/no-value";
 import { inBase, type Unit } from "../value/units";
 import { cellAbove } from "./above";
+import { commaMeans } from "./comma-evidence";
 import { mendDecimalPoint } from "./mend";
 import { numberCell } from "./number-cell";
 import type { PlausibleRange } from "./quantity";
@@ -97,6 +98,9 @@ export function quantityColumn(
     const grouped = inBase(number.thousands, of);
     const single = inBase(number.value, of);
     const groupedFits = grouped >= low && grouped <= high;
+    const comma = commaMeans(view, index);
+    if (comma !== null)
+      return judged(comma === "decimal" ? number.value : number.thousands, of, cell, row);
     if (groupedFits && single >= low && single <= high)
       return report("comma-unsettled", row, cell, {
         either: number.value,

@@ -34,7 +34,7 @@ function range(
 
 /** Bounds outside which a value is rather a slip of the finger. */
 export const plausible = {
-  loadKg: range("kg", 0.5, 350, ["lb"]),
+  loadKg: range("kg", 1, 350, ["lb"]),
   speed: range("m/s", 0.08, 3.5, ["cm/s", "mm/s"]),
   heightCm: range("cm", 3, 130, ["m", "mm"]),
   dropCm: range("cm", 0, 120, ["m", "mm"]),

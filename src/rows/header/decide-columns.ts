@@ -4,6 +4,7 @@ import type { TableName } from "../table-name";
 import type { ColumnAnswers } from "./column-answers";
 import type { Column } from "./column-map";
 import { tableColumns } from "./columns";
+import { contradictedColumns } from "./contradicted-columns";
 import { headerWords } from "./header-words";
 import { headingLookup, type RecognisedHeader } from "./recognise-header";
 import { bestFit, sampleColumn, threeSamples, valueFit } from "./value-fit";
@@ -76,6 +77,20 @@ export function decideColumns(
       samples: threeSamples(sample),
     });
 
+  // Ratings under "form" are no yes or no: left alone and asked. Two swapped columns are asked about,
+  // and their cells are reported one by one as implausible until the answer.
+  for (const { field, column, sample, guess } of contradictedColumns(cells, first, end, fields)) {
+    if (answered.has(column.index) || (guess === null && field !== "movedWell")) continue;
+    if (field === "movedWell") delete fields[field];
+    questions.push({
+      column: column.index + 1,
+      heading: column.heading,
+      about: "meaning",
+      samples: threeSamples(sample),
+      guess,
+      choices: all,
+    });
+  }
   for (const [field, column] of Object.entries(fields)) {
     const sample = sampleColumn(cells, first, end, column.index);
     const sure = answered.has(column.index) || valueFit(field, sample) >= 0.2;
@@ -87,7 +102,9 @@ export function decideColumns(
 
   const untitled: number[] = [];
   const width = headLine.length;
-  const known = new Set([...Object.values(fields), ...header.repColumns].map(({ index }) => index));
+  const known = new Set(
+    [...Object.values(header.fields), ...header.repColumns].map(({ index }) => index),
+  );
   for (let index = 0; index < width; index++)
     if (!known.has(index) && !header.unknown.includes(index) && !answered.has(index))
       untitled.push(index);

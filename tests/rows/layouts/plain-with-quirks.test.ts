@@ -249,3 +249,50 @@ test("misspelt headings that their values bear out are used; a strange one is as
   expect(answered.reading.records[0]?.setSpeed).toBe(0.6);
   expect(answered.questions).toEqual([]);
 });
+
+test("load and speed under each other's headings are asked about", () => {
+  const { questions } = sets([
+    ["Date", "Athlete", "Exercise", "Speed", "Load"],
+    ...Array.from({ length: 6 }, (_, at) => [
+      "2026-05-12",
+      "Ilka",
+      "squat",
+      65 + at,
+      0.6 + at / 100,
+    ]),
+  ]);
+  expect(questions.map(({ heading, guess }) => [heading, guess])).toEqual([
+    ["Speed", "load"],
+    ["Load", "speed"],
+  ]);
+});
+
+test("ratings of form are left alone and asked about; body mass is never taken for the load", () => {
+  const { reading, questions } = sets([
+    ["Date", "Athlete", "Body mass (kg)", "Exercise", "Load (kg)", "Form"],
+    ...Array.from({ length: 6 }, (_, at) => [
+      "2026-05-12",
+      "Ilka",
+      54,
+      "squat",
+      65 + at,
+      3 + (at % 3),
+    ]),
+  ]);
+  expect(reading.records.map(({ loadKg, movedWell }) => [loadKg, movedWell])).toEqual(
+    [65, 66, 67, 68, 69, 70].map((load) => [load, null]),
+  );
+  expect(problems(reading)).toEqual([]);
+  expect(questions.map(({ heading }) => heading)).toEqual(["Form", "Body mass (kg)"]);
+});
+
+test("a comma before three digits is settled by its column, or reported", () => {
+  const heights = (cells: string[]) =>
+    understandTable("Jumps", [
+      ["Date", "Athlete", "Test", "Height (cm)", "Landing height (mm)"],
+      ...cells.map((cell) => ["2026-05-12", "Kofi", "box jump", 50, cell]),
+    ]).reading;
+  expect(problems(heights(["1,250", "300"]))).toEqual(["E2 comma-unsettled: 1,250"]);
+  expect(heights(["1,250", "1,000.5"]).records[0]?.landingCm).toBe(125);
+  expect(heights(["1,250", "300,5"]).records[0]?.landingCm).toBe(0.125);
+});

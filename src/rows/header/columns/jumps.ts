@@ -14,7 +14,7 @@ export const jumpsColumns = {
     "sportler",
   ],
   test: ["test", "jump", "jump test", "sprung", "sprungtest", "exercise", "kind of jump"],
-  attempt: ["attempt", "try", "attempt no", "trial", "versuch", "no", "rep"],
+  attempt: ["attempt", "try", "attempt no", "trial", "versuch", "rep"],
   height: ["height", "jump height", "ht", "hohe", "sprunghohe", "cm", "best", "result"],
   stack: ["stack", "plate stack", "plates", "scheiben", "stapel", "box", "plate"],
   cleared: ["cleared", "cleared?", "clean", "made", "geschafft", "ok"],

@@ -1,6 +1,6 @@
 /** Headings of the Sets table, as coaches write them; the first of each is ours. */
 export const setsColumns = {
-  day: ["date", "day", "datum", "tag", "session date", "when", "session"],
+  day: ["date", "day", "datum", "tag", "session date", "when"],
   minute: ["time", "start", "start time", "uhrzeit", "zeit", "time of day"],
   athlete: [
     "athlete",
@@ -15,7 +15,7 @@ export const setsColumns = {
     "player",
   ],
   exercise: ["exercise", "lift", "movement", "ubung", "what", "was", "drill"],
-  set: ["set", "set no", "set number", "set nr", "set #", "satz", "satz nr", "no"],
+  set: ["set", "set no", "set number", "set nr", "set #", "satz", "satz nr"],
   setCount: ["sets", "number of sets", "satze", "anzahl satze", "no of sets"],
   rep: ["rep", "rep no", "rep number", "rep #", "wdh nr", "wiederholung nr", "repetition"],
   kind: ["kind", "set kind", "type", "set type", "art", "satzart"],

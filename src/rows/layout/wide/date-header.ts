@@ -157,7 +157,8 @@ function subHeadings(
   (cells[row] ?? []).forEach((cell, column) => {
     if (typeof cell !== "string" || column < firstDate) return;
     const { words, unit } = headerWords(cell);
-    const field = lookup.get(words) ?? (unit === null ? undefined : lookup.get(unit.name));
+    const field =
+      lookup.get(words) ?? (unit !== null && words === "" ? lookup.get(unit.name) : undefined);
     if (field === undefined) return;
     fields.set(column, { field, unit });
     named++;
