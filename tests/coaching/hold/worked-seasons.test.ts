@@ -52,8 +52,15 @@ describe.each(seasons)("worked season $id: $name", ({ input, output }) => {
     }),
     input.B,
     input.n,
-    // The worked cases hold every measure to the season's own baseline.
-    { ...usualHoldSettings, longestBaseline: 1, serial: input.options?.rho ?? 0 },
+    // The worked cases were computed with these constants.
+    {
+      ...usualHoldSettings,
+      clip: 2,
+      togetherShare: 0.5,
+      byError: false,
+      longestBaseline: 1,
+      serial: input.options?.rho ?? 0,
+    },
   );
   const limit = evidenceLimit(input.alpha, input.n);
   const last = season.sessions - 1;
