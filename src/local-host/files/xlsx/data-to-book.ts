@@ -1,15 +1,12 @@
-import type * as Excel from "exceljs";
-import { cellName } from "../../a1";
-import { isDateFormat } from "../../spreadsheet-date";
-import type { CellData, TabData, WorkbookData } from "../../workbook-data";
-import { argbOf } from "./cell-from-file";
-import { callsOwn, fillMarks } from "./fill-marks";
-import { formulaForFile } from "./formula-text";
-import { type Book, fillsKey, memoryTab, rulesOf, type Sheet, setRules, widthOf } from "./library";
+import type { TabData, WorkbookData } from "../../workbook-data";
+import { fillMarks } from "./fill-marks";
+import { type Book, fillsKey, memoryTab, type Sheet, widthOf } from "./library";
+import { same } from "./same-data";
+import { changedCells, clearFills, writeCell, writeFills } from "./write-cell";
+import { writeRules } from "./write-rules";
 
 /** The grid's usual column; wider or narrower ones are written to the file. */
 const usualPixels = 88;
-const daysBetweenSystems = 1462;
 
 /**
  * Writes what changed between two states of a workbook into a file's book. Cells that did not change
@@ -85,154 +82,9 @@ function writeTab(
   if (!same(before?.conditionalFormats ?? [], after.conditionalFormats)) writeRules(sheet, after);
 }
 
-type Change = {
-  readonly row: number;
-  readonly column: number;
-  readonly was: CellData | null;
-  readonly is: CellData | null;
-};
-
-function changedCells(before: TabData | null, after: TabData): readonly Change[] {
-  const changed: Change[] = [];
-  const rows = Math.max(before?.cells.length ?? 0, after.cells.length);
-  for (let row = 0; row < rows; row++) {
-    const old = before?.cells[row] ?? [];
-    const now = after.cells[row] ?? [];
-    for (let column = 0; column < Math.max(old.length, now.length); column++) {
-      const [was, is] = [old[column] ?? null, now[column] ?? null];
-      if (!same(was, is)) changed.push({ row, column, was, is });
-    }
-  }
-  return changed;
-}
-
-function writeCell(
-  sheet: Sheet,
-  { row, column, was, is }: Change,
-  from1904: boolean,
-  own: ReadonlySet<string>,
-): void {
-  const cell = sheet.getCell(row + 1, column + 1);
-  const forFile = (value: CellData["value"]) =>
-    typeof value === "number" && from1904 && isDateFormat(is?.format ?? "")
-      ? value - daysBetweenSystems
-      : value;
-  const held = (one: CellData | null) => [one?.value ?? null, one?.formula, one?.fills];
-  if (!same(held(was), held(is))) {
-    cell.value =
-      is?.formula === undefined ? forFile(is?.value ?? null) : formulaValue(cell, is, own);
-  }
-  if (was?.format !== is?.format) cell.numFmt = is?.format ?? "General";
-  if (was?.note !== is?.note) {
-    if (is?.note !== undefined) cell.note = is.note;
-    else (cell as unknown as { _comment: undefined })._comment = undefined;
-  }
-  if (!same(was?.style ?? {}, is?.style ?? {})) writeStyle(cell, is);
-}
-
-/** A formula that fills cells around it is an array formula over just those cells, unless it is our own. */
-function formulaValue(
-  cell: Excel.Cell,
-  { formula, value, fills }: CellData,
-  own: ReadonlySet<string>,
-): Excel.CellValue {
-  const text = formulaForFile(formula!);
-  const result = resultOf(value);
-  const [rows, columns] = [fills?.length ?? 1, fills?.[0]?.length ?? 1];
-  if (rows * columns <= 1 || callsOwn(formula!, own))
-    return { formula: text, ...result } as Excel.CellValue;
-  const start = { row: Number(cell.row) - 1, column: Number(cell.col) - 1 };
-  const end = cellName(start.row + rows - 1, start.column + columns - 1);
-  const ref = `${cell.address}:${end}`;
-  return { formula: text, shareType: "array", ref, ...result } as unknown as Excel.CellValue;
-}
-
-function resultOf(value: CellData["value"]): { result?: Excel.CellFormulaValue["result"] } {
-  if (value === null) return {};
-  const error =
-    typeof value === "string" && /^#(?:REF!|NAME\?|VALUE!|DIV\/0!|N\/A|NUM!|NULL!)$/.test(value);
-  return { result: error ? ({ error: value } as Excel.CellErrorValue) : value };
-}
-
-function eachFill(
-  fills: CellData["fills"],
-  visit: (row: number, column: number, value: CellData["value"]) => void,
-): void {
-  fills?.forEach((line, row) => {
-    line.forEach((value, column) => {
-      if (row + column > 0) visit(row, column, value);
-    });
-  });
-}
-
-function clearFills(sheet: Sheet, row: number, column: number, was: CellData | null): void {
-  eachFill(was?.fills, (down, right) => {
-    sheet.getCell(row + 1 + down, column + 1 + right).value = null;
-  });
-}
-
-function writeFills(sheet: Sheet, row: number, column: number, is: CellData | null): void {
-  eachFill(is?.fills, (down, right, value) => {
-    sheet.getCell(row + 1 + down, column + 1 + right).value = value;
-  });
-}
-
-function writeStyle(cell: Excel.Cell, is: CellData | null): void {
-  const style = is?.style ?? {};
-  const { color: _, ...font } = cell.font ?? {};
-  cell.font = {
-    ...font,
-    bold: style.bold === true,
-    italic: style.italic === true,
-    ...(style.colour !== undefined && { color: { argb: argbOf(style.colour) } }),
-  };
-  cell.fill =
-    style.background === undefined
-      ? { type: "pattern", pattern: "none" }
-      : { type: "pattern", pattern: "solid", fgColor: { argb: argbOf(style.background) } };
-  const { horizontal: __, ...alignment } = cell.alignment ?? {};
-  cell.alignment = {
-    ...alignment,
-    ...(style.align && { horizontal: style.align }),
-    wrapText: style.wrap === true,
-  };
-}
-
 function writeMerges(sheet: Sheet, before: readonly string[], after: readonly string[]): void {
   for (const range of before) if (!after.includes(range)) sheet.unMergeCells(range);
   for (const range of after) if (!before.includes(range)) sheet.mergeCells(range);
-}
-
-/** Rules by formula are written anew; those of other kinds stay before them. */
-function writeRules(sheet: Sheet, { conditionalFormats }: TabData): void {
-  const others = rulesOf(sheet)
-    .map(({ ref, rules }) => ({ ref, rules: rules.filter(({ type }) => type !== "expression") }))
-    .filter(({ rules }) => rules.length > 0);
-  const first =
-    1 + Math.max(0, ...others.flatMap(({ rules }) => rules.map((rule) => rule.priority ?? 0)));
-  setRules(sheet, [
-    ...others,
-    ...conditionalFormats.map(({ ranges, formula, background, colour, bold, italic }, i) => ({
-      ref: ranges.join(" "),
-      rules: [
-        {
-          type: "expression",
-          formulae: [formulaForFile(formula)],
-          priority: first + i,
-          style: {
-            font: {
-              ...(bold && { bold }),
-              ...(italic && { italic }),
-              ...(colour !== undefined && { color: { argb: argbOf(colour) } }),
-            },
-            ...(background !== undefined && {
-              fill: { type: "pattern", pattern: "solid", bgColor: { argb: argbOf(background) } },
-            }),
-          } as Partial<Excel.Style>,
-        },
-      ],
-    })),
-  ]);
 }
 
 /** What the add-on remembers stands in a tab no program shows. */
@@ -244,13 +96,4 @@ function writeMemory(book: Book, workbook: WorkbookData, own: ReadonlySet<string
   if (entries.length === 0) return;
   const sheet = book.addWorksheet(memoryTab, { state: "veryHidden" });
   for (const entry of entries) sheet.addRow(entry);
-}
-
-/** Equal as data, whatever order their parts were made in. */
-function same(a: unknown, b: unknown): boolean {
-  if (a === b) return true;
-  if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) return false;
-  const [one, other] = [a as Record<string, unknown>, b as Record<string, unknown>];
-  const keys = new Set([...Object.keys(one), ...Object.keys(other)]);
-  return [...keys].every((key) => same(one[key], other[key]));
 }
