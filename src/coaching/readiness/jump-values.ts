@@ -1,0 +1,28 @@
+import type { TestDay } from "../jumps/test-day";
+import { heightStep } from "../jumps/test-day";
+import type { Dated } from "./past-values";
+
+/** A test's values in percent on days comparable with one of them; more is better. */
+export function jumpValues(days: readonly TestDay[], like: TestDay | undefined) {
+  if (!like) return null;
+  const unit = like.heightCm !== null ? "cm" : like.contactS !== null ? "s" : null;
+  if (unit === null) return null;
+  const sign = unit === "cm" ? 1 : -1;
+  const dated: Dated[] = [];
+  let sum = 0;
+  for (const { day, dropCm, heightCm, contactS } of days) {
+    const value = unit === "cm" ? heightCm : contactS;
+    if (value === null || !(value > 0) || dropCm !== like.dropCm) continue;
+    sum += value;
+    dated.push({ day, value: sign * 100 * Math.log(value) });
+  }
+  if (!dated.some(({ day }) => day === like.day)) return null;
+  const step = unit === "cm" ? heightStep(days) : null;
+  return {
+    unit,
+    dated,
+    // Reading to a step errs by step/√12.
+    leastSd: step === null ? 0 : (29 * step * dated.length) / sum,
+    valueAt: (percent: number) => Math.exp((sign * percent) / 100),
+  } as const;
+}
