@@ -15,6 +15,7 @@ export const localPage = {
   dropHere: "Drop to open",
   undo: "Undo",
   redo: "Redo",
+  openAnother: "Open…",
   saveCopy: "Save as .xlsx",
   closeSidebar: "Close the sidebar",
   sidebar: "Sidebar",

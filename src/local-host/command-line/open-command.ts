@@ -26,7 +26,13 @@ export async function openCommand(asked: Asked, around: Surroundings): Promise<n
     "code.js": bundleSource,
     "Sidebar.html": files.Sidebar ?? "",
   };
-  const served = await serveWorkbook({ store, files: page, port: asked.port });
+  // Asked to open nothing in particular, the page offers the sample or a file of one's own.
+  const choose = asked.command === "open" && asked.workbook === null;
+  const served = await serveWorkbook({
+    store: choose ? { ...store, opened: async () => null } : store,
+    files: page,
+    port: asked.port,
+  });
   around.out(`Open ${served.url}\nStop with Ctrl+C.\n`);
   await around.untilStopped();
   await served.close();

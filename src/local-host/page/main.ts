@@ -2,6 +2,7 @@ import { localPage } from "../../words/local-page";
 import type { Host } from "../host";
 import { messageOf } from "../message-of";
 import type { OpenedWorkbook } from "../server/workbook-store";
+import { isChoosing } from "./choose-another";
 import { element } from "./element";
 import { firstScreen } from "./first-screen";
 import { requests } from "./requests";
@@ -22,7 +23,7 @@ const open = async (opened: OpenedWorkbook) => {
 
 async function start(): Promise<void> {
   try {
-    const opened = await requests.opened();
+    const opened = isChoosing() ? null : await requests.opened();
     if (opened) await open(opened);
     else firstScreen(page, open);
   } catch (error) {

@@ -1,6 +1,7 @@
 import { localPage } from "../../words/local-page";
 import type { Host } from "../host";
 import { messageOf } from "../message-of";
+import { chooseAnother } from "./choose-another";
 import { element } from "./element";
 import { menuButton } from "./menu-button";
 import type { MessageStrip } from "./message-strip";
@@ -31,6 +32,7 @@ export function toolBar(
         attempt(label, () => host.run(functionName));
       }),
     ),
+    button(localPage.openAnother, chooseAnother),
     button(localPage.undo, host.undo),
     button(localPage.redo, host.redo),
     button(localPage.saveCopy, () => attempt(localPage.saveCopy, saveCopy)),
