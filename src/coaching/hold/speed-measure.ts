@@ -6,10 +6,11 @@ import type { LineSettings } from "../bar-speed/line-settings";
 import { surerLine } from "../bar-speed/squad-lift";
 import { lineRows } from "../bar-speed/squad-lines";
 import type { Day } from "../calendar/day";
-import type { Setting, SpeedSet } from "../series/speed-set";
+import type { SpeedSet } from "../series/speed-set";
 import type { HoldNote } from "./season-hold";
 import type { SeasonDays, SeasonMeasure } from "./season-measure";
 import { commonest, stretchedBaseline } from "./season-measure";
+import { firstOfDays, settingNotes } from "./setting-notes";
 
 /** A lift's season before the squad's line is known. */
 export type LiftSeason = {
@@ -108,31 +109,4 @@ function speakingSets({ sets, days }: LiftSeason): readonly SpeedSet[] {
   const markers = firstOfDays(sets.filter(({ marker }) => marker));
   const known = markers.filter(({ day }) => day <= days.baselineTo).length;
   return known >= leastMarkers ? markers : firstOfDays(sets.filter(({ marker }) => !marker));
-}
-
-function firstOfDays(sets: readonly SpeedSet[]): readonly SpeedSet[] {
-  return sets.filter(({ day }, i) => sets[i - 1]?.day !== day);
-}
-
-/** One note for each way another setting differs: how many sessions, since when, from what. */
-function settingNotes(
-  season: readonly SpeedSet[],
-  usual: Setting,
-  { baselineTo }: SeasonDays,
-): readonly HoldNote[] {
-  const changes = new Map<string, { what: keyof Setting; after: string | number; days: Day[] }>();
-  for (const { setting, day } of firstOfDays(season)) {
-    const what = (["tool", "gym", "speedIs", "barKg", "figure"] as const).find(
-      (field) => setting[field] !== usual[field],
-    );
-    if (setting === usual || !what) continue;
-    const after = setting[what] ?? "";
-    const known = changes.get(`${what} ${after}`);
-    if (known) known.days.push(day);
-    else changes.set(`${what} ${after}`, { what, after, days: [day] });
-  }
-  return [...changes.values()].map(({ what, after, days }) => ({
-    code: days[0]! <= baselineTo ? "setting-changed-in-baseline" : "setting-changed",
-    facts: { sessions: days.length, sinceDay: days[0]!, what, before: usual[what] ?? "", after },
-  }));
 }

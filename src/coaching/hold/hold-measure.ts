@@ -1,0 +1,62 @@
+import { changeSince } from "./change-since";
+import type { HoldMeasure } from "./season-hold";
+import type { AthleteSeason } from "./squad-seasons";
+import type { WatchedSeason } from "./watched-season";
+
+/** One measure of a judged season, since the onset or, without one, over its last four rows. */
+export function holdMeasure(
+  season: AthleteSeason,
+  watched: WatchedSeason,
+  m: number,
+  since: number | null,
+): HoldMeasure {
+  const { place, values, baselineRows, baselineMean, errors } = watched.measures[m]!;
+  const measure = season.measures[place]!;
+  const last = watched.sessions - 1;
+  const from = since ?? recentFrom(values, watched.measures[m]!.baselineSessions, watched);
+  const { rows, change, error } = changeSince(watched, m, from);
+  return {
+    kind: measure.kind,
+    of: measure.of,
+    baselineRows,
+    rowsAfter: changeSince(watched, m, 0).rows,
+    rowsSince: rows,
+    change: change === null ? null : measure.plainPercent(change),
+    changeError: error,
+    wobble: errors[last]!,
+    baselineValue: measure.valueAt(baselineMean),
+    nowValue: change === null ? null : measure.valueAt(baselineMean + change),
+  };
+}
+
+/** Place of the fourth last row after the baseline: without an onset, "now" is the last four rows. */
+function recentFrom(
+  values: readonly number[],
+  baselineSessions: number,
+  { settings }: WatchedSeason,
+): number {
+  let rows = 0;
+  let s = values.length;
+  while (s > baselineSessions && rows < settings.recentRows) {
+    s--;
+    if (!Number.isNaN(values[s]!)) rows++;
+  }
+  return s;
+}
+
+/** The measure that moved most against its uncertainty, on the word's side; otherwise the first. */
+export function valueThatMoved(measures: readonly HoldMeasure[], word: string): HoldMeasure | null {
+  const side = word === "slipping" ? -1 : word === "rising" ? 1 : 0;
+  let moved = measures[0] ?? null;
+  let most = Number.NEGATIVE_INFINITY;
+  if (side === 0) return moved;
+  for (const measure of measures) {
+    if (measure.change === null || measure.changeError === null) continue;
+    const size = (side * measure.change) / measure.changeError;
+    if (size > most) {
+      most = size;
+      moved = measure;
+    }
+  }
+  return moved;
+}

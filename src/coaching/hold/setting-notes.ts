@@ -1,0 +1,32 @@
+import type { Day } from "../calendar/day";
+import type { Setting, SpeedSet } from "../series/speed-set";
+import type { HoldNote } from "./season-hold";
+import type { SeasonDays } from "./season-measure";
+
+/** One note for each way another setting differs: how many sessions, since when, from what. */
+export function settingNotes(
+  season: readonly SpeedSet[],
+  usual: Setting,
+  { baselineTo }: SeasonDays,
+): readonly HoldNote[] {
+  const changes = new Map<string, { what: keyof Setting; after: string | number; days: Day[] }>();
+  for (const { setting, day } of firstOfDays(season)) {
+    const what = (["tool", "gym", "speedIs", "barKg", "figure"] as const).find(
+      (field) => setting[field] !== usual[field],
+    );
+    if (setting === usual || !what) continue;
+    const after = setting[what] ?? "";
+    const known = changes.get(`${what} ${after}`);
+    if (known) known.days.push(day);
+    else changes.set(`${what} ${after}`, { what, after, days: [day] });
+  }
+  return [...changes.values()].map(({ what, after, days }) => ({
+    code: days[0]! <= baselineTo ? "setting-changed-in-baseline" : "setting-changed",
+    facts: { sessions: days.length, sinceDay: days[0]!, what, before: usual[what] ?? "", after },
+  }));
+}
+
+/** The first set of each day. */
+export function firstOfDays(sets: readonly SpeedSet[]): readonly SpeedSet[] {
+  return sets.filter(({ day }, i) => sets[i - 1]?.day !== day);
+}

@@ -1,0 +1,46 @@
+import type { WatchedMeasure, WatchedSeason } from "./watched-season";
+
+/**
+ * Running sums over sessions of a stream's weights, weighted scores and weighted load errors, and
+ * the count of its rows; place t holds the sum before session t.
+ *
+ * A session's scores are averaged with shares a (equal, or as the inverse of each typical error: a
+ * loss of so many percent in all measures shows best in the steadiest) and weigh
+ * (Σa)²/((1 − r)·Σa² + r·(Σa)²), for measures of one day share part of their error; with equal shares
+ * that is m/(1 + (m − 1)·r).
+ */
+export function streamSums(
+  season: WatchedSeason,
+  session: number,
+  measures: readonly WatchedMeasure[],
+) {
+  const { clip, betweenMeasures: r, byError } = season.settings;
+  const weight = new Float64Array(session + 2);
+  const score = new Float64Array(session + 2);
+  const load = new Float64Array(session + 2);
+  const rows = new Float64Array(session + 2);
+  for (let s = 0; s <= session; s++) {
+    let present = 0;
+    let shares = 0;
+    let squares = 0;
+    let scores = 0;
+    let loads = 0;
+    for (const { values, baselineMean, errors, loadError } of measures) {
+      const value = values[s]!;
+      if (Number.isNaN(value)) continue;
+      const error = errors[session]!;
+      const share = byError ? 1 / error : 1;
+      present++;
+      shares += share;
+      squares += share * share;
+      scores += share * Math.min(clip, Math.max(-clip, (value - baselineMean) / error));
+      if (loadError) loads += (share * loadError[s]!) / error;
+    }
+    const own = present > 0 ? shares / ((1 - r) * squares + r * shares * shares) : 0;
+    weight[s + 1] = weight[s]! + own * shares;
+    score[s + 1] = score[s]! + own * scores;
+    load[s + 1] = load[s]! + own * loads;
+    rows[s + 1] = rows[s]! + (present > 0 ? 1 : 0);
+  }
+  return { weight, score, load, rows };
+}
