@@ -256,3 +256,13 @@ test("fifteen sets of five is no scheme", () => {
   ]);
   expect(problems(reading)).toEqual(["B3 scheme-unread: 15x5", "C3 scheme-unread: 0x5 95"]);
 });
+
+test("weekdays under each date settle the order of day and month", () => {
+  const { reading } = understandTable("Sets", [
+    ["Squat 2026", "", ""],
+    ["", "5/5", "7/5"],
+    ["Name", "Tue", "Thu"],
+    ["Kofi", "1x5 95", "1x5 97.5"],
+  ]);
+  expect(reading.records.map(shortSet)).toEqual(["05-05 Kofi 1 95x5", "05-07 Kofi 1 97.5x5"]);
+});

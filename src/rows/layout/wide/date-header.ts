@@ -1,13 +1,12 @@
 import { type Day, mondayOf } from "../../../coaching/calendar/day";
-import { headerWords } from "../../header/header-words";
-import { headingLookup } from "../../header/recognise-header";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
-import { type DayText, weekdayOfWord } from "../../value/day-text";
 import type { Unit } from "../../value/units";
 import { DaySettler } from "../day-settler";
 import type { LayoutContext } from "../layout-context";
 import { titleYear } from "../title-year";
+import { subHeadings } from "./sub-headings";
+import { type HeaderDate, weekHeader } from "./week-header";
 
 /** A column of one day; `field` when a second header row names what stands in it. */
 export type DayColumn = {
@@ -35,17 +34,10 @@ export type DateHeader = {
   }[];
 };
 
-type Found = {
-  row: number;
-  column: number;
-  text: DayText;
-  weekdays: readonly { row: number; column: number; weekday: number }[];
-};
-
 /** Every header of dates in the tab, top down; empty when dates do not run across. */
 export function dateHeaders(context: LayoutContext): DateHeader[] {
   const { cells, end } = context;
-  const found: { row: number; lastRow: number; dates: Found[] }[] = [];
+  const found: { row: number; lastRow: number; dates: HeaderDate[] }[] = [];
   for (let row = 0; row < end; row++) {
     const line = cells[row] ?? [];
     const weeks = weekHeader(context, row);
@@ -54,7 +46,7 @@ export function dateHeaders(context: LayoutContext): DateHeader[] {
       row++;
       continue;
     }
-    const dates: Found[] = [];
+    const dates: HeaderDate[] = [];
     let filled = 0;
     for (let column = 0; column < line.length; column++) {
       if (isBlank(line[column])) continue;
@@ -67,7 +59,9 @@ export function dateHeaders(context: LayoutContext): DateHeader[] {
   if (found.length === 0) return [];
   const settler = new DaySettler(
     found.flatMap(({ dates }) =>
-      dates.map(({ text, weekdays }) => (weekdays.length > 0 ? { ...text, weekday: 0 } : text)),
+      dates.map(({ text, weekdays }) =>
+        weekdays.length === 0 ? text : { ...text, weekday: startOf(weekdays) },
+      ),
     ),
     titleYear(context),
     context.today,
@@ -76,41 +70,9 @@ export function dateHeaders(context: LayoutContext): DateHeader[] {
   return found.map((header) => settled(context, header, settler));
 }
 
-/** Week labels in one row ("Wk 5 (4/5)"), weekdays below; null when the two rows are not that. */
-function weekHeader({ cells }: LayoutContext, row: number): Found[] | null {
-  const line = cells[row] ?? [];
-  const below = cells[row + 1] ?? [];
-  const weeks: (Found & { weekdays: { row: number; column: number; weekday: number }[] })[] = [];
-  for (let column = 0; column < Math.max(line.length, below.length); column++) {
-    const text = isBlank(line[column]) ? null : weekStart(line[column]);
-    if (text !== null) weeks.push({ row, column, text, weekdays: [] });
-    const cell = below[column];
-    const weekday = typeof cell === "string" ? weekdayOfWord(cell.trim()) : null;
-    if (weekday !== null) weeks[weeks.length - 1]?.weekdays.push({ row: row + 1, column, weekday });
-  }
-  const named = weeks.reduce((sum, week) => sum + week.weekdays.length, 0);
-  return weeks.length > 0 && named >= 2 ? weeks : null;
-}
-
-/** The Monday a week label gives: "w/c 4/5", "Wk 6  (11/5)", "week of 4 May", or a plain date. */
-function weekStart(cell: unknown): DayText | null {
-  const plain = dayOfCell(cell);
-  if (plain !== null || typeof cell !== "string") return plain;
-  const inside = /\(([^()]*\d[^()]*)\)/.exec(cell);
-  if (inside !== null) {
-    const text = dayOfCell(inside[1] ?? "");
-    if (text !== null) return text;
-  }
-  const after =
-    /^(?:w\/?c|week(?: of| commencing)?|wk|woche(?: vom| ab)?|ab)\.?\s+(?:\d{1,2}\s*[:–-]\s*)?(.+)$/i.exec(
-      cell.trim(),
-    );
-  return after === null ? null : dayOfCell((after[1] ?? "").replace(/\*.*$/, ""));
-}
-
 function settled(
   context: LayoutContext,
-  header: { row: number; lastRow: number; dates: readonly Found[] },
+  header: { row: number; lastRow: number; dates: readonly HeaderDate[] },
   settler: DaySettler,
 ): DateHeader {
   const days: DayColumn[] = [];
@@ -142,27 +104,7 @@ function settled(
   return { firstRow: header.row, lastRow, days, noteColumns, unsettled };
 }
 
-type SubHeading = { readonly field: string; readonly unit: Unit | null };
-
-/** Meanings named in the row under the dates ("kg", "m/s", "notes"), by column. */
-function subHeadings(
-  { table, cells }: LayoutContext,
-  header: { row: number; lastRow: number; dates: readonly Found[] },
-): { lastRow: number; fields: ReadonlyMap<number, SubHeading> } {
-  const row = header.lastRow === header.row ? header.row + 1 : header.lastRow;
-  const lookup = headingLookup(table);
-  const fields = new Map<number, SubHeading>();
-  const firstDate = header.dates[0]?.column ?? 0;
-  let named = 0;
-  (cells[row] ?? []).forEach((cell, column) => {
-    if (typeof cell !== "string" || column < firstDate) return;
-    const { words, unit } = headerWords(cell);
-    const field =
-      lookup.get(words) ?? (unit !== null && words === "" ? lookup.get(unit.name) : undefined);
-    if (field === undefined) return;
-    fields.set(column, { field, unit });
-    named++;
-  });
-  const isHeader = header.lastRow > header.row || named >= 2;
-  return isHeader ? { lastRow: row, fields } : { lastRow: header.row, fields: new Map() };
+/** A date over one weekday is that day; over several it is the week's Monday. */
+function startOf(weekdays: HeaderDate["weekdays"]): number {
+  return weekdays.length === 1 ? (weekdays[0]?.weekday ?? 0) : 0;
 }

@@ -3,13 +3,14 @@ import { isBlankLine, namesSummary } from "../../table/read-lines";
 import type { TableView } from "../../table-view";
 import { isBlank } from "../../value/blank";
 import { unitOf } from "../../value/units";
-import { liftInWords, namesJump } from "../lift-in-words";
+import { liftInWords } from "../lift-in-words";
 import { emitSets } from "../shorthand/emit-sets";
 import { fullOrder, orderFromWords } from "../shorthand/scheme-order";
 import { setCell } from "../shorthand/set-cell";
 import { type Placed, Unfolded } from "../unfolded";
 import { jumpCell } from "./jump-cell";
 import { type JumpPart, jumpTitle } from "./jump-title";
+import { isJumpColumn, partOf, testName } from "./test-heading";
 
 type TestColumn = {
   readonly index: number;
@@ -157,27 +158,4 @@ function figureColumns(view: TableView): number[] {
     const column = view.fields[field];
     return column === undefined ? [] : [column.index];
   });
-}
-
-function isJumpColumn(heading: string): boolean {
-  return namesJump(heading) || /\b(contact|flight|kontakt|flugzeit)\b/.test(plainWords(heading));
-}
-
-function partOf(heading: string): JumpPart | null {
-  const words = plainWords(heading);
-  if (/\b(contact|kontakt|kontaktzeit)\b/.test(words)) return "contact";
-  if (/\b(flight|flugzeit)\b/.test(words)) return "flight";
-  return null;
-}
-
-/** The test's name: the heading without unit and figure. */
-function testName(heading: string): string {
-  const name = heading
-    .replace(/[([][^)\]]*[)\]]/g, " ")
-    .replace(/\b(ground contact|contact|flight|kontaktzeit|flugzeit|height|ht)\b(\s+time)?/gi, " ")
-    .replace(/\b(ms|s|cm|mm|m|in)\s*$/i, " ")
-    .replace(/[\s,:–-]+$/, "")
-    .replace(/\s+/g, " ")
-    .trim();
-  return name === "" ? "drop jump" : name;
 }

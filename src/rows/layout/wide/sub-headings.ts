@@ -1,0 +1,31 @@
+import { headerWords } from "../../header/header-words";
+import { headingLookup } from "../../header/recognise-header";
+import type { Unit } from "../../value/units";
+import type { LayoutContext } from "../layout-context";
+import type { HeaderDate } from "./week-header";
+
+/** What a heading under a date names. */
+export type SubHeading = { readonly field: string; readonly unit: Unit | null };
+
+/** Meanings named in the row under the dates ("kg", "m/s", "notes"), by column. */
+export function subHeadings(
+  { table, cells }: LayoutContext,
+  header: { row: number; lastRow: number; dates: readonly HeaderDate[] },
+): { lastRow: number; fields: ReadonlyMap<number, SubHeading> } {
+  const row = header.lastRow === header.row ? header.row + 1 : header.lastRow;
+  const lookup = headingLookup(table);
+  const fields = new Map<number, SubHeading>();
+  const firstDate = header.dates[0]?.column ?? 0;
+  let named = 0;
+  (cells[row] ?? []).forEach((cell, column) => {
+    if (typeof cell !== "string" || column < firstDate) return;
+    const { words, unit } = headerWords(cell);
+    const field =
+      lookup.get(words) ?? (unit !== null && words === "" ? lookup.get(unit.name) : undefined);
+    if (field === undefined) return;
+    fields.set(column, { field, unit });
+    named++;
+  });
+  const isHeader = header.lastRow > header.row || named >= 2;
+  return isHeader ? { lastRow: row, fields } : { lastRow: header.row, fields: new Map() };
+}
