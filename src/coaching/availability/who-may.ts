@@ -1,6 +1,7 @@
 import { type Day, dateOfDay } from "../calendar/day";
 import type { Athlete } from "../record/athlete";
 import type { AvailabilitySpell } from "../record/availability-spell";
+import { nameKey } from "../record/name-key";
 import { type MayDoOn, mayDoOn, spellOn } from "./spell-on";
 
 /** Why nothing is proposed. Medical reasons are not among them: `out` is all that is said. */
@@ -18,7 +19,8 @@ export type WhoMay = {
 };
 
 /** Pain that ends the session and goes to a doctor or physiotherapist (common practice, no source). */
-const stops = /\b(bone|shin|stress fracture|night|chest|dizz\w*|limp\w*|femur|tibia|hip bone)\b/i;
+const stops =
+  /\b(bone|shin|stress fracture|night(?!\W*shift)|chest|dizz\w*|limp\w*|femur|tibia)\b/i;
 /** Pain that takes jumps out until asked about (common practice, no source). */
 const noJumping = /\b(achilles|calf|calves)\b/i;
 
@@ -34,15 +36,14 @@ export function whoMay(
   day: Day,
 ): WhoMay {
   const mayDo = mayDoOn(spells, name, day);
-  const spell = spellOn(spells, name, day);
-  const painful = mayDo === "modified" || (spell?.pain ?? 0) > 0;
-  const said = painful ? `${spell?.site ?? ""} ${spell?.note ?? ""}` : "";
+  const painful = painfulOn(spells, name, day);
+  const said = painful.map(({ site, note }) => `${site} ${note}`).join("; ");
   const not: NotProposed | null =
     mayDo === "out"
       ? "out"
       : mayDo === "not cleared"
         ? "not-cleared"
-        : painful && stops.test(said)
+        : stops.test(said)
           ? "see-a-doctor"
           : athlete && isUnder18(athlete, day) && !supervised(athlete, day)
             ? "under-18-no-supervisor"
@@ -50,15 +51,41 @@ export function whoMay(
   return {
     mayDo,
     not,
-    noJumps: painful && (noJumping.test(said) || /\bno jumps?\b/i.test(said)),
-    site: painful ? (spell?.site ?? "") : "",
+    noJumps: noJumping.test(said) || /\bno (jump(s|ing)?|hops|plyometrics)\b/i.test(said),
+    site: [...new Set(painful.map(({ site }) => site).filter((site) => site !== ""))].join(", "),
   };
 }
 
-/** By the mark, else by the birth year: until the year of the 18th birthday has ended. */
+/**
+ * Spells of the day that limit or hurt, back to the last that began with `full` or `cleared`: a later
+ * spell about something else does not heal an earlier site that is still open.
+ */
+function painfulOn(
+  spells: readonly AvailabilitySpell[],
+  name: string,
+  day: Day,
+): readonly AvailabilitySpell[] {
+  const latest = spellOn(spells, name, day);
+  if (latest === null) return [];
+  const open = spells.filter(
+    ({ athlete, from, until }) =>
+      nameKey(athlete) === nameKey(name) && from <= day && (until === null || until >= day),
+  );
+  const freed = Math.max(
+    ...open.map(({ mayDo, from }) => (mayDo === "full" || mayDo === "cleared" ? from : -Infinity)),
+  );
+  return open.filter(
+    ({ mayDo, pain, from }) => from >= freed && (mayDo === "modified" || (pain ?? 0) > 0),
+  );
+}
+
+/**
+ * By the mark, else by the birth year: until the year of the 18th birthday has ended, as the birthday
+ * itself is not recorded.
+ */
 export function isUnder18(athlete: Athlete, day: Day): boolean {
   if (athlete.under18 !== null) return athlete.under18;
-  return athlete.birthYear !== null && dateOfDay(day).year - athlete.birthYear <= 17;
+  return athlete.birthYear !== null && dateOfDay(day).year - athlete.birthYear <= 18;
 }
 
 function supervised(athlete: Athlete, day: Day): boolean {

@@ -17,6 +17,7 @@ export type DayChoice = {
         readonly hours: number;
         readonly limit: number;
       }
+    | { readonly code: "may-not-lift" }
     | null;
   /** Lower is better; among allowed days. */
   readonly cost: number;
@@ -51,6 +52,8 @@ export function gymDays(given: {
   readonly usualWeekdays: readonly number[];
   readonly minute: number;
   readonly rules: SquadRules;
+  /** False on days on which nothing may be proposed; without it availability is not asked. */
+  readonly mayLift?: (day: Day) => boolean;
 }): GymDays {
   const all = Array.from({ length: 7 }, (_, i) => choiceOf(given.monday + i, given));
   const open = all.filter(({ refused }) => refused === null);
@@ -66,7 +69,7 @@ export function gymDays(given: {
 
 function choiceOf(
   day: Day,
-  { monday, runs, races, usualWeekdays, minute, rules }: Parameters<typeof gymDays>[0],
+  { monday, runs, races, usualWeekdays, minute, rules, mayLift }: Parameters<typeof gymDays>[0],
 ): DayChoice {
   const clash = raceClash(day, minute, races, rules);
   const key = runs.filter(isKeyRun);
@@ -82,7 +85,10 @@ function choiceOf(
   return {
     day,
     minute,
-    refused: clash ?? (near ? { code: "key-run", ...near, limit: rules.hoursToKeyRun } : null),
+    refused:
+      mayLift?.(day) === false
+        ? { code: "may-not-lift" }
+        : (clash ?? (near ? { code: "key-run", ...near, limit: rules.hoursToKeyRun } : null)),
     cost: (place < 0 ? 6 : place) + (tomorrow ? 4 : 0) - (today ? 2 : 0),
   };
 }

@@ -12,17 +12,17 @@ export type RaceClash = {
 };
 
 const marathonKm = 42;
-const halfKm = 21;
+/** A road 10 km is measured long rather than short; anything clearly past it counts as a half. */
+const tenKm = 10.5;
 
 /**
- * Hours after a race without heavy work or jumps, by its distance: 48 up to 10 km, 72 after a half,
- * 7 days after a marathon (common practice, no source; jump power was still down 12 % five days
+ * Hours after a race without heavy work or jumps, by its distance: 48 up to 10 km, 72 past it up to a
+ * half, 7 days after a marathon (common practice, no source; jump power was still down 12 % five days
  * after a marathon, Petersen et al. 2007). A distance that was not read counts as the shortest.
  */
-export function hoursAfter({ distanceKm }: Race): number {
-  if (distanceKm === null) return 48;
-  if (distanceKm >= marathonKm) return 168;
-  return distanceKm >= halfKm ? 72 : 48;
+export function hoursAfter({ distanceKm }: Race, rules: SquadRules): number {
+  if (distanceKm === null || distanceKm <= tenKm) return rules.hoursAfterTen;
+  return distanceKm >= marathonKm ? rules.hoursAfterMarathon : rules.hoursAfterHalf;
 }
 
 /** Hours before a race without heavy or high-contact work, by how much it matters. */
@@ -43,8 +43,8 @@ export function raceClash(
     if (at < start && start - at < hoursBefore(race, rules)) {
       return { code: "before-race", race, hours: start - at, limit: hoursBefore(race, rules) };
     }
-    if (at >= start && at - start < hoursAfter(race)) {
-      return { code: "after-race", race, hours: at - start, limit: hoursAfter(race) };
+    if (at >= start && at - start < hoursAfter(race, rules)) {
+      return { code: "after-race", race, hours: at - start, limit: hoursAfter(race, rules) };
     }
   }
   return null;

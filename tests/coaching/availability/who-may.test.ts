@@ -1,0 +1,86 @@
+import { isUnder18, whoMay } from "../../../src/coaching/availability/who-may";
+import { dayFromIso } from "../../../src/coaching/calendar/day";
+import type { Athlete } from "../../../src/coaching/record/athlete";
+import type { AvailabilitySpell } from "../../../src/coaching/record/availability-spell";
+
+const day = (iso: string) => dayFromIso(iso)!;
+const bea: Athlete = {
+  row: 2,
+  athlete: "Bea Lindqvale",
+  group: "track",
+  event: "1500 m",
+  experience: "novice",
+  birthYear: 2009,
+  under18: null,
+  supervisor: "S. Marchbank",
+  supervisorFrom: day("2026-05-05"),
+  baselineFrom: null,
+  baselineTo: null,
+  sessionsAWeek: 2,
+  notes: "",
+};
+const spell = (over: Partial<AvailabilitySpell>): AvailabilitySpell => ({
+  row: 2,
+  athlete: "Joss Whitterby",
+  from: 100,
+  until: null,
+  mayDo: "modified",
+  by: "N. Ferriter",
+  site: "",
+  pain: null,
+  note: "",
+  ...over,
+});
+const may = (...spells: AvailabilitySpell[]) => whoMay(null, "joss whitterby", spells, 110);
+
+test("under 18 nothing is proposed before the day the supervisor is named, and all after it", () => {
+  expect(whoMay(bea, bea.athlete, [], day("2026-05-04")).not).toBe("under-18-no-supervisor");
+  expect(whoMay(bea, bea.athlete, [], day("2026-05-05")).not).toBeNull();
+  expect(whoMay({ ...bea, supervisor: " " }, bea.athlete, [], day("2026-06-01")).not).toBe(
+    "under-18-no-supervisor",
+  );
+});
+
+test("a birth year alone leaves an athlete under 18 until the year of that birthday is over", () => {
+  expect(isUnder18(bea, day("2027-12-31"))).toBe(true);
+  expect(isUnder18(bea, day("2028-01-01"))).toBe(false);
+  expect(isUnder18({ ...bea, under18: false }, day("2026-05-04"))).toBe(false);
+  expect(isUnder18({ ...bea, birthYear: null }, day("2026-05-04"))).toBe(false);
+});
+
+test("out, and a clearance that nobody signed, get nothing; a signed one does", () => {
+  expect(may(spell({ mayDo: "out" })).not).toBe("out");
+  expect(may(spell({ mayDo: "cleared", by: " " })).not).toBe("not-cleared");
+  expect(may(spell({ mayDo: "cleared" }))).toMatchObject({ not: null, mayDo: "cleared" });
+});
+
+test.each(["Achilles", "left calf", "both calves"])(
+  "%s takes jumps out, the lift stays",
+  (site) => {
+    expect(may(spell({ site, pain: 3 }))).toMatchObject({ not: null, noJumps: true, site });
+  },
+);
+
+test.each(["shin bone", "pain at night", "chest", "dizzy", "limping", "limps after runs"])(
+  "%s stops everything",
+  (site) => {
+    expect(may(spell({ site, pain: 2 })).not).toBe("see-a-doctor");
+  },
+);
+
+test("night shifts are not night pain", () => {
+  expect(may(spell({ note: "night shifts this month" })).not).toBeNull();
+});
+
+test("pain written beside `full` still counts; a site without pain does not", () => {
+  expect(may(spell({ mayDo: "full", site: "calf", pain: 2 })).noJumps).toBe(true);
+  expect(may(spell({ mayDo: "full", site: "calf", pain: 0 })).noJumps).toBe(false);
+});
+
+test("a later spell about something else does not heal a site; a later clearance does", () => {
+  const achilles = spell({ site: "Achilles", pain: 3 });
+  const away = spell({ from: 105, note: "away, hotel gym" });
+  expect(may(achilles, away)).toMatchObject({ noJumps: true, site: "Achilles" });
+  expect(may(achilles, spell({ from: 105, mayDo: "cleared" })).noJumps).toBe(false);
+  expect(may({ ...achilles, until: 109 }, away).noJumps).toBe(false);
+});

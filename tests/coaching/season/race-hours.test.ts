@@ -1,0 +1,63 @@
+import { dayFromIso } from "../../../src/coaching/calendar/day";
+import type { Race } from "../../../src/coaching/record/race";
+import { usualRules } from "../../../src/coaching/record/squad-rules";
+import { hoursAfter, raceClash, weekKind } from "../../../src/coaching/season/race-hours";
+
+const day = (iso: string) => dayFromIso(iso)!;
+const race = (over: Partial<Race> = {}): Race => ({
+  row: 2,
+  day: day("2026-05-23"),
+  startMinute: 600,
+  race: "R2",
+  who: "all",
+  distanceKm: 10,
+  surface: "road",
+  matters: "A",
+  ...over,
+});
+const clash = (iso: string, hour: number, ...races: Race[]) => {
+  const found = raceClash(day(iso), hour * 60, races, usualRules);
+  return found && [found.code, found.hours, found.limit];
+};
+
+test("Saturday 10:00, A: Thursday 18:00 is 40 h before it, Wednesday 10:00 the last hour of 72", () => {
+  expect(clash("2026-05-21", 18, race())).toEqual(["before-race", 40, 72]);
+  // Wednesday 10:00 is exactly 72 h before; an hour later is 71.
+  expect(clash("2026-05-20", 10, race())).toBeNull();
+  expect(clash("2026-05-20", 11, race())).toEqual(["before-race", 71, 72]);
+  expect(clash("2026-05-19", 18, race())).toBeNull();
+});
+
+test("the start time counts: a Saturday evening race leaves Wednesday evening, hour by hour", () => {
+  expect(clash("2026-05-20", 18, race({ startMinute: 18 * 60 }))).toBeNull();
+  // Without a start the day's beginning counts: 54 h from Wednesday 18:00.
+  expect(clash("2026-05-20", 18, race({ startMinute: null }))).toEqual(["before-race", 54, 72]);
+});
+
+test("B and C races ask for 48 h", () => {
+  expect(clash("2026-05-21", 18, race({ matters: "B" }))).toEqual(["before-race", 40, 48]);
+  expect(clash("2026-05-21", 10, race({ matters: "C" }))).toBeNull();
+});
+
+test("after a 10 km 48 h: from Monday 10:00 on, so Tuesday stands", () => {
+  expect(clash("2026-05-25", 9, race())).toEqual(["after-race", 47, 48]);
+  expect(clash("2026-05-25", 10, race())).toBeNull();
+  expect(clash("2026-05-26", 18, race())).toBeNull();
+});
+
+test("longer races ask for longer rest, by their distance, as the squad sets it", () => {
+  const hours = (distanceKm: number | null) => hoursAfter(race({ distanceKm }), usualRules);
+  expect([null, 1.5, 10, 15, 21.0975, 42.195].map(hours)).toEqual([48, 48, 48, 72, 72, 168]);
+  expect(hoursAfter(race({ distanceKm: 21.0975 }), { ...usualRules, hoursAfterHalf: 96 })).toBe(96);
+});
+
+test("a week with an A race is race week, the next the week after, B races leave it ordinary", () => {
+  const mondays = ["2026-05-11", "2026-05-18", "2026-05-25", "2026-06-01"].map(day);
+  expect(mondays.map((monday) => weekKind(monday, [race()]))).toEqual([
+    "ordinary",
+    "race week",
+    "week after",
+    "ordinary",
+  ]);
+  expect(weekKind(mondays[1]!, [race({ matters: "B" })])).toBe("ordinary");
+});
