@@ -1,7 +1,10 @@
 import type { ComparedDays } from "./link";
 
+/** Held here, as looking a global up is slow in the sandboxed realms a spreadsheet's script runs in. */
+const { abs, floor } = Math;
+
 /** Shuffles at most, and as-large ones after which more would change nothing. */
-const mostShuffles = 4999;
+const mostShuffles = 1999;
 const enoughAsLarge = 30;
 
 /** Which way of reading performance goes most closely with the item, and how surprising that is. */
@@ -42,7 +45,7 @@ export function closestStream(groups: readonly ComparedDays[], chance: () => num
         const percents = parts[g]!;
         for (let at = 0; at < items.length; at++) sum += items[at]! * percents[at]!;
       }
-      const close = Math.abs(sum) * scale;
+      const close = abs(sum) * scale;
       if (close > most) {
         most = close;
         best = m;
@@ -66,7 +69,7 @@ export function closestStream(groups: readonly ComparedDays[], chance: () => num
 /** Fisher–Yates among some places. */
 function deal(values: Float64Array, places: readonly number[], chance: () => number): void {
   for (let last = places.length - 1; last > 0; last--) {
-    const other = Math.floor(chance() * (last + 1));
+    const other = floor(chance() * (last + 1));
     const a = places[last]!;
     const b = places[other]!;
     const kept = values[a]!;
