@@ -1,3 +1,4 @@
+import { dayLoadFunction } from "./day-load";
 import { expectedSpeedFunction } from "./expected-speed";
 import { flightHeightFunction } from "./flight-height";
 import { jumpTrendFunction } from "./jump-trend";
@@ -37,6 +38,7 @@ export const catalogue: readonly SheetFunction[] = [
   whatDifferedFunction,
   runLoadFunction,
   loadDropFunction,
+  dayLoadFunction,
   nextBlockFunction,
   repsInReserveFunction,
   rowCheckFunction,

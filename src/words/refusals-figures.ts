@@ -54,6 +54,10 @@ export const figureRefusals = {
     `No load is left below ${kg(loadKg)} in steps of ${kg(stepKg)}: give a smaller step.`,
   "reserve-never": ({ loadKg, strengthKg }: Facts) =>
     `No load up to ${kg(loadKg)} leaves two repetitions in reserve at a strength of ${kg(strengthKg)}: check both figures.`,
+  "sets-left-impossible": ({ setsLeft }: Facts) =>
+    `${setsLeft} sets left are not possible: give a whole number from 0 to 20.`,
+  "usual-speed-missing": () =>
+    "No usual speed to judge by: give it in m/s, or judge by eye (fast, usual, slow, ill).",
   "load-under-bar": ({ loadKg, barKg }: Facts) =>
     `${kg(loadKg)} is less than the bar's ${kg(barKg)}.`,
   "load-not-on-plates": ({ loadKg, barKg }: Facts) =>

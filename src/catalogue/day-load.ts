@@ -1,0 +1,95 @@
+import { decideToday } from "../coaching/next-week/decide-today";
+import { usualRules } from "../coaching/record/squad-rules";
+import { accept } from "../outcome";
+import { dayDecisionWords } from "../words/day-load";
+import { elementwise } from "./arguments/elementwise";
+import { numbersOf, optionalNumberCell } from "./arguments/number-cell";
+import { seenToday } from "./arguments/seen-today";
+import { optionalTable } from "./arguments/table-argument";
+import { thrown } from "./arguments/thrown";
+import type { SheetFunction } from "./sheet-function";
+
+const names = ["planned_load", "sets_left", "step"] as const;
+const usualBarKg = 20;
+
+export const dayLoadFunction: SheetFunction = {
+  name: "DAY_LOAD",
+  summary:
+    "What to lift today from the marker's or first set's speed: as planned, lighter with the real percentage, repeat the marker, or no heavy work.",
+  parameters: [
+    {
+      name: "speeds",
+      help: "Today's speeds in one cell, such as 0.79 0.80 0.78, a repeated marker after “then”; or by eye: fast, usual, slow, ill. Blank tells the speed that keeps the plan.",
+    },
+    {
+      name: "usual_speed",
+      help: "What that load usually moves at, m/s; blank when judged by eye.",
+    },
+    { name: "planned_load", help: "Load planned for the work sets, kg." },
+    { name: "sets_left", help: "Work sets still to do." },
+    { name: "step", help: "Smallest change of load on the bar, kg." },
+    {
+      name: "speed_load",
+      help: "Load whose speed was taken, kg, named in the answer.",
+      optional: true,
+    },
+    {
+      name: "plates",
+      help: "The Plates table with its header row, for loads and plates a side that exist in this gym.",
+      optional: true,
+    },
+    { name: "bar", help: "Mass of the bar, kg; 20 when left out.", optional: true },
+  ],
+  results: ["lift today"],
+  examples: [
+    {
+      formula: '=DAY_LOAD("0.79 0.80 0.78", 0.86, 85, 3, 2.5, 67.5)',
+      args: ["0.79 0.80 0.78", 0.86, 85, 3, 2.5, 67.5],
+      result: "80 kg for the remaining 3 sets (−5.9 %): 0.07 m/s slower than usual at 67.5",
+    },
+    {
+      formula: '=DAY_LOAD("", 0.86, 85, 3, 2.5)',
+      args: ["", 0.86, 85, 3, 2.5],
+      result: "0.81 or faster: lift 85",
+    },
+  ],
+  compute: ([speeds, usual, planned, sets, step, speedLoad, plates, bar]) => {
+    const { reading } = thrown(optionalTable("Plates", "plates", plates));
+    return elementwise(
+      [
+        { name: "speeds", cells: speeds },
+        { name: "usual_speed", cells: usual },
+        { name: "planned_load", cells: planned, needed: true },
+        { name: "sets_left", cells: sets },
+        { name: "step", cells: step },
+        { name: "speed_load", cells: speedLoad },
+        { name: "bar", cells: bar },
+      ],
+      (seenCell, usualCell, plannedCell, setsCell, stepCell, speedLoadCell, barCell) => {
+        const seen = seenToday(seenCell);
+        if (seen.kind === "unread") return accept(seen.say);
+        const numbers = numbersOf([plannedCell, setsCell, stepCell], names);
+        if (!numbers.ok) return numbers;
+        const usualSpeed = optionalNumberCell(usualCell, "usual_speed");
+        if (!usualSpeed.ok) return usualSpeed;
+        const seenAtKg = optionalNumberCell(speedLoadCell, "speed_load");
+        if (!seenAtKg.ok) return seenAtKg;
+        const barKg = optionalNumberCell(barCell, "bar");
+        if (!barKg.ok) return barKg;
+        const decision = decideToday(seen, {
+          plannedKg: numbers.value[0]!,
+          setsLeft: numbers.value[1]!,
+          stepKg: numbers.value[2]!,
+          usualSpeed: usualSpeed.value,
+          usualDrop: usualRules.loadDrop,
+          gym:
+            reading.records.length > 0
+              ? { plates: reading.records, barKg: barKg.value ?? usualBarKg }
+              : null,
+        });
+        if (!decision.ok) return decision;
+        return accept(dayDecisionWords(decision.value, seenAtKg.value));
+      },
+    );
+  },
+};

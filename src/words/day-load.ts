@@ -1,0 +1,49 @@
+import type { DayDecision } from "../coaching/next-week/decide-today";
+import { countWords, trimmed } from "./reasons-figures";
+
+const kg = (value: number) => trimmed(value, 2);
+const speed = (value: number) => value.toFixed(2);
+const off = (share: number) => `−${trimmed(100 * share, 1)} %`;
+
+/**
+ * The day's decision in one line for a phone.
+ *
+ * @param seenAtKg load whose speed was taken, kg; null when it is not told
+ */
+export function dayDecisionWords(decision: DayDecision, seenAtKg: number | null): string {
+  const under = (slower: number | null) =>
+    slower === null
+      ? "slow by eye"
+      : `${speed(slower)} m/s slower than usual${seenAtKg === null ? "" : ` at ${kg(seenAtKg)}`}`;
+  switch (decision.kind) {
+    case "before the set": {
+      const { keepsFrom, loadKg } = decision;
+      return keepsFrom === null
+        ? `usual by eye: lift ${kg(loadKg)}`
+        : `${speed(keepsFrom)} or faster: lift ${kg(loadKg)}`;
+    }
+    case "as planned":
+      return decision.above
+        ? `above usual: lift ${kg(decision.loadKg)} as planned, add nothing`
+        : `as planned: lift ${kg(decision.loadKg)}`;
+    case "repeat the marker":
+      return `repeat the marker once: ${under(decision.slower)}; if it stays slow, ${kg(decision.elseKg)} kg (${off(decision.elseShare)})`;
+    case "lighter": {
+      const { loadKg, share, slower, setsLeft, plates } = decision;
+      const sets = setsLeft === 0 ? "" : ` for the remaining ${countWords(setsLeft, "set")}`;
+      const side = plates.length === 0 ? "" : `, ${plates.map(kg).join("+")} a side`;
+      return `${kg(loadKg)} kg${sets} (${off(share)}): ${under(slower)}${side}`;
+    }
+    case "no heavy work":
+      return decision.slower === null
+        ? "no heavy work today: ill"
+        : `no heavy work today: ${under(decision.slower)}`;
+  }
+}
+
+/** What stands in the answer's cell when the typed one is neither a speed nor a word for one. */
+export function notASpeedWords(found: string, perhaps: number | null): string {
+  return perhaps === null
+    ? `${found} is not a bar speed: type 0.86, or fast, usual, slow or ill.`
+    : `${found} is not a bar speed in m/s. Type ${speed(perhaps)}?`;
+}
