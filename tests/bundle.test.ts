@@ -79,6 +79,6 @@ test("the manifest asks for this spreadsheet and for a sidebar, nothing else", (
 });
 
 test("the script stays small: it is loaded for every formula", () => {
-  // Nearly half of it reads coaches' own layouts; the libraries in it are under 20 kB.
-  expect(Buffer.byteLength(code)).toBeLessThan(300_000);
+  // A third of it reads coaches' own layouts, a sixth writes the week; libraries are under 30 kB.
+  expect(Buffer.byteLength(code)).toBeLessThan(400_000);
 });
