@@ -1,4 +1,5 @@
-import { type Block, rotation } from "../blocks/block";
+import { type Block, isSame, rotation } from "../blocks/block";
+import type { SessionLoad } from "../blocks/way-back";
 import type { Day } from "../calendar/day";
 import { mondayOf, weekdayOfDay } from "../calendar/day";
 import type { LiftingSet } from "../record/lifting-set";
@@ -23,10 +24,8 @@ export type PresentStep = {
   /** Usual gym weekdays, most used first, and the usual start in minutes after midnight. */
   readonly weekdays: readonly number[];
   readonly minute: number;
-  /** Heaviest work load of the last four weeks before this session, kg: where a restart climbs back to. */
-  readonly earlierKg: number;
-  /** Days between this session and the one before it; null for the first. */
-  readonly gapBefore: number | null;
+  /** Every session of the lift with the load of its first set, in order of day. */
+  readonly sessions: readonly SessionLoad[];
 };
 
 const usualBarKg = 20;
@@ -51,12 +50,15 @@ export function presentStep(
   const on = (day: Day) => work.filter((set) => set.day === day);
   const last = on(lastDay);
   const loadKg = plannedLoad(last);
-  const block = blockOf(last);
+  // A race week's sets are few by plan: they do not say which block of the rotation it is.
+  const cut = (day: Day) => plannedSets(rotation[0]!, day) < rotation[0]!.sets;
+  const sameLoad = (day: Day) =>
+    plannedLoad(on(day)) === loadKg && repsOf(on(day)) === repsOf(last);
+  let shown = days.length - 1;
+  while (shown > 0 && cut(days[shown]!) && sameLoad(days[shown - 1]!)) shown--;
+  const block = blockOf(on(days[shown]!));
   const planned = plannedSets(block, lastDay);
-  const sameStep = (day: Day) => {
-    const session = on(day);
-    return plannedLoad(session) === loadKg && blockOf(session).reps === block.reps;
-  };
+  const sameStep = (day: Day) => sameLoad(day) && (cut(day) || isSame(blockOf(on(day)), block));
   let held = days.length - 1;
   while (held > 0 && sameStep(days[held - 1]!)) held--;
   const markers = lift.filter(({ kind, loadKg: kg }) => kind === "marker" && kg !== null);
@@ -75,13 +77,7 @@ export function presentStep(
     barKg: lift[lift.length - 1]?.barKg ?? usualBarKg,
     weekdays: byUse(counted.slice(-12)),
     minute: byUse(lift.slice(-40).flatMap(({ minute }) => minute ?? []))[0] ?? usualMinute,
-    earlierKg: Math.max(
-      loadKg,
-      ...days
-        .filter((day) => day > lastDay - 42 && day < lastDay)
-        .map((day) => plannedLoad(on(day))),
-    ),
-    gapBefore: days.length < 2 ? null : lastDay - days[days.length - 2]!,
+    sessions: days.map((day) => ({ day, loadKg: plannedLoad(on(day)) })),
   };
 }
 
@@ -98,11 +94,13 @@ function plannedLoad(session: readonly LiftingSet[]): number {
 
 /** The block of the rotation a session was, by its repetitions and its number of sets. */
 export function blockOf(session: readonly LiftingSet[]): Block {
-  const reps = Math.max(1, ...session.map((set) => set.reps ?? countedReps(set)));
-  const [fives, threes] = [rotation.slice(0, 2), rotation.slice(2)];
-  const [many, few] = reps > 3 ? fives : threes;
+  const [many, few] = repsOf(session) > 3 ? rotation.slice(0, 2) : rotation.slice(2);
   return session.length >= 4 ? many! : few!;
 }
+
+/** Most repetitions of a set: 5 or 3 of the rotation, whatever was missed later. */
+const repsOf = (session: readonly LiftingSet[]) =>
+  Math.max(1, ...session.map((set) => set.reps ?? countedReps(set))) > 3 ? 5 : 3;
 
 const countedReps = ({ repSpeeds }: LiftingSet) => repSpeeds.length;
 

@@ -1,10 +1,9 @@
 import { type NotProposed, type WhoMay, whoMay } from "../availability/who-may";
-import { type Block, isSame } from "../blocks/block";
+import type { Block } from "../blocks/block";
 import { type Ladder, ladder } from "../blocks/ladder";
-import { type NextBlockReason, nextBlock } from "../blocks/next-block";
 import { plateStepKg, platesASide, roundDownToPlates } from "../blocks/plate-loading";
-import { mostReps, singleFromSet } from "../blocks/repetition-load";
-import { type Restart, restartAfter } from "../blocks/restart";
+import { mostReps } from "../blocks/repetition-load";
+import { restartAfter } from "../blocks/restart";
 import type { Day } from "../calendar/day";
 import { racesOf } from "../diary/races-of";
 import type { Athlete } from "../record/athlete";
@@ -17,14 +16,12 @@ import { type WeekKind, weekKind } from "../season/race-hours";
 import { raceWeekSets } from "../season/race-week-sets";
 import type { AthleteState } from "./athlete-state";
 import { type DayBand, dayBands } from "./day-bands";
-import { contactBands } from "./exercise-list";
+import { type JumpPlan, jumpPlan } from "./jump-plan";
+import type { LineReason } from "./line-reason";
+import { guardOf, plannedStep } from "./planned-step";
 import { type PresentStep, presentStep } from "./present-step";
 
-/** Why a line says what it says: a code and facts, in the order a coach reads them. */
-export type LineReason = {
-  readonly code: string;
-  readonly facts: Readonly<Record<string, string | number>>;
-};
+export type { LineReason };
 
 /** One gym session proposed. */
 export type ProposedSession = {
@@ -42,7 +39,11 @@ export type ProposedSession = {
   readonly stackKg: readonly number[];
   readonly stackCm: number | null;
   readonly contacts: number;
+  /** How the contacts are spent: hops, drop jumps, box jumps. */
+  readonly jumps: Pick<JumpPlan, "hops" | "dropJumps" | "boxJumps">;
   readonly bands: readonly DayBand[];
+  /** What the marker usually moves at, m/s; null when not known. */
+  readonly usualMarkerSpeed: number | null;
   readonly reserve: number | null;
   /** Hours from the session to the athlete's next race; null without one in three weeks. */
   readonly hoursToRace: number | null;
@@ -100,7 +101,9 @@ export function proposeLine(given: {
       : block.sets;
   const step = presentStep(rows.sets, name, asOf, setsOn);
   const runs = rows.runs.filter((run) => nameKey(run.athlete) === nameKey(name));
-  const wanted = Math.min(2, Math.max(1, athlete?.sessionsAWeek ?? 2));
+  const mayOn = (day: Day) => whoMay(athlete, name, rows.availability, day);
+  const sessionsAWeek = athlete?.sessionsAWeek ?? 2;
+  const wanted = Math.min(2, Math.max(1, sessionsAWeek));
   const days =
     step === null
       ? null
@@ -112,9 +115,11 @@ export function proposeLine(given: {
           usualWeekdays: step.weekdays,
           minute: step.minute,
           rules,
+          mayLift: (day) => mayOn(day).not === null,
         });
-  const firstDay = change.day ?? days?.best[0]?.day ?? monday;
-  const who = whoMay(athlete, name, rows.availability, firstDay);
+  const allowed = days?.all.find(({ refused }) => refused?.code !== "may-not-lift");
+  const firstDay = change.day ?? days?.best[0]?.day ?? allowed?.day ?? monday;
+  const who = mayOn(firstDay);
   const base = { athlete: name, who, kind, exercise: step?.exercise ?? "", days, step };
   const nothing = (not: NonNullable<ProposedLine["not"]>): ProposedLine => ({
     ...base,
@@ -132,12 +137,23 @@ export function proposeLine(given: {
   const stepKg = plateStepKg(plates) || 2.5;
   const smallStep = Math.max(stepKg, 2.5);
   const guardKg = guardOf(state, step);
-  const rest = restartAfter(firstDay - step.lastDay, athlete?.sessionsAWeek ?? 2);
-  const planned = plan({ state, step, rest, guardKg, smallStep, rules, who });
+  const rest = restartAfter(firstDay - step.lastDay, sessionsAWeek);
+  const planned = plannedStep({
+    state,
+    step,
+    rest,
+    guardKg,
+    smallStep,
+    rules,
+    mayDo: who.mayDo,
+    sessionsAWeek,
+    monday,
+  });
   const block = change.block ?? planned.block;
   const wantedKg = change.loadKg ?? planned.loadKg;
   const rounded = roundDownToPlates(wantedKg, step.barKg, plates);
-  const loadKg = rounded.ok ? rounded.value : wantedKg;
+  // Nothing lighter than the bar exists on it; a bar not lifted before is not proposed as a rise.
+  const loadKg = rounded.ok ? rounded.value : Math.min(step.barKg, step.loadKg);
   const halved = planned.halfSets ? Math.max(1, Math.ceil(block.sets / 2)) : block.sets;
   const sets =
     change.sets ?? (kind === "race week" ? raceWeekSets(halved, rules.raceWeekSets) : halved);
@@ -148,7 +164,19 @@ export function proposeLine(given: {
           days.all.find(({ day }) => day === change.day) ?? days.all[0]!,
           ...days.best.filter(({ day }) => Math.abs(day - change.day!) >= 2).slice(0, wanted - 1),
         ];
-  const jumps = jumpPlan(state, athlete, who, plates, kind, change);
+  const eased =
+    kind === "race week" || state.soreness !== null || state.lastWord === "well below usual";
+  const jumpsOn = (day: Day) => {
+    const { stackKg, stackCm, contacts, ...jumps } = jumpPlan({
+      experience: athlete?.experience ?? null,
+      noJumps: mayOn(day).noJumps,
+      eased,
+      state,
+      plates,
+      wished: change,
+    });
+    return { stackKg, stackCm, contacts, jumps };
+  };
   const usual = step.markerKg === null ? null : state.usualSpeed(step.markerKg);
   const floorFrom = state.usualSpeed(loadKg);
   const side = platesASide(loadKg, step.barKg, plates);
@@ -163,7 +191,8 @@ export function proposeLine(given: {
     plates: side.ok ? side.value : [],
     markerKg: step.markerKg,
     speedFloor: floorFrom === null ? null : floorFrom * (1 - rules.velocityLossCap),
-    ...jumps,
+    ...jumpsOn(day),
+    usualMarkerSpeed: usual,
     bands: usual === null ? [] : dayBands(loadKg, usual, smallStep),
     reserve: guardKg === null ? null : mostReps(loadKg / guardKg) - block.reps,
     hoursToRace: hoursToNextRace(day, minute, races),
@@ -196,147 +225,6 @@ export function proposeLine(given: {
       step.movedWell !== true ||
       state.lastWord === "well below usual",
   };
-}
-
-/**
- * The strength a step is guarded by: the cautious end of the estimate, or without one what the sets'
- * own repetitions in reserve say by the repetition table. It never raises a load.
- */
-function guardOf(state: AthleteState, step: PresentStep): number | null {
-  if (state.strengthLowKg !== null) return state.strengthLowKg;
-  if (step.reserveSeen === null) return null;
-  const single = singleFromSet(
-    step.loadKg,
-    Math.min(10, step.block.reps + Math.floor(step.reserveSeen)),
-  );
-  return single.ok ? single.value : null;
-}
-
-type Plan = {
-  readonly block: Block;
-  readonly loadKg: number;
-  readonly halfSets: boolean;
-  readonly reasons: readonly LineReason[];
-};
-
-function plan(given: {
-  readonly state: AthleteState;
-  readonly step: PresentStep;
-  readonly rest: Restart | null;
-  readonly guardKg: number | null;
-  readonly smallStep: number;
-  readonly rules: SquadRows["rules"];
-  readonly who: WhoMay;
-}): Plan {
-  const { state, step, rest, guardKg, smallStep, rules, who } = given;
-  const hold = (code: string, facts: LineReason["facts"] = {}): Plan => ({
-    block: step.block,
-    loadKg: guarded(step.block, step.loadKg, guardKg, smallStep),
-    halfSets: false,
-    reasons: [{ code, facts }],
-  });
-  if (rest) {
-    return {
-      block: step.block,
-      loadKg: step.loadKg * (1 - rest.off),
-      halfSets: rest.halfSets,
-      reasons: [{ code: "restart", facts: { days: rest.daysOff, percent: 100 * rest.off } }],
-    };
-  }
-  const cameBack = step.gapBefore !== null && step.gapBefore >= 14 && step.loadKg < step.earlierKg;
-  if (cameBack) {
-    return {
-      block: step.block,
-      loadKg: Math.min(step.earlierKg * 0.9, step.loadKg * 1.1),
-      halfSets: false,
-      reasons: [{ code: "second-week-back", facts: { before: step.earlierKg } }],
-    };
-  }
-  if (state.word === "slipping") return hold("slipping-held");
-  if (who.mayDo === "modified" || who.mayDo === "cleared")
-    return hold("modified-held", { mayDo: who.mayDo });
-  if (state.lastWord === "well below usual") return hold("last-well-below");
-  const gates = {
-    movedWell: step.movedWell,
-    volumeDone: step.volumeDone,
-    // Without a bar speed the step rests on quality and volume; a lost pattern still holds it.
-    heldSpeed: state.heldSpeed ?? true,
-  };
-  const ready = gates.movedWell === true && gates.volumeDone === true && gates.heldSpeed;
-  if (ready && step.weeksHeld < rules.holdWeeks) {
-    return hold("hold-week", { week: step.weeksHeld + 1, of: rules.holdWeeks });
-  }
-  const stepFits = smallStep / step.loadKg <= rules.largestStep + 1e-9;
-  const next = nextBlock({
-    block: step.block,
-    loadKg: step.loadKg,
-    ...gates,
-    strengthKg: guardKg,
-    stepKg: smallStep,
-  });
-  if (!next.ok) return hold("reserve-short");
-  const reason: NextBlockReason = next.value.reason;
-  const tooLarge = next.value.loadKg > step.loadKg && !stepFits;
-  const loadKg = tooLarge ? step.loadKg : next.value.loadKg;
-  // Planned backwards: a ladder whose last step would leave too little begins lower or climbs less.
-  const whole = ladder({
-    block: next.value.block,
-    loadKg,
-    guardKg,
-    stepKg: smallStep,
-    largestStep: rules.largestStep,
-  });
-  const first = whole.steps[0];
-  const backwards =
-    first && whole.lowered === "start" && first.loadKg < loadKg
-      ? [{ code: "planned-backwards", facts: { kg: first.loadKg } }]
-      : [];
-  return {
-    block: next.value.block,
-    loadKg: Math.min(loadKg, first?.loadKg ?? loadKg),
-    halfSets: false,
-    reasons: [
-      {
-        code: tooLarge ? "step-too-coarse" : reason,
-        facts: {
-          fromKg: step.loadKg,
-          toKg: loadKg,
-          sameBlock: isSame(step.block, next.value.block) ? 1 : 0,
-        },
-      },
-      ...backwards,
-    ],
-  };
-}
-
-/** The load, or less of it where two repetitions would not stay in reserve. */
-function guarded(block: Block, loadKg: number, guardKg: number | null, stepKg: number): number {
-  if (guardKg === null) return loadKg;
-  let kg = loadKg;
-  while (kg > stepKg && mostReps(kg / guardKg) - block.reps < 2) kg -= stepKg;
-  return kg;
-}
-
-function jumpPlan(
-  state: AthleteState,
-  athlete: Athlete | null,
-  who: WhoMay,
-  plates: readonly Plate[],
-  kind: WeekKind,
-  change: LineChange,
-): Pick<ProposedSession, "stackKg" | "stackCm" | "contacts"> {
-  if (who.noJumps) return { stackKg: [], stackCm: null, contacts: 0 };
-  const band = contactBands[athlete?.experience === "novice" ? "novice" : "trained"];
-  const eased =
-    kind === "race week" || state.soreness !== null || state.lastWord === "well below usual";
-  const contacts = change.contacts ?? (eased ? Math.round(band.least / 2) : band.least);
-  const last = change.stackKg ?? state.lastStackKg;
-  if (last.length === 0) return { stackKg: [], stackCm: state.lastJumpCm, contacts };
-  const smallest = Math.min(
-    ...plates.map(({ massKg }) => massKg).filter((massKg) => massKg >= 2.5),
-  );
-  const rising = change.stackKg === undefined && state.jumpWord === "rising";
-  return { stackKg: rising ? [...last, smallest] : last, stackCm: null, contacts };
 }
 
 /** The days a coach may have expected and the rule each breaks. */

@@ -1,0 +1,77 @@
+import { stackHeight } from "../jumps/stack-height";
+import type { Plate } from "../record/plate";
+import type { AthleteState } from "./athlete-state";
+import { contactBands } from "./exercise-list";
+
+/** The jumps of one session: ground contacts in all and of each exercise, and the box-jump stack. */
+export type JumpPlan = {
+  readonly contacts: number;
+  readonly hops: number;
+  readonly dropJumps: number;
+  readonly boxJumps: number;
+  /** Masses in kg from the bottom; empty when heights are kept without plates, or without jumps. */
+  readonly stackKg: readonly number[];
+  /** cm, from the gym's own thicknesses or the last height cleared; null when neither is known. */
+  readonly stackCm: number | null;
+};
+
+/** Drop jumps of a session at most, trained and novices (common practice, no source). */
+const mostDropJumps = { trained: 20, novice: 10 } as const;
+/** Full attempts at the box: few, with full rest (common practice, no source). */
+const usualBoxJumps = 6;
+/** Lighter discs are too narrow to land on (common practice, no source). */
+const leastLandingKg = 5;
+
+/**
+ * Low-impact hops, drop jumps and box jumps within the athlete's band of ground contacts, half of it
+ * when eased. The stack is the last one cleared, or one small plate more while the jump is rising and
+ * such a plate is in the gym. A session that is eased never raises the stack.
+ */
+export function jumpPlan(given: {
+  readonly experience: "novice" | "trained" | null;
+  readonly noJumps: boolean;
+  readonly eased: boolean;
+  readonly state: Pick<AthleteState, "jumpWord" | "lastStackKg" | "lastJumpCm">;
+  readonly plates: readonly Plate[];
+  readonly wished?: { readonly contacts?: number; readonly stackKg?: readonly number[] };
+}): JumpPlan {
+  const { experience, noJumps, eased, state, plates, wished = {} } = given;
+  if (noJumps) {
+    return { contacts: 0, hops: 0, dropJumps: 0, boxJumps: 0, stackKg: [], stackCm: null };
+  }
+  const level = experience === "novice" ? "novice" : "trained";
+  const { least } = contactBands[level];
+  const contacts = Math.max(0, wished.contacts ?? (eased ? Math.round(least / 2) : least));
+  const boxJumps = Math.min(usualBoxJumps, contacts);
+  const dropJumps = Math.min(mostDropJumps[level], Math.floor((contacts - boxJumps) / 4));
+  const rising = !eased && state.jumpWord === "rising";
+  const stackKg =
+    wished.stackKg ?? (rising ? onePlateMore(state.lastStackKg, plates) : state.lastStackKg);
+  const height = stackHeight(stackKg, plates);
+  return {
+    contacts,
+    hops: contacts - boxJumps - dropJumps,
+    dropJumps,
+    boxJumps,
+    stackKg,
+    stackCm:
+      stackKg.length === 0
+        ? state.lastJumpCm
+        : height.ok
+          ? Math.round(10 * height.value) / 10
+          : null,
+  };
+}
+
+/** The stack with the thinnest plate that the gym still has for it; as it was when there is none. */
+function onePlateMore(stackKg: readonly number[], plates: readonly Plate[]): readonly number[] {
+  if (stackKg.length === 0) return stackKg;
+  const thinnest = plates
+    .filter(({ massKg }) => massKg >= leastLandingKg)
+    .sort((a, b) => a.thicknessCm - b.thicknessCm);
+  for (const { massKg } of thinnest) {
+    const higher = [...stackKg, massKg];
+    if (stackHeight(higher, plates).ok) return higher;
+  }
+  return stackKg;
+}

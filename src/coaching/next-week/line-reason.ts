@@ -1,0 +1,5 @@
+/** Why a line says what it says: a code and facts, in the order a coach reads them. */
+export type LineReason = {
+  readonly code: string;
+  readonly facts: Readonly<Record<string, string | number>>;
+};

@@ -1,0 +1,143 @@
+import type { WhoMay } from "../availability/who-may";
+import { type Block, isSame } from "../blocks/block";
+import { ladder } from "../blocks/ladder";
+import { type NextBlockReason, nextBlock } from "../blocks/next-block";
+import { mostReps, singleFromSet } from "../blocks/repetition-load";
+import type { Restart } from "../blocks/restart";
+import { wayBack } from "../blocks/way-back";
+import type { Day } from "../calendar/day";
+import type { SquadRules } from "../record/squad-rules";
+import type { AthleteState } from "./athlete-state";
+import type { LineReason } from "./line-reason";
+import type { PresentStep } from "./present-step";
+
+/** Share of the load before a break under which the sets were halved. */
+const halvedUnder = 0.85;
+
+/**
+ * The strength a step is guarded by: the cautious end of the estimate, or without one what the sets'
+ * own repetitions in reserve say by the repetition table. It never raises a load.
+ */
+export function guardOf(state: AthleteState, step: PresentStep): number | null {
+  if (state.strengthLowKg !== null) return state.strengthLowKg;
+  if (step.reserveSeen === null) return null;
+  const single = singleFromSet(
+    step.loadKg,
+    Math.min(10, step.block.reps + Math.floor(step.reserveSeen)),
+  );
+  return single.ok ? single.value : null;
+}
+
+export type PlannedStep = {
+  readonly block: Block;
+  readonly loadKg: number;
+  readonly halfSets: boolean;
+  readonly reasons: readonly LineReason[];
+};
+
+/** The step for next week: time off first, then the way back, then the season, then the gates in order. */
+export function plannedStep(given: {
+  readonly state: AthleteState;
+  readonly step: PresentStep;
+  readonly rest: Restart | null;
+  readonly guardKg: number | null;
+  readonly smallStep: number;
+  readonly rules: SquadRules;
+  readonly mayDo: WhoMay["mayDo"];
+  readonly sessionsAWeek: number;
+  readonly monday: Day;
+}): PlannedStep {
+  const { state, step, rest, guardKg, smallStep, rules, mayDo } = given;
+  const hold = (code: string, facts: LineReason["facts"] = {}): PlannedStep => ({
+    block: step.block,
+    loadKg: guarded(step.block, step.loadKg, guardKg, smallStep),
+    halfSets: false,
+    reasons: [{ code, facts }],
+  });
+  if (rest) {
+    return {
+      block: step.block,
+      loadKg: guarded(step.block, step.loadKg * (1 - rest.off), guardKg, smallStep),
+      halfSets: rest.halfSets,
+      reasons: [{ code: "restart", facts: { days: rest.daysOff, percent: 100 * rest.off } }],
+    };
+  }
+  const back = wayBack(step.sessions, given.sessionsAWeek, given.monday);
+  if (back) {
+    if (step.movedWell !== true) {
+      return hold(step.movedWell === null ? "quality-not-recorded" : "moved-poorly");
+    }
+    // The first sessions back had half the sets by plan, so missing sets say nothing there.
+    const halved = step.loadKg <= halvedUnder * back.beforeKg;
+    if (step.volumeDone === false && !halved) return hold("volume-missed");
+    const loadKg = guarded(step.block, back.gradeKg, guardKg, smallStep);
+    return {
+      block: step.block,
+      loadKg,
+      halfSets: false,
+      reasons: [{ code: "grade-back", facts: { before: back.beforeKg } }],
+    };
+  }
+  if (state.word === "slipping") return hold("slipping-held");
+  if (mayDo === "modified" || mayDo === "cleared") return hold("modified-held", { mayDo });
+  if (state.lastWord === "well below usual") return hold("last-well-below");
+  const gates = {
+    movedWell: step.movedWell,
+    volumeDone: step.volumeDone,
+    // Without a bar speed the step rests on quality and volume; a lost pattern still holds it.
+    heldSpeed: state.heldSpeed ?? true,
+  };
+  const ready = gates.movedWell === true && gates.volumeDone === true && gates.heldSpeed;
+  if (ready && step.weeksHeld < rules.holdWeeks) {
+    return hold("hold-week", { week: step.weeksHeld + 1, of: rules.holdWeeks });
+  }
+  const stepFits = smallStep / step.loadKg <= rules.largestStep + 1e-9;
+  const next = nextBlock({
+    block: step.block,
+    loadKg: step.loadKg,
+    ...gates,
+    strengthKg: guardKg,
+    stepKg: smallStep,
+  });
+  if (!next.ok) return hold("reserve-short");
+  const reason: NextBlockReason = next.value.reason;
+  const tooLarge = next.value.loadKg > step.loadKg && !stepFits;
+  const loadKg = tooLarge ? step.loadKg : next.value.loadKg;
+  // Planned backwards: a ladder whose last step would leave too little begins lower or climbs less.
+  const whole = ladder({
+    block: next.value.block,
+    loadKg,
+    guardKg,
+    stepKg: smallStep,
+    largestStep: rules.largestStep,
+  });
+  const first = whole.steps[0];
+  const backwards =
+    first && whole.lowered === "start" && first.loadKg < loadKg
+      ? [{ code: "planned-backwards", facts: { kg: first.loadKg } }]
+      : [];
+  return {
+    block: next.value.block,
+    loadKg: Math.min(loadKg, first?.loadKg ?? loadKg),
+    halfSets: false,
+    reasons: [
+      {
+        code: tooLarge ? "step-too-coarse" : reason,
+        facts: {
+          fromKg: step.loadKg,
+          toKg: loadKg,
+          sameBlock: isSame(step.block, next.value.block) ? 1 : 0,
+        },
+      },
+      ...backwards,
+    ],
+  };
+}
+
+/** The load, or less of it where two repetitions would not stay in reserve. */
+function guarded(block: Block, loadKg: number, guardKg: number | null, stepKg: number): number {
+  if (guardKg === null) return loadKg;
+  let kg = loadKg;
+  while (kg > stepKg && mostReps(kg / guardKg) - block.reps < 2) kg -= stepKg;
+  return kg;
+}

@@ -1,0 +1,121 @@
+import { blockText } from "../coaching/blocks/block";
+import { weekdayOfDay } from "../coaching/calendar/day";
+import type { DayBand } from "../coaching/next-week/day-bands";
+import type { LineReason, ProposedLine } from "../coaching/next-week/propose-line";
+import { dayWords, trimmed } from "./reasons-figures";
+
+const weekdays = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
+
+/** "Tue 30 Jun" */
+export function weekdayWords(day: number): string {
+  return `${weekdays[weekdayOfDay(day)]} ${dayWords(day)}`;
+}
+
+const kg = (value: unknown) => trimmed(Number(value), 2);
+
+/** One reason in words, from its code and facts. */
+const reasons: Readonly<Record<string, (facts: LineReason["facts"]) => string>> = {
+  out: () => "Out: nothing is proposed.",
+  "not-cleared": () => "Not cleared: by whom? Name who cleared them in the Availability tab.",
+  "under-18-no-supervisor": () => "Nothing proposed: under 18, no supervisor named.",
+  "see-a-doctor": () =>
+    "Nothing proposed: bone, night or chest pain, dizziness or limping. See a doctor or physiotherapist.",
+  "no-sets-yet": () => "No work sets in the rows yet: write the first week by hand.",
+  "no-day": () => "No day of this week keeps the hours asked for around races and key runs.",
+  restart: ({ days, percent }) =>
+    `Back after ${days} days off: ${kg(percent)} % off the load before${Number(percent) >= 20 ? ", half the sets" : ""}.`,
+  "grade-back": ({ before }) =>
+    `Back in grades, one a week, towards the ${kg(before)} kg of before the break.`,
+  "slipping-held": () => "No step up while slipping.",
+  "modified-held": ({ mayDo }) => `${mayDo === "cleared" ? "Cleared" : "Modified"}: load held.`,
+  "last-well-below": () => "Last session well below usual: load held.",
+  "hold-week": ({ week, of }) => `Hold: week ${week} of ${of}.`,
+  "quality-not-recorded": () => "Movement not recorded last session: hold.",
+  "moved-poorly": () => "Movement was poor last session: hold until it is good.",
+  "volume-not-recorded": () => "Repetitions not recorded last session: hold.",
+  "volume-missed": () => "Sets or repetitions were missed: the step is done again.",
+  "speed-not-recorded": () => "Speed not recorded last session: hold.",
+  "speed-lost": () => "Speed left the usual pattern over the sets: hold.",
+  "step-up": ({ fromKg, toKg }) =>
+    `Moved well, volume done, speed held: a step on, ${kg(fromKg)} to ${kg(toKg)} kg.`,
+  "step-too-coarse": ({ fromKg }) =>
+    `A step on at ${kg(fromKg)} kg: the lightest plates would be more than the largest step.`,
+  "reserve-short": () => "The load would leave fewer than two repetitions in reserve: kept lower.",
+  reset: ({ toKg }) => `The rotation begins again at ${kg(toKg)} kg.`,
+  "planned-backwards": ({ kg: start }) =>
+    `Planned backwards from the last step: starts at ${kg(start)} kg, so that two repetitions stay in reserve.`,
+  "race-week": ({ from, to }) => `Race week: sets ${from} to ${to}, load kept.`,
+  "day-before-race": ({ day, hours, race, matters, limit }) =>
+    `${weekdayWords(Number(day))} refused: ${hours} h before ${String(race).split(" ")[0]}, ${matters === "A" ? "an A" : `a ${matters}`} race (rule: ${limit} h).`,
+  "no-jumps": ({ site }) => `${site === "" ? "Modified" : site}: no jumps until asked about.`,
+  sore: ({ value, day }) =>
+    `Soreness ${value} on ${dayWords(Number(day))}: ask first. Contacts cut.`,
+  "above-usual": () => "Last session above usual: no load is added for that.",
+};
+
+export function lineReasonWords({ code, facts }: LineReason): string {
+  const say = Object.prototype.propertyIsEnumerable.call(reasons, code) ? reasons[code] : undefined;
+  if (!say) throw new Error(`no sentence for the reason ${code}`);
+  return say(facts);
+}
+
+export const lineReasonCodes: readonly string[] = Object.keys(reasons);
+
+/** "20 + 10 + 2.5 a side"; an empty bar says so. */
+export function platesWords(plates: readonly number[]): string {
+  return plates.length === 0 ? "empty bar" : `${plates.map((one) => kg(one)).join(" + ")} a side`;
+}
+
+/** "5×15+5": plates from the bottom, equal ones counted. */
+export function stackWords(stackKg: readonly number[]): string {
+  const parts: { mass: number; count: number }[] = [];
+  for (const mass of stackKg) {
+    const last = parts[parts.length - 1];
+    if (last?.mass === mass) last.count++;
+    else parts.push({ mass, count: 1 });
+  }
+  return parts.map(({ mass, count }) => (count > 1 ? `${count}×${kg(mass)}` : kg(mass))).join("+");
+}
+
+/** "0.81 or faster", "0.76 to 0.80", "0.70 or slower" */
+export function bandSpeedWords({ from, to }: DayBand): string {
+  const speed = (value: number) => value.toFixed(2);
+  if (to === null) return from === null ? "any speed" : `${speed(from)} or faster`;
+  return from === null ? `${speed(to)} or slower` : `${speed(from)} to ${speed(to)}`;
+}
+
+/** "85 kg", "no heavy work" */
+export function bandLiftWords({ loadKg }: DayBand): string {
+  return loadKg === null ? "no heavy work" : `${kg(loadKg)} kg`;
+}
+
+/** "as planned", "−5.9 %" */
+export function bandChangeWords({ loadKg, share }: DayBand): string {
+  if (loadKg === null) return "stop";
+  return share === 0 ? "as planned" : `−${trimmed(100 * share, 1)} %`;
+}
+
+/** The short reason of the list: the first, without its full stop. */
+export function briefWords(line: ProposedLine): string {
+  const [first] = line.reasons;
+  const text = first ? lineReasonWords(first) : "";
+  const short = text.split(/[.:]/)[0] ?? "";
+  return short.length > 0 && text.length > 46 ? short.toLowerCase() : text.replace(/\.$/, "");
+}
+
+/** "3×5 at 85 kg" */
+export function sessionWords(session: ProposedLine["sessions"][number]): string {
+  return `${blockText({ sets: session.sets, reps: session.reps })} at ${kg(session.loadKg)} kg`;
+}
+
+/** What follows if the session is written as it stands. */
+export function consequenceWords(session: ProposedLine["sessions"][number]): string[] {
+  const { reserve, contacts, hoursToRace } = session;
+  return [
+    reserve === null
+      ? "Repetitions in reserve not known: no speeds or reserves in the rows."
+      : `About ${trimmed(Math.max(0, reserve), 1)} repetitions in reserve at the cautious end${reserve < 2 ? ": fewer than the two asked for" : ""}.`,
+    ...(contacts > 0 ? [`${contacts} ground contacts.`] : []),
+    ...(hoursToRace === null ? [] : [`${Math.floor(hoursToRace)} h to the next race.`]),
+  ];
+}
