@@ -1,3 +1,4 @@
+import type { XlsxWriteOptions } from "exceljs";
 import { unzipSync, zipSync } from "fflate";
 import { accept, type Outcome, refuse } from "../../../outcome";
 import type { TabData, WorkbookData } from "../../workbook-data";
@@ -52,9 +53,11 @@ async function packed(
   aside: SetAside,
   original: Parts | null,
 ): Promise<Uint8Array> {
-  const written = unzipSync(new Uint8Array(await book.xlsx.writeBuffer()));
+  // Pressed once, at the end.
+  const plain = { zip: { compression: "STORE" } } as Partial<XlsxWriteOptions>;
+  const written = unzipSync(new Uint8Array(await book.xlsx.writeBuffer(plain)));
   const parts = putBack(new Map(Object.entries(written)), aside);
-  return zipSync(Object.fromEntries(withOwnProperties(parts, original)), { level: 6 });
+  return zipSync(Object.fromEntries(withOwnProperties(parts, original)), { level: 4 });
 }
 
 /** Names and lists for the file: as they were where nothing changed, written anew where it did. */

@@ -1,10 +1,18 @@
 import { strFromU8 } from "fflate";
 import type { Parts } from "./zip-parts";
 
+/** Texts already decoded: a season's sets are twenty megabytes, and are looked at more than once. */
+const texts = new WeakMap<Uint8Array, string>();
+
 /** A part's text; empty when there is no such part. */
 export function partText(parts: Parts, path: string): string {
   const part = parts.get(path);
-  return part ? strFromU8(part) : "";
+  if (!part) return "";
+  const known = texts.get(part);
+  if (known !== undefined) return known;
+  const text = strFromU8(part);
+  texts.set(part, text);
+  return text;
 }
 
 /** An attribute of a tag, its entities turned back. */
