@@ -1,3 +1,4 @@
+// biome-ignore-all lint/suspicious/noTemplateCurlyInString: these are pieces of another program's text.
 import { readFileSync } from "node:fs";
 
 /**
@@ -10,13 +11,11 @@ const openEnds = [
   {
     // The range pattern: the second corner may lack its row.
     found: "${SIMPLE_SINGLE_RANGE_REGEX}${RANGE_SYMBOL}${SIMPLE_SINGLE_RANGE_REGEX}$`",
-    mended:
-      "${SIMPLE_SINGLE_RANGE_REGEX}${RANGE_SYMBOL}\\\\$?[A-Za-z]+(\\\\$?${ROW_REGEX})?$`",
+    mended: "${SIMPLE_SINGLE_RANGE_REGEX}${RANGE_SYMBOL}\\\\$?[A-Za-z]+(\\\\$?${ROW_REGEX})?$`",
   },
   {
     // Joining two corners: a cell and a column make a range open below.
-    found:
-      '\telse referenceObject = ErrorValueObject.create("#NAME?");\n\treturn referenceObject;',
+    found: '\telse referenceObject = ErrorValueObject.create("#NAME?");\n\treturn referenceObject;',
     mended: `\telse if (variant1.isCell() && variant2.isColumn()) {
 		const from = variant1.getRangeData();
 		const to = variant2.getRangeData();
@@ -49,7 +48,9 @@ export const openEndedRanges = {
       for (const { found, mended } of openEnds) {
         const places = contents.split(found).length - 1;
         if (places !== 1) {
-          throw new Error(`${path}: a place to mend was found ${places} times: ${found.slice(0, 60)}`);
+          throw new Error(
+            `${path}: a place to mend was found ${places} times: ${found.slice(0, 60)}`,
+          );
         }
         contents = contents.replace(found, () => mended);
       }

@@ -20,6 +20,7 @@ export const localPage = {
   closeSidebar: "Close the sidebar",
   sidebar: "Sidebar",
   calculating: "Calculating…",
+  calculated: "Calculated",
   unchanged: "No changes yet",
   saving: "Saving…",
   savedTo: (place: string) => `Saved to ${place}`,

@@ -31,6 +31,7 @@ import pageWords from "@univerjs/ui/locale/en-US";
 import "@univerjs/ui/facade";
 import "@univerjs/docs-ui/facade";
 import "@univerjs/sheets-ui/facade";
+import { localPage } from "../../words/local-page";
 import type { GridPlugin } from "../engine/grid-engine";
 
 /** The grid with what a coach needs of it: cells, formulas, formats, highlights, lists, notes, tabs. */
@@ -69,4 +70,16 @@ export const gridWords = mergeLocales(
   validationWords,
   conditionalWords,
   noteWords,
+  // The library ships these without English.
+  {
+    "sheets-formula": {
+      progress: {
+        analyzing: localPage.calculating,
+        calculating: localPage.calculating,
+        "array-analysis": localPage.calculating,
+        "array-calculation": localPage.calculating,
+        done: localPage.calculated,
+      },
+    },
+  },
 );

@@ -7,6 +7,9 @@ export type Message = {
   readonly action?: { readonly label: string; readonly run: () => void };
 };
 
+/** Long enough to read a sentence twice. */
+const passingMs = 8000;
+
 /** One line between toolbar and grid for what the coach should read; screen readers hear it. */
 export function messageStrip() {
   const strip = element("div", { className: "messages", role: "status", ariaLive: "polite" });
@@ -34,7 +37,14 @@ export function messageStrip() {
     strip.append(line);
     shown.set(key, line);
   };
-  return { strip, put };
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  /** Shows a line that goes away by itself. */
+  const passing = (key: string, text: string) => {
+    put(key, { text });
+    clearTimeout(timer);
+    timer = setTimeout(() => put(key, null), passingMs);
+  };
+  return { strip, put, passing };
 }
 
 export type MessageStrip = ReturnType<typeof messageStrip>;

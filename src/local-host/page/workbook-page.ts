@@ -43,7 +43,7 @@ export async function workbookPage(
     hooks: {
       sidebar: sidebar.show,
       alert: (text) => messages.put("alert", { text }),
-      toast: (text) => messages.put("toast", { text }),
+      toast: (text) => messages.passing("toast", text),
     },
   });
   sidebar.answerFrom(host);
