@@ -1,6 +1,9 @@
 import type { Member } from "./club";
 import { dayOf } from "./season-days";
 
+/** The international pound, kg (exact). */
+export const kgOfPound = 0.45359237;
+
 /** What a set was lifted and read with. */
 export type Gear = {
   readonly tool: string;
