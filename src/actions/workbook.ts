@@ -3,12 +3,20 @@ import type { Cells } from "../rows/cells";
 /** A tab of the coach's workbook. The id stays when the tab is renamed or moved. */
 export type Tab = { readonly id: number; readonly name: string };
 
+/** What is written into a cell: text stays text whatever it begins with; formulas and days are named. */
+export type Written =
+  | string
+  | number
+  | boolean
+  | { readonly formula: string }
+  /** "2026-06-30" */
+  | { readonly day: string };
+
 /** Cells to write in one go; rows and columns count from 1. */
 export type Block = {
   readonly row: number;
   readonly column: number;
-  /** Text is written as text, whatever it begins with; formulas stand in `formulas`. */
-  readonly values: readonly (readonly (string | number | boolean)[])[];
+  readonly values: readonly (readonly Written[])[];
 };
 
 /** Cells that take a look while a formula holds there, as seen from the first cell of the range. */
@@ -26,15 +34,10 @@ export type Workbook = {
   readonly tabs: () => readonly Tab[];
   /** Values of a tab from A1 to its last filled cell; one read. */
   readonly values: (tabId: number) => Cells;
-  /** Writes text, numbers and formulas in one batch; text that looks like a formula stays text. */
+  /** Formulas of a tab over the same cells as its values; "" where there is none. */
+  readonly formulas: (tabId: number) => readonly (readonly string[])[];
+  /** Writes text, numbers, days and formulas in one batch; makes room when the tab is too small. */
   readonly write: (tabId: number, block: Block) => void;
-  /** Writes formulas, "=…", in one batch; "" leaves a cell empty. */
-  readonly writeFormulas: (
-    tabId: number,
-    row: number,
-    column: number,
-    formulas: readonly (readonly string[])[],
-  ) => void;
   /** Adds a tab at the end. Throws when the name is taken. */
   readonly addTab: (name: string) => Tab;
   /** Makes the first rows stay in view and bold, and sets column widths in pixels. */

@@ -1,4 +1,4 @@
-import type { Highlight, Tab, Workbook } from "../actions/workbook";
+import type { Highlight, Tab, Workbook, Written } from "../actions/workbook";
 
 /** How long one coach's action waits for another's, ms. */
 const patienceMs = 20_000;
@@ -19,6 +19,7 @@ export function sheetWorkbook(): Workbook {
   return {
     tabs: () => spreadsheet.getSheets().map(tabOf),
     values: (tabId) => sheetOf(tabId).getDataRange().getValues(),
+    formulas: (tabId) => sheetOf(tabId).getDataRange().getFormulas(),
     write: (tabId, { row, column, values }) => {
       const width = values[0]?.length ?? 0;
       if (width === 0) return;
@@ -27,15 +28,6 @@ export function sheetWorkbook(): Workbook {
       sheet
         .getRange(row, column, values.length, width)
         .setValues(values.map((line) => line.map(asWritten)));
-    },
-    writeFormulas: (tabId, row, column, formulas) => {
-      const width = formulas[0]?.length ?? 0;
-      if (width === 0) return;
-      const sheet = sheetOf(tabId);
-      roomFor(sheet, row + formulas.length - 1, column + width - 1);
-      sheet
-        .getRange(row, column, formulas.length, width)
-        .setFormulas(formulas.map((line) => [...line]));
     },
     addTab: (name) => tabOf(spreadsheet.insertSheet(name, spreadsheet.getSheets().length)),
     dress: (tabId, headingRow, widths) => {
@@ -89,8 +81,12 @@ export function sheetWorkbook(): Workbook {
 }
 
 /** Text that the platform would take for a formula, a number or a date stays the text it is. */
-function asWritten(value: string | number | boolean): string | number | boolean {
-  return typeof value === "string" && value !== "" ? `'${value}` : value;
+function asWritten(value: Written): string | number | boolean | Date {
+  if (typeof value === "string") return value === "" ? "" : `'${value}`;
+  if (typeof value !== "object") return value;
+  if ("formula" in value) return value.formula;
+  const [year, month, date] = value.day.split("-").map(Number);
+  return new Date(year!, month! - 1, date!);
 }
 
 /** The platform refuses a range past the tab's edge: make room first. */

@@ -1,0 +1,44 @@
+import { nextWeekHeadings } from "../../words/next-week-tab";
+import type { Written } from "../workbook";
+
+/** A column of the `Next week` tab. */
+export type WeekColumn = keyof typeof nextWeekHeadings;
+
+/** Column the coach types speeds into: never written, never cleared. */
+export const typedColumn = "typed";
+
+/** All columns in the order a new tab gets them. */
+export const weekColumns = Object.keys(nextWeekHeadings) as WeekColumn[];
+
+/** Cells written by the plan, in a line of the tab; a formula may need to know its own row. */
+export type PlannedCells = Readonly<
+  Record<Exclude<WeekColumn, "typed" | "line">, Written | ((row: number) => Written)>
+>;
+
+/** One session of one athlete as it is to stand in the tab. */
+export type PlannedLine = {
+  readonly athlete: string;
+  /** Session of the week, from 1. */
+  readonly session: number;
+  readonly cells: PlannedCells;
+};
+
+/** Name of a line in the tab's last column: stays with the row however it is sorted or edited. */
+export function lineName(monday: string, athlete: string, session: number): string {
+  return `${monday} ${athlete} ${session}`;
+}
+
+/**
+ * Checked before anything is written, since half a week is worse than none. Throws for two lines of
+ * one name and for numbers that are none: both would be our mistake, not the coach's.
+ */
+export function assertWritable(monday: string, lines: readonly PlannedLine[]): void {
+  const names = lines.map(({ athlete, session }) => lineName(monday, athlete, session));
+  if (new Set(names).size !== names.length) throw new Error("A line is planned twice.");
+  for (const { cells } of lines) {
+    for (const cell of Object.values(cells)) {
+      if (typeof cell === "number" && !Number.isFinite(cell))
+        throw new Error("A planned number is not one.");
+    }
+  }
+}

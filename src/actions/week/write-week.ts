@@ -1,0 +1,105 @@
+import { takenBackWords, weekDifferenceWords } from "../../words/next-week-tab";
+import type { Done } from "../messages";
+import type { Workbook } from "../workbook";
+import { blocksOfCells } from "./blocks-of-cells";
+import { mergeWeek, type WeekMerge } from "./merge-week";
+import { assertWritable, lineName, type PlannedLine } from "./plan-lines";
+import { ensureWeekTab, findWeekTab, readWeekTab } from "./week-tab";
+import { recallWritten, rememberWritten, type WrittenBefore } from "./written-before";
+
+/** A week's lines to stand in the tab. */
+export type WeekToWrite = {
+  /** "2026-06-29" */
+  readonly monday: string;
+  /** "Next week: 29 June to 5 July", for a new tab. */
+  readonly title: string;
+  readonly lines: readonly PlannedLine[];
+  /** Only these athletes' lines; null for the whole squad. */
+  readonly athletes: readonly string[] | null;
+};
+
+/** What writing would change, without changing anything; null when there is no such tab yet. */
+export function weekDifference(workbook: Workbook, week: WeekToWrite): WeekMerge | null {
+  const tab = findWeekTab(workbook);
+  if (!tab || workbook.values(tab.id).every((row) => row.every((cell) => cell === ""))) return null;
+  return merged(workbook, week);
+}
+
+/**
+ * Writes a week to the `Next week` tab. One coach at a time; only lines that differ; the coach's own
+ * cells stay. What is about to be ours is remembered before the first cell is written, so a writing
+ * that stops anywhere is completed by writing again, with no line lost or doubled.
+ */
+export function writeWeek(workbook: Workbook, week: WeekToWrite): Done {
+  assertWritable(week.monday, week.lines);
+  return workbook.alone(() => {
+    ensureWeekTab(workbook, week.title);
+    const merge = merged(workbook, week);
+    carryOut(workbook, merge);
+    return {
+      said: weekDifferenceWords({
+        added: merge.added.length,
+        changed: merge.changed.length,
+        removed: merge.removed.length,
+        same: merge.same.length,
+        kept: merge.kept,
+      }),
+    };
+  });
+}
+
+/** Takes the lines of a week back out, but for rows in which something is the coach's. */
+export function takeBackWeek(workbook: Workbook, monday: string): Done {
+  return workbook.alone(() => {
+    if (!findWeekTab(workbook)) return { said: takenBackWords(0, []) };
+    const merge = merged(workbook, { monday, title: "", lines: [], athletes: null });
+    carryOut(workbook, merge);
+    return { said: takenBackWords(merge.removed.length, merge.kept) };
+  });
+}
+
+function merged(workbook: Workbook, { monday, lines, athletes }: WeekToWrite): WeekMerge {
+  const tab = readWeekTab(workbook, findWeekTab(workbook)!);
+  const asked = athletes === null ? null : new Set(athletes);
+  const scope = (name: string) =>
+    name.startsWith(`${monday} `) &&
+    (asked === null || asked.has(name.slice(monday.length + 1).replace(/ \d+$/, "")));
+  return mergeWeek({
+    tab,
+    before: recallWritten(workbook),
+    monday,
+    lines: lines.filter(({ athlete, session }) => scope(lineName(monday, athlete, session))),
+    inScope: scope,
+  });
+}
+
+function carryOut(workbook: Workbook, { cells, written }: WeekMerge): void {
+  const before = recallWritten(workbook);
+  const same = JSON.stringify(before) === JSON.stringify(written);
+  const tab = findWeekTab(workbook)!;
+  if (cells.length > 0) rememberWritten(workbook, both(before, written));
+  for (const block of blocksOfCells(cells)) workbook.write(tab.id, block);
+  if (!same || cells.length > 0) rememberWritten(workbook, written);
+}
+
+/** Old and new texts together: while cells are being written either may stand there. */
+function both(before: WrittenBefore, after: WrittenBefore): WrittenBefore {
+  const names = [...new Set([...Object.keys(before), ...Object.keys(after)])];
+  return Object.fromEntries(
+    names.map((name) => {
+      const columns = new Set([
+        ...Object.keys(before[name] ?? {}),
+        ...Object.keys(after[name] ?? {}),
+      ]);
+      return [
+        name,
+        Object.fromEntries(
+          [...columns].map((column) => [
+            column,
+            [...new Set([...(before[name]?.[column] ?? []), ...(after[name]?.[column] ?? [])])],
+          ]),
+        ),
+      ];
+    }),
+  );
+}

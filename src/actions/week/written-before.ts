@@ -1,0 +1,28 @@
+import * as z from "zod/mini";
+import { recallLong, rememberLong } from "../remember-long";
+import type { Workbook } from "../workbook";
+
+const key = "next week";
+const stored = z.record(z.string(), z.record(z.string(), z.array(z.string())));
+
+/**
+ * Texts that came from us, by line and column: what is there now and, while a writing is under way,
+ * what was there before. A cell that holds anything else is the coach's.
+ */
+export type WrittenBefore = Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>;
+
+/** What was written before; nothing after a copy of the workbook, where all cells count as the coach's. */
+export function recallWritten(workbook: Workbook): WrittenBefore {
+  const text = recallLong(workbook, key);
+  if (text === null) return {};
+  try {
+    return stored.parse(JSON.parse(text));
+  } catch {
+    // Of another version: all cells then count as the coach's, which loses nothing.
+    return {};
+  }
+}
+
+export function rememberWritten(workbook: Workbook, written: WrittenBefore): void {
+  rememberLong(workbook, key, JSON.stringify(written));
+}

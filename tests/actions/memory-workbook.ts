@@ -1,0 +1,184 @@
+import type { Highlight, Tab, Workbook } from "../../src/actions/workbook";
+
+type MemoryTab = Tab & { readonly cells: { value: unknown; formula: string }[][] };
+
+/** A workbook in memory: tabs of cells, what was remembered, highlights; every change is counted. */
+export type MemoryWorkbook = Workbook & {
+  readonly tabNamed: (name: string) => Tab;
+  /** Types into a cell as a coach would; "=…" is a formula whose value is given. */
+  readonly type: (
+    name: string,
+    row: number,
+    column: number,
+    value: unknown,
+    formula?: string,
+  ) => void;
+  readonly insertColumn: (name: string, column: number) => void;
+  readonly sortRows: (
+    name: string,
+    fromRow: number,
+    by: (row: readonly unknown[]) => string,
+  ) => void;
+  readonly rename: (from: string, to: string) => void;
+  readonly marks: (name: string) => readonly Highlight[];
+  readonly coachMark: (name: string, highlight: Highlight) => void;
+  /** Everything that can be seen or is remembered, for comparing. */
+  readonly all: () => unknown;
+  readonly selected: () => string | null;
+  /** Calls made, by name, in order. */
+  readonly calls: string[];
+  /** Makes the given call, counted from 1, fail; Infinity for none. */
+  failAt: number;
+};
+
+export function memoryWorkbook(
+  tabs: Readonly<Record<string, readonly (readonly unknown[])[]>>,
+): MemoryWorkbook {
+  let nextId = 100;
+  const made: MemoryTab[] = [];
+  const add = (name: string, rows: readonly (readonly unknown[])[]): MemoryTab => {
+    const tab = {
+      id: nextId++,
+      name,
+      cells: rows.map((row) => row.map((value) => ({ value, formula: "" }))),
+    };
+    made.push(tab);
+    return tab;
+  };
+  for (const [name, rows] of Object.entries(tabs)) add(name, rows);
+  const kept = new Map<string, string>();
+  const marks = new Map<number, { ours: boolean; highlight: Highlight }[]>();
+  const offers = new Map<string, readonly string[]>();
+  const dressed = new Map<number, unknown>();
+  let selected: string | null = null;
+  let locked = false;
+  const tabOf = (id: number) => {
+    const tab = made.find((one) => one.id === id);
+    if (!tab) throw new Error("No such tab");
+    return tab;
+  };
+  const named = (name: string) => {
+    const tab = made.find((one) => one.name === name);
+    if (!tab) throw new Error(`No tab ${name}`);
+    return tab;
+  };
+  const grid = (id: number) => {
+    const { cells } = tabOf(id);
+    const width = Math.max(1, ...cells.map((row) => row.length));
+    const rows = cells.length === 0 ? [[]] : cells;
+    return rows.map((row) =>
+      Array.from({ length: width }, (_, i) => row[i] ?? { value: "", formula: "" }),
+    );
+  };
+  const put = (tab: MemoryTab, row: number, column: number, value: unknown, formula = "") => {
+    while (tab.cells.length < row) tab.cells.push([]);
+    const line = tab.cells[row - 1]!;
+    while (line.length < column) line.push({ value: "", formula: "" });
+    line[column - 1] = { value, formula };
+  };
+  const lockedWrite = () => {
+    if (!locked) throw new Error("Written without the lock");
+  };
+  const calls: string[] = [];
+  const counted =
+    <Args extends unknown[], Answer>(name: string, work: (...args: Args) => Answer) =>
+    (...args: Args): Answer => {
+      calls.push(name);
+      if (calls.length === book.failAt) throw new Error(`The platform failed in ${name}`);
+      return work(...args);
+    };
+  const book: MemoryWorkbook = {
+    failAt: Number.POSITIVE_INFINITY,
+    calls,
+    tabs: counted("tabs", () => made.map(({ id, name }) => ({ id, name }))),
+    values: counted("values", (id: number) => grid(id).map((row) => row.map(({ value }) => value))),
+    formulas: counted("formulas", (id: number) =>
+      grid(id).map((row) => row.map(({ formula }) => formula)),
+    ),
+    write: counted("write", (id, { row, column, values }) => {
+      lockedWrite();
+      values.forEach((line, i) => {
+        line.forEach((cell, j) => {
+          if (typeof cell === "object" && "day" in cell) {
+            const [year, month, date] = cell.day.split("-").map(Number);
+            put(tabOf(id), row + i, column + j, new Date(year!, month! - 1, date!));
+          } else if (typeof cell === "object") {
+            put(tabOf(id), row + i, column + j, `(${cell.formula})`, cell.formula);
+          } else put(tabOf(id), row + i, column + j, cell);
+        });
+      });
+    }),
+    addTab: counted("addTab", (name) => {
+      lockedWrite();
+      if (made.some((one) => one.name === name)) throw new Error("A tab of that name is there");
+      const { id } = add(name, []);
+      return { id, name };
+    }),
+    dress: counted("dress", (id, headingRow, widths) => {
+      dressed.set(id, { headingRow, widths });
+    }),
+    select: counted("select", (id, range) => {
+      selected = `${tabOf(id).name}!${range}`;
+    }),
+    highlights: counted("highlights", (id) =>
+      (marks.get(id) ?? []).flatMap(({ ours, highlight }) => (ours ? [highlight.formula] : [])),
+    ),
+    highlight: counted("highlight", (id, highlights) => {
+      lockedWrite();
+      const coaches = (marks.get(id) ?? []).filter(({ ours }) => !ours);
+      marks.set(id, [...coaches, ...highlights.map((highlight) => ({ ours: true, highlight }))]);
+    }),
+    offer: counted("offer", (id, range, values) => {
+      offers.set(`${id}!${range}`, values);
+    }),
+    recall: counted("recall", (key) => kept.get(key) ?? null),
+    remember: counted("remember", (key, value) => {
+      if (value.length * 3 > 9000) throw new Error("Argument too large: value");
+      kept.set(key, value);
+    }),
+    forget: counted("forget", (key) => {
+      kept.delete(key);
+    }),
+    alone: counted("alone", <Answer>(work: () => Answer): Answer => {
+      if (locked) throw new Error("Locked");
+      locked = true;
+      try {
+        return work();
+      } finally {
+        locked = false;
+      }
+    }) as Workbook["alone"],
+    tabNamed: named,
+    type: (name, row, column, value, formula = "") => put(named(name), row, column, value, formula),
+    insertColumn: (name, column) => {
+      for (const row of named(name).cells) {
+        if (row.length >= column) row.splice(column - 1, 0, { value: "", formula: "" });
+      }
+    },
+    sortRows: (name, fromRow, by) => {
+      const { cells } = named(name);
+      const key = (row: MemoryTab["cells"][number]) => by(row.map(({ value }) => value));
+      const sorted = cells.splice(fromRow - 1).sort((a, b) => (key(a) < key(b) ? -1 : 1));
+      cells.push(...sorted);
+    },
+    rename: (from, to) => {
+      const at = made.findIndex((one) => one.name === from);
+      made[at] = { ...made[at]!, name: to };
+    },
+    marks: (name) => (marks.get(named(name).id) ?? []).map(({ highlight }) => highlight),
+    coachMark: (name, highlight) => {
+      const { id } = named(name);
+      marks.set(id, [...(marks.get(id) ?? []), { ours: false, highlight }]);
+    },
+    all: () =>
+      JSON.parse(
+        JSON.stringify({
+          tabs: made.map(({ id, name }) => ({ name, cells: grid(id) })),
+          marks: [...marks],
+          dressed: [...dressed],
+        }),
+      ),
+    selected: () => selected,
+  };
+  return book;
+}

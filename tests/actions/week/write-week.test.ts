@@ -1,0 +1,255 @@
+import type { PlannedLine } from "../../../src/actions/week/plan-lines";
+import { takeBackWeek, weekDifference, writeWeek } from "../../../src/actions/week/write-week";
+import { memoryWorkbook } from "../memory-workbook";
+
+// Invented lines of the invented club; only the writing is under test here.
+const line = (athlete: string, session: number, loadKg: number, why = "Hold."): PlannedLine => ({
+  athlete,
+  session,
+  cells: {
+    athlete,
+    marker: 50,
+    today: (row) => ({ formula: `=B${row}&" kg"` }),
+    day: { day: session === 1 ? "2026-06-30" : "2026-07-02" },
+    sets: "3×5",
+    load: loadKg,
+    plates: "20+2.5",
+    floor: 0.51,
+    stack: "5x15",
+    contacts: 60,
+    assistance: "=split squat 2×6",
+    why,
+  },
+});
+const monday = "2026-06-29";
+const week = (lines: readonly PlannedLine[], athletes: readonly string[] | null = null) => ({
+  monday,
+  title: "Next week: 29 June to 5 July",
+  lines,
+  athletes,
+});
+const two = [line("Tomas Reyerson", 1, 85), line("Priya Tellander", 1, 67.5)];
+const three = [...two, line("Priya Tellander", 2, 67.5)];
+const changed = [line("Tomas Reyerson", 1, 82.5, "Load held."), three[1]!, three[2]!];
+const coachTab = {
+  Sets: [
+    ["Athlete", "Date"],
+    ["Tomas Reyerson", "2026-06-25"],
+  ],
+};
+const rowsOf = (book: ReturnType<typeof memoryWorkbook>) =>
+  book.values(book.tabNamed("Next week").id).slice(4);
+const [athleteAt, typedAt, loadAt, lineAt] = [0, 2, 6, 13];
+
+test("a first writing makes the tab with cautions, headings and one line for each session", () => {
+  const book = memoryWorkbook(coachTab);
+  expect(writeWeek(book, week(three)).said).toBe("3 lines new.");
+  const values = book.values(book.tabNamed("Next week").id);
+  expect(values[0]![0]).toBe("Next week: 29 June to 5 July");
+  expect(values[3]!.slice(0, 4)).toEqual(["Athlete", "Marker kg", "Type speed, m/s", "Lift today"]);
+  expect(rowsOf(book).map((row) => [row[athleteAt], row[loadAt], row[lineAt]])).toEqual([
+    ["Tomas Reyerson", 85, "2026-06-29 Tomas Reyerson 1"],
+    ["Priya Tellander", 67.5, "2026-06-29 Priya Tellander 1"],
+    ["Priya Tellander", 67.5, "2026-06-29 Priya Tellander 2"],
+  ]);
+  expect(book.formulas(book.tabNamed("Next week").id)[5]![3]).toBe('=B6&" kg"');
+});
+
+test("text that begins like a formula is written as text", () => {
+  const book = memoryWorkbook(coachTab);
+  writeWeek(book, week(two));
+  const { id } = book.tabNamed("Next week");
+  expect([book.values(id)[4]![11], book.formulas(id)[4]![11]]).toEqual(["=split squat 2×6", ""]);
+});
+
+test("all lines of a first writing go in with one write, after the headings", () => {
+  const book = memoryWorkbook(coachTab);
+  writeWeek(book, week(three));
+  expect(book.calls.filter((call) => call === "write")).toHaveLength(2);
+});
+
+test("writing the same week again writes nothing", () => {
+  const book = memoryWorkbook(coachTab);
+  writeWeek(book, week(three));
+  const before = book.all();
+  const calls = book.calls.length;
+  expect(writeWeek(book, week(three)).said).toBe("3 lines the same.");
+  expect(book.all()).toEqual(before);
+  expect(book.calls.slice(calls)).not.toContain("write");
+});
+
+test("only the cells that differ are replaced, and a typed speed and the coach's own cells stay", () => {
+  const book = memoryWorkbook(coachTab);
+  writeWeek(book, week(three));
+  book.type("Next week", 5, typedAt + 1, ".79 .80");
+  book.type("Next week", 6, loadAt + 1, 60);
+  book.type("Next week", 7, 17, "bring straps");
+  const plan = [changed[0]!, line("Priya Tellander", 1, 70), three[2]!];
+  expect(weekDifference(book, week(plan))).toMatchObject({
+    changed: ["2026-06-29 Tomas Reyerson 1"],
+    kept: ["G6"],
+  });
+  expect(writeWeek(book, week(plan)).said).toBe(
+    "1 line changed, 2 lines the same. Yours, kept: G6.",
+  );
+  const rows = rowsOf(book);
+  expect([rows[0]![loadAt], rows[0]![typedAt], rows[1]![loadAt], rows[2]![16]]).toEqual([
+    82.5,
+    ".79 .80",
+    60,
+    "bring straps",
+  ]);
+});
+
+test("a coach's formula in one of our cells stays, whatever its value", () => {
+  const book = memoryWorkbook(coachTab);
+  writeWeek(book, week(three));
+  book.type("Next week", 5, loadAt + 1, 85, "=80+5");
+  writeWeek(book, week(changed));
+  expect(book.formulas(book.tabNamed("Next week").id)[4]![loadAt]).toBe("=80+5");
+});
+
+test("lines are found again after the coach has sorted the rows and put in a column", () => {
+  const book = memoryWorkbook(coachTab);
+  writeWeek(book, week(three));
+  book.insertColumn("Next week", 6);
+  book.sortRows("Next week", 5, (row) => String(row[athleteAt]));
+  // The formulas of moved rows are written anew for their own rows.
+  expect(writeWeek(book, week(changed)).said).toBe("3 lines changed.");
+  const rows = rowsOf(book);
+  expect(rows.map((row) => [row[0], row[7]])).toEqual([
+    ["Priya Tellander", 67.5],
+    ["Priya Tellander", 67.5],
+    ["Tomas Reyerson", 82.5],
+  ]);
+});
+
+test("writing one athlete leaves every other line as it is", () => {
+  const book = memoryWorkbook(coachTab);
+  writeWeek(book, week(three));
+  expect(writeWeek(book, week(changed, ["Tomas Reyerson"])).said).toBe("1 line changed.");
+  expect(rowsOf(book)).toHaveLength(3);
+});
+
+test("a line no longer planned is taken out unless the coach has typed in its row", () => {
+  const book = memoryWorkbook(coachTab);
+  writeWeek(book, week(three));
+  book.type("Next week", 6, typedAt + 1, 0.8);
+  const said = writeWeek(book, week([three[0]!])).said;
+  expect(said).toBe("1 line taken out, 1 line the same. Yours, kept: C6.");
+  expect(rowsOf(book).map((row) => row[athleteAt])).toEqual([
+    "Tomas Reyerson",
+    "Priya Tellander",
+    "",
+  ]);
+});
+
+test("taking back empties the lines of that week only, but for rows with something of the coach's", () => {
+  const book = memoryWorkbook(coachTab);
+  writeWeek(book, week(three));
+  writeWeek(book, { ...week(two), monday: "2026-07-06" });
+  book.type("Next week", 5, typedAt + 1, 0.8);
+  expect(takeBackWeek(book, monday).said).toBe("Taken back: 2 lines. Yours, kept: C5.");
+  expect(rowsOf(book).map((row) => row[lineAt])).toEqual([
+    "2026-06-29 Tomas Reyerson 1",
+    "",
+    "",
+    "2026-07-06 Tomas Reyerson 1",
+    "2026-07-06 Priya Tellander 1",
+  ]);
+});
+
+test("taking back where nothing was written says so", () => {
+  expect(takeBackWeek(memoryWorkbook(coachTab), monday).said).toBe("No line was taken back.");
+});
+
+test("a tab of that name with other headings is refused by name, and nothing is written", () => {
+  const book = memoryWorkbook({
+    "Next week": [
+      ["Mon", "Tue"],
+      ["run", "gym"],
+    ],
+  });
+  const before = book.all();
+  expect(() => writeWeek(book, week(two))).toThrow(/has no heading “Athlete”.*Nothing was written/);
+  expect(book.all()).toEqual(before);
+});
+
+test("a line that stands twice is refused with both rows, and nothing is written", () => {
+  const book = memoryWorkbook(coachTab);
+  writeWeek(book, week(two));
+  book.type("Next week", 9, lineAt + 1, "2026-06-29 Tomas Reyerson 1");
+  const before = book.all();
+  expect(() => writeWeek(book, week(changed))).toThrow(/rows 5 and 9/);
+  expect(book.all()).toEqual(before);
+});
+
+test("a plan with a line twice or a number that is none is our mistake and writes nothing", () => {
+  const book = memoryWorkbook(coachTab);
+  const before = book.all();
+  expect(() => writeWeek(book, week([two[0]!, two[0]!]))).toThrow("planned twice");
+  expect(() => writeWeek(book, week([line("Tomas Reyerson", 1, Number.NaN)]))).toThrow("number");
+  expect(book.all()).toEqual(before);
+});
+
+/** Does a story to the end, then again with each call of it failing once and the step run again. */
+function everyFailure(
+  start: () => ReturnType<typeof memoryWorkbook>,
+  act: (book: ReturnType<typeof memoryWorkbook>) => void,
+): void {
+  const whole = start();
+  const from = whole.calls.length;
+  act(whole);
+  const calls = whole.calls.length - from;
+  expect(calls).toBeGreaterThan(5);
+  const expected = whole.all();
+  for (let failing = 1; failing <= calls; failing++) {
+    const book = start();
+    book.failAt = book.calls.length + failing;
+    expect(() => act(book)).toThrow("The platform failed");
+    book.failAt = Number.POSITIVE_INFINITY;
+    act(book);
+    expect(book.all()).toEqual(expected);
+    act(book);
+    expect(book.all()).toEqual(expected);
+  }
+}
+
+test("a first writing that fails at any one call is completed by writing again", () => {
+  everyFailure(
+    () => memoryWorkbook(coachTab),
+    (book) => void writeWeek(book, week(three)),
+  );
+});
+
+test("a changed week that fails at any one call is completed by writing again, typed speeds kept", () => {
+  everyFailure(
+    () => {
+      const book = memoryWorkbook(coachTab);
+      writeWeek(book, week(three));
+      book.type("Next week", 5, typedAt + 1, ".79");
+      book.type("Next week", 6, loadAt + 1, 60);
+      return book;
+    },
+    (book) => void writeWeek(book, week([...changed, line("Oona Petrakell", 1, 62.5)])),
+  );
+});
+
+test("a taking back that fails at any one call is completed by taking back again", () => {
+  everyFailure(
+    () => {
+      const book = memoryWorkbook(coachTab);
+      writeWeek(book, week(three));
+      book.insertColumn("Next week", 6);
+      return book;
+    },
+    (book) => void takeBackWeek(book, monday),
+  );
+});
+
+test("a long week is remembered in parts the platform takes", () => {
+  const book = memoryWorkbook(coachTab);
+  const many = Array.from({ length: 60 }, (_, i) => line(`Runner ${i}`, 1, 50, "ü".repeat(200)));
+  writeWeek(book, week(many));
+  expect(writeWeek(book, week(many)).said).toBe("60 lines the same.");
+});
