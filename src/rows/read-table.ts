@@ -97,7 +97,10 @@ export function understandTable<T extends TableName>(
       ? null
       : viewOf(table, cells, end, found, decided.header, titleYear(context), log);
   const layout = chooseLayout(context, view, missing, decided?.header.unknown ?? []);
-  const rest = { headerRow: (found?.row ?? -1) + 1, columns: decided?.decisions ?? [] };
+  const rest = {
+    headerRow: (found?.row ?? -1) + 1,
+    columns: carriedDown(decided?.decisions ?? [], view),
+  };
   const readView = viewReaders[table] as (view: TableView) => Reading<RowOf[T]>;
   const reader = (of: TableView) => named(readView(of), options.names ?? noNameAnswers);
   if (layout.unfolded !== null) {
@@ -146,4 +149,16 @@ function massUnitOf(answers: ColumnAnswers | null): Unit | null {
     if (named?.quantity === "mass") return named;
   }
   return null;
+}
+
+/** Decisions, with those columns marked whose blank cells repeat what stands above. */
+function carriedDown(
+  decisions: readonly ColumnDecision[],
+  view: TableView | null,
+): ColumnDecision[] {
+  return decisions.map((decision) =>
+    view?.fields[decision.field ?? ""]?.carried === true
+      ? { ...decision, carried: true }
+      : decision,
+  );
 }

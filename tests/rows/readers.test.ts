@@ -191,3 +191,16 @@ test("75 hours of sleep are reported with 7.5 as the mend", () => {
   ]);
   expect(reading.issues.map(({ cell, facts }) => [cell, facts.mend])).toEqual([["C2", 7.5]]);
 });
+
+test("a set of an unknown kind is left out, as it may be a warm-up; warm-ups numbered in words are known", () => {
+  const reading = rows.readSets([
+    ["Date", "Athlete", "Exercise", "Load", "Kind"],
+    ["2026-05-12", "Ilka", "squat", 40, "warm-up 2"],
+    ["2026-05-12", "Ilka", "squat", 50, "Marker set"],
+    ["2026-05-12", "Ilka", "squat", 60, "feeler"],
+    ["2026-05-12", "Ilka", "squat", 65, ""],
+  ]);
+  expect(reading.records.map(({ kind }) => kind)).toEqual(["warm-up", "marker", "work"]);
+  expect(found(reading)).toEqual([["word-unknown", "E4", "feeler"]]);
+  expect(counts(reading)).toEqual([3, 1, 0, 1]);
+});

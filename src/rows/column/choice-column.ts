@@ -24,16 +24,18 @@ export function choices<T extends string>(
 
 /**
  * Reader of a column with a few possible words; null where blank. Reports `word-unknown`, and
- * `needed-blank` when the word is needed; either leaves the row out then.
+ * `needed-blank` when the word is needed. `without` says whether a row without a known word is left
+ * out: never, when the word is there but unknown, or also when it is blank.
  */
 export function choiceColumn<T>(
   view: TableView,
   column: Column | undefined,
   known: Choices<T>,
-  needed = false,
+  without: "read on" | "drop if unknown" | "needed" = "read on",
 ): CellReader<T | null> {
   if (column === undefined) return () => null;
   const { index, heading } = column;
+  const needed = without === "needed";
   const above = cellAbove(view, index);
   const seen = new Map<unknown, T | null>();
   const read = (cell: unknown, row: number): T | null => {
@@ -48,7 +50,8 @@ export function choiceColumn<T>(
       if (needed) view.log.add("needed-blank", row, index, cell, { heading }, true);
       return null;
     }
-    const choice = known.get(words) ?? known.get(words.replace(/[.:!]$/, "")) ?? null;
+    const choice =
+      known.get(words) ?? known.get(words.replace(/\s*(set|satz)?\s*\d*\s*[.:!]?$/, "")) ?? null;
     if (choice !== null) seen.set(cell, choice);
     else
       view.log.add(
@@ -57,7 +60,7 @@ export function choiceColumn<T>(
         index,
         cell,
         { known: [...new Set(known.values())].join(", "), heading },
-        needed,
+        without !== "read on",
       );
     return choice;
   };

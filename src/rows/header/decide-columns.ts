@@ -21,6 +21,8 @@ export type ColumnDecision = {
   readonly sureness: number;
   readonly by: "heading" | "near heading" | "values" | "answer" | "nothing";
   readonly samples: readonly string[];
+  /** Blank cells were taken to repeat what stands above, as under merged cells. */
+  readonly carried?: boolean;
 };
 
 /** A question for the coach about one column. */

@@ -31,16 +31,19 @@ export function findHeader(
   let bestWeight = 0;
   for (let row = only ?? 0; row < Math.min(end, only === null ? rowsSearched : only + 1); row++) {
     const line = cells[row] ?? [];
-    for (const over of [1, 2]) {
-      const joined = over === 1 ? line : twoRows(line, cells[row + 1] ?? []);
-      if (joined === null) continue;
-      const found = headerAt(table, joined, row, row + over);
-      // Two rows read as one header only when that names more than the first row alone.
-      const weight = weightOf(table, found) - (over - 1);
-      if (weight > bestWeight) {
-        best = found;
-        bestWeight = weight;
-      }
+    const alone = headerAt(table, line, row, row + 1);
+    const weight = weightOf(table, alone);
+    if (weight > bestWeight) {
+      best = alone;
+      bestWeight = weight;
+    }
+    const joined = named(alone) > 0 ? twoRows(line, cells[row + 1] ?? []) : null;
+    if (joined === null) continue;
+    const both = headerAt(table, joined, row, row + 2);
+    // Two rows read as one header only when that names more than the first row alone.
+    if (weightOf(table, both) - 1 > bestWeight) {
+      best = both;
+      bestWeight = weightOf(table, both) - 1;
     }
   }
   return best === null ? null : withUnitsRow(best, cells, end);
@@ -62,18 +65,22 @@ function headerAt(
   return { ...header, row, first, line, missing: missingOf(table, header.fields) };
 }
 
-function weightOf(
-  table: TableName,
-  { fields, repColumns, missing, unknown, line }: FoundHeader,
-): number {
-  const named = Object.keys(fields).length + repColumns.length;
-  if (named === 0) return 0;
+function named({ fields, repColumns }: FoundHeader): number {
+  return Object.keys(fields).length + repColumns.length;
+}
+
+function weightOf(table: TableName, found: FoundHeader): number {
+  const { missing, unknown, line } = found;
+  if (named(found) === 0) return 0;
   // A row of headings is words; numbers and dates speak against it.
   const figures = line.filter(
     (cell) => (typeof cell === "number" && cell > 20) || isDate(cell),
   ).length;
   return (
-    10 * (neededFields[table].length - missing.length) + named - 0.5 * unknown.length - 5 * figures
+    10 * (neededFields[table].length - missing.length) +
+    named(found) -
+    0.5 * unknown.length -
+    5 * figures
   );
 }
 

@@ -44,7 +44,7 @@ export function readAvailabilityRows(view: TableView): Reading<AvailabilitySpell
   const name = textColumn(view, fields.athlete);
   const from = dayColumn(view, fields.from, true);
   const until = dayColumn(view, fields.until, false);
-  const mayDo = choiceColumn(view, fields.mayDo, mayDos, true);
+  const mayDo = choiceColumn(view, fields.mayDo, mayDos, "needed");
   const by = textColumn(view, fields.by);
   const site = textColumn(view, fields.site);
   const pain = numberColumn(view, fields.pain, { low: 0, high: 10 });

@@ -29,7 +29,7 @@ export function readSetRows(view: TableView): Reading<LiftingSet> {
   const lift = textColumn(view, fields.exercise);
   const setNumber = setNumberColumn(view, fields.set);
   const repNumber = numberColumn(view, fields.rep, { low: 1, high: 100, whole: true });
-  const kindOf = choiceColumn(view, fields.kind, setKinds);
+  const kindOf = choiceColumn(view, fields.kind, setKinds, "drop if unknown");
   const repsDone = numberColumn(view, fields.reps, { low: 0, high: 100, whole: true });
   const load = quantityColumn(view, fields.load, plausible.loadKg, aside);
   const speeds = speedColumn(view, fields.speed);
@@ -58,6 +58,9 @@ export function readSetRows(view: TableView): Reading<LiftingSet> {
     const exercise = lift(line, row);
     if (exercise === "") return reportBlank(view, fields.exercise, row);
     const numbered = setNumber(line, row);
+    const kind: SetKind = kindOf(line, row) ?? numbered.kind ?? "work";
+    // A set of an unknown kind may be a warm-up, and a warm-up never counts as work.
+    if (view.log.dropped.has(row)) return null;
     const rep = repNumber(line, row);
     const minute = readMinute(line, row) ?? dayAside.minute;
     aside.note = "";
@@ -85,7 +88,6 @@ export function readSetRows(view: TableView): Reading<LiftingSet> {
     if (loadKg !== null) loadedLifts.add(exercise);
     else if (isEmpty(line[fields.load?.index ?? -1])) blankLoads.push({ row, exercise });
     const reps = repsDone(line, row);
-    const kind: SetKind = kindOf(line, row) ?? numbered.kind ?? "work";
     const single = repReaders.length > 0 && repSpeeds.length > 0 ? null : listed.single;
     const asRep = single !== null && (oneRowPerRep || meaning.ofReps || reps === 1);
     const plain: LiftingSet = {

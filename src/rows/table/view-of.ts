@@ -7,6 +7,9 @@ import type { TableName } from "../table-name";
 import type { TableView } from "../table-view";
 import { carriedColumns } from "./carried-columns";
 
+/** Tables whose rows come in blocks of one day, athlete or lift. */
+const mergedTables: ReadonlySet<TableName> = new Set(["Sets", "Jumps", "Diary", "Runs"]);
+
 /** A table as its readers see it: merged cells carried down, "Sets" told from set numbers. */
 export function viewOf(
   table: TableName,
@@ -20,7 +23,9 @@ export function viewOf(
   year: number | null,
   log: IssueLog,
 ): TableView {
-  const carried = carriedColumns(cells, found.first, end, header.fields);
+  const carried = mergedTables.has(table)
+    ? carriedColumns(cells, found.first, end, header.fields)
+    : new Set<string>();
   const fields: Record<string, Column> = Object.fromEntries(
     Object.entries(header.fields).map(([field, column]) => [
       field,
