@@ -10,8 +10,6 @@ export type WayBack = {
   readonly beforeKg: number;
   /** Load of the next grade, kg, not yet rounded to plates; the present one while its week lasts. */
   readonly gradeKg: number;
-  /** True when the next grade is the load from before. */
-  readonly last: boolean;
 };
 
 /** One grade a week, in tenths of the load before (common practice, no source). */
@@ -26,12 +24,14 @@ const longest = 42;
  *
  * @param sessions one athlete's sessions of one lift, in order of day
  * @param from first day of the week to be planned
+ * @param stepKg smallest change of load, kg
  * @returns null without a break in the last six weeks, or once the load from before is reached
  */
 export function wayBack(
   sessions: readonly SessionLoad[],
   sessionsAWeek: number,
   from: Day,
+  stepKg: number,
 ): WayBack | null {
   const last = sessions[sessions.length - 1];
   if (!last) return null;
@@ -40,11 +40,12 @@ export function wayBack(
     if (from - after.day > longest) return null;
     if (restartAfter(after.day - before.day, sessionsAWeek) === null) continue;
     const beforeKg = before.loadKg;
-    if (last.loadKg >= beforeKg) return null;
-    const off = Math.ceil((1 - last.loadKg / beforeKg) / grade - 0.05);
-    const weekOver = mondayOf(last.day) < mondayOf(from);
-    const gradeKg = weekOver ? beforeKg * (1 - grade * Math.max(0, off - 1)) : last.loadKg;
-    return { beforeKg, gradeKg: Math.max(last.loadKg, gradeKg), last: weekOver && off <= 1 };
+    // Once reached, a lighter load is the rotation's own reset, not the break's.
+    if (sessions.slice(at).some(({ loadKg }) => loadKg >= beforeKg)) return null;
+    if (mondayOf(last.day) >= mondayOf(from)) return { beforeKg, gradeKg: last.loadKg };
+    // Loads were rounded down to plates: the next grade is the first that is a step above the last.
+    const grades = [3, 2, 1].map((tenths) => beforeKg * (1 - grade * tenths));
+    return { beforeKg, gradeKg: grades.find((kg) => kg >= last.loadKg + stepKg) ?? beforeKg };
   }
   return null;
 }

@@ -62,7 +62,7 @@ export function plannedStep(given: {
       reasons: [{ code: "restart", facts: { days: rest.daysOff, percent: 100 * rest.off } }],
     };
   }
-  const back = wayBack(step.sessions, given.sessionsAWeek, given.monday);
+  const back = wayBack(step.sessions, given.sessionsAWeek, given.monday, smallStep);
   if (back) {
     if (step.movedWell !== true) {
       return hold(step.movedWell === null ? "quality-not-recorded" : "moved-poorly");

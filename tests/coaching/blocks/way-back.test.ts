@@ -1,0 +1,54 @@
+import { restartAfter } from "../../../src/coaching/blocks/restart";
+import { wayBack } from "../../../src/coaching/blocks/way-back";
+import { dayFromIso } from "../../../src/coaching/calendar/day";
+
+const day = (iso: string) => dayFromIso(iso)!;
+const session = (iso: string, loadKg: number) => ({ day: day(iso), loadKg });
+const before = [session("2026-05-12", 85), session("2026-05-14", 85)];
+const first = [...before, session("2026-06-02", 67.5), session("2026-06-04", 67.5)];
+
+test("days off beyond one's own rhythm: a week 10 %, two 20 % and half the sets, three 30 %", () => {
+  // Twice a week is a rhythm of 3.5 days: 14 May to 2 June is 19 days, 15.5 of them off.
+  expect(restartAfter(19, 2)).toEqual({ daysOff: 16, off: 0.2, halfSets: true });
+  expect(restartAfter(11, 2)).toEqual({ daysOff: 8, off: 0.1, halfSets: false });
+  expect(restartAfter(9, 2)).toBeNull();
+  expect(restartAfter(25, 2)).toEqual({ daysOff: 22, off: 0.3, halfSets: true });
+});
+
+test("once a week is a rhythm, not a break", () => {
+  expect(restartAfter(7, 1)).toBeNull();
+  expect(restartAfter(14, 1)).toMatchObject({ daysOff: 7, off: 0.1 });
+});
+
+const next = (sessions: readonly { day: number; loadKg: number }[], iso: string) =>
+  wayBack(sessions, 2, day(iso), 2.5);
+
+test("one grade a week: 67.5, then 10 % off 85, then 85, then the ladder", () => {
+  expect(next(first, "2026-06-08")).toEqual({ beforeKg: 85, gradeKg: expect.closeTo(76.5, 9) });
+  // 76.5 rounds down to 75 on plates; the grade above it is the load from before.
+  const second = [...first, session("2026-06-09", 75), session("2026-06-11", 75)];
+  expect(next(second, "2026-06-15")).toEqual({ beforeKg: 85, gradeKg: 85 });
+  expect(next([...second, session("2026-06-16", 85)], "2026-06-22")).toBeNull();
+});
+
+test("a light athlete does not stay on one grade for want of small plates", () => {
+  // 20 % off 40 is 32, on plates 30; 10 % off is 36, on plates 35.
+  const back = [session("2026-05-14", 40), session("2026-06-02", 30)];
+  expect(next(back, "2026-06-08")!.gradeKg).toBeCloseTo(36, 9);
+  expect(next([...back, session("2026-06-09", 35)], "2026-06-15")!.gradeKg).toBe(40);
+});
+
+test("within one week the grade stays", () => {
+  expect(next(first, "2026-06-01")!.gradeKg).toBe(67.5);
+});
+
+test("the rotation's own reset after the way back is not a break", () => {
+  const reset = [...first, session("2026-06-16", 85), session("2026-06-18", 80)];
+  expect(next(reset, "2026-06-22")).toBeNull();
+});
+
+test("without a break, and long after one, there is no way back", () => {
+  expect(next(before, "2026-05-18")).toBeNull();
+  expect(next([], "2026-05-18")).toBeNull();
+  expect(next(first, "2026-07-27")).toBeNull();
+});
