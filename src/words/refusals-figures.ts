@@ -58,6 +58,12 @@ export const figureRefusals = {
     `${setsLeft} sets left are not possible: give a whole number from 0 to 20.`,
   "usual-speed-missing": () =>
     "No usual speed to judge by: give it in m/s, or judge by eye (fast, usual, slow, ill).",
+  "racks-impossible": ({ racks }: Facts) =>
+    `${racks} racks are not possible: give a whole number from 1 to 20.`,
+  "racks-too-few": ({ bars, racks }: Facts) =>
+    `The session uses ${bars} kinds of bar at ${racks} ${Number(racks) === 1 ? "rack" : "racks"}: bars of one kind share a rack, so give a rack for each.`,
+  "room-too-short": ({ minutes, minutesOfRoom }: Facts) =>
+    `The lifts need ${minutes} min at these racks, and the room is free for ${minutesOfRoom}: add a rack, or lift in two groups.`,
   "load-under-bar": ({ loadKg, barKg }: Facts) =>
     `${kg(loadKg)} is less than the bar's ${kg(barKg)}.`,
   "load-not-on-plates": ({ loadKg, barKg }: Facts) =>

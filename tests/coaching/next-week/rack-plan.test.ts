@@ -1,0 +1,100 @@
+import fc from "fast-check";
+import { type Lift, plateChange, rackPlan } from "../../../src/coaching/next-week/rack-plan";
+
+const lift = (athlete: string, loadKg: number, plates: number[], sets = 3, barKg = 20): Lift => ({
+  athlete,
+  loadKg,
+  barKg,
+  plates,
+  sets,
+});
+const planned = (...args: Parameters<typeof rackPlan>) => {
+  const plan = rackPlan(...args);
+  if (!plan.ok) throw new Error(plan.refusal.code);
+  return plan.value;
+};
+
+test("only what lies outside a difference is moved", () => {
+  expect(plateChange([20, 10, 2.5], [20, 10])).toEqual({ takeOff: [2.5], putOn: [] });
+  expect(plateChange([20, 10], [20, 15, 1.25])).toEqual({ takeOff: [10], putOn: [15, 1.25] });
+  expect(plateChange([], [20])).toEqual({ takeOff: [], putOn: [20] });
+});
+
+test("three lifters at one rack: counted by hand", () => {
+  // 62.5 = 20+1.25 a side, 80 = 20+10, 85 = 20+10+2.5, on a 20 kg bar. Moves a side:
+  // put on 2; off 1.25, on 10: 2; on 2.5: 1. Five a side, ten in all. Nine sets of 3 minutes: 27.
+  const plan = planned(
+    [
+      lift("Tomas Reyerson", 85, [20, 10, 2.5]),
+      lift("Oona Petrakell", 62.5, [20, 1.25]),
+      lift("Nils Quarrington", 80, [20, 10]),
+    ],
+    1,
+    3,
+    60,
+  );
+  expect(plan.racks[0]!.turns.map(({ athlete }) => athlete)).toEqual([
+    "Oona Petrakell",
+    "Nils Quarrington",
+    "Tomas Reyerson",
+  ]);
+  expect(plan.moves).toBe(10);
+  expect(plan.minutes).toBe(27);
+});
+
+test("a room that is free too briefly says what it needs; two kinds of bar need two racks", () => {
+  const two = [lift("Kofi Anstruther", 115, [20, 20, 5, 2.5]), lift("Wren Castellow", 50, [15])];
+  expect(rackPlan(two, 1, 3, 15)).toEqual({
+    ok: false,
+    refusal: { code: "room-too-short", facts: { minutes: 18, minutesOfRoom: 15 } },
+  });
+  expect(planned(two, 2, 3, 15).racks).toHaveLength(2);
+  const light = lift("Bea Lindqvale", 35, [10], 3, 15);
+  expect(rackPlan([...two, light], 1, 3, 60)).toMatchObject({ refusal: { code: "racks-too-few" } });
+  expect(rackPlan(two, 0, 3, 60)).toMatchObject({ refusal: { code: "racks-impossible" } });
+  expect(planned([], 2, 3, 60)).toEqual({ racks: [], moves: 0, minutes: 0 });
+});
+
+const side = fc
+  .subarray([20, 15, 10, 5, 2.5, 1.25], { minLength: 0 })
+  .map((plates) => [...plates].sort((a, b) => b - a));
+const lifts = fc
+  .array(fc.tuple(side, fc.integer({ min: 1, max: 5 }), fc.constantFrom(15, 20)), {
+    minLength: 1,
+    maxLength: 7,
+  })
+  .map((rows) =>
+    rows.map(([plates, sets, barKg], i) =>
+      lift(`athlete ${i}`, barKg + 2 * plates.reduce((a, b) => a + b, 0), plates, sets, barKg),
+    ),
+  );
+
+test("everyone lifts once, on the right bar, within the room's racks and time, and no cut moves fewer", () => {
+  fc.assert(
+    fc.property(
+      lifts,
+      fc.integer({ min: 1, max: 3 }),
+      fc.integer({ min: 5, max: 40 }),
+      (all, racks, room) => {
+        const plan = rackPlan(all, racks, 1, room);
+        if (!plan.ok) return;
+        const turns = plan.value.racks.flatMap((share) => share.turns);
+        expect(turns.map(({ athlete }) => athlete).sort()).toEqual(
+          all.map(({ athlete }) => athlete).sort(),
+        );
+        expect(plan.value.racks.length).toBeLessThanOrEqual(racks);
+        expect(plan.value.minutes).toBeLessThanOrEqual(room);
+        for (const share of plan.value.racks) {
+          let on: readonly number[] = [];
+          for (const turn of share.turns) {
+            expect(turn.barKg).toBe(share.barKg);
+            on = [...on.slice(0, on.length - turn.takeOff.length), ...turn.putOn];
+            expect(on).toEqual(turn.plates);
+          }
+        }
+        const more = rackPlan(all, racks + 1, 1, room);
+        if (more.ok) expect(more.value.moves).toBeLessThanOrEqual(plan.value.moves);
+      },
+    ),
+  );
+});
