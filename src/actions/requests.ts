@@ -1,13 +1,17 @@
 import * as z from "zod/mini";
-import { type Day, dayFromIso } from "../coaching/calendar/day";
+import { type Day, dayFromIso, isoFromDay } from "../coaching/calendar/day";
 import { tableNames } from "../rows/table-name";
 import { answerColumn, answerName, answerTable, forgetName } from "./answers";
 import { athleteView } from "./athlete-view";
 import { highlightSquad } from "./highlight-squad";
 import { mendCell } from "./mend-cell";
+import type { WeekChange } from "./messages";
 import { rowCheck } from "./row-check";
 import { setUpView } from "./set-up";
 import { squadView } from "./squad-view";
+import { writeProposedWeek } from "./week/write-proposed-week";
+import { takeBackWeek } from "./week/write-week";
+import { weekView } from "./week-view";
 import type { Workbook } from "./workbook";
 
 /** A request the sidebar may make: its arguments, checked before anything is done, and the work. */
@@ -29,6 +33,17 @@ const isoDay = z.pipe(
 const tabId = z.int().check(z.gte(0));
 const cell = z.string().check(z.regex(/^[A-Z]{1,3}[1-9]\d{0,6}$/));
 const today = { today: isoDay };
+const change = z.strictObject({
+  athlete: text,
+  leaveOut: z.optional(z.boolean()),
+  block: z.optional(text),
+  loadKg: z.optional(z.number().check(z.gte(0), z.lte(500))),
+  sets: z.optional(z.int().check(z.gte(1), z.lte(10))),
+  day: z.optional(text),
+  contacts: z.optional(z.int().check(z.gte(0), z.lte(200))),
+  stack: z.optional(text),
+});
+const changes = z.array(change).check(z.maxLength(500));
 
 function request<Shape extends z.core.$ZodLooseShape>(
   summary: string,
@@ -118,6 +133,29 @@ export const requests = {
       forgetName(workbook, given.written);
       return setUpView(workbook, given.today);
     },
+  ),
+  weekView: request(
+    "Next week's sets as proposed.",
+    { ...today, monday: z.nullable(isoDay), changes },
+    (workbook, given) =>
+      weekView(workbook, given.today, given.monday, given.changes as WeekChange[]),
+  ),
+  writeWeek: request(
+    "Writes a week's rows into the Next week tab.",
+    { ...today, monday: isoDay, changes, athletes: z.nullable(z.array(text)) },
+    (workbook, given) =>
+      writeProposedWeek(
+        workbook,
+        given.today,
+        given.monday,
+        given.changes as WeekChange[],
+        given.athletes,
+      ),
+  ),
+  takeBackWeek: request(
+    "Takes a week's unchanged rows back.",
+    { ...today, monday: isoDay },
+    (workbook, given) => takeBackWeek(workbook, isoFromDay(given.monday)),
   ),
 } satisfies Readonly<Record<string, Request>>;
 

@@ -1,0 +1,107 @@
+import { speedOnLine } from "../coaching/bar-speed/expected-speed";
+import { squadLines } from "../coaching/bar-speed/squad-lines";
+import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
+import { strengthEstimate } from "../coaching/bar-speed/strength-estimate";
+import type { Day } from "../coaching/calendar/day";
+import { squadJumpTrend } from "../coaching/jumps/squad-jump-trend";
+import type { AthleteState } from "../coaching/next-week/athlete-state";
+import { nameKey } from "../coaching/record/name-key";
+import { gymDays } from "../coaching/series/season-start";
+import { squadIndex } from "../coaching/series/squad-index";
+import { mainLift } from "./athlete-view";
+import type { StateOfSquad } from "./state-of-squad";
+
+/** What next week's sets depend on, for any athlete: the measures asked once for the squad. */
+export function athleteStates(state: StateOfSquad): (athlete: string) => AthleteState {
+  const { read, index, hold, dayOf, asOf } = state;
+  const { rows } = read;
+  const lines = remembered((key: string) => {
+    const [lift = "", upTo = ""] = key.split("\n");
+    const day = Number(upTo);
+    const known = day === asOf ? index : squadIndex({ sets: rows.sets }, day);
+    return squadLines({ index: known, exercise: lift });
+  });
+  const sets = remembered((lift: string) => squadSetToSet({ index, exercise: lift }));
+  const jumps = squadJumpTrend({
+    index,
+    test: "box jump",
+    plates: rows.plates,
+    athletes: rows.athletes,
+    rules: rows.rules,
+  });
+  return (athlete) => {
+    const season = hold.of(athlete);
+    const own = index.of(athlete);
+    const lift = mainLift(state, athlete);
+    const about = rows.athletes.find((one) => nameKey(one.athlete) === nameKey(athlete));
+    const recent = lift === null ? null : lines(`${lift}\n${asOf}`)(athlete);
+    // A novice rises: the baseline's speed would never bite. All others are held to their baseline.
+    const baselineDay =
+      about?.experience === "novice" || season.baseline.to === null ? asOf : season.baseline.to;
+    const usual = lift === null ? null : lines(`${lift}\n${baselineDay}`)(athlete);
+    const session = lift === null ? null : sets(lift)(athlete);
+    const strength =
+      recent?.ok === true ? strengthEstimate(recent.value, rows.rules.minimumSpeed) : null;
+    const trend = jumps(athlete);
+    const days = own ? [...gymDays(own)] : [];
+    const lastDay = days.length === 0 ? null : Math.max(...days);
+    return {
+      athlete,
+      word: season.word,
+      sinceDay: season.sinceDay,
+      lastWord: lastDay === null ? null : dayOf(athlete, lastDay).word,
+      heldSpeed:
+        session?.ok !== true || session.value.word === "too few rows"
+          ? null
+          : session.value.word !== "slower than usual",
+      usualSpeed: (loadKg) => {
+        const line = usual?.ok === true ? usual : recent;
+        return line?.ok === true ? speedOnLine(line.value, loadKg).speed : null;
+      },
+      strengthLowKg: strength?.ok === true ? strength.value.low : null,
+      jumpWord: trend.ok ? trend.value.word : null,
+      ...lastJump(state, athlete),
+      soreness: highSoreness(state, athlete),
+    };
+  };
+}
+
+function lastJump({ index }: StateOfSquad, athlete: string) {
+  const attempts = [...(index.of(athlete)?.jumps ?? [])]
+    .filter(([test]) => /box/.test(test))
+    .flatMap(([, list]) => list)
+    .sort((a, b) => a.day - b.day);
+  const cleared = attempts.filter(({ stackKg, cleared: ok }) => stackKg.length > 0 && ok !== false);
+  const heights = attempts.filter(({ heightCm }) => heightCm !== null);
+  return {
+    lastStackKg: cleared[cleared.length - 1]?.stackKg ?? [],
+    lastJumpCm: heights[heights.length - 1]?.heightCm ?? null,
+  };
+}
+
+/** Points over the athlete's own usual that are worth asking about (common practice, no source). */
+const wellOver = 2;
+const recentDays = 2;
+
+function highSoreness(
+  { index, asOf }: StateOfSquad,
+  athlete: string,
+): { day: Day; value: number } | null {
+  const days = (index.of(athlete)?.diary ?? []).filter(({ soreness }) => soreness !== null);
+  if (days.length < 8) return null;
+  const mean = days.reduce((sum, { soreness }) => sum + (soreness ?? 0), 0) / days.length;
+  const recent = days.filter(
+    ({ day, soreness }) => day > asOf - recentDays && (soreness ?? 0) >= mean + wellOver,
+  );
+  const last = recent[recent.length - 1];
+  return last ? { day: last.day, value: last.soreness ?? 0 } : null;
+}
+
+function remembered<Value>(work: (key: string) => Value): (key: string) => Value {
+  const known = new Map<string, Value>();
+  return (key) => {
+    const value = known.get(key) ?? work(key);
+    known.set(key, value);
+    return value;
+  };
+}

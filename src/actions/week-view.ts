@@ -1,0 +1,195 @@
+import { blockFromText, blockText, rotation } from "../coaching/blocks/block";
+import { type Day, dayFromIso, isoFromDay, mondayOf } from "../coaching/calendar/day";
+import {
+  type LineChange,
+  type ProposedLine,
+  proposeLine,
+} from "../coaching/next-week/propose-line";
+import { nameKey } from "../coaching/record/name-key";
+import { readStack } from "../rows/value/stack";
+import { cautions } from "../words/cautions";
+import { dressOf } from "../words/dress";
+import { countWords, dayWords } from "../words/reasons-figures";
+import { holdReason, holdWords } from "../words/reasons-hold";
+import {
+  bandChangeWords,
+  bandLiftWords,
+  bandSpeedWords,
+  briefWords,
+  consequenceWords,
+  lineReasonWords,
+  platesWords,
+  stackWords,
+  weekdayWords,
+} from "../words/week";
+import { athleteStates } from "./athlete-states";
+import type { WeekChange, WeekLine, WeekSession, WeekView } from "./messages";
+import { namesOf } from "./squad-view";
+import { type StateOfSquad, stateOfSquad } from "./state-of-squad";
+import { findWeekTab, readWeekTab } from "./week/week-tab";
+import type { Workbook } from "./workbook";
+
+/** A week's proposal, with the lines as proposed and a coach's changes on top. */
+export type ProposedWeek = {
+  readonly state: StateOfSquad;
+  readonly monday: Day;
+  readonly lines: readonly { readonly line: ProposedLine; readonly leftOut: boolean }[];
+};
+
+/** Next week's sets for the squad, the odd lines to be read first. */
+export function weekView(
+  workbook: Workbook,
+  today: Day,
+  monday: Day | null,
+  changes: readonly WeekChange[],
+): WeekView {
+  const week = proposedWeek(workbook, today, monday, changes);
+  const { state } = week;
+  const next = mondayOf(state.asOf) + 7;
+  const mondays = [next - 7, next, next + 7, next + 14, next + 21];
+  const lines = week.lines.map(({ line, leftOut }) => weekLine(state, line, leftOut));
+  const already = weekAlready(workbook, week.monday);
+  return {
+    monday: isoFromDay(week.monday),
+    mondays: mondays.map((day) => ({ monday: isoFromDay(day), label: dayWords(day) })),
+    notes: weekNotes(week),
+    lines: [...lines].sort((a, b) => Number(b.odd) - Number(a.odd)),
+    rowsToWrite: lines.reduce((sum, line) => sum + (line.leftOut ? 0 : line.sessions.length), 0),
+    already:
+      already === 0
+        ? ""
+        : `${countWords(already, "row")} of this week already in the tab Next week: only changed rows are replaced, your own edits stay.`,
+    canTakeBack: already > 0,
+    cautions,
+  };
+}
+
+export function proposedWeek(
+  workbook: Workbook,
+  today: Day,
+  asked: Day | null,
+  changes: readonly WeekChange[],
+): ProposedWeek {
+  const state = stateOfSquad(workbook, today);
+  const monday = asked ?? mondayOf(state.asOf) + 7;
+  const stateOf = athleteStates(state);
+  const { rows } = state.read;
+  const lines = namesOf(state).map((name) => {
+    const change = changes.find(({ athlete }) => nameKey(athlete) === nameKey(name));
+    const line = proposeLine({
+      athlete: rows.athletes.find((one) => nameKey(one.athlete) === nameKey(name)) ?? null,
+      name,
+      state: stateOf(name),
+      rows,
+      monday,
+      asOf: state.asOf,
+      ...(change && { change: lineChange(change) }),
+    });
+    return { line, leftOut: change?.leaveOut === true };
+  });
+  return { state, monday, lines };
+}
+
+/** A change as the message carries it; a stack or block that cannot be read is left as proposed. */
+function lineChange({ block, sets, loadKg, day, contacts, stack }: WeekChange): LineChange {
+  const blockRead = block === undefined ? null : blockFromText(block);
+  const stackRead = stack === undefined || stack === "" ? null : readStack(stack);
+  const dayRead = day === undefined ? null : dayFromIso(day);
+  return {
+    ...(blockRead?.ok && { block: blockRead.value }),
+    ...(sets !== undefined && { sets }),
+    ...(loadKg !== undefined && { loadKg }),
+    ...(dayRead !== null && { day: dayRead }),
+    ...(contacts !== undefined && { contacts }),
+    ...(stackRead?.ok && { stackKg: stackRead.value }),
+  };
+}
+
+function weekLine(state: StateOfSquad, line: ProposedLine, leftOut: boolean): WeekLine {
+  const season = state.hold.of(line.athlete);
+  const about = state.read.rows.athletes.find(
+    (one) => nameKey(one.athlete) === nameKey(line.athlete),
+  );
+  const word = line.not === "out" ? "out" : holdWords(season);
+  return {
+    athlete: line.athlete,
+    group: about?.group ?? "",
+    event: about?.event ?? "",
+    odd: line.odd,
+    word,
+    dress: dressOf(word),
+    brief: briefWords(line),
+    why: [...line.reasons.map(lineReasonWords), `${holdReason(season)}.`],
+    sessions: line.sessions.map(weekSession),
+    leftOut,
+    ahead: (line.ahead?.steps ?? []).slice(0, 4).map(({ block, loadKg }, i) => ({
+      week: i === 0 ? "this step" : `step ${i + 1}`,
+      block: blockText(block),
+      loadKg,
+    })),
+    blocks: rotation.map(blockText),
+    days: (line.days?.all ?? []).map(({ day, refused }) => ({
+      day: isoFromDay(day),
+      label: `${weekdayWords(day)}${refused ? ", refused" : ""}`,
+      why: refused?.code ?? "",
+    })),
+  };
+}
+
+function weekSession(session: ProposedLine["sessions"][number]): WeekSession {
+  return {
+    day: isoFromDay(session.day),
+    dayWords: weekdayWords(session.day),
+    block: blockText(session.block),
+    sets: session.sets,
+    reps: session.reps,
+    loadKg: session.loadKg,
+    plates: session.plates,
+    platesWords: platesWords(session.plates),
+    barKg: session.barKg,
+    markerKg: session.markerKg,
+    speedFloor: session.speedFloor === null ? null : Math.round(100 * session.speedFloor) / 100,
+    stack:
+      session.stackKg.length > 0
+        ? stackWords(session.stackKg)
+        : session.stackCm === null
+          ? ""
+          : `${session.stackCm} cm`,
+    contacts: session.contacts,
+    bands: session.bands.map((band) => ({
+      speed: bandSpeedWords(band),
+      lift: bandLiftWords(band),
+      change: bandChangeWords(band),
+    })),
+    ifWritten: consequenceWords(session),
+  };
+}
+
+/** What the whole week is: its races, and how many are in race week. */
+function weekNotes({ state, monday, lines }: ProposedWeek): string[] {
+  const { rows } = state.read;
+  const races = rows.races.filter(({ day }) => day >= monday && day < monday + 7);
+  const racing = lines.filter(({ line }) => line.kind === "race week").length;
+  const named = new Set<string>();
+  const notes = races.flatMap(({ race, day, matters, startMinute }) => {
+    const label = `${race.split(",")[0]}`;
+    if (named.has(label)) return [];
+    named.add(label);
+    const time =
+      startMinute === null
+        ? ""
+        : ` ${String(Math.floor(startMinute / 60)).padStart(2, "0")}:${String(startMinute % 60).padStart(2, "0")}`;
+    return [`${label}, ${matters ?? "C"} race, ${weekdayWords(day)}${time}.`];
+  });
+  return racing === 0
+    ? notes
+    : [...notes, `${countWords(racing, "athlete")} in race week: sets about half, load kept.`];
+}
+
+/** How many lines of a week stand in the Next week tab already. */
+function weekAlready(workbook: Workbook, monday: Day): number {
+  const tab = findWeekTab(workbook);
+  if (!tab) return 0;
+  const names = [...readWeekTab(workbook, tab).rowOf.keys()];
+  return names.filter((name) => name.startsWith(`${isoFromDay(monday)} `)).length;
+}

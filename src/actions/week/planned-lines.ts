@@ -1,0 +1,45 @@
+import { blockText } from "../../coaching/blocks/block";
+import { isoFromDay } from "../../coaching/calendar/day";
+import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
+import { assistanceWords } from "../../words/next-week-tab";
+import { lineReasonWords, platesWords, stackWords } from "../../words/week";
+import { columnName } from "../cell-place";
+import { type PlannedLine, weekColumns } from "./plan-lines";
+
+/** The lines of the tab for one athlete's proposal: one for each session. */
+export function plannedLines(line: ProposedLine, stepKg: number): PlannedLine[] {
+  const why = line.reasons.map(lineReasonWords).join(" ");
+  return line.sessions.map((session, at) => ({
+    athlete: line.athlete,
+    session: at + 1,
+    cells: {
+      athlete: line.athlete,
+      marker: session.markerKg ?? "",
+      today: (row) => ({ formula: dayFormula(session, stepKg, row) }),
+      day: { day: isoFromDay(session.day) },
+      sets: blockText({ sets: session.sets, reps: session.reps }),
+      load: session.loadKg,
+      plates: platesWords(session.plates),
+      floor: session.speedFloor === null ? "" : hundredths(session.speedFloor),
+      stack:
+        session.stackKg.length > 0
+          ? stackWords(session.stackKg)
+          : session.stackCm === null
+            ? ""
+            : `${session.stackCm} cm`,
+      contacts: session.contacts,
+      assistance: assistanceWords,
+      why,
+    },
+  }));
+}
+
+/** The cell that answers to one typed speed: the marker's usual speed stands in the formula. */
+function dayFormula(session: ProposedSession, stepKg: number, row: number): string {
+  const cell = (column: (typeof weekColumns)[number]) =>
+    `${columnName(weekColumns.indexOf(column) + 1)}${row}`;
+  const usual = session.usualMarkerSpeed === null ? '""' : hundredths(session.usualMarkerSpeed);
+  return `=DAY_LOAD(${cell("typed")},${usual},${cell("load")},${session.sets},${stepKg})`;
+}
+
+const hundredths = (speed: number) => Math.round(speed * 100) / 100;
