@@ -40,16 +40,6 @@ export const rowRefusals = {
     `Nothing to compare for ${athlete}: no figure in Diary and no row in Runs up to that day.`,
   "season-without-level": ({ athlete, sessions }: Facts) =>
     `Too few rows of ${athlete}: ${countWords(Number(sessions), "session")} with a speed or a jump; about eight are needed before a day can be called unusual.`,
-  "run-not-rated": ({ row, day }: Facts) =>
-    `The run of ${dayWords(Number(day))} (row ${row} of runs) lacks minutes or exertion: fill both in, as a sum without it would be too low.`,
-  "load-unvarying": ({ days }: Facts) =>
-    `All ${days} days have the same load, so monotony and strain have no value.`,
-  "no-runs": ({ athlete }: Facts) =>
-    `No run of ${athlete} up to that day: check the spelling and the date.`,
-  "exertion-impossible": ({ exertion }: Facts) =>
-    `An exertion of ${exertion} is not possible: give 0 to 10.`,
-  "minutes-impossible": ({ minutes }: Facts) =>
-    `A run of ${minutes} minutes is not possible: give its minutes.`,
   "load-past-line": ({ loadKg }: Facts) =>
     `${trimmed(Number(loadKg), 2)} kg is past the end of the line: no speed is expected there.`,
 } as const;

@@ -23,6 +23,18 @@ test.each(refusalCodes)("the sentence of %s is plain", (code) => {
   expect(said).not.toMatch(/because|\bmax\b|score|target|null/i);
 });
 
+test("no code has two sentences", () => {
+  const folder = join(src, "words");
+  const codes = readdirSync(folder)
+    .filter((file) => /^refusals-.*\.ts$/.test(file))
+    .flatMap((file) => [
+      ...readFileSync(join(folder, file), "utf8").matchAll(/^ {2}"([a-z0-9-]+)": /gm),
+    ])
+    .map(([, code]) => code!);
+  expect(codes.filter((code, at) => codes.indexOf(code) !== at)).toEqual([]);
+  expect(codes).toHaveLength(refusalCodes.length);
+});
+
 test("a code without a sentence is our mistake", () => {
   expect(() => refusalSentence({ code: "no-such-code", facts: {} })).toThrow("no sentence");
 });

@@ -1,0 +1,63 @@
+import { catalogue } from "../../src/catalogue";
+import { exampleDiary, exampleJumps, exampleSets } from "../../src/catalogue/example-rows";
+
+const call = (name: string, ...args: unknown[]) =>
+  catalogue.find((entry) => entry.name === name)!.compute(args) as unknown[][];
+const asOf = "2026-05-21";
+const both = [["Athlete"], ["Tomas Reyerson"], ["Ilka Brandmoor"]];
+const runs = [
+  ["date", "athlete", "minutes", "exertion"],
+  ["2026-05-18", "Tomas Reyerson", 60, 7],
+  ["2026-05-20", "Tomas Reyerson", 40, ""],
+  ["2026-05-19", "Ilka Brandmoor", 30, 5],
+];
+
+test("unusual days: every row carries its athlete, and a calm season says so", () => {
+  const rows = call("UNUSUAL_DAYS", both, exampleSets, exampleJumps, exampleDiary, "", "", asOf);
+  expect(rows.map(([name]) => name)).toEqual(["Tomas Reyerson", "Ilka Brandmoor"]);
+  expect(rows[0]![4]).toBe("no day beyond the athlete's own wobble in 14 sessions");
+  expect(rows[1]![1]).toBe("2026-05-07");
+});
+
+test("words of pain stand before everything else, and no statistics come before them", () => {
+  const diary = [...exampleDiary, ["2026-05-12", "Ilka Brandmoor", 7.5, 2, "shin sore at night"]];
+  const rows = call("WHAT_DIFFERED", "Ilka Brandmoor", exampleSets, exampleJumps, diary, "", asOf);
+  expect(rows[0]!.slice(0, 3)).toEqual(["Ilka Brandmoor", "look first", "–"]);
+  expect(rows[0]![8]).toMatch(/12 May \(sore\).*doctor or physiotherapist/);
+});
+
+test("what differed: each athlete's items, then all together", () => {
+  const rows = call("WHAT_DIFFERED", both, exampleSets, exampleJumps, exampleDiary, "", asOf);
+  const names = [...new Set(rows.map(([name]) => name))];
+  expect(names).toEqual(["Tomas Reyerson", "Ilka Brandmoor", "all together"]);
+  for (const row of rows) {
+    expect(row).toHaveLength(9);
+    expect(String(row[8])).toMatch(/\d+ days?/);
+    expect(String(row[8])).not.toMatch(/because/i);
+  }
+});
+
+test("an athlete without diary or runs is refused in words", () => {
+  const without = (athletes: unknown) =>
+    call("WHAT_DIFFERED", athletes, exampleSets, exampleJumps, "", "", asOf);
+  expect(() => without("Ilka Brandmoor")).toThrow("Nothing to compare for Ilka Brandmoor");
+  expect(without(both)[1]!.slice(0, 2)).toEqual([
+    "Ilka Brandmoor",
+    expect.stringContaining("Nothing to compare for Ilka Brandmoor"),
+  ]);
+});
+
+test("run load: an unrated run refuses the sum by its row, seven equal days refuse the SD", () => {
+  const rows = call("RUN_LOAD", both, runs, asOf);
+  expect(rows[0]![0]).toMatch(/The run in row 3 has no exertion or no minutes/);
+  expect(rows[0]!.slice(1)).toEqual(Array(10).fill("–"));
+  expect(rows[1]!.slice(0, 2)).toEqual([0, 150]);
+  const equal = [
+    runs[0]!,
+    ...[15, 16, 17, 18, 19, 20, 21].map((day) => [`2026-05-${day}`, "Ilka Brandmoor", 30, 5]),
+  ];
+  expect(() => call("RUN_LOAD", "Ilka Brandmoor", equal, asOf)).toThrow(
+    "All 7 days have the same run load, so monotony cannot be told.",
+  );
+  expect(() => call("RUN_LOAD", "Ilka Brandmoor", "", asOf)).toThrow("runs is blank");
+});
