@@ -7,12 +7,12 @@ export const localPage = {
     "Reads the rows you already keep and says who is holding the speed, power and strength of the season’s start, and what each athlete lifts next week.",
   chooseSample: "Open the sample squad",
   sampleAbout:
-    "An invented club with eight weeks of rows. Change anything; your own files are not touched.",
+    "An invented club with half a season of rows. Change anything; your own files are not touched.",
   chooseOwn: "Open your own",
   ownAbout:
     "An .xlsx workbook, or the .csv files of one folder together. You can also drop them here.",
   stays: "Everything stays on this machine. No account, no network.",
-  dropHere: "Drop to open",
+  dropElsewhere: "To open another workbook, press Open… and drop it there.",
   undo: "Undo",
   redo: "Redo",
   openAnother: "Open…",
@@ -33,6 +33,5 @@ export const localPage = {
     "The program in the terminal has ended, so changes are no longer saved. Start it again and open the new address.",
   refusedAt: (cell: string, sentence: string) => `${cell}: ${sentence}`,
   menuFailed: (label: string, sentence: string) => `${label}: ${sentence}`,
-  shownMessages: "Messages",
   grid: "Workbook",
 } as const;

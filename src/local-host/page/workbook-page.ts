@@ -56,6 +56,12 @@ export async function workbookPage(
     messages.put(`note ${index}`, { text });
   });
   refusedCells(host, messages);
+  // Without this the browser would leave the page for the dropped file.
+  page.ondragover = (event) => event.preventDefault();
+  page.ondrop = (event) => {
+    event.preventDefault();
+    messages.passing("drop", localPage.dropElsewhere);
+  };
   await host.settled();
   const kept = keptState(host, place, state, messages);
   void requests.untilClosed().then(() => {
