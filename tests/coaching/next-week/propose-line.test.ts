@@ -1,0 +1,114 @@
+import fc from "fast-check";
+import { platesASide } from "../../../src/coaching/blocks/plate-loading";
+import { mostReps } from "../../../src/coaching/blocks/repetition-load";
+import type { AthleteState } from "../../../src/coaching/next-week/athlete-state";
+import { proposeLine } from "../../../src/coaching/next-week/propose-line";
+import { athlete, clubRuns, day, plates, session, squadRows, state } from "./written-squad";
+
+const monday = day("2026-05-11");
+const name = "Tomas Reyerson";
+const sessionDays = [
+  "2026-04-21",
+  "2026-04-23",
+  "2026-04-28",
+  "2026-04-30",
+  "2026-05-05",
+  "2026-05-07",
+];
+
+type Given = {
+  readonly loadKg: number;
+  readonly sets: number;
+  readonly reps: number;
+  readonly moved: boolean | null;
+  readonly word: AthleteState["word"];
+  readonly lastWord: AthleteState["lastWord"];
+  readonly heldSpeed: boolean | null;
+  readonly guard: number | null;
+  readonly days: number;
+};
+
+const proposed = ({ loadKg, sets, reps, moved, word, lastWord, heldSpeed, guard, days }: Given) =>
+  proposeLine({
+    athlete: athlete(name),
+    name,
+    state: state(name, { word, lastWord, heldSpeed, strengthLowKg: guard }),
+    rows: squadRows({
+      sets: sessionDays
+        .slice(0, days)
+        .flatMap((iso) =>
+          session(name, iso, { sets, reps, loadKg, markerKg: 40 }, { movedWell: moved }),
+        ),
+      runs: clubRuns(name, monday),
+    }),
+    monday,
+    asOf: day("2026-05-10"),
+  });
+
+const given: fc.Arbitrary<Given> = fc.record({
+  // Loads that this gym's plates make on a 20 kg bar.
+  loadKg: fc.integer({ min: 8, max: 64 }).map((n) => 2.5 * n),
+  sets: fc.constantFrom(3, 5),
+  reps: fc.constantFrom(3, 5),
+  moved: fc.constantFrom(true, false, null),
+  word: fc.constantFrom("holding", "slipping", "rising", "level", "too few rows"),
+  lastWord: fc.constantFrom("as usual", "below usual", "well below usual", "above usual", null),
+  heldSpeed: fc.constantFrom(true, false, null),
+  guard: fc.option(fc.integer({ min: 30, max: 220 })),
+  days: fc.integer({ min: 1, max: 6 }),
+});
+
+test("never above the guard: two repetitions stay in reserve wherever a lighter bar can leave them", () => {
+  fc.assert(
+    fc.property(given, (facts) => {
+      const line = proposed(facts);
+      for (const one of line.sessions) {
+        if (facts.guard === null || one.loadKg === one.barKg) continue;
+        expect(mostReps(one.loadKg / facts.guard) - one.reps).toBeGreaterThanOrEqual(2);
+        expect(one.loadKg).toBeLessThan(facts.guard);
+      }
+    }),
+  );
+});
+
+test("never up after poor movement, unrecorded movement, lost speed or while slipping", () => {
+  fc.assert(
+    fc.property(given, (facts) => {
+      const stops = facts.moved !== true || facts.heldSpeed === false || facts.word === "slipping";
+      for (const { loadKg } of proposed(facts).sessions) {
+        if (stops) expect(loadKg).toBeLessThanOrEqual(facts.loadKg);
+      }
+    }),
+  );
+});
+
+test("never two increases for one session: no more than one plate step, both sessions the same", () => {
+  fc.assert(
+    fc.property(given, (facts) => {
+      const loads = proposed(facts).sessions.map(({ loadKg }) => loadKg);
+      expect(new Set(loads).size).toBeLessThanOrEqual(1);
+      for (const loadKg of loads) expect(loadKg).toBeLessThanOrEqual(facts.loadKg + 2.5);
+    }),
+  );
+});
+
+test("always on plates that exist", () => {
+  fc.assert(
+    fc.property(given, (facts) => {
+      for (const { loadKg, barKg, plates: side } of proposed(facts).sessions) {
+        expect(platesASide(loadKg, barKg, plates)).toMatchObject({ ok: true, value: side });
+        expect(barKg + 2 * side.reduce((sum, one) => sum + one, 0)).toBeCloseTo(loadKg, 9);
+      }
+    }),
+  );
+});
+
+test("above usual never adds load", () => {
+  fc.assert(
+    fc.property(given, (facts) => {
+      const loads = (lastWord: AthleteState["lastWord"]) =>
+        proposed({ ...facts, lastWord }).sessions.map(({ loadKg }) => loadKg);
+      expect(loads("above usual")).toEqual(loads("as usual"));
+    }),
+  );
+});
