@@ -1,4 +1,4 @@
-import { type Day, dayFromDate, isoFromDay } from "../../coaching/calendar/day";
+import { type Day, isoFromDay } from "../../coaching/calendar/day";
 import type { Column } from "../header/column-map";
 import type { CellReader, TableView } from "../table-view";
 import { isBlank } from "../value/blank";
@@ -8,6 +8,7 @@ import { isDate } from "../value/is-date";
 import { saysNoValue } from "../value/no-value";
 import { cellAbove } from "./above";
 import { type DayEvidence, dayEvidence } from "./day-evidence";
+import { nearYear } from "./near-year";
 
 /** What a day cell says besides the day. */
 export type DayAside = { minute: number | null };
@@ -133,23 +134,4 @@ export function dayColumn(
     carriedDay = readCell(line, row);
     return carriedDay;
   };
-}
-
-/** The year that brings a date nearest the one read before it; otherwise the column's own. */
-function nearYear(text: DayText, before: Day | null, year: number | null): number | null {
-  if (before === null) return year;
-  const around = new Date(before * dayMs).getUTCFullYear();
-  const [first, second] = text.pair ?? [text.date ?? 1, text.month ?? 1];
-  const month = second <= 12 ? second : first;
-  const date = second <= 12 ? first : second;
-  let best = around;
-  let nearest = Number.POSITIVE_INFINITY;
-  for (const candidate of [around - 1, around, around + 1]) {
-    const day = dayFromDate(candidate, month, Math.min(date, 28));
-    if (day !== null && Math.abs(day - before) < nearest) {
-      nearest = Math.abs(day - before);
-      best = candidate;
-    }
-  }
-  return best;
 }
