@@ -29,6 +29,7 @@ const reasons: Readonly<Record<string, (facts: LineReason["facts"]) => string>> 
   "slipping-held": () => "No step up while slipping.",
   "modified-held": ({ mayDo }) => `${mayDo === "cleared" ? "Cleared" : "Modified"}: load held.`,
   "last-well-below": () => "Last session well below usual: load held.",
+  "sore-held": () => "Sorer than usual: load held.",
   "hold-week": ({ week, of }) => `Hold: week ${week} of ${of}.`,
   "quality-not-recorded": () => "Movement not recorded last session: hold.",
   "moved-poorly": () => "Movement was poor last session: hold until it is good.",

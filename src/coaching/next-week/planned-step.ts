@@ -81,6 +81,7 @@ export function plannedStep(given: {
   if (state.word === "slipping") return hold("slipping-held");
   if (mayDo === "modified" || mayDo === "cleared") return hold("modified-held", { mayDo });
   if (state.lastWord === "well below usual") return hold("last-well-below");
+  if (state.soreness) return hold("sore-held");
   const gates = {
     movedWell: step.movedWell,
     volumeDone: step.volumeDone,

@@ -28,11 +28,14 @@ type Given = {
   readonly days: number;
 };
 
-const proposed = ({ loadKg, sets, reps, moved, word, lastWord, heldSpeed, guard, days }: Given) =>
+const proposed = (
+  { loadKg, sets, reps, moved, word, lastWord, heldSpeed, guard, days }: Given,
+  soreness: AthleteState["soreness"] = null,
+) =>
   proposeLine({
     athlete: athlete(name),
     name,
-    state: state(name, { word, lastWord, heldSpeed, strengthLowKg: guard }),
+    state: state(name, { word, lastWord, heldSpeed, strengthLowKg: guard, soreness }),
     rows: squadRows({
       sets: sessionDays
         .slice(0, days)
@@ -88,6 +91,19 @@ test("never two increases for one session: no more than one plate step, both ses
       const loads = proposed(facts).sessions.map(({ loadKg }) => loadKg);
       expect(new Set(loads).size).toBeLessThanOrEqual(1);
       for (const loadKg of loads) expect(loadKg).toBeLessThanOrEqual(facts.loadKg + 2.5);
+    }),
+  );
+});
+
+test("soreness well over usual holds the load and halves the contacts", () => {
+  fc.assert(
+    fc.property(given, (facts) => {
+      const sore = proposed(facts, { day: day("2026-05-10"), value: 7 });
+      for (const one of sore.sessions) {
+        expect(one.loadKg).toBeLessThanOrEqual(facts.loadKg);
+        expect(one.contacts).toBe(30);
+      }
+      if (sore.sessions.length > 0) expect(sore.reasons.map(({ code }) => code)).toContain("sore");
     }),
   );
 });

@@ -1,0 +1,128 @@
+import { proposeLine } from "../../src/coaching/next-week/propose-line";
+import type { AvailabilitySpell } from "../../src/coaching/record/availability-spell";
+import { lineReasonWords } from "../../src/words/week";
+import {
+  athlete,
+  clubRuns,
+  day,
+  race,
+  session,
+  squadRows,
+  state,
+} from "../coaching/next-week/written-squad";
+
+/** Week of Monday 18 May: R2, a 10 km A race on Saturday 23 May at 10:00. */
+const monday = day("2026-05-18");
+const r2 = race("2026-05-23", 10);
+const at67 = { sets: 3, reps: 5, loadKg: 67.5, markerKg: 50 };
+const priya = "Priya Tellander";
+const dario = "Dario Quell";
+const sets = [
+  ...["2026-05-05", "2026-05-07", "2026-05-12", "2026-05-14"].flatMap((iso) =>
+    session(priya, iso, at67),
+  ),
+  ...["2026-05-05", "2026-05-07", "2026-05-12", "2026-05-14"].flatMap((iso) =>
+    session(dario, iso, { sets: 3, reps: 5, loadKg: 85, markerKg: 70 }),
+  ),
+];
+const fever: AvailabilitySpell = {
+  row: 2,
+  athlete: dario,
+  from: monday,
+  until: day("2026-06-01"),
+  mayDo: "out",
+  by: "Dr R. Dalgarth",
+  site: "",
+  pain: null,
+  note: "fever",
+};
+const cleared: AvailabilitySpell = {
+  ...fever,
+  from: day("2026-06-02"),
+  until: day("2026-06-29"),
+  mayDo: "cleared",
+  note: "in grades",
+};
+const propose = (name: string, week: number, over: Parameters<typeof state>[1] = {}, more = sets) =>
+  proposeLine({
+    athlete: athlete(name, { group: "road" }),
+    name,
+    state: state(name, { lastStackKg: [20, 20, 20, 10], ...over }),
+    rows: squadRows({
+      sets: more,
+      races: [r2],
+      runs: clubRuns(name, week).filter(({ day: on }) => on !== r2.day),
+      availability: [fever, cleared],
+    }),
+    monday: week,
+    asOf: week - 1,
+  });
+
+test("which day: Tuesday; Thursday 18:00 is refused, 40 h before an A race", () => {
+  const found = propose(priya, monday);
+  expect(found.kind).toBe("race week");
+  expect(found.sessions.map((one) => one.day - monday)).toEqual([1]);
+  // Tuesday 18:00 to Saturday 10:00: 6 + 3·24 + 10 hours.
+  expect(found.sessions[0]!.hoursToRace).toBe(88);
+  const thursday = found.days!.all[3]!.refused;
+  expect(thursday).toMatchObject({ code: "before-race", hours: 40, limit: 72 });
+});
+
+test("what is halved: 3×5 becomes 2×5, the load stays, contacts are half of 60", () => {
+  const [one] = propose(priya, monday).sessions;
+  expect(one).toMatchObject({ sets: 2, reps: 5, loadKg: 67.5, contacts: 30 });
+  expect(one!.jumps.hops + one!.jumps.dropJumps + one!.jumps.boxJumps).toBe(30);
+  // 20 + 20 + 20 + 10 kg: 3·4.3 + 2.9 cm.
+  expect(one!.stackCm).toBe(15.8);
+});
+
+test("is Dario on a card: no sessions, `out`, and no word of the fever", () => {
+  const found = propose(dario, monday);
+  expect(found).toMatchObject({ not: "out", sessions: [] });
+  expect(JSON.stringify(found.reasons) + found.reasons.map(lineReasonWords).join()).not.toMatch(
+    /fever|dalgarth/i,
+  );
+});
+
+test("who lifts the Tuesday after: 48 h from Saturday 10:00 is Monday 10:00, so Tuesday stands", () => {
+  const after = monday + 7;
+  const found = propose(priya, after, { soreness: { day: after - 1, value: 7 } }, [
+    ...sets,
+    ...session(priya, "2026-05-19", { ...at67, sets: 2 }),
+  ]);
+  expect(found.kind).toBe("week after");
+  expect(found.sessions[0]!.day - after).toBe(1);
+  // The race week's two sets were the plan: the block is still 3×5, its sets are back.
+  expect(found.sessions[0]).toMatchObject({ sets: 3, reps: 5, loadKg: 67.5 });
+  expect(found.reasons.map(lineReasonWords)).toContain(
+    "Soreness 7 on 24 May: ask first. Contacts cut.",
+  );
+  expect(found.odd).toBe(true);
+});
+
+test("Dario back from 2 June: 20 % off and half the sets, then a grade a week", () => {
+  const back = propose(dario, day("2026-06-01"));
+  // 14 May to 2 June: 19 days less a rhythm of 3.5. 85 − 20 % = 68, on plates 67.5; 3 sets become 2.
+  expect(back.sessions[0]).toMatchObject({
+    day: day("2026-06-02"),
+    sets: 2,
+    reps: 5,
+    loadKg: 67.5,
+  });
+  expect(back.reasons.map(lineReasonWords)[0]).toBe(
+    "Back after 16 days off: 20 % off the load before, half the sets.",
+  );
+  const first = ["2026-06-02", "2026-06-04"].flatMap((iso) =>
+    session(dario, iso, { sets: 2, reps: 5, loadKg: 67.5, markerKg: 70 }),
+  );
+  // Cautious strength 106 kg: 75 is 70.8 %, 12 repetitions by Epley's line, seven in reserve.
+  const guard = { strengthLowKg: 106 };
+  const second = propose(dario, day("2026-06-08"), guard, [...sets, ...first]);
+  // 10 % off 85 is 76.5, on plates 75.
+  expect(second.sessions[0]).toMatchObject({ sets: 3, reps: 5, loadKg: 75 });
+  const poor = propose(dario, day("2026-06-08"), guard, [
+    ...sets,
+    ...first.map((set) => ({ ...set, movedWell: set.kind === "work" ? false : null })),
+  ]);
+  expect(poor.sessions[0]!.loadKg).toBe(67.5);
+});
