@@ -1,5 +1,6 @@
 import type { Day } from "../coaching/calendar/day";
 import { checkNames } from "../rows/name/check-names";
+import { saidDifferent } from "../rows/name/name-answers";
 import { kindWords, rowsReadWords } from "../words/row-check";
 import { sayRowIssue } from "../words/row-issues";
 import type { NameQuestion, RowCheckView, RowProblem } from "./messages";
@@ -38,12 +39,12 @@ export function rowCheckOf(read: ReadWorkbook): RowCheckView {
 }
 
 /** Names in the rows that the Athletes table does not have, each asked about once over all tables. */
-function unknownNames({ rows }: ReadWorkbook): NameQuestion[] {
+function unknownNames({ rows, answers }: ReadWorkbook): NameQuestion[] {
   if (rows.athletes.length === 0) return [];
   const all = [rows.sets, rows.jumps, rows.diary, rows.runs, rows.availability].flat();
   return checkNames(all, rows.athletes).map(({ name, rows: count, near }) => ({
     name,
     rows: count,
-    near,
+    near: near.filter((athlete) => !saidDifferent(answers.names, name, athlete)),
   }));
 }

@@ -20,8 +20,13 @@ export const scriptBridge: Bridge = (name, message) =>
     const runner = google.script.run
       .withSuccessHandler(resolve)
       .withFailureHandler((error) => reject(new Error(sentenceOf(error))));
-    runner[name]?.(message);
+    const call = runner[name];
+    if (call) call.call(runner, message);
+    else reject(new Error(otherVersion));
   });
+
+const otherVersion =
+  "The sidebar and the script are of different versions. Close the sidebar and open it again.";
 
 /** The platform puts "Error: " or "Exception: " before a sentence, and may answer with nothing. */
 function sentenceOf(error: { readonly message?: string } | null): string {

@@ -177,8 +177,9 @@ function answered(state: State, { name, message }: Ask, answer: unknown): Step {
     case "writeWeek":
     case "takeBackWeek":
       return asking(
-        { ...next, changes: [], said: (answer as Done).said },
-        [weekAsk(state.today, state.week?.monday ?? null, [])],
+        // The changes stay: without them writing again would put the proposal back over the coach's.
+        { ...next, said: (answer as Done).said },
+        [weekAsk(state.today, state.week?.monday ?? null, state.changes)],
         sidebarWords.reading,
       );
     case "goToCell":

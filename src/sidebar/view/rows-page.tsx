@@ -117,6 +117,16 @@ function Name({
             {words.countAs(athlete)}
           </button>
         ))}
+        {one.near.map((athlete) => (
+          <button
+            key={athlete}
+            type="button"
+            class="btn plain"
+            onClick={() => answer(athlete, false)}
+          >
+            {words.somebodyElse(athlete)}
+          </button>
+        ))}
       </p>
     </div>
   );

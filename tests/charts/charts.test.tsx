@@ -1,0 +1,144 @@
+import render from "preact-render-to-string";
+import { BarDrawing } from "../../src/charts/bar-drawing";
+import { LadderChart } from "../../src/charts/ladder-chart";
+import { LineChart } from "../../src/charts/line-chart";
+import { SeasonChart } from "../../src/charts/season-chart";
+import { SetsChart } from "../../src/charts/sets-chart";
+
+// Invented figures of the invented club; what is under test is what a reader can see and hear.
+const season = {
+  athlete: "Tomas Reyerson",
+  from: "2026-04-01",
+  to: "2026-06-28",
+  series: [
+    {
+      name: "bar speed",
+      points: [
+        { day: "2026-04-07", percent: 0.5 },
+        { day: "2026-05-19", percent: -8 },
+        { day: "2026-05-26", percent: 6 },
+      ],
+    },
+  ],
+  band: 4.6,
+  baselineTo: "2026-04-21",
+  since: { from: "2026-05-02", day: "2026-05-12", to: "2026-05-22" },
+  races: [
+    { day: "2026-05-16", name: "R2 county", matters: "A" },
+    { day: "2026-06-06", name: "R3", matters: "C" },
+  ],
+  inWords: "Tomas Reyerson: bar speed −8.1 % since 12 May.",
+};
+const numbers = (html: string) =>
+  [...html.matchAll(/ (?:x|y|cx|cy|x1|x2|y1|y2|width|height|d)="([^"]*)"/g)].map(([, n]) => n!);
+
+const drawings = {
+  season: <SeasonChart {...season} />,
+  "season of one day": (
+    <SeasonChart
+      {...season}
+      to={season.from}
+      series={[{ name: "jump", points: [] }]}
+      since={null}
+    />
+  ),
+  line: (
+    <LineChart
+      exercise="Back squat"
+      points={[
+        { loadKg: 60, speed: 0.9, latest: false },
+        { loadKg: 80, speed: 0.7, latest: true },
+      ]}
+      line={[
+        { loadKg: 60, speed: 0.88, low: 0.8, high: 0.96 },
+        { loadKg: 80, speed: 0.7, low: 0.62, high: 0.78 },
+      ]}
+      inWords="Back squat, 20 sets."
+    />
+  ),
+  "line of one load": (
+    <LineChart
+      exercise="Back squat"
+      points={[{ loadKg: 60, speed: 0.9, latest: true }]}
+      line={[{ loadKg: 60, speed: 0.9, low: 0.9, high: 0.9 }]}
+      inWords="Back squat, 1 set."
+    />
+  ),
+  sets: (
+    <SetsChart
+      day="2026-06-25"
+      sets={[
+        { set: 2, percent: -2, usual: -1, low: -4, high: 2 },
+        { set: 3, percent: -9, usual: null, low: null, high: null },
+      ]}
+      inWords="25 Jun: set 3 left the usual."
+    />
+  ),
+  ladder: (
+    <LadderChart
+      athlete="Tomas Reyerson"
+      steps={[
+        { week: "this step", block: "5×5", loadKg: 85 },
+        { week: "step 2", block: "3×5", loadKg: 85 },
+      ]}
+    />
+  ),
+  bar: <BarDrawing loadKg={85} plates={[20, 10, 2.5]} words="20+10+2.5 a side" />,
+  "bare bar": <BarDrawing loadKg={20} plates={[]} words="bar only" />,
+};
+
+test.each(Object.entries(drawings))(
+  "%s is one picture with a name, drawn with numbers only",
+  (_, drawing) => {
+    const html = render(drawing);
+    expect(html).toMatch(/<svg[^>]* role="img"/);
+    expect(html).toMatch(/aria-label(ledby)?="[^"]+"/);
+    expect(numbers(html).join(" ")).not.toMatch(/NaN|Infinity|undefined|null/);
+    // No picture depends on a colour of its own: looks come from the style sheet by class.
+    expect(html).not.toMatch(/(?:fill|stroke)="#|style=/);
+  },
+);
+
+test.each([
+  ["season", "Season of Tomas Reyerson, percent of baseline", season.inWords],
+  ["line", "Back squat", "Back squat, 20 sets."],
+  ["sets", "25 Jun", "25 Jun: set 3 left the usual."],
+  ["ladder", "The weeks ahead for Tomas Reyerson", "this step: 5×5 at 85 kg; step 2: 3×5 at 85 kg"],
+] as const)(
+  "%s is told in words: a title and a description its name points to",
+  (name, title, told) => {
+    const html = render(drawings[name]);
+    const titleText = /<title[^>]*>([^<]*)/.exec(html)![1]!;
+    const description = /<desc[^>]*>([^<]*)/.exec(html)![1]!;
+    expect([titleText.includes(title) || name === "sets", description]).toEqual([true, told]);
+    const ids = /aria-labelledby="([^"]+)"/.exec(html)![1]!.split(" ");
+    for (const id of ids) expect(html).toContain(`id="${id}"`);
+  },
+);
+
+test("points outside the band have another shape than points inside, low and high ones different", () => {
+  const html = render(drawings.season);
+  expect(html.match(/<circle class="dot"/g)).toHaveLength(1);
+  const low = /class="dot-down" d="M[\d.]+ ([\d.]+)L[\d.]+ ([\d.]+)/.exec(html)!;
+  const high = /class="dot-up" d="M[\d.]+ ([\d.]+)L[\d.]+ ([\d.]+)/.exec(html)!;
+  expect(Number(low[1])).toBeGreaterThan(Number(low[2]));
+  expect(Number(high[1])).toBeLessThan(Number(high[2]));
+});
+
+test("an A race is drawn otherwise than a C race, and both are named", () => {
+  const html = render(drawings.season);
+  expect(html).toMatch(/class="race-a"/);
+  expect(html).toMatch(/class="race-b"/);
+  expect(html).toMatch(/>R2</);
+  expect(html).toMatch(/>R3</);
+});
+
+test("plates stand from the collar outwards with their mass on them, heavier ones taller", () => {
+  const html = render(drawings.bar);
+  const masses = [...html.matchAll(/platelabel[^>]*>([\d.]+)</g)].map(([, kg]) => kg);
+  expect(masses).toEqual(["20", "10", "2.5"]);
+  const heights = [...html.matchAll(/class="plate"[^>]* height="([\d.]+)"/g)].map(([, h]) =>
+    Number(h),
+  );
+  expect(heights).toEqual([...heights].sort((a, b) => b - a));
+});

@@ -1,0 +1,87 @@
+import render from "preact-render-to-string";
+import { type State, startState } from "../../src/sidebar/state";
+import { Sidebar } from "../../src/sidebar/view/sidebar";
+import { rows, setUp, squad, week } from "./views";
+
+const shown = (state: Partial<State>) =>
+  render(<Sidebar state={{ ...startState("2026-06-28"), ...state }} dispatch={() => {}} />);
+/** What a reader is told: the text without tags. */
+const words = (html: string) => html.replace(/<[^>]+>/g, " ").replace(/\s+/g, " ");
+
+test("the four views are buttons of a named navigation, the open one marked", () => {
+  const html = shown({ view: "rows", rows });
+  expect(html).toMatch(/<nav class="views" aria-label="Holdline views">/);
+  expect(html).toMatch(/aria-current="page"[^>]*>Rows/);
+  expect(html.match(/aria-current/g)).toHaveLength(1);
+});
+
+test("the number of unused cells is told as words beside its figure", () => {
+  expect(words(shown({ view: "rows", rows }))).toContain(", 2 rows not used");
+});
+
+test("the squad lists everybody with word and reason, and the word is never only a colour", () => {
+  const text = words(shown({ view: "squad", squad }));
+  for (const part of [
+    "Tomas Reyerson",
+    "slipping",
+    "since 12 May",
+    "Priya Tellander",
+    "too few rows",
+  ])
+    expect(text).toContain(part);
+});
+
+test("a name typed with signs of a page is shown as typed", () => {
+  const html = shown({ view: "squad", squad });
+  expect(html).toContain("&lt;b>Kofi&lt;/b>");
+  expect(html).not.toContain("<b>Kofi");
+});
+
+test("next week's odd lines stand first with day, sets, load, and the rest after them", () => {
+  const text = words(shown({ week }));
+  expect(text.indexOf("Read first")).toBeLessThan(text.indexOf("The rest"));
+  expect(text).toMatch(/Tomas Reyerson Tue 2×5 85 slipping Load held\./);
+  expect(text).toMatch(/Priya Tellander nothing proposed slipping Not cleared\./);
+});
+
+test("write says how many rows and where, take back stands beside it, cautions above it", () => {
+  const text = words(shown({ week }));
+  expect(text).toMatch(/Lift inside a rack.*Write 1 row In the tab Next week\..*Take back/);
+});
+
+test("an opened athlete's fields all have names, and the bar is drawn with its words", () => {
+  const html = shown({ week, athlete: "Tomas Reyerson" });
+  for (const name of ["Block", "Sets this week", "Load, kg", "Day", "Contacts", "Stack"])
+    expect(words(html)).toContain(name);
+  expect(html).toContain('aria-label="85 kg: 20+10+2.5 a side"');
+  expect(html).toContain('aria-label="One plate step lighter"');
+});
+
+test("each problem names its cell, what was found and what to do; only a proposed value is a button", () => {
+  const html = shown({ view: "rows", rows });
+  const text = words(html);
+  expect(text).toMatch(/1,204 of 1,211 rows read/);
+  expect(text).toMatch(/H412.*62.*Write 0\.62 if centimetres/);
+  expect(text.match(/Write 0\.62/g)!.length).toBe(2);
+  expect(text).toMatch(/Count as Tomas Reyerson.*Not Tomas Reyerson/);
+});
+
+test("set-up asks one question at a time with three values, and says who can see the sheet", () => {
+  const text = words(shown({ view: "setUp", setUp }));
+  expect(text).toMatch(/In Sets, what is “v”\? It holds 0\.62, 0\.60, 0\.57/);
+  expect(text).toContain("Something else: leave it alone");
+  expect(text).toContain("Not found: Runs.");
+  expect(text).toContain("Everyone who can open this spreadsheet can read it.");
+});
+
+test("waiting is a progress bar with its words; a failure is an alert with a way on", () => {
+  expect(shown({ busy: "Reading the rows" })).toMatch(/<label>Reading the rows …<progress/);
+  const failed = shown({ error: "That tab is no longer there. Check again." });
+  expect(failed).toMatch(/role="alert"><p>That tab is no longer there/);
+  expect(words(failed)).toContain("Try again");
+});
+
+test("empty squads say what to do", () => {
+  expect(words(shown({ view: "squad", squad: { ...squad, lines: [] } }))).toContain("Open Set up");
+  expect(words(shown({ week: { ...week, lines: [] } }))).toContain("name the athletes");
+});

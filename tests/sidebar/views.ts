@@ -1,0 +1,142 @@
+import type {
+  RowCheckView,
+  SetUpView,
+  SquadLine,
+  SquadView,
+  WeekLine,
+  WeekView,
+} from "../../src/actions/messages";
+
+/** Answers of the script for athletes of the invented club; the words are what is shown. */
+const line = (part: Partial<SquadLine>): SquadLine => ({
+  athlete: "Tomas Reyerson",
+  group: "5000 m",
+  event: "5000 m",
+  mayDo: "full",
+  word: "slipping",
+  dress: "low",
+  since: "since 12 May",
+  why: "bar speed −8.1 %, wobble ±2.3 %",
+  today: "25 Jun: below usual",
+  todayDress: "low",
+  rowsNotUsed: 2,
+  ...part,
+});
+
+export const squad: SquadView = {
+  asOf: "2026-06-28",
+  asOfWords: "Rows up to 28 Jun",
+  summary: "1 slipped, 1 not sure.",
+  lines: [
+    line({}),
+    line({ athlete: "Priya Tellander", word: "too few rows", dress: "unsure", rowsNotUsed: 0 }),
+    line({ athlete: "<b>Kofi</b>", word: "rising", dress: "high" }),
+  ],
+  rowsNotUsed: 7,
+  cautions: ["Lift inside a rack with safeties."],
+};
+
+const weekLine: WeekLine = {
+  athlete: "Tomas Reyerson",
+  group: "5000 m",
+  event: "5000 m",
+  odd: true,
+  word: "slipping",
+  dress: "low",
+  brief: "Load held.",
+  why: ["Slipping: load held.", "Race on Saturday: sets about half."],
+  sessions: [
+    {
+      day: "2026-06-30",
+      dayWords: "Tue 30 Jun",
+      block: "5×5",
+      sets: 2,
+      reps: 5,
+      loadKg: 85,
+      plates: [20, 10, 2.5],
+      platesWords: "20+10+2.5 a side",
+      barKg: 20,
+      markerKg: 67.5,
+      speedFloor: 0.46,
+      stack: "5x15+10",
+      contacts: 40,
+      bands: [{ speed: "0.81 or faster", lift: "85", change: "as planned" }],
+      ifWritten: ["4 repetitions in reserve"],
+    },
+  ],
+  leftOut: false,
+  ahead: [
+    { week: "this step", block: "5×5", loadKg: 85 },
+    { week: "step 2", block: "3×5", loadKg: 87.5 },
+  ],
+  blocks: ["5×5", "3×5", "5×3", "3×3"],
+  days: [{ day: "2026-06-30", label: "Tue 30 Jun", why: "" }],
+};
+
+export const week: WeekView = {
+  monday: "2026-06-29",
+  mondays: [{ monday: "2026-06-29", label: "29 Jun" }],
+  notes: ["R4, A race, Sat 4 Jul 11:00."],
+  lines: [
+    weekLine,
+    { ...weekLine, athlete: "Priya Tellander", odd: false, sessions: [], brief: "Not cleared." },
+  ],
+  rowsToWrite: 1,
+  already: "",
+  canTakeBack: true,
+  cautions: ["Lift inside a rack with safeties."],
+};
+
+export const rows: RowCheckView = {
+  summary: "1,204 of 1,211 rows read",
+  kinds: [
+    { kind: "speed implausible", count: 1 },
+    { kind: "day unreadable", count: 1 },
+  ],
+  problems: [
+    {
+      tab: "Sets",
+      tabId: 3,
+      cell: "H412",
+      found: "62",
+      why: "No bar moves at 62 m/s.",
+      toDo: "Write 0.62 if centimetres were meant.",
+      kind: "speed implausible",
+      mend: "0.62",
+    },
+    {
+      tab: "Sets",
+      tabId: 3,
+      cell: "B9",
+      found: "31/6",
+      why: "The row has no day.",
+      toDo: "Write the date.",
+      kind: "day unreadable",
+      mend: null,
+    },
+  ],
+  names: [{ name: "T. Reyerson", rows: 4, near: ["Tomas Reyerson"] }],
+};
+
+export const setUp: SetUpView = {
+  tabs: [
+    { tabId: 3, tab: "Sets", table: "Sets", sure: "found by its headings", rows: 1204 },
+    { tabId: 9, tab: "Kit list", table: null, sure: "left alone", rows: 0 },
+  ],
+  tables: ["Athletes", "Sets"],
+  missing: ["Runs"],
+  questions: [
+    {
+      tabId: 3,
+      tab: "Sets",
+      column: 6,
+      heading: "v",
+      about: "meaning",
+      samples: ["0.62", "0.60", "0.57"],
+      guess: "speed",
+      choices: ["speed", "load"],
+    },
+  ],
+  names: [{ spelling: "T. Reyerson", athlete: "Tomas Reyerson" }],
+  whoSees: "Everyone who can open this spreadsheet can read it.",
+};
