@@ -36,22 +36,34 @@ export function quantityColumn(
     evidence ??= unitEvidence(view, column, range, named);
     return evidence;
   };
-  const unit = named ?? evident().unit;
-  if (unit === null)
+  // Speeds and times misfit at once in any other unit, so their column is only searched then; a load
+  // or a height may look right in two units and is settled before the first is read.
+  const waits = range.quantity === "speed" || range.quantity === "time";
+  let settled = named !== null || waits === false;
+  let unit = named ?? (waits ? range.base : evident().unit);
+  let times = unit?.times ?? Number.NaN;
+  let per = unit?.per ?? 1;
+  const askUnit = () =>
     view.log.add("unit-unsettled", view.headerRow, index, column.heading, {
       units: evident()
         .candidates.map((candidate) => candidate.name)
         .join(" or "),
       heading: column.heading,
     });
+  if (unit === null) askUnit();
+  const settle = () => {
+    settled = true;
+    unit = evident().unit;
+    if (unit === null) askUnit();
+    times = unit?.times ?? Number.NaN;
+    per = unit?.per ?? 1;
+  };
   const { low, high } = range;
   const report = (code: string, row: number, cell: unknown, facts: RowIssue["facts"] = {}) => {
     view.log.add(code, row, index, cell, { heading: column.heading, ...facts }, dropsRow);
     return null;
   };
   const above = cellAbove(view, index);
-  const times = unit?.times ?? Number.NaN;
-  const per = unit?.per ?? 1;
 
   const judged = (value: number, of: Unit | null, cell: unknown, row: number): number | null => {
     if (of === null) return null;
@@ -73,7 +85,10 @@ export function quantityColumn(
   };
 
   const slow = (cell: unknown, row: number): number | null => {
-    if (typeof cell === "number" && Number.isFinite(cell)) return judged(cell, unit, cell, row);
+    if (typeof cell === "number" && Number.isFinite(cell)) {
+      if (!settled) settle();
+      return judged(cell, unit, cell, row);
+    }
     if (isBlank(cell) || cell === false) return null;
     if (isDate(cell)) return report("date-in-number", row, cell);
     const text = typeof cell === "string" ? cell : "";
@@ -93,6 +108,7 @@ export function quantityColumn(
       aside.note = number.note;
       aside.perHand = number.perHand;
     }
+    if (!settled && number.unit === null) settle();
     const of = number.unit ?? unit;
     if (number.thousands === null || of === null) return judged(number.value, of, cell, row);
     const grouped = inBase(number.thousands, of);

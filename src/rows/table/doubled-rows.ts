@@ -10,6 +10,8 @@ export class DoubledRows {
   private readonly hashes: Int32Array;
   private readonly mask: number;
   private readonly indexes: readonly number[];
+  private readonly lastTexts: string[];
+  private readonly lastHashes: number[];
 
   constructor(private readonly view: TableView) {
     let size = 16;
@@ -21,6 +23,8 @@ export class DoubledRows {
       ...Object.values(view.fields).map((column) => column.index),
       ...view.repColumns.map((column) => column.index),
     ];
+    this.lastTexts = this.indexes.map(() => "");
+    this.lastHashes = this.indexes.map(() => 0);
   }
 
   /** The earlier row (from 0) that this one repeats, −1 when it repeats none; remembers it then. */
@@ -45,8 +49,14 @@ export class DoubledRows {
       const cell = line[indexes[at] as number];
       let part = 0;
       if (typeof cell === "number") part = (cell * 8192) | 0;
-      else if (typeof cell === "string") part = hashOfText(cell);
-      else if (isDate(cell)) part = (cell.getTime() / 60_000) | 0;
+      else if (typeof cell === "string") {
+        // Names, lifts and kinds come in runs.
+        if (cell !== this.lastTexts[at]) {
+          this.lastTexts[at] = cell;
+          this.lastHashes[at] = hashOfText(cell);
+        }
+        part = this.lastHashes[at] as number;
+      } else if (isDate(cell)) part = (cell.getTime() / 60_000) | 0;
       else if (cell === true) part = 1;
       hash = Math.imul(hash ^ part, 0x9e3779b1);
       hash ^= hash >>> 15;
