@@ -24,6 +24,8 @@ const reasons: Readonly<Record<string, (facts: LineReason["facts"]) => string>> 
   "no-day": () => "No day of this week keeps the hours asked for around races and key runs.",
   restart: ({ days, percent }) =>
     `Back after ${days} days off: ${kg(percent)} % off the load before${Number(percent) >= 20 ? ", half the sets" : ""}.`,
+  "after-marathon": ({ days }) =>
+    `${days} days after a marathon: 10 % off, half the sets, until usual loads again.`,
   "grade-back": ({ before }) =>
     `Back in grades, one a week, towards the ${kg(before)} kg of before the break.`,
   "slipping-held": () => "No step up while slipping.",

@@ -126,3 +126,39 @@ test("Dario back from 2 June: 20 % off and half the sets, then a grade a week", 
   ]);
   expect(poor.sessions[0]!.loadKg).toBe(67.5);
 });
+
+test("after a marathon: seven days nothing, then 10 % off and half the sets until the tenth day", () => {
+  const hamid = "Hamid Sorley";
+  const at75 = { sets: 3, reps: 5, loadKg: 75, markerKg: 57.5 };
+  const after = (week: string) =>
+    proposeLine({
+      athlete: athlete(hamid, { group: "marathon", sessionsAWeek: 1 }),
+      name: hamid,
+      state: state(hamid, { strengthLowKg: 95 }),
+      rows: squadRows({
+        sets: ["2026-04-14", "2026-04-21"].flatMap((iso) => session(hamid, iso, at75)),
+        races: [race("2026-04-26", 9, { race: "R1", distanceKm: 42.195 })],
+      }),
+      monday: day(week),
+      asOf: day(week) - 1,
+    });
+  // Sunday 26 April 9:00 and 168 h is Sunday 3 May 9:00: of that week only Sunday evening is left.
+  const first = after("2026-04-27");
+  expect(first.days!.all.filter(({ refused }) => refused === null).map((one) => one.day)).toEqual([
+    day("2026-05-03"),
+  ]);
+  // 10 % off 75 is 67.5; half of three sets is two.
+  expect(first.sessions[0]).toMatchObject({ sets: 2, reps: 5, loadKg: 67.5 });
+  const second = after("2026-05-04");
+  expect(second.sessions[0]).toMatchObject({ day: day("2026-05-05"), sets: 2, loadKg: 67.5 });
+  expect(second.reasons.map(lineReasonWords)[0]).toBe(
+    "9 days after a marathon: 10 % off, half the sets, until usual loads again.",
+  );
+});
+
+test("a session away on a bar in pounds leaves the loads on this gym's bar and plates", () => {
+  const away = session(priya, "2026-05-14", { ...at67, loadKg: 66.2 }, { barKg: 20.41165665 });
+  const found = propose(priya, monday + 7, {}, [...sets, ...away]);
+  expect(found.sessions[0]!.barKg).toBe(20);
+  expect((found.sessions[0]!.loadKg / 2.5) % 1).toBe(0);
+});

@@ -13,6 +13,8 @@ import type { PresentStep } from "./present-step";
 
 /** Share of the load before a break under which the sets were halved. */
 const halvedUnder = 0.85;
+/** Share off between the rest after a marathon and usual loads again (common practice, no source). */
+const easedAfterMarathon = 0.1;
 
 /**
  * The strength a step is guarded by: the cautious end of the estimate, or without one what the sets'
@@ -46,6 +48,8 @@ export function plannedStep(given: {
   readonly mayDo: WhoMay["mayDo"];
   readonly sessionsAWeek: number;
   readonly monday: Day;
+  /** Days since a marathon whose easing is not over; null otherwise. */
+  readonly marathonDays: number | null;
 }): PlannedStep {
   const { state, step, rest, guardKg, smallStep, rules, mayDo } = given;
   const hold = (code: string, facts: LineReason["facts"] = {}): PlannedStep => ({
@@ -54,12 +58,20 @@ export function plannedStep(given: {
     halfSets: false,
     reasons: [{ code, facts }],
   });
-  if (rest) {
+  if (rest && (given.marathonDays === null || rest.halfSets)) {
     return {
       block: step.block,
       loadKg: guarded(step.block, step.loadKg * (1 - rest.off), guardKg, smallStep),
       halfSets: rest.halfSets,
       reasons: [{ code: "restart", facts: { days: rest.daysOff, percent: 100 * rest.off } }],
+    };
+  }
+  if (given.marathonDays !== null) {
+    return {
+      block: step.block,
+      loadKg: guarded(step.block, step.loadKg * (1 - easedAfterMarathon), guardKg, smallStep),
+      halfSets: true,
+      reasons: [{ code: "after-marathon", facts: { days: given.marathonDays } }],
     };
   }
   const back = wayBack(step.sessions, given.sessionsAWeek, given.monday, smallStep);

@@ -74,7 +74,8 @@ export function presentStep(
     volumeDone: volumeDone(last, planned, block.reps),
     reserveSeen: reserves.length === 0 ? null : Math.min(...reserves),
     markerKg: markers[markers.length - 1]?.loadKg ?? null,
-    barKg: lift[lift.length - 1]?.barKg ?? usualBarKg,
+    // A session away on another bar does not change the bar of the gym whose plates are listed.
+    barKg: byUse(lift.slice(-60).flatMap(({ barKg }) => barKg ?? []))[0] ?? usualBarKg,
     weekdays: byUse(counted.slice(-12)),
     minute: byUse(lift.slice(-40).flatMap(({ minute }) => minute ?? []))[0] ?? usualMinute,
     sessions: days.map((day) => ({ day, loadKg: plannedLoad(on(day)) })),

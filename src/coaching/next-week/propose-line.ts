@@ -12,7 +12,7 @@ import type { Plate } from "../record/plate";
 import type { Race } from "../record/race";
 import type { SquadRows } from "../record/squad-rows";
 import { type DayChoice, type GymDays, gymDays } from "../season/gym-days";
-import { type WeekKind, weekKind } from "../season/race-hours";
+import { daysSinceMarathon, type WeekKind, weekKind } from "../season/race-hours";
 import { raceWeekSets } from "../season/race-week-sets";
 import type { AthleteState } from "./athlete-state";
 import { type DayBand, dayBands } from "./day-bands";
@@ -148,6 +148,7 @@ export function proposeLine(given: {
     mayDo: who.mayDo,
     sessionsAWeek,
     monday,
+    marathonDays: daysSinceMarathon(firstDay, races, rules),
   });
   const block = change.block ?? planned.block;
   const wantedKg = change.loadKg ?? planned.loadKg;

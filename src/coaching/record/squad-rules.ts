@@ -100,6 +100,14 @@ export const ruleDefinitions = {
     most: 480,
     source: "common practice; jump power was still down 12 % at five days, Petersen et al. 2007",
   },
+  daysToUsualAfterMarathon: {
+    label: "Usual loads again after a marathon",
+    unit: "days",
+    usual: 10,
+    least: 7,
+    most: 28,
+    source: "common practice, no source: 10 to 14 days",
+  },
   raceWeekSets: {
     label: "Sets kept in the week of an A race",
     unit: "fraction",

@@ -25,6 +25,19 @@ export function hoursAfter({ distanceKm }: Race, rules: SquadRules): number {
   return distanceKm >= marathonKm ? rules.hoursAfterMarathon : rules.hoursAfterHalf;
 }
 
+/** Days since the athlete's latest marathon while loads are still eased for it; null otherwise. */
+export function daysSinceMarathon(
+  day: Day,
+  races: readonly Race[],
+  rules: SquadRules,
+): number | null {
+  const since = races
+    .filter(({ distanceKm }) => distanceKm !== null && distanceKm >= marathonKm)
+    .map((race) => day - race.day)
+    .filter((days) => days >= 0 && days < rules.daysToUsualAfterMarathon);
+  return since.length === 0 ? null : Math.min(...since);
+}
+
 /** Hours before a race without heavy or high-contact work, by how much it matters. */
 export function hoursBefore({ matters }: Race, rules: SquadRules): number {
   return matters === "A" ? rules.hoursBeforeA : rules.hoursBeforeOthers;
