@@ -96,8 +96,13 @@ export function createHost(given: HostGiven) {
      */
     run: (name: string, args: readonly unknown[] = []): unknown => {
       if (/_$/.test(name)) throw new Error(`Script function not found: ${name}`);
-      const answer = functionOf(realm, name)(...args.map((arg) => plainData(arg, "argument")));
-      return answer === undefined ? null : plainData(answer, "answer");
+      const called = functionOf(realm, name);
+      try {
+        const answer = called(...args.map((arg) => plainData(arg, "argument")));
+        return answer === undefined ? null : plainData(answer, "answer");
+      } finally {
+        services.runEnded();
+      }
     },
     /** Tells of every change that a saved workbook would show. */
     onChange: (watch: () => void) => {

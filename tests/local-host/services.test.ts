@@ -176,6 +176,15 @@ test("a lock is held by one at a time", async () => {
   ).toEqual([false, true]);
 });
 
+test("a lock that a failed run left held is free for the next", async () => {
+  const host = await opened({ Plan: [] });
+  const lock = "var a = LockService.getDocumentLock();";
+  expect(() => host.run("onSheet", [`${lock} a.waitLock(1); throw new Error("lost")`])).toThrow(
+    "lost",
+  );
+  expect(host.run("onSheet", [`${lock} return a.tryLock(1)`])).toBe(true);
+});
+
 test("the cache refuses more than 100 KB", async () => {
   expect(
     await refused('CacheService.getDocumentCache().put("a", new Array(102500).join("x"))'),

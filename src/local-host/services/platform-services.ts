@@ -91,6 +91,10 @@ export function platformServices(given: {
     spreadsheet,
     /** The same without counting, for the host's own reading. */
     plainSpreadsheet,
+    /** A run has ended: the platform frees a lock that the script left held. */
+    runEnded: () => {
+      held = false;
+    },
     properties: () => documentProperties.getProperties(),
   };
 }
