@@ -1,14 +1,14 @@
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
-import { weekdayOfWord } from "../value/day-text";
 import { isDitto } from "../value/ditto";
 import { saysNoValue } from "../value/no-value";
 import { type SpeedList, speedList } from "../value/speed-list";
 import type { SchemeRow } from "./scheme-row";
+import { asWeekday } from "./shorthand/as-weekday";
 import { emitSets } from "./shorthand/emit-sets";
 import type { SchemeOrder } from "./shorthand/scheme-order";
 import { SessionMemory } from "./shorthand/session-memory";
-import { problemOf, type SetCell, type SetGroup, setCell } from "./shorthand/set-cell";
+import { problemOf, type SetGroup, setCell } from "./shorthand/set-cell";
 import { figuresFor } from "./shorthand/spread-speeds";
 import type { Unfolded } from "./unfolded";
 
@@ -30,7 +30,7 @@ export class SchemeExpander {
     const speedAt = fields.speed?.index ?? read.scheme;
     const listed = fields.speed === undefined ? silent : speedsOf(line[speedAt]);
     const said = setCell(line[read.scheme], this.order, listed.speeds.length);
-    const weekday = this.weekdayCopied(read, said);
+    const weekday = said.is === "as-weekday" ? said.weekday : asWeekday(read.shared.exercise?.[0]);
     if (weekday !== null) {
       this.copy(read, weekday, listed, speedAt);
       return;
@@ -59,17 +59,6 @@ export class SchemeExpander {
     );
   }
 
-  /** "wie Di", "as Tue" in the exercise or the scheme. */
-  private weekdayCopied({ shared }: SchemeRow, said: SetCell): number | null {
-    if (said.is === "as-weekday") return said.weekday;
-    const cell = shared.exercise?.[0];
-    const words =
-      typeof cell === "string"
-        ? /^(?:wie|as|like|same as)\s+(?:last\s+|on\s+)?(\p{L}+)\.?$/iu.exec(cell.trim())
-        : null;
-    return words === null ? null : weekdayOfWord(words[1] ?? "");
-  }
-
   /** Load and scheme of that weekday's session, never its speeds. */
   private copy(read: SchemeRow, weekday: number, listed: SpeedList, speedAt: number): void {
     const column = this.view.fields.exercise?.index ?? read.scheme;
@@ -83,9 +72,9 @@ export class SchemeExpander {
         from: found.athlete,
         earlierRow: found.row + 1,
       });
-    const exercise = weekdayOfCell(read.shared.exercise?.[0])
-      ? found.exercise
-      : read.shared.exercise?.[0];
+    const own = read.shared.exercise?.[0];
+    const copied = isBlank(own) || isDitto(own) || asWeekday(own) !== null;
+    const exercise = copied ? found.exercise : own;
     this.write(
       { ...read, shared: { ...read.shared, exercise: [exercise, column] } },
       found.groups,
@@ -167,13 +156,6 @@ export class SchemeExpander {
     for (const piece of listed.unsure)
       log.addAtSource("unsure", row, speedColumn, { piece, heading });
   }
-}
-
-function weekdayOfCell(cell: unknown): boolean {
-  return (
-    typeof cell === "string" &&
-    (isDitto(cell) || /^(wie|as|like|same as)\s/i.test(cell.trim()) || cell.trim() === "")
-  );
 }
 
 function speedsOf(cell: unknown): SpeedList {

@@ -1,9 +1,9 @@
 import { isBlank } from "../../value/blank";
-import { weekdayOfWord } from "../../value/day-text";
 import { isDitto } from "../../value/ditto";
 import { saysNoValue } from "../../value/no-value";
 import { speedList } from "../../value/speed-list";
 import { type Unit, unitOf } from "../../value/units";
+import { asWeekday } from "./as-weekday";
 import { leastLoad, type SetGroup, schemeGroups } from "./scheme";
 import type { SchemeOrder } from "./scheme-order";
 
@@ -44,8 +44,7 @@ export function setCell(cell: unknown, order: SchemeOrder | null, speedCount = 0
   if (typeof cell !== "string") return { is: "unread" };
   if (isDitto(cell)) return { is: "ditto" };
   if (saysNoValue(cell)) return { is: "none", note: "" };
-  const as = /^(?:wie|as|like|same as|see)\s+(?:last\s+|on\s+)?(\p{L}+)\.?$/iu.exec(cell.trim());
-  const weekday = as === null ? null : weekdayOfWord(as[1] ?? "");
+  const weekday = asWeekday(cell);
   if (weekday !== null) return { is: "as-weekday", weekday };
   return schemeText(cell, order, speedCount);
 }
