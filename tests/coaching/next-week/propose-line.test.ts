@@ -3,6 +3,7 @@ import { platesASide } from "../../../src/coaching/blocks/plate-loading";
 import { mostReps } from "../../../src/coaching/blocks/repetition-load";
 import type { AthleteState } from "../../../src/coaching/next-week/athlete-state";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
+import { lineReasonWords } from "../../../src/words/week";
 import { athlete, clubRuns, day, plates, session, squadRows, state } from "./written-squad";
 
 const monday = day("2026-05-11");
@@ -125,6 +126,16 @@ test("above usual never adds load", () => {
       const loads = (lastWord: AthleteState["lastWord"]) =>
         proposed({ ...facts, lastWord }).sessions.map(({ loadKg }) => loadKg);
       expect(loads("above usual")).toEqual(loads("as usual"));
+    }),
+  );
+});
+
+test("every reason has its sentence, and says no undefined figure", () => {
+  fc.assert(
+    fc.property(given, (facts) => {
+      for (const reason of proposed(facts).reasons) {
+        expect(lineReasonWords(reason)).not.toMatch(/undefined|NaN|null/);
+      }
     }),
   );
 });
