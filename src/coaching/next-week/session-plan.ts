@@ -1,0 +1,118 @@
+import type { AthleteState } from "./athlete-state";
+import { type Exercise, exerciseList } from "./exercise-list";
+
+/** Why an exercise is not the usual one. */
+export type SwapReason = "not-available" | "sore" | "well-below-usual" | "no-jumps";
+
+/** One exercise of a session, in its place. */
+export type SessionItem = {
+  readonly exercise: string;
+  readonly kind: Exercise["kind"] | "marker";
+  readonly sets: number;
+  readonly reps: number;
+  /** kg on the bar; null where the exercise has none or it is chosen on the day. */
+  readonly loadKg: number | null;
+  readonly contacts: number;
+  /** The usual exercise this one stands for, or that was cut; null when it is the usual one. */
+  readonly insteadOf: string | null;
+  readonly reason: SwapReason | null;
+};
+
+/** What a session is built from: the figures of the proposal, and what is not there. */
+export type SessionGiven = {
+  readonly lift: string;
+  readonly sets: number;
+  readonly reps: number;
+  readonly loadKg: number;
+  readonly markerKg: number | null;
+  readonly jumps: {
+    readonly hops: number;
+    readonly dropJumps: number;
+    readonly boxJumps: number;
+  };
+  readonly noJumps: boolean;
+  readonly raceWeek: boolean;
+  readonly state: Pick<AthleteState, "soreness" | "lastWord">;
+  /** Names from the exercise list that cannot be done: a plate, rack or limb is missing. */
+  readonly notAvailable: readonly string[];
+};
+
+const hopsASet = 10;
+const jumpsASet = 5;
+const markerReps = 3;
+/** Assistance: two short sets, one in race weeks and on sore days (common practice, no source). */
+const assistanceReps = { split: 6, twist: 8 } as const;
+
+/**
+ * The session in its order: warm-up, marker, hops, drop jump, box jump, main lift, assistance. What
+ * is not available gives way to its alternative; soreness or a day well below usual takes out what
+ * makes sore (its place is taken by the alternative of low soreness) and one set of assistance; with
+ * no jumps allowed nothing that lands stays.
+ */
+export function sessionPlan(given: SessionGiven): readonly SessionItem[] {
+  const { state, jumps } = given;
+  const eased: SwapReason | null = state.soreness
+    ? "sore"
+    : state.lastWord === "well below usual"
+      ? "well-below-usual"
+      : null;
+  const short = given.raceWeek || eased !== null ? 1 : 2;
+  const amounts: Readonly<Record<number, readonly [sets: number, reps: number]>> = {
+    1: [1, 1],
+    2: inSets(jumps.hops, hopsASet),
+    3: inSets(jumps.dropJumps, jumpsASet),
+    4: inSets(jumps.boxJumps, jumpsASet),
+    5: [given.sets, given.reps],
+    6: [short, assistanceReps.split],
+    7: [short, assistanceReps.twist],
+  };
+  const items: SessionItem[] = [];
+  for (const usual of [...exerciseList].sort((a, b) => a.order - b.order)) {
+    const [sets, reps] = amounts[usual.order] ?? [1, 1];
+    if (usual.contacts > 0 && !given.noJumps && sets * reps === 0) continue;
+    const swap = swapOf(usual, given, eased);
+    const landing = usual.contacts > 0 && swap !== "no-jumps";
+    const main = usual.kind === "main lift";
+    items.push({
+      exercise: swap === null ? (main ? given.lift : usual.name) : swapped(usual, swap),
+      kind: usual.kind,
+      sets: swap === "no-jumps" ? 0 : sets,
+      reps: swap === "no-jumps" ? 0 : reps,
+      loadKg: main && swap === null ? given.loadKg : null,
+      contacts: landing ? usual.contacts * sets * reps : 0,
+      insteadOf: swap === null ? null : usual.name,
+      reason: swap,
+    });
+    if (usual.order === 1 && given.markerKg !== null) {
+      items.push({
+        exercise: given.lift,
+        kind: "marker",
+        sets: 1,
+        reps: markerReps,
+        loadKg: given.markerKg,
+        contacts: 0,
+        insteadOf: null,
+        reason: null,
+      });
+    }
+  }
+  return items;
+}
+
+function swapOf(usual: Exercise, given: SessionGiven, eased: SwapReason | null): SwapReason | null {
+  if (usual.contacts > 0 && given.noJumps) return "no-jumps";
+  if (given.notAvailable.includes(usual.name)) return "not-available";
+  const lifts = usual.kind === "main lift";
+  // The main lift's own load is what a sore day changes; the rest of what makes sore gives way.
+  return eased !== null && usual.soreness === "medium" && !lifts ? eased : null;
+}
+
+const swapped = (usual: Exercise, reason: SwapReason) =>
+  reason === "no-jumps" ? "" : usual.instead;
+
+/** A count in equal sets of about so many: 20 hops are 2×10, 14 are 2×7; never more than the count. */
+function inSets(count: number, about: number): readonly [number, number] {
+  if (count <= 0) return [0, 0];
+  const sets = Math.max(1, Math.ceil(count / about));
+  return [sets, Math.floor(count / sets)];
+}

@@ -1,0 +1,120 @@
+import fc from "fast-check";
+import { dropHeight, equalPlates } from "../../../src/coaching/next-week/drop-height";
+import { exerciseList } from "../../../src/coaching/next-week/exercise-list";
+import { type SessionGiven, sessionPlan } from "../../../src/coaching/next-week/session-plan";
+import type { JumpAttempt } from "../../../src/coaching/record/jump-attempt";
+import { day, plates } from "./written-squad";
+
+const usual: SessionGiven = {
+  lift: "back squat",
+  sets: 3,
+  reps: 5,
+  loadKg: 85,
+  markerKg: 67.5,
+  jumps: { hops: 40, dropJumps: 14, boxJumps: 6 },
+  noJumps: false,
+  raceWeek: false,
+  state: { soreness: null, lastWord: "as usual" },
+  notAvailable: [],
+};
+const plan = (over: Partial<SessionGiven> = {}) => sessionPlan({ ...usual, ...over });
+const short = (over: Partial<SessionGiven> = {}) =>
+  plan(over).map(({ kind, sets, reps }) => `${kind} ${sets}×${reps}`);
+
+test("fast and light before slow and heavy, the marker in the warm-up", () => {
+  expect(short()).toEqual([
+    "warm-up 1×1",
+    "marker 1×3",
+    "plyometrics 4×10",
+    "jump 3×4",
+    "jump 2×3",
+    "main lift 3×5",
+    "assistance 2×6",
+    "assistance 2×8",
+  ]);
+});
+
+test("no jumps: nothing that lands is left, the rest stands", () => {
+  const items = plan({ noJumps: true });
+  expect(items.reduce((sum, { contacts }) => sum + contacts, 0)).toBe(0);
+  expect(items.filter(({ reason }) => reason === "no-jumps")).toHaveLength(3);
+  expect(items.find(({ kind }) => kind === "main lift")).toMatchObject({ sets: 3, loadKg: 85 });
+});
+
+test("a sore day: what makes sore gives way, one set of assistance", () => {
+  const items = plan({ state: { soreness: { day: 1, value: 7 }, lastWord: "as usual" } });
+  expect(items.filter(({ reason }) => reason === "sore").map(({ exercise }) => exercise)).toEqual([
+    "hops on and off a plate",
+    "step-up",
+  ]);
+  expect(items.filter(({ kind }) => kind === "assistance").map(({ sets }) => sets)).toEqual([1, 1]);
+  const slow = plan({ state: { soreness: null, lastWord: "well below usual" } });
+  expect(slow.some(({ reason }) => reason === "well-below-usual")).toBe(true);
+});
+
+test("no rack: the alternative, without the bar's load", () => {
+  const main = plan({ notAvailable: ["back squat"] }).find(({ kind }) => kind === "main lift")!;
+  expect(main).toMatchObject({
+    exercise: "leg press",
+    loadKg: null,
+    insteadOf: "back squat",
+    reason: "not-available",
+  });
+});
+
+test("whatever is missing: the order stays and no more lands than was planned", () => {
+  fc.assert(
+    fc.property(
+      fc.record({
+        hops: fc.integer({ min: 0, max: 80 }),
+        dropJumps: fc.integer({ min: 0, max: 20 }),
+        boxJumps: fc.integer({ min: 0, max: 10 }),
+      }),
+      fc.subarray(exerciseList.map(({ name }) => name)),
+      fc.boolean(),
+      (jumps, notAvailable, noJumps) => {
+        const items = plan({ jumps, notAvailable, noJumps });
+        const landed = items.reduce((sum, { contacts }) => sum + contacts, 0);
+        expect(landed).toBeLessThanOrEqual(jumps.hops + jumps.dropJumps + jumps.boxJumps);
+        const kinds = ["warm-up", "marker", "plyometrics", "jump", "main lift", "assistance"];
+        const places = items.map(({ kind }) => kinds.indexOf(kind));
+        expect(places).toEqual([...places].sort((a, b) => a - b));
+      },
+    ),
+  );
+});
+
+const drop = (iso: string, dropCm: number, contactS: number | null): JumpAttempt => ({
+  row: 2,
+  day: day(iso),
+  athlete: "Joss Whitterby",
+  test: "drop jump",
+  heightCm: null,
+  stackKg: [],
+  cleared: null,
+  dropCm,
+  landingCm: null,
+  contactS,
+  flightS: null,
+  note: "",
+});
+const height = (jumps: readonly JumpAttempt[], experience: "novice" | "trained" = "trained") =>
+  dropHeight(jumps, "joss whitterby", day("2026-06-28"), experience, plates);
+
+test("the drop comes down once its contact passes 0.25 s; novices drop from 20 cm or less", () => {
+  expect(height([drop("2026-06-09", 30, 0.221)])).toMatchObject({ cm: 30, reason: "as last" });
+  const long = [drop("2026-06-09", 30, 0.221), drop("2026-06-23", 30, 0.257)];
+  expect(height(long)).toMatchObject({ cm: 20, reason: "contact long" });
+  expect(height([drop("2026-07-01", 30, 0.257)])).toMatchObject({ reason: "first drop" });
+  expect(height([drop("2026-06-09", 30, 0.2)], "novice")).toMatchObject({
+    cm: 20,
+    reason: "novice",
+  });
+});
+
+test("equal plates, never higher than the height, counted by hand", () => {
+  // Up to 30 cm, six of 15, 10, 5, 2.5 and 1.25 kg owned, four of 25 and ten of 20: 6 × 4.3 = 25.8;
+  // 6 × 3.6 = 21.6; 4 × 4.5 = 18; 6 × 2.9 = 17.4. Six of 20 kg come nearest.
+  expect(equalPlates(30, plates)).toEqual([20, 20, 20, 20, 20, 20]);
+  expect(equalPlates(0.5, plates)).toEqual([]);
+});
