@@ -40,7 +40,7 @@ export type Workbook = {
   readonly write: (tabId: number, block: Block) => void;
   /** Adds a tab at the end. Throws when the name is taken. */
   readonly addTab: (name: string) => Tab;
-  /** Makes the first rows stay in view and bold, and sets column widths in pixels. */
+  /** Makes the headings bold and stay in view, wraps text from there on, sets widths in pixels. */
   readonly dress: (tabId: number, headingRow: number, widths: readonly number[]) => void;
   /** Shows a tab and selects cells of it, "C33". */
   readonly select: (tabId: number, range: string) => void;

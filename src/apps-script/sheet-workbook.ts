@@ -33,7 +33,11 @@ export function sheetWorkbook(): Workbook {
     dress: (tabId, headingRow, widths) => {
       const sheet = sheetOf(tabId);
       sheet.setFrozenRows(headingRow);
-      if (widths.length > 0) sheet.getRange(headingRow, 1, 1, widths.length).setFontWeight("bold");
+      if (widths.length > 0) {
+        sheet.getRange(headingRow, 1, 1, widths.length).setFontWeight("bold");
+        const rows = sheet.getMaxRows() - headingRow + 1;
+        sheet.getRange(headingRow, 1, rows, widths.length).setWrap(true);
+      }
       widths.forEach((pixels, at) => {
         sheet.setColumnWidth(at + 1, pixels);
       });

@@ -70,7 +70,9 @@ export function mergeWeek(given: {
       if (column === "line") return name;
       if (column === "typed") return "";
       const cell = line.cells[column];
-      return typeof cell === "function" ? cell(row) : cell;
+      return typeof cell === "function"
+        ? cell((other) => `${columnName(tab.columnOf[other])}${row}`)
+        : cell;
     };
     const ours: Record<string, readonly string[]> = {};
     let touched = false;

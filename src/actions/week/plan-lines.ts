@@ -10,9 +10,12 @@ export const typedColumn = "typed";
 /** All columns in the order a new tab gets them. */
 export const weekColumns = Object.keys(nextWeekHeadings) as WeekColumn[];
 
-/** Cells written by the plan, in a line of the tab; a formula may need to know its own row. */
+/** Where a column of the tab stands in a row, "C7". */
+export type CellOfRow = (column: WeekColumn) => string;
+
+/** Cells written by the plan, in a line of the tab; a formula needs to know where its cells stand. */
 export type PlannedCells = Readonly<
-  Record<Exclude<WeekColumn, "typed" | "line">, Written | ((row: number) => Written)>
+  Record<Exclude<WeekColumn, "typed" | "line">, Written | ((cell: CellOfRow) => Written)>
 >;
 
 /** One session of one athlete as it is to stand in the tab. */

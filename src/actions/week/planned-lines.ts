@@ -3,8 +3,7 @@ import { isoFromDay } from "../../coaching/calendar/day";
 import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
 import { assistanceWords } from "../../words/next-week-tab";
 import { lineReasonWords, platesWords, stackWords } from "../../words/week";
-import { columnName } from "../cell-place";
-import { type PlannedLine, weekColumns } from "./plan-lines";
+import type { CellOfRow, PlannedLine } from "./plan-lines";
 
 /** The lines of the tab for one athlete's proposal: one for each session. */
 export function plannedLines(line: ProposedLine, stepKg: number): PlannedLine[] {
@@ -15,7 +14,7 @@ export function plannedLines(line: ProposedLine, stepKg: number): PlannedLine[] 
     cells: {
       athlete: line.athlete,
       marker: session.markerKg ?? "",
-      today: (row) => ({ formula: dayFormula(session, stepKg, row) }),
+      today: (cell) => ({ formula: dayFormula(session, stepKg, cell) }),
       day: { day: isoFromDay(session.day) },
       sets: blockText({ sets: session.sets, reps: session.reps }),
       load: session.loadKg,
@@ -35,9 +34,7 @@ export function plannedLines(line: ProposedLine, stepKg: number): PlannedLine[] 
 }
 
 /** The cell that answers to one typed speed: the marker's usual speed stands in the formula. */
-function dayFormula(session: ProposedSession, stepKg: number, row: number): string {
-  const cell = (column: (typeof weekColumns)[number]) =>
-    `${columnName(weekColumns.indexOf(column) + 1)}${row}`;
+function dayFormula(session: ProposedSession, stepKg: number, cell: CellOfRow): string {
   const usual = session.usualMarkerSpeed === null ? '""' : hundredths(session.usualMarkerSpeed);
   return `=DAY_LOAD(${cell("typed")},${usual},${cell("load")},${session.sets},${stepKg})`;
 }

@@ -21,28 +21,30 @@ export function Sidebar({
 }) {
   return (
     <>
-      <Views state={state} dispatch={dispatch} />
+      <div class="head">
+        <Views state={state} dispatch={dispatch} />
+        <div class="news" aria-live="polite">
+          {state.busy !== null && (
+            <p class="says">
+              <label>
+                {state.busy} …<progress />
+              </label>
+            </p>
+          )}
+          {state.said !== null && state.busy === null && <p class="says done">{state.said}</p>}
+        </div>
+        {state.error !== null && (
+          <div class="says error" role="alert">
+            <p>{state.error}</p>
+            <button type="button" class="btn" onClick={() => dispatch({ type: "asked again" })}>
+              {words.tryAgain}
+            </button>
+          </div>
+        )}
+      </div>
       <main aria-busy={state.busy !== null}>
         <Page state={state} dispatch={dispatch} />
       </main>
-      <div class="foot" aria-live="polite">
-        {state.busy !== null && (
-          <p class="says">
-            <label>
-              {state.busy} …<progress />
-            </label>
-          </p>
-        )}
-        {state.said !== null && state.busy === null && <p class="says done">{state.said}</p>}
-      </div>
-      {state.error !== null && (
-        <div class="says error" role="alert">
-          <p>{state.error}</p>
-          <button type="button" class="btn" onClick={() => dispatch({ type: "asked again" })}>
-            {words.tryAgain}
-          </button>
-        </div>
-      )}
     </>
   );
 }

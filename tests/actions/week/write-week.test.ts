@@ -9,7 +9,7 @@ const line = (athlete: string, session: number, loadKg: number, why = "Hold."): 
   cells: {
     athlete,
     marker: 50,
-    today: (row) => ({ formula: `=B${row}&" kg"` }),
+    today: (cell) => ({ formula: `=${cell("marker")}&" kg"` }),
     day: { day: session === 1 ? "2026-06-30" : "2026-07-02" },
     sets: "3×5",
     load: loadKg,
