@@ -16,6 +16,13 @@ import { usualColumnWidth, usualRowHeight, wrappedRowHeight } from "./row-height
 /** As the online sheet shows cells. */
 const usualLook: IStyleData = { ff: "Arial", fs: 10 };
 
+/** What every tab starts from, one that a script adds included. */
+export const usualTab = {
+  defaultStyle: usualLook,
+  defaultRowHeight: usualRowHeight,
+  defaultColumnWidth: usualColumnWidth,
+} as const satisfies Partial<IWorksheetData>;
+
 /** Room left below and beside the rows, for a coach who goes on typing. */
 const spareRows = 200;
 const leastRows = 400;
@@ -80,9 +87,7 @@ function gridSheet(
     hidden: tab.hidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
     mergeData: (tab.merged ?? []).flatMap((range) => rectangle(range, size) ?? []),
     cellData,
-    defaultStyle: usualLook,
-    defaultRowHeight: usualRowHeight,
-    defaultColumnWidth: usualColumnWidth,
+    ...usualTab,
     rowData: Object.fromEntries(
       tab.cells.flatMap((line, row) => {
         const h = wrappedRowHeight(line, tab.columnWidths);

@@ -2,6 +2,7 @@ import type { FWorksheet } from "@univerjs/sheets/facade";
 import { columnLetters, rangeName, rectangle } from "../a1";
 import type { GridEngine } from "../engine/grid-engine";
 import { shiftedPlace } from "../engine/shift";
+import { usualTab } from "../engine/snapshot";
 import type { TabMemory } from "../engine/tab-memory";
 import type { Range } from "./range";
 import type { ServiceCalls } from "./service-calls";
@@ -66,7 +67,7 @@ export class Spreadsheet {
     if (this.inside.engine.book.getSheetByName(name)) {
       throw new Error(`A sheet with the name "${name}" already exists. Please enter another name.`);
     }
-    const at = index === undefined ? {} : { index };
+    const at = { ...(index !== undefined && { index }), sheet: usualTab };
     return this.inside.sheet(this.inside.engine.book.create(name, 1000, 26, at));
   }
   deleteSheet(sheet: Sheet): void {
