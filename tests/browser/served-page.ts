@@ -141,11 +141,18 @@ export async function clickCell(page: Page, tab: string, cell: string): Promise<
   await page.waitForTimeout(200);
 }
 
-/** Types into a cell and presses Enter; the editor needs a moment before it takes Enter as the end. */
+const isEditing = (page: Page) =>
+  page.evaluate(() => globalThis.holdline!.engine.book.isCellEditing());
+
+/** Types into a cell and presses Enter, again when the list of functions took it, until the cell has it. */
 export async function typeInto(page: Page, tab: string, cell: string, text: string): Promise<void> {
   await clickCell(page, tab, cell);
   await page.keyboard.type(text, { delay: 15 });
-  await page.waitForTimeout(400);
-  await page.keyboard.press("Enter");
-  await page.waitForTimeout(200);
+  await until(() => isEditing(page));
+  for (let presses = 0; presses < 5 && (await isEditing(page)); presses++) {
+    await page.waitForTimeout(400);
+    await page.keyboard.press("Enter");
+    await page.waitForTimeout(200);
+  }
+  await until(async () => !(await isEditing(page)));
 }
