@@ -98,11 +98,11 @@ export async function ready(page: Page): Promise<void> {
   await until(() => page.evaluate(() => globalThis.holdline !== undefined));
 }
 
-/** Waits until a question is answered with yes, at most half a minute. */
+/** Waits until a question is answered with yes, at most a minute. */
 export async function until(question: () => Promise<boolean> | boolean): Promise<void> {
-  const end = performance.now() + 30_000;
+  const end = performance.now() + 60_000;
   while (!(await question())) {
-    if (performance.now() > end) throw new Error("This did not come about within half a minute.");
+    if (performance.now() > end) throw new Error("This did not come about within a minute.");
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
 }
