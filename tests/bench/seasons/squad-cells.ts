@@ -7,13 +7,18 @@ export type SquadCells = {
   readonly athletes: unknown[][];
   readonly sets: unknown[][];
   readonly jumps: unknown[][];
+  readonly diary: unknown[][];
 };
 
 const repLoss = 0.015;
 const repNoise = 0.006;
 
 /** Cells of a whole squad: three work sets of five a session, one box jump and one drop jump. */
-export function squadCells(athletes: readonly SimulatedAthlete[], random: Chance): SquadCells {
+export function squadCells(
+  athletes: readonly SimulatedAthlete[],
+  random: Chance,
+  withDiary = false,
+): SquadCells {
   const cells: SquadCells = {
     athletes: [["Athlete", "Experience"]],
     sets: [
@@ -31,9 +36,11 @@ export function squadCells(athletes: readonly SimulatedAthlete[], random: Chance
       ],
     ],
     jumps: [["Date", "Athlete", "Test", "Height (cm)", "Contact time (s)"]],
+    diary: [["Date", "Athlete", "Sleep (h)", "Soreness", "Fatigue"]],
   };
   for (const athlete of athletes) {
     cells.athletes.push([athlete.name, athlete.novice ? "novice" : "trained"]);
+    const usual = { sleepH: 7 + random.uniform(), soreness: 2 + random.uniform() };
     for (const session of athlete.sessions) {
       const date = isoFromDay(session.day);
       if (session.speed !== null) {
@@ -63,9 +70,33 @@ export function squadCells(athletes: readonly SimulatedAthlete[], random: Chance
         cells.jumps.push([date, athlete.name, "box jump", round(session.jumpCm, 1), ""]);
       if (session.contactS !== null)
         cells.jumps.push([date, athlete.name, "drop jump", "", round(session.contactS, 4)]);
+      if (withDiary) cells.diary.push([date, athlete.name, ...diaryDay(session, usual, random)]);
     }
   }
   return cells;
+}
+
+/** Between two items of one day. */
+const betweenItems = 0.35;
+const itemSd = 0.7;
+const sleepSd = 0.9;
+
+/**
+ * Sleep to the quarter hour, soreness and fatigue as whole numbers from 1 to 5. A day 5 % off costs
+ * one SD, a day 8 % off one and a half.
+ */
+function diaryDay(
+  { dayOff }: { readonly dayOff: number },
+  usual: { readonly sleepH: number; readonly soreness: number },
+  random: Chance,
+): number[] {
+  const shared = Math.sqrt(betweenItems) * random.normal();
+  const worse = Math.min(1.5, -dayOff / 5);
+  const [sleep, soreness, fatigue] = [0, 1, 2].map(
+    () => worse + shared + Math.sqrt(1 - betweenItems) * random.normal(),
+  ) as [number, number, number];
+  const item = (z: number) => Math.min(5, Math.max(1, Math.round(usual.soreness + itemSd * z)));
+  return [Math.round(4 * (usual.sleepH - sleepSd * sleep)) / 4, item(soreness), item(fatigue)];
 }
 
 function round(value: number, places: number): number {

@@ -53,6 +53,8 @@ export type Truth = {
   readonly onset: number;
   /** Which of the three measures change. */
   readonly measures: readonly boolean[];
+  /** One bad day on purpose: which session, and percent off all measures. */
+  readonly badDay?: { readonly at: number; readonly size: number };
 };
 
 export type Session = {
@@ -66,6 +68,8 @@ export type Session = {
   readonly contactS: number | null;
   /** Error of each measure in units of its own typical error, for the all-knowing test. */
   readonly scores: readonly (number | null)[];
+  /** Percent that the day took off every measure, 0 for an ordinary day. */
+  readonly dayOff: number;
 };
 
 export type SimulatedAthlete = {
@@ -119,7 +123,8 @@ export function simulateAthlete(
       };
       const shared = random.heavy(world.tails);
       const common = commonErrors.get(day) ?? 0;
-      const offDay = random.uniform() < world.offDays.share ? world.offDays.size : 0;
+      const tired = random.uniform() < world.offDays.share ? world.offDays.size : 0;
+      const dayOff = truth.badDay?.at === at ? truth.badDay.size : tired;
       const errors = typicalError.map((te, measure) => {
         const fresh =
           Math.sqrt(world.correlation) * shared +
@@ -129,7 +134,7 @@ export function simulateAthlete(
         const withDay =
           Math.sqrt(1 - world.commonDay) * serial + Math.sqrt(world.commonDay) * common;
         const misread = random.uniform() < world.misreadings.share ? world.misreadings.size : 0;
-        return te * withDay + offDay + misread;
+        return te * withDay + dayOff + misread;
       });
       const here = typicalError.map(
         (_, measure) => random.uniform() < world.present[measure as 0 | 1 | 2],
@@ -150,6 +155,7 @@ export function simulateAthlete(
         jumpCm: here[1] ? (step > 0 ? Math.floor(height / step) * step : height) : null,
         contactS: here[2] ? contact * Math.exp(-x[2]! / 100) : null,
         scores: x.map((value, measure) => (here[measure] ? value / typicalError[measure]! : null)),
+        dayOff,
       });
       trueStrengthKg.push(
         (best * (zeroLoad - 0.3 + (referenceSpeed * moved(0)) / 100)) / (zeroLoad - 0.28),
