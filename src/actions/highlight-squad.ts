@@ -1,11 +1,8 @@
-import { dressColours, highWords, lowWords } from "../words/dress";
+import { squadHighlights } from "../words/squad-highlights";
 import { ownTabNames } from "../words/tabs";
 import { columnName } from "./cell-place";
 import type { Done } from "./messages";
-import type { Highlight, Workbook } from "./workbook";
-
-const anyOf = (cell: string, words: readonly string[]) =>
-  words.map((word) => `ISNUMBER(SEARCH("${word}",${cell}))`).join(",");
+import type { Workbook } from "./workbook";
 
 /**
  * Highlights that follow the words on the Squad tab, wherever its formula puts them: orange and bold
@@ -24,22 +21,4 @@ export function highlightSquad(workbook: Workbook): Done {
     workbook.highlight(tab.id, squadHighlights(`A1:${columnName(columns)}200`));
     return { said: `Words on the ${tab.name} tab are highlighted, and follow the rows.` };
   });
-}
-
-/** Whole cells that hold one of the words: a heading or a reason that merely mentions it stays bare. */
-export function squadHighlights(range: string): Highlight[] {
-  const cell = range.split(":")[0]!;
-  // Words stand alone, or after a day and a colon ("23 Jun: below usual").
-  const said = (words: readonly string[]) => `=AND(LEN(${cell})<32,OR(${anyOf(cell, words)}))`;
-  const { low, high, unsure } = dressColours;
-  return [
-    { range, formula: said(lowWords), background: low.background, colour: low.ink, bold: true },
-    { range, formula: said(highWords), background: high.background, colour: high.ink },
-    {
-      range,
-      formula: `=ISNUMBER(SEARCH("too few rows",${cell}))`,
-      colour: unsure.ink,
-      italic: true,
-    },
-  ];
 }

@@ -1,3 +1,4 @@
+import { squadHighlights } from "../../words/squad-highlights";
 import type { CellData, CellStyle, TabData } from "../workbook-data";
 
 /** Columns of the squad formula: width in pixels, number format. */
@@ -20,7 +21,8 @@ const room = 60;
 
 /**
  * CSV files carry no looks, so a tab with the squad formula is dressed when it is read from one:
- * headings, shares as percent, widths that show the squad without scrolling at 1280 px. Only looks
+ * headings, shares as percent, widths that show the squad without scrolling at 1280 px, the words
+ * highlighted. Only looks
  * are added; no cell's content changes.
  */
 export function dressedSquad(tab: TabData): TabData {
@@ -51,5 +53,9 @@ export function dressedSquad(tab: TabData): TabData {
     frozenRows: at,
     frozenColumns: 1,
     columnWidths: columns.map(({ width }) => width),
+    conditionalFormats: squadHighlights("A1:L200").map(({ range, ...look }) => ({
+      ranges: [range],
+      ...look,
+    })),
   };
 }
