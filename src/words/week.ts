@@ -47,6 +47,7 @@ const reasons: Readonly<Record<string, (facts: LineReason["facts"]) => string>> 
   reset: ({ toKg }) => `The rotation begins again at ${kg(toKg)} kg.`,
   "planned-backwards": ({ kg: start }) =>
     `Planned backwards from the last step: starts at ${kg(start)} kg, so that two repetitions stay in reserve.`,
+  "race-week-held": () => "Ready for a step: it waits until after the race.",
   "race-week": ({ from, to }) => `Race week: sets ${from} to ${to}, load kept.`,
   "day-before-race": ({ day, hours, race, matters, limit }) =>
     `${weekdayWords(Number(day))} refused: ${hours} h before ${String(race).split(" ")[0]}, ${matters === "A" ? "an A" : `a ${matters}`} race (rule: ${limit} h).`,

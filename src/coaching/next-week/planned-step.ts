@@ -7,6 +7,7 @@ import type { Restart } from "../blocks/restart";
 import { wayBack } from "../blocks/way-back";
 import type { Day } from "../calendar/day";
 import type { SquadRules } from "../record/squad-rules";
+import type { WeekKind } from "../season/race-hours";
 import type { AthleteState } from "./athlete-state";
 import type { LineReason } from "./line-reason";
 import type { PresentStep } from "./present-step";
@@ -50,8 +51,11 @@ export function plannedStep(given: {
   readonly monday: Day;
   /** Days since a marathon whose easing is not over; null otherwise. */
   readonly marathonDays: number | null;
+  readonly kind: WeekKind;
+  /** Largest step up for this athlete, fraction. */
+  readonly largestStep: number;
 }): PlannedStep {
-  const { state, step, rest, guardKg, smallStep, rules, mayDo } = given;
+  const { state, step, rest, guardKg, smallStep, rules, mayDo, largestStep } = given;
   const hold = (code: string, facts: LineReason["facts"] = {}): PlannedStep => ({
     block: step.block,
     loadKg: guarded(step.block, step.loadKg, guardKg, smallStep),
@@ -104,7 +108,9 @@ export function plannedStep(given: {
   if (ready && step.weeksHeld < rules.holdWeeks) {
     return hold("hold-week", { week: step.weeksHeld + 1, of: rules.holdWeeks });
   }
-  const stepFits = smallStep / step.loadKg <= rules.largestStep + 1e-9;
+  // Volume falls before an A race and load is kept (Bosquet et al. 2007): no new step that week.
+  if (ready && given.kind === "race week") return hold("race-week-held");
+  const stepFits = smallStep / step.loadKg <= largestStep + 1e-9;
   const next = nextBlock({
     block: step.block,
     loadKg: step.loadKg,
@@ -122,7 +128,7 @@ export function plannedStep(given: {
     loadKg,
     guardKg,
     stepKg: smallStep,
-    largestStep: rules.largestStep,
+    largestStep,
   });
   const first = whole.steps[0];
   const backwards =

@@ -1,5 +1,5 @@
 import { type NotProposed, type WhoMay, whoMay } from "../availability/who-may";
-import type { Block } from "../blocks/block";
+import { type Block, isSame } from "../blocks/block";
 import { type Ladder, ladder } from "../blocks/ladder";
 import { plateStepKg, platesASide, roundDownToPlates } from "../blocks/plate-loading";
 import { mostReps } from "../blocks/repetition-load";
@@ -18,6 +18,7 @@ import type { AthleteState } from "./athlete-state";
 import { type DayBand, dayBands } from "./day-bands";
 import { type JumpPlan, jumpPlan } from "./jump-plan";
 import type { LineReason } from "./line-reason";
+import { type OutlookWeek, outlook } from "./outlook";
 import { guardOf, plannedStep } from "./planned-step";
 import { type PresentStep, presentStep } from "./present-step";
 
@@ -59,6 +60,8 @@ export type ProposedLine = {
   readonly reasons: readonly LineReason[];
   readonly days: GymDays | null;
   readonly ahead: Ladder | null;
+  /** Four weeks from the proposed one, if all goes well; empty when nothing is proposed. */
+  readonly outlook: readonly OutlookWeek[];
   readonly step: PresentStep | null;
   /** Worth reading before writing. */
   readonly odd: boolean;
@@ -80,6 +83,9 @@ const usualPlates: readonly Plate[] = [25, 20, 15, 10, 5, 2.5, 1.25].map((massKg
   thicknessCm: 0,
   owned: null,
 }));
+
+/** Weeks a coach is shown where an athlete would be. */
+const weeksAhead = 4;
 
 /** Next week's sets for one athlete, with every reason. */
 export function proposeLine(given: {
@@ -127,6 +133,7 @@ export function proposeLine(given: {
     sessions: [],
     reasons: [{ code: not, facts: {} }, ...dayReasons(days, wanted)],
     ahead: null,
+    outlook: [],
     odd: not !== "out",
   });
   if (who.not !== null) return nothing(who.not);
@@ -138,6 +145,7 @@ export function proposeLine(given: {
   const smallStep = Math.max(stepKg, 2.5);
   const guardKg = guardOf(state, step);
   const rest = restartAfter(firstDay - step.lastDay, sessionsAWeek);
+  const largestStep = athlete?.experience === "novice" ? rules.noviceStep : rules.largestStep;
   const planned = plannedStep({
     state,
     step,
@@ -148,6 +156,8 @@ export function proposeLine(given: {
     mayDo: who.mayDo,
     sessionsAWeek,
     monday,
+    kind,
+    largestStep,
     marathonDays: daysSinceMarathon(firstDay, races, rules),
   });
   const block = change.block ?? planned.block;
@@ -217,7 +227,20 @@ export function proposeLine(given: {
     not: null,
     sessions,
     reasons,
-    ahead: ladder({ block, loadKg, guardKg, stepKg: smallStep, largestStep: rules.largestStep }),
+    ahead: ladder({ block, loadKg, guardKg, stepKg: smallStep, largestStep }),
+    outlook: outlook({
+      monday,
+      block,
+      loadKg,
+      guardKg,
+      stepKg: smallStep,
+      largestStep,
+      weeksHeld: isSame(block, step.block) && loadKg === step.loadKg ? step.weeksHeld : 0,
+      holding: state.word === "slipping" || who.mayDo !== "full",
+      races,
+      rules,
+      weeks: weeksAhead,
+    }),
     odd:
       state.word === "slipping" ||
       who.mayDo !== "full" ||

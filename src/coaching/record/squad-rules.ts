@@ -142,6 +142,39 @@ export const ruleDefinitions = {
     source:
       "load raised 2–10 %: ACSM position stand 2009; small steps while racing, common practice",
   },
+  noviceStep: {
+    label: "Step for novices, at most",
+    unit: "fraction",
+    usual: 0.1,
+    least: 0,
+    most: 0.1,
+    source:
+      "load raised 2–10 %: ACSM position stand 2009; on a light bar one plate step is 5 % and more",
+  },
+  racks: {
+    label: "Racks in the room",
+    unit: "racks",
+    usual: 3,
+    least: 1,
+    most: 20,
+    source: "the coach's own room",
+  },
+  minutesASet: {
+    label: "Minutes for a set at a rack",
+    unit: "min",
+    usual: 1.5,
+    least: 0.5,
+    most: 10,
+    source: "common practice, no source: one lifts while the others at the bar rest",
+  },
+  minutesOfRoom: {
+    label: "Minutes the racks are free",
+    unit: "min",
+    usual: 45,
+    least: 5,
+    most: 240,
+    source: "the coach's own room",
+  },
   plainPicture: {
     label: "Season picture: plain",
     unit: "1 for yes",

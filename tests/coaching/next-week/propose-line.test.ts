@@ -3,8 +3,9 @@ import { platesASide } from "../../../src/coaching/blocks/plate-loading";
 import { mostReps } from "../../../src/coaching/blocks/repetition-load";
 import type { AthleteState } from "../../../src/coaching/next-week/athlete-state";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
+import type { Race } from "../../../src/coaching/record/race";
 import { lineReasonWords } from "../../../src/words/week";
-import { athlete, clubRuns, day, plates, session, squadRows, state } from "./written-squad";
+import { athlete, clubRuns, day, plates, race, session, squadRows, state } from "./written-squad";
 
 const monday = day("2026-05-11");
 const name = "Tomas Reyerson";
@@ -138,4 +139,39 @@ test("every reason has its sentence, and says no undefined figure", () => {
       }
     }),
   );
+});
+
+const held = { sets: 3, reps: 5, loadKg: 40, markerKg: 30 };
+const sixDays = (over: Parameters<typeof athlete>[1], races: readonly Race[] = []) =>
+  proposeLine({
+    athlete: athlete(name, over),
+    name,
+    state: state(name, { strengthLowKg: 60 }),
+    rows: squadRows({
+      sets: sessionDays.flatMap((iso) => session(name, iso, held)),
+      runs: clubRuns(name, monday),
+      races,
+    }),
+    monday,
+    asOf: day("2026-05-10"),
+  });
+
+test("a novice's light bar rises by one plate step of 6 %, a trained athlete's does not", () => {
+  expect(sixDays({ experience: "novice" }).sessions[0]).toMatchObject({ reps: 3, loadKg: 42.5 });
+  const trained = sixDays({ experience: "trained" });
+  expect(trained.sessions[0]).toMatchObject({ reps: 3, loadKg: 40 });
+  expect(trained.reasons[0]!.code).toBe("step-too-coarse");
+});
+
+test("no new step in a race week: block and load wait, sets are cut", () => {
+  const line = sixDays({ experience: "novice" }, [race("2026-05-16", 10)]);
+  expect(line.reasons[0]!.code).toBe("race-week-held");
+  expect(line.sessions[0]).toMatchObject({ sets: 2, reps: 5, loadKg: 40 });
+  // The week after the race takes the step; three weeks there before the next.
+  expect(line.outlook.map(({ kind, sets, loadKg }) => [kind, sets, loadKg])).toEqual([
+    ["race week", 2, 40],
+    ["week after", 5, 42.5],
+    ["ordinary", 5, 42.5],
+    ["ordinary", 5, 42.5],
+  ]);
 });
