@@ -1,4 +1,5 @@
 import { squadHold } from "../coaching/hold/squad-hold";
+import { valueChange } from "../coaching/hold/value-change";
 import { squadIndex } from "../coaching/series/squad-index";
 import { accept } from "../outcome";
 import { readDayArgument } from "../rows/argument/day-argument";
@@ -68,7 +69,7 @@ export const seasonHoldFunction: SheetFunction = {
         holdWords(season),
         sinceWords(season),
         value ? valueWords(value) : "–",
-        value && value.change !== null ? value.change / 100 : "–",
+        (value && valueChange(value)) ?? "–",
         withUnused(why, given.unused.of(athlete)),
       ]);
     });

@@ -3,6 +3,7 @@ import type { Day } from "../coaching/calendar/day";
 import { racesOf } from "../coaching/diary/races-of";
 import type { SeasonHold } from "../coaching/hold/season-hold";
 import { squadHold } from "../coaching/hold/squad-hold";
+import { valueChange } from "../coaching/hold/value-change";
 import { squadReadiness } from "../coaching/readiness/squad-readiness";
 import { seasonWeeks } from "../coaching/season/season-weeks";
 import { gymDays } from "../coaching/series/season-start";
@@ -149,7 +150,7 @@ export const squadTableFunction: SheetFunction = {
         holdWords(season),
         sinceWords(season),
         value ? valueWords(value) : "–",
-        value && value.change !== null ? value.change / 100 : "–",
+        (value && valueChange(value)) ?? "–",
         value ? value.wobble / 100 : "–",
         visibleFall === null ? "–" : visibleFall / 100,
         picture(seasonWeeks(season, hold.seasonStart)),
