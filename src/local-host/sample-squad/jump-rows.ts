@@ -68,7 +68,7 @@ function dropJumps(
   if (markerOnly || stopped || (athlete === "Dario Quell" && day === dayOf("2026-06-02")))
     return [];
   return attempts.map(({ contact, flightCm }, i) => {
-    // The days told of Joss are means of two attempts, as far apart as any two.
+    // The days told of Joss are means of two attempts, and as far apart as two usually are.
     const apart = i === 0 ? contact : -attempts[0]!.contact;
     const ms = told === undefined ? member.contactMs + noise + contact : told + apart;
     const riseM = (0.6 * boxJumpCm + flightCm) / 100;
