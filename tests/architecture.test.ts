@@ -9,9 +9,9 @@ const may: Record<string, readonly string[]> = {
   words: ["coaching", "rows"],
   catalogue: ["coaching", "rows", "words"],
   actions: ["coaching", "rows", "words", "catalogue", "zod/mini"],
-  sidebar: ["actions/messages", "words", "charts", "preact"],
+  sidebar: ["actions/messages", "actions/page-messages", "words", "charts", "pages", "preact"],
   charts: ["preact"],
-  pages: ["actions/messages", "words", "charts", "preact"],
+  pages: ["actions/messages", "actions/page-messages", "words", "charts", "preact"],
   "apps-script": ["catalogue", "actions", "words"],
   "local-host": [
     "actions/messages",

@@ -3,9 +3,11 @@ import { type Day, dayFromIso, isoFromDay } from "../coaching/calendar/day";
 import { tableNames } from "../rows/table-name";
 import { answerColumn, answerName, answerTable, forgetName } from "./answers";
 import { athleteView } from "./athlete-view";
+import { diaryView } from "./diary-view";
 import { highlightSquad } from "./highlight-squad";
 import { mendCell } from "./mend-cell";
 import type { WeekChange } from "./messages";
+import { printPages } from "./pages/print-pages";
 import { rowCheck } from "./row-check";
 import { setUpView } from "./set-up";
 import { squadView } from "./squad-view";
@@ -13,6 +15,7 @@ import { writeProposedWeek } from "./week/write-proposed-week";
 import { takeBackWeek } from "./week/write-week";
 import { weekView } from "./week-view";
 import type { Workbook } from "./workbook";
+import { writeDiaryAnswer } from "./write-diary-answer";
 
 /** A request the sidebar may make: its arguments, checked before anything is done, and the work. */
 type Request = {
@@ -75,6 +78,16 @@ export const requests = {
     "One athlete's reasons and pictures.",
     { ...today, athlete: text },
     (workbook, given) => athleteView(workbook, given.today, given.athlete),
+  ),
+  diaryView: request(
+    "One athlete's diary beside the season.",
+    { ...today, athlete: text },
+    (workbook, given) => diaryView(workbook, given.today, given.athlete),
+  ),
+  writeDiaryAnswer: request(
+    "Writes an athlete's answer into the Diary row of that day.",
+    { ...today, athlete: text, day: isoDay, answer: text },
+    (workbook, given) => writeDiaryAnswer(workbook, given.today, given),
   ),
   rowCheck: request("Every cell that could not be used.", today, (workbook, given) =>
     rowCheck(workbook, given.today),
@@ -151,6 +164,17 @@ export const requests = {
         given.changes as WeekChange[],
         given.athletes,
       ),
+  ),
+  printPages: request(
+    "What a week's cards, rack plan or page for the head coach say.",
+    {
+      ...today,
+      kind: z.enum(["cards", "rack plan", "week page"]),
+      monday: z.nullable(isoDay),
+      changes,
+    },
+    (workbook, given) =>
+      printPages(workbook, given.today, given.kind, given.monday, given.changes as WeekChange[]),
   ),
   takeBackWeek: request(
     "Takes a week's unchanged rows back.",

@@ -1,0 +1,148 @@
+/**
+ * What the printed pages are made from: plain JSON, every figure already in the coach's unit and
+ * decimal mark. Nothing private is among it: no diary text, no medical reason, no strength estimate.
+ */
+import type { Dress, SeasonSeries } from "./messages";
+
+export type PageKind = "cards" | "rack plan" | "week page";
+
+/** One line of the day's decision on a card. */
+export type CardBand = {
+  /** "0.81", "0.76 to 0.80"; the smaller words after it: "or faster". */
+  readonly speed: string;
+  readonly speedAfter: string;
+  /** "85"; "" for no heavy work. */
+  readonly lift: string;
+  /** "20 + 10 + 2.5" */
+  readonly plates: string;
+  /** Plates of one side for the drawing, kg. */
+  readonly side: readonly number[];
+  /** "0.46"; "" when not known. */
+  readonly floor: string;
+};
+
+/** One athlete's session on A5. */
+export type CardPage = {
+  readonly athlete: string;
+  /** "5000 m. Race week: R4, Sat 4 July." */
+  readonly about: string;
+  /** "Tue 30 June 2026, 18:00" */
+  readonly when: string;
+  /** "Rack 3" */
+  readonly rack: string;
+  readonly unit: string;
+  readonly warmUp: string;
+  readonly marker: {
+    readonly load: string;
+    readonly reps: number;
+    readonly plates: string;
+    readonly usual: string;
+  } | null;
+  readonly bands: readonly CardBand[];
+  /** Said in place of the bands when there are none; "" otherwise. */
+  readonly noBands: string;
+  readonly jumps: {
+    /** "40 contacts in all." or "No jumps until asked about." */
+    readonly lead: string;
+    readonly lines: readonly {
+      readonly name: string;
+      readonly amount: string;
+      readonly write: "contact" | "cleared" | "";
+    }[];
+    readonly care: string;
+  };
+  readonly lift: {
+    readonly name: string;
+    readonly load: string;
+    readonly plates: string;
+    readonly sets: number;
+    readonly reps: number;
+    readonly say: string;
+  };
+  readonly assistance: readonly string[];
+  readonly cautions: readonly string[];
+};
+
+/** One athlete's turn at a rack. */
+export type RackLine = {
+  readonly athlete: string;
+  readonly marker: string;
+  readonly markerChange: string;
+  readonly load: string;
+  readonly plates: string;
+  readonly side: readonly number[];
+  readonly change: string;
+  readonly sets: string;
+  /** "80, 75" */
+  readonly slower: string;
+};
+
+/** One gym session's racks on A4. */
+export type RackPage = {
+  readonly when: string;
+  readonly lead: string;
+  /** A rule the room breaks, "" when all fits. */
+  readonly warning: string;
+  readonly racks: readonly {
+    readonly name: string;
+    readonly bar: string;
+    readonly lines: readonly RackLine[];
+    readonly back: string;
+  }[];
+  readonly stacks: readonly {
+    readonly stack: string;
+    readonly height: string;
+    readonly athletes: string;
+  }[];
+  readonly noJumps: string;
+  readonly plates: readonly {
+    readonly plate: string;
+    readonly bars: number;
+    readonly stack: number;
+    readonly owned: string;
+    readonly spare: string;
+  }[];
+  readonly platesSaid: string;
+  readonly unit: string;
+  readonly cautions: readonly string[];
+};
+
+/** One athlete's line on the head coach's page. */
+export type WeekPageLine = {
+  readonly athlete: string;
+  readonly event: string;
+  readonly series: SeasonSeries | null;
+  /** Two wobbles, percent. */
+  readonly band: number;
+  readonly since: string | null;
+  readonly races: readonly { readonly day: string; readonly matters: string }[];
+  readonly word: string;
+  readonly dress: Dress;
+  readonly words: string;
+  readonly small: string;
+  readonly sessions: string;
+  readonly mayDo: string;
+  readonly next: string;
+  readonly nextDays: string;
+};
+
+/** The page a week for the head coach on A4. */
+export type WeekPaper = {
+  readonly title: string;
+  readonly written: string;
+  readonly sentences: readonly string[];
+  readonly from: string;
+  readonly to: string;
+  readonly heads: readonly string[];
+  readonly lines: readonly WeekPageLine[];
+  readonly weeks: readonly { readonly week: string; readonly race: string; readonly gym: string }[];
+  readonly reading: string;
+  readonly howSure: string;
+};
+
+/** What is to be printed; `said` names it and how many pages. */
+export type PrintedPages = { readonly said: string } & (
+  | { readonly kind: "cards"; readonly cards: readonly CardPage[] }
+  | { readonly kind: "rack plan"; readonly plans: readonly RackPage[] }
+  | { readonly kind: "week page"; readonly paper: WeekPaper }
+);

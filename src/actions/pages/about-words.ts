@@ -1,0 +1,23 @@
+import { racesOf } from "../../coaching/diary/races-of";
+import type { ProposedLine } from "../../coaching/next-week/propose-line";
+import { nameKey } from "../../coaching/record/name-key";
+import { weekdayWords } from "../../words/week";
+import type { PrintableWeek } from "./printable-week";
+
+/** "Race week: R4, Sat 4 Jul." and the like for one athlete. */
+export function aboutWords(
+  { state, monday }: PrintableWeek,
+  { athlete, kind }: ProposedLine,
+): string {
+  const { rows } = state.read;
+  const about = rows.athletes.find((one) => nameKey(one.athlete) === nameKey(athlete)) ?? null;
+  const races = racesOf(rows.races, athlete, about)
+    .filter(({ day }) => day >= monday && day < monday + 7)
+    .sort((a, b) => a.day - b.day);
+  const [first] = races;
+  if (first) {
+    const name = first.race.split(",")[0] ?? "";
+    return `${kind === "race week" ? "Race week" : "Race"}: ${name}, ${weekdayWords(first.day)}.`;
+  }
+  return kind === "week after" ? "Week after a race." : "Ordinary week.";
+}

@@ -1,0 +1,104 @@
+import { platesASide, roundDownToPlates } from "../../coaching/blocks/plate-loading";
+import type { DayBand } from "../../coaching/next-week/day-bands";
+import { nameKey } from "../../coaching/record/name-key";
+import { cautions } from "../../words/cautions";
+import { bandParts, clock, datedDay, pageWords } from "../../words/pages";
+import type { CardBand, CardPage } from "../page-messages";
+import { aboutWords } from "./about-words";
+import { cardSession } from "./card-session";
+import { gymSessions, type PrintableWeek, type PrintedSession } from "./printable-week";
+import { roomPlan } from "./room-plan";
+
+/** One card for each session of everyone who lifts; those who are out have none. */
+export function cardPages(week: PrintableWeek): readonly CardPage[] {
+  return gymSessions(week).flatMap((group) => {
+    const { plan } = roomPlan(group, week.state.read.rows.rules);
+    const rackOf = (athlete: string) =>
+      plan.racks.findIndex(({ turns }) => turns.some((turn) => turn.athlete === athlete)) + 1;
+    return group.map((one) => cardPage(week, one, rackOf(one.line.athlete)));
+  });
+}
+
+function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardPage {
+  const { line, session } = one;
+  const { numbers } = week;
+  const { mass, speed, unit } = numbers;
+  const about = week.state.read.rows.athletes.find(
+    (athlete) => nameKey(athlete.athlete) === nameKey(line.athlete),
+  );
+  const { jumps, assistance } = cardSession(week, one);
+  const codes = line.reasons.map(({ code }) => code);
+  return {
+    athlete: line.athlete,
+    about: [about?.event ?? "", aboutWords(week, line)].filter((part) => part !== "").join(". "),
+    when: `${datedDay(session.day)}, ${clock(session.minute)}`,
+    rack: rack > 0 ? pageWords.rack(rack) : "",
+    unit,
+    warmUp: pageWords.warmUp,
+    marker:
+      session.markerKg === null
+        ? null
+        : {
+            load: `${mass(session.markerKg)} ${unit}`,
+            reps: 3,
+            plates: sideWords(week, one, session.markerKg),
+            usual: session.usualMarkerSpeed === null ? "" : speed(session.usualMarkerSpeed),
+          },
+    bands: session.bands.map((band) => cardBand(week, one, band)),
+    noBands: session.bands.length === 0 ? pageWords.noBands : "",
+    jumps,
+    lift: {
+      name: line.exercise,
+      load: `${mass(session.loadKg)} ${unit}`,
+      plates: sideWords(week, one, session.loadKg),
+      sets: session.sets,
+      reps: session.reps,
+      say: [
+        codes.includes("race-week") ? pageWords.halfSets : "",
+        codes.includes("moved-poorly") ? pageWords.poorMovement : "",
+        pageWords.stopRule,
+      ]
+        .filter((part) => part !== "")
+        .join(" "),
+    },
+    assistance,
+    cautions,
+  };
+}
+
+/** A band's load on plates that exist, its plates, and the floor under which a set ends. */
+function cardBand(week: PrintableWeek, { line, session }: PrintedSession, band: DayBand): CardBand {
+  const { numbers, plates, stateOf } = week;
+  const parts = bandParts(band, numbers);
+  if (band.loadKg === null) {
+    return { ...parts, speedAfter: pageWords.orIll, lift: "", plates: "", side: [], floor: "" };
+  }
+  const exists = roundDownToPlates(band.loadKg, session.barKg, plates);
+  const loadKg = exists.ok ? exists.value : session.barKg;
+  const side = platesASide(loadKg, session.barKg, plates);
+  const usual = stateOf(line.athlete).usualSpeed(loadKg);
+  const cap = week.state.read.rows.rules.velocityLossCap;
+  return {
+    ...parts,
+    lift: numbers.mass(loadKg),
+    plates:
+      side.ok && side.value.length > 0
+        ? side.value.map(numbers.mass).join(" + ")
+        : pageWords.emptyBar,
+    side: side.ok ? side.value : [],
+    floor: usual === null ? "" : numbers.speed(usual * (1 - cap)),
+  };
+}
+
+/** "20 + 10 a side"; "empty bar"; "" when the load is not to be had on this bar. */
+function sideWords(
+  { plates, numbers }: PrintableWeek,
+  { session }: PrintedSession,
+  loadKg: number,
+): string {
+  const side = platesASide(loadKg, session.barKg, plates);
+  if (!side.ok) return "";
+  return side.value.length === 0
+    ? pageWords.emptyBar
+    : pageWords.aSide(side.value.map(numbers.mass).join(" + "));
+}

@@ -1,0 +1,91 @@
+import { dropHeight } from "../../coaching/next-week/drop-height";
+import { type SessionItem, sessionPlan } from "../../coaching/next-week/session-plan";
+import { nameKey } from "../../coaching/record/name-key";
+import { pageWords, sentence } from "../../words/pages";
+import { stackWords } from "../../words/week";
+import type { CardPage } from "../page-messages";
+import type { PrintableWeek, PrintedSession } from "./printable-week";
+
+/**
+ * The session's jumps and assistance as the card says them. What replaces the usual exercise says of
+ * which it takes the place, never why: soreness and pain are not for paper.
+ */
+export function cardSession(
+  week: PrintableWeek,
+  { line, session }: PrintedSession,
+): Pick<CardPage, "jumps" | "assistance"> {
+  const { numbers, plates, state, stateOf } = week;
+  const about = state.read.rows.athletes.find(
+    ({ athlete }) => nameKey(athlete) === nameKey(line.athlete),
+  );
+  const novice = about?.experience === "novice";
+  const items = sessionPlan({
+    lift: line.exercise,
+    sets: session.sets,
+    reps: session.reps,
+    loadKg: session.loadKg,
+    markerKg: session.markerKg,
+    jumps: session.jumps,
+    noJumps: line.who.noJumps,
+    raceWeek: line.kind === "race week",
+    state: stateOf(line.athlete),
+    notAvailable: [],
+  });
+  const jumping = items.filter((item) => item.kind === "plyometrics" || item.kind === "jump");
+  const landings = jumping.filter(({ contacts }) => contacts > 0);
+  const drop = dropHeight(
+    state.read.rows.jumps,
+    line.athlete,
+    state.asOf,
+    about?.experience ?? null,
+    plates,
+  );
+  const stack = numbers.marked(stackOf(week, session));
+  const place = (item: SessionItem) =>
+    item.insteadOf === null ? "" : ` (${pageWords.instead(item.insteadOf)})`;
+  const from =
+    drop.stackKg.length > 0
+      ? `${numbers.marked(stackWords(drop.stackKg))}, ${numbers.cm(drop.cm)} cm`
+      : `${numbers.cm(drop.cm)} cm`;
+  const lines = landings.map((item) => {
+    const many = `${item.sets} × ${item.reps}`;
+    const dropping = item.exercise.includes("drop jump");
+    const boxing = item.exercise.includes("box jump");
+    return {
+      name: `${sentence(item.exercise)}${place(item)}`,
+      amount: dropping
+        ? `${many}, from ${from}`
+        : boxing
+          ? `${many}${stack === "" ? "" : `, ${stack}`}`
+          : `${many}, low and light`,
+      write: dropping ? ("contact" as const) : boxing ? ("cleared" as const) : ("" as const),
+    };
+  });
+  const contacts = landings.reduce((sum, item) => sum + item.contacts, 0);
+  return {
+    jumps: {
+      lead: line.who.noJumps
+        ? pageWords.noJumps
+        : contacts === 0
+          ? pageWords.noJumpsToday
+          : pageWords.contacts(contacts),
+      lines,
+      care: lines.length === 0 ? "" : novice ? pageWords.noviceCare : pageWords.jumpCare,
+    },
+    assistance: items
+      .filter(({ kind }) => kind === "assistance")
+      .map(
+        (item) => `${sentence(item.exercise)}${place(item)}: ${item.sets} × ${item.reps} a side.`,
+      ),
+  };
+}
+
+/** "5×15+5 (40 cm)", "40 cm", "" */
+export function stackOf(
+  { numbers }: PrintableWeek,
+  { stackKg, stackCm }: PrintedSession["session"],
+): string {
+  const height = stackCm === null ? "" : `${numbers.cm(stackCm)} cm`;
+  if (stackKg.length === 0) return height;
+  return height === "" ? stackWords(stackKg) : `${stackWords(stackKg)} (${height})`;
+}

@@ -1,0 +1,97 @@
+import { nameKey } from "../../coaching/record/name-key";
+import { gymDays } from "../../coaching/series/season-start";
+import { listWords, sentence, spelled } from "../../words/pages";
+import { countWords } from "../../words/reasons-figures";
+import { valueWords } from "../../words/reasons-hold";
+import { squadWords } from "../../words/reasons-squad";
+import type { PrintableWeek } from "./printable-week";
+
+/** The page's numbered sentences: who moved, what next week changes, who is missing. */
+export function paperSentences(week: PrintableWeek): readonly string[] {
+  return [moved(week), changes(week), missing(week)].filter((one) => one !== "");
+}
+
+/** "Two of twelve are slipping: Tomas Reyerson, back squat speed. One rises: …" */
+function moved({ state, lines }: PrintableWeek): string {
+  const seasons = lines.map(({ line }) => state.hold.of(line.athlete));
+  const named = (word: string) =>
+    seasons
+      .filter((season) => season.word === word)
+      .map(({ athlete, value }) => (value ? `${athlete} (${valueWords(value)})` : athlete));
+  const low = named("slipping");
+  const high = named("rising");
+  const slips =
+    low.length === 0
+      ? `Nobody of ${spelled(seasons.length)} is slipping.`
+      : `${sentence(spelled(low.length))} of ${spelled(seasons.length)} ${low.length === 1 ? "is" : "are"} slipping: ${listWords(low)}.`;
+  return high.length === 0
+    ? slips
+    : `${slips} ${sentence(spelled(high.length))} ${high.length === 1 ? "is" : "are"} rising: ${listWords(high)}.`;
+}
+
+/** What next week changes: race weeks, loads held, and who lifts nothing. */
+function changes({ lines }: PrintableWeek): string {
+  const racing = lines.filter(({ line }) => line.kind === "race week");
+  const held = lines.filter(({ line }) =>
+    line.reasons.some(({ code }) => code === "slipping-held"),
+  );
+  const up = lines.filter(({ line }) => line.reasons.some(({ code }) => code === "step-up"));
+  const none = lines.filter(({ line, leftOut }) => leftOut || line.sessions.length === 0);
+  const names = (some: typeof lines) => listWords(some.map(({ line }) => line.athlete));
+  return [
+    racing.length === 0
+      ? "Next week is a race week for nobody."
+      : `Next week is a race week for ${spelled(racing.length)}: sets about half, loads kept.`,
+    held.length === 0 ? "" : `Load held while slipping: ${names(held)}.`,
+    up.length === 0 ? "" : `A step up for ${spelled(up.length)}: ${names(up)}.`,
+    none.length === 0 ? "" : `Nothing planned for ${names(none)}.`,
+  ]
+    .filter((part) => part !== "")
+    .join(" ");
+}
+
+/** An athlete without a session for longer than this is asked after (common practice, no source). */
+const quietDays = 10;
+
+/** Who is missing rows: nothing for ten days, or too few to judge. */
+function missing({ state, lines }: PrintableWeek): string {
+  const quiet: string[] = [];
+  const few: string[] = [];
+  for (const { line } of lines) {
+    const own = state.index.of(line.athlete);
+    const last = own
+      ? Math.max(Number.NEGATIVE_INFINITY, ...gymDays(own))
+      : Number.NEGATIVE_INFINITY;
+    if (line.not !== "out" && state.asOf - last > quietDays) quiet.push(line.athlete);
+    else if (state.hold.of(line.athlete).word === "too few rows") few.push(line.athlete);
+  }
+  return [
+    quiet.length === 0 ? "" : `No gym rows for more than ${quietDays} days: ${listWords(quiet)}.`,
+    few.length === 0 ? "" : `Too few rows to judge: ${listWords(few)}.`,
+  ]
+    .filter((part) => part !== "")
+    .join(" ");
+}
+
+/** The squad's own false-flag sentence, and the rows that were not used, by athlete. */
+export function howSureWords({ state, lines }: PrintableWeek): string {
+  const { read, hold } = state;
+  const seasons = lines.map(({ line }) => hold.of(line.athlete));
+  const flags = squadWords(seasons, read.rows.rules.falseFlagRate).split(". ").slice(1).join(". ");
+  const unused = read.rowsFilled - read.rowsRead;
+  const byAthlete = lines.flatMap(({ line }) => {
+    const key = nameKey(line.athlete);
+    const rows = new Set(
+      read.issues
+        .filter(({ issue }) => nameKey(String(issue.facts.athlete ?? "")) === key)
+        .map(({ tab, issue }) => `${tab.id}|${issue.row}`),
+    );
+    return rows.size === 0 ? [] : [`${line.athlete} ${rows.size}`];
+  });
+  const rows =
+    unused === 0
+      ? "Every row was used."
+      : `${unused} of ${countWords(read.rowsFilled, "row")} ${unused === 1 ? "was" : "were"} not used.`;
+  const asked = byAthlete.length === 0 ? "" : ` Cells to look at: ${byAthlete.join(", ")}.`;
+  return `${flags} ${rows}${asked} Supports judgement; not medical advice.`;
+}

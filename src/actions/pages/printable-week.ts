@@ -1,0 +1,78 @@
+import type { Day } from "../../coaching/calendar/day";
+import type { AthleteState } from "../../coaching/next-week/athlete-state";
+import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
+import { nameKey } from "../../coaching/record/name-key";
+import type { Plate } from "../../coaching/record/plate";
+import { type PrintedNumbers, printedNumbers } from "../../words/printed-numbers";
+import { athleteStates } from "../athlete-states";
+import type { WeekChange } from "../messages";
+import type { StateOfSquad } from "../state-of-squad";
+import { proposedWeek } from "../week-view";
+import type { Workbook } from "../workbook";
+import { numberStyle } from "./number-style";
+
+/** One athlete's session as it goes to paper. */
+export type PrintedSession = { readonly line: ProposedLine; readonly session: ProposedSession };
+
+/** A week as proposed with the coach's changes, with what its pages need beside it. */
+export type PrintableWeek = {
+  readonly state: StateOfSquad;
+  readonly monday: Day;
+  readonly lines: readonly { readonly line: ProposedLine; readonly leftOut: boolean }[];
+  /** Sessions of those who lift, in order of day and start, then by name. */
+  readonly sessions: readonly PrintedSession[];
+  readonly stateOf: (athlete: string) => AthleteState;
+  readonly plates: readonly Plate[];
+  readonly numbers: PrintedNumbers;
+};
+
+/** Plates of a gym that has not written its own down; heights are not known. */
+const commonPlates: readonly Plate[] = [25, 20, 15, 10, 5, 2.5, 1.25].map((massKg) => ({
+  row: 0,
+  massKg,
+  thicknessCm: 0,
+  owned: null,
+}));
+
+export function printableWeek(
+  workbook: Workbook,
+  today: Day,
+  monday: Day | null,
+  changes: readonly WeekChange[],
+): PrintableWeek {
+  const week = proposedWeek(workbook, today, monday, changes);
+  const { rows } = week.state.read;
+  const known = athleteStates(week.state);
+  const states = new Map<string, AthleteState>();
+  const sessions = week.lines
+    .filter(({ leftOut }) => !leftOut)
+    .flatMap(({ line }) => line.sessions.map((session) => ({ line, session })))
+    .sort(
+      (a, b) =>
+        a.session.day - b.session.day ||
+        a.session.minute - b.session.minute ||
+        (a.line.athlete < b.line.athlete ? -1 : 1),
+    );
+  return {
+    ...week,
+    sessions,
+    plates: rows.plates.length > 0 ? rows.plates : commonPlates,
+    numbers: printedNumbers(numberStyle(workbook, week.state.read)),
+    stateOf: (athlete) => {
+      const key = nameKey(athlete);
+      const state = states.get(key) ?? known(athlete);
+      states.set(key, state);
+      return state;
+    },
+  };
+}
+
+/** Sessions that share a room: the same day and start. */
+export function gymSessions(week: PrintableWeek): readonly (readonly PrintedSession[])[] {
+  const groups = new Map<string, PrintedSession[]>();
+  for (const one of week.sessions) {
+    const key = `${one.session.day} ${one.session.minute}`;
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
+  return [...groups.values()];
+}

@@ -1,0 +1,86 @@
+import { platesASide, roundDownToPlates } from "../../coaching/blocks/plate-loading";
+import { plateChange, type RackShare } from "../../coaching/next-week/rack-plan";
+import { cautions } from "../../words/cautions";
+import { changeWords, clock, datedDay, listWords, pageWords } from "../../words/pages";
+import { trimmed } from "../../words/reasons-figures";
+import type { RackLine, RackPage } from "../page-messages";
+import { gymSessions, type PrintableWeek, type PrintedSession } from "./printable-week";
+import { roomPlan } from "./room-plan";
+import { platesNeeded, stacksOf } from "./room-plates";
+
+/** The rack plan of every gym session of a week, one page each. */
+export function rackPages(week: PrintableWeek): readonly RackPage[] {
+  return gymSessions(week).map((group) => rackPage(week, group));
+}
+
+function rackPage(week: PrintableWeek, group: readonly PrintedSession[]): RackPage {
+  const { numbers } = week;
+  const { plan, warning } = roomPlan(group, week.state.read.rows.rules);
+  const { day, minute } = group[0]!.session;
+  const barred = group.filter(({ line }) => line.who.noJumps).map(({ line }) => line.athlete);
+  return {
+    when: `${datedDay(day)}, ${clock(minute)}`,
+    lead: pageWords.rackLead(group.length, plan.racks.length, trimmed(Math.ceil(plan.minutes), 0)),
+    warning,
+    racks: plan.racks.map((share, at) => ({
+      name: pageWords.rack(at + 1),
+      bar: pageWords.bar(`${numbers.mass(share.barKg)} ${numbers.unit}`),
+      ...rackLines(week, group, share),
+    })),
+    stacks: stacksOf(week, group),
+    noJumps: barred.length === 0 ? "" : pageWords.noJumpsFor(listWords(barred)),
+    ...platesNeeded(week, group, plan),
+    unit: numbers.unit,
+    cautions,
+  };
+}
+
+/** Every turn with the plates to change: markers first from an empty bar, then the lifts. */
+function rackLines(
+  { plates, numbers }: PrintableWeek,
+  group: readonly PrintedSession[],
+  { turns, barKg }: RackShare,
+): Pick<RackPage["racks"][number], "lines" | "back"> {
+  const sessions = turns.map(
+    (turn) => group.find(({ line }) => line.athlete === turn.athlete)!.session,
+  );
+  let on: readonly number[] = [];
+  const change = (to: readonly number[]) => {
+    const words = changeWords(plateChange(on, to), numbers);
+    on = to;
+    return words;
+  };
+  const markers = sessions.map(({ markerKg }) => {
+    const side = markerKg === null ? null : platesASide(markerKg, barKg, plates);
+    return side?.ok
+      ? { marker: numbers.mass(markerKg ?? 0), markerChange: change(side.value) }
+      : { marker: "–", markerChange: "" };
+  });
+  const lines: RackLine[] = turns.map((turn, at) => {
+    const { bands, sets, reps } = sessions[at]!;
+    const slower = bands.flatMap(({ loadKg }) => {
+      if (loadKg === null || loadKg >= turn.loadKg) return [];
+      const exists = roundDownToPlates(loadKg, barKg, plates);
+      return exists.ok ? [numbers.mass(exists.value)] : [];
+    });
+    return {
+      athlete: turn.athlete,
+      ...markers[at]!,
+      load: numbers.mass(turn.loadKg),
+      plates:
+        turn.plates.length === 0 ? pageWords.emptyBar : turn.plates.map(numbers.mass).join(" + "),
+      side: turn.plates,
+      change: change(turn.plates),
+      sets: `${sets}×${reps}`,
+      slower: [...new Set(slower)].join("; "),
+    };
+  });
+  const first = turns[0]!;
+  const again = turns.length > 1 && sessions.some(({ sets }) => sets > 1);
+  return {
+    lines,
+    back: again
+      ? pageWords.back(first.athlete, changeWords(plateChange(on, first.plates), numbers))
+      : "",
+  };
+}

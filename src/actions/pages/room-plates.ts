@@ -1,0 +1,69 @@
+import type { RackPlan } from "../../coaching/next-week/rack-plan";
+import { listWords, pageWords } from "../../words/pages";
+import { stackWords } from "../../words/week";
+import type { RackPage } from "../page-messages";
+import type { PrintableWeek, PrintedSession } from "./printable-week";
+
+/** Box-jump stacks of a session, lowest first, with who jumps onto each. */
+export function stacksOf(
+  { numbers }: PrintableWeek,
+  group: readonly PrintedSession[],
+): RackPage["stacks"] {
+  const stacks = new Map<string, { cm: number; height: string; athletes: string[] }>();
+  for (const { line, session } of group) {
+    const { stackKg, stackCm, contacts } = session;
+    if (contacts === 0 || (stackKg.length === 0 && stackCm === null)) continue;
+    const stack = stackKg.length === 0 ? "box" : numbers.marked(stackWords(stackKg));
+    const height = stackCm === null ? "–" : numbers.cm(stackCm);
+    const key = `${stack} ${height}`;
+    const kept = stacks.get(key) ?? { cm: stackCm ?? 0, height, athletes: [] };
+    stacks.set(key, { ...kept, athletes: [...kept.athletes, line.athlete] });
+  }
+  return [...stacks]
+    .sort((a, b) => a[1].cm - b[1].cm)
+    .map(([key, { height, athletes }]) => ({
+      stack: key.slice(0, key.length - height.length - 1),
+      height,
+      athletes: listWords(athletes),
+    }));
+}
+
+/** Plates on the bars at their heaviest and in the tallest stack, against the number owned. */
+export function platesNeeded(
+  { plates, numbers }: PrintableWeek,
+  group: readonly PrintedSession[],
+  { racks }: RackPlan,
+): Pick<RackPage, "plates" | "platesSaid"> {
+  const count = (list: readonly number[], massKg: number) =>
+    list.filter((mass) => Math.abs(mass - massKg) < 1e-6).length;
+  const rows = [...plates]
+    .sort((a, b) => b.massKg - a.massKg)
+    .map(({ massKg, owned }) => {
+      const bars = racks.reduce(
+        (sum, { turns }) =>
+          sum + 2 * Math.max(0, ...turns.map((turn) => count(turn.plates, massKg))),
+        0,
+      );
+      const stack = Math.max(0, ...group.map(({ session }) => count(session.stackKg, massKg)));
+      return { massKg, bars, stack, owned };
+    })
+    .filter(({ bars, stack }) => bars + stack > 0);
+  const short = rows.filter(({ bars, stack, owned }) => owned !== null && bars + stack > owned);
+  const known = rows.some(({ owned }) => owned !== null);
+  return {
+    plates: rows.map(({ massKg, bars, stack, owned }) => ({
+      plate: numbers.mass(massKg),
+      bars,
+      stack,
+      owned: owned === null ? "–" : String(owned),
+      spare: owned === null ? "–" : String(owned - bars - stack).replace("-", "−"),
+    })),
+    platesSaid: !known
+      ? ""
+      : short.length === 0
+        ? pageWords.allBuilt
+        : pageWords.notBuilt(
+            listWords(short.map(({ massKg }) => `${numbers.mass(massKg)} ${numbers.unit}`)),
+          ),
+  };
+}

@@ -1,0 +1,101 @@
+import { type Day, isoFromDay, mondayOf } from "../../coaching/calendar/day";
+import type { SeasonHold } from "../../coaching/hold/season-hold";
+import { nameKey } from "../../coaching/record/name-key";
+import { gymDays, seasonStart } from "../../coaching/series/season-start";
+import { dressOf } from "../../words/dress";
+import { datedDay, longDay, pageWords } from "../../words/pages";
+import { percentWords, trimmed } from "../../words/reasons-figures";
+import { holdWords, movedWords, sinceWords } from "../../words/reasons-hold";
+import { noteWords } from "../../words/reasons-notes";
+import { weekdayWords } from "../../words/week";
+import { seasonPicture } from "../athlete-view";
+import { mayDoToday } from "../may-do-today";
+import type { WeekPageLine, WeekPaper } from "../page-messages";
+import { howSureWords, paperSentences } from "./paper-sentences";
+import type { PrintableWeek } from "./printable-week";
+import { weeksAhead } from "./weeks-ahead";
+
+/** The head coach's page: the week before the planned one, and what the planned one changes. */
+export function weekPaper(week: PrintableWeek): WeekPaper {
+  const { state, monday } = week;
+  const from = seasonStart(state.index);
+  const lines = week.lines.map((one) => paperLine(week, one));
+  const order = { low: 0, high: 1, unsure: 2, plain: 3 } as const;
+  return {
+    title: pageWords.weekOf(longDay(monday - 7)),
+    written: pageWords.written(datedDay(state.asOf)),
+    sentences: paperSentences(week),
+    from: isoFromDay(from),
+    to: isoFromDay(Math.max(state.asOf, from + 7)),
+    heads: pageWords.weekHeads,
+    lines: [...lines].sort((a, b) => order[a.dress] - order[b.dress]),
+    weeks: weeksAhead(week),
+    reading: pageWords.reading,
+    howSure: howSureWords(week),
+  };
+}
+
+function paperLine(
+  week: PrintableWeek,
+  { line, leftOut }: PrintableWeek["lines"][number],
+): WeekPageLine {
+  const { state, monday, numbers } = week;
+  const season = state.hold.of(line.athlete);
+  const about = state.read.rows.athletes.find(
+    ({ athlete }) => nameKey(athlete) === nameKey(line.athlete),
+  );
+  const picture = season.sessions.length === 0 ? null : seasonPicture(state, season);
+  const place = season.measures.findIndex(
+    ({ kind, of }) => kind === season.value?.kind && of === season.value.of,
+  );
+  const word = holdWords(season);
+  const may = mayDoToday(state.read.rows, line.athlete, state.asOf);
+  const [first] = leftOut ? [] : line.sessions;
+  const [note] = season.notes.filter(({ code }) => paperNotes.has(code));
+  return {
+    athlete: line.athlete,
+    event: about?.event ?? "",
+    series: picture?.series[Math.max(0, place)] ?? null,
+    band: picture?.band ?? 0,
+    since: season.sinceDay === null ? null : isoFromDay(season.sinceDay),
+    races: (picture?.races ?? []).map(({ day, matters }) => ({ day, matters })),
+    word,
+    dress: dressOf(word),
+    words: numbers.marked(afterWord(season)),
+    small: note ? numbers.marked(noteWords(note)) : "",
+    sessions: pageWords.ofSessions(
+      sessionsIn(week, line.athlete, Math.min(monday - 7, mondayOf(state.asOf))),
+      about?.sessionsAWeek ?? 2,
+    ),
+    // The word alone: sites and reasons stay in the sheet.
+    mayDo:
+      line.not === "out" ? "out" : `${may}${line.who.noJumps && may !== "out" ? ": no jumps" : ""}`,
+    next: first
+      ? `${first.sets}×${first.reps} at ${numbers.mass(first.loadKg)} ${numbers.unit}`
+      : "–",
+    nextDays: leftOut
+      ? ""
+      : line.sessions.map(({ day }) => weekdayWords(day).slice(0, 3)).join(" and "),
+  };
+}
+
+/** Notes of measurement that may go to paper; none is about a body or a diary. */
+const paperNotes = new Set(["setting-changed", "setting-changed-in-baseline", "one-date"]);
+
+/** What follows the word: since when, which value, how far, its wobble, or what loss would show. */
+function afterWord(season: SeasonHold): string {
+  const { word, value, visibleFall } = season;
+  if (word === "too few rows" || !value) return "";
+  const wobble = `wobble ${percentWords(value.wobble)}`;
+  if (word === "slipping" || word === "rising") {
+    return ` since ${sinceWords(season)}: ${movedWords(value)}, ${wobble}`;
+  }
+  return visibleFall === null
+    ? `; ${wobble}`
+    : `; a loss of ${trimmed(Math.round(visibleFall), 0)} % would show`;
+}
+
+function sessionsIn({ state }: PrintableWeek, athlete: string, from: Day): number {
+  const own = state.index.of(athlete);
+  return own ? [...gymDays(own)].filter((day) => day >= from && day < from + 7).length : 0;
+}

@@ -1,0 +1,46 @@
+import { seasonPlan } from "../../coaching/season/season-plan";
+import { listWords, spelled } from "../../words/pages";
+import { dayWords } from "../../words/reasons-figures";
+import { weekdayWords } from "../../words/week";
+import type { WeekPaper } from "../page-messages";
+import type { PrintableWeek } from "./printable-week";
+
+const shownWeeks = 6;
+
+/** The weeks from the planned one on, as far as the season goes: races, and what the gym does. */
+export function weeksAhead({ state, monday }: PrintableWeek): WeekPaper["weeks"] {
+  const { athletes, races, rules } = state.read.rows;
+  const later = races.filter(({ day }) => day >= monday - 7);
+  const plan = seasonPlan(athletes, later, monday - 7, shownWeeks + 1);
+  return Array.from({ length: shownWeeks }, (_, at) => {
+    const first = monday + 7 * at;
+    const kinds = (plan?.athletes ?? []).flatMap(({ weeks }) =>
+      weeks.filter((week) => week.monday === first).map(({ kind }) => kind),
+    );
+    const count = (kind: string) => kinds.filter((one) => one === kind).length;
+    const some = (size: number) => (size === kinds.length ? "all" : spelled(size));
+    const racing = count("race week");
+    const after = count("week after");
+    const here = races.filter(({ day }) => day >= first && day < first + 7);
+    return {
+      week: dayWords(first),
+      race: listWords(
+        [...here]
+          .sort((a, b) => a.day - b.day)
+          .map(
+            ({ race, matters, day }) =>
+              `${race.replace(",", "")}, ${matters ?? "C"}, ${weekdayWords(day)}`,
+          ),
+      ),
+      gym: [
+        racing > 0
+          ? `race week for ${some(racing)}: sets about half, load kept, nothing heavy in the last ${rules.hoursBeforeA} h`
+          : "",
+        after > 0 ? `week after for ${some(after)}` : "",
+        racing + after === 0 ? "ordinary" : "",
+      ]
+        .filter((part) => part !== "")
+        .join("; "),
+    };
+  });
+}
