@@ -172,17 +172,21 @@ export function Mark({
   cx,
   cy,
   side,
+  size = 1,
 }: {
   readonly cx: number;
   readonly cy: number;
   readonly side: -1 | 0 | 1;
+  /** Smaller in the rows of a table. */
+  readonly size?: number;
 }) {
-  if (side === 0) return <circle class="dot" cx={at(cx)} cy={at(cy)} r={2.2} />;
-  const [tip, base] = side > 0 ? [-4, 3] : [4, -3];
+  if (side === 0) return <circle class="dot" cx={at(cx)} cy={at(cy)} r={at(2.2 * size)} />;
+  const reach = 4 * size;
+  const [tip, base] = side > 0 ? [-reach, 3 * size] : [reach, -3 * size];
   return (
     <path
       class={side > 0 ? "dot-up" : "dot-down"}
-      d={`M${at(cx)} ${at(cy + tip)}L${at(cx - 4)} ${at(cy + base)}H${at(cx + 4)}Z`}
+      d={`M${at(cx)} ${at(cy + tip)}L${at(cx - reach)} ${at(cy + base)}H${at(cx + reach)}Z`}
     />
   );
 }

@@ -1,0 +1,104 @@
+import type { CardPage } from "../actions/page-messages";
+import { pageWords as words } from "../words/pages";
+import { Box } from "./box";
+import { Decision } from "./decision";
+import { Footer } from "./footer";
+import { SetRows } from "./set-rows";
+
+/** One athlete's session on A5, in its order; the day's decision is the largest thing on it. */
+export function Card({ card }: { readonly card: CardPage }) {
+  const { marker, jumps, lift, unit } = card;
+  const steps = [
+    <p key="warm">
+      <b>{words.warmUpName}</b> {card.warmUp}
+    </p>,
+    <div key="marker">
+      {marker !== null && (
+        <div class="mk">
+          <p>
+            <b>{words.markerSet(marker.load, marker.reps)}</b>, {words.fullIntent}.
+            <br />
+            {marker.plates}
+            {marker.usual !== "" && <>. {words.usual(marker.usual)}</>}
+          </p>
+          <p class="boxes">
+            <Box mm={12} />
+            <Box mm={12} />
+            <Box mm={12} />
+            <span>{words.mean}</span>
+            <Box mm={14} />
+          </p>
+        </div>
+      )}
+      {card.bands.length > 0 ? (
+        <Decision bands={card.bands} unit={unit} />
+      ) : (
+        <p class="plain">{card.noBands}</p>
+      )}
+    </div>,
+    <div key="jumps">
+      <p>
+        <b>{words.jumps}.</b> {jumps.lead}
+      </p>
+      <table class="jump">
+        <tbody>
+          {jumps.lines.map(({ name, amount, write }) => (
+            <tr key={name}>
+              <td>{name}</td>
+              <td>{amount}</td>
+              <td class="b">
+                {write === "contact" && (
+                  <>
+                    {words.contact} <Box mm={14} />
+                  </>
+                )}
+                {write === "cleared" && (
+                  <>
+                    <Box mm={8} /> <Box mm={8} />
+                  </>
+                )}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {jumps.care !== "" && <p class="fine">{jumps.care}</p>}
+    </div>,
+    <div key="lift">
+      <p>
+        <b>
+          {lift.name}: {words.setsOf(lift.sets, lift.reps)}
+        </b>
+        , {words.planned(lift.load, lift.plates)}. {lift.say}
+      </p>
+      <SetRows sets={lift.sets} reps={lift.reps} unit={unit} />
+    </div>,
+    <p key="assistance">
+      <b>{words.assistance}</b> {card.assistance.join(" ")}
+    </p>,
+  ];
+  return (
+    <article class={`page card${lift.sets > 3 ? " many" : ""}`}>
+      <header>
+        <div>
+          <h1>{card.athlete}</h1>
+          <p>{card.about}</p>
+        </div>
+        <div class="r">
+          <p>
+            <b>{card.when}</b>
+          </p>
+          <p>{card.rack}</p>
+        </div>
+      </header>
+      {steps.map((step, at) => (
+        <section class="st" key={step.key}>
+          <b class="no">{at + 1}</b>
+          {step}
+        </section>
+      ))}
+      <p class="note">{words.note}</p>
+      <Footer lines={card.cautions} />
+    </article>
+  );
+}
