@@ -122,9 +122,9 @@ function weekLine(state: StateOfSquad, line: ProposedLine, leftOut: boolean): We
     why: [...line.reasons.map(lineReasonWords), `${holdReason(season)}.`],
     sessions: line.sessions.map(weekSession),
     leftOut,
-    ahead: (line.ahead?.steps ?? []).slice(0, 4).map(({ block, loadKg }, i) => ({
-      week: i === 0 ? "this step" : `step ${i + 1}`,
-      block: blockText(block),
+    ahead: line.outlook.map(({ monday, block, sets, loadKg }) => ({
+      week: dayWords(monday),
+      block: blockText({ sets, reps: block.reps }),
       loadKg,
     })),
     blocks: rotation.map(blockText),

@@ -16,9 +16,6 @@ export const nextWeekHeadings = {
   line: "Line",
 } as const;
 
-/** What follows the main lift (common practice, no source). */
-export const assistanceWords = "split squat 2×6 a side, weight opposite; seated twist 2×10";
-
 const lines = (count: number) => `${count} ${count === 1 ? "line" : "lines"}`;
 
 /** What writing did, or would do: "3 lines new, 1 line changed. Yours, kept: G7." */

@@ -1,7 +1,7 @@
 import { blockText } from "../../coaching/blocks/block";
 import { isoFromDay } from "../../coaching/calendar/day";
 import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
-import { assistanceWords } from "../../words/next-week-tab";
+import { assistanceWords } from "../../words/session";
 import { lineReasonWords, platesWords, stackWords } from "../../words/week";
 import type { CellOfRow, PlannedLine } from "./plan-lines";
 
@@ -27,7 +27,7 @@ export function plannedLines(line: ProposedLine, stepKg: number): PlannedLine[] 
             ? ""
             : `${session.stackCm} cm`,
       contacts: session.contacts,
-      assistance: assistanceWords,
+      assistance: assistanceWords(session.items),
       why,
     },
   }));

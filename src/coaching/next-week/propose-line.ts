@@ -16,11 +16,13 @@ import { daysSinceMarathon, type WeekKind, weekKind } from "../season/race-hours
 import { raceWeekSets } from "../season/race-week-sets";
 import type { AthleteState } from "./athlete-state";
 import { type DayBand, dayBands } from "./day-bands";
+import { type DropHeight, dropHeight } from "./drop-height";
 import { type JumpPlan, jumpPlan } from "./jump-plan";
 import type { LineReason } from "./line-reason";
 import { type OutlookWeek, outlook } from "./outlook";
 import { guardOf, plannedStep } from "./planned-step";
 import { type PresentStep, presentStep } from "./present-step";
+import { type SessionItem, sessionPlan } from "./session-plan";
 
 export type { LineReason };
 
@@ -42,6 +44,10 @@ export type ProposedSession = {
   readonly contacts: number;
   /** How the contacts are spent: hops, drop jumps, box jumps. */
   readonly jumps: Pick<JumpPlan, "hops" | "dropJumps" | "boxJumps">;
+  /** The session in its order, with what was swapped and why. */
+  readonly items: readonly SessionItem[];
+  /** Where drop jumps start from. */
+  readonly drop: DropHeight;
   readonly bands: readonly DayBand[];
   /** What the marker usually moves at, m/s; null when not known. */
   readonly usualMarkerSpeed: number | null;
@@ -191,6 +197,20 @@ export function proposeLine(given: {
   const usual = step.markerKg === null ? null : state.usualSpeed(step.markerKg);
   const floorFrom = state.usualSpeed(loadKg);
   const side = platesASide(loadKg, step.barKg, plates);
+  const drop = dropHeight(rows.jumps, name, asOf, athlete?.experience ?? null, plates);
+  const itemsOn = (day: Day, { jumps }: Pick<ProposedSession, "jumps">) =>
+    sessionPlan({
+      lift: step.exercise,
+      sets,
+      reps: block.reps,
+      loadKg,
+      markerKg: step.markerKg,
+      jumps,
+      noJumps: mayOn(day).noJumps,
+      raceWeek: kind === "race week",
+      state,
+      notAvailable: [],
+    });
   const sessions = chosen.map(({ day, minute }) => ({
     day,
     minute,
@@ -203,6 +223,8 @@ export function proposeLine(given: {
     markerKg: step.markerKg,
     speedFloor: floorFrom === null ? null : floorFrom * (1 - rules.velocityLossCap),
     ...jumpsOn(day),
+    items: itemsOn(day, jumpsOn(day)),
+    drop,
     usualMarkerSpeed: usual,
     bands: usual === null ? [] : dayBands(loadKg, usual, smallStep),
     reserve: guardKg === null ? null : mostReps(loadKg / guardKg) - block.reps,

@@ -1,0 +1,34 @@
+import { sessionPlan } from "../../src/coaching/next-week/session-plan";
+import { assistanceWords, dropWords, itemWords } from "../../src/words/session";
+
+const given = {
+  lift: "back squat",
+  sets: 2,
+  reps: 5,
+  loadKg: 85,
+  markerKg: 67.5,
+  jumps: { hops: 20, dropJumps: 5, boxJumps: 5 },
+  noJumps: false,
+  raceWeek: false,
+  state: { soreness: null, lastWord: null },
+  notAvailable: [],
+} as const;
+
+test("assistance in one line, shorter in a race week, swapped when sore", () => {
+  expect(assistanceWords(sessionPlan(given))).toBe(
+    "rear-foot-elevated split squat, weight opposite 2×6; seated twist 2×8",
+  );
+  expect(assistanceWords(sessionPlan({ ...given, raceWeek: true }))).toMatch(/1×6.*1×8$/);
+  const sore = { soreness: { day: 1, value: 7 }, lastWord: null };
+  expect(assistanceWords(sessionPlan({ ...given, state: sore }))).toBe(
+    "step-up 1×6 (for rear-foot-elevated split squat; sore: ask first); seated twist 1×8",
+  );
+});
+
+test("no jumps is said of each, and why a drop is lower", () => {
+  const words = sessionPlan({ ...given, noJumps: true }).map(itemWords);
+  expect(words).toContain("straight-leg box jump: no jumps until asked about");
+  expect(dropWords({ cm: 20, stackKg: [20, 20, 20, 20], reason: "contact long" })).toBe(
+    "from 20 cm, 4×20: lower, contact was past 0.25 s",
+  );
+});
