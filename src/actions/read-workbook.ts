@@ -22,7 +22,12 @@ export type ReadWorkbook = {
   readonly rows: SquadRows;
   readonly tabs: readonly ReadTab[];
   readonly otherTabs: readonly Tab[];
-  readonly issues: readonly { readonly tab: Tab; readonly issue: RowIssue }[];
+  readonly issues: readonly {
+    readonly tab: Tab;
+    readonly issue: RowIssue;
+    /** Whose row it is, as written there; "" when that cannot be read. */
+    readonly athlete: string;
+  }[];
   readonly questions: readonly {
     readonly tab: Tab;
     readonly table: TableName;
@@ -35,7 +40,7 @@ export type ReadWorkbook = {
 };
 
 /** Below this the coach is asked before a tab's rows count. */
-const sureEnough = 0.6;
+export const sureEnough = 0.6;
 const own = new Set(Object.values(ownTabNames).map(nameKey));
 
 /** Reads every tab that is one of the tables: one read of each tab, whatever its number of rows. */
@@ -68,9 +73,15 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
     },
     tabs,
     otherTabs: all.flatMap(({ tab }) => (taken.has(tab.id) ? [] : [tab])),
-    issues: used.flatMap(({ tab, understanding }) =>
-      understanding.reading.issues.map((issue) => ({ tab, issue })),
-    ),
+    issues: used.flatMap(({ tab, understanding }) => {
+      const column = understanding.columns.find(({ field }) => field === "athlete")?.column;
+      const cells = all.find((one) => one.tab.id === tab.id)?.cells ?? [];
+      return understanding.reading.issues.map((issue) => ({
+        tab,
+        issue,
+        athlete: column === undefined ? "" : String(cells[issue.row - 1]?.[column - 1] ?? ""),
+      }));
+    }),
     questions: tabs.flatMap(({ tab, table, understanding }) =>
       understanding.questions.map((question) => ({ tab, table, question })),
     ),

@@ -1,11 +1,13 @@
 import type {
   AthleteView,
+  DiaryView,
   RowCheckView,
   SetUpView,
   SquadView,
   WeekChange,
   WeekView,
 } from "../actions/messages";
+import type { PrintedPages } from "../actions/page-messages";
 
 export type ViewName = "week" | "squad" | "rows" | "setUp";
 
@@ -29,6 +31,8 @@ export type State = {
   /** The athlete opened, in the squad or in the week. */
   readonly athlete: string | null;
   readonly athleteView: AthleteView | null;
+  /** The diary of the athlete opened in the squad. */
+  readonly diary: DiaryView | null;
 };
 
 /** What the sidebar asks of the script. */
@@ -50,5 +54,6 @@ export function startState(today: string): State {
     changes: [],
     athlete: null,
     athleteView: null,
+    diary: null,
   };
 }

@@ -1,5 +1,6 @@
 import type {
   AthleteView,
+  DiaryView,
   Done,
   RowCheckView,
   SetUpView,
@@ -7,6 +8,9 @@ import type {
   WeekChange,
   WeekView,
 } from "../actions/messages";
+import type { PageKind, PrintedPages } from "../actions/page-messages";
+import { diaryViewWords } from "../words/diary-view";
+import { pageWords } from "../words/pages";
 import { sidebarWords } from "../words/sidebar";
 import type { Ask, State, Step, ViewName } from "./state";
 
@@ -22,6 +26,7 @@ export type Event =
   | { readonly type: "changed"; readonly change: WeekChange }
   | { readonly type: "wrote"; readonly athletes: readonly string[] | null }
   | { readonly type: "took back" }
+  | { readonly type: "printed"; readonly kind: PageKind }
   | { readonly type: "answered"; readonly ask: Ask; readonly answer: unknown }
   | { readonly type: "failed"; readonly ask: Ask; readonly message: string };
 
@@ -36,6 +41,7 @@ export function update(state: State, event: Event): Step {
         view: event.view,
         athlete: null,
         athleteView: null,
+        diary: null,
         said: null,
         error: null,
       };
@@ -44,19 +50,20 @@ export function update(state: State, event: Event): Step {
         : asking(next, fetchFor(next, event.view), sidebarWords.reading);
     }
     case "opened athlete": {
-      const next = { ...state, athlete: event.athlete, athleteView: null, said: null };
-      return asking(
-        next,
-        [{ name: "athleteView", message: { today: state.today, athlete: event.athlete } }],
-        sidebarWords.reading,
-      );
+      const next = { ...state, athlete: event.athlete, athleteView: null, diary: null, said: null };
+      return asking(next, [athleteAsk("athleteView", next)], sidebarWords.reading);
     }
     case "closed athlete":
-      return { state: { ...state, athlete: null, athleteView: null, error: null }, asks: [] };
+      return {
+        state: { ...state, athlete: null, athleteView: null, diary: null, error: null },
+        asks: [],
+      };
     case "asked again":
       return asking(
         { ...state, error: null, said: null },
-        fetchFor(state, state.view),
+        state.view === "squad" && state.athlete !== null
+          ? [athleteAsk("athleteView", state)]
+          : fetchFor(state, state.view),
         sidebarWords.reading,
       );
     case "asked":
@@ -103,6 +110,22 @@ export function update(state: State, event: Event): Step {
         ],
         sidebarWords.working,
       );
+    case "printed":
+      return asking(
+        { ...state, said: null, pages: null },
+        [
+          {
+            name: "printPages",
+            message: {
+              today: state.today,
+              kind: event.kind,
+              monday: state.week?.monday ?? null,
+              changes: state.changes,
+            },
+          },
+        ],
+        pageWords.preparing,
+      );
     case "answered":
       return answered(state, event.ask, event.answer);
     case "failed":
@@ -126,6 +149,10 @@ export function withChange(
 
 function weekAsk(today: string, monday: string | null, changes: readonly WeekChange[]): Ask {
   return { name: "weekView", message: { today, monday, changes } };
+}
+
+function athleteAsk(name: "athleteView" | "diaryView", { today, athlete }: State): Ask {
+  return { name, message: { today, athlete } };
 }
 
 function fetchFor(state: State, view: ViewName): readonly Ask[] {
@@ -153,9 +180,24 @@ function answered(state: State, { name, message }: Ask, answer: unknown): Step {
       return { state: { ...next, squad: answer as SquadView }, asks: [] };
     case "athleteView":
       // A slow answer about an athlete since left is not shown.
+      if (message.athlete !== state.athlete) return { state: next, asks: [] };
+      // In the squad the diary follows once the page can be read.
+      return asking(
+        { ...next, athleteView: answer as AthleteView },
+        state.view === "squad" ? [athleteAsk("diaryView", state)] : [],
+        diaryViewWords.reading,
+      );
+    case "diaryView":
       return message.athlete === state.athlete
-        ? { state: { ...next, athleteView: answer as AthleteView }, asks: [] }
+        ? { state: { ...next, diary: answer as DiaryView }, asks: [] }
         : { state: next, asks: [] };
+    case "writeDiaryAnswer":
+      return asking(
+        // Words of a note change no figure of the other views: they stay as read.
+        { ...next, said: (answer as Done).said },
+        message.athlete === state.athlete ? [athleteAsk("diaryView", state)] : [],
+        diaryViewWords.reading,
+      );
     case "rowCheck":
       return { state: { ...next, rows: answer as RowCheckView }, asks: [] };
     case "answerName":
@@ -168,6 +210,10 @@ function answered(state: State, { name, message }: Ask, answer: unknown): Step {
       return { state: { ...stale(next), setUp: answer as SetUpView }, asks: [] };
     case "weekView":
       return { state: { ...next, week: answer as WeekView }, asks: [] };
+    case "printPages": {
+      const pages = answer as PrintedPages;
+      return { state: { ...next, pages, said: pages.said }, asks: [] };
+    }
     case "mendCell":
       return asking(
         { ...stale(next), said: (answer as Done).said },

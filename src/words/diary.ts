@@ -107,13 +107,21 @@ function stoodOutWords({ item, unit, value, usual }: StoodOut): string {
 
 /** What stood out on an unusual day and the day before; words of pain or illness come first. */
 export function unusualDayWords(one: UnusualDay): string {
+  const parts = unusualDayParts(one);
+  return parts.length > 0 ? parts.join("; ") : nothingStoodOut;
+}
+
+export const nothingStoodOut = "nothing recorded that stood out: ask";
+
+/** The same part by part, for a list. */
+export function unusualDayParts(one: UnusualDay): readonly string[] {
   const { written, stoodOut, race, privateRows, day } = one;
   const when = (said: Day) => (said === day ? "" : " (the day before)");
   const symptoms = written.flatMap(({ symptoms: found, day: said }) =>
     found.map((word) => `${word}${when(said)}`),
   );
   const order = [...stoodOut].sort((a, b) => Math.abs(b.spreads) - Math.abs(a.spreads));
-  const parts = [
+  return [
     ...(symptoms.length > 0 ? [`Look first: ${symptoms.join(", ")}. ${symptomCaution}`] : []),
     ...order.map(stoodOutWords),
     ...(race ? [`${countWords(race.daysAgo, "day")} after ${race.race}`] : []),
@@ -122,7 +130,6 @@ export function unusualDayWords(one: UnusualDay): string {
     ),
     ...(privateRows > 0 ? [`${countWords(privateRows, "private row")} not shown`] : []),
   ];
-  return parts.length > 0 ? parts.join("; ") : "nothing recorded that stood out: ask";
 }
 
 /** The value of an unusual day: "back squat speed −7 %". */

@@ -3,7 +3,7 @@ import type { SeasonHold } from "../hold/season-hold";
 import type { DiaryDay } from "../record/diary-day";
 import type { Race } from "../record/race";
 import type { Run } from "../record/run";
-import { itemsOf } from "./diary-item";
+import { type DiaryItem, itemsOf } from "./diary-item";
 import { oddAloneSize, oddSize } from "./finding";
 import { type PerformanceDay, performanceDays, type ValueOfDay } from "./performance-day";
 import { symptomWords } from "./symptom-words";
@@ -73,16 +73,21 @@ export function unusualDays({
         .sort((a, b) => b.day - a.day)[0];
       return {
         ...one,
-        stoodOut: items.flatMap(({ key, unit, values }) => {
-          const value = values.get(one.day);
-          const out = value === undefined ? null : beyondUsual(value, values, one.day);
-          return out ? [{ item: key, unit, value: value!, ...out }] : [];
-        }),
+        stoodOut: stoodOutOn(items, one.day),
         written: near.filter((row) => !row.private).flatMap(writtenOn),
         privateRows: near.filter((row) => row.private && writtenOn(row).length > 0).length,
         race: race ? { race: race.race, daysAgo: one.day - race.day } : null,
       };
     });
+}
+
+/** The items that were out of the athlete's ordinary on a day. */
+export function stoodOutOn(items: readonly DiaryItem[], day: Day): readonly StoodOut[] {
+  return items.flatMap(({ key, unit, values }) => {
+    const value = values.get(day);
+    const out = value === undefined ? null : beyondUsual(value, values, day);
+    return out ? [{ item: key, unit, value: value!, ...out }] : [];
+  });
 }
 
 /**

@@ -4,6 +4,7 @@ import { SeasonChart } from "../../charts/season-chart";
 import { SetsChart } from "../../charts/sets-chart";
 import { sidebarWords as words } from "../../words/sidebar";
 import type { State } from "../state";
+import { DiarySection } from "./diary-section";
 import type { Dispatch } from "./sidebar";
 import { WeekFields } from "./week-fields";
 import { Word } from "./words";
@@ -77,6 +78,7 @@ export function AthletePage({
           )}
         </>
       )}
+      {state.diary && <DiarySection diary={state.diary} today={state.today} dispatch={dispatch} />}
     </>
   );
 }
