@@ -21,7 +21,7 @@ export type WeekTab = {
 };
 
 const headingRow = 4;
-const widths = [122, 64, 100, 222, 92, 60, 60, 150, 64, 100, 76, 200, 260, 210];
+const widths = [122, 64, 100, 222, 92, 60, 60, 150, 64, 100, 76, 200, 560, 210];
 
 /** The tab that bears our name; null when there is none. */
 export function findWeekTab(workbook: Workbook): Tab | null {
