@@ -80,8 +80,8 @@ function lastDayOf({ index }: StateOfSquad, athlete: string): Day | null {
 function unusedRowsOf({ read }: StateOfSquad, athlete: string): number {
   const key = nameKey(athlete);
   const rows = new Set<string>();
-  for (const { tab, issue } of read.issues) {
-    if (nameKey(String(issue.facts.athlete ?? "")) === key) rows.add(`${tab.id}|${issue.row}`);
+  for (const { tab, issue, athlete: whose } of read.issues) {
+    if (nameKey(whose) === key) rows.add(`${tab.id}|${issue.row}`);
   }
   return rows.size;
 }
