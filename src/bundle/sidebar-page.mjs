@@ -23,8 +23,8 @@ export default async function sidebarPage({ root, dist }) {
   });
   const style = await build({
     stdin: {
-      contents: ["tokens.css", "sidebar.css"]
-        .map((name) => readFileSync(join(root, "src/sidebar", name), "utf8"))
+      contents: ["sidebar/tokens.css", "sidebar/sidebar.css", "pages/pages.css"]
+        .map((name) => readFileSync(join(root, "src", name), "utf8"))
         .join("\n"),
       loader: "css",
     },
@@ -42,6 +42,7 @@ export default async function sidebarPage({ root, dist }) {
 <style>STYLE</style>
 </head>
 <body>
+<div id="pages"></div>
 <div id="sidebar"></div>
 <script>SCRIPT</script>
 </body>

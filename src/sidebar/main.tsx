@@ -1,13 +1,21 @@
 import { render } from "preact";
+import { Pages } from "../pages/pages";
 import { scriptBridge } from "./bridge";
 import { type Ask, type State, startState } from "./state";
 import { type Event, update } from "./update";
 import { Sidebar } from "./view/sidebar";
 
-/** The only place that waits: it draws the state, and sends what the state asks for. */
-function start(root: Element, today: string): void {
+/**
+ * The only place that waits: it draws the state, sends what the state asks for, and opens the
+ * browser's own print dialog when pages have come. They stand in this same document, unseen on
+ * screen, so that nothing has to be opened or fetched.
+ */
+function start(root: Element, paper: Element, today: string): void {
   let state: State = startState(today);
-  const draw = () => render(<Sidebar state={state} dispatch={dispatch} />, root);
+  const draw = () => {
+    render(<Sidebar state={state} dispatch={dispatch} />, root);
+    render(state.pages && <Pages pages={state.pages} />, paper);
+  };
   const send = (ask: Ask) => {
     scriptBridge(ask.name, ask.message).then(
       (answer) => dispatch({ type: "answered", ask, answer }),
@@ -21,9 +29,13 @@ function start(root: Element, today: string): void {
   };
   function dispatch(event: Event): void {
     const step = update(state, event);
+    const { pages } = step.state;
+    const printing = pages !== null && pages !== state.pages;
     state = step.state;
     draw();
     for (const ask of step.asks) send(ask);
+    // After the browser has drawn: the dialog stops everything until it is closed.
+    if (printing && paper.hasChildNodes()) requestAnimationFrame(() => window.print());
   }
   dispatch({ type: "started" });
 }
@@ -32,5 +44,6 @@ const now = new Date();
 const two = (part: number) => String(part).padStart(2, "0");
 start(
   document.getElementById("sidebar")!,
+  document.getElementById("pages")!,
   `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`,
 );

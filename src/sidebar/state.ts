@@ -33,6 +33,8 @@ export type State = {
   readonly athleteView: AthleteView | null;
   /** The diary of the athlete opened in the squad. */
   readonly diary: DiaryView | null;
+  /** Pages to be printed, shown on paper only; null when none were asked for. */
+  readonly pages: PrintedPages | null;
 };
 
 /** What the sidebar asks of the script. */
@@ -55,5 +57,6 @@ export function startState(today: string): State {
     athlete: null,
     athleteView: null,
     diary: null,
+    pages: null,
   };
 }

@@ -1,4 +1,5 @@
 import type { WeekLine } from "../../actions/messages";
+import { pageWords } from "../../words/pages";
 import { weekViewWords as words } from "../../words/week-view";
 import type { State } from "../state";
 import { Cautions } from "./cautions";
@@ -68,7 +69,35 @@ export function WeekPage({
           </button>
         )}
       </div>
+      <Printing state={state} dispatch={dispatch} />
     </>
+  );
+}
+
+const kinds = [
+  ["cards", pageWords.printCards],
+  ["rack plan", pageWords.printRacks],
+  ["week page", pageWords.printWeek],
+] as const;
+
+/** The week's pages, each one click away. */
+function Printing({ state, dispatch }: { readonly state: State; readonly dispatch: Dispatch }) {
+  return (
+    <section class="print">
+      <h3>{pageWords.onPaper}</h3>
+      <p class="soft small">{pageWords.asShown}</p>
+      {kinds.map(([kind, label]) => (
+        <button
+          key={kind}
+          type="button"
+          class="btn"
+          disabled={state.busy !== null}
+          onClick={() => dispatch({ type: "printed", kind })}
+        >
+          {label}
+        </button>
+      ))}
+    </section>
   );
 }
 
