@@ -11,6 +11,7 @@ import { repsInReserveFunction } from "./reps-in-reserve";
 import { rowCheckFunction } from "./row-check";
 import { runLoadFunction } from "./run-load";
 import { seasonHoldFunction } from "./season-hold";
+import { seasonWeeksFunction } from "./season-weeks";
 import { setToSetFunction } from "./set-to-set";
 import type { SheetFunction } from "./sheet-function";
 import { squadTableFunction } from "./squad-table";
@@ -41,5 +42,6 @@ export const catalogue: readonly SheetFunction[] = [
   dayLoadFunction,
   nextBlockFunction,
   repsInReserveFunction,
+  seasonWeeksFunction,
   rowCheckFunction,
 ];

@@ -64,6 +64,8 @@ export const figureRefusals = {
     `The session uses ${bars} kinds of bar at ${racks} ${Number(racks) === 1 ? "rack" : "racks"}: bars of one kind share a rack, so give a rack for each.`,
   "room-too-short": ({ minutes, minutesOfRoom }: Facts) =>
     `The lifts need ${minutes} min at these racks, and the room is free for ${minutesOfRoom}: add a rack, or lift in two groups.`,
+  "weeks-impossible": ({ weeks }: Facts) =>
+    `A season of ${weeks} weeks is not possible: give a whole number from 1 to 52.`,
   "load-under-bar": ({ loadKg, barKg }: Facts) =>
     `${kg(loadKg)} is less than the bar's ${kg(barKg)}.`,
   "load-not-on-plates": ({ loadKg, barKg }: Facts) =>

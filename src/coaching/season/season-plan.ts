@@ -54,19 +54,27 @@ export function seasonPlan(
   return {
     firstMonday,
     lastMonday,
-    athletes: athletes.map((athlete) => {
-      const own = racesOf(races, athlete.athlete, athlete);
-      return {
-        athlete: athlete.athlete,
-        weeks: mondays.map((monday) => ({
-          monday,
-          kind: weekKind(monday, own),
-          races: own
-            .filter(({ day }) => day >= monday && day < monday + 7)
-            .sort((a, b) => a.day - b.day || (a.startMinute ?? 0) - (b.startMinute ?? 0)),
-        })),
-      };
-    }),
+    athletes: athletes.map((athlete) => athleteSeason(athlete.athlete, athlete, races, mondays)),
     unusualLength: count < usualWeeks.least || count > usualWeeks.most,
+  };
+}
+
+/** One athlete's weeks; without details only races under the name or for all are theirs. */
+export function athleteSeason(
+  athlete: string,
+  details: Athlete | null,
+  races: readonly Race[],
+  mondays: readonly Day[],
+): AthleteSeason {
+  const own = racesOf(races, athlete, details);
+  return {
+    athlete,
+    weeks: mondays.map((monday) => ({
+      monday,
+      kind: weekKind(monday, own),
+      races: own
+        .filter(({ day }) => day >= monday && day < monday + 7)
+        .sort((a, b) => a.day - b.day || (a.startMinute ?? 0) - (b.startMinute ?? 0)),
+    })),
   };
 }
