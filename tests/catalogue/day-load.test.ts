@@ -1,0 +1,43 @@
+import { dayLoadFunction } from "../../src/catalogue/day-load";
+
+const lift = (...args: unknown[]) => dayLoadFunction.compute(args);
+const plates = [
+  ["mass kg", "thickness cm", "owned"],
+  [20, 4.3, 4],
+  [10, 2.9, 4],
+  [5, 2.2, 2],
+];
+
+test("a column of typed cells, as they come from a phone", () => {
+  const typed = [[".79 .80 .78"], ["0,86"], [86], ["slow"], ["ill"], [""], ["later"]];
+  expect(lift(typed, 0.86, 85, 3, 2.5)).toEqual([
+    ["80 kg for the remaining 3 sets (−5.9 %): 0.07 m/s slower than usual"],
+    ["as planned: lift 85"],
+    ["86 is not a bar speed in m/s. Type 0.86?"],
+    ["75 kg for the remaining 3 sets (−11.8 %): slow by eye"],
+    ["no heavy work today: ill"],
+    ["0.81 or faster: lift 85"],
+    ["later is not a bar speed: type 0.86, or fast, usual, slow or ill."],
+  ]);
+});
+
+test("a repeated marker after “then”, or on a second line: the better of the two decides", () => {
+  expect(lift("0.73 0.73", 0.86, 85, 3, 2.5)).toMatch(/^repeat the marker once/);
+  expect(lift("0.73 0.73 then 0.84 0.83", 0.86, 85, 3, 2.5)).toBe("as planned: lift 85");
+  expect(lift("0.73\n0.74", 0.86, 85, 3, 2.5)).toMatch(/^75 kg/);
+});
+
+test("with the gym's plates: loads that exist, and the plates a side", () => {
+  // 5 % off 85 is 80.75; with pairs of 20, 10 and 5 the heaviest at or under it is 80.
+  expect(lift(0.8, 0.86, 85, 2, 2.5, 67.5, plates)).toBe(
+    "80 kg for the remaining 2 sets (−5.9 %): 0.06 m/s slower than usual at 67.5, 20+10 a side",
+  );
+  // The same on a 15 kg bar: 20+10 makes 75, and the next, 20+10+5, is 85.
+  expect(lift(0.8, 0.86, 85, 2, 2.5, 67.5, plates, 15)).toMatch(/^75 kg .*\(−11.8 %\)/);
+});
+
+test("without a usual speed only the eye judges, and the sentence says so", () => {
+  expect(lift("usual", "", 85, 3, 2.5)).toBe("as planned: lift 85");
+  expect(() => lift(0.8, "", 85, 3, 2.5)).toThrow("judge by eye");
+  expect(() => lift(0.8, 0.86, 85, 2.5, 2.5)).toThrow("from 0 to 20");
+});
