@@ -3,7 +3,7 @@ const words = [
   "ache|aches|aching|achy",
   "pain|pains|painful|hurt|hurts|hurting",
   "injur(?:y|ed|ies)|niggle|niggles|niggling|strain|strained|sprain|sprained",
-  "sore|soreness|swelling|swollen|limp|limps|limping",
+  "sore|soreness|stiff|stiffness|tender|tenderness|swelling|swollen|limp|limps|limping",
   "ill|illness|sick|fever|feverish|flu|virus|infection|antibiotics",
   "cough|coughing|cold|throat|chest|nausea|nauseous|vomit|vomited|vomiting|diarrhoea",
   "dizzy|dizziness|faint|fainted|palpitations|concussion",

@@ -37,6 +37,7 @@ test("a slow drift leaves no distance, one odd day leaves its own", () => {
 
 test("words of pain and illness are found whole, denied ones are not", () => {
   expect(symptomWords("Left Achilles painful, slight fever")).toEqual(["painful", "fever"]);
+  expect(symptomWords("Achilles stiff in the morning, shin tender")).toEqual(["stiff", "tender"]);
   expect(symptomWords("no pain today, pain-free run, without soreness")).toEqual([]);
   expect(symptomWords("illusion, painter, scold")).toEqual([]);
   expect(symptomWords("")).toEqual([]);
