@@ -4,7 +4,7 @@ import { type Ladder, ladder } from "../blocks/ladder";
 import { plateStepKg, platesASide, roundDownToPlates } from "../blocks/plate-loading";
 import { mostReps } from "../blocks/repetition-load";
 import { restartAfter } from "../blocks/restart";
-import type { Day } from "../calendar/day";
+import { type Day, weekdayOfDay } from "../calendar/day";
 import { racesOf } from "../diary/races-of";
 import type { Athlete } from "../record/athlete";
 import { nameKey } from "../record/name-key";
@@ -90,6 +90,8 @@ const usualPlates: readonly Plate[] = [25, 20, 15, 10, 5, 2.5, 1.25].map((massKg
   owned: null,
 }));
 
+/** Gym sessions of a week at most, in a racing season (common practice, no source). */
+const mostSessions = 2;
 /** Weeks a coach is shown where an athlete would be. */
 const weeksAhead = 4;
 
@@ -115,7 +117,7 @@ export function proposeLine(given: {
   const runs = rows.runs.filter((run) => nameKey(run.athlete) === nameKey(name));
   const mayOn = (day: Day) => whoMay(athlete, name, rows.availability, day);
   const sessionsAWeek = athlete?.sessionsAWeek ?? 2;
-  const wanted = Math.min(2, Math.max(1, sessionsAWeek));
+  const wanted = Math.min(mostSessions, Math.max(1, sessionsAWeek));
   const days =
     step === null
       ? null
@@ -137,7 +139,7 @@ export function proposeLine(given: {
     ...base,
     not,
     sessions: [],
-    reasons: [{ code: not, facts: {} }, ...dayReasons(days, wanted)],
+    reasons: [{ code: not, facts: {} }, ...dayReasons(days, wanted, step?.weekdays ?? [])],
     ahead: null,
     outlook: [],
     odd: not !== "out",
@@ -237,7 +239,7 @@ export function proposeLine(given: {
   const reasons = [
     ...planned.reasons,
     ...cut,
-    ...dayReasons(days, wanted),
+    ...dayReasons(days, wanted, step?.weekdays ?? []),
     ...(who.noJumps ? [{ code: "no-jumps", facts: { site: who.site } }] : []),
     ...(state.soreness
       ? [{ code: "sore", facts: { value: state.soreness.value, day: state.soreness.day } }]
@@ -273,25 +275,33 @@ export function proposeLine(given: {
   };
 }
 
-/** The days a coach may have expected and the rule each breaks. */
-function dayReasons(days: GymDays | null, wanted: number): LineReason[] {
+/**
+ * The days a coach may have expected and the rule each breaks: the athlete's usual gym days, else the
+ * first day that would have stood well apart from the one proposed.
+ */
+function dayReasons(
+  days: GymDays | null,
+  wanted: number,
+  weekdays: readonly number[],
+): LineReason[] {
   if (!days || days.best.length >= wanted) return [];
-  return days.all.flatMap(({ day, refused }) =>
-    refused?.code === "before-race"
-      ? [
-          {
-            code: "day-before-race",
-            facts: {
-              day,
-              hours: Math.floor(refused.hours),
-              race: refused.race.race,
-              matters: refused.race.matters ?? "C",
-              limit: refused.limit,
-            },
-          },
-        ]
+  const expected = weekdays.slice(0, mostSessions);
+  const refused = days.all.flatMap(({ day, refused: rule }) =>
+    rule?.code === "before-race" && days.best.every((one) => Math.abs(one.day - day) >= 2)
+      ? [{ day, rule }]
       : [],
   );
+  const usual = refused.filter(({ day }) => expected.includes(weekdayOfDay(day)));
+  return (usual.length > 0 ? usual : refused.slice(0, 1)).map(({ day, rule }) => ({
+    code: "day-before-race",
+    facts: {
+      day,
+      hours: Math.floor(rule.hours),
+      race: rule.race.race,
+      matters: rule.race.matters ?? "C",
+      limit: rule.limit,
+    },
+  }));
 }
 
 function hoursToNextRace(day: Day, minute: number, races: readonly Race[]): number | null {
