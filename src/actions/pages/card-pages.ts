@@ -2,7 +2,7 @@ import { platesASide, roundDownToPlates } from "../../coaching/blocks/plate-load
 import type { DayBand } from "../../coaching/next-week/day-bands";
 import { nameKey } from "../../coaching/record/name-key";
 import { cautions } from "../../words/cautions";
-import { bandParts, clock, datedDay, pageWords } from "../../words/pages";
+import { bandParts, clock, datedDay, pageWords, sentence } from "../../words/pages";
 import type { CardBand, CardPage } from "../page-messages";
 import { aboutWords } from "./about-words";
 import { cardSession } from "./card-session";
@@ -48,7 +48,7 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
     noBands: session.bands.length === 0 ? pageWords.noBands : "",
     jumps,
     lift: {
-      name: line.exercise,
+      name: sentence(line.exercise),
       load: `${mass(session.loadKg)} ${unit}`,
       plates: sideWords(week, one, session.loadKg),
       sets: session.sets,

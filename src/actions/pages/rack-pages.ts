@@ -7,6 +7,7 @@ import type { RackLine, RackPage } from "../page-messages";
 import { gymSessions, type PrintableWeek, type PrintedSession } from "./printable-week";
 import { roomPlan } from "./room-plan";
 import { platesNeeded, stacksOf } from "./room-plates";
+import { shortNames } from "./short-names";
 
 /** The rack plan of every gym session of a week, one page each. */
 export function rackPages(week: PrintableWeek): readonly RackPage[] {
@@ -28,7 +29,8 @@ function rackPage(week: PrintableWeek, group: readonly PrintedSession[]): RackPa
       ...rackLines(week, group, share),
     })),
     stacks: stacksOf(week, group),
-    noJumps: barred.length === 0 ? "" : pageWords.noJumpsFor(listWords(barred)),
+    noJumps:
+      barred.length === 0 ? "" : pageWords.noJumpsFor(listWords(barred.map(shortNames(group)))),
     ...platesNeeded(week, group, plan),
     unit: numbers.unit,
     cautions,
@@ -44,6 +46,7 @@ function rackLines(
   const sessions = turns.map(
     (turn) => group.find(({ line }) => line.athlete === turn.athlete)!.session,
   );
+  const nameIn = shortNames(group);
   let on: readonly number[] = [];
   const change = (to: readonly number[]) => {
     const words = changeWords(plateChange(on, to), numbers);
@@ -64,7 +67,7 @@ function rackLines(
       return exists.ok ? [numbers.mass(exists.value)] : [];
     });
     return {
-      athlete: turn.athlete,
+      athlete: nameIn(turn.athlete),
       ...markers[at]!,
       load: numbers.mass(turn.loadKg),
       plates:
@@ -80,7 +83,7 @@ function rackLines(
   return {
     lines,
     back: again
-      ? pageWords.back(first.athlete, changeWords(plateChange(on, first.plates), numbers))
+      ? pageWords.back(nameIn(first.athlete), changeWords(plateChange(on, first.plates), numbers))
       : "",
   };
 }

@@ -3,12 +3,14 @@ import { listWords, pageWords } from "../../words/pages";
 import { stackWords } from "../../words/week";
 import type { RackPage } from "../page-messages";
 import type { PrintableWeek, PrintedSession } from "./printable-week";
+import { shortNames } from "./short-names";
 
 /** Box-jump stacks of a session, lowest first, with who jumps onto each. */
 export function stacksOf(
   { numbers }: PrintableWeek,
   group: readonly PrintedSession[],
 ): RackPage["stacks"] {
+  const nameIn = shortNames(group);
   const stacks = new Map<string, { cm: number; height: string; athletes: string[] }>();
   for (const { line, session } of group) {
     const { stackKg, stackCm, contacts } = session;
@@ -24,7 +26,7 @@ export function stacksOf(
     .map(([key, { height, athletes }]) => ({
       stack: key.slice(0, key.length - height.length - 1),
       height,
-      athletes: listWords(athletes),
+      athletes: listWords(athletes.map(nameIn)),
     }));
 }
 

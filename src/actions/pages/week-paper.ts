@@ -62,7 +62,7 @@ function paperLine(
     word,
     dress: dressOf(word),
     words: numbers.marked(afterWord(season)),
-    small: note ? numbers.marked(noteWords(note)) : "",
+    small: note ? numbers.marked(shortNote(noteWords(note))) : "",
     sessions: pageWords.ofSessions(
       sessionsIn(week, line.athlete, Math.min(monday - 7, mondayOf(state.asOf))),
       about?.sessionsAWeek ?? 2,
@@ -81,6 +81,9 @@ function paperLine(
 
 /** Notes of measurement that may go to paper; none is about a body or a diary. */
 const paperNotes = new Set(["setting-changed", "setting-changed-in-baseline", "one-date"]);
+
+/** A note's first statement: what to do about it stands in the sidebar. */
+const shortNote = (words: string) => words.replace(/: the setting changed .*$/, ".");
 
 /** What follows the word: since when, which value, how far, its wobble, or what loss would show. */
 function afterWord(season: SeasonHold): string {

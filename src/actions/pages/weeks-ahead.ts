@@ -1,3 +1,4 @@
+import type { Race } from "../../coaching/record/race";
 import { seasonPlan } from "../../coaching/season/season-plan";
 import { listWords, spelled } from "../../words/pages";
 import { dayWords } from "../../words/reasons-figures";
@@ -24,14 +25,7 @@ export function weeksAhead({ state, monday }: PrintableWeek): WeekPaper["weeks"]
     const here = races.filter(({ day }) => day >= first && day < first + 7);
     return {
       week: dayWords(first),
-      race: listWords(
-        [...here]
-          .sort((a, b) => a.day - b.day)
-          .map(
-            ({ race, matters, day }) =>
-              `${race.replace(",", "")}, ${matters ?? "C"}, ${weekdayWords(day)}`,
-          ),
-      ),
+      race: raceWords(here),
       gym: [
         racing > 0
           ? `race week for ${some(racing)}: sets about half, load kept, nothing heavy in the last ${rules.hoursBeforeA} h`
@@ -43,4 +37,19 @@ export function weeksAhead({ state, monday }: PrintableWeek): WeekPaper["weeks"]
         .join("; "),
     };
   });
+}
+
+/** "R4 county track weekend, A, Sat 4 and Sun 5 Jul": a race in several rows is named once. */
+function raceWords(races: readonly Race[]): string {
+  const named = new Map<string, Race[]>();
+  for (const race of [...races].sort((a, b) => a.day - b.day)) {
+    const name = `${race.race.split(",")[0]}, ${race.matters ?? "C"}`;
+    named.set(name, [...(named.get(name) ?? []), race]);
+  }
+  return listWords(
+    [...named].map(([name, same]) => {
+      const days = [...new Set(same.map(({ day }) => weekdayWords(day)))];
+      return `${name}, ${listWords(days)}`;
+    }),
+  );
 }

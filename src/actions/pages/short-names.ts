@@ -1,0 +1,12 @@
+import type { PrintedSession } from "./printable-week";
+
+/** First names where nobody else in the room has the same one; otherwise the whole name. */
+export function shortNames(group: readonly PrintedSession[]): (athlete: string) => string {
+  const first = (athlete: string) => athlete.trim().split(/\s+/)[0] ?? athlete;
+  const counts = new Map<string, number>();
+  for (const { line } of group) {
+    const name = first(line.athlete).toLowerCase();
+    counts.set(name, (counts.get(name) ?? 0) + 1);
+  }
+  return (athlete) => (counts.get(first(athlete).toLowerCase()) === 1 ? first(athlete) : athlete);
+}
