@@ -58,7 +58,7 @@ export const jumpTrendFunction: SheetFunction = {
     const asked = askedAthletes(athletes);
     const asOf = thrown(readDayArgument(asOfCell));
     const test = thrown(textCell(testCell, "test"));
-    const given = givenTables({ Jumps: jumps, Plates: plates, Rules: rulesCells }, ["Jumps"]);
+    const given = givenTables({ Jumps: jumps, Plates: plates, Rules: rulesCells }, ["Jumps"], asOf);
     const trendOf = squadJumpTrend({
       index: squadIndex({ jumps: given.rows("Jumps") }, asOf),
       test,

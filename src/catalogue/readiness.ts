@@ -40,7 +40,7 @@ export const readinessFunction: SheetFunction = {
   compute: ([athletes, sets, jumps, diary, asOfCell, plates]) => {
     const asked = askedAthletes(athletes);
     const asOf = thrown(readDayArgument(asOfCell));
-    const given = givenTables({ Sets: sets, Jumps: jumps, Diary: diary, Plates: plates }, []);
+    const given = givenTables({ Sets: sets, Jumps: jumps, Diary: diary, Plates: plates }, [], asOf);
     const index = squadIndex(
       { sets: given.rows("Sets"), jumps: given.rows("Jumps"), diary: given.rows("Diary") },
       asOf,

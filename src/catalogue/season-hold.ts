@@ -51,7 +51,11 @@ export const seasonHoldFunction: SheetFunction = {
   compute: ([athletes, sets, jumps, asOfCell, plates, rulesCells]) => {
     const asked = askedAthletes(athletes);
     const asOf = thrown(readDayArgument(asOfCell));
-    const given = givenTables({ Sets: sets, Jumps: jumps, Plates: plates, Rules: rulesCells }, []);
+    const given = givenTables(
+      { Sets: sets, Jumps: jumps, Plates: plates, Rules: rulesCells },
+      [],
+      asOf,
+    );
     const hold = squadHold({
       index: squadIndex({ sets: given.rows("Sets"), jumps: given.rows("Jumps") }, asOf),
       plates: given.rows("Plates"),

@@ -121,6 +121,7 @@ export const squadTableFunction: SheetFunction = {
         Rules: rulesCells,
       },
       [],
+      asOf,
     );
     const index = squadIndex(
       { sets: given.rows("Sets"), jumps: given.rows("Jumps"), diary: given.rows("Diary") },

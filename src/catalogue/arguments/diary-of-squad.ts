@@ -29,7 +29,7 @@ export function diaryOfSquad(
 ): DiaryOfSquad {
   const asked = askedAthletes(athletes);
   const asOf = thrown(readDayArgument(asOfCell));
-  const given = givenTables(cells, needed);
+  const given = givenTables(cells, needed, asOf);
   const sets = given.rows("Sets");
   const index = squadIndex({ sets, jumps: given.rows("Jumps"), diary: given.rows("Diary") }, asOf);
   const hold = squadHold({

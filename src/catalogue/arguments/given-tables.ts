@@ -39,11 +39,12 @@ const withAthletes = ["Sets", "Jumps", "Diary", "Runs"] as const;
 
 /**
  * Reads a formula's tables by name. Those in `needed` must be given, others may be left out.
- * Throws the sentence of what spoils an argument.
+ * Dates without a year are read as of `asOf`. Throws the sentence of what spoils an argument.
  */
 export function givenTables(
   cells: Readonly<Partial<Record<TableName, unknown>>>,
   needed: readonly TableName[],
+  asOf?: Day,
 ): GivenTables {
   const given = (Object.keys(cells) as TableName[]).map((table) =>
     thrown(
@@ -51,6 +52,7 @@ export function givenTables(
         table,
         argumentOf[table],
         cells[table],
+        asOf,
       ),
     ),
   );

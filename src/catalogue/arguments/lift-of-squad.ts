@@ -31,7 +31,7 @@ export function liftOfSquad(args: {
   const asked = askedAthletes(args.athletes);
   const asOf = thrown(readDayArgument(args.asOf));
   const exercise = thrown(textCell(args.exercise, "exercise"));
-  const given = givenTables({ Sets: args.sets, Rules: args.rules }, ["Sets"]);
+  const given = givenTables({ Sets: args.sets, Rules: args.rules }, ["Sets"], asOf);
   const names = given.namesUpTo(asOf);
   return {
     index: squadIndex({ sets: given.rows("Sets") }, asOf),

@@ -1,3 +1,4 @@
+import type { Day } from "../../coaching/calendar/day";
 import { accept, type Outcome, refuse } from "../../outcome";
 import type { Cells } from "../../rows/cells";
 import { neededFields } from "../../rows/header/columns";
@@ -18,7 +19,8 @@ export type TableArgument<T extends TableName> = {
 
 /**
  * One table of rows from a formula's argument, its header found by words. Issues in single cells
- * stay in the reading; what spoils the whole argument is refused.
+ * stay in the reading; what spoils the whole argument is refused. `today`, the day the formula is
+ * asked about, settles the year of dates written without one.
  *
  * Refuses `argument-table-empty`, `argument-one-cell`, `argument-other-table` (another table's
  * header is there: two arguments swapped), `argument-no-header` and `argument-column-missing`.
@@ -27,6 +29,7 @@ export function tableArgument<T extends TableName>(
   table: T,
   name: string,
   argument: unknown,
+  today?: Day,
 ): Outcome<TableArgument<T>> {
   if (!Array.isArray(argument)) {
     return isBlank(argument)
@@ -35,7 +38,7 @@ export function tableArgument<T extends TableName>(
   }
   const cells: Cells = argument.map((row: unknown) => (Array.isArray(row) ? row : [row]));
   if (endOfRows(cells) === 0) return refuse("argument-table-empty", { name, table });
-  const reading = readTable(table, cells);
+  const reading = readTable(table, cells, today === undefined ? {} : { today });
   const spoiled = reading.issues.filter(
     ({ code }) => code === "no-header" || code === "column-missing",
   );
@@ -60,13 +63,14 @@ export function optionalTable<T extends TableName>(
   table: T,
   name: string,
   argument: unknown,
+  today?: Day,
 ): Outcome<TableArgument<T>> {
   const left = Array.isArray(argument)
     ? argument.every((row: unknown) => (Array.isArray(row) ? row.every(isBlank) : isBlank(row)))
     : isBlank(argument);
   return left
     ? accept({ table, reading: nothing, cells: [] })
-    : tableArgument(table, name, argument);
+    : tableArgument(table, name, argument, today);
 }
 
 const nothing: Reading<never> = {

@@ -1,15 +1,20 @@
 import { type Day, dateOfDay, isoFromDay } from "../../coaching/calendar/day";
 import { OrderProof } from "../column/day-evidence";
 import { type DateOrder, type DayText, settleDay } from "../value/day-text";
+import { type YearAhead, yearAhead } from "./year-ahead";
 
 export type SettledDay =
   | { readonly day: Day }
   | { readonly code: string; readonly facts: Record<string, string | number> };
 
+/** Sessions are written down at most this far ahead, days. */
+const fortnight = 14;
+
 /** Settles the days scattered over one tab: all of them together give order and year. */
 export class DaySettler {
   private readonly order: DateOrder | null;
   private readonly year: number | null;
+  private readonly ahead: YearAhead;
 
   constructor(
     texts: readonly DayText[],
@@ -22,6 +27,13 @@ export class DaySettler {
     const todayYear = today === null ? null : dateOfDay(today).year;
     for (const text of texts) proof.see(text, text.year ?? this.year ?? todayYear);
     this.order = answered ?? proof.order;
+    this.ahead =
+      today === null
+        ? null
+        : yearAhead(
+            texts.flatMap((text) => (text.year === null ? (this.thisYear(text, today) ?? []) : [])),
+            today + fortnight,
+          );
   }
 
   settle(text: DayText): SettledDay {
@@ -43,14 +55,21 @@ export class DaySettler {
     return day === null ? { code: "not-a-day", facts: {} } : { day };
   }
 
-  /** The latest year that does not put the day more than a fortnight ahead. */
+  /** The year of today; for days more than a fortnight ahead what the tab's break says, or null. */
   private yearNearToday(text: DayText): number | null {
     if (this.today === null) return null;
     const { year } = dateOfDay(this.today);
+    const day = this.thisYear(text, this.today);
+    if (day === null || day <= this.today + fortnight || this.ahead === "this year") return year;
+    return this.ahead === "last year" ? year - 1 : null;
+  }
+
+  private thisYear(text: DayText, today: Day): Day | null {
+    const { year } = dateOfDay(today);
     const order = this.order ?? "day first";
-    const day =
+    return (
       settleDay(text, order, year) ??
-      settleDay(text, order === "day first" ? "month first" : "day first", year);
-    return day !== null && day > this.today + 14 ? year - 1 : year;
+      settleDay(text, order === "day first" ? "month first" : "day first", year)
+    );
   }
 }
