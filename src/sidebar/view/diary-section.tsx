@@ -78,7 +78,7 @@ function Day({
       busy: sidebarWords.working,
     });
   return (
-    <>
+    <section>
       <h3>{`${day.dayWords}: ${day.value}`}</h3>
       <p class="soft">{day.size}</p>
       <ul class="dashes">
@@ -107,6 +107,6 @@ function Day({
           </p>
         </>
       )}
-    </>
+    </section>
   );
 }
