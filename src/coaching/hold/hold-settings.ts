@@ -10,7 +10,7 @@
  * 36/58/73 % of seasons at one flag in ten; with these constants in about 39/60/75 %.
  */
 export type HoldSettings = {
-  /** Correlation of two measures taken in one session. */
+  /** Correlation of two measures of one session that the evidence reckons with; simulated are 0.4. */
   readonly betweenMeasures: number;
   /** Correlation of one session's error with the next session's. */
   readonly serial: number;
@@ -18,10 +18,19 @@ export type HoldSettings = {
   readonly squadWorth: number;
   /** Scores are cut to this many typical errors, so that one misreading cannot decide (Huber 1964). */
   readonly clip: number;
-  /** Measures of one session are averaged by the inverse of their typical errors, not equally. */
+  /** Measures of one session are averaged by their typical errors and correlation, not equally. */
   readonly byError: boolean;
   /** SD of the changes looked for, in typical errors. */
   readonly changeSd: number;
+  /** Share of the changes looked for that are about `stepSize`, give or take `stepSd`, typical errors. */
+  readonly stepShare: number;
+  readonly stepSize: number;
+  readonly stepSd: number;
+  /**
+   * Share of a change's nominal variance that the evidence reckons with. Less than all makes it
+   * keener for every onset alike; the limit, found by simulation, pays for it.
+   */
+  readonly varianceShare: number;
   /** Share of the evidence given to all measures together; each alone has an equal part of the rest. */
   readonly togetherShare: number;
   /** Rows a change must have before it counts. */
@@ -42,13 +51,17 @@ export type HoldSettings = {
 };
 
 export const usualHoldSettings: HoldSettings = {
-  betweenMeasures: 0.4,
+  betweenMeasures: 0.3,
   serial: 0,
   squadWorth: 9,
   clip: 2.1,
   byError: true,
   changeSd: 1.2,
-  togetherShare: 0.65,
+  stepShare: 2 / 3,
+  stepSize: 1.1,
+  stepSd: 0.3,
+  varianceShare: 0.8,
+  togetherShare: 0.85,
   leastRows: 2,
   leastBaselineRows: 3,
   longestBaseline: 3,

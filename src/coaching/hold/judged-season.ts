@@ -1,11 +1,11 @@
 import type { Day } from "../calendar/day";
 import type { SquadRules } from "../record/squad-rules";
-import { evidenceLimit } from "./evidence-limit";
 import { holdMeasure, valueThatMoved } from "./hold-measure";
 import { type HoldSettings, usualHoldSettings } from "./hold-settings";
 import { onsetRange } from "./onset-range";
 import { plannedSessions } from "./planned-sessions";
 import type { HoldNote, HoldWord, SeasonHold } from "./season-hold";
+import { seasonLimit } from "./season-limit";
 import { missingRows, rowNotes } from "./season-notes";
 import type { AthleteSeason } from "./squad-seasons";
 import type { SquadYardsticks } from "./squad-yardsticks";
@@ -16,11 +16,6 @@ import { wordOfSeason } from "./word-of-season";
 
 /** Reading to a step errs by step/√12, uniform within it. */
 const stepError = 0.29;
-/**
- * The squad's wobble, its line and the sessions planned are read anew after every session, which
- * raises a few more false flags than the limit was calibrated for.
- */
-const rowsLimit = 1.06;
 
 /** One athlete's season judged on its last session, with everything a reader may ask about it. */
 export function judgedSeason(
@@ -42,7 +37,7 @@ export function judgedSeason(
     planned,
     { ...settings, serial: yardsticks.serial },
   );
-  const limit = rowsLimit * evidenceLimit(rules.falseFlagRate, planned);
+  const limit = seasonLimit(rules.falseFlagRate, planned, watched.measures.length);
   const judged = wordOfSeason(watched, limit);
   const { evidence } = judged;
   const sudden = judged.word === "holding" ? suddenChange(watched) : null;

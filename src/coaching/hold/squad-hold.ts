@@ -5,9 +5,9 @@ import type { Plate } from "../record/plate";
 import type { SquadRules } from "../record/squad-rules";
 import { seasonStart as usualSeasonStart } from "../series/season-start";
 import type { SquadIndex } from "../series/squad-index";
-import { evidenceLimit } from "./evidence-limit";
 import { judgedSeason } from "./judged-season";
 import type { HoldNote, SeasonHold } from "./season-hold";
+import { seasonLimit } from "./season-limit";
 import { sharedDates } from "./shared-dates";
 import { squadSeasons } from "./squad-seasons";
 import { squadYardsticks } from "./squad-yardsticks";
@@ -87,7 +87,7 @@ function withoutRows(athlete: string, asOf: Day, rules: SquadRules): SeasonHold 
     visibleFall: null,
     evidenceLow: 0,
     evidenceHigh: 0,
-    limit: evidenceLimit(rules.falseFlagRate, rules.seasonWeeks),
+    limit: seasonLimit(rules.falseFlagRate, rules.seasonWeeks, 1),
     baseline: { from: null, to: null, sessions: 0, own: false },
     sessions: [],
     needed: [],

@@ -1,3 +1,4 @@
+import { changeFactor } from "./change-factor";
 import { streamSums } from "./stream-sums";
 import type { WatchedMeasure, WatchedSeason } from "./watched-season";
 
@@ -30,7 +31,7 @@ type Gathering = {
 
 /**
  * For every possible onset, all rows from it on are compared with all rows before it, as a Bayes
- * factor for a change of normal size about zero; the factors are averaged over onsets and over two
+ * factor for a change of a size looked for; the factors are averaged over onsets and over two
  * kinds of stream: all measures together, and each alone. A change is looked for at unknown times
  * with an unknown size, hence no window and no smoothing weight to choose (after Page 1954, Shiryaev
  * 1963, Hawkins 1987, Hawkins, Qiu & Kang 2003).
@@ -69,7 +70,6 @@ function addStream(
   const { weight, score, load, rows } = streamSums(season, session, measures);
   const end = session + 1;
   const inflation = (1 + settings.serial) / (1 - settings.serial);
-  const looked = settings.changeSd ** 2;
   const baseline = score[first]! / weight[first]!;
   const prior = (2 * share) / season.plannedAfter;
 
@@ -88,10 +88,7 @@ function addStream(
     if (change === 0 || (meanAfter - baseline) / change < settings.againstBaseline) continue;
     const loadGap = (load[end]! - load[t]!) / after - load[t]! / before;
     const variance = (1 / after + 1 / before) * inflation + loadGap ** 2;
-    const factor =
-      prior *
-      Math.sqrt(variance / (variance + looked)) *
-      Math.exp((change ** 2 * looked) / (2 * variance * (variance + looked)));
+    const factor = prior * changeFactor(change, variance, settings);
     const side = change < 0 ? low : high;
     side.total += factor;
     side.byOnset[t]! += factor;

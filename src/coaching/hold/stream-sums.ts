@@ -4,10 +4,11 @@ import type { WatchedMeasure, WatchedSeason } from "./watched-season";
  * Running sums over sessions of a stream's weights, weighted scores and weighted load errors, and
  * the count of its rows; place t holds the sum before session t.
  *
- * A session's scores are averaged with shares a (equal, or as the inverse of each typical error: a
- * loss of so many percent in all measures shows best in the steadiest) and weigh
+ * A session's scores are averaged with shares a and weigh
  * (Σa)²/((1 − r)·Σa² + r·(Σa)²), for measures of one day share part of their error; with equal shares
- * that is m/(1 + (m − 1)·r).
+ * that is m/(1 + (m − 1)·r). Shares are equal or, by error, those that show a loss of so many percent
+ * in all measures best: of the inverse typical errors e, e − r·Σe/(1 + (m − 1)·r), never under zero
+ * (generalised least squares, Aitken 1935).
  */
 export function streamSums(
   season: WatchedSeason,
@@ -21,6 +22,13 @@ export function streamSums(
   const rows = new Float64Array(session + 2);
   for (let s = 0; s <= session; s++) {
     let present = 0;
+    let steadiness = 0;
+    for (const { values, errors } of measures) {
+      if (Number.isNaN(values[s]!)) continue;
+      present++;
+      steadiness += 1 / errors[session]!;
+    }
+    const common = (r * steadiness) / (1 + (present - 1) * r);
     let shares = 0;
     let squares = 0;
     let scores = 0;
@@ -29,8 +37,7 @@ export function streamSums(
       const value = values[s]!;
       if (Number.isNaN(value)) continue;
       const error = errors[session]!;
-      const share = byError ? 1 / error : 1;
-      present++;
+      const share = byError ? Math.max(0, 1 / error - common) : 1;
       shares += share;
       squares += share * share;
       scores += share * Math.min(clip, Math.max(-clip, (value - baselineMean) / error));

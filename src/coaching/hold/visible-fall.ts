@@ -1,5 +1,8 @@
 import type { WatchedSeason } from "./watched-season";
 
+/** Correlation of two measures of one session, as simulated; the evidence reckons with a little less. */
+const betweenMeasures = 0.4;
+
 /**
  * Smallest fall in all measures that would usually show within six more sessions, percent:
  * 3.4 · mean typical error · √(1/P + c/(6·P)), P the weight and c the count of the sessions so far.
@@ -9,7 +12,7 @@ export function visibleFall(
   season: WatchedSeason,
   session: number = season.sessions - 1,
 ): number | null {
-  const { measures, settings } = season;
+  const { measures } = season;
   if (measures.length === 0) return null;
   let error = 0;
   for (const { errors } of measures) error += errors[session]! / measures.length;
@@ -19,7 +22,7 @@ export function visibleFall(
     let present = 0;
     for (const { values } of measures) if (!Number.isNaN(values[s]!)) present++;
     if (present === 0) continue;
-    weight += present / (1 + (present - 1) * settings.betweenMeasures);
+    weight += present / (1 + (present - 1) * betweenMeasures);
     rows++;
   }
   return 3.4 * error * Math.sqrt(1 / weight + rows / (6 * weight));

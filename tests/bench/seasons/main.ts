@@ -53,7 +53,7 @@ print(
 );
 
 const truths = honesty(seasons);
-const ready = readinessDays(usualWorld, Math.ceil(squads / 2), seeds.readiness);
+const ready = readinessDays(usualWorld, squads, seeds.readiness);
 const onCalm = figures(calmSeasons, () => usualWorld.baselineSessions);
 const afterFall = figures(seasons("step", -5), ({ truth }) => truth.onset);
 print(

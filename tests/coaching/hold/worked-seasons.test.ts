@@ -55,7 +55,10 @@ describe.each(seasons)("worked season $id: $name", ({ input, output }) => {
     // The worked cases were computed with these constants.
     {
       ...usualHoldSettings,
+      betweenMeasures: 0.4,
       clip: 2,
+      stepShare: 0,
+      varianceShare: 1,
       togetherShare: 0.5,
       byError: false,
       longestBaseline: 1,
