@@ -108,11 +108,11 @@ export const pageWords = {
   nothingToPrint: "Nobody lifts in that week: there is no page to print.",
   pages: (count: number) => `${count} ${count === 1 ? "page" : "pages"} ready to print`,
   // Card.
-  warmUp: "10 to 15 min, bike or rower, until sweating and slightly out of breath.",
+  warmUp: "10 to 15 min, bike or rower: sweating, slightly out of breath.",
   warmUpName: "Warm up",
   markerSet: (load: string, reps: number) => `Marker set: ${load} × ${reps}`,
   fullIntent: "full intent",
-  usual: (speed: string) => `Usual ${speed} m/s.`,
+  usual: (speed: string) => `Usual ${speed}.`,
   mean: "mean",
   decides: "Your mean decides today’s lift",
   meanHead: "Mean, m/s",
@@ -120,7 +120,7 @@ export const pageWords = {
   platesHead: (unit: string) => `Plates a side, ${unit}`,
   floorHead: "Speed floor",
   orIll: "or slower, or ill",
-  noHeavy: "no heavy work today: tell your coach",
+  noHeavy: "no heavy work today, tell coach",
   faster:
     "Faster than usual adds nothing to the bar. In doubt, repeat the marker set once. Movement first, then volume, then load.",
   noBands:
@@ -131,8 +131,8 @@ export const pageWords = {
   noJumpsToday: "No jumps in this session.",
   contact: "contact",
   jumpCare:
-    "Contact past 0.25 s: lower the drop. Two misses end the box jump. Stack fixed, non-slip.",
-  noviceCare: "Drop from 20 cm or less, soft box. Two misses end the box jump.",
+    "Contact past 0.25 s: lower the drop. Two misses end the box jump. Achilles or calf pain: no jumps.",
+  noviceCare: "Soft box. Two misses end the box jump. Achilles or calf pain: no jumps.",
   setsOf: (sets: number, reps: number) => `${sets} ${sets === 1 ? "set" : "sets"} of ${reps}`,
   stopRule:
     "End a set at two repetitions running under the speed floor, or when the movement goes.",

@@ -30,7 +30,9 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
   const codes = line.reasons.map(({ code }) => code);
   return {
     athlete: line.athlete,
-    about: [about?.event ?? "", aboutWords(week, line)].filter((part) => part !== "").join(". "),
+    about: [sentence(about?.event ?? ""), aboutWords(week, line)]
+      .filter((part) => part !== "")
+      .join(". "),
     when: `${datedDay(session.day)}, ${clock(session.minute)}`,
     rack: rack > 0 ? pageWords.rack(rack) : "",
     unit,

@@ -1,3 +1,4 @@
+import { stackHeight } from "../../coaching/jumps/stack-height";
 import { dropHeight } from "../../coaching/next-week/drop-height";
 import { type SessionItem, sessionPlan } from "../../coaching/next-week/session-plan";
 import { nameKey } from "../../coaching/record/name-key";
@@ -43,9 +44,11 @@ export function cardSession(
   const stack = numbers.marked(stackOf(week, session));
   const place = (item: SessionItem) =>
     item.insteadOf === null ? "" : ` (${pageWords.instead(item.insteadOf)})`;
+  // Plates seldom make the height wished for: what the stack really measures is printed.
+  const dropStack = stackHeight(drop.stackKg, plates);
   const from =
-    drop.stackKg.length > 0
-      ? `${numbers.marked(stackWords(drop.stackKg))}, ${numbers.cm(drop.cm)} cm`
+    drop.stackKg.length > 0 && dropStack.ok
+      ? `${numbers.cm(dropStack.value)} cm (${numbers.marked(stackWords(drop.stackKg))})`
       : `${numbers.cm(drop.cm)} cm`;
   const lines = landings.map((item) => {
     const many = `${item.sets} × ${item.reps}`;

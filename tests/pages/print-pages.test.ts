@@ -1,0 +1,226 @@
+import type { CardPage, PageKind, PrintedPages } from "../../src/actions/page-messages";
+import { numberStyle } from "../../src/actions/pages/number-style";
+import { readWorkbook } from "../../src/actions/read-workbook";
+import { serveRequest } from "../../src/actions/requests";
+import { printedNumbers } from "../../src/words/printed-numbers";
+import { type MemoryWorkbook, memoryWorkbook } from "../actions/memory-workbook";
+import { sampleClub } from "./sample-club";
+
+const today = "2026-06-28";
+const monday = "2026-06-29";
+type Of<Kind extends PageKind> = Extract<PrintedPages, { readonly kind: Kind }>;
+const fresh = <Kind extends PageKind>(kind: Kind, book = sampleClub(), given: object = {}) =>
+  serveRequest(book, "printPages", { today, kind, monday, changes: [], ...given }) as Of<Kind>;
+const known = new Map<PageKind, PrintedPages>();
+/** The sample's own pages are made once; a changed club's every time. */
+const asked = <Kind extends PageKind>(kind: Kind, ...changed: [MemoryWorkbook?, object?]) => {
+  if (changed.length > 0) return fresh(kind, ...changed);
+  if (!known.has(kind)) known.set(kind, fresh(kind));
+  return known.get(kind) as Of<Kind>;
+};
+const cardOf = (cards: readonly CardPage[], name: string) =>
+  cards.find(({ athlete }) => athlete === name);
+const kinds = ["cards", "rack plan", "week page"] as const;
+
+test.each(kinds)(
+  "%s are plain data, the same from JSON, and reading them changes no cell",
+  (kind) => {
+    const book = sampleClub();
+    const before = book.all();
+    const pages = asked(kind, book);
+    expect(JSON.parse(JSON.stringify(pages))).toEqual(pages);
+    expect(book.all()).toEqual(before);
+  },
+);
+
+test("a card's bands leave no speed out, each lighter than the one before, the last without a load", () => {
+  const { cards } = asked("cards");
+  expect(cards.length).toBeGreaterThan(10);
+  const hundredths = (text: string) => Math.round(100 * Number(text));
+  for (const { bands, lift } of cards) {
+    expect(bands.length).toBeGreaterThan(1);
+    expect(bands[0]!.speedAfter).toBe("or faster");
+    expect(`${bands[0]!.lift} kg`).toBe(lift.load);
+    expect(bands[bands.length - 1]).toMatchObject({ lift: "", speedAfter: "or slower, or ill" });
+    for (const [at, band] of bands.entries()) {
+      const next = bands[at + 1];
+      if (!next) continue;
+      const lowest = hundredths(band.speed.split(" to ")[0]!);
+      const highest = hundredths(next.speed.split(" to ").pop()!);
+      expect(highest).toBe(lowest - 1);
+      if (next.lift !== "") expect(Number(next.lift)).toBeLessThan(Number(band.lift));
+    }
+  }
+});
+
+test("the plates of every band make its load on the athlete's bar", () => {
+  const { cards } = asked("cards");
+  for (const { athlete, bands } of cards) {
+    const bar = athlete === "Wren Castellow" || athlete === "Bea Lindqvale" ? 15 : 20;
+    for (const { lift, side } of bands) {
+      if (lift !== "") expect(bar + 2 * side.reduce((sum, kg) => sum + kg, 0)).toBe(Number(lift));
+    }
+  }
+});
+
+test("Tomas in race week: two sets of five, Tuesday only, his marker and three loads", () => {
+  const own = asked("cards").cards.filter(({ athlete }) => athlete === "Tomas Reyerson");
+  expect(own).toHaveLength(1);
+  expect(own[0]).toMatchObject({
+    when: "Tue 30 June 2026, 18:00",
+    about: "5000 m. Race week: R4 county track weekend, Sat 4 Jul.",
+    marker: { load: "67.5 kg", reps: 3, plates: "20 + 2.5 + 1.25 a side" },
+    lift: { name: "Back squat", sets: 2, reps: 5 },
+  });
+  expect(own[0]!.cautions).toHaveLength(2);
+  expect(own[0]!.lift.say).toContain("Sets about half this week, load kept.");
+});
+
+test("who is out has no card and no place at a rack, and paper says `out` without a reason", () => {
+  const fever = (rows: unknown[][]) => [
+    ...rows,
+    ["Ilka Brandmoor", "2026-06-28", "", "out", "Dr R. Dalgarth", "knee", 6, "torn meniscus"],
+  ];
+  const book = () => sampleClub({ Availability: fever });
+  expect(cardOf(asked("cards").cards, "Ilka Brandmoor")).toBeDefined();
+  expect(cardOf(asked("cards", book()).cards, "Ilka Brandmoor")).toBeUndefined();
+  expect(JSON.stringify(asked("rack plan", book()))).not.toContain("Ilka");
+  const { paper } = asked("week page", book());
+  const line = paper.lines.find(({ athlete }) => athlete === "Ilka Brandmoor");
+  expect(line).toMatchObject({ mayDo: "out", next: "–", nextDays: "" });
+  expect(JSON.stringify(paper)).not.toMatch(/meniscus|knee/);
+});
+
+test("no page holds a word of the diary, of a pain site, of who cleared whom, or a strength estimate", () => {
+  const marked = (rows: unknown[][]) => rows.map((row, at) => (at === 0 ? row : row.map(secret)));
+  // Every text of the diary that is no number, day, name or yes/no becomes a word to look for.
+  const secret = (cell: unknown, column: number) =>
+    typeof cell === "string" && column > 1 && /[a-z]{4}/.test(cell) ? `zzdiary ${cell}` : cell;
+  for (const kind of kinds) {
+    const text = JSON.stringify(asked(kind, sampleClub({ Diary: marked })));
+    expect(text).not.toMatch(/zzdiary|fever|Dalgarth|Ferriter|Achilles,|strength|soreness|sleep/i);
+  }
+});
+
+test("an athlete with a calf or Achilles site has no jumps, and the card names no site", () => {
+  const joss = cardOf(asked("cards").cards, "Joss Whitterby")!;
+  expect(joss.jumps).toEqual({ lead: "No jumps until asked about.", lines: [], care: "" });
+  const { plans } = asked("rack plan");
+  expect(plans[0]!.noJumps).toBe("No jumps: Joss.");
+});
+
+test("a change in the sidebar and an athlete left out are on paper as shown there", () => {
+  const changes = [
+    { athlete: "Oona Petrakell", loadKg: 50, sets: 4 },
+    { athlete: "Kofi Anstruther", leaveOut: true },
+  ];
+  const { cards } = asked("cards", sampleClub(), { changes });
+  expect(cardOf(cards, "Oona Petrakell")!.lift).toMatchObject({ load: "50 kg", sets: 4 });
+  expect(cardOf(cards, "Kofi Anstruther")).toBeUndefined();
+});
+
+test("everyone who lifts stands once in the rack plan, lightest first, and the changes build each bar", () => {
+  const { plans } = asked("rack plan");
+  expect(plans.map(({ when }) => when)).toEqual([
+    "Tue 30 June 2026, 18:00",
+    "Thu 2 July 2026, 18:00",
+  ]);
+  const [tuesday] = plans;
+  const names = tuesday!.racks.flatMap(({ lines }) => lines.map(({ athlete }) => athlete));
+  expect(new Set(names).size).toBe(12);
+  expect(names).toHaveLength(12);
+  const kg = (text: string) => text.split(" + ").map(Number);
+  for (const { lines } of tuesday!.racks) {
+    const loads = lines.map(({ load }) => Number(load));
+    expect([...loads].sort((a, b) => a - b)).toEqual(loads);
+    // Followed by hand: take off from the outside, put on, and the bar carries what is written.
+    const on: number[] = [];
+    const follow = (change: string) => {
+      const [, off] = /off ([\d. +]+)/.exec(change) ?? [];
+      const [, put] = /on ([\d. +]+)/.exec(change) ?? [];
+      if (off) for (const mass of kg(off.trim()).reverse()) expect(on.pop()).toBe(mass);
+      if (put) on.push(...kg(put.trim()));
+    };
+    for (const line of lines) if (line.marker !== "–") follow(line.markerChange);
+    for (const line of lines) {
+      follow(line.change);
+      expect(on).toEqual(line.side);
+    }
+  }
+});
+
+test("a room free too briefly still has a plan, and the page says what it needs", () => {
+  const short = (rows: unknown[][]) => [...rows, ["Minutes the racks are free", 5]];
+  const [plan] = asked("rack plan", sampleClub({ Rules: short })).plans;
+  expect(plan!.warning).toMatch(
+    /^The lifts need \d+ min at these racks, and the room is free for 5/,
+  );
+  expect(plan!.racks.flatMap(({ lines }) => lines)).toHaveLength(12);
+});
+
+test("the head coach reads who slipped, since when, by how much, and what holding would have shown", () => {
+  const { paper } = asked("week page");
+  expect(paper.title).toBe("Week of 22 June, for the head coach");
+  const tomas = paper.lines.find(({ athlete }) => athlete === "Tomas Reyerson")!;
+  expect(tomas.word).toBe("slipping");
+  expect(tomas.words).toMatch(
+    /^ since \d+ May \(± \d+ days\): back squat speed \d+ % under baseline, wobble \d+ %$/,
+  );
+  expect(tomas.sessions).toBe("1 of 2");
+  const holding = paper.lines.filter(({ word }) => word === "holding");
+  expect(holding.length).toBeGreaterThan(4);
+  for (const { words } of holding) expect(words).toMatch(/^; a loss of \d+ % would show$/);
+  expect(paper.sentences.join(" ")).toContain("Next week is a race week for seven");
+  expect(paper.sentences.join(" ")).toContain("Tomas Reyerson, 4 of 8");
+  expect(paper.weeks[0]).toMatchObject({ week: "29 Jun" });
+  expect(paper.lines.filter(({ dress }) => dress === "low").map(({ athlete }) => athlete)).toEqual(
+    paper.lines.slice(0, 2).map(({ athlete }) => athlete),
+  );
+});
+
+test("a coach who writes decimal commas reads them on paper", () => {
+  const commas = (rows: unknown[][]) =>
+    rows.map((row, at) =>
+      at === 0
+        ? row
+        : row.map((cell) =>
+            typeof cell === "string" ? cell.replace(/(\d)\.(\d)/g, "$1,$2") : cell,
+          ),
+    );
+  const { cards } = asked("cards", sampleClub({ Sets: commas }));
+  expect(cardOf(cards, "Tomas Reyerson")!.marker!.load).toBe("67,5 kg");
+  for (const { bands } of cards) for (const { speed } of bands) expect(speed).not.toContain(".");
+});
+
+test("a gym with pound plates reads pounds: 45 lb is 20.41 kg and comes back as 45", () => {
+  const book = memoryWorkbook({
+    Plates: [
+      ["Mass (lb)", "Thickness (cm)", "Number owned"],
+      [45, 5, 4],
+      [25, 4, 4],
+    ],
+  });
+  const read = readWorkbook(book, 20_000);
+  const { unit, mass } = printedNumbers(numberStyle(book, read));
+  expect(unit).toBe("lb");
+  expect(read.rows.plates.map(({ massKg }) => mass(massKg))).toEqual(["45", "25"]);
+});
+
+test("a week without anybody to lift gives no pages and says so", () => {
+  const all = (rows: unknown[][]) =>
+    rows
+      .slice(0, 1)
+      .concat(sampleAthletes.map((name) => [name, "2026-06-28", "", "out", "", "", "", ""]));
+  const pages = asked("cards", sampleClub({ Availability: all }));
+  expect(pages.cards).toEqual([]);
+  expect(pages.said).toBe("Nobody lifts in that week: there is no page to print.");
+});
+const sampleAthletes = asked("cards").cards.map(({ athlete }) => athlete);
+
+test.each([
+  [{ kind: "poster" }, "kind"],
+  [{ monday: "2026-02-30" }, "monday"],
+  [{ changes: [{ athlete: "Tomas Reyerson", loadKg: -5 }] }, "changes"],
+])("a request that cannot be right is refused: %p", (given, part) => {
+  expect(() => asked("cards", sampleClub(), given)).toThrow(new RegExp(`sent ${part}`));
+});
