@@ -25,7 +25,10 @@ export function mendCell(
     }
     const { row, column } = cellPlace(problem.cell);
     const before = foundText(workbook.values(problem.tabId)[row - 1]?.[column - 1]);
-    const value = numberFromText(problem.mend)?.value ?? problem.mend;
+    // A day is written as a day: as text it would be another kind of cell than those around it.
+    const value = /^\d{4}-\d{2}-\d{2}$/.test(problem.mend)
+      ? { day: problem.mend }
+      : (numberFromText(problem.mend)?.value ?? problem.mend);
     workbook.write(problem.tabId, { row, column, values: [[value]] });
     return {
       said: `${problem.tab} ${problem.cell}: ${before} is now ${problem.mend}. Undo takes it back.`,

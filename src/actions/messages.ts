@@ -148,10 +148,16 @@ export type RowProblem = {
   readonly mend: string | null;
 };
 
+/** A name that the Athletes table does not have, at the first cell that carries it. */
 export type NameQuestion = {
   readonly name: string;
+  readonly tab: string;
+  readonly tabId: number;
+  readonly cell: string;
   readonly rows: number;
+  /** Athletes it may be, likeliest first; none once each was said to be somebody else. */
   readonly near: readonly string[];
+  readonly toDo: string;
 };
 
 export type RowCheckView = {

@@ -34,6 +34,8 @@ export type ReadWorkbook = {
     readonly question: ColumnQuestion;
   }[];
   readonly answers: Answers;
+  /** A tab's cells as they were read. */
+  readonly cells: (tabId: number) => Cells;
   /** Rows that became records, and all rows with content below the headings. */
   readonly rowsRead: number;
   readonly rowsFilled: number;
@@ -47,6 +49,7 @@ const own = new Set(Object.values(ownTabNames).map(nameKey));
 export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
   const answers = recallAnswers(workbook);
   const all = workbook.tabs().map((tab) => ({ tab, cells: workbook.values(tab.id) }));
+  const cellsOf = (tabId: number) => all.find((one) => one.tab.id === tabId)?.cells ?? [];
   const tabs = all.flatMap(({ tab, cells }) => readTab(tab, cells, today, answers));
   const used = tabs.filter(({ sureness }) => sureness >= sureEnough);
   const records = <T extends TableName>(table: T): RowOf[T][] =>
@@ -75,7 +78,7 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
     otherTabs: all.flatMap(({ tab }) => (taken.has(tab.id) ? [] : [tab])),
     issues: used.flatMap(({ tab, understanding }) => {
       const column = understanding.columns.find(({ field }) => field === "athlete")?.column;
-      const cells = all.find((one) => one.tab.id === tab.id)?.cells ?? [];
+      const cells = cellsOf(tab.id);
       return understanding.reading.issues.map((issue) => ({
         tab,
         issue,
@@ -86,6 +89,7 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
       understanding.questions.map((question) => ({ tab, table, question })),
     ),
     answers,
+    cells: cellsOf,
     rowsRead,
     rowsFilled: rowsRead + rowsReported,
   };

@@ -1,4 +1,9 @@
 import { refuse } from "../outcome";
+import { readAthletesArgument } from "../rows/argument/athletes-argument";
+import { readDayArgument } from "../rows/argument/day-argument";
+import type { Cells } from "../rows/cells";
+import { cellOfName } from "../rows/name/cell-of-name";
+import { nameIssues } from "../rows/name/name-issues";
 import { readTable } from "../rows/read-table";
 import { type TableName, tableNames } from "../rows/table-name";
 import { sayRowIssue } from "../words/row-issues";
@@ -19,6 +24,12 @@ export const rowCheckFunction: SheetFunction = {
   parameters: [
     { name: "rows", help: "The table's range with its header row, starting in A1." },
     { name: "table", help: `Which table it is: ${tableNames.join(", ")}.` },
+    {
+      name: "athletes",
+      help: "A column of names or the Athletes table: then names that are not among them are listed.",
+      optional: true,
+    },
+    { name: "as_of", help: "Settles the year of dates written without one.", optional: true },
   ],
   results: ["cell", "what was found", "what to do", "why it matters"],
   examples: [
@@ -28,14 +39,16 @@ export const rowCheckFunction: SheetFunction = {
       result: [["all rows read", "", "", ""]],
     },
   ],
-  compute: ([rows, table]) => {
+  compute: ([rows, table, athletes, asOf]) => {
     const name = tableNamed(thrown(textCell(table, "table")));
     const cells = rowsOf(rows);
     if (cells.every((row) => row.every(isBlank))) {
       thrown(refuse("argument-table-empty", { name: "rows", table: name }));
     }
     if (!Array.isArray(rows)) thrown(refuse("argument-one-cell", { name: "rows", table: name }));
-    const { issues } = readTable(name, cells);
+    const options = isBlank(asOf) ? {} : { today: thrown(readDayArgument(asOf)) };
+    const { issues: inCells, records } = readTable<TableName>(name, cells, options);
+    const issues = [...inCells, ...unknownAmong(name, cells, records, athletes)];
     if (issues.length === 0) return [["all rows read", "", "", ""]];
     return issues.map((issue) => {
       const { found, whyItMatters, whatToDo } = sayRowIssue(issue);
@@ -44,6 +57,25 @@ export const rowCheckFunction: SheetFunction = {
     });
   },
 };
+
+/** Names in the rows that are not among the athletes given. */
+function unknownAmong(
+  table: TableName,
+  cells: Cells,
+  records: readonly unknown[],
+  athletes: unknown,
+) {
+  const known = readAthletesArgument(athletes).asked.filter(({ athlete }) => athlete !== "");
+  const named = records.filter(
+    (record): record is { readonly row: number; readonly athlete: string } =>
+      typeof (record as { athlete?: unknown }).athlete === "string",
+  );
+  if (known.length === 0 || table === "Athletes") return [];
+  return nameIssues(table, named, known).map((issue) => {
+    const cell = cellOfName(cells, issue.row, null, issue.found);
+    return { ...issue, cell, column: 1 };
+  });
+}
 
 /** Throws `table-unknown`. */
 function tableNamed(text: string): TableName {

@@ -4,8 +4,3 @@ const grouped = (count: number) => String(count).replace(/\B(?=(\d{3})+$)/g, ","
 export function rowsReadWords(read: number, filled: number): string {
   return `${grouped(read)} of ${grouped(filled)} rows read`;
 }
-
-/** A kind of problem in a few words, from its code: "date unreadable". */
-export function kindWords(code: string): string {
-  return code.replace(/-/g, " ");
-}

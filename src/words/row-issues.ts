@@ -147,7 +147,7 @@ export const rowIssueSentences = {
     todo:
       fact(issue, "near") === ""
         ? "Correct the name, or add the athlete to the Athletes table."
-        : `Is this ${fact(issue, "near")}? Answer under Set up, or correct the name.`,
+        : `Is this ${fact(issue, "near")}? Answer under Rows, or correct the name.`,
   }),
   "not-a-birth-year": () => ({
     matters: "The athlete's age is not known, so under-18 rules may be missed.",
@@ -220,7 +220,7 @@ export const rowIssueSentences = {
   }),
   "copied-from-near-name": (issue) => ({
     matters: `Load and scheme were copied from “${fact(issue, "from")}” in row ${fact(issue, "earlierRow")}, a near spelling of this name.`,
-    todo: "Spell the name the same way, or say under Set up that they are one athlete.",
+    todo: "Spell the name the same way, or say under Rows that they are one athlete.",
   }),
   "jump-unread": () => ({
     matters: cellOut,

@@ -21,7 +21,7 @@ export const sidebarWords = {
   countAs: (athlete: string) => `Count as ${athlete}`,
   somebodyElse: (athlete: string) => `Not ${athlete}`,
   nameNotListed: (name: string) => `“${name}” is not among the athletes.`,
-  inRows: (rows: number) => `In ${rows} ${rows === 1 ? "row" : "rows"}.`,
+  inRows: (rows: number) => `in ${rows} ${rows === 1 ? "row" : "rows"}`,
   cellsStay: "Your cells stay as you typed them.",
   questions: (count: number) => (count === 1 ? "One question" : `${count} questions`),
   whatIs: (tab: string, heading: string) =>

@@ -87,6 +87,11 @@ test("row check names the cell, and says when all is well", () => {
   expect(call("ROW_CHECK", sheet, "jumps")).toEqual([
     ["D2", "“high”", expect.stringContaining("number"), expect.any(String)],
   ]);
+  const listed = call("ROW_CHECK", sheet, "jumps", [["Name"], ["Ilka Brandmore"]]) as unknown[][];
+  expect(listed.map(([cell, , todo]) => [cell, todo])).toEqual([
+    ["D2", expect.stringContaining("number")],
+    ["B2", "Is this Ilka Brandmore? Answer under Rows, or correct the name."],
+  ]);
   expect(() => call("ROW_CHECK", sheet, "Leaps")).toThrow(
     "table is not one the add-on knows (Leaps)",
   );

@@ -115,7 +115,17 @@ export const rows: RowCheckView = {
       mend: null,
     },
   ],
-  names: [{ name: "T. Reyerson", rows: 4, near: ["Tomas Reyerson"] }],
+  names: [
+    {
+      name: "T. Reyerson",
+      tab: "Sets",
+      tabId: 3,
+      cell: "C12",
+      rows: 4,
+      near: ["Tomas Reyerson"],
+      toDo: "Is this Tomas Reyerson? Answer under Rows, or correct the name.",
+    },
+  ],
 };
 
 export const setUp: SetUpView = {

@@ -17,12 +17,15 @@ export async function checkCommand(asked: Asked, around: Surroundings): Promise<
         "No tab is a table that Holdline knows. Give each a header row, such as Date, Athlete, Exercise, Load.",
       );
     }
-    const { summary, problems, names } = host.run("rowCheck", [{ today }]) as RowCheckView;
+    const { summary, kinds, problems, names } = host.run("rowCheck", [{ today }]) as RowCheckView;
     if (asked.json) {
-      const found = { summary, tables, problems: problems.map(asPlain), names };
+      const found = { summary, tables, kinds, problems: problems.map(asPlain), names };
       around.out(`${JSON.stringify(found, null, 2)}\n`);
     } else {
       around.out(screen(problems, names));
+      if (kinds.length > 0) {
+        around.out(`${kinds.map(({ kind, count }) => `${kind}: ${count}`).join(" · ")}\n`);
+      }
       around.out(`${summary}\n`);
     }
     const count = problems.length + names.length;
@@ -47,11 +50,12 @@ function screen(problems: readonly RowProblem[], names: readonly NameQuestion[])
   ]);
   const head = ["Cell", "Found", "Why it matters", "What to do"];
   const cells = lines.length === 0 ? "" : `${textTable([head, ...lines])}\n`;
-  const asked = names.map(({ name, rows, near }) => [
+  const asked = names.map(({ name, tab, cell, rows, toDo }) => [
+    `${tab} ${cell}`,
     name,
     `${rows} ${rows === 1 ? "row" : "rows"}`,
-    near.length === 0 ? "Add the athlete, or correct the name." : `Is this ${near.join(" or ")}?`,
+    toDo,
   ]);
-  const nameHead = ["Name not among the athletes", "In", "What to do"];
+  const nameHead = ["Cell", "Name not among the athletes", "In", "What to do"];
   return cells + (asked.length === 0 ? "" : `${textTable([nameHead, ...asked])}\n`);
 }

@@ -21,7 +21,7 @@ export function RowsPage({
       <p class="lead">
         <strong>{rows.summary}.</strong> {none ? words.nothingToMend : words.cellsStay}
       </p>
-      {rows.kinds.length > 1 && (
+      {rows.kinds.length > 0 && (
         <p class="soft small">
           {rows.kinds.map(({ kind, count }) => `${kind}: ${count}`).join(" · ")}
         </p>
@@ -105,13 +105,26 @@ function Name({
       ask: { name: "answerName", message: { today, written: one.name, athlete, same } },
       busy: words.working,
     });
+  const goTo = () =>
+    dispatch({
+      type: "asked",
+      ask: { name: "goToCell", message: { tabId: one.tabId, cell: one.cell } },
+      busy: words.working,
+    });
   return (
     <div class="problem">
       <p>
+        <strong>{`${one.tab} ${one.cell}`}</strong>{" "}
+        <span class="soft">{words.inRows(one.rows)}</span>
+      </p>
+      <p>
         <strong>{words.nameNotListed(one.name)}</strong>
       </p>
-      <p class="soft">{words.inRows(one.rows)}</p>
+      <p>{one.toDo}</p>
       <p class="buttons">
+        <button type="button" class="btn" onClick={goTo}>
+          {words.goTo(one.cell)}
+        </button>
         {one.near.map((athlete) => (
           <button key={athlete} type="button" class="btn" onClick={() => answer(athlete, true)}>
             {words.countAs(athlete)}

@@ -1,0 +1,60 @@
+import type { RowIssueCode } from "./row-issues";
+
+/** A kind of problem in a few words, by code; like kinds share their words. */
+export const rowKinds = {
+  "no-header": "no header row",
+  "column-missing": "column missing",
+  "needed-blank": "blank where needed",
+  "load-blank": "load missing",
+  "not-a-day": "date unreadable",
+  "day-is-number": "date shown as a number",
+  "day-implausible": "year hardly possible",
+  "date-order-unsettled": "day or month first?",
+  "year-missing": "year missing",
+  "not-a-number": "no number",
+  "date-in-number": "number turned into a date",
+  implausible: "figure hardly possible",
+  unsure: "figure in doubt",
+  "comma-unsettled": "comma in doubt",
+  "wrong-unit": "another unit",
+  "unit-unsettled": "unit in doubt",
+  "not-whole": "no whole number",
+  "word-unknown": "word not known",
+  "not-yes-or-no": "neither yes nor no",
+  "not-a-time": "time unreadable",
+  "length-unsettled": "length of time in doubt",
+  "distance-unsettled": "distance in doubt",
+  "doubled-row": "row typed twice",
+  "athlete-twice": "athlete listed twice",
+  "unknown-athlete": "name not among the athletes",
+  "not-a-birth-year": "birth year unreadable",
+  "supervisor-day": "supervisor's day unreadable",
+  "ends-before-start": "ends before it starts",
+  "no-figure": "test without a result",
+  "stack-unreadable": "stack unreadable",
+  "stack-count": "stack hardly possible",
+  "athlete-missing": "athlete missing",
+  "day-missing": "date missing",
+  "exercise-missing": "exercise missing",
+  "row-unread": "row without a header",
+  "bar-unsettled": "bar in doubt",
+  "scheme-unread": "sets and repetitions unreadable",
+  "scheme-order-unsettled": "sets or repetitions first?",
+  "speeds-unsettled": "speeds a set or a repetition?",
+  "nothing-to-repeat": "nothing to repeat",
+  "copied-from-near-name": "copied from a near name",
+  "jump-unread": "jump unreadable",
+  "day-questioned": "odd day",
+  "weekday-questioned": "odd day",
+  "plate-twice": "plate listed twice",
+  "rule-unknown": "rule not known",
+  "rule-twice": "rule set twice",
+  "rule-out-of-bounds": "rule out of bounds",
+} as const satisfies Readonly<Record<RowIssueCode, string>>;
+
+/** Words of a code's kind. Throws for a code that is none: that is our own mistake. */
+export function kindWords(code: string): string {
+  const found = Object.entries(rowKinds).find(([known]) => known === code);
+  if (!found) throw new Error(`no kind for the row issue ${code}`);
+  return found[1];
+}

@@ -1,0 +1,107 @@
+import type { RowCheckView } from "../../src/actions/messages";
+import { serveRequest } from "../../src/actions/requests";
+import { memoryWorkbook } from "./memory-workbook";
+
+const today = "2026-06-28";
+const squad = [
+  ["Athlete", "Group"],
+  ["Ilka Brandmoor", "track"],
+  ["Tomas Reyerson", "road"],
+];
+const jumpRow = (day: Date, athlete: string, height: unknown = 42) => [
+  day,
+  athlete,
+  "box jump",
+  height,
+];
+const jumpHead = ["Date", "Athlete", "Test", "Height (cm)"];
+const tuesday = (week: number) => new Date(2026, 2, 3 + 7 * week);
+const ask = <Answer>(book: ReturnType<typeof memoryWorkbook>, name: string, more: object = {}) =>
+  serveRequest(book, name, { today, ...more }) as Answer;
+const check = (book: ReturnType<typeof memoryWorkbook>) => ask<RowCheckView>(book, "rowCheck");
+
+test("an unknown name stands once over all tables, at its first cell, and counts among the kinds", () => {
+  const book = memoryWorkbook({
+    Athletes: squad,
+    Jumps: [
+      jumpHead,
+      jumpRow(tuesday(0), "Ilka Brandmoor"),
+      jumpRow(tuesday(1), "Tomas Reyersen"),
+      jumpRow(tuesday(2), "Tomas Reyersen"),
+    ],
+    Diary: [
+      ["Date", "Athlete", "Sleep (h)"],
+      [tuesday(1), "Tomas Reyersen", 8],
+    ],
+  });
+  const { names, kinds, summary } = check(book);
+  expect(names).toEqual([
+    {
+      name: "Tomas Reyersen",
+      tab: "Jumps",
+      tabId: book.tabNamed("Jumps").id,
+      cell: "B3",
+      rows: 3,
+      near: ["Tomas Reyerson"],
+      toDo: "Is this Tomas Reyerson? Answer under Rows, or correct the name.",
+    },
+  ]);
+  expect(kinds).toEqual([{ kind: "name not among the athletes", count: 1 }]);
+  expect(summary).toBe("6 of 6 rows read");
+  const said = ask<RowCheckView>(book, "answerName", {
+    written: "Tomas Reyersen",
+    athlete: "Tomas Reyerson",
+    same: false,
+  });
+  expect(said.names.map(({ near, toDo }) => [near, toDo])).toEqual([
+    [[], "Correct the name, or add the athlete to the Athletes table."],
+  ]);
+  const yes = { written: "Tomas Reyersen", athlete: "Tomas Reyerson", same: true };
+  expect(ask<RowCheckView>(book, "answerName", yes).names).toEqual([]);
+});
+
+test("without an Athletes table a near spelling is asked about, a plain name is not", () => {
+  const book = memoryWorkbook({
+    Jumps: [
+      jumpHead,
+      jumpRow(tuesday(0), "Ilka Brandmoor"),
+      jumpRow(tuesday(1), "I. Brandmoor"),
+      jumpRow(tuesday(1), "Tomas Reyerson"),
+    ],
+  });
+  expect(check(book).names.map(({ name, cell, near }) => [name, cell, near])).toEqual([
+    ["I. Brandmoor", "B3", ["Ilka Brandmoor"]],
+  ]);
+});
+
+test("a day far from all others is shown though its row counts, and its mend is written as a day", () => {
+  const rows = Array.from({ length: 14 }, (_, week) => jumpRow(tuesday(week), "Ilka Brandmoor"));
+  const book = memoryWorkbook({
+    Athletes: squad,
+    Jumps: [jumpHead, ...rows, jumpRow(new Date(2026, 10, 5), "Tomas Reyerson")],
+  });
+  const { problems, kinds, summary } = check(book);
+  expect(kinds).toEqual([{ kind: "odd day", count: 1 }]);
+  expect(summary).toBe("17 of 17 rows read");
+  const [odd] = problems;
+  expect(odd).toMatchObject({ tab: "Jumps", cell: "A16", found: "“2026-11-05”" });
+  expect(odd!.mend).toBe("2026-05-11");
+  ask(book, "mendCell", { tabId: odd!.tabId, cell: odd!.cell, mend: odd!.mend });
+  expect(book.values(odd!.tabId)[15]![0]).toEqual(new Date(2026, 4, 11));
+});
+
+test("kinds are counted in plain words", () => {
+  const book = memoryWorkbook({
+    Athletes: squad,
+    Jumps: [
+      jumpHead,
+      jumpRow(tuesday(0), "Ilka Brandmoor", "good"),
+      jumpRow(tuesday(1), "Ilka Brandmoor", 4200),
+      jumpRow(tuesday(2), "Ilka Brandmoor", 42),
+    ],
+  });
+  expect(check(book).kinds).toEqual([
+    { kind: "figure hardly possible", count: 1 },
+    { kind: "no number", count: 1 },
+  ]);
+});
