@@ -1,0 +1,48 @@
+import { lineFit } from "../../src/coaching/bar-speed/line-fit";
+import { usualLineSettings } from "../../src/coaching/bar-speed/line-settings";
+import { straightLine } from "../../src/statistics/straight-line";
+import { expectWithin, figureOf } from "./figure-of";
+import curve from "./squat-curve.json";
+
+/** An athlete whose best single is 100 kg, so that a load in kg is a share of it in %. */
+function fitted(points: number[][]) {
+  const rows = points.map(([loadKg, speed], day) => ({ day, loadKg: loadKg!, speed: speed! }));
+  const line = lineFit(rows, null, null, usualLineSettings);
+  if (!line) throw new Error("no line");
+  return line;
+}
+
+test("the load–speed line through the published curve at 60 to 90 % meets it up to the best single", () => {
+  const line = fitted(curve.speedAt.slice(0, 4));
+  for (const [share, speed] of curve.speedAt) {
+    expectWithin(line.intercept + line.slope * share!, speed!, curve.tolerance);
+  }
+});
+
+test("the same line meets the points the published equation gives", () => {
+  const line = fitted(curve.speedAt.slice(0, 4));
+  for (const [speed, share] of curve.points) {
+    expectWithin(line.intercept + line.slope * share!, speed!, curve.tolerance);
+  }
+});
+
+test("mean speed of the whole lift: the line keeps within the published error", () => {
+  const line = fitted(curve.meanSpeed.points);
+  for (const [share, speed] of curve.meanSpeed.points) {
+    expectWithin(line.intercept + line.slope * share!, speed!, curve.tolerance);
+  }
+});
+
+test("the parallel squat's straight line comes back from its own points", () => {
+  const { points, intercept, slope } = curve.parallel;
+  const line = figureOf(
+    straightLine(
+      points.map(([, speed]) => speed!),
+      points.map(([share]) => share!),
+    ),
+  );
+  expectWithin(line.intercept, intercept, 1e-6);
+  expectWithin(line.slope, slope, 1e-6);
+  // Speed on load, as the product fits it, is the same line when every point lies on it.
+  expectWithin(fitted(points).slope, 1 / slope, 1e-9);
+});
