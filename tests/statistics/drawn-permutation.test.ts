@@ -1,0 +1,41 @@
+import { seededChance } from "../../src/coaching/diary/seeded-chance";
+import { groupPermutation, pairedPermutation } from "../../src/statistics/permutation";
+import { figureOf } from "../published/figure-of";
+
+// Drawn p has an SD of √(p(1 − p)/20 000): 0.003 at p = 0.2; four of them are let pass.
+const four = 0.012;
+
+test("eighteen differences are too many to count and are drawn", () => {
+  // All alike: only all signs kept or all turned are as far, 2 of 262 144.
+  const alike = figureOf(pairedPermutation(Array<number>(18).fill(1), seededChance("alike")));
+  expect(alike.exact).toBe(false);
+  expect(alike.p).toBeGreaterThan(0);
+  expect(alike.p).toBeLessThan(0.0005);
+  expect(figureOf(pairedPermutation(Array<number>(17).fill(1), seededChance("few"))).exact).toBe(
+    true,
+  );
+});
+
+test("drawn signs agree with the exact binomial share", () => {
+  // Twelve of 18 ones keep their sign: a sum of 6 or more either way, 2·P(B(18, ½) ≥ 12) = 0.237885.
+  const differences = Array.from({ length: 18 }, (_, i) => (i < 12 ? 1 : -1));
+  const found = figureOf(pairedPermutation(differences, seededChance("binomial")));
+  expect(found.exact).toBe(false);
+  expect(Math.abs(found.p - 0.237885)).toBeLessThan(four);
+});
+
+test("drawn splits agree with the exact hypergeometric share", () => {
+  // Eight of twelve ones in the first of two groups of twelve:
+  // 2·P(X ≥ 8), X hypergeometric (24, 12, 12) = 0.220325.
+  const first = Array.from({ length: 12 }, (_, i) => (i < 8 ? 1 : 0));
+  const second = Array.from({ length: 12 }, (_, i) => (i < 4 ? 1 : 0));
+  const found = figureOf(groupPermutation(first, second, seededChance("splits")));
+  expect(found.exact).toBe(false);
+  expect(Math.abs(found.p - 0.220325)).toBeLessThan(four);
+});
+
+test("the same seed draws the same p", () => {
+  const differences = Array.from({ length: 20 }, (_, i) => Math.sin(i) + 0.3);
+  const ask = () => pairedPermutation(differences, seededChance("again"));
+  expect(ask()).toEqual(ask());
+});
