@@ -1,3 +1,4 @@
+import { refuse } from "../../src/outcome";
 import { lineInterval, straightLine } from "../../src/statistics/straight-line";
 import { expectDigits, expectWithin, figureOf } from "./figure-of";
 import norris from "./nist-norris.json";
@@ -49,4 +50,16 @@ test("load on speed is another line and answers another load", () => {
   expectWithin(other.intercept, squat.wrongWay.intercept, squat.tolerance);
   expectWithin(other.slope, squat.wrongWay.slope, squat.tolerance);
   expectWithin(other.intercept + 0.3 * other.slope, squat.wrongWayAt30, squat.tolerance);
+});
+
+test("zero speed stands where the line says, and half the product of both ends is the area", () => {
+  const zeroSpeedLoad = -squatLine.intercept / squatLine.slope;
+  expectWithin(zeroSpeedLoad, squat.zeroSpeedLoad, squat.tolerance);
+  expectWithin((squatLine.intercept * zeroSpeedLoad) / 2, squat.area, squat.tolerance);
+});
+
+test("two sets make no line with a spread: three are asked for", () => {
+  expect(straightLine(squat.loads.slice(0, 2), squat.speeds.slice(0, 2))).toEqual(
+    refuse("values-too-few", { found: 2, needed: 3 }),
+  );
 });
