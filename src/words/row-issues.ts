@@ -118,7 +118,9 @@ export const rowIssueSentences = {
     todo: `Use one of: ${fact(issue, "known")}.`,
   }),
   "not-yes-or-no": (issue) => ({
-    matters: "It counts as not recorded.",
+    matters: /privat/i.test(String(issue.facts.heading))
+      ? "The row stays private until this is settled."
+      : "It counts as not recorded.",
     todo: `Type y or n in ${column(issue)}, or clear the cell.`,
   }),
   "not-a-time": () => ({

@@ -6,6 +6,8 @@ import { numberColumn } from "../column/number-column";
 import { textColumn } from "../column/text-column";
 import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
+import { isBlank } from "../value/blank";
+import { saysNoValue } from "../value/no-value";
 import { DoubledRows } from "./doubled-rows";
 import { reportBlank, reportDoubled } from "./needed";
 import { questionDays } from "./question-days";
@@ -56,8 +58,13 @@ export function readDiaryRows(view: TableView): Reading<DiaryDay> {
       foodNote: food(line, row),
       newToday: newToday(line, row),
       note: note(line, row),
-      private: isPrivate(line, row) ?? false,
+      private: isPrivate(line, row) ?? somethingStands(line[fields.private?.index ?? -1]),
     };
   });
   return questionDays(view, reading);
+}
+
+/** A mark that is neither yes nor no, a lone "x" or "coach only", keeps a row private all the same. */
+function somethingStands(cell: unknown): boolean {
+  return !isBlank(cell) && !(typeof cell === "string" && saysNoValue(cell));
 }
