@@ -4,6 +4,7 @@ import type { Cells } from "../rows/cells";
 import type { ColumnAnswers } from "../rows/header/column-answers";
 import type { NameAnswers } from "../rows/name/name-answers";
 import { type TableName, tableNames } from "../rows/table-name";
+import { recallLong, rememberLong } from "./remember-long";
 import type { Workbook } from "./workbook";
 
 /**
@@ -13,7 +14,11 @@ import type { Workbook } from "./workbook";
 export type Answers = {
   /** The table a tab is; null: none of ours. */
   readonly tables: ReadonlyMap<number, TableName | null>;
-  readonly columns: { readonly of: (tabId: number, cells: Cells) => ColumnAnswers };
+  readonly columns: {
+    readonly of: (tabId: number, cells: Cells) => ColumnAnswers;
+    /** As remembered, for showing and changing. */
+    readonly said: (tabId: number) => readonly StoredColumnAnswer[];
+  };
   readonly names: NameAnswers;
 };
 
@@ -43,6 +48,7 @@ export function recallAnswers(workbook: Workbook): Answers {
   return {
     tables: new Map(tables),
     columns: {
+      said: (tabId) => byTab.get(tabId) ?? [],
       of: (tabId, cells) => ({
         columns: (byTab.get(tabId) ?? []).map(({ heading, column, ...answer }) => ({
           column: columnOf(heading, column, cells),
@@ -82,6 +88,19 @@ export function answerColumn(workbook: Workbook, tabId: number, answer: StoredCo
     answer.heading === "" ? one.column === answer.column : one.heading === answer.heading;
   const next = [...columns.filter((one) => !isSame(one)), { ...columns.find(isSame), ...answer }];
   store(workbook, { ...before, columns: replaced(before.columns, tabId, next) });
+}
+
+/** Forgets what a column was said to be: it is recognised, or asked about, again. */
+export function forgetColumn(
+  workbook: Workbook,
+  tabId: number,
+  { heading, column }: Pick<StoredColumnAnswer, "heading" | "column">,
+): void {
+  const before = recalled(workbook);
+  const kept = (new Map(before.columns).get(tabId) ?? []).filter((one) =>
+    heading === "" ? one.heading !== "" || one.column !== column : one.heading !== heading,
+  );
+  store(workbook, { ...before, columns: replaced(before.columns, tabId, kept) });
 }
 
 /** Remembers that a spelling means an athlete, or that it is somebody else. */
@@ -124,7 +143,7 @@ function replaced<Key, Value>(
 }
 
 function recalled(workbook: Workbook): Stored {
-  const text = workbook.recall(key);
+  const text = recallLong(workbook, key);
   if (text === null) return none;
   try {
     return stored.parse(JSON.parse(text));
@@ -135,5 +154,5 @@ function recalled(workbook: Workbook): Stored {
 }
 
 function store(workbook: Workbook, answers: Stored): void {
-  workbook.remember(key, JSON.stringify(answers));
+  rememberLong(workbook, key, JSON.stringify(answers));
 }
