@@ -186,11 +186,23 @@ export type SetUpQuestion = {
   readonly choices: readonly string[];
 };
 
+/** An answer about a column, as it is remembered. */
+export type SetUpAnswer = {
+  readonly tabId: number;
+  readonly tab: string;
+  readonly heading: string;
+  /** Where it stands now, from 1. */
+  readonly column: number;
+  /** "load, lb", "day first" or "left alone". */
+  readonly said: string;
+};
+
 export type SetUpView = {
   readonly tabs: readonly SetUpTab[];
   readonly tables: readonly string[];
   readonly missing: readonly string[];
   readonly questions: readonly SetUpQuestion[];
+  readonly answered: readonly SetUpAnswer[];
   readonly names: readonly { readonly spelling: string; readonly athlete: string }[];
   readonly whoSees: string;
 };
@@ -252,7 +264,10 @@ export type WeekView = {
   readonly notes: readonly string[];
   readonly lines: readonly WeekLine[];
   readonly rowsToWrite: number;
+  /** What writing would do to rows of this week that already stand in the tab; "" for a first writing. */
   readonly already: string;
+  /** Smallest change of load this gym's plates make, kg. */
+  readonly stepKg: number;
   readonly canTakeBack: boolean;
   readonly cautions: readonly string[];
 };

@@ -1,8 +1,9 @@
 import * as z from "zod/mini";
 import { type Day, dayFromIso, isoFromDay } from "../coaching/calendar/day";
 import { tableNames } from "../rows/table-name";
-import { answerColumn, answerName, answerTable, forgetName } from "./answers";
+import { answerColumn, answerName, answerTable, forgetColumn, forgetName } from "./answers";
 import { athleteView } from "./athlete-view";
+import { makeCleanTabs } from "./clean-tabs/make-clean-tabs";
 import { diaryView } from "./diary-view";
 import { highlightSquad } from "./highlight-squad";
 import { mendCell } from "./mend-cell";
@@ -107,6 +108,11 @@ export const requests = {
   setUpView: request("Which tab is which table, and what to ask.", today, (workbook, given) =>
     setUpView(workbook, given.today),
   ),
+  makeCleanTabs: request(
+    "Makes clean tabs for the tables that are missing.",
+    today,
+    (workbook, given) => makeCleanTabs(workbook, given.today),
+  ),
   answerTable: request(
     "Remembers which table a tab is.",
     { ...today, tabId, table: z.nullable(z.enum(tableNames)) },
@@ -129,6 +135,14 @@ export const requests = {
     (workbook, { today: day, tabId: tab, ...answer }) => {
       answerColumn(workbook, tab, answer);
       return setUpView(workbook, day);
+    },
+  ),
+  forgetColumn: request(
+    "Forgets what a column was said to be.",
+    { ...today, tabId, heading: text, column: z.int().check(z.positive()) },
+    (workbook, given) => {
+      forgetColumn(workbook, given.tabId, given);
+      return setUpView(workbook, given.today);
     },
   ),
   answerName: request(

@@ -2,9 +2,9 @@ import type { Day } from "../coaching/calendar/day";
 import { type TableName, tableNames } from "../rows/table-name";
 import { setUpWords } from "../words/set-up";
 import { recallAnswers } from "./answers";
-import type { SetUpView } from "./messages";
-import { missingTables, readWorkbook } from "./read-workbook";
-import type { Workbook } from "./workbook";
+import type { SetUpAnswer, SetUpView } from "./messages";
+import { missingTables, type ReadWorkbook, readWorkbook } from "./read-workbook";
+import type { Tab, Workbook } from "./workbook";
 
 /** Which tab was taken for which table, what is missing, and what has to be asked. */
 export function setUpView(workbook: Workbook, today: Day): SetUpView {
@@ -43,9 +43,27 @@ export function setUpView(workbook: Workbook, today: Day): SetUpView {
       guess: question.guess,
       choices: question.choices,
     })),
+    answered: workbookTabs(read).flatMap((tab) => answeredColumns(read, tab)),
     names: answers.names.same.map(({ written, athlete }) => ({ spelling: written, athlete })),
     whoSees: setUpWords.whoSees,
   };
+}
+
+/** Every tab once; one may hold two tables. */
+function workbookTabs({ tabs, otherTabs }: ReadWorkbook): Tab[] {
+  const all = [...tabs.map(({ tab }) => tab), ...otherTabs];
+  return all.filter(({ id }, at) => all.findIndex((one) => one.id === id) === at);
+}
+
+function answeredColumns({ answers, cells }: ReadWorkbook, tab: Tab): SetUpAnswer[] {
+  const now = answers.columns.of(tab.id, cells(tab.id)).columns;
+  return answers.columns.said(tab.id).map(({ heading, column, ...answer }, at) => ({
+    tabId: tab.id,
+    tab: tab.name,
+    heading,
+    column: now[at]?.column ?? column,
+    said: setUpWords.said(answer),
+  }));
 }
 
 /** A table's name from a message; the schema has let nothing else through. */

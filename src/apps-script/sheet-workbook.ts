@@ -58,6 +58,16 @@ export function sheetWorkbook(): Workbook {
         .build();
       sheetOf(tabId).getRange(range).setDataValidation(rule);
     },
+    format: (tabId, range, pattern) => {
+      sheetOf(tabId).getRange(range).setNumberFormat(pattern);
+    },
+    warn: (tabId, range, reason) => {
+      const sheet = sheetOf(tabId);
+      const there = sheet
+        .getProtections(SpreadsheetApp.ProtectionType.RANGE)
+        .some((one) => one.getDescription() === reason);
+      if (!there) sheet.getRange(range).protect().setDescription(reason).setWarningOnly(true);
+    },
     recall: (key) => properties().getProperty(key),
     remember: (key, value) => {
       properties().setProperty(key, value);

@@ -27,6 +27,7 @@ export type Event =
   | { readonly type: "wrote"; readonly athletes: readonly string[] | null }
   | { readonly type: "took back" }
   | { readonly type: "printed"; readonly kind: PageKind }
+  | { readonly type: "printed again" }
   | { readonly type: "answered"; readonly ask: Ask; readonly answer: unknown }
   | { readonly type: "failed"; readonly ask: Ask; readonly message: string };
 
@@ -126,6 +127,9 @@ export function update(state: State, event: Event): Step {
         ],
         pageWords.preparing,
       );
+    case "printed again":
+      // The same pages as a new object: whoever draws the state prints what is new.
+      return { state: { ...state, pages: state.pages && { ...state.pages } }, asks: [] };
     case "answered":
       return answered(state, event.ask, event.answer);
     case "failed":
@@ -206,6 +210,7 @@ function answered(state: State, { name, message }: Ask, answer: unknown): Step {
       return { state: { ...next, setUp: answer as SetUpView }, asks: [] };
     case "answerTable":
     case "answerColumn":
+    case "forgetColumn":
     case "forgetName":
       return { state: { ...stale(next), setUp: answer as SetUpView }, asks: [] };
     case "weekView":
@@ -218,6 +223,12 @@ function answered(state: State, { name, message }: Ask, answer: unknown): Step {
       return asking(
         { ...stale(next), said: (answer as Done).said },
         fetchFor(next, "rows"),
+        sidebarWords.reading,
+      );
+    case "makeCleanTabs":
+      return asking(
+        { ...stale(next), said: (answer as Done).said },
+        fetchFor(next, "setUp"),
         sidebarWords.reading,
       );
     case "writeWeek":

@@ -42,6 +42,12 @@ export const sidebarWords = {
   noTable: "none",
   missing: (tables: readonly string[]) => `Not found: ${tables.join(", ")}.`,
   findAgain: "Find tables again",
+  setUpTabs: "Set up tabs",
+  setUpTabsHelp:
+    "Makes a clean tab with headings and drop-downs for each table not found. Your own tabs are not touched.",
+  answersKept: "What you said",
+  columnSaid: (tab: string, heading: string, column: number, said: string) =>
+    `${tab}, ${heading === "" ? `column ${column}` : `“${heading}”`}: ${said}`,
   sameName: (spelling: string, athlete: string) => `“${spelling}” counts as ${athlete}`,
   forget: "Forget",
   whoCanSee: "Who can see this",

@@ -50,6 +50,8 @@ export function memoryWorkbook(
   const marks = new Map<number, { ours: boolean; highlight: Highlight }[]>();
   const offers = new Map<string, readonly string[]>();
   const dressed = new Map<number, unknown>();
+  const formats = new Map<string, string>();
+  const warned = new Map<string, string>();
   let selected: string | null = null;
   let locked = false;
   const tabOf = (id: number) => {
@@ -131,6 +133,12 @@ export function memoryWorkbook(
     offer: counted("offer", (id, range, values) => {
       offers.set(`${id}!${range}`, values);
     }),
+    format: counted("format", (id, range, pattern) => {
+      formats.set(`${tabOf(id).name}!${range}`, pattern);
+    }),
+    warn: counted("warn", (id, range, reason) => {
+      warned.set(`${tabOf(id).name}!${range}`, reason);
+    }),
     recall: counted("recall", (key) => kept.get(key) ?? null),
     remember: counted("remember", (key, value) => {
       if (value.length * 3 > 9000) throw new Error("Argument too large: value");
@@ -176,6 +184,9 @@ export function memoryWorkbook(
           tabs: made.map(({ id, name }) => ({ name, cells: grid(id) })),
           marks: [...marks],
           dressed: [...dressed],
+          offers: [...offers],
+          formats: [...formats],
+          warned: [...warned],
         }),
       ),
     selected: () => selected,

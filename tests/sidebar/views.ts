@@ -83,6 +83,7 @@ export const week: WeekView = {
   ],
   rowsToWrite: 1,
   already: "",
+  stepKg: 2.5,
   canTakeBack: true,
   cautions: ["Lift inside a rack with safeties."],
 };
@@ -147,6 +148,7 @@ export const setUp: SetUpView = {
       choices: ["speed", "load"],
     },
   ],
+  answered: [{ tabId: 3, tab: "Sets", heading: "Wt", column: 7, said: "load, lb" }],
   names: [{ spelling: "T. Reyerson", athlete: "Tomas Reyerson" }],
   whoSees: "Everyone who can open this spreadsheet can read it.",
 };

@@ -73,6 +73,7 @@ export function platformServices(given: {
       flush: () => {},
       getUi: () => calls.counted("Ui", ui),
       newConditionalFormatRule: () => new ConditionalFormatRuleBuilder(),
+      ProtectionType: { RANGE: "RANGE", SHEET: "SHEET" },
       newDataValidation: () => new DataValidationBuilder(),
     },
     HtmlService: htmlService(given.files),

@@ -183,6 +183,17 @@ export class SheetInside {
       }));
   }
 
+  /** Protections of ranges, or of the whole tab. */
+  protections(type: "RANGE" | "SHEET") {
+    return this.extras.protections
+      .filter(({ at }) => (at === null) === (type === "SHEET"))
+      .map(({ description, warningOnly, at }) => ({
+        getDescription: () => description,
+        isWarningOnly: () => warningOnly,
+        getRange: () => this.range(at ?? { startRow: 0, startColumn: 0, endRow: 0, endColumn: 0 }),
+      }));
+  }
+
   protectRange(at: Rectangle | null) {
     const made = { description: "", warningOnly: false, at };
     this.extras.protections.push(made);

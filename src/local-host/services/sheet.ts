@@ -151,6 +151,9 @@ export class Sheet {
         ),
     );
   }
+  getProtections(type: "RANGE" | "SHEET") {
+    return this.inside.protections(type);
+  }
   protect() {
     return this.inside.protectRange(null);
   }

@@ -42,12 +42,29 @@ export function SetUpPage({
         <p class="act">
           <button type="button" class="btn" onClick={() => dispatch({ type: "asked again" })}>
             {words.findAgain}
+          </button>{" "}
+          <button type="button" class="btn" onClick={() => ask("makeCleanTabs", {})}>
+            {words.setUpTabs}
           </button>
         </p>
+        <p class="soft small">{words.setUpTabsHelp}</p>
       </section>
-      {setUp.names.length > 0 && (
+      {setUp.answered.length + setUp.names.length > 0 && (
         <section>
+          <h2>{words.answersKept}</h2>
           <ul class="list">
+            {setUp.answered.map(({ tabId, tab, heading, column, said }) => (
+              <li key={`${tabId}|${heading}|${column}`} class="answered">
+                <span>{words.columnSaid(tab, heading, column, said)}</span>{" "}
+                <button
+                  type="button"
+                  class="btn plain"
+                  onClick={() => ask("forgetColumn", { tabId, heading, column })}
+                >
+                  {words.forget}
+                </button>
+              </li>
+            ))}
             {setUp.names.map(({ spelling, athlete }) => (
               <li key={spelling} class="answered">
                 <span>{words.sameName(spelling, athlete)}</span>{" "}
