@@ -118,7 +118,7 @@ export const rowIssueSentences = {
     todo: `Use one of: ${fact(issue, "known")}.`,
   }),
   "not-yes-or-no": (issue) => ({
-    matters: /privat/i.test(String(issue.facts.heading))
+    matters: /privat/i.test(fact(issue, "heading"))
       ? "The row stays private until this is settled."
       : "It counts as not recorded.",
     todo: `Type y or n in ${column(issue)}, or clear the cell.`,

@@ -27,7 +27,9 @@ test.each(["x", "coach only", "privat", "?!", 2])(
     ];
     const { issues } = readTable("Diary", cells);
     expect(issues.map(({ code, cell: at }) => [code, at])).toEqual([["not-yes-or-no", "D2"]]);
-    expect(sayRowIssue(issues[0]!).matters).toBe("The row stays private until this is settled.");
+    expect(sayRowIssue(issues[0]!).whyItMatters).toBe(
+      "The row stays private until this is settled.",
+    );
   },
 );
 
