@@ -103,9 +103,10 @@ export const pageWords = {
   printRacks: "Print rack plan",
   printWeek: "Print page for the head coach",
   onPaper: "On paper",
+  again: "Open the print window again",
   asShown: "As the week stands here, your changes among it.",
   preparing: "Preparing the pages",
-  nothingToPrint: "Nobody lifts in that week: there is no page to print.",
+  nothingToPrint: "Nobody lifts in that week: there is no page to print",
   pages: (count: number) => `${count} ${count === 1 ? "page" : "pages"} ready to print`,
   // Card.
   warmUp: "10 to 15 min, bike or rower: sweating, slightly out of breath.",

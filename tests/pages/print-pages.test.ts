@@ -213,7 +213,7 @@ test("a week without anybody to lift gives no pages and says so", () => {
       .concat(sampleAthletes.map((name) => [name, "2026-06-28", "", "out", "", "", "", ""]));
   const pages = asked("cards", sampleClub({ Availability: all }));
   expect(pages.cards).toEqual([]);
-  expect(pages.said).toBe("Nobody lifts in that week: there is no page to print.");
+  expect(pages.said).toBe("Nobody lifts in that week: there is no page to print");
 });
 const sampleAthletes = asked("cards").cards.map(({ athlete }) => athlete);
 

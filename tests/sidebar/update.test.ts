@@ -147,3 +147,21 @@ test("after a mend everything read before it is read again when next looked at",
     ["rowCheck"],
   ]);
 });
+
+test("pages are asked for with the week and the changes as shown, and come ready to print, again and again", () => {
+  const change = { athlete: "Kofi Anstruther", leaveOut: true };
+  const before = { ...startState("2026-06-28"), changes: [change] };
+  const { asks, state } = update(before, { type: "printed", kind: "cards" });
+  expect(asks).toEqual([
+    {
+      name: "printPages",
+      message: { today: "2026-06-28", kind: "cards", monday: null, changes: [change] },
+    },
+  ]);
+  const pages = { kind: "cards", said: "0 pages ready to print", cards: [] };
+  const ready = update(state, { type: "answered", ask: asks[0]!, answer: pages }).state;
+  expect([ready.pages, ready.busy, ready.said]).toEqual([pages, null, pages.said]);
+  const again = update(ready, { type: "printed again" }).state;
+  expect(again.pages).toEqual(pages);
+  expect(again.pages).not.toBe(ready.pages);
+});

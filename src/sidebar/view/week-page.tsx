@@ -97,6 +97,14 @@ function Printing({ state, dispatch }: { readonly state: State; readonly dispatc
           {label}
         </button>
       ))}
+      {state.pages !== null && state.busy === null && (
+        <p class="small">
+          {state.pages.said}.{" "}
+          <button type="button" class="btn" onClick={() => dispatch({ type: "printed again" })}>
+            {pageWords.again}
+          </button>
+        </p>
+      )}
     </section>
   );
 }
