@@ -15,7 +15,7 @@ export const jumpsParameter: Parameter = {
 };
 export const diaryParameter: Parameter = {
   name: "diary",
-  help: "The Diary table with its header row.",
+  help: "The Diary table with its header row, its Private column included: words of private rows are not shown.",
 };
 export const runsParameter: Parameter = {
   name: "runs",

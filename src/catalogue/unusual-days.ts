@@ -37,7 +37,7 @@ export const unusualDaysFunction: SheetFunction = {
   examples: [
     {
       formula:
-        '=UNUSUAL_DAYS("Ilka Brandmoor", Sets!A:F, Jumps!A:D, Diary!A:E, Runs!A:E, Races!A:F, B1)',
+        '=UNUSUAL_DAYS("Ilka Brandmoor", Sets!A:F, Jumps!A:D, Diary!A:M, Runs!A:E, Races!A:F, B1)',
       args: ["Ilka Brandmoor", exampleSets, exampleJumps, exampleDiary, "", "", "2026-05-21"],
       result: [
         [

@@ -46,7 +46,7 @@ export const whatDifferedFunction: SheetFunction = {
   ],
   examples: [
     {
-      formula: '=WHAT_DIFFERED("Tomas Reyerson", Sets!A:F, Jumps!A:D, Diary!A:E, Runs!A:E, B1)',
+      formula: '=WHAT_DIFFERED("Tomas Reyerson", Sets!A:F, Jumps!A:D, Diary!A:M, Runs!A:E, B1)',
       args: ["Tomas Reyerson", exampleSets, exampleJumps, exampleDiary, "", "2026-05-21"],
       result: [
         [
