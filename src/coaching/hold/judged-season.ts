@@ -28,8 +28,9 @@ export function judgedSeason(
   const { sessions, baselineSessions, window, rows } = season;
   const planned = plannedSessions(season, rules.seasonWeeks);
   const watched = watchedSeason(
-    season.measures.map(({ kind, stepPercent, loadErrors }, m) => ({
+    season.measures.map(({ kind, stepPercent, loadErrors, earlier }, m) => ({
       values: season.values[m]!,
+      earlier,
       squadError: Math.max(yardsticks.errorOf(kind), stepError * stepPercent),
       ...(loadErrors ? { loadError: sessions.map((day) => loadErrors.get(day) ?? 0) } : {}),
     })),

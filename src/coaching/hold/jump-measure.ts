@@ -1,6 +1,7 @@
 import type { Day } from "../calendar/day";
 import type { TestDay } from "../jumps/test-day";
 import { heightStep } from "../jumps/test-day";
+import { earlierRuns } from "./earlier-runs";
 import type { HoldNote, MeasureKind } from "./season-hold";
 import type { SeasonDays, SeasonMeasure } from "./season-measure";
 import { commonest, logScale, stretchedBaseline } from "./season-measure";
@@ -40,6 +41,10 @@ export function jumpMeasure(
   const percents = new Map<Day, number>();
   for (const day of days) percents.set(day.day, scale.percentOf(value(day)!));
 
+  const before = all.filter(
+    (day) => day.day < from && (value(day) ?? 0) > 0 && day.dropCm === usualDrop,
+  );
+
   const notes: HoldNote[] = [];
   if (others.length > 0) {
     notes.push({
@@ -59,6 +64,9 @@ export function jumpMeasure(
     kind,
     of: test,
     percents,
+    earlier: earlierRuns(
+      before.map((day) => ({ day: day.day, percent: scale.percentOf(value(day)!) })),
+    ),
     loadErrors: null,
     stepPercent: step === null ? 0 : (100 * step) / meanHeight,
     valueAt: scale.valueAt,

@@ -8,6 +8,8 @@ export type SeasonMeasure = {
   readonly of: string;
   /** Percent by day; only differences between them mean something. More is better. */
   readonly percents: ReadonlyMap<Day, number>;
+  /** Readings of earlier seasons on the same scale, in runs without a long gap, for the wobble. */
+  readonly earlier: readonly (readonly number[])[];
   /** Percent that an uncertain slope adds at each day's load; null when loads play no part. */
   readonly loadErrors: ReadonlyMap<Day, number> | null;
   /** Step that the value is read in (plate stacks), percent; 0 for none. */

@@ -7,6 +7,7 @@ import { surerLine } from "../bar-speed/squad-lift";
 import { lineRows } from "../bar-speed/squad-lines";
 import type { Day } from "../calendar/day";
 import type { SpeedSet } from "../series/speed-set";
+import { earlierRuns } from "./earlier-runs";
 import type { HoldNote } from "./season-hold";
 import type { SeasonDays, SeasonMeasure } from "./season-measure";
 import { commonest, stretchedBaseline } from "./season-measure";
@@ -22,6 +23,8 @@ export type LiftSeason = {
   readonly baselineRows: readonly LineRow[];
   /** The season's rows so far, the same sets. */
   readonly rows: readonly LineRow[];
+  /** Sets of earlier seasons in the same setting. */
+  readonly earlier: readonly SpeedSet[];
   readonly notes: readonly HoldNote[];
 };
 
@@ -48,6 +51,9 @@ export function liftSeason(all: readonly SpeedSet[], given: SeasonDays): LiftSea
     sets,
     baselineRows,
     rows,
+    earlier: all.filter(
+      ({ day, loadKg, setting: own }) => day < given.from && loadKg !== null && own === setting,
+    ),
     notes: settingNotes(season, setting, days),
   };
 }
@@ -74,16 +80,22 @@ export function speedMeasure(
   const reference = speedOnLine(line, meanLoad).speed;
   if (!(reference > 0)) return null;
   const slopeError = (100 * Math.sqrt(line.slopeVariance)) / reference;
+  const percentOf = ({ speed, loadKg }: SpeedSet) =>
+    (100 * (speed - speedOnLine(line, loadKg!).speed)) / reference;
   const percents = new Map<Day, number>();
   const loadErrors = new Map<Day, number>();
-  for (const { day, loadKg, speed } of speaking) {
-    percents.set(day, (100 * (speed - speedOnLine(line, loadKg!).speed)) / reference);
-    loadErrors.set(day, (loadKg! - meanLoad) * slopeError);
+  for (const set of speaking) {
+    percents.set(set.day, percentOf(set));
+    loadErrors.set(set.day, (set.loadKg! - meanLoad) * slopeError);
   }
+  const sameKind = lift.earlier.filter(({ marker }) => marker === speaking[0]!.marker);
   return {
     kind: "bar speed",
     of: lift.of,
     percents,
+    earlier: earlierRuns(
+      firstOfDays(sameKind).map((set) => ({ day: set.day, percent: percentOf(set) })),
+    ),
     loadErrors,
     stepPercent: 0,
     valueAt: (percent) => reference * (1 + percent / 100),

@@ -6,6 +6,8 @@ import { ownTypicalErrors } from "./own-typical-error";
 export type MeasureSeries = {
   /** Percent, one place a session from the first of the season; NaN where missing. */
   readonly values: readonly number[];
+  /** Runs of readings before the season, percent, for the typical error; left out when there are none. */
+  readonly earlier?: readonly (readonly number[])[];
   /** The squad's typical error, percent. */
   readonly squadError: number;
   /** Error, percent, that an uncertain slope adds at each session's load; left out when there is none. */
@@ -48,7 +50,7 @@ export function watchedSeason(
 ): WatchedSeason {
   const sessions = series[0]?.values.length ?? 0;
   const measures: WatchedMeasure[] = [];
-  for (const [place, { values, squadError, loadError }] of series.entries()) {
+  for (const [place, { values, earlier, squadError, loadError }] of series.entries()) {
     let rows = 0;
     let sum = 0;
     let end = 0;
@@ -69,7 +71,7 @@ export function watchedSeason(
       baselineSessions: Math.max(end, Math.min(baselineSessions, sessions)),
       baselineRows: rows,
       baselineMean: sum / rows,
-      errors: ownTypicalErrors(values, squadError, settings),
+      errors: ownTypicalErrors(values, squadError, settings, earlier),
     });
   }
   return {

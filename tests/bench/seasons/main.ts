@@ -14,7 +14,7 @@ import { markdownTable, percent, percents } from "./table-text";
 import { usualWorld } from "./world";
 
 /** Not among the seeds that any constant was chosen with. */
-const seeds = { usual: 610_000, readiness: 620_000, broken: 630_000 };
+const seeds = { usual: 810_000, readiness: 820_000, broken: 830_000 };
 
 const squads = Number(process.argv[2] ?? 150);
 if (!(Number.isInteger(squads) && squads > 0)) {

@@ -39,7 +39,9 @@ export function squadCells(
     diary: [["Date", "Athlete", "Sleep (h)", "Soreness", "Fatigue"]],
   };
   for (const athlete of athletes) {
-    cells.athletes.push([athlete.name, athlete.novice ? "novice" : "trained"]);
+    // An athlete with two seasons has one row.
+    if (!cells.athletes.some(([name]) => name === athlete.name))
+      cells.athletes.push([athlete.name, athlete.novice ? "novice" : "trained"]);
     const usual = { sleepH: 7 + random.uniform(), soreness: 2 + random.uniform() };
     for (const session of athlete.sessions) {
       const date = isoFromDay(session.day);

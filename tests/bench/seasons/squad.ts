@@ -2,7 +2,14 @@ import { squadIndex } from "../../../src/coaching/series/squad-index";
 import { readAthletes, readDiary, readJumps, readSets } from "../../../src/rows/readers";
 import { type Chance, chance } from "./chance";
 import { squadCells } from "./squad-cells";
-import { type SimulatedAthlete, simulateAthlete, type Truth, type World } from "./world";
+import {
+  anotherSeason,
+  drawTraits,
+  type SimulatedAthlete,
+  simulateAthlete,
+  type Truth,
+  type World,
+} from "./world";
 
 /** A squad's season: what is true of it, and what the product reads of it. */
 export type SimulatedSquad = {
@@ -25,6 +32,8 @@ const firstDay = 20878;
 
 /** Sessions after the baseline that every change leaves room for. */
 const roomAfter = 8;
+/** Weeks between two seasons. */
+const weeksApart = 12;
 
 export const all = [true, true, true] as const;
 
@@ -76,18 +85,27 @@ export function simulateSquad(
     for (const weekday of [1, 3])
       commonErrors.set(firstDay + week * 7 + weekday, random.heavy(world.tails));
   const athletes: SimulatedAthlete[] = [];
+  const past: SimulatedAthlete[] = [];
   for (const { count, truth } of mix) {
     for (let i = 0; i < count; i++) {
       const aWeek = random.whole(...visitRange);
       const planned = Math.floor(weeks * aWeek * (1 - world.missed));
       const name = `Runner ${String.fromCharCode(65 + athletes.length)}`;
       const drawn = truth(planned, random);
+      const traits = drawTraits(world, random);
       athletes.push(
-        simulateAthlete(world, name, drawn, firstDay, weeks, aWeek, commonErrors, random),
+        simulateAthlete(world, name, traits, drawn, firstDay, weeks, aWeek, commonErrors, random),
+      );
+      if (!world.pastSeason) continue;
+      const before = firstDay - 7 * (weeks + weeksApart);
+      const level = anotherSeason(traits, random);
+      const calmTruth = { kind: "calm", size: 0, onset: 0, measures: all } as const;
+      past.push(
+        simulateAthlete(world, name, level, calmTruth, before, weeks, aWeek, commonErrors, random),
       );
     }
   }
-  const cells = squadCells(athletes, random, withDiary);
+  const cells = squadCells([...past, ...athletes], random, withDiary);
   const rows = {
     sets: wholly(readSets(cells.sets)),
     jumps: wholly(readJumps(cells.jumps)),

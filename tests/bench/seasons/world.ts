@@ -23,8 +23,8 @@ export type World = {
   readonly stackStepCm: number;
   /** How far the bar climbs over the season, fraction. */
   readonly climb: number;
-  /** Seasons before this one in the rows. */
-  readonly pastSeasons: number;
+  /** Last season's rows are in the tables too. */
+  readonly pastSeason: boolean;
 };
 
 export const usualWorld: World = {
@@ -42,7 +42,7 @@ export const usualWorld: World = {
   present: [0.95, 0.85, 0.6],
   stackStepCm: 0,
   climb: 0.12,
-  pastSeasons: 0,
+  pastSeason: false,
 };
 
 /** What truly happens to one athlete: percent change at each session of the season. */
@@ -87,10 +87,43 @@ const referenceLoad = 0.75;
 /** True speed at a share of the best single: 1.73 m/s at no load, 0.28 m/s at the best. */
 const speedAtShare = (share: number, zeroLoad: number) => zeroLoad - (zeroLoad - 0.28) * share;
 
+/** What an athlete brings to every season. */
+export type Traits = {
+  readonly bestKg: number;
+  readonly zeroLoad: number;
+  readonly jumpCm: number;
+  readonly contactS: number;
+  readonly typicalError: readonly number[];
+};
+
+export function drawTraits(world: World, random: Chance): Traits {
+  return {
+    bestKg: 55 + 80 * random.uniform(),
+    zeroLoad: 1.73 * (1 + 0.05 * random.normal()),
+    jumpCm: 30 + 25 * random.uniform(),
+    contactS: 0.17 + 0.05 * random.uniform(),
+    typicalError: world.typicalError.map(
+      (te) => te * Math.max(0.4, 1 + world.typicalErrorSpread * random.normal()),
+    ),
+  };
+}
+
+/** The same athlete a season earlier or later: levels some percent apart, wobble the same. */
+export function anotherSeason(traits: Traits, random: Chance): Traits {
+  const moved = (value: number) => value * (1 + 0.05 * random.normal());
+  return {
+    ...traits,
+    bestKg: moved(traits.bestKg),
+    jumpCm: moved(traits.jumpCm),
+    contactS: moved(traits.contactS),
+  };
+}
+
 /** One athlete's attended sessions, by the world's rules. */
 export function simulateAthlete(
   world: World,
   name: string,
+  traits: Traits,
   truth: Truth,
   firstDay: number,
   weeks: number,
@@ -98,13 +131,7 @@ export function simulateAthlete(
   commonErrors: ReadonlyMap<number, number>,
   random: Chance,
 ): SimulatedAthlete {
-  const best = 55 + 80 * random.uniform();
-  const zeroLoad = 1.73 * (1 + 0.05 * random.normal());
-  const jump = 30 + 25 * random.uniform();
-  const contact = 0.17 + 0.05 * random.uniform();
-  const typicalError = world.typicalError.map(
-    (te) => te * Math.max(0.4, 1 + world.typicalErrorSpread * random.normal()),
-  );
+  const { bestKg: best, zeroLoad, jumpCm: jump, contactS: contact, typicalError } = traits;
   const novice = truth.kind === "novice";
   const sessions: Session[] = [];
   const trueStrengthKg: number[] = [];

@@ -178,7 +178,18 @@ test("last season's rows, more than eight weeks back, are not this season's base
   const both = squadOf(calm, { sets: back(past.sets), jumps: back(past.jumps) });
   const hold = holdOf(both, end);
   expect(hold.seasonStart).toBe(sessionDay(0));
-  expect(hold.of("Ilka Brandmoor")).toEqual(holdOf(calm, end).of("Ilka Brandmoor"));
+  const alone = holdOf(calm, end).of("Ilka Brandmoor");
+  const steadied = hold.of("Ilka Brandmoor");
+  expect(steadied.baseline).toEqual(alone.baseline);
+  expect(steadied.sessions).toEqual(alone.sessions);
+  expect(steadied.word).toBe(alone.word);
+  // What they do say is how much the athlete wobbles.
+  steadied.measures.forEach((measure, m) => {
+    const { change, rowsAfter, wobble } = alone.measures[m]!;
+    expect(measure).toMatchObject({ change, rowsAfter });
+    expect(measure.wobble).not.toBe(wobble);
+    expect(Math.abs(measure.wobble / wobble - 1)).toBeLessThan(0.2);
+  });
 });
 
 test("many athletes falling from one date are told to look at the tool first", () => {
