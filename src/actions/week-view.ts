@@ -1,4 +1,5 @@
 import { blockFromText, blockText, rotation } from "../coaching/blocks/block";
+import { plateStepKg } from "../coaching/blocks/plate-loading";
 import { type Day, dayFromIso, isoFromDay, mondayOf } from "../coaching/calendar/day";
 import {
   type LineChange,
@@ -9,6 +10,7 @@ import { nameKey } from "../coaching/record/name-key";
 import { readStack } from "../rows/value/stack";
 import { cautions } from "../words/cautions";
 import { dressOf } from "../words/dress";
+import { byHandWords, ifWrittenWords } from "../words/next-week-tab";
 import { countWords, dayWords } from "../words/reasons-figures";
 import { holdReason, holdWords } from "../words/reasons-hold";
 import {
@@ -26,15 +28,26 @@ import { athleteStates } from "./athlete-states";
 import type { WeekChange, WeekLine, WeekSession, WeekView } from "./messages";
 import { namesOf } from "./squad-view";
 import { type StateOfSquad, stateOfSquad } from "./state-of-squad";
+import { withRemembered } from "./week/coach-changes";
 import { findWeekTab, readWeekTab } from "./week/week-tab";
+import { weekToWrite } from "./week/week-to-write";
+import { weekDifference } from "./week/write-week";
 import type { Workbook } from "./workbook";
 
 /** A week's proposal, with the lines as proposed and a coach's changes on top. */
 export type ProposedWeek = {
   readonly state: StateOfSquad;
   readonly monday: Day;
-  readonly lines: readonly { readonly line: ProposedLine; readonly leftOut: boolean }[];
+  readonly lines: readonly {
+    readonly line: ProposedLine;
+    readonly leftOut: boolean;
+    /** Fields of the proposal the coach has changed, now or in an earlier writing. */
+    readonly byHand: readonly string[];
+  }[];
 };
+
+/** Step of the load's buttons in a gym whose plates are not written down, kg (common practice, no source). */
+const usualStepKg = 2.5;
 
 /** Next week's sets for the squad, the odd lines to be read first. */
 export function weekView(
@@ -47,18 +60,17 @@ export function weekView(
   const { state } = week;
   const next = mondayOf(state.asOf) + 7;
   const mondays = [next - 7, next, next + 7, next + 14, next + 21];
-  const lines = week.lines.map(({ line, leftOut }) => weekLine(state, line, leftOut));
+  const lines = week.lines.map((one) => weekLine(state, one));
   const already = weekAlready(workbook, week.monday);
+  const difference = weekDifference(workbook, weekToWrite(week, null));
   return {
     monday: isoFromDay(week.monday),
     mondays: mondays.map((day) => ({ monday: isoFromDay(day), label: dayWords(day) })),
     notes: weekNotes(week),
     lines: [...lines].sort((a, b) => Number(b.odd) - Number(a.odd)),
     rowsToWrite: lines.reduce((sum, line) => sum + (line.leftOut ? 0 : line.sessions.length), 0),
-    already:
-      already === 0
-        ? ""
-        : `${countWords(already, "row")} of this week already in the tab Next week: only changed rows are replaced, your own edits stay.`,
+    already: already === 0 || difference === null ? "" : ifWrittenWords(difference),
+    stepKg: plateStepKg(state.read.rows.plates) || usualStepKg,
     canTakeBack: already > 0,
     cautions,
   };
@@ -72,10 +84,11 @@ export function proposedWeek(
 ): ProposedWeek {
   const state = stateOfSquad(workbook, today);
   const monday = asked ?? mondayOf(state.asOf) + 7;
+  const all = withRemembered(workbook, isoFromDay(monday), changes);
   const stateOf = athleteStates(state);
   const { rows } = state.read;
   const lines = namesOf(state).map((name) => {
-    const change = changes.find(({ athlete }) => nameKey(athlete) === nameKey(name));
+    const change = all.find(({ athlete }) => nameKey(athlete) === nameKey(name));
     const line = proposeLine({
       athlete: rows.athletes.find((one) => nameKey(one.athlete) === nameKey(name)) ?? null,
       name,
@@ -85,7 +98,11 @@ export function proposedWeek(
       asOf: state.asOf,
       ...(change && { change: lineChange(change) }),
     });
-    return { line, leftOut: change?.leaveOut === true };
+    return {
+      line,
+      leftOut: change?.leaveOut === true,
+      byHand: change === undefined ? [] : Object.keys(change).filter((one) => one !== "athlete"),
+    };
   });
   return { state, monday, lines };
 }
@@ -105,7 +122,10 @@ function lineChange({ block, sets, loadKg, day, contacts, stack }: WeekChange): 
   };
 }
 
-function weekLine(state: StateOfSquad, line: ProposedLine, leftOut: boolean): WeekLine {
+function weekLine(
+  state: StateOfSquad,
+  { line, leftOut, byHand }: ProposedWeek["lines"][number],
+): WeekLine {
   const season = state.hold.of(line.athlete);
   const about = state.read.rows.athletes.find(
     (one) => nameKey(one.athlete) === nameKey(line.athlete),
@@ -119,7 +139,11 @@ function weekLine(state: StateOfSquad, line: ProposedLine, leftOut: boolean): We
     word,
     dress: dressOf(word),
     brief: briefWords(line),
-    why: [...line.reasons.map(lineReasonWords), `${holdReason(season)}.`],
+    why: [
+      ...(byHand.length > 0 ? [byHandWords(byHand)] : []),
+      ...line.reasons.map(lineReasonWords),
+      `${holdReason(season)}.`,
+    ],
     sessions: line.sessions.map(weekSession),
     leftOut,
     ahead: line.outlook.map(({ monday, block, sets, loadKg }) => ({

@@ -1,3 +1,6 @@
+import { dayFromIso } from "../coaching/calendar/day";
+import { dayWords } from "./reasons-figures";
+
 /** Headings of the `Next week` tab, in their order; a coach may move them and add columns between. */
 export const nextWeekHeadings = {
   athlete: "Athlete",
@@ -15,6 +18,27 @@ export const nextWeekHeadings = {
   why: "Why",
   line: "Line",
 } as const;
+
+/**
+ * "Next week: 29 Jun to 5 Jul" for one week, "Weeks of 29 Jun and 6 Jul" for more.
+ *
+ * @param mondays "2026-06-29", in order
+ */
+export function weekTitleWords(mondays: readonly string[]): string {
+  const days = mondays.flatMap((iso) => dayFromIso(iso) ?? []);
+  const [first] = days;
+  if (days.length === 1) return `Next week: ${dayWords(first!)} to ${dayWords(first! + 6)}`;
+  const shown = days.map(dayWords);
+  return `Weeks of ${shown.slice(0, -1).join(", ")} and ${shown[shown.length - 1]}`;
+}
+
+/** Whether a title is one of ours word for word; any other is the coach's. */
+export function isWeekTitle(text: string): boolean {
+  const day = "\\d{1,2} [A-Z][a-z]{2}";
+  return new RegExp(`^(Next week: ${day} to ${day}|Weeks of ${day}(, ${day})* and ${day})$`).test(
+    text,
+  );
+}
 
 const lines = (count: number) => `${count} ${count === 1 ? "line" : "lines"}`;
 
@@ -56,4 +80,38 @@ export function notOurTabWords(tab: string, missing: readonly string[]): string 
 /** A line stands twice, so neither can be replaced safely. */
 export function lineTwiceWords(tab: string, line: string, rows: readonly number[]): string {
   return `In ${tab}, the line “${line}” stands in rows ${rows.join(" and ")}. Nothing was written. Delete one and write again.`;
+}
+
+/** What a writing would do, with the names whose lines change, said before it is done. */
+export function ifWrittenWords(merge: {
+  readonly added: readonly string[];
+  readonly changed: readonly string[];
+  readonly removed: readonly string[];
+  readonly same: readonly string[];
+  readonly kept: readonly string[];
+}): string {
+  const { added, changed, removed, same, kept } = merge;
+  const counts = { added: added.length, changed: changed.length, removed: removed.length };
+  const words = weekDifferenceWords({ ...counts, same: same.length, kept });
+  const named = (heading: string, names: readonly string[]) => {
+    const athletes = [...new Set(names.map((name) => name.replace(/^\S+ (.*) \d+$/, "$1")))];
+    const more = athletes.length > 4 ? ` and ${athletes.length - 4} more` : "";
+    return athletes.length === 0 ? "" : ` ${heading}: ${athletes.slice(0, 4).join(", ")}${more}.`;
+  };
+  return `If written: ${words}${named("Changed", changed)}${named("Taken out", removed)}`;
+}
+
+const fieldWords: Readonly<Record<string, string>> = {
+  leaveOut: "left out or taken in",
+  block: "block",
+  loadKg: "load",
+  sets: "sets",
+  day: "day",
+  contacts: "contacts",
+  stack: "stack",
+};
+
+/** "Changed by you, kept until taken back: load, sets." */
+export function byHandWords(fields: readonly string[]): string {
+  return `Changed by you, kept until taken back: ${fields.map((one) => fieldWords[one] ?? one).join(", ")}.`;
 }

@@ -67,7 +67,12 @@ export const lineReasonCodes: readonly string[] = Object.keys(reasons);
 
 /** "20 + 10 + 2.5 a side"; an empty bar says so. */
 export function platesWords(plates: readonly number[]): string {
-  return plates.length === 0 ? "empty bar" : `${plates.map((one) => kg(one)).join(" + ")} a side`;
+  return plates.length === 0 ? platesCellWords(plates) : `${platesCellWords(plates)} a side`;
+}
+
+/** "20 + 10 + 2.5", under a heading that says the rest. */
+export function platesCellWords(plates: readonly number[]): string {
+  return plates.length === 0 ? "empty bar" : plates.map((one) => kg(one)).join(" + ");
 }
 
 /** "5×15+5": plates from the bottom, equal ones counted. */
@@ -105,6 +110,12 @@ export function briefWords(line: ProposedLine): string {
   const text = first ? lineReasonWords(first) : "";
   const short = text.split(/[.:]/)[0] ?? "";
   return short.length > 0 && text.length > 46 ? short.toLowerCase() : text.replace(/\.$/, "");
+}
+
+/** The one short reason of the tab, as a sentence; the sidebar has them all. */
+export function shortWhyWords(line: ProposedLine): string {
+  const brief = briefWords(line);
+  return brief === "" ? "" : `${brief.charAt(0).toUpperCase()}${brief.slice(1)}.`;
 }
 
 /** "3×5 at 85 kg" */

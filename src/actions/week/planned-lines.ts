@@ -2,12 +2,12 @@ import { blockText } from "../../coaching/blocks/block";
 import { isoFromDay } from "../../coaching/calendar/day";
 import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
 import { assistanceWords } from "../../words/session";
-import { lineReasonWords, platesWords, stackWords } from "../../words/week";
+import { platesCellWords, shortWhyWords, stackWords } from "../../words/week";
 import type { CellOfRow, PlannedLine } from "./plan-lines";
 
 /** The lines of the tab for one athlete's proposal: one for each session. */
 export function plannedLines(line: ProposedLine, stepKg: number): PlannedLine[] {
-  const why = line.reasons.map(lineReasonWords).join(" ");
+  const why = shortWhyWords(line);
   return line.sessions.map((session, at) => ({
     athlete: line.athlete,
     session: at + 1,
@@ -18,7 +18,7 @@ export function plannedLines(line: ProposedLine, stepKg: number): PlannedLine[] 
       day: { day: isoFromDay(session.day) },
       sets: blockText({ sets: session.sets, reps: session.reps }),
       load: session.loadKg,
-      plates: platesWords(session.plates),
+      plates: platesCellWords(session.plates),
       floor: session.speedFloor === null ? "" : hundredths(session.speedFloor),
       stack:
         session.stackKg.length > 0

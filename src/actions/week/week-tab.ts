@@ -1,6 +1,11 @@
 import type { Cells } from "../../rows/cells";
 import { cautions } from "../../words/cautions";
-import { lineTwiceWords, nextWeekHeadings, notOurTabWords } from "../../words/next-week-tab";
+import {
+  lineTwiceWords,
+  nextWeekHeadings,
+  notOurTabWords,
+  weekTitleWords,
+} from "../../words/next-week-tab";
 import { ownTabNames } from "../../words/tabs";
 import type { Tab, Workbook, Written } from "../workbook";
 import { standingText } from "./cell-text";
@@ -29,7 +34,7 @@ export function findWeekTab(workbook: Workbook): Tab | null {
 }
 
 /** Makes the tab when it is missing and heads it when it is empty; running it again changes nothing. */
-export function ensureWeekTab(workbook: Workbook, title: string): Tab {
+export function ensureWeekTab(workbook: Workbook, monday: string): Tab {
   const tab = findWeekTab(workbook) ?? workbook.addTab(ownTabNames.nextWeek);
   const isEmpty = workbook.values(tab.id).every((row) => row.every((cell) => cell === ""));
   if (!isEmpty) return tab;
@@ -40,7 +45,7 @@ export function ensureWeekTab(workbook: Workbook, title: string): Tab {
     row: 1,
     column: 1,
     values: [
-      line(title),
+      line(weekTitleWords([monday])),
       ...cautions.map(line),
       weekColumns.map((column) => nextWeekHeadings[column]),
     ],

@@ -1,16 +1,16 @@
-import { plateStepKg } from "../../coaching/blocks/plate-loading";
 import { type Day, isoFromDay } from "../../coaching/calendar/day";
-import { dayWords } from "../../words/reasons-figures";
+import { nameKey } from "../../coaching/record/name-key";
 import type { Done, WeekChange } from "../messages";
 import { proposedWeek } from "../week-view";
 import type { Workbook } from "../workbook";
-import { plannedLines } from "./planned-lines";
+import { rememberChanges } from "./coach-changes";
+import { weekToWrite } from "./week-to-write";
 import { writeWeek } from "./write-week";
 
-/** Lightest change of load worth writing, kg. */
-const leastStepKg = 2.5;
-
-/** Writes the week as it is proposed with the coach's changes, for some athletes or all. */
+/**
+ * Writes the week as it is proposed with the coach's changes, for some athletes or all. The changes
+ * are remembered before the first cell is written: a writing that stops half way loses none.
+ */
 export function writeProposedWeek(
   workbook: Workbook,
   today: Day,
@@ -19,13 +19,9 @@ export function writeProposedWeek(
   athletes: readonly string[] | null,
 ): Done {
   const week = proposedWeek(workbook, today, monday, changes);
-  const stepKg = Math.max(plateStepKg(week.state.read.rows.plates), leastStepKg);
-  return writeWeek(workbook, {
-    monday: isoFromDay(monday),
-    title: `Next week: ${dayWords(monday)} to ${dayWords(monday + 6)}`,
-    lines: week.lines
-      .filter(({ leftOut }) => !leftOut)
-      .flatMap(({ line }) => plannedLines(line, stepKg)),
-    athletes,
-  });
+  const written = athletes && new Set(athletes.map(nameKey));
+  const about = changes.filter(({ athlete }) => !written || written.has(nameKey(athlete)));
+  return writeWeek(workbook, weekToWrite(week, athletes), () =>
+    rememberChanges(workbook, isoFromDay(monday), about),
+  );
 }

@@ -1,7 +1,13 @@
-import { takenBackWords, weekDifferenceWords } from "../../words/next-week-tab";
+import {
+  isWeekTitle,
+  takenBackWords,
+  weekDifferenceWords,
+  weekTitleWords,
+} from "../../words/next-week-tab";
 import type { Done } from "../messages";
 import type { Workbook } from "../workbook";
 import { blocksOfCells } from "./blocks-of-cells";
+import { forgetChanges } from "./coach-changes";
 import { mergeWeek, type WeekMerge } from "./merge-week";
 import { assertWritable, lineName, type PlannedLine } from "./plan-lines";
 import { ensureWeekTab, findWeekTab, readWeekTab } from "./week-tab";
@@ -11,8 +17,6 @@ import { recallWritten, rememberWritten, type WrittenBefore } from "./written-be
 export type WeekToWrite = {
   /** "2026-06-29" */
   readonly monday: string;
-  /** "Next week: 29 June to 5 July", for a new tab. */
-  readonly title: string;
   readonly lines: readonly PlannedLine[];
   /** Only these athletes' lines; null for the whole squad. */
   readonly athletes: readonly string[] | null;
@@ -29,13 +33,21 @@ export function weekDifference(workbook: Workbook, week: WeekToWrite): WeekMerge
  * Writes a week to the `Next week` tab. One coach at a time; only lines that differ; the coach's own
  * cells stay. What is about to be ours is remembered before the first cell is written, so a writing
  * that stops anywhere is completed by writing again, with no line lost or doubled.
+ *
+ * @param beforeCells done once the tab was read and nothing stands against writing
  */
-export function writeWeek(workbook: Workbook, week: WeekToWrite): Done {
+export function writeWeek(
+  workbook: Workbook,
+  week: WeekToWrite,
+  beforeCells: () => void = () => {},
+): Done {
   assertWritable(week.monday, week.lines);
   return workbook.alone(() => {
-    ensureWeekTab(workbook, week.title);
+    ensureWeekTab(workbook, week.monday);
     const merge = merged(workbook, week);
+    beforeCells();
     carryOut(workbook, merge);
+    retitle(workbook);
     return {
       said: weekDifferenceWords({
         added: merge.added.length,
@@ -48,15 +60,29 @@ export function writeWeek(workbook: Workbook, week: WeekToWrite): Done {
   });
 }
 
-/** Takes the lines of a week back out, but for rows in which something is the coach's. */
+/** Takes the lines of a week back out, but for rows in which something is the coach's; then it is proposed afresh. */
 export function takeBackWeek(workbook: Workbook, monday: string): Done {
   return workbook.alone(() => {
     if (!findWeekTab(workbook)) return { said: takenBackWords(0, []) };
-    const merge = merged(workbook, { monday, title: "", lines: [], athletes: null });
+    const merge = merged(workbook, { monday, lines: [], athletes: null });
     carryOut(workbook, merge);
+    retitle(workbook);
+    forgetChanges(workbook, monday);
     return { said: takenBackWords(merge.removed.length, merge.kept) };
   });
 }
+
+/** The title names the weeks that stand in the tab, as long as it is still ours. */
+function retitle(workbook: Workbook): void {
+  const { tab, rowOf, text } = readWeekTab(workbook, findWeekTab(workbook)!);
+  const mondays = [...new Set([...rowOf.keys()].flatMap((name) => mondayOfLine(name) ?? []))];
+  const now = text(1, 1);
+  if (mondays.length === 0 || !isWeekTitle(now)) return;
+  const title = weekTitleWords(mondays.sort());
+  if (title !== now) workbook.write(tab.id, { row: 1, column: 1, values: [[title]] });
+}
+
+const mondayOfLine = (name: string) => /^(\d{4}-\d{2}-\d{2}) /.exec(name)?.[1] ?? null;
 
 function merged(workbook: Workbook, { monday, lines, athletes }: WeekToWrite): WeekMerge {
   const tab = readWeekTab(workbook, findWeekTab(workbook)!);

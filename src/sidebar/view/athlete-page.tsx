@@ -36,7 +36,9 @@ export function AthletePage({
       <h1 ref={heading} tabIndex={-1}>
         {state.athlete}
       </h1>
-      {state.view === "week" && line && <WeekFields line={line} dispatch={dispatch} />}
+      {state.view === "week" && state.week && line && (
+        <WeekFields line={line} stepKg={state.week.stepKg} dispatch={dispatch} />
+      )}
       {view && (
         <>
           <section>

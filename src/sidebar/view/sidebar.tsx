@@ -43,6 +43,7 @@ export function Sidebar({
         )}
       </div>
       <main aria-busy={state.busy !== null}>
+        {state.athlete === null && <h1 class="off">{words.views[state.view]}</h1>}
         <Page state={state} dispatch={dispatch} />
       </main>
     </>

@@ -10,9 +10,12 @@ const fieldText = (event: { readonly currentTarget: EventTarget | null }) =>
 /** One athlete's proposal: why, the fields to change, what follows, the day's decision. */
 export function WeekFields({
   line,
+  stepKg,
   dispatch,
 }: {
   readonly line: WeekLine;
+  /** Smallest change of load the gym's plates make, kg. */
+  readonly stepKg: number;
   readonly dispatch: Dispatch;
 }) {
   const change = (part: Omit<WeekChange, "athlete">) =>
@@ -71,7 +74,7 @@ export function WeekFields({
                 <button
                   type="button"
                   aria-label={words.lighter}
-                  onClick={() => change({ loadKg: first.loadKg - 2.5 })}
+                  onClick={() => change({ loadKg: first.loadKg - stepKg })}
                 >
                   −
                 </button>
@@ -79,7 +82,7 @@ export function WeekFields({
                 <button
                   type="button"
                   aria-label={words.heavier}
-                  onClick={() => change({ loadKg: first.loadKg + 2.5 })}
+                  onClick={() => change({ loadKg: first.loadKg + stepKg })}
                 >
                   +
                 </button>

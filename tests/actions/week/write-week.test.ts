@@ -24,7 +24,6 @@ const line = (athlete: string, session: number, loadKg: number, why = "Hold."): 
 const monday = "2026-06-29";
 const week = (lines: readonly PlannedLine[], athletes: readonly string[] | null = null) => ({
   monday,
-  title: "Next week: 29 June to 5 July",
   lines,
   athletes,
 });
@@ -45,7 +44,7 @@ test("a first writing makes the tab with cautions, headings and one line for eac
   const book = memoryWorkbook(coachTab);
   expect(writeWeek(book, week(three)).said).toBe("3 lines new.");
   const values = book.values(book.tabNamed("Next week").id);
-  expect(values[0]![0]).toBe("Next week: 29 June to 5 July");
+  expect(values[0]![0]).toBe("Next week: 29 Jun to 5 Jul");
   expect(values[3]!.slice(0, 4)).toEqual(["Athlete", "Marker kg", "Type speed, m/s", "Lift today"]);
   expect(rowsOf(book).map((row) => [row[athleteAt], row[loadAt], row[lineAt]])).toEqual([
     ["Tomas Reyerson", 85, "2026-06-29 Tomas Reyerson 1"],

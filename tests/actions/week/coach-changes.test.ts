@@ -1,0 +1,105 @@
+import { writeProposedWeek } from "../../../src/actions/week/write-proposed-week";
+import { takeBackWeek } from "../../../src/actions/week/write-week";
+import { weekView } from "../../../src/actions/week-view";
+import { dayFromIso } from "../../../src/coaching/calendar/day";
+import { nextWeekHeadings } from "../../../src/words/next-week-tab";
+import { sampleClub } from "../sample-club";
+
+const today = dayFromIso("2026-06-28")!;
+const monday = dayFromIso("2026-06-29")!;
+const tomas = "Tomas Reyerson";
+const headings = Object.keys(nextWeekHeadings);
+
+type Club = ReturnType<typeof sampleClub>;
+const cell = (book: Club, heading: keyof typeof nextWeekHeadings) =>
+  book
+    .values(book.tabNamed("Next week").id)
+    .slice(4)
+    .filter((row) => row[0] === tomas)
+    .map((row) => row[headings.indexOf(heading)]);
+const lineOf = (book: Club) =>
+  weekView(book, today, monday, []).lines.find(({ athlete }) => athlete === tomas)!;
+
+test("a load changed and written is what a sidebar opened again proposes and writes", () => {
+  const book = sampleClub();
+  const proposed = lineOf(book).sessions[0]!.loadKg;
+  writeProposedWeek(book, today, monday, [{ athlete: tomas, loadKg: proposed - 5 }], null);
+  expect(new Set(cell(book, "load"))).toEqual(new Set([proposed - 5]));
+  // Opened again: no changes come from the sidebar.
+  const again = weekView(book, today, monday, []);
+  expect(again.already).toMatch(/^If written: \d+ lines the same\.$/);
+  expect(lineOf(book).sessions[0]!.loadKg).toBe(proposed - 5);
+  expect(lineOf(book).why[0]).toBe("Changed by you, kept until taken back: load.");
+  const before = book.all();
+  expect(writeProposedWeek(book, today, monday, [], null).said).toMatch(/^\d+ lines the same\.$/);
+  expect(book.all()).toEqual(before);
+});
+
+test("a later change of another field is put on top, and the week's difference names who changes", () => {
+  const book = sampleClub();
+  const proposed = lineOf(book).sessions[0]!.loadKg;
+  writeProposedWeek(book, today, monday, [{ athlete: tomas, loadKg: proposed - 5 }], null);
+  const sets = [{ athlete: tomas, sets: 1 }];
+  expect(weekView(book, today, monday, sets).already).toContain(`Changed: ${tomas}.`);
+  writeProposedWeek(book, today, monday, sets, [tomas]);
+  expect(new Set(cell(book, "load"))).toEqual(new Set([proposed - 5]));
+  expect(String(cell(book, "sets")[0])).toMatch(/^1×/);
+});
+
+test("a change of one athlete is not remembered when another alone was written", () => {
+  const book = sampleClub();
+  const proposed = lineOf(book).sessions[0]!.loadKg;
+  const change = { athlete: tomas, loadKg: proposed - 5 };
+  writeProposedWeek(book, today, monday, [change], ["Priya Tellander"]);
+  expect(lineOf(book).sessions[0]!.loadKg).toBe(proposed);
+});
+
+test("a week taken back is proposed afresh", () => {
+  const book = sampleClub();
+  const proposed = lineOf(book).sessions[0]!.loadKg;
+  writeProposedWeek(book, today, monday, [{ athlete: tomas, loadKg: proposed - 5 }], null);
+  takeBackWeek(book, "2026-06-29");
+  expect(lineOf(book).sessions[0]!.loadKg).toBe(proposed);
+});
+
+test("changes outlive a writing that fails at its first cell", () => {
+  const book = sampleClub();
+  const proposed = lineOf(book).sessions[0]!.loadKg;
+  writeProposedWeek(book, today, monday, [], null);
+  book.calls.length = 0;
+  const change = { athlete: tomas, loadKg: proposed - 5 };
+  const write = () => writeProposedWeek(book, today, monday, [change], null);
+  const dry = sampleClub();
+  writeProposedWeek(dry, today, monday, [], null);
+  dry.calls.length = 0;
+  writeProposedWeek(dry, today, monday, [change], null);
+  book.failAt = dry.calls.indexOf("write") + 1;
+  expect(write).toThrow("failed in write");
+  book.failAt = Number.POSITIVE_INFINITY;
+  writeProposedWeek(book, today, monday, [], null);
+  expect(new Set(cell(book, "load"))).toEqual(new Set([proposed - 5]));
+});
+
+test("the title names the weeks that stand in the tab, unless the coach wrote another", () => {
+  const book = sampleClub();
+  const title = () => book.values(book.tabNamed("Next week").id)[0]![0];
+  writeProposedWeek(book, today, monday, [], null);
+  expect(title()).toBe("Next week: 29 Jun to 5 Jul");
+  writeProposedWeek(book, today, monday + 7, [], null);
+  expect(title()).toBe("Weeks of 29 Jun and 6 Jul");
+  takeBackWeek(book, "2026-06-29");
+  expect(title()).toBe("Next week: 6 Jul to 12 Jul");
+  book.type("Next week", 1, 1, "Easy weeks");
+  writeProposedWeek(book, today, monday, [], null);
+  expect(title()).toBe("Easy weeks");
+});
+
+test("the tab says why in one short sentence, and plates under their own heading", () => {
+  const book = sampleClub();
+  writeProposedWeek(book, today, monday, [], null);
+  const rows = book.values(book.tabNamed("Next week").id).slice(4);
+  for (const row of rows) {
+    expect(String(row[headings.indexOf("why")])).toMatch(/^[A-Z0-9].{3,85}\.$/);
+    expect(String(row[headings.indexOf("plates")])).not.toContain("side");
+  }
+});
