@@ -99,6 +99,7 @@ export type RackPage = {
     readonly plate: string;
     readonly bars: number;
     readonly stack: number;
+    readonly drop: number;
     readonly owned: string;
     readonly spare: string;
   }[];

@@ -34,7 +34,7 @@ export function StackTable({ plan }: { readonly plan: RackPage }) {
   );
 }
 
-/** Plates on the bars and in the stack at once, against what the gym owns. */
+/** Plates on the bars and in the stacks at once, against what the gym owns. */
 export function PlatesTable({ plan }: { readonly plan: RackPage }) {
   return (
     <section>
@@ -43,7 +43,7 @@ export function PlatesTable({ plan }: { readonly plan: RackPage }) {
         <thead>
           <tr>
             <th scope="col">{`${heads.plate}, ${plan.unit}`}</th>
-            {[heads.onBars, heads.inStack, heads.owned, heads.spare].map((head) => (
+            {[heads.onBars, heads.inStack, heads.drop, heads.owned, heads.spare].map((head) => (
               <th key={head} scope="col" class="num">
                 {head}
               </th>
@@ -51,11 +51,12 @@ export function PlatesTable({ plan }: { readonly plan: RackPage }) {
           </tr>
         </thead>
         <tbody>
-          {plan.plates.map(({ plate, bars, stack, owned, spare }) => (
+          {plan.plates.map(({ plate, bars, stack, drop, owned, spare }) => (
             <tr key={plate}>
               <td>{plate}</td>
               <td class="num">{bars}</td>
               <td class="num">{stack === 0 ? "–" : stack}</td>
+              <td class="num">{drop === 0 ? "–" : drop}</td>
               <td class="num">{owned}</td>
               <td class="num load">{spare}</td>
             </tr>

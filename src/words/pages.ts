@@ -174,7 +174,8 @@ export const pageWords = {
     athletes: "Athletes",
     plate: "Plate",
     onBars: "On bars",
-    inStack: "In stack",
+    inStack: "Stack",
+    drop: "Drop jump",
     owned: "Owned",
     spare: "Spare",
   },
@@ -183,7 +184,7 @@ export const pageWords = {
   noJumpsFor: (athletes: string) => `No jumps: ${athletes}.`,
   allBuilt: "Every load and stack can be built at the same time.",
   notBuilt: (plates: string) =>
-    `Not enough of ${plates} to build every load and the highest stack at once: lift and jump in turn.`,
+    `Not enough of ${plates} for every load and the stacks at once: lift and jump in turn.`,
   // Page a week.
   weekOf: (day: string) => `Week of ${day}, for the head coach`,
   written: (day: string) => `written ${day}`,

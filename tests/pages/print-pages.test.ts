@@ -224,3 +224,14 @@ test.each([
 ])("a request that cannot be right is refused: %p", (given, part) => {
   expect(() => asked("cards", sampleClub(), given)).toThrow(new RegExp(`sent ${part}`));
 });
+
+test("plates needed at once: bars, box-jump stack and drop-jump stack against the number owned", () => {
+  const [tuesday] = asked("rack plan").plans;
+  for (const { bars, stack, drop, owned, spare } of tuesday!.plates) {
+    expect(Number(spare.replace("−", "-"))).toBe(Number(owned) - bars - stack - drop);
+    expect(bars % 2).toBe(0);
+  }
+  const short = tuesday!.plates.filter(({ spare }) => spare.startsWith("−"));
+  for (const { plate } of short) expect(tuesday!.platesSaid).toContain(`${plate} kg`);
+  expect(short.length === 0).toBe(tuesday!.platesSaid.startsWith("Every load"));
+});

@@ -1,4 +1,6 @@
+import { dropHeight } from "../../coaching/next-week/drop-height";
 import type { RackPlan } from "../../coaching/next-week/rack-plan";
+import { nameKey } from "../../coaching/record/name-key";
 import { listWords, pageWords } from "../../words/pages";
 import { stackWords } from "../../words/week";
 import type { RackPage } from "../page-messages";
@@ -30,12 +32,14 @@ export function stacksOf(
     }));
 }
 
-/** Plates on the bars at their heaviest and in the tallest stack, against the number owned. */
+/** Plates on the bars at their heaviest and in the box-jump and drop-jump stacks that take most, against the number owned. */
 export function platesNeeded(
-  { plates, numbers }: PrintableWeek,
+  week: PrintableWeek,
   group: readonly PrintedSession[],
   { racks }: RackPlan,
 ): Pick<RackPage, "plates" | "platesSaid"> {
+  const { plates, numbers } = week;
+  const drops = group.map((one) => dropStack(week, one));
   const count = (list: readonly number[], massKg: number) =>
     list.filter((mass) => Math.abs(mass - massKg) < 1e-6).length;
   const rows = [...plates]
@@ -47,18 +51,22 @@ export function platesNeeded(
         0,
       );
       const stack = Math.max(0, ...group.map(({ session }) => count(session.stackKg, massKg)));
-      return { massKg, bars, stack, owned };
+      const drop = Math.max(0, ...drops.map((stackKg) => count(stackKg, massKg)));
+      return { massKg, bars, stack, drop, owned };
     })
-    .filter(({ bars, stack }) => bars + stack > 0);
-  const short = rows.filter(({ bars, stack, owned }) => owned !== null && bars + stack > owned);
+    .filter(({ bars, stack, drop }) => bars + stack + drop > 0);
+  const short = rows.filter(
+    ({ bars, stack, drop, owned }) => owned !== null && bars + stack + drop > owned,
+  );
   const known = rows.some(({ owned }) => owned !== null);
   return {
-    plates: rows.map(({ massKg, bars, stack, owned }) => ({
+    plates: rows.map(({ massKg, bars, stack, drop, owned }) => ({
       plate: numbers.mass(massKg),
       bars,
       stack,
+      drop,
       owned: owned === null ? "–" : String(owned),
-      spare: owned === null ? "–" : String(owned - bars - stack).replace("-", "−"),
+      spare: owned === null ? "–" : String(owned - bars - stack - drop).replace("-", "−"),
     })),
     platesSaid: !known
       ? ""
@@ -68,4 +76,16 @@ export function platesNeeded(
             listWords(short.map(({ massKg }) => `${numbers.mass(massKg)} ${numbers.unit}`)),
           ),
   };
+}
+
+/** Plates of the drop an athlete jumps from; none without drop jumps. */
+function dropStack(
+  { state, plates }: PrintableWeek,
+  { line, session }: PrintedSession,
+): readonly number[] {
+  if (line.who.noJumps || session.jumps.dropJumps === 0) return [];
+  const { rows } = state.read;
+  const about = rows.athletes.find(({ athlete }) => nameKey(athlete) === nameKey(line.athlete));
+  const experience = about?.experience ?? null;
+  return dropHeight(rows.jumps, line.athlete, state.asOf, experience, plates).stackKg;
 }
