@@ -1,5 +1,7 @@
 import fc from "fast-check";
+import { catalogue } from "../../src/catalogue";
 import { understandTable } from "../../src/rows/read-table";
+import { checkCall, formulasAnswer } from "./formulas-property";
 import { rowsAreAccountedFor } from "./rows-property";
 import { checkReading } from "./sound-reading";
 
@@ -22,4 +24,42 @@ test("the check itself sees a lost row, a figure that is none, and a wrong addre
   expect(() => checkReading(table, { ...reading, issues: [{ ...issue!, cell: "A1" }] })).toThrow(
     "A1",
   );
+});
+
+test("three hundred calls of formulas with random and spoilt tables: figures or sentences", () => {
+  fc.assert(formulasAnswer, { numRuns: 300 });
+}, 120_000);
+
+test("the check itself sees a crash, a figure that is none and a blank answer", () => {
+  const formula = (compute: () => unknown) => ({ ...catalogue[0]!, compute });
+  expect(() =>
+    checkCall(
+      formula(() => (undefined as never as string[]).length),
+      [],
+    ),
+  ).toThrow("crashed");
+  expect(() =>
+    checkCall(
+      formula(() => [[1, Number.NaN]]),
+      [],
+    ),
+  ).toThrow("gives NaN");
+  expect(() =>
+    checkCall(
+      formula(() => [[1], [1, 2]]),
+      [],
+    ),
+  ).toThrow("different widths");
+  expect(() =>
+    checkCall(
+      formula(() => "usual undefined"),
+      [],
+    ),
+  ).toThrow("says undefined");
+  expect(() =>
+    checkCall(
+      formula(() => []),
+      [],
+    ),
+  ).toThrow("no row");
 });

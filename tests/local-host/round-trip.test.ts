@@ -1,0 +1,143 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type {
+  NameQuestion,
+  RowCheckView,
+  SetUpView,
+  SquadView,
+  WeekView,
+} from "../../src/actions/messages";
+import { readWorkbook } from "../../src/local-host/files/read-workbook";
+import { readXlsx } from "../../src/local-host/files/xlsx/read-xlsx";
+import { writeXlsx } from "../../src/local-host/files/xlsx/write-xlsx";
+import { plainTab, type WorkbookData } from "../../src/local-host/workbook-data";
+import { accept } from "../../src/outcome";
+import { csvCells } from "../rows/layouts/csv-cells";
+import { opened } from "./opened";
+
+// Whole workbooks are calculated, and every action is run on each.
+jest.setTimeout(240_000);
+
+const bundleSource = readFileSync(join(__dirname, "../../dist/code.js"), "utf8");
+const own = new Set(["SQUAD_TABLE", "ROW_CHECK"]);
+const today = "2026-06-28";
+const value = <T>(outcome: { ok: true; value: T } | { ok: false }): T => {
+  if (!outcome.ok) throw new Error("not read");
+  return outcome.value;
+};
+const layouts = [
+  "01-squad-grid-wide-weeks.csv",
+  "02-one-tab-per-athlete.csv",
+  "03-shorthand-log-decimal-comma.csv",
+  "05-jumps-wide-test-days.csv",
+];
+
+const workbooks: Readonly<Record<string, () => Promise<WorkbookData>>> = {
+  "the sample, written to .xlsx and read back": async () => {
+    const sample = value(await readWorkbook(join(__dirname, "../../sample-sheets"), own));
+    const bytes = value(await writeXlsx(sample.workbook, null));
+    return value(await readXlsx("sample", bytes)).workbook;
+  },
+  "four layouts, a tab each": async () => ({
+    name: "layouts",
+    tabs: layouts.map((name) =>
+      plainTab(
+        name.replace(/^\d+-|\.csv$/g, ""),
+        csvCells(name, "numbers").map((row) =>
+          row.map((cell) => (cell === "" ? null : { value: cell as string | number })),
+        ),
+      ),
+    ),
+    names: [],
+    properties: {},
+  }),
+  "an .xlsx made by hand": async () =>
+    value(await readWorkbook(join(__dirname, "by-hand/spring-log.xlsx"), own)).workbook,
+};
+
+/** All of the coach's tabs that can be seen: values, formulas, formats, notes, looks, lists, widths. */
+function coaches({ tabs }: WorkbookData, names: readonly string[]) {
+  return tabs
+    .filter(({ name }) => names.includes(name))
+    .map(({ conditionalFormats: _ours, ...tab }) => tab);
+}
+
+test.each(Object.keys(workbooks))("%s: every action leaves every cell as it was", async (name) => {
+  const { tabs, ...rest } = await workbooks[name]!();
+  const host = await opened({}, { tabs, ...rest, bundleSource });
+  const names = tabs.map((tab) => tab.name);
+  const before = coaches(host.workbook(), names);
+  expect(before.flatMap(({ cells }) => cells.flat().filter(Boolean)).length).toBeGreaterThan(50);
+  const run = async <Answer>(called: string, message: object = {}): Promise<Answer> => {
+    const answer = host.run(called, [message]) as Answer;
+    await host.settled();
+    expect([called, coaches(host.workbook(), names)]).toEqual([called, before]);
+    return answer;
+  };
+  const squad = await run<SquadView>("squadView", { today });
+  for (const { athlete } of squad.lines.slice(0, 2)) {
+    await run("athleteView", { today, athlete });
+    await run("diaryView", { today, athlete });
+  }
+  const checked = await run<RowCheckView>("rowCheck", { today });
+  const [problem] = checked.problems;
+  if (problem) await run("goToCell", { tabId: problem.tabId, cell: problem.cell });
+  const asked: NameQuestion | undefined = checked.names.find(({ near }) => near.length > 0);
+  if (asked) {
+    const [athlete] = asked.near;
+    await run("answerName", { today, written: asked.name, athlete, same: true });
+    await run("forgetName", { today, written: asked.name });
+  }
+  const { questions, tabs: found } = await run<SetUpView>("setUpView", { today });
+  const [{ tabId, table }] = found as [SetUpView["tabs"][number]];
+  await run("answerTable", { today, tabId, table });
+  for (const { tabId: tab, heading, column } of questions.slice(0, 1)) {
+    await run("answerColumn", { today, tabId: tab, heading, column, field: null });
+    await run("forgetColumn", { today, tabId: tab, heading, column });
+  }
+  const week = await run<WeekView>("weekView", { today, monday: null, changes: [] });
+  const { monday } = week;
+  await run("printPages", { today, kind: "cards", monday, changes: [] });
+  if (week.rowsToWrite > 0) {
+    await run("writeWeek", { today, monday, changes: [], athletes: null });
+    expect(host.values("Next week").length).toBeGreaterThan(week.rowsToWrite);
+    await run("takeBackWeek", { today, monday });
+  }
+  if (names.includes("Squad")) await run("highlightSquad");
+  await run("makeCleanTabs", { today });
+  await run("makeCleanTabs", { today });
+  const mendable = checked.problems.find(({ mend }) => mend !== null);
+  if (!mendable) return;
+  host.run("mendCell", [
+    { today, tabId: mendable.tabId, cell: mendable.cell, mend: mendable.mend },
+  ]);
+  await host.settled();
+  const changed = changedCells(before, coaches(host.workbook(), names)).filter(
+    // Formulas of the coach's that look at the mended cell are calculated anew.
+    ({ was }) => was?.formula === undefined && was !== null,
+  );
+  expect(changed.map(({ at }) => at)).toEqual([`${mendable.tab}!${mendable.cell}`]);
+});
+
+type Seen = ReturnType<typeof coaches>;
+
+function changedCells(before: Seen, after: Seen) {
+  return before.flatMap(({ name, cells }, tab) =>
+    cells.flatMap((row, i) =>
+      row.flatMap((was, j) => {
+        const is = after[tab]?.cells[i]?.[j] ?? null;
+        const at = `${name}!${String.fromCharCode(65 + j)}${i + 1}`;
+        return JSON.stringify(was) === JSON.stringify(is) ? [] : [{ at, was }];
+      }),
+    ),
+  );
+}
+
+test("the comparison itself sees one changed number format", async () => {
+  const host = await opened({ Plan: [["a", 1]] });
+  const before = coaches(host.workbook(), ["Plan"]);
+  host.tab("Plan").getRange("B1").setNumberFormat("0.00");
+  const after = coaches(host.workbook(), ["Plan"]);
+  expect(changedCells(before, after).map(({ at }) => at)).toEqual(["Plan!B1"]);
+  expect(accept(after)).not.toEqual(accept(before));
+});
