@@ -42,6 +42,8 @@ export type Workbook = {
   readonly addTab: (name: string) => Tab;
   /** Makes the headings bold and stay in view, wraps text from there on, sets widths in pixels. */
   readonly dress: (tabId: number, headingRow: number, widths: readonly number[]) => void;
+  /** Gives a column a fixed ground from a row down to the tab's end. */
+  readonly paint: (tabId: number, column: number, fromRow: number, colour: string) => void;
   /** Shows a tab and selects cells of it, "C33". */
   readonly select: (tabId: number, range: string) => void;
   /** The tab's highlights that came from here, by their formulas; others are the coach's. */

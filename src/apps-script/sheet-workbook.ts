@@ -42,6 +42,11 @@ export function sheetWorkbook(): Workbook {
         sheet.setColumnWidth(at + 1, pixels);
       });
     },
+    paint: (tabId, column, fromRow, colour) => {
+      const sheet = sheetOf(tabId);
+      const rows = sheet.getMaxRows() - fromRow + 1;
+      sheet.getRange(fromRow, column, rows, 1).setBackground(colour);
+    },
     select: (tabId, range) => {
       sheetOf(tabId).getRange(range).activate();
     },

@@ -51,6 +51,7 @@ export function memoryWorkbook(
   const offers = new Map<string, readonly string[]>();
   const dressed = new Map<number, unknown>();
   const formats = new Map<string, string>();
+  const painted = new Map<string, string>();
   const warned = new Map<string, string>();
   let selected: string | null = null;
   let locked = false;
@@ -118,6 +119,9 @@ export function memoryWorkbook(
     }),
     dress: counted("dress", (id, headingRow, widths) => {
       dressed.set(id, { headingRow, widths });
+    }),
+    paint: counted("paint", (id, column, fromRow, colour) => {
+      painted.set(`${tabOf(id).name}!${column}!${fromRow}`, colour);
     }),
     select: counted("select", (id, range) => {
       selected = `${tabOf(id).name}!${range}`;
@@ -187,6 +191,7 @@ export function memoryWorkbook(
           offers: [...offers],
           formats: [...formats],
           warned: [...warned],
+          painted: [...painted],
         }),
       ),
     selected: () => selected,

@@ -9,7 +9,7 @@ import {
 import { ownTabNames } from "../../words/tabs";
 import type { Tab, Workbook, Written } from "../workbook";
 import { standingText } from "./cell-text";
-import { type WeekColumn, weekColumns } from "./plan-lines";
+import { typedColumn, type WeekColumn, weekColumns } from "./plan-lines";
 
 /** The `Next week` tab as it stands. */
 export type WeekTab = {
@@ -26,7 +26,9 @@ export type WeekTab = {
 };
 
 const headingRow = 4;
-const widths = [122, 64, 100, 222, 92, 60, 60, 150, 64, 100, 76, 200, 560, 210];
+const widths = [132, 64, 100, 250, 92, 60, 60, 150, 64, 100, 76, 380, 420, 240];
+/** Ground of the one column a coach types into; dark text on it keeps a contrast above 15:1. */
+const typedGround = "#fff7d6";
 
 /** The tab that bears our name; null when there is none. */
 export function findWeekTab(workbook: Workbook): Tab | null {
@@ -41,6 +43,7 @@ export function ensureWeekTab(workbook: Workbook, monday: string): Tab {
   const blank = weekColumns.map(() => "");
   const line = (text: string): Written[] => [text, ...blank.slice(1)];
   workbook.dress(tab.id, headingRow, widths);
+  workbook.paint(tab.id, weekColumns.indexOf(typedColumn) + 1, headingRow, typedGround);
   workbook.write(tab.id, {
     row: 1,
     column: 1,
