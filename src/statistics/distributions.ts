@@ -15,6 +15,20 @@ export function chiSquareQuantile(share: number, degrees: number): Outcome<numbe
   );
 }
 
+/** Ratio of variances F with a share p of it below. Refuses as `studentQuantile`, either degrees. */
+export function varianceRatioQuantile(
+  share: number,
+  upper: number,
+  lower: number,
+): Outcome<number> {
+  return (
+    refusedShare(share) ??
+    refusedDegrees(upper) ??
+    refusedDegrees(lower) ??
+    accept(jStat.centralF.inv(share, upper, lower))
+  );
+}
+
 /** Standard normal deviate with a share p of it below. Refuses `share-impossible`. */
 export function normalQuantile(share: number): Outcome<number> {
   return refusedShare(share) ?? accept(jStat.normal.inv(share, 0, 1));

@@ -7,6 +7,7 @@ declare module "jstat" {
   export const jStat: {
     readonly studentt: OneParameter;
     readonly chisquare: OneParameter;
+    readonly centralF: { inv(p: number, upper: number, lower: number): number };
     readonly normal: {
       cdf(x: number, mean: number, sd: number): number;
       inv(p: number, mean: number, sd: number): number;

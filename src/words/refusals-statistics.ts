@@ -7,6 +7,8 @@ export const statisticsRefusals = {
   "values-too-few": ({ found, needed }: Facts) =>
     `${found} values are too few: at least ${needed} are needed.`,
   "value-not-finite": ({ place }: Facts) => `Value ${place} is not a number.`,
+  "value-not-above-zero": ({ place }: Facts) =>
+    `Value ${place} is not above zero, and has no logarithm.`,
   "values-all-equal": ({ found }: Facts) =>
     `All ${found} values are the same, so nothing can be told from their spread.`,
   "lengths-differ": ({ first, second }: Facts) =>

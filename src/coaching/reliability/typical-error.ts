@@ -1,4 +1,4 @@
-import { accept, type Outcome } from "../../outcome";
+import { accept, type Outcome, refuse } from "../../outcome";
 import { chiSquareQuantile } from "../../statistics/distributions";
 import { mean, standardDeviation } from "../../statistics/spread";
 import { usablePairs } from "../../statistics/usable";
@@ -44,4 +44,19 @@ export function twoTrials(first: readonly number[], second: readonly number[]): 
     high: typicalError * Math.sqrt(degrees / lower.value),
     detectableChange: 1.96 * Math.SQRT2 * typicalError,
   });
+}
+
+/**
+ * Typical error in percent of the value, from logarithms: 100·(e^(SD of ln changes / √2) − 1), the
+ * scale on which jumps and contact times are watched (Hopkins 2000).
+ * Refuses as `twoTrials`, and `value-not-above-zero` by place.
+ */
+export function percentTypicalError(
+  first: readonly number[],
+  second: readonly number[],
+): Outcome<number> {
+  const place = [...first, ...second].findIndex((value) => !(value > 0));
+  if (place >= 0) return refuse("value-not-above-zero", { place: place + 1 });
+  const logs = twoTrials(first.map(Math.log), second.map(Math.log));
+  return logs.ok ? accept(100 * Math.expm1(logs.value.typicalError)) : logs;
 }
