@@ -9,7 +9,7 @@ import { evidenceLimit } from "./evidence-limit";
 const byMeasures = [
   { factor: 1.9, power: 0.7 },
   { factor: 2, power: 0.85 },
-  { factor: 2.5, power: 1.12 },
+  { factor: 2.65, power: 1.12 },
 ] as const;
 
 /**

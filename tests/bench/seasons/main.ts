@@ -14,7 +14,7 @@ import { markdownTable, percent, percents } from "./table-text";
 import { usualWorld } from "./world";
 
 /** Not among the seeds that any constant was chosen with. */
-const seeds = { usual: 810_000, readiness: 820_000, broken: 830_000 };
+const seeds = { usual: 840_000, readiness: 850_000, broken: 860_000 };
 
 const squads = Number(process.argv[2] ?? 150);
 if (!(Number.isInteger(squads) && squads > 0)) {
@@ -68,7 +68,7 @@ print(
       ["novices rising .3 % a session called rising", percent(truths.noviceRising)],
       ["the same called slipping", percent(truths.noviceSlipping, 1)],
       ["any day of a calm season called below usual, ten days behind", percent(ready.anyDay, 1)],
-      ["of those the ordinary days", percent(ready.ordinary, 1)],
+      ["the same, days truly off left out", percent(ready.ordinary, 1)],
       ["very bad days called below usual", percent(ready.veryBad)],
     ],
   ),
