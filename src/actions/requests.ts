@@ -10,6 +10,7 @@ import { mendCell } from "./mend-cell";
 import type { WeekChange } from "./messages";
 import { printPages } from "./pages/print-pages";
 import { rowCheck } from "./row-check";
+import { writeSeason } from "./season/write-season";
 import { setUpView } from "./set-up";
 import { squadView } from "./squad-view";
 import { writeProposedWeek } from "./week/write-proposed-week";
@@ -178,6 +179,9 @@ export const requests = {
         given.changes as WeekChange[],
         given.athletes,
       ),
+  ),
+  writeSeason: request("Writes the Season tab.", today, (workbook, given) =>
+    writeSeason(workbook, given.today),
   ),
   printPages: request(
     "What a week's cards, rack plan or page for the head coach say.",

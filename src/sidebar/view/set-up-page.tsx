@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import type { SetUpQuestion, SetUpTab } from "../../actions/messages";
+import { seasonTabWords } from "../../words/season-tab";
 import { sidebarWords as words } from "../../words/sidebar";
 import type { State } from "../state";
 import type { Dispatch } from "./sidebar";
@@ -80,6 +81,15 @@ export function SetUpPage({
           </ul>
         </section>
       )}
+      <section>
+        <h2>{words.season}</h2>
+        <p class="act">
+          <button type="button" class="btn" onClick={() => ask("writeSeason", {})}>
+            {seasonTabWords.button}
+          </button>
+        </p>
+        <p class="soft small">{seasonTabWords.help}</p>
+      </section>
       <section>
         <h2>{words.whoCanSee}</h2>
         <p>{setUp.whoSees}</p>
