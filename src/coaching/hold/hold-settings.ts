@@ -4,10 +4,13 @@
  * flagged about as often as the coach chose under every broken assumption tried. Percent are of
  * baseline.
  *
- * Simulated on rows, asked anew after every session, limit for one calm season in ten: 10.8 % of
- * 1,000 calm seasons flagged before the limit was raised by 6 %. With a share of 0.5 for all measures
- * together, scores cut at 2 and averaged equally a fall of 5 % is found within 4/6/8 sessions in
- * 36/58/73 % of seasons at one flag in ten; with these constants in about 39/60/75 %.
+ * Simulated on rows, asked anew after every session, 1,050 calm seasons and 750 with a fall of 5 % of
+ * seeds used for nothing else: 9.4 % of the calm ones flagged at one in ten; a fall found within 4/6/8
+ * sessions in 43/62/73 %, standard error about 2 (`npm run bench:seasons`). On 1,700 calm and 1,360
+ * other seasons, at exactly one in ten: scores averaged by inverse typical errors, no steps of a usual
+ * size and the whole variance found 35/57/70 %; these constants 43/61/72 %. Tried and left out, as they
+ * found fewer: typical errors from the residuals on either side of each onset, streams of two
+ * measures, a smooth cut of large scores, other cuts.
  */
 export type HoldSettings = {
   /** Correlation of two measures of one session that the evidence reckons with; simulated are 0.4. */
