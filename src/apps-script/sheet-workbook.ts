@@ -25,9 +25,11 @@ export function sheetWorkbook(): Workbook {
       if (width === 0) return;
       const sheet = sheetOf(tabId);
       roomFor(sheet, row + values.length - 1, column + width - 1);
-      sheet
-        .getRange(row, column, values.length, width)
-        .setValues(values.map((line) => line.map(asWritten)));
+      const range = sheet.getRange(row, column, values.length, width);
+      const formats = range.getNumberFormats();
+      range.setValues(
+        values.map((line, i) => line.map((value, j) => asWritten(value, formats[i]?.[j] === "@"))),
+      );
     },
     addTab: (name) => tabOf(spreadsheet.insertSheet(name, spreadsheet.getSheets().length)),
     dress: (tabId, headingRow, widths) => {
@@ -99,9 +101,12 @@ export function sheetWorkbook(): Workbook {
   };
 }
 
-/** Text that the platform would take for a formula, a number or a date stays the text it is. */
-function asWritten(value: Written): string | number | boolean | Date {
-  if (typeof value === "string") return value === "" ? "" : `'${value}`;
+/**
+ * Text that the platform would take for a formula, a number or a date stays the text it is. A cell of
+ * plain text keeps whatever comes, a leading apostrophe included.
+ */
+function asWritten(value: Written, plainText: boolean): string | number | boolean | Date {
+  if (typeof value === "string") return value === "" || plainText ? value : `'${value}`;
   if (typeof value !== "object") return value;
   if ("formula" in value) return value.formula;
   const [year, month, date] = value.day.split("-").map(Number);

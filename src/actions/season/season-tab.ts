@@ -19,7 +19,7 @@ export type SeasonTab = {
 };
 
 const headingRow = 3;
-const widths = [150, ...Array.from({ length: 25 }, () => 118)];
+const widths = [150, ...Array.from({ length: 25 }, () => 190)];
 
 /** Makes the tab when it is missing and heads it when it is empty. */
 export function ensureSeasonTab(workbook: Workbook): Tab {

@@ -26,7 +26,7 @@ export type WeekTab = {
 };
 
 const headingRow = 4;
-const widths = [132, 64, 100, 250, 92, 60, 60, 150, 64, 100, 76, 380, 420, 240];
+const widths = [132, 64, 100, 340, 92, 60, 60, 150, 64, 100, 76, 380, 420, 240];
 /** Ground of the one column a coach types into; dark text on it keeps a contrast above 15:1. */
 const typedGround = "#fff7d6";
 
