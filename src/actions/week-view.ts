@@ -11,7 +11,7 @@ import { readStack } from "../rows/value/stack";
 import { cautions } from "../words/cautions";
 import { dressOf } from "../words/dress";
 import { byHandWords, ifWrittenWords } from "../words/next-week-tab";
-import { countWords, dayWords } from "../words/reasons-figures";
+import { countWords, dayWords, sentenceWords } from "../words/reasons-figures";
 import { holdReason, holdWords } from "../words/reasons-hold";
 import {
   bandChangeWords,
@@ -142,7 +142,7 @@ function weekLine(
     why: [
       ...(byHand.length > 0 ? [byHandWords(byHand)] : []),
       ...line.reasons.map(lineReasonWords),
-      `${holdReason(season)}.`,
+      sentenceWords(holdReason(season)),
     ],
     sessions: line.sessions.map(weekSession),
     leftOut,

@@ -37,3 +37,8 @@ export function withinSentence(name: string): string {
   const text = name.trim();
   return text === text.toUpperCase() ? text : text.charAt(0).toLowerCase() + text.slice(1);
 }
+
+/** A line of text as a sentence of its own: a capital letter and a full stop. */
+export function sentenceWords(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? "" : "."}`;
+}

@@ -1,4 +1,5 @@
 import { blockText } from "../coaching/blocks/block";
+import { volumeLoad } from "../coaching/blocks/volume-load";
 import { weekdayOfDay } from "../coaching/calendar/day";
 import type { DayBand } from "../coaching/next-week/day-bands";
 import type { LineReason, ProposedLine } from "../coaching/next-week/propose-line";
@@ -130,6 +131,7 @@ export function consequenceWords(session: ProposedLine["sessions"][number]): str
     reserve === null
       ? "Repetitions in reserve not known: no speeds or reserves in the rows."
       : `About ${trimmed(Math.max(0, reserve), 1)} repetitions in reserve at the cautious end${reserve < 2 ? ": fewer than the two asked for" : ""}.`,
+    `Volume load ${trimmed(volumeLoad([session]), 0)} kg.`,
     ...(contacts > 0 ? [`${contacts} ground contacts.`] : []),
     ...(hoursToRace === null ? [] : [`${Math.floor(hoursToRace)} h to the next race.`]),
   ];

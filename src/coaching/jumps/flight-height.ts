@@ -8,7 +8,8 @@ const longestFlightS = 1.2;
  * Rise of a jump above take-off from its flight time, cm. Level landing: g·t²/8 (Bosco, Luhtanen &
  * Komi 1983). Onto a landing h higher the body covers h in the time t, so it left at
  * v = h/t + g·t/2 and rose v²/2g; a lower landing has h below zero. It holds when the body is as
- * straight on landing as at take-off; bent knees read high.
+ * straight on landing as at take-off; bent knees read high, and with an arm swing flight time read
+ * 2.5 cm over take-off velocity (Yamashita, Murata & Inaba 2020, Appl Sci 10(3):776).
  *
  * @param flightS flight time, s
  * @param landingCm height of the landing above the take-off, cm; 0 is level
