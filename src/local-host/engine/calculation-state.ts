@@ -1,7 +1,11 @@
 import type { FUniver } from "@univerjs/core/facade";
 
-/** A calculation starts 100 ms after the change that calls for it, if any does. */
-const debounceMs = 160;
+/**
+ * A calculation starts 100 ms after the change that calls for it, if any does. Counted in turns of
+ * the event loop, each at least so long: on a busy machine time passes in which nothing can start.
+ */
+const turnMs = 8;
+const quietTurns = 24;
 
 /** Without a first calculation by then, there is nothing to calculate. */
 const firstStartMs = 5000;
@@ -12,6 +16,7 @@ export class CalculationState {
   private lastStart = Number.NEGATIVE_INFINITY;
   private readonly made = performance.now();
   private lastChange = this.made;
+  private turnsSinceChange = 0;
 
   constructor(api: FUniver) {
     const formula = api.getFormula();
@@ -24,7 +29,9 @@ export class CalculationState {
     });
     api.addEvent(api.Event.CommandExecuted, ({ id, options }) => {
       const own = options && "fromFormula" in options && options.fromFormula;
-      if (/^sheet\.mutation\./.test(id) && !own) this.lastChange = performance.now();
+      if (!/^sheet\.mutation\./.test(id) || own) return;
+      this.lastChange = performance.now();
+      this.turnsSinceChange = 0;
     });
   }
 
@@ -35,7 +42,8 @@ export class CalculationState {
       if (performance.now() - start > patienceMs) {
         throw new Error("The calculation did not finish in two minutes.");
       }
-      await new Promise((resolve) => setTimeout(resolve, 8));
+      await new Promise((resolve) => setTimeout(resolve, turnMs));
+      this.turnsSinceChange++;
     }
   }
 
@@ -44,6 +52,10 @@ export class CalculationState {
     const begun = Number.isFinite(this.lastStart) || performance.now() - this.made > firstStartMs;
     if (!begun) return false;
     const covered = this.lastChange < this.lastStart;
-    return !this.running && (covered || performance.now() - this.lastChange >= debounceMs);
+    // Both, for two that wait at once count each turn twice.
+    const quiet =
+      this.turnsSinceChange >= quietTurns &&
+      performance.now() - this.lastChange >= quietTurns * turnMs;
+    return !this.running && (covered || quiet);
   }
 }
