@@ -1,3 +1,4 @@
+import { mayDoOn } from "../coaching/availability/spell-on";
 import { type Day, isoFromDay } from "../coaching/calendar/day";
 import { nameKey } from "../coaching/record/name-key";
 import { cautions } from "../words/cautions";
@@ -7,7 +8,6 @@ import { holdReason, holdWords, sinceWords } from "../words/reasons-hold";
 import { noteWords } from "../words/reasons-notes";
 import { readinessReason, readinessWords } from "../words/reasons-readiness";
 import { squadWords } from "../words/reasons-squad";
-import { mayDoToday } from "./may-do-today";
 import type { SquadLine, SquadView } from "./messages";
 import { type StateOfSquad, stateOfSquad } from "./state-of-squad";
 import type { Workbook } from "./workbook";
@@ -52,7 +52,7 @@ export function squadLine(state: StateOfSquad, athlete: string): SquadLine {
     athlete,
     group: about?.group ?? "",
     event: about?.event ?? "",
-    mayDo: mayDoToday(read.rows, athlete, asOf),
+    mayDo: mayDoOn(read.rows.availability, athlete, asOf),
     word,
     dress: dressOf(word),
     since: since === "–" ? "" : `since ${since}`,

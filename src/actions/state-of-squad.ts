@@ -1,4 +1,4 @@
-import { type Day, isoFromDay } from "../coaching/calendar/day";
+import type { Day } from "../coaching/calendar/day";
 import { type SquadHold, squadHold } from "../coaching/hold/squad-hold";
 import type { Readiness } from "../coaching/readiness/readiness";
 import { squadReadiness } from "../coaching/readiness/squad-readiness";
@@ -43,5 +43,3 @@ function dayToReadUpTo({ rows }: ReadWorkbook, today: Day): Day {
   const weekday = (last + 3) % 7;
   return last + (6 - weekday);
 }
-
-export const isoOf = isoFromDay;

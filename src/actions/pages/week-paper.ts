@@ -1,3 +1,4 @@
+import { mayDoOn } from "../../coaching/availability/spell-on";
 import { type Day, isoFromDay, mondayOf } from "../../coaching/calendar/day";
 import type { SeasonHold } from "../../coaching/hold/season-hold";
 import { nameKey } from "../../coaching/record/name-key";
@@ -9,7 +10,6 @@ import { holdWords, movedWords, sinceWords } from "../../words/reasons-hold";
 import { noteWords } from "../../words/reasons-notes";
 import { weekdayWords } from "../../words/week";
 import { seasonPicture } from "../athlete-view";
-import { mayDoToday } from "../may-do-today";
 import type { WeekPageLine, WeekPaper } from "../page-messages";
 import { howSureWords, paperSentences } from "./paper-sentences";
 import type { PrintableWeek } from "./printable-week";
@@ -49,7 +49,7 @@ function paperLine(
     ({ kind, of }) => kind === season.value?.kind && of === season.value.of,
   );
   const word = holdWords(season);
-  const may = mayDoToday(state.read.rows, line.athlete, state.asOf);
+  const may = mayDoOn(state.read.rows.availability, line.athlete, state.asOf);
   const [first] = leftOut ? [] : line.sessions;
   const [note] = season.notes.filter(({ code }) => paperNotes.has(code));
   return {
