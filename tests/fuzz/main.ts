@@ -1,6 +1,7 @@
-// Reads many random and spoilt tables, and calls every formula with a share of them: node tests/run.mjs tests/fuzz/main.ts [tables] [seed].
+// Reads many random and spoilt tables, calls every formula with a share of them, and watches how the time grows with the rows: node tests/run.mjs tests/fuzz/main.ts [tables] [seed].
 import fc from "fast-check";
 import { formulasAnswer } from "./formulas-property";
+import { readingGrowth } from "./growth";
 import { rowsAreAccountedFor } from "./rows-property";
 
 const numRuns = Number(process.argv[2] ?? 100_000);
@@ -12,6 +13,20 @@ told(
   fc.check(formulasAnswer, { numRuns: Math.ceil(numRuns / 10), seed }),
   "calls of formulas answered in figures or sentences",
 );
+
+const growth = readingGrowth(Math.min(40, numRuns), seed);
+const [steepest] = growth;
+const middle = growth[Math.floor(growth.length / 2)];
+if (steepest !== undefined && middle !== undefined) {
+  process.stdout.write(
+    `time grows with rows to the power ${middle.exponent.toFixed(2)}, steepest ${steepest.exponent.toFixed(2)} of ${growth.length} tables repeated to 8,000 rows\n`,
+  );
+  // Two would be every row compared with every other; a busy machine alone stays well below this.
+  if (steepest.exponent > 1.5) {
+    process.stderr.write(`grows too steeply: ${JSON.stringify(steepest.table)}\n`);
+    process.exitCode = 1;
+  }
+}
 
 function told<Input>(result: fc.RunDetails<Input>, said: string): void {
   if (result.failed) {
