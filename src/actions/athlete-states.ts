@@ -5,6 +5,7 @@ import { strengthEstimate } from "../coaching/bar-speed/strength-estimate";
 import type { Day } from "../coaching/calendar/day";
 import { squadJumpTrend } from "../coaching/jumps/squad-jump-trend";
 import type { AthleteState } from "../coaching/next-week/athlete-state";
+import { usualLow } from "../coaching/next-week/usual-low";
 import { nameKey } from "../coaching/record/name-key";
 import { gymDays } from "../coaching/series/season-start";
 import { squadIndex } from "../coaching/series/squad-index";
@@ -57,6 +58,10 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
       usualSpeed: (loadKg) => {
         const line = usual?.ok === true ? usual : recent;
         return line?.ok === true ? speedOnLine(line.value, loadKg).speed : null;
+      },
+      lowSpeed: (loadKg) => {
+        const line = usual?.ok === true ? usual : recent;
+        return line?.ok === true ? usualLow(line.value, loadKg) : null;
       },
       strengthLowKg: strength?.ok === true ? strength.value.low : null,
       jumpWord: trend.ok ? trend.value.word : null,

@@ -1,6 +1,7 @@
 import type { Day } from "../coaching/calendar/day";
 import { foundText } from "../rows/value/found-text";
 import { numberFromText } from "../rows/value/number-text";
+import { mendWords } from "../words/row-check";
 import { cellPlace } from "./cell-place";
 import type { Done, RowProblem } from "./messages";
 import { rowCheck } from "./row-check";
@@ -8,30 +9,30 @@ import type { Workbook } from "./workbook";
 
 /**
  * Writes a proposed value into the one cell it was proposed for, as an ordinary edit, and only while
- * the same problem with the same proposal still stands there. Throws a sentence otherwise.
+ * the cell still holds what was found there and the same proposal stands. Throws a sentence otherwise.
  */
 export function mendCell(
   workbook: Workbook,
   today: Day,
-  asked: Pick<RowProblem, "tabId" | "cell" | "mend">,
+  asked: Pick<RowProblem, "tabId" | "cell" | "found" | "mend">,
 ): Done {
   return workbook.alone(() => {
     const problem = rowCheck(workbook, today).problems.find(
-      ({ tabId, cell, mend }) =>
-        tabId === asked.tabId && cell === asked.cell && mend === asked.mend,
+      ({ tabId, cell, found, mend }) =>
+        tabId === asked.tabId &&
+        cell === asked.cell &&
+        found === asked.found &&
+        mend === asked.mend,
     );
-    if (!problem || problem.mend === null) {
-      throw new Error(`${asked.cell} has changed since it was listed. Check again.`);
-    }
-    const { row, column } = cellPlace(problem.cell);
-    const before = foundText(workbook.values(problem.tabId)[row - 1]?.[column - 1]);
+    const { row, column } = cellPlace(asked.cell);
+    const before = foundText(workbook.values(asked.tabId)[row - 1]?.[column - 1]);
+    if (!problem || problem.mend === null)
+      throw new Error(mendWords.changedSince(asked.cell, before, asked.found));
     // A day is written as a day: as text it would be another kind of cell than those around it.
     const value = /^\d{4}-\d{2}-\d{2}$/.test(problem.mend)
       ? { day: problem.mend }
       : (numberFromText(problem.mend)?.value ?? problem.mend);
     workbook.write(problem.tabId, { row, column, values: [[value]] });
-    return {
-      said: `${problem.tab} ${problem.cell}: ${before} is now ${problem.mend}. Undo takes it back.`,
-    };
+    return { said: mendWords.done(problem.tab, problem.cell, before, problem.mend) };
   });
 }

@@ -100,7 +100,7 @@ export const requests = {
   }),
   mendCell: request(
     "Writes one proposed value into its cell.",
-    { ...today, tabId, cell, mend: text },
+    { ...today, tabId, cell, found: text, mend: text },
     (workbook, given) => mendCell(workbook, given.today, given),
   ),
   highlightSquad: request("Highlights the words on the Squad tab.", {}, (workbook) =>

@@ -4,3 +4,16 @@ const grouped = (count: number) => String(count).replace(/\B(?=(\d{3})+$)/g, ","
 export function rowsReadWords(read: number, filled: number): string {
   return `${grouped(read)} of ${grouped(filled)} rows read`;
 }
+
+/** Words of writing one proposed value. */
+export const mendWords = {
+  done: (tab: string, cell: string, before: string, mend: string): string =>
+    `${tab} ${cell}: ${before} is now ${mend}. Undo takes it back.`,
+  /** `found` as it was listed, in its quotation marks. */
+  changedSince: (cell: string, holds: string, found: string): string => {
+    const now = holds === "" ? "is blank" : `holds “${holds}”`;
+    return now.endsWith(found)
+      ? `${cell} is not asked about any more. Nothing was written: check again.`
+      : `${cell} ${now} now; ${found} was listed. Nothing was written: check again.`;
+  },
+} as const;

@@ -66,7 +66,7 @@ test.each([
   ["squadView", { today, more: 1 }],
   ["goToCell", { tabId: 100, cell: "A0" }],
   ["goToCell", { tabId: 100, cell: "=A1" }],
-  ["mendCell", { today, tabId: -1, cell: "A1", mend: "1" }],
+  ["mendCell", { today, tabId: -1, cell: "A1", found: "“62”", mend: "1" }],
   ["answerTable", { today, tabId: 100, table: "Secrets" }],
   ["writeWeek", { today, monday: "soon", changes: [], athletes: null }],
   ["squadView", null],
@@ -87,20 +87,20 @@ test.each(["toString", "constructor", "__proto__", "onOpen", "compute", ""])(
 test("a proposed value is written into its one cell, and only while the problem stands there", () => {
   const book = club();
   const { problems } = ask<RowCheckView>(book, "rowCheck", { today });
-  const { tabId, tab, cell, mend } = problems.find((one) => one.mend !== null)!;
+  const { tabId, tab, cell, found, mend } = problems.find((one) => one.mend !== null)!;
   const cells = () =>
     (book.all() as { tabs: { cells: unknown[][] }[] }).tabs
       .flatMap((one) => one.cells.flat())
       .map((one) => JSON.stringify(one));
   const before = cells();
-  const { said } = ask<{ said: string }>(book, "mendCell", { today, tabId, cell, mend });
+  const { said } = ask<{ said: string }>(book, "mendCell", { today, tabId, cell, found, mend });
   expect(said).toContain(`${tab} ${cell}`);
   const after = cells();
   expect(after).toHaveLength(before.length);
   const changed = after.filter((one, at) => one !== before[at]);
   expect(changed).toHaveLength(1);
-  expect(() => ask(book, "mendCell", { today, tabId, cell, mend })).toThrow(
-    `${cell} has changed since it was listed. Check again.`,
+  expect(() => ask(book, "mendCell", { today, tabId, cell, found, mend })).toThrow(
+    `${cell} holds “${mend}” now; ${found} was listed. Nothing was written: check again.`,
   );
 });
 

@@ -86,8 +86,42 @@ test("a day far from all others is shown though its row counts, and its mend is 
   const [odd] = problems;
   expect(odd).toMatchObject({ tab: "Jumps", cell: "A16", found: "“2026-11-05”" });
   expect(odd!.mend).toBe("2026-05-11");
-  ask(book, "mendCell", { tabId: odd!.tabId, cell: odd!.cell, mend: odd!.mend });
+  const { tabId, cell, found, mend } = odd!;
+  ask(book, "mendCell", { tabId, cell, found, mend });
   expect(book.values(odd!.tabId)[15]![0]).toEqual(new Date(2026, 4, 11));
+});
+
+test("a cell changed since it was listed is not written, though the same value is proposed for it still", () => {
+  const head = ["Date", "Athlete", "Exercise", "Set", "Load (kg)", "Speed (m/s)"];
+  const set = (week: number, speed: unknown) => [
+    tuesday(week),
+    "Ilka Brandmoor",
+    "back squat",
+    1,
+    60,
+    speed,
+  ];
+  const book = memoryWorkbook({
+    Athletes: squad,
+    Sets: [head, set(0, 0.64), set(1, 62), set(2, 0.63)],
+  });
+  const { problems } = check(book);
+  const { tabId, cell, found, mend } = problems[0]!;
+  expect([cell, found, mend]).toEqual(["F3", "“62”", "0.62"]);
+  book.type("Sets", 3, 6, "62 ");
+  const before = book.all();
+  expect(check(book).problems[0]).toMatchObject({ cell, mend });
+  expect(() => ask(book, "mendCell", { tabId, cell, found, mend })).toThrow(
+    "F3 holds “62 ” now; “62” was listed. Nothing was written: check again.",
+  );
+  book.type("Sets", 3, 6, "");
+  expect(() => ask(book, "mendCell", { tabId, cell, found, mend })).toThrow(
+    "F3 is blank now; “62” was listed. Nothing was written: check again.",
+  );
+  book.type("Sets", 3, 6, 62);
+  expect(book.all()).not.toEqual(before);
+  ask(book, "mendCell", { tabId, cell, found, mend });
+  expect(book.values(tabId)[2]![5]).toBe(0.62);
 });
 
 test("kinds are counted in plain words", () => {

@@ -109,7 +109,13 @@ test.each(Object.keys(workbooks))("%s: every action leaves every cell as it was"
   const mendable = checked.problems.find(({ mend }) => mend !== null);
   if (!mendable) return;
   host.run("mendCell", [
-    { today, tabId: mendable.tabId, cell: mendable.cell, mend: mendable.mend },
+    {
+      today,
+      tabId: mendable.tabId,
+      cell: mendable.cell,
+      found: mendable.found,
+      mend: mendable.mend,
+    },
   ]);
   await host.settled();
   const changed = changedCells(before, coaches(host.workbook(), names)).filter(

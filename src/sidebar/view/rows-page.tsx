@@ -80,7 +80,7 @@ function Problem({
           <button
             type="button"
             class="btn"
-            onClick={() => ask("mendCell", { today, tabId, cell, mend })}
+            onClick={() => ask("mendCell", { today, tabId, cell, found, mend })}
           >
             {words.mend(mend)}
           </button>
