@@ -1,6 +1,6 @@
 import { decideToday } from "../coaching/next-week/decide-today";
-import { usualRules } from "../coaching/record/squad-rules";
-import { accept } from "../outcome";
+import { ruleDefinitions, usualRules } from "../coaching/record/squad-rules";
+import { accept, refuse } from "../outcome";
 import { dayDecisionWords } from "../words/day-load";
 import { elementwise } from "./arguments/elementwise";
 import { numbersOf, optionalNumberCell } from "./arguments/number-cell";
@@ -11,7 +11,6 @@ import type { SheetFunction } from "./sheet-function";
 
 const names = ["planned_load", "sets_left", "step"] as const;
 const usualBarKg = 20;
-
 export const dayLoadFunction: SheetFunction = {
   name: "DAY_LOAD",
   summary:
@@ -39,6 +38,16 @@ export const dayLoadFunction: SheetFunction = {
       optional: true,
     },
     { name: "bar", help: "Mass of the bar, kg; 20 when left out.", optional: true },
+    {
+      name: "low_speed",
+      help: "Slowest speed still usual for that athlete, m/s, such as the low end of the expected speed; left out, the bands judge alone.",
+      optional: true,
+    },
+    {
+      name: "share_off",
+      help: "Share off a clearly slow day and a slow one by eye, half of it a slightly slow one; 0.1 when left out.",
+      optional: true,
+    },
   ],
   results: ["lift today"],
   examples: [
@@ -52,8 +61,14 @@ export const dayLoadFunction: SheetFunction = {
       args: ["", 0.86, 85, 3, 2.5],
       result: "0.81 or faster: lift 85",
     },
+    {
+      formula: '=DAY_LOAD("0.79 0.80 0.78", 0.86, 85, 3, 2.5, 67.5, "", 20, 0.76)',
+      args: ["0.79 0.80 0.78", 0.86, 85, 3, 2.5, 67.5, "", 20, 0.76],
+      result:
+        "repeat the marker once; the same again: 85 kg as planned. 0.07 m/s slower than usual at 67.5",
+    },
   ],
-  compute: ([speeds, usual, planned, sets, step, speedLoad, plates, bar]) => {
+  compute: ([speeds, usual, planned, sets, step, speedLoad, plates, bar, low, off]) => {
     const { reading } = thrown(optionalTable("Plates", "plates", plates));
     return elementwise(
       [
@@ -64,8 +79,20 @@ export const dayLoadFunction: SheetFunction = {
         { name: "step", cells: step },
         { name: "speed_load", cells: speedLoad },
         { name: "bar", cells: bar },
+        { name: "low_speed", cells: low },
+        { name: "share_off", cells: off },
       ],
-      (seenCell, usualCell, plannedCell, setsCell, stepCell, speedLoadCell, barCell) => {
+      (
+        seenCell,
+        usualCell,
+        plannedCell,
+        setsCell,
+        stepCell,
+        speedLoadCell,
+        barCell,
+        lowCell,
+        shareCell,
+      ) => {
         const seen = seenToday(seenCell);
         if (seen.kind === "unread") return accept(seen.say);
         const numbers = numbersOf([plannedCell, setsCell, stepCell], names);
@@ -76,12 +103,20 @@ export const dayLoadFunction: SheetFunction = {
         if (!seenAtKg.ok) return seenAtKg;
         const barKg = optionalNumberCell(barCell, "bar");
         if (!barKg.ok) return barKg;
+        const lowSpeed = optionalNumberCell(lowCell, "low_speed");
+        if (!lowSpeed.ok) return lowSpeed;
+        const shareOff = optionalNumberCell(shareCell, "share_off");
+        if (!shareOff.ok) return shareOff;
+        const share = shareOff.value ?? usualRules.loadDrop;
+        const { least, most } = ruleDefinitions.loadDrop;
+        if (share < least || share > most) return refuse("share-off-impossible", { share });
         const decision = decideToday(seen, {
           plannedKg: numbers.value[0]!,
           setsLeft: numbers.value[1]!,
           stepKg: numbers.value[2]!,
           usualSpeed: usualSpeed.value,
-          usualDrop: usualRules.loadDrop,
+          lowSpeed: lowSpeed.value,
+          usualDrop: share,
           gym:
             reading.records.length > 0
               ? { plates: reading.records, barKg: barKg.value ?? usualBarKg }

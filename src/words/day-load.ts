@@ -1,4 +1,4 @@
-import type { DayDecision } from "../coaching/next-week/decide-today";
+import type { DayDecision, RepeatLeadsTo } from "../coaching/next-week/decide-today";
 import { countWords, trimmed } from "./reasons-figures";
 
 const kg = (value: number) => trimmed(value, 2);
@@ -6,7 +6,8 @@ const speed = (value: number) => value.toFixed(2);
 const off = (share: number) => `−${trimmed(100 * share, 1)} %`;
 
 /**
- * The day's decision in one line for a phone.
+ * The day's decision in one line for a phone: what to do first, then the reason, as a narrow cell
+ * shows its beginning.
  *
  * @param seenAtKg load whose speed was taken, kg; null when it is not told
  */
@@ -27,7 +28,7 @@ export function dayDecisionWords(decision: DayDecision, seenAtKg: number | null)
         ? `above usual: lift ${kg(decision.loadKg)} as planned, add nothing`
         : `as planned: lift ${kg(decision.loadKg)}`;
     case "repeat the marker":
-      return `repeat the marker once: ${under(decision.slower)}; if it stays slow, ${kg(decision.elseKg)} kg (${off(decision.elseShare)})`;
+      return `repeat the marker once; the same again: ${ifSame(decision.ifSame)}. ${under(decision.slower)}`;
     case "lighter": {
       const { loadKg, share, slower, setsLeft, plates } = decision;
       const sets = setsLeft === 0 ? "" : ` for the remaining ${countWords(setsLeft, "set")}`;
@@ -39,6 +40,13 @@ export function dayDecisionWords(decision: DayDecision, seenAtKg: number | null)
         ? "no heavy work today: ill"
         : `no heavy work today: ${under(decision.slower)}`;
   }
+}
+
+function ifSame(then: RepeatLeadsTo): string {
+  if (then.kind === "no heavy work") return "no heavy work";
+  return then.kind === "lighter"
+    ? `${kg(then.loadKg)} kg (${off(then.share)})`
+    : `${kg(then.loadKg)} kg as planned`;
 }
 
 /** What stands in the answer's cell when the typed one is neither a speed nor a word for one. */

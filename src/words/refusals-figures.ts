@@ -48,6 +48,8 @@ export const figureRefusals = {
     `A strength of ${kg(strengthKg)} is not possible: give it in kg.`,
   "speed-impossible": ({ speed }: Facts) =>
     `A speed of ${speed} m/s is not possible: type 0.62 for 0.62 m/s.`,
+  "share-off-impossible": ({ share }: Facts) =>
+    `${share} is not a share to take off: give a fraction from 0 to 0.3, such as 0.1.`,
   "step-impossible": ({ stepKg }: Facts) =>
     `A step of ${kg(stepKg)} is not possible: give the smallest change of load, such as 2.5.`,
   "step-too-large": ({ stepKg, loadKg }: Facts) =>

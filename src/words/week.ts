@@ -3,6 +3,7 @@ import { volumeLoad } from "../coaching/blocks/volume-load";
 import { weekdayOfDay } from "../coaching/calendar/day";
 import type { DayBand } from "../coaching/next-week/day-bands";
 import type { LineReason, ProposedLine } from "../coaching/next-week/propose-line";
+import type { SessionItem } from "../coaching/next-week/session-plan";
 import { dayWords, trimmed } from "./reasons-figures";
 
 const weekdays = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
@@ -12,6 +13,7 @@ export function weekdayWords(day: number): string {
   return `${weekdays[weekdayOfDay(day)]} ${dayWords(day)}`;
 }
 
+const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const kg = (value: unknown) => trimmed(Number(value), 2);
 
 /** One reason in words, from its code and facts. */
@@ -44,6 +46,19 @@ const reasons: Readonly<Record<string, (facts: LineReason["facts"]) => string>> 
     `Moved well, volume done, speed held: a step on, ${kg(fromKg)} to ${kg(toKg)} kg.`,
   "step-too-coarse": ({ fromKg }) =>
     `A step on at ${kg(fromKg)} kg: the lightest plates would be more than the largest step.`,
+  "step-level": ({ fromKg }) => `A step on at ${kg(fromKg)} kg: no rise is asked for.`,
+  "step-by-session": ({ day, sets, reps, kg: load, otherSets, otherReps, otherKg }) =>
+    `${weekdayWords(Number(day))}: ${sets}×${reps} at ${kg(load)} kg only if the session before moved well, was done in full and held its speed; otherwise ${otherSets}×${otherReps} at ${kg(otherKg)} kg again.`,
+  "plates-short": ({ wanted, kg: load }) =>
+    `${kg(wanted)} kg cannot be built from the plates here: ${kg(load)} kg, the nearest under it.`,
+  "under-bar": ({ wanted, bar }) =>
+    `${kg(wanted)} kg is under the ${kg(bar)} kg bar: the bar alone, or a lighter one.`,
+  "no-rack": ({ exercise, insteadOf }) =>
+    `No rack: ${exercise} instead of ${insteadOf}, by feel, 2–3 in reserve.`,
+  limb: ({ exercise, insteadOf, site }) =>
+    `${site === "" ? "Modified" : sentence(String(site))}: ${exercise} instead of ${String(insteadOf).split(",")[0]}; ask before anything there is loaded.`,
+  "no-plate": ({ exercise, insteadOf }) =>
+    `No plates here for the ${insteadOf}: ${exercise} instead.`,
   "reserve-short": () => "The load would leave fewer than two repetitions in reserve: kept lower.",
   reset: ({ toKg }) => `The rotation begins again at ${kg(toKg)} kg.`,
   "planned-backwards": ({ kg: start }) =>
@@ -119,19 +134,38 @@ export function shortWhyWords(line: ProposedLine): string {
   return brief === "" ? "" : `${brief.charAt(0).toUpperCase()}${brief.slice(1)}.`;
 }
 
-/** "3×5 at 85 kg" */
+/** The reason of one session's line: with a step written ahead, what else is lifted. */
+export function sessionWhyWords(
+  line: ProposedLine,
+  { otherwise }: ProposedLine["sessions"][number],
+): string {
+  return otherwise === null
+    ? shortWhyWords(line)
+    : `Only if the session before went well; else ${blockText(otherwise.block)} at ${kg(otherwise.loadKg)} kg again.`;
+}
+
+/** What stands in the answer's cell when another exercise takes the main lift's place. */
+export function insteadCellWords({ exercise, loadKg }: SessionItem): string {
+  return `${exercise}, ${loadKg === null ? "by feel, 2–3 in reserve" : `last ${kg(loadKg)} kg`}`;
+}
+
+/** "3×5 at 85 kg", "3×5 leg press" */
 export function sessionWords(session: ProposedLine["sessions"][number]): string {
-  return `${blockText({ sets: session.sets, reps: session.reps })} at ${kg(session.loadKg)} kg`;
+  const block = blockText({ sets: session.sets, reps: session.reps });
+  return session.instead
+    ? `${block} ${session.instead.exercise}`
+    : `${block} at ${kg(session.loadKg)} kg`;
 }
 
 /** What follows if the session is written as it stands. */
 export function consequenceWords(session: ProposedLine["sessions"][number]): string[] {
   const { reserve, contacts, hoursToRace } = session;
-  return [
+  const onBar =
     reserve === null
       ? "Repetitions in reserve not known: no speeds or reserves in the rows."
-      : `About ${trimmed(Math.max(0, reserve), 1)} repetitions in reserve at the cautious end${reserve < 2 ? ": fewer than the two asked for" : ""}.`,
-    `Volume load ${trimmed(volumeLoad([session]), 0)} kg.`,
+      : `About ${trimmed(Math.max(0, reserve), 1)} repetitions in reserve at the cautious end${reserve < 2 ? ": fewer than the two asked for" : ""}.`;
+  return [
+    ...(session.instead ? [] : [onBar, `Volume load ${trimmed(volumeLoad([session]), 0)} kg.`]),
     ...(contacts > 0 ? [`${contacts} ground contacts.`] : []),
     ...(hoursToRace === null ? [] : [`${Math.floor(hoursToRace)} h to the next race.`]),
   ];

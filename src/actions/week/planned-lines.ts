@@ -2,41 +2,63 @@ import { blockText } from "../../coaching/blocks/block";
 import { isoFromDay } from "../../coaching/calendar/day";
 import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
 import { assistanceWords } from "../../words/session";
-import { platesCellWords, shortWhyWords, stackWords } from "../../words/week";
+import { insteadCellWords, platesCellWords, sessionWhyWords, stackWords } from "../../words/week";
 import type { CellOfRow, PlannedLine } from "./plan-lines";
 
+/** What the cells of a line need beside the proposal. */
+export type LineSettings = {
+  /** Smallest change of load on the bar, kg. */
+  readonly stepKg: number;
+  /** Share off a clearly slow day, fraction. */
+  readonly shareOff: number;
+  /** Range of the Plates table where steps alone would name loads that cannot be built; null otherwise. */
+  readonly platesFor: (session: ProposedSession) => string | null;
+};
+
 /** The lines of the tab for one athlete's proposal: one for each session. */
-export function plannedLines(line: ProposedLine, stepKg: number): PlannedLine[] {
-  const why = shortWhyWords(line);
-  return line.sessions.map((session, at) => ({
-    athlete: line.athlete,
-    session: at + 1,
-    cells: {
+export function plannedLines(line: ProposedLine, settings: LineSettings): PlannedLine[] {
+  return line.sessions.map((session, at) => {
+    const { instead } = session;
+    return {
       athlete: line.athlete,
-      marker: session.markerKg ?? "",
-      today: (cell) => ({ formula: dayFormula(session, stepKg, cell) }),
-      day: { day: isoFromDay(session.day) },
-      sets: blockText({ sets: session.sets, reps: session.reps }),
-      load: session.loadKg,
-      plates: platesCellWords(session.plates),
-      floor: session.speedFloor === null ? "" : hundredths(session.speedFloor),
-      stack:
-        session.stackKg.length > 0
-          ? stackWords(session.stackKg)
-          : session.stackCm === null
-            ? ""
-            : `${session.stackCm} cm`,
-      contacts: session.contacts,
-      assistance: assistanceWords(session.items),
-      why,
-    },
-  }));
+      session: at + 1,
+      cells: {
+        athlete: line.athlete,
+        marker: session.markerKg ?? "",
+        today: instead
+          ? insteadCellWords(instead)
+          : (cell) => ({ formula: dayFormula(session, settings, cell) }),
+        day: { day: isoFromDay(session.day) },
+        sets: blockText({ sets: session.sets, reps: session.reps }),
+        load: instead ? (instead.loadKg ?? "") : session.loadKg,
+        plates: instead ? "" : platesCellWords(session.plates),
+        floor: session.speedFloor === null ? "" : hundredths(session.speedFloor),
+        stack:
+          session.stackKg.length > 0
+            ? stackWords(session.stackKg)
+            : session.stackCm === null
+              ? ""
+              : `${session.stackCm} cm`,
+        contacts: session.contacts,
+        assistance: assistanceWords(session.items),
+        why: sessionWhyWords(line, session),
+      },
+    };
+  });
 }
 
-/** The cell that answers to one typed speed: the marker's usual speed stands in the formula. */
-function dayFormula(session: ProposedSession, stepKg: number, cell: CellOfRow): string {
-  const usual = session.usualMarkerSpeed === null ? '""' : hundredths(session.usualMarkerSpeed);
-  return `=DAY_LOAD(${cell("typed")},${usual},${cell("load")},${session.sets},${stepKg})`;
+/**
+ * The cell that answers to one typed speed: the marker's usual speed and the slowest still usual stand
+ * in the formula, so that a phone needs nothing else.
+ */
+function dayFormula(session: ProposedSession, settings: LineSettings, cell: CellOfRow): string {
+  const { stepKg, shareOff, platesFor } = settings;
+  const known = (speed: number | null) => (speed === null ? '""' : hundredths(speed));
+  const usual = known(session.usualMarkerSpeed);
+  const low = known(session.lowMarkerSpeed);
+  const plates = platesFor(session) ?? '""';
+  const marker = session.markerKg === null ? '""' : cell("marker");
+  return `=DAY_LOAD(${cell("typed")},${usual},${cell("load")},${session.sets},${stepKg},${marker},${plates},${session.barKg},${low},${shareOff})`;
 }
 
 const hundredths = (speed: number) => Math.round(speed * 100) / 100;

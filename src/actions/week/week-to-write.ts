@@ -1,5 +1,8 @@
-import { plateStepKg } from "../../coaching/blocks/plate-loading";
+import { plateStepKg, roundDownToPlates } from "../../coaching/blocks/plate-loading";
 import { isoFromDay } from "../../coaching/calendar/day";
+import type { ProposedSession } from "../../coaching/next-week/propose-line";
+import { columnName } from "../cell-place";
+import type { ReadWorkbook } from "../read-workbook";
 import type { ProposedWeek } from "../week-view";
 import { plannedLines } from "./planned-lines";
 import type { WeekToWrite } from "./write-week";
@@ -9,12 +12,38 @@ const leastStepKg = 2.5;
 
 /** A proposed week as lines of the tab, for some athletes or all. */
 export function weekToWrite(week: ProposedWeek, athletes: readonly string[] | null): WeekToWrite {
-  const stepKg = Math.max(plateStepKg(week.state.read.rows.plates), leastStepKg);
+  const { read } = week.state;
+  const { plates, rules } = read.rows;
+  const stepKg = Math.max(plateStepKg(plates), leastStepKg);
+  const shareOff = rules.loadDrop;
+  const range = platesRange(read);
+  /** Whether a day's lighter loads, counted in steps, are loads that this gym's plates make. */
+  const onSteps = ({ loadKg, barKg }: ProposedSession) =>
+    [shareOff, shareOff / 2].every((share) => {
+      const steps = Math.ceil((share * loadKg) / stepKg - 1e-9);
+      const exists = roundDownToPlates(loadKg * (1 - share), barKg, plates);
+      return exists.ok && Math.abs(exists.value - (loadKg - steps * stepKg)) < 1e-6;
+    });
   return {
     monday: isoFromDay(week.monday),
     lines: week.lines
       .filter(({ leftOut }) => !leftOut)
-      .flatMap(({ line }) => plannedLines(line, stepKg)),
+      .flatMap(({ line }) =>
+        plannedLines(line, {
+          stepKg,
+          shareOff,
+          platesFor: (session) => (range === null || onSteps(session) ? null : range),
+        }),
+      ),
     athletes,
   };
+}
+
+/** The Plates table as a formula names it; null without one. */
+function platesRange({ tabs, cells, rows }: ReadWorkbook): string | null {
+  const found = tabs.find(({ table }) => table === "Plates");
+  if (!found || rows.plates.length === 0) return null;
+  const all = cells(found.tab.id);
+  const width = Math.max(1, ...all.map((row) => row.length));
+  return `'${found.tab.name.replace(/'/g, "''")}'!A1:${columnName(width)}${all.length}`;
 }

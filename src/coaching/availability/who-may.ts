@@ -2,6 +2,7 @@ import { type Day, dateOfDay } from "../calendar/day";
 import type { Athlete } from "../record/athlete";
 import type { AvailabilitySpell } from "../record/availability-spell";
 import { nameKey } from "../record/name-key";
+import { type BodyPart, bodyParts } from "./body-part";
 import { type MayDoOn, mayDoOn, spellOn } from "./spell-on";
 
 /** Why nothing is proposed. Medical reasons are not among them: `out` is all that is said. */
@@ -16,12 +17,17 @@ export type WhoMay = {
   readonly noJumps: boolean;
   /** Part of the body that takes exercises out, as the coach wrote it; "" for none. */
   readonly site: string;
+  /** Parts for which exercises give way to their alternatives. */
+  readonly limits: readonly BodyPart[];
 };
+
+/** Pain of 0–10 from which a site takes lifts out without a word of `modified` (common practice, no source). */
+const limitingPain = 4;
 
 /** Pain that ends the session and goes to a doctor or physiotherapist (common practice, no source). */
 const stops =
   /\b(bone|shin|stress fracture|night(?!\W*shift)|chest|dizz\w*|limp\w*|femur|tibia)\b/i;
-/** Pain that takes jumps out until asked about (common practice, no source). */
+/** Pain that takes jumps out at any grade until asked about (common practice, no source). */
 const noJumping = /\b(achilles|calf|calves)\b/i;
 
 /**
@@ -48,10 +54,18 @@ export function whoMay(
           : athlete && isUnder18(athlete, day) && !supervised(athlete, day)
             ? "under-18-no-supervisor"
             : null;
+  const limiting = painful.filter(
+    ({ mayDo: may, pain }) => may === "modified" || (pain ?? 0) >= limitingPain,
+  );
+  const limits = [...new Set(limiting.flatMap(({ site }) => bodyParts(site)))];
   return {
     mayDo,
     not,
-    noJumps: noJumping.test(said) || /\bno (jump(s|ing)?|hops|plyometrics)\b/i.test(said),
+    limits,
+    noJumps:
+      limits.some((part) => part !== "arm") ||
+      noJumping.test(said) ||
+      /\bno (jump(s|ing)?|hops|plyometrics)\b/i.test(said),
     site: [...new Set(painful.map(({ site }) => site).filter((site) => site !== ""))].join(", "),
   };
 }

@@ -1,6 +1,7 @@
 import type { Block } from "./block";
 import { isSame, rotation } from "./block";
 import { mostReps } from "./repetition-load";
+import { type StepSize, stepUpKg } from "./step-up";
 
 /** One step of the rotation with its load and what it leaves in reserve (null without a guard). */
 export type LadderStep = {
@@ -18,22 +19,22 @@ export type Ladder = {
 const leastReserve = 2;
 
 /**
- * The rest of the rotation from a block on, planned backwards from its last step: each step adds one
- * plate step (none when that would be more than the largest step), and every step must leave two
- * repetitions in reserve at the guard. When the last step would not, steps stay level first; when
+ * The rest of the rotation from a block on, planned backwards from its last step: each step adds the
+ * rise asked for in whole plate steps (none when one would be more than the largest step), and every
+ * step must leave two repetitions in reserve at the guard. When the last step would not, steps stay level first; when
  * even a level ladder would not, the start comes down (three steps of 10 % multiply to 1.33: a 5×5 at
  * 70 % of best would end at a 3×3 at 93 %, the chart's 3-repetition limit).
  *
  * @param guardKg cautious strength, kg; null plans without a guard, steps kept small
  */
-export function ladder(given: {
-  readonly block: Block;
-  readonly loadKg: number;
-  readonly guardKg: number | null;
-  readonly stepKg: number;
-  readonly largestStep: number;
-}): Ladder {
-  const { block, loadKg, guardKg, stepKg, largestStep } = given;
+export function ladder(
+  given: StepSize & {
+    readonly block: Block;
+    readonly loadKg: number;
+    readonly guardKg: number | null;
+  },
+): Ladder {
+  const { block, loadKg, guardKg, stepKg } = given;
   const from = Math.max(
     0,
     rotation.findIndex((one) => isSame(one, block)),
@@ -41,11 +42,10 @@ export function ladder(given: {
   const blocks = rotation.slice(from);
   const reserve = (one: Block, kg: number) =>
     guardKg === null ? null : mostReps(kg / guardKg) - one.reps;
-  const rise = (kg: number) => (stepKg / kg <= largestStep + 1e-9 ? stepKg : 0);
   const climb = (start: number, rises: number): LadderStep[] => {
     let kg = start;
     return blocks.map((one, i) => {
-      if (i > 0 && i <= rises) kg += rise(kg);
+      if (i > 0 && i <= rises) kg += stepUpKg(kg, given);
       return { block: one, loadKg: kg, reserve: reserve(one, kg) };
     });
   };

@@ -12,28 +12,29 @@ export type LoadDrop =
     }
   | { readonly kind: "no heavy work"; readonly slower: number };
 
-/**
- * Speed below usual at the same load, m/s, from which the remaining sets are lighter and by how much
- * (common practice, no source).
- */
+/** Speed below usual at the same load, m/s, from which the remaining sets are lighter (common practice). */
 export const dropBands = {
-  light: { from: 0.06, share: 0.05 },
-  clear: { above: 0.1, share: 0.1 },
+  light: { from: 0.06 },
+  clear: { above: 0.1 },
   none: { above: 0.15 },
 } as const;
+
+/** Share off a clearly slow day, and half of it a slightly slow one (common practice, no source). */
+export const usualShareOff = 0.1;
 
 /** Speeds are read to a hundredth, so their difference is exact to a thousandth. */
 const hair = 0.0005;
 
 /**
  * Load for the remaining sets from the speed of the marker or first set against its usual: 0.06–0.10
- * m/s slower 5 % off, more 10 % off, beyond 0.15 m/s no heavy work. Never above the plan, and always
+ * m/s slower half the share off (5 %), more the whole of it (10 %), beyond 0.15 m/s no heavy work. Never above the plan, and always
  * whole steps below it, rounded down, as such loads exist on the bar.
  *
  * @param plannedKg load planned, on plates that exist, kg
  * @param speed of the set, m/s
  * @param usualSpeed at the same load, m/s
  * @param stepKg smallest change of load, kg
+ * @param shareOff share off a clearly slow day, fraction
  * @returns Refuses `load-impossible`, `speed-impossible` (not in 0–4), `step-impossible` (not in
  * 0–20) and `step-too-large` when no load is left.
  */
@@ -42,6 +43,7 @@ export function loadDrop(
   speed: number,
   usualSpeed: number,
   stepKg: number,
+  shareOff: number = usualShareOff,
 ): Outcome<LoadDrop> {
   if (!(plannedKg > 0 && plannedKg <= 500)) return refuse("load-impossible", { loadKg: plannedKg });
   for (const one of [speed, usualSpeed]) {
@@ -53,10 +55,11 @@ export function loadDrop(
   if (slower < dropBands.light.from - hair) {
     return accept({ kind: "as planned", loadKg: plannedKg });
   }
-  const wanted =
-    slower > dropBands.clear.above + hair ? dropBands.clear.share : dropBands.light.share;
+  const wanted = slower > dropBands.clear.above + hair ? shareOff : shareOff / 2;
   const steps = Math.ceil((wanted * plannedKg) / stepKg - 1e-9);
   const loadKg = plannedKg - steps * stepKg;
   if (!(loadKg > 0)) return refuse("step-too-large", { stepKg, loadKg: plannedKg });
-  return accept({ kind: "lighter", loadKg, share: 1 - loadKg / plannedKg, slower });
+  return steps === 0
+    ? accept({ kind: "as planned", loadKg })
+    : accept({ kind: "lighter", loadKg, share: 1 - loadKg / plannedKg, slower });
 }

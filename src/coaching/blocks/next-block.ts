@@ -1,6 +1,7 @@
 import { accept, type Outcome, refuse } from "../../outcome";
 import { type Block, isSame, rotation } from "./block";
 import { mostReps } from "./repetition-load";
+import { stepUpKg } from "./step-up";
 
 /** What decided the next block. */
 export type NextBlockReason =
@@ -32,10 +33,13 @@ const mostRise = 0.1;
  * speed, then load; a blank gate holds. A step adds one step of load, no more than 10 % and only where
  * two repetitions stay in reserve. After the last block the rotation begins again at the heaviest load
  * not above the present one from which every later block, one step heavier each, keeps that reserve;
- * without a strength estimate two steps under the present load, so that each turn gains one step.
+ * without a strength estimate at the heaviest load whose turn ends no more than one step above the
+ * present one, so that each turn gains one step.
  *
  * @param strengthKg cautious end of the strength estimate, kg; null when there is none
  * @param stepKg smallest change of load, kg
+ * @param riseOf what a step adds to a load, kg; one step of at most 10 % when left out
+ * @param resetShare share of the present load the new rotation begins at, at most; 0 leaves it to the plan
  * @returns Refuses `load-impossible`, `strength-impossible`, `step-impossible`, `step-too-large`
  * and `reserve-never` when no load leaves two repetitions in reserve.
  */
@@ -47,6 +51,8 @@ export function nextBlock({
   heldSpeed,
   strengthKg,
   stepKg,
+  riseOf = (kg) => stepUpKg(kg, { stepKg, largestStep: mostRise }),
+  resetShare = 0,
 }: {
   readonly block: Block;
   readonly loadKg: number;
@@ -55,6 +61,8 @@ export function nextBlock({
   readonly heldSpeed: boolean | null;
   readonly strengthKg: number | null;
   readonly stepKg: number;
+  readonly riseOf?: (loadKg: number) => number;
+  readonly resetShare?: number;
 }): Outcome<NextBlock> {
   if (!(loadKg > 0 && loadKg <= 500)) return refuse("load-impossible", { loadKg });
   if (strengthKg !== null && !(strengthKg > 0 && strengthKg <= 500))
@@ -86,12 +94,26 @@ export function nextBlock({
   const place = rotation.findIndex((one) => isSame(one, block));
   const next = rotation[(place + 1) % rotation.length]!;
   if (place === rotation.length - 1) {
-    const from = strengthKg === null ? loadKg - 2 * stepKg : loadKg;
-    if (!(from > 0)) return refuse("step-too-large", { stepKg, loadKg });
-    const whole = (kg: number) => rotation.every((one, i) => keeps(one, kg + i * stepKg));
-    return answer(next, under(from, whole), "reset");
+    const lower = resetShare > 0 ? Math.ceil(((1 - resetShare) * loadKg) / stepKg - 1e-9) : 0;
+    const from = loadKg - lower * stepKg;
+    const turn = (kg: number) => {
+      const loads = [kg];
+      while (loads.length < rotation.length) {
+        const last = loads[loads.length - 1]!;
+        loads.push(last + riseOf(last));
+      }
+      return loads;
+    };
+    const highest = loadKg + riseOf(loadKg);
+    const whole = (kg: number) =>
+      strengthKg === null
+        ? resetShare > 0 || turn(kg)[rotation.length - 1]! <= highest + 1e-9
+        : turn(kg).every((one, i) => keeps(rotation[i]!, one));
+    const start = under(from, whole);
+    if (start === null && strengthKg === null) return refuse("step-too-large", { stepKg, loadKg });
+    return answer(next, start, "reset");
   }
-  const rise = stepKg / loadKg <= mostRise + 1e-9 ? stepKg : 0;
+  const rise = riseOf(loadKg);
   const wanted = loadKg + rise;
   const kg = under(wanted, (one) => keeps(next, one));
   if (kg !== wanted) return answer(next, kg, "reserve-short");

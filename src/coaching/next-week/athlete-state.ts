@@ -13,6 +13,8 @@ export type AthleteState = {
   readonly heldSpeed: boolean | null;
   /** Speed a first set usually moves at, m/s: the season's baseline for those who hold, recent for novices. */
   readonly usualSpeed: (loadKg: number) => number | null;
+  /** Low end of what that load usually moves at: one ordinary day in ten is slower. */
+  readonly lowSpeed?: (loadKg: number) => number | null;
   /** Cautious end of the strength estimate, kg; null when it is refused. Guards only. */
   readonly strengthLowKg: number | null;
   /** The box jump over the season; null when not tested. */

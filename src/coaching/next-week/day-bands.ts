@@ -1,4 +1,4 @@
-import { loadDrop } from "../blocks/load-drop";
+import { loadDrop, usualShareOff } from "../blocks/load-drop";
 
 /** One line of the day's decision: marker speeds from–to, and the load for the sets. */
 export type DayBand = {
@@ -17,15 +17,18 @@ const hundredth = 0.01;
  * The day's decision for paper: for each speed the marker may show, the load. Bands are those of
  * `loadDrop`, written in hundredths so that every speed is in exactly one.
  *
+ * @param shareOff share off a clearly slow day, fraction
  * @returns empty when no load but the plan exists
  */
 export function dayBands(
   plannedKg: number,
   usualMarkerSpeed: number,
   stepKg: number,
+  shareOff: number = usualShareOff,
 ): readonly DayBand[] {
   const usual = Math.round(usualMarkerSpeed * 100);
-  const at = (speed: number) => loadDrop(plannedKg, speed * hundredth, usual * hundredth, stepKg);
+  const at = (speed: number) =>
+    loadDrop(plannedKg, speed * hundredth, usual * hundredth, stepKg, shareOff);
   const bands: DayBand[] = [];
   let open: { top: number | null; key: string; loadKg: number | null; share: number } | null = null;
   // From fast to slow, one hundredth at a time: where the answer changes a new band begins.

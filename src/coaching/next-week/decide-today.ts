@@ -24,9 +24,7 @@ export type DayDecision =
   | {
       readonly kind: "repeat the marker";
       readonly slower: number;
-      /** Load to lift if the repeat says the same. */
-      readonly elseKg: number;
-      readonly elseShare: number;
+      readonly ifSame: RepeatLeadsTo;
     }
   | {
       readonly kind: "lighter";
@@ -40,13 +38,21 @@ export type DayDecision =
     }
   | { readonly kind: "no heavy work"; readonly slower: number | null };
 
+/** What to lift if the repeated marker says the same. */
+export type RepeatLeadsTo =
+  | { readonly kind: "as planned"; readonly loadKg: number }
+  | { readonly kind: "lighter"; readonly loadKg: number; readonly share: number }
+  | { readonly kind: "no heavy work" };
+
 export type DayPlan = {
   readonly plannedKg: number;
   readonly setsLeft: number;
   /** Usual speed of the set that was seen, m/s; null for a squad without a device. */
   readonly usualSpeed: number | null;
+  /** Slowest speed still usual for this athlete, m/s: the low end of the interval; null judges by bands alone. */
+  readonly lowSpeed?: number | null;
   readonly stepKg: number;
-  /** Share off when judged slow by eye, fraction. */
+  /** Share off a clearly slow day, and when judged slow by eye, fraction. */
   readonly usualDrop: number;
   /** Plates of the gym and the bar; null rounds by the step alone. */
   readonly gym: { readonly plates: readonly Plate[]; readonly barKg: number } | null;
@@ -57,54 +63,91 @@ export type DayPlan = {
  * that would change the load is then repeated once (common practice, no source).
  */
 const widestSet = 0.15;
+/** Wobble of one set within a day, m/s: what a band must be passed by to count alone (our simulations). */
+const setNoise = 0.02;
+const hair = 0.0005;
 
 /** Speeds are written to a hundredth; means are rounded to it, so that paper and phone agree. */
 const hundredths = (speed: number) => Math.round(speed * 100 + 1e-9) / 100;
+const hundredthsUp = (speed: number) => Math.ceil(speed * 100 - 0.05) / 100;
 
 /**
- * What to lift, from the marker or first set. Up to 0.10 m/s slower than usual takes the light band at
- * once; slower still repeats the marker once, and the better of the two decides; beyond 0.15 m/s, or
- * ill, no heavy work. Faster than usual adds nothing. Never above the plan.
+ * What to lift, from the marker or first set. Two things are asked of it: whether it passed a band of
+ * `loadDrop`, and whether it fell out of the athlete's own interval of usual speeds. Both: the band's
+ * load at once. Neither: as planned. One alone is a doubt, and so is a set whose repetitions differ
+ * widely: the marker is repeated once, and the better of the two decides. Then a steady athlete out of
+ * the interval takes the lightest band, and one inside a wide interval keeps the plan unless the band
+ * is passed by more than the wobble of a set. Without an interval the bands judge alone, and only what
+ * would take the whole share off is repeated. Faster than usual adds nothing. Never above the plan.
  *
  * @returns Refuses as `loadDrop`, `usual-speed-missing`, `sets-left-impossible` and `load-under-bar`.
  */
 export function decideToday(seen: SeenToday, plan: DayPlan): Outcome<DayDecision> {
-  const { plannedKg, setsLeft, usualSpeed } = plan;
+  const { plannedKg, setsLeft, usualSpeed, usualDrop } = plan;
   if (!(Number.isInteger(setsLeft) && setsLeft >= 0 && setsLeft <= 20)) {
     return refuse("sets-left-impossible", { setsLeft });
   }
   const usual = usualSpeed === null ? null : hundredths(usualSpeed);
+  // An interval that does not hold the usual speed is none.
+  const lowest = plan.lowSpeed ?? null;
+  const low = usual !== null && lowest !== null && lowest <= usual ? lowest : null;
   const check = loadDrop(plannedKg, usual ?? 1, usual ?? 1, plan.stepKg);
   if (!check.ok) return check;
   if (seen.kind === "nothing") {
-    const keepsFrom = usual === null ? null : hundredths(usual - dropBands.light.from + 0.01);
+    const keepsFrom =
+      usual === null
+        ? null
+        : Math.max(hundredths(usual - dropBands.light.from + 0.01), hundredthsUp(low ?? 0));
     return accept({ kind: "before the set", keepsFrom, loadKg: plannedKg });
   }
   if (seen.kind === "by eye") {
     if (seen.word === "ill") return accept({ kind: "no heavy work", slower: null });
-    if (seen.word === "slow") return lighter(plannedKg * (1 - plan.usualDrop), null, plan);
+    if (seen.word === "slow" && usualDrop > 0) {
+      return lighter(plannedKg * (1 - usualDrop), null, plan);
+    }
     return accept({ kind: "as planned", loadKg: plannedKg, above: seen.word === "fast" });
   }
   if (usual === null) return refuse("usual-speed-missing");
   const sets = seen.sets.filter((set) => set.length > 0);
   const means = sets.map((set) => hundredths(set.reduce((sum, one) => sum + one, 0) / set.length));
   const best = Math.max(...means);
-  const drop = loadDrop(plannedKg, best, usual, plan.stepKg);
+  const drop = loadDrop(plannedKg, best, usual, plan.stepKg, usualDrop);
   if (!drop.ok) return drop;
-  const { value } = drop;
-  if (value.kind === "as planned") {
-    const above = best - usual >= dropBands.light.from - 0.0005;
-    return accept({ kind: "as planned", loadKg: plannedKg, above });
-  }
+  const slower = usual - best;
   const once = sets.length === 1;
+  const unusual = low === null ? null : best < low - hair;
+  const passed = slower >= dropBands.light.from - hair;
+  if (!passed && unusual !== true) {
+    return accept({
+      kind: "as planned",
+      loadKg: plannedKg,
+      above: -slower >= dropBands.light.from - hair,
+    });
+  }
+  const clearly = slower > dropBands.clear.above + hair;
+  const none = slower > dropBands.none.above + hair;
+  const stays: Outcome<DayDecision> =
+    unusual === false && slower < dropBands.light.from + setNoise - hair
+      ? accept({ kind: "as planned", loadKg: plannedKg, above: false })
+      : none
+        ? accept({ kind: "no heavy work", slower })
+        : usualDrop <= 0
+          ? accept({ kind: "as planned", loadKg: plannedKg, above: false })
+          : lighter(plannedKg * (1 - (clearly ? usualDrop : usualDrop / 2)), slower, plan);
   const uneven = once && Math.max(...sets[0]!) - Math.min(...sets[0]!) > widestSet;
-  const clearly = value.slower > dropBands.clear.above + 0.0005;
-  const share = clearly ? dropBands.clear.share : dropBands.light.share;
-  if (value.kind === "no heavy work" && !uneven) return accept(value);
-  const less = lighter(plannedKg * (1 - share), value.slower, plan);
-  if (!less.ok || less.value.kind !== "lighter" || !(once && (clearly || uneven))) return less;
-  const { loadKg: elseKg, share: elseShare } = less.value;
-  return accept({ kind: "repeat the marker", slower: value.slower, elseKg, elseShare });
+  const doubt = unusual === null ? clearly && !none : unusual !== passed;
+  if (!stays.ok || !once || !(uneven || doubt)) return stays;
+  return accept({ kind: "repeat the marker", slower, ifSame: elseOf(stays.value) });
+}
+
+/** What the repeated marker leads to when it says the same. */
+function elseOf(decision: DayDecision): RepeatLeadsTo {
+  if (decision.kind === "lighter") {
+    return { kind: "lighter", loadKg: decision.loadKg, share: decision.share };
+  }
+  return decision.kind === "as planned"
+    ? { kind: "as planned", loadKg: decision.loadKg }
+    : { kind: "no heavy work" };
 }
 
 /** The heaviest load that exists at or under the one wanted, always under the plan. */

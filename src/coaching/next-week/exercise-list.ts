@@ -1,3 +1,8 @@
+import type { BodyPart } from "../availability/body-part";
+
+/** What may be missing for an exercise: something of the room, or a limb. */
+export type Missing = "rack" | "plate" | BodyPart;
+
 /** One exercise a session can hold. Risk and soreness decide between two of equal use. */
 export type Exercise = {
   readonly name: string;
@@ -8,11 +13,13 @@ export type Exercise = {
   readonly contacts: 0 | 1;
   readonly soreness: "low" | "medium";
   readonly risk: "low" | "medium";
-  /** Done instead when a plate, rack or limb is not available. */
+  /** Done instead when it is not available, or would make sore. */
   readonly instead: string;
+  /** Done instead when one thing is missing. A sore limb is trained on the other side or not at all. */
+  readonly without: Readonly<Partial<Record<Missing, string>>>;
 };
 
-/** The usual session (common practice, no source), in order. */
+/** The usual session and its alternatives (common practice, no source), in order. */
 export const exerciseList: readonly Exercise[] = [
   {
     name: "bike or rower, 10–15 min, until slightly out of breath",
@@ -22,6 +29,7 @@ export const exerciseList: readonly Exercise[] = [
     soreness: "low",
     risk: "low",
     instead: "brisk walk and mobility",
+    without: {},
   },
   {
     name: "hops on and off a plate",
@@ -31,6 +39,7 @@ export const exerciseList: readonly Exercise[] = [
     soreness: "low",
     risk: "low",
     instead: "skipping rope",
+    without: { plate: "skipping rope" },
   },
   {
     name: "plate-to-plate drop jump",
@@ -40,6 +49,7 @@ export const exerciseList: readonly Exercise[] = [
     soreness: "medium",
     risk: "medium",
     instead: "hops on and off a plate",
+    without: { plate: "skipping rope" },
   },
   {
     name: "straight-leg box jump",
@@ -49,6 +59,7 @@ export const exerciseList: readonly Exercise[] = [
     soreness: "low",
     risk: "medium",
     instead: "jump and reach",
+    without: { plate: "jump and reach" },
   },
   {
     name: "back squat",
@@ -58,6 +69,12 @@ export const exerciseList: readonly Exercise[] = [
     soreness: "medium",
     risk: "medium",
     instead: "leg press",
+    without: {
+      rack: "leg press",
+      leg: "single-leg press, other leg",
+      trunk: "leg press",
+      arm: "leg press",
+    },
   },
   {
     name: "rear-foot-elevated split squat, weight opposite",
@@ -67,6 +84,7 @@ export const exerciseList: readonly Exercise[] = [
     soreness: "medium",
     risk: "low",
     instead: "step-up",
+    without: { leg: "split squat, other leg only", trunk: "step-up", arm: "step-up, no weight" },
   },
   {
     name: "seated twist",
@@ -76,6 +94,7 @@ export const exerciseList: readonly Exercise[] = [
     soreness: "low",
     risk: "low",
     instead: "side plank",
+    without: { trunk: "side plank", arm: "dead bug" },
   },
 ];
 

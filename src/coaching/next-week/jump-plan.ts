@@ -25,7 +25,8 @@ const leastLandingKg = 5;
 /**
  * Low-impact hops, drop jumps and box jumps within the athlete's band of ground contacts, half of it
  * when eased. The stack is the last one cleared, or one small plate more while the jump is rising and
- * such a plate is in the gym. A session that is eased never raises the stack.
+ * such a plate is in the gym; what the gym's plates cannot make is built lower. A session that is eased
+ * never raises the stack.
  */
 export function jumpPlan(given: {
   readonly experience: "novice" | "trained" | null;
@@ -45,8 +46,8 @@ export function jumpPlan(given: {
   const boxJumps = Math.min(usualBoxJumps, contacts);
   const dropJumps = Math.min(mostDropJumps[level], Math.floor((contacts - boxJumps) / 4));
   const rising = !eased && state.jumpWord === "rising";
-  const stackKg =
-    wished.stackKg ?? (rising ? onePlateMore(state.lastStackKg, plates) : state.lastStackKg);
+  const lastKg = buildable(state.lastStackKg, plates);
+  const stackKg = wished.stackKg ?? (rising ? onePlateMore(lastKg, plates) : lastKg);
   const height = stackHeight(stackKg, plates);
   return {
     contacts,
@@ -61,6 +62,14 @@ export function jumpPlan(given: {
           ? Math.round(10 * height.value) / 10
           : null,
   };
+}
+
+/** The stack without its topmost plates until the gym's own plates make it; as it is without a table. */
+function buildable(stackKg: readonly number[], plates: readonly Plate[]): readonly number[] {
+  if (plates.length === 0) return stackKg;
+  let rest = stackKg;
+  while (rest.length > 0 && !stackHeight(rest, plates).ok) rest = rest.slice(0, -1);
+  return rest;
 }
 
 /** The stack with the thinnest plate that the gym still has for it; as it was when there is none. */

@@ -1,7 +1,8 @@
-import { type Block, isSame, rotation } from "../blocks/block";
-import { ladder } from "../blocks/ladder";
-import { nextBlock } from "../blocks/next-block";
+import type { Block } from "../blocks/block";
 import { mostReps } from "../blocks/repetition-load";
+import { stepAfter } from "../blocks/step-after";
+import type { StepSize } from "../blocks/step-up";
+import { weeksToHold } from "../blocks/weeks-to-hold";
 import type { Day } from "../calendar/day";
 import type { Race } from "../record/race";
 import type { SquadRules } from "../record/squad-rules";
@@ -25,32 +26,44 @@ export type OutlookWeek = {
  * held, never in a race week, and after the last step the rotation again. What a coach would write if
  * quality, volume and speed held every time; no promise.
  *
+ * A squad that steps by session is shown at the first session of each week.
+ *
  * @param weeksHeld weeks already spent at this block and load, the proposed one not counted
+ * @param firstTurn no other block than the first was done this season
  * @param holding true keeps block and load for all the weeks: slipping, modified, or coming back
  * @param weeks how many, the proposed one among them
  */
-export function outlook(given: {
-  readonly monday: Day;
-  readonly block: Block;
-  readonly loadKg: number;
-  readonly guardKg: number | null;
-  readonly stepKg: number;
-  readonly largestStep: number;
-  readonly weeksHeld: number;
-  readonly holding: boolean;
-  readonly races: readonly Race[];
-  readonly rules: Pick<SquadRules, "holdWeeks" | "raceWeekSets">;
-  readonly weeks: number;
-}): readonly OutlookWeek[] {
+export function outlook(
+  given: StepSize & {
+    readonly monday: Day;
+    readonly block: Block;
+    readonly loadKg: number;
+    readonly guardKg: number | null;
+    readonly weeksHeld: number;
+    readonly firstTurn: boolean;
+    readonly sessionsAWeek: number;
+    readonly holding: boolean;
+    readonly races: readonly Race[];
+    readonly rules: Pick<
+      SquadRules,
+      "firstHold" | "holdWeeks" | "raceWeekSets" | "resetShare" | "stepBySession"
+    >;
+    readonly weeks: number;
+  },
+): readonly OutlookWeek[] {
   const { guardKg, rules, races } = given;
-  let { block, loadKg, weeksHeld } = given;
+  let { block, loadKg, weeksHeld, firstTurn } = given;
+  const steps = rules.stepBySession >= 0.5 ? given.sessionsAWeek : 1;
   const ahead: OutlookWeek[] = [];
   for (let week = 0; week < given.weeks; week++) {
     const monday = given.monday + 7 * week;
     const kind = weekKind(monday, races);
     const ready = week > 0 && !given.holding && kind !== "race week";
-    if (ready && weeksHeld >= rules.holdWeeks) {
-      ({ block, loadKg } = stepAfter({ ...given, block, loadKg }));
+    if (ready && weeksHeld >= weeksToHold(block, firstTurn, rules)) {
+      for (let step = 0; step < steps; step++) {
+        ({ block, loadKg } = stepAfter({ ...given, resetShare: rules.resetShare, block, loadKg }));
+      }
+      firstTurn = false;
       weeksHeld = 0;
     }
     weeksHeld++;
@@ -64,22 +77,4 @@ export function outlook(given: {
     });
   }
   return ahead;
-}
-
-/** The next step of the ladder, or the rotation's new start after its last. */
-function stepAfter(given: {
-  readonly block: Block;
-  readonly loadKg: number;
-  readonly guardKg: number | null;
-  readonly stepKg: number;
-  readonly largestStep: number;
-}): { readonly block: Block; readonly loadKg: number } {
-  const { block, loadKg, guardKg, stepKg } = given;
-  if (!isSame(block, rotation[rotation.length - 1]!)) {
-    const next = ladder(given).steps[1];
-    return next ? { block: next.block, loadKg: next.loadKg } : { block, loadKg };
-  }
-  const all = { movedWell: true, volumeDone: true, heldSpeed: true };
-  const reset = nextBlock({ block, loadKg, strengthKg: guardKg, stepKg, ...all });
-  return reset.ok ? reset.value : { block, loadKg };
 }

@@ -4,7 +4,9 @@ import { ladder } from "../blocks/ladder";
 import { type NextBlockReason, nextBlock } from "../blocks/next-block";
 import { mostReps, singleFromSet } from "../blocks/repetition-load";
 import type { Restart } from "../blocks/restart";
+import { type StepSize, stepUpKg } from "../blocks/step-up";
 import { wayBack } from "../blocks/way-back";
+import { weeksToHold } from "../blocks/weeks-to-hold";
 import type { Day } from "../calendar/day";
 import type { SquadRules } from "../record/squad-rules";
 import type { WeekKind } from "../season/race-hours";
@@ -36,6 +38,8 @@ export type PlannedStep = {
   readonly loadKg: number;
   readonly halfSets: boolean;
   readonly reasons: readonly LineReason[];
+  /** Every gate stood open: with steps by session the week's second session may go on. */
+  readonly ready: boolean;
 };
 
 /** The step for next week: time off first, then the way back, then the season, then the gates in order. */
@@ -44,7 +48,7 @@ export function plannedStep(given: {
   readonly step: PresentStep;
   readonly rest: Restart | null;
   readonly guardKg: number | null;
-  readonly smallStep: number;
+  readonly size: StepSize;
   readonly rules: SquadRules;
   readonly mayDo: WhoMay["mayDo"];
   readonly sessionsAWeek: number;
@@ -52,15 +56,15 @@ export function plannedStep(given: {
   /** Days since a marathon whose easing is not over; null otherwise. */
   readonly marathonDays: number | null;
   readonly kind: WeekKind;
-  /** Largest step up for this athlete, fraction. */
-  readonly largestStep: number;
 }): PlannedStep {
-  const { state, step, rest, guardKg, smallStep, rules, mayDo, largestStep } = given;
+  const { state, step, rest, guardKg, size, rules, mayDo } = given;
+  const smallStep = size.stepKg;
   const hold = (code: string, facts: LineReason["facts"] = {}): PlannedStep => ({
     block: step.block,
     loadKg: guarded(step.block, step.loadKg, guardKg, smallStep),
     halfSets: false,
     reasons: [{ code, facts }],
+    ready: false,
   });
   if (rest && (given.marathonDays === null || rest.halfSets)) {
     return {
@@ -68,6 +72,7 @@ export function plannedStep(given: {
       loadKg: guarded(step.block, step.loadKg * (1 - rest.off), guardKg, smallStep),
       halfSets: rest.halfSets,
       reasons: [{ code: "restart", facts: { days: rest.daysOff, percent: 100 * rest.off } }],
+      ready: false,
     };
   }
   if (given.marathonDays !== null) {
@@ -76,6 +81,7 @@ export function plannedStep(given: {
       loadKg: guarded(step.block, step.loadKg * (1 - easedAfterMarathon), guardKg, smallStep),
       halfSets: true,
       reasons: [{ code: "after-marathon", facts: { days: given.marathonDays } }],
+      ready: false,
     };
   }
   const back = wayBack(step.sessions, given.sessionsAWeek, given.monday, smallStep);
@@ -92,6 +98,7 @@ export function plannedStep(given: {
       loadKg,
       halfSets: false,
       reasons: [{ code: "grade-back", facts: { before: back.beforeKg } }],
+      ready: false,
     };
   }
   if (state.word === "slipping") return hold("slipping-held");
@@ -105,30 +112,31 @@ export function plannedStep(given: {
     heldSpeed: state.heldSpeed ?? true,
   };
   const ready = gates.movedWell === true && gates.volumeDone === true && gates.heldSpeed;
-  if (ready && step.weeksHeld < rules.holdWeeks) {
-    return hold("hold-week", { week: step.weeksHeld + 1, of: rules.holdWeeks });
+  const weeks = weeksToHold(step.block, step.firstTurn, rules);
+  if (ready && step.weeksHeld < weeks) {
+    return hold("hold-week", { week: step.weeksHeld + 1, of: weeks });
   }
   // Volume falls before an A race and load is kept (Bosquet et al. 2007): no new step that week.
   if (ready && given.kind === "race week") return hold("race-week-held");
-  const stepFits = smallStep / step.loadKg <= largestStep + 1e-9;
   const next = nextBlock({
     block: step.block,
     loadKg: step.loadKg,
     ...gates,
     strengthKg: guardKg,
     stepKg: smallStep,
+    riseOf: (kg) => stepUpKg(kg, size),
+    resetShare: rules.resetShare,
   });
   if (!next.ok) return hold("reserve-short");
+  const { loadKg } = next.value;
   const reason: NextBlockReason = next.value.reason;
-  const tooLarge = next.value.loadKg > step.loadKg && !stepFits;
-  const loadKg = tooLarge ? step.loadKg : next.value.loadKg;
+  const level = reason === "step-too-coarse" && size.wanted === 0;
   // Planned backwards: a ladder whose last step would leave too little begins lower or climbs less.
   const whole = ladder({
     block: next.value.block,
     loadKg,
     guardKg,
-    stepKg: smallStep,
-    largestStep,
+    ...size,
   });
   const first = whole.steps[0];
   const backwards =
@@ -141,7 +149,7 @@ export function plannedStep(given: {
     halfSets: false,
     reasons: [
       {
-        code: tooLarge ? "step-too-coarse" : reason,
+        code: level ? "step-level" : reason,
         facts: {
           fromKg: step.loadKg,
           toKg: loadKg,
@@ -150,6 +158,7 @@ export function plannedStep(given: {
       },
       ...backwards,
     ],
+    ready,
   };
 }
 

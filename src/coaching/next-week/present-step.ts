@@ -4,6 +4,7 @@ import type { Day } from "../calendar/day";
 import { mondayOf, weekdayOfDay } from "../calendar/day";
 import type { LiftingSet } from "../record/lifting-set";
 import { nameKey } from "../record/name-key";
+import { isAssistance } from "./assistance-load";
 
 /** Where an athlete stands on the rotation, from the rows. */
 export type PresentStep = {
@@ -13,6 +14,8 @@ export type PresentStep = {
   readonly lastDay: Day;
   /** Weeks with a session at this block and load, the latest run of them. */
   readonly weeksHeld: number;
+  /** No other block than the rotation's first was done this season. */
+  readonly firstTurn: boolean;
   /** Of the last session: every set moved well, one did not, or it was not recorded. */
   readonly movedWell: boolean | null;
   /** Every set and repetition done; null when repetitions were not recorded. */
@@ -31,12 +34,17 @@ export type PresentStep = {
 const usualBarKg = 20;
 const usualMinute = 18 * 60;
 
-/** The step an athlete stands on, from the work sets of the lift done most; null without any. */
+/**
+ * The step an athlete stands on, from the work sets of the lift done most; null without any.
+ *
+ * @param seasonDays days that count as this season, back from `asOf`
+ */
 export function presentStep(
   sets: readonly LiftingSet[],
   athlete: string,
   asOf: Day,
   plannedSets: (block: Block, day: Day) => number,
+  seasonDays: number,
 ): PresentStep | null {
   const key = nameKey(athlete);
   const own = sets.filter((set) => set.day <= asOf && nameKey(set.athlete) === key);
@@ -70,6 +78,9 @@ export function presentStep(
     loadKg,
     lastDay,
     weeksHeld: new Set(days.slice(held).map(mondayOf)).size,
+    firstTurn: days
+      .filter((day) => day > asOf - seasonDays && !cut(day))
+      .every((day) => isSame(blockOf(on(day)), rotation[0]!)),
     movedWell: allOf(last.map(({ movedWell }) => movedWell)),
     volumeDone: volumeDone(last, planned, block.reps),
     reserveSeen: reserves.length === 0 ? null : Math.min(...reserves),
@@ -83,9 +94,8 @@ export function presentStep(
 }
 
 function mostDone(sets: readonly LiftingSet[]): string | null {
-  return (
-    byUse(sets.filter(({ kind }) => kind === "work").map((set) => nameKey(set.exercise)))[0] ?? null
-  );
+  const lifts = sets.filter(({ kind, exercise }) => kind === "work" && !isAssistance(exercise));
+  return byUse(lifts.map((set) => nameKey(set.exercise)))[0] ?? null;
 }
 
 /** The load the session was planned at: its first set's, before a slow day took some off. */

@@ -1,94 +1,38 @@
-import { type NotProposed, type WhoMay, whoMay } from "../availability/who-may";
+import { whoMay } from "../availability/who-may";
 import { type Block, isSame } from "../blocks/block";
-import { type Ladder, ladder } from "../blocks/ladder";
-import { plateStepKg, platesASide, roundDownToPlates } from "../blocks/plate-loading";
+import { ladder } from "../blocks/ladder";
+import { plateStepKg } from "../blocks/plate-loading";
 import { mostReps } from "../blocks/repetition-load";
 import { restartAfter } from "../blocks/restart";
-import { type Day, weekdayOfDay } from "../calendar/day";
+import { stepSizeOf } from "../blocks/step-size";
+import type { Day } from "../calendar/day";
 import { racesOf } from "../diary/races-of";
 import type { Athlete } from "../record/athlete";
 import { nameKey } from "../record/name-key";
-import type { Plate } from "../record/plate";
 import type { Race } from "../record/race";
 import type { SquadRows } from "../record/squad-rows";
-import { type DayChoice, type GymDays, gymDays } from "../season/gym-days";
-import { daysSinceMarathon, type WeekKind, weekKind } from "../season/race-hours";
+import { type DayChoice, gymDays } from "../season/gym-days";
+import { daysSinceMarathon, weekKind } from "../season/race-hours";
 import { raceWeekSets } from "../season/race-week-sets";
+import { assistanceLoad } from "./assistance-load";
 import type { AthleteState } from "./athlete-state";
-import { type DayBand, dayBands } from "./day-bands";
-import { type DropHeight, dropHeight } from "./drop-height";
-import { type JumpPlan, jumpPlan } from "./jump-plan";
+import { barLoad } from "./bar-load";
+import { dayBands } from "./day-bands";
+import { dayReasons } from "./day-reasons";
+import { dropHeight } from "./drop-height";
+import type { Missing } from "./exercise-list";
+import { jumpPlan } from "./jump-plan";
 import type { LineReason } from "./line-reason";
-import { type OutlookWeek, outlook } from "./outlook";
+import { otherwiseReasons, swapReasons } from "./line-reasons";
+import { outlook } from "./outlook";
 import { guardOf, plannedStep } from "./planned-step";
-import { type PresentStep, presentStep } from "./present-step";
-import { type SessionItem, sessionPlan } from "./session-plan";
+import { presentStep } from "./present-step";
+import type { LineChange, ProposedLine, ProposedSession } from "./proposed-line";
+import { sessionPlan } from "./session-plan";
+import { sessionSteps } from "./session-steps";
+import { usualPlates } from "./usual-plates";
 
-export type { LineReason };
-
-/** One gym session proposed. */
-export type ProposedSession = {
-  readonly day: Day;
-  readonly minute: number;
-  readonly block: Block;
-  readonly sets: number;
-  readonly reps: number;
-  readonly loadKg: number;
-  readonly barKg: number;
-  readonly plates: readonly number[];
-  readonly markerKg: number | null;
-  /** m/s; two repetitions under it end the set. */
-  readonly speedFloor: number | null;
-  readonly stackKg: readonly number[];
-  readonly stackCm: number | null;
-  readonly contacts: number;
-  /** How the contacts are spent: hops, drop jumps, box jumps. */
-  readonly jumps: Pick<JumpPlan, "hops" | "dropJumps" | "boxJumps">;
-  /** The session in its order, with what was swapped and why. */
-  readonly items: readonly SessionItem[];
-  /** Where drop jumps start from. */
-  readonly drop: DropHeight;
-  readonly bands: readonly DayBand[];
-  /** What the marker usually moves at, m/s; null when not known. */
-  readonly usualMarkerSpeed: number | null;
-  readonly reserve: number | null;
-  /** Hours from the session to the athlete's next race; null without one in three weeks. */
-  readonly hoursToRace: number | null;
-};
-
-export type ProposedLine = {
-  readonly athlete: string;
-  readonly who: WhoMay;
-  readonly not: NotProposed | "no-sets-yet" | "no-day" | null;
-  readonly kind: WeekKind;
-  readonly exercise: string;
-  readonly sessions: readonly ProposedSession[];
-  readonly reasons: readonly LineReason[];
-  readonly days: GymDays | null;
-  readonly ahead: Ladder | null;
-  /** Four weeks from the proposed one, if all goes well; empty when nothing is proposed. */
-  readonly outlook: readonly OutlookWeek[];
-  readonly step: PresentStep | null;
-  /** Worth reading before writing. */
-  readonly odd: boolean;
-};
-
-/** A coach's own wish for a line; what is left out stays as proposed. */
-export type LineChange = {
-  readonly block?: Block;
-  readonly sets?: number;
-  readonly loadKg?: number;
-  readonly day?: Day;
-  readonly contacts?: number;
-  readonly stackKg?: readonly number[];
-};
-
-const usualPlates: readonly Plate[] = [25, 20, 15, 10, 5, 2.5, 1.25].map((massKg) => ({
-  row: 0,
-  massKg,
-  thicknessCm: 0,
-  owned: null,
-}));
+export type { LineChange, LineReason, ProposedLine, ProposedSession };
 
 /** Gym sessions of a week at most, in a racing season (common practice, no source). */
 const mostSessions = 2;
@@ -113,7 +57,7 @@ export function proposeLine(given: {
     weekKind(day, races) === "race week"
       ? raceWeekSets(block.sets, rules.raceWeekSets)
       : block.sets;
-  const step = presentStep(rows.sets, name, asOf, setsOn);
+  const step = presentStep(rows.sets, name, asOf, setsOn, 7 * rules.seasonWeeks);
   const runs = rows.runs.filter((run) => nameKey(run.athlete) === nameKey(name));
   const mayOn = (day: Day) => whoMay(athlete, name, rows.availability, day);
   const sessionsAWeek = athlete?.sessionsAWeek ?? 2;
@@ -135,11 +79,12 @@ export function proposeLine(given: {
   const firstDay = change.day ?? days?.best[0]?.day ?? allowed?.day ?? monday;
   const who = mayOn(firstDay);
   const base = { athlete: name, who, kind, exercise: step?.exercise ?? "", days, step };
+  const usualDays = (step?.weekdays ?? []).slice(0, mostSessions);
   const nothing = (not: NonNullable<ProposedLine["not"]>): ProposedLine => ({
     ...base,
     not,
     sessions: [],
-    reasons: [{ code: not, facts: {} }, ...dayReasons(days, wanted, step?.weekdays ?? [])],
+    reasons: [{ code: not, facts: {} }, ...dayReasons(days, wanted, usualDays)],
     ahead: null,
     outlook: [],
     odd: not !== "out",
@@ -149,33 +94,27 @@ export function proposeLine(given: {
   if (days.best.length === 0 && change.day === undefined) return nothing("no-day");
 
   const plates = rows.plates.length > 0 ? rows.plates : usualPlates;
-  const stepKg = plateStepKg(plates) || 2.5;
-  const smallStep = Math.max(stepKg, 2.5);
+  const size = stepSizeOf(athlete, rules, Math.max(plateStepKg(plates) || 2.5, 2.5));
   const guardKg = guardOf(state, step);
   const rest = restartAfter(firstDay - step.lastDay, sessionsAWeek);
-  const largestStep = athlete?.experience === "novice" ? rules.noviceStep : rules.largestStep;
   const planned = plannedStep({
     state,
     step,
     rest,
     guardKg,
-    smallStep,
+    size,
     rules,
     mayDo: who.mayDo,
     sessionsAWeek,
     monday,
     kind,
-    largestStep,
     marathonDays: daysSinceMarathon(firstDay, races, rules),
   });
+  const byHand = change.block !== undefined || change.loadKg !== undefined;
+  const bar = (kg: number) => barLoad(kg, step.barKg, step.loadKg, plates);
   const block = change.block ?? planned.block;
-  const wantedKg = change.loadKg ?? planned.loadKg;
-  const rounded = roundDownToPlates(wantedKg, step.barKg, plates);
-  // Nothing lighter than the bar exists on it; a bar not lifted before is not proposed as a rise.
-  const loadKg = rounded.ok ? rounded.value : Math.min(step.barKg, step.loadKg);
-  const halved = planned.halfSets ? Math.max(1, Math.ceil(block.sets / 2)) : block.sets;
-  const sets =
-    change.sets ?? (kind === "race week" ? raceWeekSets(halved, rules.raceWeekSets) : halved);
+  const first = bar(change.loadKg ?? planned.loadKg);
+  const { loadKg } = first;
   const chosen: readonly DayChoice[] =
     change.day === undefined
       ? days.best
@@ -183,63 +122,112 @@ export function proposeLine(given: {
           days.all.find(({ day }) => day === change.day) ?? days.all[0]!,
           ...days.best.filter(({ day }) => Math.abs(day - change.day!) >= 2).slice(0, wanted - 1),
         ];
+  const held = isSame(block, step.block) && loadKg === step.loadKg ? step.weeksHeld : 0;
+  const bySession = rules.stepBySession >= 0.5;
+  const steps = sessionSteps({
+    ...size,
+    block,
+    loadKg,
+    guardKg,
+    resetShare: rules.resetShare,
+    count: chosen.length,
+    stepEach: bySession && planned.ready && kind !== "race week" && !byHand,
+  });
+  const setsOf = (one: Block) => {
+    const halved = planned.halfSets ? Math.max(1, Math.ceil(one.sets / 2)) : one.sets;
+    return (
+      change.sets ?? (kind === "race week" ? raceWeekSets(halved, rules.raceWeekSets) : halved)
+    );
+  };
   const eased =
     kind === "race week" || state.soreness !== null || state.lastWord === "well below usual";
-  const jumpsOn = (day: Day) => {
-    const { stackKg, stackCm, contacts, ...jumps } = jumpPlan({
+  // Without a table of plates heights are not known: the stack stays the last one cleared.
+  const jumpsOn = (day: Day) =>
+    jumpPlan({
       experience: athlete?.experience ?? null,
       noJumps: mayOn(day).noJumps,
       eased,
       state,
-      plates,
+      plates: rows.plates,
       wished: change,
     });
-    return { stackKg, stackCm, contacts, jumps };
-  };
-  const usual = step.markerKg === null ? null : state.usualSpeed(step.markerKg);
-  const floorFrom = state.usualSpeed(loadKg);
-  const side = platesASide(loadKg, step.barKg, plates);
-  const drop = dropHeight(rows.jumps, name, asOf, athlete?.experience ?? null, plates);
-  const itemsOn = (day: Day, { jumps }: Pick<ProposedSession, "jumps">) =>
-    sessionPlan({
+  const drop = dropHeight(rows.jumps, name, asOf, athlete?.experience ?? null, rows.plates);
+  const listed = rows.plates.length > 0;
+  const noRack = change.noRack === true || rules.racks < 0.5;
+  const sessions = chosen.map(({ day, minute }, at): ProposedSession => {
+    const { block: sessionBlock, loadKg: wantedKg, otherwise } = steps[at]!;
+    const { loadKg: kg, plates: side } = bar(wantedKg);
+    const { stackKg, stackCm, contacts, ...jumps } = jumpsOn(day);
+    const missing: readonly Missing[] = [
+      ...mayOn(day).limits,
+      ...(noRack ? ["rack" as const] : []),
+    ];
+    const boxKnown = state.lastStackKg.length > 0;
+    const items = sessionPlan({
       lift: step.exercise,
-      sets,
-      reps: block.reps,
-      loadKg,
+      sets: setsOf(sessionBlock),
+      reps: sessionBlock.reps,
+      loadKg: kg,
       markerKg: step.markerKg,
       jumps,
       noJumps: mayOn(day).noJumps,
       raceWeek: kind === "race week",
       state,
       notAvailable: [],
+      missing,
+      noPlates: [
+        ...(listed && drop.stackKg.length === 0 ? ["plate-to-plate drop jump"] : []),
+        ...(listed && boxKnown && stackKg.length === 0 ? ["straight-leg box jump"] : []),
+      ],
+      lastLoad: (exercise) => assistanceLoad(rows.sets, name, exercise, asOf),
     });
-  const sessions = chosen.map(({ day, minute }) => ({
-    day,
-    minute,
-    block,
-    sets,
-    reps: block.reps,
-    loadKg,
-    barKg: step.barKg,
-    plates: side.ok ? side.value : [],
-    markerKg: step.markerKg,
-    speedFloor: floorFrom === null ? null : floorFrom * (1 - rules.velocityLossCap),
-    ...jumpsOn(day),
-    items: itemsOn(day, jumpsOn(day)),
-    drop,
-    usualMarkerSpeed: usual,
-    bands: usual === null ? [] : dayBands(loadKg, usual, smallStep),
-    reserve: guardKg === null ? null : mostReps(loadKg / guardKg) - block.reps,
-    hoursToRace: hoursToNextRace(day, minute, races),
-  }));
+    const main = items.find((item) => item.kind === "main lift");
+    const instead = main?.insteadOf ? main : null;
+    const markerKg = instead ? null : step.markerKg;
+    const usual = markerKg === null ? null : state.usualSpeed(markerKg);
+    const floorFrom = instead ? null : state.usualSpeed(kg);
+    return {
+      day,
+      minute,
+      block: sessionBlock,
+      sets: setsOf(sessionBlock),
+      reps: sessionBlock.reps,
+      loadKg: kg,
+      barKg: step.barKg,
+      plates: instead ? [] : side,
+      instead,
+      otherwise:
+        instead || otherwise === null
+          ? null
+          : { ...otherwise, loadKg: bar(otherwise.loadKg).loadKg },
+      markerKg,
+      speedFloor: floorFrom === null ? null : floorFrom * (1 - rules.velocityLossCap),
+      stackKg,
+      stackCm,
+      contacts,
+      jumps,
+      // The marker is a lift of the bar: with another exercise in its place there is none.
+      items: instead ? items.filter((item) => item.kind !== "marker") : items,
+      drop,
+      usualMarkerSpeed: usual,
+      lowMarkerSpeed: markerKg === null ? null : (state.lowSpeed?.(markerKg) ?? null),
+      bands: usual === null ? [] : dayBands(kg, usual, size.stepKg, rules.loadDrop),
+      reserve: guardKg === null || instead ? null : mostReps(kg / guardKg) - sessionBlock.reps,
+      hoursToRace: hoursToNextRace(day, minute, races),
+    };
+  });
+  const sets = setsOf(block);
   const cut: LineReason[] =
     kind === "race week" && sets < block.sets
       ? [{ code: "race-week", facts: { from: block.sets, to: sets } }]
       : [];
   const reasons = [
+    ...swapReasons(sessions, who),
     ...planned.reasons,
+    ...first.reasons,
     ...cut,
-    ...dayReasons(days, wanted, step?.weekdays ?? []),
+    ...otherwiseReasons(sessions),
+    ...dayReasons(days, wanted, usualDays),
     ...(who.noJumps ? [{ code: "no-jumps", facts: { site: who.site } }] : []),
     ...(state.soreness
       ? [{ code: "sore", facts: { value: state.soreness.value, day: state.soreness.day } }]
@@ -251,15 +239,16 @@ export function proposeLine(given: {
     not: null,
     sessions,
     reasons,
-    ahead: ladder({ block, loadKg, guardKg, stepKg: smallStep, largestStep }),
+    ahead: ladder({ block, loadKg, guardKg, ...size }),
     outlook: outlook({
       monday,
       block,
       loadKg,
       guardKg,
-      stepKg: smallStep,
-      largestStep,
-      weeksHeld: isSame(block, step.block) && loadKg === step.loadKg ? step.weeksHeld : 0,
+      ...size,
+      weeksHeld: held,
+      firstTurn: step.firstTurn && isSame(block, step.block),
+      sessionsAWeek: wanted,
       holding: state.word === "slipping" || who.mayDo !== "full",
       races,
       rules,
@@ -273,35 +262,6 @@ export function proposeLine(given: {
       step.movedWell !== true ||
       state.lastWord === "well below usual",
   };
-}
-
-/**
- * The days a coach may have expected and the rule each breaks: the athlete's usual gym days, else the
- * first day that would have stood well apart from the one proposed.
- */
-function dayReasons(
-  days: GymDays | null,
-  wanted: number,
-  weekdays: readonly number[],
-): LineReason[] {
-  if (!days || days.best.length >= wanted) return [];
-  const expected = weekdays.slice(0, mostSessions);
-  const refused = days.all.flatMap(({ day, refused: rule }) =>
-    rule?.code === "before-race" && days.best.every((one) => Math.abs(one.day - day) >= 2)
-      ? [{ day, rule }]
-      : [],
-  );
-  const usual = refused.filter(({ day }) => expected.includes(weekdayOfDay(day)));
-  return (usual.length > 0 ? usual : refused.slice(0, 1)).map(({ day, rule }) => ({
-    code: "day-before-race",
-    facts: {
-      day,
-      hours: Math.floor(rule.hours),
-      race: rule.race.race,
-      matters: rule.race.matters ?? "C",
-      limit: rule.limit,
-    },
-  }));
 }
 
 function hoursToNextRace(day: Day, minute: number, races: readonly Race[]): number | null {

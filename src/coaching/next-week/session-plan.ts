@@ -1,8 +1,15 @@
 import type { AthleteState } from "./athlete-state";
-import { type Exercise, exerciseList } from "./exercise-list";
+import { type Exercise, exerciseList, type Missing } from "./exercise-list";
 
 /** Why an exercise is not the usual one. */
-export type SwapReason = "not-available" | "sore" | "well-below-usual" | "no-jumps";
+export type SwapReason =
+  | "not-available"
+  | "no-rack"
+  | "no-plate"
+  | "limb"
+  | "sore"
+  | "well-below-usual"
+  | "no-jumps";
 
 /** One exercise of a session, in its place. */
 export type SessionItem = {
@@ -10,7 +17,7 @@ export type SessionItem = {
   readonly kind: Exercise["kind"] | "marker";
   readonly sets: number;
   readonly reps: number;
-  /** kg on the bar; null where the exercise has none or it is chosen on the day. */
+  /** kg, for assistance the last done; null where the exercise has none or it is chosen by feel. */
   readonly loadKg: number | null;
   readonly contacts: number;
   /** The usual exercise this one stands for, or that was cut; null when it is the usual one. */
@@ -33,9 +40,18 @@ export type SessionGiven = {
   readonly noJumps: boolean;
   readonly raceWeek: boolean;
   readonly state: Pick<AthleteState, "soreness" | "lastWord">;
-  /** Names from the exercise list that cannot be done: a plate, rack or limb is missing. */
+  /** Names from the exercise list that cannot be done. */
   readonly notAvailable: readonly string[];
+  /** What is missing for everything that needs it: no rack, or a limb that limits. */
+  readonly missing?: readonly Missing[];
+  /** Names from the exercise list for which the gym has no plates. */
+  readonly noPlates?: readonly string[];
+  /** Load an assistance exercise was last done with, kg. */
+  readonly lastLoad?: (exercise: string) => number | null;
 };
+
+/** An alternative and the reason for it. */
+type Swap = { readonly reason: SwapReason; readonly instead: string };
 
 const hopsASet = 10;
 const jumpsASet = 5;
@@ -47,7 +63,7 @@ const assistanceReps = { split: 6, twist: 8 } as const;
  * The session in its order: warm-up, marker, hops, drop jump, box jump, main lift, assistance. What
  * is not available gives way to its alternative; soreness or a day well below usual takes out what
  * makes sore (its place is taken by the alternative of low soreness) and one set of assistance; with
- * no jumps allowed nothing that lands stays.
+ * no jumps allowed nothing that lands stays. A limb comes before the room: who may not squat needs no rack.
  */
 export function sessionPlan(given: SessionGiven): readonly SessionItem[] {
   const { state, jumps } = given;
@@ -71,17 +87,23 @@ export function sessionPlan(given: SessionGiven): readonly SessionItem[] {
     const [sets, reps] = amounts[usual.order] ?? [1, 1];
     if (usual.contacts > 0 && !given.noJumps && sets * reps === 0) continue;
     const swap = swapOf(usual, given, eased);
-    const landing = usual.contacts > 0 && swap !== "no-jumps";
     const main = usual.kind === "main lift";
+    const out = swap?.reason === "no-jumps";
+    const exercise = swap === null ? (main ? given.lift : usual.name) : swap.instead;
+    const onBar = main && swap === null;
     items.push({
-      exercise: swap === null ? (main ? given.lift : usual.name) : swapped(usual, swap),
+      exercise,
       kind: usual.kind,
-      sets: swap === "no-jumps" ? 0 : sets,
-      reps: swap === "no-jumps" ? 0 : reps,
-      loadKg: main && swap === null ? given.loadKg : null,
-      contacts: landing ? usual.contacts * sets * reps : 0,
-      insteadOf: swap === null ? null : usual.name,
-      reason: swap,
+      sets: out ? 0 : sets,
+      reps: out ? 0 : reps,
+      loadKg: onBar
+        ? given.loadKg
+        : main || usual.kind === "assistance"
+          ? (given.lastLoad?.(exercise) ?? null)
+          : null,
+      contacts: out ? 0 : usual.contacts * sets * reps,
+      insteadOf: swap === null ? null : main ? given.lift : usual.name,
+      reason: swap?.reason ?? null,
     });
     if (usual.order === 1 && given.markerKg !== null) {
       items.push({
@@ -99,16 +121,24 @@ export function sessionPlan(given: SessionGiven): readonly SessionItem[] {
   return items;
 }
 
-function swapOf(usual: Exercise, given: SessionGiven, eased: SwapReason | null): SwapReason | null {
-  if (usual.contacts > 0 && given.noJumps) return "no-jumps";
-  if (given.notAvailable.includes(usual.name)) return "not-available";
+function swapOf(usual: Exercise, given: SessionGiven, eased: SwapReason | null): Swap | null {
+  if (usual.contacts > 0 && given.noJumps) return { reason: "no-jumps", instead: "" };
+  if (given.notAvailable.includes(usual.name)) {
+    return { reason: "not-available", instead: usual.instead };
+  }
+  for (const what of given.missing ?? []) {
+    const instead = usual.without[what];
+    if (instead !== undefined) return { reason: what === "rack" ? "no-rack" : "limb", instead };
+  }
+  if (given.noPlates?.includes(usual.name)) {
+    return { reason: "no-plate", instead: usual.without.plate ?? usual.instead };
+  }
   const lifts = usual.kind === "main lift";
   // The main lift's own load is what a sore day changes; the rest of what makes sore gives way.
-  return eased !== null && usual.soreness === "medium" && !lifts ? eased : null;
+  return eased !== null && usual.soreness === "medium" && !lifts
+    ? { reason: eased, instead: usual.instead }
+    : null;
 }
-
-const swapped = (usual: Exercise, reason: SwapReason) =>
-  reason === "no-jumps" ? "" : usual.instead;
 
 /** A count in equal sets of about so many: 20 hops are 2×10, 14 are 2×7; never more than the count. */
 function inSets(count: number, about: number): readonly [number, number] {

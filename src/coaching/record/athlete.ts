@@ -19,4 +19,6 @@ export type Athlete = {
   readonly baselineTo: Day | null;
   readonly sessionsAWeek: number | null;
   readonly notes: string;
+  /** This athlete's own step up in load, fraction 0–0.1; left out or null takes the squad's. */
+  readonly stepShare?: number | null;
 };

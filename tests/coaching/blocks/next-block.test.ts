@@ -57,6 +57,27 @@ test("after the last block the rotation begins again with room for its later ste
   ]);
 });
 
+test("steps of the coach's own size: the new rotation leaves room for them, or begins where it is told", () => {
+  const riseOf = (kg: number) => (kg >= 50 ? 5 : 0);
+  const steps = { block: rotation[3]!, stepKg: 2.5, riseOf } as const;
+  expect(next({ loadKg: 70, riseOf })).toEqual(["3×5", 75, "step-up"]);
+  // 3×3 must leave two at 100 kg: 87 kg at most, three steps of 5 before it 72 at most; and 5×3 82.
+  expect(next({ ...steps, loadKg: 87 })).toEqual(["5×5", 72, "reset"]);
+  // Without an estimate the turn ends one step above the last: 80 + 5 less three times 5.
+  expect(next({ ...steps, loadKg: 80, strengthKg: null })).toEqual(["5×5", 70, "reset"]);
+  // 85 % of 80 is 68: five steps of 2.5 down from 80 is 67.5.
+  expect(next({ ...steps, loadKg: 80, strengthKg: null, resetShare: 0.85 })).toEqual([
+    "5×5",
+    67.5,
+    "reset",
+  ]);
+});
+
+test("without a rise a new rotation begins at the same load, turn after turn", () => {
+  const level = { block: rotation[3]!, riseOf: () => 0, strengthKg: null } as const;
+  expect(next({ ...level, loadKg: 60 })).toEqual(["5×5", 60, "reset"]);
+});
+
 test("figures that cannot be are refused", () => {
   expect(nextBlock({ ...usual, loadKg: -5 })).toEqual(refuse("load-impossible", { loadKg: -5 }));
   expect(nextBlock({ ...usual, strengthKg: 0 })).toEqual(
@@ -66,7 +87,8 @@ test("figures that cannot be are refused", () => {
   expect(nextBlock({ ...usual, loadKg: 20, strengthKg: 1 })).toEqual(
     refuse("reserve-never", { loadKg: 20, strengthKg: 1 }),
   );
-  expect(nextBlock({ ...usual, block: rotation[3]!, loadKg: 4, strengthKg: null })).toEqual(
+  const few = { ...usual, block: rotation[3]!, loadKg: 4, strengthKg: null };
+  expect(nextBlock({ ...few, resetShare: 0.3 })).toEqual(
     refuse("step-too-large", { stepKg: 2.5, loadKg: 4 }),
   );
 });

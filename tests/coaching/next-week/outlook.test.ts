@@ -13,11 +13,16 @@ const usual = {
   stepKg: 2.5,
   largestStep: 0.05,
   weeksHeld: 0,
+  firstTurn: false,
+  sessionsAWeek: 2,
   holding: false,
   races: [],
-  rules: { holdWeeks: 1, raceWeekSets: 0.5 },
+  rules: { holdWeeks: 1, firstHold: 1, raceWeekSets: 0.5, resetShare: 0, stepBySession: 0 },
   weeks: 5,
 } as const;
+const rules = (over: Partial<Parameters<typeof outlook>[0]["rules"]>) => ({
+  rules: { ...usual.rules, ...over },
+});
 const shown = (over: Partial<Parameters<typeof outlook>[0]> = {}) =>
   outlook({ ...usual, ...over }).map(({ block, loadKg }) => `${blockText(block)} ${loadKg}`);
 const race: Race = {
@@ -38,13 +43,49 @@ test("a step a week, and the rotation again", () => {
 });
 
 test("weeks held before count, and a squad that holds longer steps later", () => {
-  expect(shown({ rules: { holdWeeks: 3, raceWeekSets: 0.5 }, weeksHeld: 1 })).toEqual([
+  expect(shown({ ...rules({ holdWeeks: 3 }), weeksHeld: 1 })).toEqual([
     "5×5 70",
     "5×5 70",
     "3×5 72.5",
     "3×5 72.5",
     "3×5 72.5",
   ]);
+});
+
+test("the season's first 5×5 is held by a rule of its own, later ones by the rule for all", () => {
+  const held = rules({ firstHold: 3 });
+  expect(shown({ ...held, firstTurn: true })).toEqual([
+    "5×5 70",
+    "5×5 70",
+    "5×5 70",
+    "3×5 72.5",
+    "5×3 75",
+  ]);
+  expect(shown(held)[1]).toBe("3×5 72.5");
+});
+
+test("steps by session: a week of two sessions is two steps, whatever weeks a step is held for", () => {
+  // Mondays: 70, then two steps on 75, then two on: after 3×3 at 77.5 the rotation begins at 77.5.
+  expect(shown(rules({ stepBySession: 1, holdWeeks: 3 })).slice(0, 3)).toEqual([
+    "5×5 70",
+    "5×3 75",
+    "5×5 77.5",
+  ]);
+  const once = shown({ ...rules({ stepBySession: 1 }), sessionsAWeek: 1 });
+  expect(once.slice(0, 2)).toEqual(["5×5 70", "3×5 72.5"]);
+});
+
+test("the size of a step and the load a new rotation begins at are the coach's", () => {
+  // 8 % of 70 is 5.6 kg, two plate steps of 2.5; of 75 six, two again; of 80 6.4, two again.
+  expect(shown({ wanted: 0.08, largestStep: 0.08, guardKg: 150 }).slice(0, 4)).toEqual([
+    "5×5 70",
+    "3×5 75",
+    "5×3 80",
+    "3×3 85",
+  ]);
+  expect(new Set(shown({ wanted: 0 }).map((one) => one.split(" ")[1]))).toEqual(new Set(["70"]));
+  // 80 % of 77.5 is 62, on steps of 2.5 from 77.5 down 60.
+  expect(shown(rules({ resetShare: 0.8 }))[4]).toBe("5×5 60");
 });
 
 test("no step in a race week: sets cut, load kept", () => {
@@ -80,7 +121,7 @@ test("every step after the proposed one leaves two repetitions and rises by one 
           loadKg,
           guardKg,
           largestStep: percent / 100,
-          rules: { holdWeeks, raceWeekSets: 0.5 },
+          ...rules({ holdWeeks }),
           weeks: 8,
         });
         for (const [at, week] of weeks.entries()) {

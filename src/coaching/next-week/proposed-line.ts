@@ -1,0 +1,79 @@
+import type { NotProposed, WhoMay } from "../availability/who-may";
+import type { Block } from "../blocks/block";
+import type { Ladder } from "../blocks/ladder";
+import type { Day } from "../calendar/day";
+import type { GymDays } from "../season/gym-days";
+import type { WeekKind } from "../season/race-hours";
+import type { DayBand } from "./day-bands";
+import type { DropHeight } from "./drop-height";
+import type { JumpPlan } from "./jump-plan";
+import type { LineReason } from "./line-reason";
+import type { OutlookWeek } from "./outlook";
+import type { PresentStep } from "./present-step";
+import type { SessionItem } from "./session-plan";
+import type { SessionStep } from "./session-steps";
+
+/** One gym session proposed. */
+export type ProposedSession = {
+  readonly day: Day;
+  readonly minute: number;
+  readonly block: Block;
+  readonly sets: number;
+  readonly reps: number;
+  readonly loadKg: number;
+  readonly barKg: number;
+  readonly plates: readonly number[];
+  /** What is done in place of the main lift, and then no load of the ladder counts; null for the lift. */
+  readonly instead: SessionItem | null;
+  /** With steps by session: what is lifted unless the session before went well. */
+  readonly otherwise: SessionStep["otherwise"];
+  readonly markerKg: number | null;
+  /** m/s; two repetitions under it end the set. */
+  readonly speedFloor: number | null;
+  readonly stackKg: readonly number[];
+  readonly stackCm: number | null;
+  readonly contacts: number;
+  /** How the contacts are spent: hops, drop jumps, box jumps. */
+  readonly jumps: Pick<JumpPlan, "hops" | "dropJumps" | "boxJumps">;
+  /** The session in its order, with what was swapped and why. */
+  readonly items: readonly SessionItem[];
+  /** Where drop jumps start from. */
+  readonly drop: DropHeight;
+  readonly bands: readonly DayBand[];
+  /** What the marker usually moves at, m/s; null when not known. */
+  readonly usualMarkerSpeed: number | null;
+  /** Slowest marker that is still usual for this athlete, m/s; null when not known. */
+  readonly lowMarkerSpeed: number | null;
+  readonly reserve: number | null;
+  /** Hours from the session to the athlete's next race; null without one in three weeks. */
+  readonly hoursToRace: number | null;
+};
+
+export type ProposedLine = {
+  readonly athlete: string;
+  readonly who: WhoMay;
+  readonly not: NotProposed | "no-sets-yet" | "no-day" | null;
+  readonly kind: WeekKind;
+  readonly exercise: string;
+  readonly sessions: readonly ProposedSession[];
+  readonly reasons: readonly LineReason[];
+  readonly days: GymDays | null;
+  readonly ahead: Ladder | null;
+  /** Four weeks from the proposed one, if all goes well; empty when nothing is proposed. */
+  readonly outlook: readonly OutlookWeek[];
+  readonly step: PresentStep | null;
+  /** Worth reading before writing. */
+  readonly odd: boolean;
+};
+
+/** A coach's own wish for a line; what is left out stays as proposed. */
+export type LineChange = {
+  readonly block?: Block;
+  readonly sets?: number;
+  readonly loadKg?: number;
+  readonly day?: Day;
+  readonly contacts?: number;
+  readonly stackKg?: readonly number[];
+  /** No rack for this week's sessions. */
+  readonly noRack?: boolean;
+};
