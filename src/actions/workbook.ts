@@ -40,8 +40,18 @@ export type Workbook = {
   readonly write: (tabId: number, block: Block) => void;
   /** Adds a tab at the end. Throws when the name is taken. */
   readonly addTab: (name: string) => Tab;
-  /** Makes the headings bold and stay in view, wraps text from there on, sets widths in pixels. */
-  readonly dress: (tabId: number, headingRow: number, widths: readonly number[]) => void;
+  /**
+   * Makes the headings bold and stay in view, wraps text from there on, sets widths in pixels. From a
+   * column other than the first only those columns are dressed and nothing is frozen.
+   */
+  readonly dress: (
+    tabId: number,
+    headingRow: number,
+    widths: readonly number[],
+    fromColumn?: number,
+  ) => void;
+  /** Whether no cell of a column has a ground of its own, from a row down to the last filled one. */
+  readonly isPlain: (tabId: number, column: number, fromRow: number) => boolean;
   /** Gives a column a fixed ground from a row down to the tab's end. */
   readonly paint: (tabId: number, column: number, fromRow: number, colour: string) => void;
   /** Shows a tab and selects cells of it, "C33". */
@@ -56,6 +66,11 @@ export type Workbook = {
   readonly format: (tabId: number, range: string, pattern: string) => void;
   /** Warns before a range is edited; everybody still may. Once for each range and reason. */
   readonly warn: (tabId: number, range: string, reason: string) => void;
+  /** Tags a column; the tag goes wherever the column is moved to, and goes with it when it is taken out. */
+  readonly tagColumn: (tabId: number, column: number, tag: string) => void;
+  /** Where a tab's tagged columns stand now, from 1, by tag; one read. */
+  readonly taggedColumns: (tabId: number) => ReadonlyMap<string, number>;
+  readonly untagColumn: (tabId: number, tag: string) => void;
   /** What was remembered with the workbook under a key; null when nothing was. */
   readonly recall: (key: string) => string | null;
   readonly remember: (key: string, value: string) => void;

@@ -32,17 +32,23 @@ export function sheetWorkbook(): Workbook {
       );
     },
     addTab: (name) => tabOf(spreadsheet.insertSheet(name, spreadsheet.getSheets().length)),
-    dress: (tabId, headingRow, widths) => {
+    dress: (tabId, headingRow, widths, fromColumn = 1) => {
       const sheet = sheetOf(tabId);
-      sheet.setFrozenRows(headingRow);
+      if (fromColumn === 1) sheet.setFrozenRows(headingRow);
       if (widths.length > 0) {
-        sheet.getRange(headingRow, 1, 1, widths.length).setFontWeight("bold");
+        sheet.getRange(headingRow, fromColumn, 1, widths.length).setFontWeight("bold");
         const rows = sheet.getMaxRows() - headingRow + 1;
-        sheet.getRange(headingRow, 1, rows, widths.length).setWrap(true);
+        sheet.getRange(headingRow, fromColumn, rows, widths.length).setWrap(true);
       }
       widths.forEach((pixels, at) => {
-        sheet.setColumnWidth(at + 1, pixels);
+        sheet.setColumnWidth(fromColumn + at, pixels);
       });
+    },
+    isPlain: (tabId, column, fromRow) => {
+      const sheet = sheetOf(tabId);
+      const rows = Math.max(1, sheet.getLastRow() - fromRow + 1);
+      const grounds = sheet.getRange(fromRow, column, rows, 1).getBackgrounds();
+      return grounds.every(([ground]) => ground === "#ffffff");
     },
     paint: (tabId, column, fromRow, colour) => {
       const sheet = sheetOf(tabId);
@@ -75,6 +81,23 @@ export function sheetWorkbook(): Workbook {
         .some((one) => one.getDescription() === reason);
       if (!there) sheet.getRange(range).protect().setDescription(reason).setWarningOnly(true);
     },
+    tagColumn: (tabId, column, tag) => {
+      const sheet = sheetOf(tabId);
+      const [letters] = sheet.getRange(1, column).getA1Notation().split(/\d/);
+      // Only whole columns take a tag, and "C:C" is one whatever the number of rows.
+      sheet.getRange(`${letters}:${letters}`).addDeveloperMetadata(columnTag, tag);
+    },
+    taggedColumns: (tabId) => {
+      const places = new Map<string, number>();
+      for (const tag of columnTags(sheetOf(tabId))) {
+        const column = tag.getLocation().getColumn()?.getColumn();
+        if (column !== undefined) places.set(String(tag.getValue()), column);
+      }
+      return places;
+    },
+    untagColumn: (tabId, tag) => {
+      for (const one of columnTags(sheetOf(tabId))) if (one.getValue() === tag) one.remove();
+    },
     recall: (key) => properties().getProperty(key),
     remember: (key, value) => {
       properties().setProperty(key, value);
@@ -99,6 +122,16 @@ export function sheetWorkbook(): Workbook {
       }
     },
   };
+}
+
+const columnTag = "holdline column";
+
+function columnTags(sheet: GoogleAppsScript.Spreadsheet.Sheet) {
+  return sheet
+    .createDeveloperMetadataFinder()
+    .withKey(columnTag)
+    .withLocationType(SpreadsheetApp.DeveloperMetadataLocationType.COLUMN)
+    .find();
 }
 
 /**

@@ -14,6 +14,13 @@ export type MemoryWorkbook = Workbook & {
     formula?: string,
   ) => void;
   readonly insertColumn: (name: string, column: number) => void;
+  /** Moves a column before another, both counted before the move. */
+  readonly moveColumn: (name: string, from: number, before: number) => void;
+  readonly deleteColumn: (name: string, column: number) => void;
+  /** Moves a tab to a place among the tabs, from 0. */
+  readonly moveTab: (name: string, to: number) => void;
+  /** A coach's new tab at a place among the tabs. */
+  readonly insertTab: (name: string, at: number) => void;
   readonly sortRows: (
     name: string,
     fromRow: number,
@@ -49,10 +56,25 @@ export function memoryWorkbook(
   const kept = new Map<string, string>();
   const marks = new Map<number, { ours: boolean; highlight: Highlight }[]>();
   const offers = new Map<string, readonly string[]>();
-  const dressed = new Map<number, unknown>();
+  const dressed = new Map<string, unknown>();
   const formats = new Map<string, string>();
   const painted = new Map<string, string>();
   const warned = new Map<string, string>();
+  /** By tab: the column each tag stands on, from 1. */
+  const tags = new Map<number, Map<string, number>>();
+  const tagsOf = (id: number) => {
+    const found = tags.get(id) ?? new Map<string, number>();
+    tags.set(id, found);
+    return found;
+  };
+  /** Columns renumbered; null takes one out, and its tag with it. */
+  const renumber = (id: number, to: (column: number) => number | null) => {
+    for (const [tag, column] of [...tagsOf(id)]) {
+      const now = to(column);
+      if (now === null) tagsOf(id).delete(tag);
+      else tagsOf(id).set(tag, now);
+    }
+  };
   let selected: string | null = null;
   let locked = false;
   const tabOf = (id: number) => {
@@ -117,9 +139,12 @@ export function memoryWorkbook(
       const { id } = add(name, []);
       return { id, name };
     }),
-    dress: counted("dress", (id, headingRow, widths) => {
-      dressed.set(id, { headingRow, widths });
+    dress: counted("dress", (id, headingRow, widths, fromColumn = 1) => {
+      dressed.set(`${id}!${fromColumn}`, { headingRow, widths });
     }),
+    isPlain: counted("isPlain", (id, column) =>
+      [...painted.keys()].every((key) => !key.startsWith(`${tabOf(id).name}!${column}!`)),
+    ),
     paint: counted("paint", (id, column, fromRow, colour) => {
       painted.set(`${tabOf(id).name}!${column}!${fromRow}`, colour);
     }),
@@ -142,6 +167,15 @@ export function memoryWorkbook(
     }),
     warn: counted("warn", (id, range, reason) => {
       warned.set(`${tabOf(id).name}!${range}`, reason);
+    }),
+    tagColumn: counted("tagColumn", (id, column, tag) => {
+      lockedWrite();
+      tagsOf(id).set(tag, column);
+    }),
+    taggedColumns: counted("taggedColumns", (id) => new Map(tagsOf(id))),
+    untagColumn: counted("untagColumn", (id, tag) => {
+      lockedWrite();
+      tagsOf(id).delete(tag);
     }),
     recall: counted("recall", (key) => kept.get(key) ?? null),
     remember: counted("remember", (key, value) => {
@@ -166,6 +200,31 @@ export function memoryWorkbook(
       for (const row of named(name).cells) {
         if (row.length >= column) row.splice(column - 1, 0, { value: "", formula: "" });
       }
+      renumber(named(name).id, (at) => (at >= column ? at + 1 : at));
+    },
+    moveColumn: (name, from, before) => {
+      const to = before > from ? before - 1 : before;
+      const { id, cells } = named(name);
+      const width = Math.max(...cells.map((row) => row.length));
+      for (const row of cells) {
+        while (row.length < width) row.push({ value: "", formula: "" });
+        row.splice(to - 1, 0, ...row.splice(from - 1, 1));
+      }
+      const order = Array.from({ length: width }, (_, at) => at + 1);
+      order.splice(to - 1, 0, ...order.splice(from - 1, 1));
+      renumber(id, (at) => order.indexOf(at) + 1);
+    },
+    deleteColumn: (name, column) => {
+      for (const row of named(name).cells) row.splice(column - 1, 1);
+      renumber(named(name).id, (at) => (at === column ? null : at > column ? at - 1 : at));
+    },
+    moveTab: (name, to) => {
+      const [tab] = made.splice(made.indexOf(named(name)), 1);
+      made.splice(to, 0, tab!);
+    },
+    insertTab: (name, at) => {
+      add(name, []);
+      made.splice(at, 0, ...made.splice(-1));
     },
     sortRows: (name, fromRow, by) => {
       const { cells } = named(name);

@@ -3,7 +3,7 @@ import type { Written } from "../workbook";
 import { writtenText } from "./cell-text";
 import { lineName, type PlannedLine, type WeekColumn, weekColumns } from "./plan-lines";
 import type { WeekTab } from "./week-tab";
-import type { WrittenBefore } from "./written-before";
+import { earlierTexts, type WrittenBefore } from "./written-before";
 
 /** One cell to write. */
 export type CellToWrite = {
@@ -81,7 +81,7 @@ export function mergeWeek(given: {
       const place = tab.columnOf[column];
       const text = writtenText(wanted(column));
       const now = standing === undefined ? null : tab.text(row, place);
-      const earlier = before[name]?.[column] ?? [];
+      const earlier = earlierTexts(before, name, column);
       if (now === null || now === text) {
         ours[column] = [text];
       } else if (earlier.includes(now)) {

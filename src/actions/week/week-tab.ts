@@ -10,12 +10,17 @@ import { ownTabNames } from "../../words/tabs";
 import type { Tab, Workbook, Written } from "../workbook";
 import { standingText } from "./cell-text";
 import { typedColumn, type WeekColumn, weekColumns } from "./plan-lines";
+import { recallWritten } from "./written-before";
 
 /** The `Next week` tab as it stands. */
 export type WeekTab = {
   readonly tab: Tab;
   /** Column of each heading, from 1. */
   readonly columnOf: Readonly<Record<WeekColumn, number>>;
+  /** Columns a newer version brings, not in the tab yet: where they will stand is in `columnOf`. */
+  readonly coming: readonly WeekColumn[];
+  /** Row of the headings, from 1. */
+  readonly headingAt: number;
   /** Row of each line, from 1, by its name. */
   readonly rowOf: ReadonlyMap<string, number>;
   /** First row with nothing in it nor below it. */
@@ -26,24 +31,50 @@ export type WeekTab = {
 };
 
 const headingRow = 4;
-const widths = [132, 64, 100, 340, 92, 60, 60, 150, 64, 100, 76, 380, 420, 240];
+/** Pixels. The first four fit a phone's width together: whose, which marker, what was typed, the answer. */
+const widths: Readonly<Record<WeekColumn, number>> = {
+  athlete: 92,
+  marker: 56,
+  typed: 84,
+  today: 168,
+  day: 92,
+  sets: 60,
+  load: 60,
+  plates: 120,
+  floor: 64,
+  stack: 84,
+  contacts: 76,
+  assistance: 380,
+  why: 380,
+  line: 240,
+};
 /** Ground of the one column a coach types into; dark text on it keeps a contrast above 15:1. */
 const typedGround = "#fff7d6";
+/** Looks of a tab: a tab made before these is given the ground of its typed column once. */
+const looks = { key: "next week looks", version: "1" } as const;
 
 /** The tab that bears our name; null when there is none. */
 export function findWeekTab(workbook: Workbook): Tab | null {
   return workbook.tabs().find(({ name }) => name === ownTabNames.nextWeek) ?? null;
 }
 
-/** Makes the tab when it is missing and heads it when it is empty; running it again changes nothing. */
+/**
+ * Makes the tab when it is missing, heads it when it is empty, and gives a tab of an older version
+ * the columns and looks it has not got; running it again changes nothing.
+ */
 export function ensureWeekTab(workbook: Workbook, monday: string): Tab {
   const tab = findWeekTab(workbook) ?? workbook.addTab(ownTabNames.nextWeek);
   const isEmpty = workbook.values(tab.id).every((row) => row.every((cell) => cell === ""));
-  if (!isEmpty) return tab;
+  if (!isEmpty) return bringUpToDate(workbook, tab);
   const blank = weekColumns.map(() => "");
   const line = (text: string): Written[] => [text, ...blank.slice(1)];
-  workbook.dress(tab.id, headingRow, widths);
+  workbook.dress(
+    tab.id,
+    headingRow,
+    weekColumns.map((column) => widths[column]),
+  );
   workbook.paint(tab.id, weekColumns.indexOf(typedColumn) + 1, headingRow, typedGround);
+  workbook.remember(looks.key, looks.version);
   workbook.write(tab.id, {
     row: 1,
     column: 1,
@@ -56,7 +87,37 @@ export function ensureWeekTab(workbook: Workbook, monday: string): Tab {
   return tab;
 }
 
-/** Reads the tab. Throws a sentence when a heading is gone or a line stands twice. */
+/** The columns a newer version brings go to the right of everything; no cell of the coach's is touched. */
+function bringUpToDate(workbook: Workbook, tab: Tab): Tab {
+  const { columnOf, coming, headingAt } = readWeekTab(workbook, tab);
+  const [first] = coming;
+  if (first !== undefined) {
+    workbook.dress(
+      tab.id,
+      headingAt,
+      coming.map((column) => widths[column]),
+      columnOf[first],
+    );
+    workbook.write(tab.id, {
+      row: headingAt,
+      column: columnOf[first],
+      values: [coming.map((column) => nextWeekHeadings[column])],
+    });
+  }
+  if (workbook.recall(looks.key) !== looks.version) {
+    const at = columnOf[typedColumn];
+    if (workbook.isPlain(tab.id, at, headingAt)) {
+      workbook.paint(tab.id, at, headingAt, typedGround);
+    }
+    workbook.remember(looks.key, looks.version);
+  }
+  return tab;
+}
+
+/**
+ * Reads the tab. Throws a sentence when a heading is gone or a line stands twice. A heading that was
+ * never written here is not gone: it came with a newer version, and its column is still to be made.
+ */
 export function readWeekTab(workbook: Workbook, tab: Tab): WeekTab {
   const values: Cells = workbook.values(tab.id);
   const formulas = workbook.formulas(tab.id);
@@ -69,7 +130,14 @@ export function readWeekTab(workbook: Workbook, tab: Tab): WeekTab {
   const columnOf = Object.fromEntries(
     weekColumns.map((column) => [column, headings.indexOf(nextWeekHeadings[column]) + 1]),
   ) as Record<WeekColumn, number>;
-  const missing = weekColumns.filter((column) => columnOf[column] === 0);
+  const known = new Set(
+    Object.values(recallWritten(workbook)).flatMap((line) => Object.keys(line)),
+  );
+  const absent = weekColumns.filter((column) => columnOf[column] === 0);
+  const coming = absent.filter(
+    (column) => heading >= 0 && known.size > 0 && column !== typedColumn && !known.has(column),
+  );
+  const missing = absent.filter((column) => !coming.includes(column));
   if (missing.length > 0)
     throw new Error(
       notOurTabWords(
@@ -89,5 +157,16 @@ export function readWeekTab(workbook: Workbook, tab: Tab): WeekTab {
     if (other !== undefined) throw new Error(lineTwiceWords(tab.name, name, [other, row]));
     rowOf.set(name, row);
   }
-  return { tab, columnOf, rowOf, freeRow: lastRow + 1, text, filled };
+  const width = Math.max(...values.map((row) => row.length));
+  let lastColumn = Math.max(...Object.values(columnOf));
+  for (let row = heading + 1; row <= values.length; row++) {
+    for (let column = lastColumn + 1; column <= width; column++) {
+      if (text(row, column) !== "") lastColumn = column;
+    }
+  }
+  coming.forEach((column, at) => {
+    columnOf[column] = lastColumn + 1 + at;
+  });
+  const headingAt = heading + 1;
+  return { tab, columnOf, coming, headingAt, rowOf, freeRow: lastRow + 1, text, filled };
 }

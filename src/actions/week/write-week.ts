@@ -11,7 +11,7 @@ import { forgetChanges } from "./coach-changes";
 import { mergeWeek, type WeekMerge } from "./merge-week";
 import { assertWritable, lineName, type PlannedLine } from "./plan-lines";
 import { ensureWeekTab, findWeekTab, readWeekTab } from "./week-tab";
-import { recallWritten, rememberWritten, type WrittenBefore } from "./written-before";
+import { earlierTexts, recallWritten, rememberWritten, type WrittenBefore } from "./written-before";
 
 /** A week's lines to stand in the tab. */
 export type WeekToWrite = {
@@ -122,7 +122,7 @@ function both(before: WrittenBefore, after: WrittenBefore): WrittenBefore {
         Object.fromEntries(
           [...columns].map((column) => [
             column,
-            [...new Set([...(before[name]?.[column] ?? []), ...(after[name]?.[column] ?? [])])],
+            [...new Set([...earlierTexts(before, name, column), ...(after[name]?.[column] ?? [])])],
           ]),
         ),
       ];

@@ -11,6 +11,16 @@ const stored = z.record(z.string(), z.record(z.string(), z.array(z.string())));
  */
 export type WrittenBefore = Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>;
 
+/** What may stand in a cell from us; a line written before its column was there left it blank. */
+export function earlierTexts(
+  before: WrittenBefore,
+  name: string,
+  column: string,
+): readonly string[] {
+  const line = before[name];
+  return line ? (line[column] ?? [""]) : [];
+}
+
 /** What was written before; nothing after a copy of the workbook, where all cells count as the coach's. */
 export function recallWritten(workbook: Workbook): WrittenBefore {
   const text = recallLong(workbook, key);

@@ -1,5 +1,6 @@
 import type { PlannedLine } from "../../../src/actions/week/plan-lines";
 import { takeBackWeek, weekDifference, writeWeek } from "../../../src/actions/week/write-week";
+import { recallWritten, rememberWritten } from "../../../src/actions/week/written-before";
 import { memoryWorkbook } from "../memory-workbook";
 
 // Invented lines of the invented club; only the writing is under test here.
@@ -251,4 +252,57 @@ test("a long week is remembered in parts the platform takes", () => {
   const many = Array.from({ length: 60 }, (_, i) => line(`Runner ${i}`, 1, 50, "ü".repeat(200)));
   writeWeek(book, week(many));
   expect(writeWeek(book, week(many)).said).toBe("60 lines the same.");
+});
+
+/** The tab as a version without speed floor and assistance left it, with a coach's own notes beside it. */
+function olderTab(): ReturnType<typeof memoryWorkbook> {
+  const book = memoryWorkbook(coachTab);
+  writeWeek(book, week(three));
+  const known = recallWritten(book);
+  book.deleteColumn("Next week", 12);
+  book.deleteColumn("Next week", 9);
+  const without = Object.fromEntries(
+    Object.entries(known).map(([name, { floor, assistance, ...columns }]) => [name, columns]),
+  );
+  book.alone(() => rememberWritten(book, without));
+  book.forget("next week looks");
+  book.type("Next week", 5, typedAt + 1, ".79 .80");
+  book.type("Next week", 6, loadAt + 1, 60);
+  book.type("Next week", 5, 14, "straps");
+  return book;
+}
+
+test("a tab of an older version is given its new columns at the right end, the coach's cells kept", () => {
+  const book = olderTab();
+  const before = book.values(book.tabNamed("Next week").id).map((row) => [...row]);
+  // The difference is shown before anything is done to the tab.
+  expect(weekDifference(book, week(three))).toMatchObject({ kept: ["G6"] });
+  expect(writeWeek(book, week(three)).said).toBe("3 lines changed. Yours, kept: G6.");
+  const after = book.values(book.tabNamed("Next week").id);
+  before.forEach((row, i) => {
+    // Formulas are written for their own row; all else that stood there stands there still.
+    row.forEach((cell, j) => {
+      if (j !== 3) expect(after[i]![j]).toEqual(cell);
+    });
+  });
+  expect(after[3]!.slice(14)).toEqual(["Speed floor", "Assistance"]);
+  expect(after.slice(4).map((row) => row.slice(14))).toEqual(
+    Array(3).fill([0.51, "=split squat 2×6"]),
+  );
+  expect(writeWeek(book, week(three)).said).toBe("3 lines the same. Yours, kept: G6.");
+});
+
+test("bringing an older tab up to date may fail at any one call and is completed by writing again", () => {
+  everyFailure(olderTab, (book) => void writeWeek(book, week(three)));
+});
+
+test("a heading that was written here and is gone is the coach's doing: refused, not made anew", () => {
+  const book = memoryWorkbook(coachTab);
+  writeWeek(book, week(three));
+  book.type("Next week", 4, 9, "Floor");
+  const before = book.all();
+  expect(() => writeWeek(book, week(three))).toThrow(
+    /no heading “Speed floor”.*Nothing was written/,
+  );
+  expect(book.all()).toEqual(before);
 });
