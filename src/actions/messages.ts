@@ -233,6 +233,8 @@ export type WeekSession = {
     readonly change: string;
   }[];
   readonly ifWritten: readonly string[];
+  /** What is done in place of the main lift, with its load: "leg press, by feel"; "" for the lift. */
+  readonly instead: string;
 };
 
 export type WeekLine = {
@@ -248,6 +250,10 @@ export type WeekLine = {
   readonly why: readonly string[];
   readonly sessions: readonly WeekSession[];
   readonly leftOut: boolean;
+  /** The coach has said that there is no rack for this line. */
+  readonly noRack: boolean;
+  /** The best gym days, the second best, and each refused day with its rule. */
+  readonly daysSaid: readonly string[];
   /** Four weeks from this one if all goes well, named by their Mondays: "29 Jun", "2×5", 80. */
   readonly ahead: readonly {
     readonly week: string;
@@ -282,4 +288,5 @@ export type WeekChange = {
   readonly day?: string;
   readonly contacts?: number;
   readonly stack?: string;
+  readonly noRack?: boolean;
 };

@@ -47,6 +47,7 @@ const change = z.strictObject({
   day: z.optional(text),
   contacts: z.optional(z.int().check(z.gte(0), z.lte(200))),
   stack: z.optional(text),
+  noRack: z.optional(z.boolean()),
 });
 const changes = z.array(change).check(z.maxLength(500));
 

@@ -19,11 +19,14 @@ import {
   bandSpeedWords,
   briefWords,
   consequenceWords,
+  insteadCellWords,
   lineReasonWords,
   platesWords,
   stackWords,
   weekdayWords,
 } from "../words/week";
+import { gymDaysWords } from "../words/week-days";
+import { weekNoteWords } from "../words/week-view";
 import { athleteStates } from "./athlete-states";
 import type { WeekChange, WeekLine, WeekSession, WeekView } from "./messages";
 import { namesOf } from "./squad-view";
@@ -41,6 +44,7 @@ export type ProposedWeek = {
   readonly lines: readonly {
     readonly line: ProposedLine;
     readonly leftOut: boolean;
+    readonly noRack: boolean;
     /** Fields of the proposal the coach has changed, now or in an earlier writing. */
     readonly byHand: readonly string[];
   }[];
@@ -101,6 +105,7 @@ export function proposedWeek(
     return {
       line,
       leftOut: change?.leaveOut === true,
+      noRack: change?.noRack === true,
       byHand: change === undefined ? [] : Object.keys(change).filter((one) => one !== "athlete"),
     };
   });
@@ -108,7 +113,7 @@ export function proposedWeek(
 }
 
 /** A change as the message carries it; a stack or block that cannot be read is left as proposed. */
-function lineChange({ block, sets, loadKg, day, contacts, stack }: WeekChange): LineChange {
+function lineChange({ block, sets, loadKg, day, contacts, stack, noRack }: WeekChange): LineChange {
   const blockRead = block === undefined ? null : blockFromText(block);
   const stackRead = stack === undefined || stack === "" ? null : readStack(stack);
   const dayRead = day === undefined ? null : dayFromIso(day);
@@ -118,13 +123,14 @@ function lineChange({ block, sets, loadKg, day, contacts, stack }: WeekChange): 
     ...(loadKg !== undefined && { loadKg }),
     ...(dayRead !== null && { day: dayRead }),
     ...(contacts !== undefined && { contacts }),
+    ...(noRack !== undefined && { noRack }),
     ...(stackRead?.ok && { stackKg: stackRead.value }),
   };
 }
 
 function weekLine(
   state: StateOfSquad,
-  { line, leftOut, byHand }: ProposedWeek["lines"][number],
+  { line, leftOut, noRack, byHand }: ProposedWeek["lines"][number],
 ): WeekLine {
   const season = state.hold.of(line.athlete);
   const about = state.read.rows.athletes.find(
@@ -146,6 +152,8 @@ function weekLine(
     ],
     sessions: line.sessions.map(weekSession),
     leftOut,
+    noRack,
+    daysSaid: line.days === null ? [] : gymDaysWords(line.days),
     ahead: line.outlook.map(({ monday, block, sets, loadKg }) => ({
       week: dayWords(monday),
       block: blockText({ sets, reps: block.reps }),
@@ -186,6 +194,7 @@ function weekSession(session: ProposedLine["sessions"][number]): WeekSession {
       change: bandChangeWords(band),
     })),
     ifWritten: consequenceWords(session),
+    instead: session.instead ? insteadCellWords(session.instead) : "",
   };
 }
 
@@ -205,6 +214,8 @@ function weekNotes({ state, monday, lines }: ProposedWeek): string[] {
         : ` ${String(Math.floor(startMinute / 60)).padStart(2, "0")}:${String(startMinute % 60).padStart(2, "0")}`;
     return [`${label}, ${matters ?? "C"} race, ${weekdayWords(day)}${time}.`];
   });
+  if (rows.plates.length === 0) notes.push(weekNoteWords.noPlates);
+  if (rows.rules.racks < 0.5) notes.push(weekNoteWords.noRacks);
   return racing === 0
     ? notes
     : [...notes, `${countWords(racing, "athlete")} in race week: sets about half, load kept.`];

@@ -109,6 +109,7 @@ const fieldWords: Readonly<Record<string, string>> = {
   day: "day",
   contacts: "contacts",
   stack: "stack",
+  noRack: "no rack or a rack",
 };
 
 /** "Changed by you, kept until taken back: load, sets." */

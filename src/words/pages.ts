@@ -126,6 +126,10 @@ export const pageWords = {
     "Faster than usual adds nothing to the bar. In doubt, repeat the marker set once. Movement first, then volume, then load.",
   noBands:
     "No usual speed is known yet. First work set slower than usual by eye: repeat it once, and if it stays slow take about 10 % off. Ill, or far slower: no heavy work, tell your coach.",
+  noMarker: "No marker set: the main lift has another in its place.",
+  otherwise: (block: string, load: string) =>
+    `Only if the session before moved well, was done in full and held its speed; otherwise ${block} at ${load} again.`,
+  stopByForm: "End a set when the movement goes.",
   jumps: "Jumps",
   contacts: (count: number) => `${count} contacts in all.`,
   noJumps: "No jumps until asked about.",
@@ -151,6 +155,7 @@ export const pageWords = {
   planned: (load: string, plates: string) =>
     `planned ${load}${plates === "" ? "" : ` (${plates})`}`,
   assistance: "Assistance, in turn.",
+  byFeel: "Loads by feel, 2–3 in reserve.",
   instead: (usual: string) => `in place of ${usual}`,
   note: "Note",
   aSide: (plates: string) => `${plates} a side`,

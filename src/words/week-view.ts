@@ -17,6 +17,9 @@ export const weekViewWords = {
   change: "Change",
   leaveOut: "Leave out this week",
   takeIn: "Take in again",
+  noRack: "No rack this week",
+  rackAgain: "A rack after all",
+  days: "Days",
   block: "Block",
   setsThisWeek: "Sets this week",
   load: "Load, kg",
@@ -34,4 +37,11 @@ export const weekViewWords = {
   session: (n: number) => `Session ${n}`,
   floor: (speed: number) =>
     `Speed floor ${speed.toFixed(2)} m/s: two repetitions under it end the set.`,
+} as const;
+
+/** What holds for the whole week's proposal. */
+export const weekNoteWords = {
+  noPlates:
+    "No Plates table: loads are built from pairs of 25, 20, 15, 10, 5, 2.5 and 1.25 kg. Write down what the gym owns.",
+  noRacks: "The rule says no racks: the main lift gives way to its alternative.",
 } as const;

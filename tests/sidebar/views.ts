@@ -61,10 +61,13 @@ const weekLine: WeekLine = {
       stack: "5x15+10",
       contacts: 40,
       bands: [{ speed: "0.81 or faster", lift: "85", change: "as planned" }],
+      instead: "",
       ifWritten: ["4 repetitions in reserve"],
     },
   ],
   leftOut: false,
+  noRack: false,
+  daysSaid: ["Best: Tue 30 Jun.", "Thu 2 Jul refused: 41 h before R4, an A race (rule: 72 h)."],
   ahead: [
     { week: "this step", block: "5×5", loadKg: 85 },
     { week: "step 2", block: "3×5", loadKg: 87.5 },

@@ -1,8 +1,10 @@
+import { blockText } from "../../coaching/blocks/block";
 import { platesASide, roundDownToPlates } from "../../coaching/blocks/plate-loading";
 import type { DayBand } from "../../coaching/next-week/day-bands";
 import { nameKey } from "../../coaching/record/name-key";
 import { cautions } from "../../words/cautions";
 import { bandParts, clock, datedDay, pageWords, sentence } from "../../words/pages";
+import { loadWords } from "../../words/session";
 import type { CardBand, CardPage } from "../page-messages";
 import { aboutWords } from "./about-words";
 import { cardSession } from "./card-session";
@@ -12,7 +14,8 @@ import { roomPlan } from "./room-plan";
 /** One card for each session of everyone who lifts; those who are out have none. */
 export function cardPages(week: PrintableWeek): readonly CardPage[] {
   return gymSessions(week).flatMap((group) => {
-    const { plan } = roomPlan(group, week.state.read.rows.rules);
+    const lifting = group.filter(({ session }) => session.instead === null);
+    const { plan } = roomPlan(lifting, week.state.read.rows.rules);
     const rackOf = (athlete: string) =>
       plan.racks.findIndex(({ turns }) => turns.some((turn) => turn.athlete === athlete)) + 1;
     return group.map((one) => cardPage(week, one, rackOf(one.line.athlete)));
@@ -47,24 +50,48 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
             usual: session.usualMarkerSpeed === null ? "" : speed(session.usualMarkerSpeed),
           },
     bands: session.bands.map((band) => cardBand(week, one, band)),
-    noBands: session.bands.length === 0 ? pageWords.noBands : "",
+    noBands:
+      session.bands.length > 0 ? "" : session.instead ? pageWords.noMarker : pageWords.noBands,
     jumps,
     lift: {
-      name: sentence(line.exercise),
-      load: `${mass(session.loadKg)} ${unit}`,
-      plates: sideWords(week, one, session.loadKg),
+      ...liftOf(week, one),
       sets: session.sets,
       reps: session.reps,
       say: [
         codes.includes("race-week") ? pageWords.halfSets : "",
         codes.includes("moved-poorly") ? pageWords.poorMovement : "",
-        pageWords.stopRule,
+        session.otherwise === null
+          ? ""
+          : pageWords.otherwise(
+              blockText(session.otherwise.block),
+              `${mass(session.otherwise.loadKg)} ${unit}`,
+            ),
+        session.instead ? pageWords.stopByForm : pageWords.stopRule,
       ]
         .filter((part) => part !== "")
         .join(" "),
     },
     assistance,
     cautions,
+  };
+}
+
+/** The lift's name, load and plates; what stands in its place is loaded by feel, or as last done. */
+function liftOf(
+  week: PrintableWeek,
+  one: PrintedSession,
+): Pick<CardPage["lift"], "name" | "load" | "plates"> {
+  const { mass, unit } = week.numbers;
+  const { instead, loadKg } = one.session;
+  if (!instead) {
+    const plates = sideWords(week, one, loadKg);
+    return { name: sentence(one.line.exercise), load: `${mass(loadKg)} ${unit}`, plates };
+  }
+  const { load } = loadWords(instead, (kg) => `${mass(kg)} ${unit}`);
+  return {
+    name: `${sentence(instead.exercise)} (${pageWords.instead(one.line.exercise)})`,
+    load,
+    plates: "",
   };
 }
 

@@ -1,8 +1,8 @@
 import { stackHeight } from "../../coaching/jumps/stack-height";
-import { dropHeight } from "../../coaching/next-week/drop-height";
-import { type SessionItem, sessionPlan } from "../../coaching/next-week/session-plan";
+import type { SessionItem } from "../../coaching/next-week/session-plan";
 import { nameKey } from "../../coaching/record/name-key";
 import { pageWords, sentence } from "../../words/pages";
+import { loadWords } from "../../words/session";
 import { stackWords } from "../../words/week";
 import type { CardPage } from "../page-messages";
 import type { PrintableWeek, PrintedSession } from "./printable-week";
@@ -15,32 +15,14 @@ export function cardSession(
   week: PrintableWeek,
   { line, session }: PrintedSession,
 ): Pick<CardPage, "jumps" | "assistance"> {
-  const { numbers, plates, state, stateOf } = week;
+  const { numbers, plates, state } = week;
   const about = state.read.rows.athletes.find(
     ({ athlete }) => nameKey(athlete) === nameKey(line.athlete),
   );
   const novice = about?.experience === "novice";
-  const items = sessionPlan({
-    lift: line.exercise,
-    sets: session.sets,
-    reps: session.reps,
-    loadKg: session.loadKg,
-    markerKg: session.markerKg,
-    jumps: session.jumps,
-    noJumps: line.who.noJumps,
-    raceWeek: line.kind === "race week",
-    state: stateOf(line.athlete),
-    notAvailable: [],
-  });
+  const { items, drop } = session;
   const jumping = items.filter((item) => item.kind === "plyometrics" || item.kind === "jump");
   const landings = jumping.filter(({ contacts }) => contacts > 0);
-  const drop = dropHeight(
-    state.read.rows.jumps,
-    line.athlete,
-    state.asOf,
-    about?.experience ?? null,
-    plates,
-  );
   const stack = numbers.marked(stackOf(week, session));
   const place = (item: SessionItem) =>
     item.insteadOf === null ? "" : ` (${pageWords.instead(item.insteadOf)})`;
@@ -75,12 +57,29 @@ export function cardSession(
       lines,
       care: lines.length === 0 ? "" : novice ? pageWords.noviceCare : pageWords.jumpCare,
     },
-    assistance: items
-      .filter(({ kind }) => kind === "assistance")
-      .map(
-        (item) => `${sentence(item.exercise)}${place(item)}: ${item.sets} × ${item.reps} a side.`,
-      ),
+    assistance: assistanceLines(
+      items.filter(({ kind }) => kind === "assistance"),
+      place,
+      (kg) => `${numbers.mass(kg)} ${numbers.unit}`,
+    ),
   };
+}
+
+/** "Step-up: 2 × 6 a side, 12 kg."; what is loaded by feel is said once when it is so for all. */
+function assistanceLines(
+  items: readonly SessionItem[],
+  place: (item: SessionItem) => string,
+  mass: (kg: number) => string,
+): readonly string[] {
+  const loads = items.map((item) => loadWords(item, mass));
+  const feels = items.filter(({ loadKg }, at) => loadKg === null && loads[at]!.load !== "").length;
+  const once = feels > 1;
+  const lines = items.map((item, at) => {
+    const { exercise, load } = loads[at]!;
+    const how = load === "" || (once && item.loadKg === null) ? "" : `, ${load}`;
+    return `${sentence(exercise)}${place(item)}: ${item.sets} × ${item.reps} a side${how}.`;
+  });
+  return once ? [...lines, pageWords.byFeel] : lines;
 }
 
 /** "5×15+5 (40 cm)", "40 cm", "" */

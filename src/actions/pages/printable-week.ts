@@ -1,6 +1,7 @@
 import type { Day } from "../../coaching/calendar/day";
 import type { AthleteState } from "../../coaching/next-week/athlete-state";
 import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
+import { usualPlates } from "../../coaching/next-week/usual-plates";
 import { nameKey } from "../../coaching/record/name-key";
 import type { Plate } from "../../coaching/record/plate";
 import { type PrintedNumbers, printedNumbers } from "../../words/printed-numbers";
@@ -26,14 +27,6 @@ export type PrintableWeek = {
   readonly numbers: PrintedNumbers;
 };
 
-/** Plates of a gym that has not written its own down; heights are not known. */
-const commonPlates: readonly Plate[] = [25, 20, 15, 10, 5, 2.5, 1.25].map((massKg) => ({
-  row: 0,
-  massKg,
-  thicknessCm: 0,
-  owned: null,
-}));
-
 export function printableWeek(
   workbook: Workbook,
   today: Day,
@@ -56,7 +49,7 @@ export function printableWeek(
   return {
     ...week,
     sessions,
-    plates: rows.plates.length > 0 ? rows.plates : commonPlates,
+    plates: rows.plates.length > 0 ? rows.plates : usualPlates,
     numbers: printedNumbers(numberStyle(workbook, week.state.read)),
     stateOf: (athlete) => {
       const key = nameKey(athlete);

@@ -11,7 +11,11 @@ import { shortNames } from "./short-names";
 
 /** The rack plan of every gym session of a week, one page each. */
 export function rackPages(week: PrintableWeek): readonly RackPage[] {
-  return gymSessions(week).map((group) => rackPage(week, group));
+  // Who lifts without a bar takes no place at a rack.
+  return gymSessions(week)
+    .map((group) => group.filter(({ session }) => session.instead === null))
+    .filter((group) => group.length > 0)
+    .map((group) => rackPage(week, group));
 }
 
 function rackPage(week: PrintableWeek, group: readonly PrintedSession[]): RackPage {

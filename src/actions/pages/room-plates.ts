@@ -1,6 +1,4 @@
-import { dropHeight } from "../../coaching/next-week/drop-height";
 import type { RackPlan } from "../../coaching/next-week/rack-plan";
-import { nameKey } from "../../coaching/record/name-key";
 import { listWords, pageWords } from "../../words/pages";
 import { stackWords } from "../../words/week";
 import type { RackPage } from "../page-messages";
@@ -39,7 +37,12 @@ export function platesNeeded(
   { racks }: RackPlan,
 ): Pick<RackPage, "plates" | "platesSaid"> {
   const { plates, numbers } = week;
-  const drops = group.map((one) => dropStack(week, one));
+  // No drop jumps, no stack for them.
+  const drops = group.map(({ session }) =>
+    session.items.some(({ exercise, contacts }) => /drop jump/.test(exercise) && contacts > 0)
+      ? session.drop.stackKg
+      : [],
+  );
   const count = (list: readonly number[], massKg: number) =>
     list.filter((mass) => Math.abs(mass - massKg) < 1e-6).length;
   const rows = [...plates]
@@ -76,16 +79,4 @@ export function platesNeeded(
             listWords(short.map(({ massKg }) => `${numbers.mass(massKg)} ${numbers.unit}`)),
           ),
   };
-}
-
-/** Plates of the drop an athlete jumps from; none without drop jumps. */
-function dropStack(
-  { state, plates }: PrintableWeek,
-  { line, session }: PrintedSession,
-): readonly number[] {
-  if (line.who.noJumps || session.jumps.dropJumps === 0) return [];
-  const { rows } = state.read;
-  const about = rows.athletes.find(({ athlete }) => nameKey(athlete) === nameKey(line.athlete));
-  const experience = about?.experience ?? null;
-  return dropHeight(rows.jumps, line.athlete, state.asOf, experience, plates).stackKg;
 }

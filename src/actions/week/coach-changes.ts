@@ -16,6 +16,7 @@ const change = z.object({
   day: z.optional(z.string()),
   contacts: z.optional(z.number()),
   stack: z.optional(z.string()),
+  noRack: z.optional(z.boolean()),
 });
 const stored = z.record(z.string(), z.array(change));
 type Stored = Readonly<Record<string, readonly WeekChange[]>>;

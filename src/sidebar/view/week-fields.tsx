@@ -25,7 +25,7 @@ export function WeekFields({
     <>
       <p class="lead">
         {first && !line.leftOut
-          ? `${first.sets}×${first.reps} at ${first.loadKg} kg, ${line.sessions.map(({ dayWords }) => dayWords).join(" and ")}. ${line.brief}`
+          ? `${first.sets}×${first.reps} ${first.instead === "" ? `at ${first.loadKg} kg` : first.instead}, ${line.sessions.map(({ dayWords }) => dayWords).join(" and ")}. ${line.brief}`
           : `${words.nothing}. ${line.brief}`}
       </p>
       <section>
@@ -36,6 +36,16 @@ export function WeekFields({
           ))}
         </ul>
       </section>
+      {line.daysSaid.length > 0 && (
+        <section>
+          <h2>{words.days}</h2>
+          <ul class="dashes">
+            {line.daysSaid.map((one) => (
+              <li key={one}>{one}</li>
+            ))}
+          </ul>
+        </section>
+      )}
       {first && (
         <section>
           <h2 class="split">
@@ -116,14 +126,25 @@ export function WeekFields({
               />
             </label>
           </div>
-          <p class="split">
-            <BarDrawing loadKg={first.loadKg} plates={first.plates} words={first.platesWords} />
-            <span class="num">
-              <strong>{`${first.loadKg} kg`}</strong>
-              <br />
-              <span class="soft small">{first.platesWords}</span>
-            </span>
+          <p>
+            <button
+              type="button"
+              class="btn plain"
+              onClick={() => change({ noRack: !line.noRack })}
+            >
+              {line.noRack ? words.rackAgain : words.noRack}
+            </button>
           </p>
+          {first.instead === "" && (
+            <p class="split">
+              <BarDrawing loadKg={first.loadKg} plates={first.plates} words={first.platesWords} />
+              <span class="num">
+                <strong>{`${first.loadKg} kg`}</strong>
+                <br />
+                <span class="soft small">{first.platesWords}</span>
+              </span>
+            </p>
+          )}
           <div aria-live="polite">
             <h3>{words.ifWritten}</h3>
             <ul class="dashes">

@@ -150,7 +150,7 @@ function Line({ line, dispatch }: { readonly line: WeekLine; readonly dispatch: 
             {line.sessions.map(({ dayWords }) => dayWords.slice(0, 3)).join(" ")}
           </span>
           <span class="num">{`${first.sets}×${first.reps}`}</span>
-          <span class="num">{first.loadKg}</span>
+          <span class="num">{first.instead === "" ? first.loadKg : "–"}</span>
         </>
       ) : (
         <span class="soft wide">{words.nothing}</span>

@@ -1,0 +1,39 @@
+import type { DayChoice, GymDays } from "../coaching/season/gym-days";
+import { listWords } from "./pages";
+import { trimmed } from "./reasons-figures";
+import { weekdayWords } from "./week";
+
+const named = (days: readonly DayChoice[]) => listWords(days.map(({ day }) => weekdayWords(day)));
+
+/** The best days of a week, the second best, and each refused day with the rule it breaks. */
+export function gymDaysWords({ best, second, all }: GymDays): string[] {
+  const refused = all.flatMap((one) => refusedWords(one) ?? []);
+  const nearRun = all.some(({ refused: rule }) => rule?.code === "key-run");
+  return [
+    best.length === 0 ? "No day keeps every rule." : `Best: ${named(best)}.`,
+    ...(second.length > 0 ? [`Second best: ${named(second)}.`] : []),
+    ...refused,
+    ...(nearRun ? [evidence] : []),
+  ];
+}
+
+/** What is known of lifting near a run, said honestly (Robineau et al. 2016; Doma & Deakin 2013). */
+const evidence =
+  "Lifting six hours from a run costs strength little; a key run the next day may still suffer.";
+
+function refusedWords({ day, refused }: DayChoice): string | null {
+  if (refused === null) return null;
+  const start = `${weekdayWords(day)} refused: `;
+  switch (refused.code) {
+    case "may-not-lift":
+      return `${start}nothing may be proposed that day.`;
+    case "key-run":
+      return `${start}${trimmed(refused.hours, 1)} h from a key run (rule: ${refused.limit} h).`;
+    default: {
+      const side = refused.code === "before-race" ? "before" : "after";
+      const { race, matters } = refused.race;
+      const kind = matters === "A" ? "an A" : `a ${matters ?? "C"}`;
+      return `${start}${Math.floor(refused.hours)} h ${side} ${race.split(",")[0]}, ${kind} race (rule: ${refused.limit} h).`;
+    }
+  }
+}
