@@ -18,10 +18,13 @@ export type FoundTable = {
   readonly understanding: Understanding<TableName>;
 };
 
+/** A sureness at which a tab is shown and asked about, and its rows do not count yet. */
+const toBeAsked = 0.5;
+
 /**
  * Looks through the tabs for the tables the add-on knows. A tab is the table whose needed headings
- * it has and whose further headings it shares most; its name counts as evidence. Sets and jumps are
- * also looked for in coaches' own layouts.
+ * it has and whose further headings it shares most; its name counts as evidence. Sets, jumps and runs
+ * are also looked for in coaches' own layouts, and tabs of one athlete by their further headings.
  */
 export function findTables(
   tabs: readonly Tab[],
@@ -30,17 +33,16 @@ export function findTables(
   return tabs.flatMap(({ name, cells }) => {
     const end = endOfRows(cells);
     if (end === 0) return [];
-    const fits = tableNames
-      .map((table) => ({ table, fit: headerFit(table, name, cells, end) }))
+    const all = tableNames
+      .map((table) => ({ table, ...headerFit(table, name, cells, end) }))
       .sort((a, b) => b.fit - a.fit);
-    const [best, second] = fits;
-    if (best === undefined) return [];
+    const [best, second] = all.filter(({ lacking }) => !lacking);
     const read = (table: TableName) =>
       understandTable<TableName>(table, cells, { ...options, title: name });
     // A grid of dates has an athletes' column too; the grid tells more.
-    const grid = best.table === "Athletes" ? ownLayouts(name, ["Sets", "Jumps"], read) : [];
+    const grid = best?.table === "Athletes" ? ownLayouts(name, wideTables, read) : [];
     if (grid.some(({ sureness }) => sureness >= 0.6)) return grid;
-    if (best.fit >= 0.5) {
+    if (best !== undefined && best.fit >= 0.5) {
       const lead = best.fit - (second?.fit ?? 0);
       const found = {
         tab: name,
@@ -50,11 +52,20 @@ export function findTables(
       };
       return best.table === "Sets" ? [found, ...ownLayouts(name, ["Jumps"], read)] : [found];
     }
-    return ownLayouts(name, ["Sets", "Jumps"], read);
+    const own = ownLayouts(name, wideTables, read);
+    if (own.length > 0) return own;
+    const ofOne = all.find(({ lacking, fit }) => lacking && fit >= 0.5);
+    if (ofOne === undefined) return [];
+    const understanding = read(ofOne.table);
+    const open = understanding.layout === "not recognised";
+    const sureness = open ? toBeAsked : 0.9 * ofOne.fit;
+    return [{ tab: name, table: ofOne.table, sureness, understanding }];
   });
 }
 
-/** Sets and jumps read from a layout without a plain header; as sure as the share of rows read. */
+const wideTables: readonly TableName[] = ["Sets", "Jumps", "Runs"];
+
+/** Tables read from a layout without a plain header; as sure as the share of rows read. */
 function ownLayouts(
   tab: string,
   tables: readonly TableName[],
@@ -63,18 +74,21 @@ function ownLayouts(
   const found = tables.flatMap((table) => {
     const understanding = read(table);
     const { records, rowsRead, rowsReported } = understanding.reading;
-    if (records.length === 0 || understanding.layout === "plain rows") return [];
+    const own = understanding.layout !== "plain rows" && understanding.layout !== "not recognised";
+    if (!own) return [];
     const useful =
       records.filter((record) => !("heightCm" in record) || hasFigure(record)).length /
-      records.length;
-    const sureness = (useful * rowsRead) / Math.max(rowsRead + rowsReported, 1);
-    return sureness < 0.3 ? [] : [{ tab, table, sureness: 0.9 * sureness, understanding }];
+      Math.max(records.length, 1);
+    const share = (0.9 * useful * rowsRead) / Math.max(rowsRead + rowsReported, 1);
+    const asks = understanding.tabQuestions.length > 0;
+    // An answer may settle every row at once: such a tab is not passed over.
+    const sureness = share < 0.3 && asks ? toBeAsked : share;
+    return sureness < 0.27 ? [] : [{ tab, table, sureness, understanding }];
   });
-  // Under a header of dates stand sets or jumps, not both.
-  const [one, other] = found;
-  if (one === undefined || other === undefined || one.understanding.layout !== "dates across")
-    return found;
-  return [one.sureness >= other.sureness ? one : other];
+  // Under a header of dates stands one table, not several.
+  const grids = found.filter(({ understanding }) => understanding.layout === "dates across");
+  if (grids.length < 2) return found;
+  return [grids.reduce((best, one) => (one.sureness > best.sureness ? one : best))];
 }
 
 function hasFigure(record: {
@@ -91,17 +105,38 @@ function hasFigure(record: {
   );
 }
 
-/** How well a tab's header fits a table: all needed headings, then the share of headings it knows. */
-function headerFit(table: TableName, tab: string, cells: Cells, end: number): number {
+/** Meanings that a tab of one athlete or one lift need not name in every row. */
+const spared: Readonly<Partial<Record<TableName, readonly string[]>>> = {
+  Sets: ["athlete", "exercise"],
+  Jumps: ["athlete"],
+  Diary: ["athlete"],
+  Runs: ["athlete"],
+};
+
+/**
+ * How well a tab's header fits a table: all needed headings, then the share of headings it knows.
+ * `lacking` when it could only be a tab of one athlete or lift, by its further headings.
+ */
+function headerFit(
+  table: TableName,
+  tab: string,
+  cells: Cells,
+  end: number,
+): { fit: number; lacking: boolean } {
   const header = findHeader(table, cells, end);
   const named = plainWords(tab).includes(table.toLowerCase().replace(/s$/, "")) ? 0.15 : 0;
-  if (header === null || header.missing.length > 0) return 0;
+  const lacking = header !== null && header.missing.length > 0;
+  if (header === null || header.missing.some((field) => !spared[table]?.includes(field)))
+    return { fit: 0, lacking };
   const known = Object.keys(header.fields).length + header.repColumns.length;
   const share = known / (known + header.unknown.length);
+  const needed = neededFields[table].length - header.missing.length;
+  // Fewer headings are no proof of a tab that lacks a needed one.
+  if (lacking && known - needed < 2) return { fit: 0, lacking };
   // A table of two needed headings that knows nothing else is no proof on its own.
   const further = Math.min(
     1,
-    (known - neededFields[table].length) / Math.min(3, Object.keys(tableColumns[table]).length),
+    (known - needed) / Math.min(3, Object.keys(tableColumns[table]).length),
   );
-  return Math.min(1, 0.35 + 0.35 * share + 0.15 * Math.max(0, further) + named);
+  return { fit: Math.min(1, 0.35 + 0.35 * share + 0.15 * Math.max(0, further) + named), lacking };
 }

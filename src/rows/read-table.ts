@@ -7,9 +7,15 @@ import { findHeader, missingOf } from "./header/find-header";
 import { questionsOfReading } from "./header/questions-of-reading";
 import { IssueLog } from "./issue-log";
 import { chooseLayout, type LayoutName } from "./layout/choose-layout";
+import { noTabAnswers, type TabAnswers } from "./layout/tab-answers";
+import { likelyAthlete } from "./layout/tab-athlete";
+import { constantsOf } from "./layout/tab-constants";
+import type { TabQuestion } from "./layout/tab-question";
+import { rowSamples, tabQuestions } from "./layout/tab-questions";
 import { titleYear } from "./layout/title-year";
 import { type NameAnswers, noNameAnswers, withNames } from "./name/name-answers";
 import type { Reading } from "./reading";
+import { withConstants } from "./table/constant-columns";
 import { type RowOf, viewReaders } from "./table/read-view";
 import { endOfRows } from "./table/trim-padding";
 import { unread } from "./table/unread";
@@ -22,9 +28,11 @@ export type ReadOptions = {
   /** The tab's name: it may be an athlete's, or carry a year. */
   readonly title?: string;
   /** Settles the year of dates written without one. */
-  readonly today?: Day;
+  readonly today?: Day | null;
   /** What the coach said about columns. */
   readonly answers?: ColumnAnswers;
+  /** What the coach said of the whole tab. */
+  readonly tab?: TabAnswers;
   /** What the coach said about spellings of names. */
   readonly names?: NameAnswers;
 };
@@ -37,6 +45,7 @@ export type Understanding<T extends TableName> = {
   readonly headerRow: number;
   readonly columns: readonly ColumnDecision[];
   readonly questions: readonly ColumnQuestion[];
+  readonly tabQuestions: readonly TabQuestion[];
 };
 
 /**
@@ -67,9 +76,13 @@ export function understandTable<T extends TableName>(
     cells,
     end,
     title: options.title ?? "",
-    today: options.today ?? null,
+    // Asked for only where a layout needs it: a reading that never did holds for any day.
+    get today() {
+      return options.today ?? null;
+    },
     dateOrder: answers?.columns.find(({ dateOrder }) => dateOrder !== undefined)?.dateOrder ?? null,
     massUnit: massUnitOf(answers),
+    tab: options.tab ?? noTabAnswers,
   };
   const found = findHeader(
     table,
@@ -90,13 +103,30 @@ export function understandTable<T extends TableName>(
           found.line,
           answers,
         );
-  const fields = decided?.header.fields ?? {};
-  const missing = missingOf(table, fields);
-  const view: TableView | null =
-    found === null || decided === null
-      ? null
-      : viewOf(table, cells, end, found, decided.header, titleYear(context), log);
-  const layout = chooseLayout(context, view, missing, decided?.header.unknown ?? []);
+  const year = titleYear(context);
+  const unknown = decided?.header.unknown ?? [];
+  const understood = (constants: Readonly<Record<string, string>>) => {
+    if (found === null || decided === null)
+      return {
+        view: null,
+        missing: missingOf(table, {}),
+        layout: chooseLayout(context, null, [], []),
+      };
+    const more = withConstants(cells, found.first, constants);
+    const fields = { ...decided.header.fields, ...more.fields };
+    const missing = missingOf(table, fields);
+    const header = { ...decided.header, fields };
+    const view = viewOf(table, more.cells, end, found, header, year, log);
+    return { view, missing, layout: chooseLayout(context, view, missing, unknown) };
+  };
+  const bare = understood({});
+  // A layout of its own says more than a name that would hold for every row.
+  const constants =
+    found === null || bare.layout.unfolded !== null
+      ? {}
+      : constantsOf(context, found, bare.missing);
+  const { view, missing, layout } =
+    Object.keys(constants).length === 0 ? bare : understood(constants);
   const rest = {
     headerRow: (found?.row ?? -1) + 1,
     columns: carriedDown(decided?.decisions ?? [], view),
@@ -104,12 +134,17 @@ export function understandTable<T extends TableName>(
   const readView = viewReaders[table] as (view: TableView) => Reading<RowOf[T]>;
   const reader = (of: TableView) => named(readView(of), options.names ?? noNameAnswers);
   if (layout.unfolded !== null) {
-    const reading = layout.unfolded.read<RowOf[T]>(reader, titleYear(context));
+    const reading = layout.unfolded.read<RowOf[T]>(reader, year);
     return {
       reading,
       layout: layout.name,
       ...rest,
       questions: questionsOfReading(reading, cells, found?.first ?? 0, end),
+      tabQuestions: tabQuestions(
+        reading.issues,
+        layout.unfolded.asks,
+        rowSamples(cells, layout.unfolded.headerRow + 1, end),
+      ),
     };
   }
   if (view !== null && missing.length === 0) {
@@ -122,6 +157,7 @@ export function understandTable<T extends TableName>(
         ...(decided?.questions ?? []),
         ...questionsOfReading(reading, cells, view.first, end),
       ],
+      tabQuestions: [],
     };
   }
   if (end > 0) {
@@ -130,7 +166,18 @@ export function understandTable<T extends TableName>(
     else for (const field of missing) log.add("column-missing", found.row, -1, "", { field }, true);
   }
   const reading = unread(log, cells, found?.row ?? -1);
-  return { reading, layout: "not recognised", ...rest, questions: decided?.questions ?? [] };
+  return {
+    reading,
+    layout: "not recognised",
+    ...rest,
+    questions: decided?.questions ?? [],
+    tabQuestions: tabQuestions(reading.issues, [], rowSamples(cells, found?.first ?? 0, end)).map(
+      (question) =>
+        question.about === "athlete"
+          ? { ...question, guess: likelyAthlete(context.title) }
+          : question,
+    ),
+  };
 }
 
 /** Names replaced where the coach has answered; tables without athletes stay as they are. */

@@ -6,6 +6,7 @@ import { countsSets } from "./counts-sets";
 import { expandSchemes } from "./expand-schemes";
 import type { LayoutContext } from "./layout-context";
 import { unfoldSections } from "./sections/unfold-sections";
+import { noSense } from "./shorthand/scheme-order";
 import { setCell } from "./shorthand/set-cell";
 import type { Unfolded } from "./unfolded";
 import { unfoldWideJumps } from "./wide/unfold-wide-jumps";
@@ -35,18 +36,18 @@ export function chooseLayout(
   if (table !== "Sets" && table !== "Jumps") return plain;
   if (view !== null && missing.length === 0) {
     if (table === "Sets" && isSchemeLog(view))
-      return { name: "rows of several sets", unfolded: expandSchemes(view, "Sets") };
+      return { name: "rows of several sets", unfolded: expandSchemes(view, "Sets", context.tab) };
     return plain;
   }
   if (table === "Jumps") {
     const log = setsView(context);
     if (log !== null && isSchemeLog(log))
-      return { name: "rows of several sets", unfolded: expandSchemes(log, "Jumps") };
+      return { name: "rows of several sets", unfolded: expandSchemes(log, "Jumps", context.tab) };
   }
   const wide = table === "Sets" ? unfoldWideSets(context) : unfoldWideJumps(context);
   if (wide !== null) return { name: "dates across", unfolded: wide };
   if (view?.fields.day !== undefined && view.fields.athlete !== undefined) {
-    const tests = unfoldWideTests(view, table, unknown);
+    const tests = unfoldWideTests(view, table, unknown, context.tab);
     if (tests !== null) return { name: "tests across", unfolded: tests };
   }
   const sections = unfoldSections(context);
@@ -64,7 +65,7 @@ function isSchemeLog({ cells, fields, first, end }: TableView): boolean {
     if (isBlank(cell)) continue;
     filled++;
     if (typeof cell !== "string") continue;
-    const said = setCell(cell, null);
+    const said = setCell(cell, noSense);
     if (said.is === "order-unsettled" || (said.is === "sets" && said.groups[0]?.reps !== null))
       shorthand++;
   }

@@ -9,7 +9,8 @@ import { unitOf } from "../value/units";
 import { namesJump } from "./lift-in-words";
 import { SchemeExpander } from "./scheme-expander";
 import { type SchemeRow, schemeRow } from "./scheme-row";
-import { fullOrder, orderFromWords } from "./shorthand/scheme-order";
+import { orderFromWords } from "./shorthand/scheme-order";
+import type { TabAnswers } from "./tab-answers";
 import { Unfolded } from "./unfolded";
 import { jumpCell } from "./wide/jump-cell";
 
@@ -17,7 +18,7 @@ import { jumpCell } from "./wide/jump-cell";
  * A log with one row for several sets ("105x5x4+1x3", or a column of how many sets), written out as
  * one flat row a set; for `Jumps`, the rows of the same log that are jumps.
  */
-export function expandSchemes(view: TableView, table: "Sets" | "Jumps"): Unfolded {
+export function expandSchemes(view: TableView, table: "Sets" | "Jumps", tab: TabAnswers): Unfolded {
   const { cells, fields } = view;
   const into = new Unfolded(table, cells, view.headerRow);
   for (let row = 0; row < view.first; row++) into.mark(row, "heading");
@@ -34,7 +35,7 @@ export function expandSchemes(view: TableView, table: "Sets" | "Jumps"): Unfolde
   const quiet = { ...view, log: new IssueLog("Sets") };
   const readDay = dayColumn(quiet, fields.day, false);
   const readName = textColumn(quiet, fields.athlete);
-  const expand = new SchemeExpander(view, into, fullOrder(orderFromWords(scheme?.heading ?? "")));
+  const expand = new SchemeExpander(view, into, tab, orderFromWords(scheme?.heading ?? ""));
   for (let row = view.first; row < view.end; row++) {
     const line = cells[row] ?? [];
     if (isBlankLine(line)) continue;

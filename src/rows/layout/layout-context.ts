@@ -3,6 +3,7 @@ import type { Cells } from "../cells";
 import type { TableName } from "../table-name";
 import type { DateOrder } from "../value/day-text";
 import type { Unit } from "../value/units";
+import type { TabAnswers } from "./tab-answers";
 
 /** What a layout is unfolded from. */
 export type LayoutContext = {
@@ -17,4 +18,6 @@ export type LayoutContext = {
   /** What the coach answered about dates and loads; null when nothing was asked. */
   readonly dateOrder: DateOrder | null;
   readonly massUnit: Unit | null;
+  /** What the coach answered about the whole tab. */
+  readonly tab: TabAnswers;
 };

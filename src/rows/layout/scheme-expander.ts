@@ -6,10 +6,11 @@ import { type SpeedList, speedList } from "../value/speed-list";
 import type { SchemeRow } from "./scheme-row";
 import { asWeekday } from "./shorthand/as-weekday";
 import { emitSets } from "./shorthand/emit-sets";
-import type { SchemeOrder } from "./shorthand/scheme-order";
+import { type SchemePart, type SchemeSense, schemeSense } from "./shorthand/scheme-order";
 import { SessionMemory } from "./shorthand/session-memory";
 import { problemOf, type SetGroup, setCell } from "./shorthand/set-cell";
 import { figuresFor } from "./shorthand/spread-speeds";
+import type { TabAnswers } from "./tab-answers";
 import type { Unfolded } from "./unfolded";
 
 const silent: SpeedList = { speeds: [], pieces: [], unread: [], unsure: [] };
@@ -17,19 +18,23 @@ const silent: SpeedList = { speeds: [], pieces: [], unread: [], unsure: [] };
 /** Writes the rows of a log of shorthand out as sets, one row after another. */
 export class SchemeExpander {
   private readonly memory = new SessionMemory();
+  private readonly sense: SchemeSense;
 
   constructor(
     private readonly view: TableView,
     private readonly into: Unfolded,
-    private readonly order: SchemeOrder | null,
-  ) {}
+    private readonly tab: TabAnswers,
+    order: readonly SchemePart[] | null,
+  ) {
+    this.sense = schemeSense(order, tab.setsFirst);
+  }
 
   sets(read: SchemeRow): void {
     const { fields } = this.view;
     const { row, line } = read;
     const speedAt = fields.speed?.index ?? read.scheme;
     const listed = fields.speed === undefined ? silent : speedsOf(line[speedAt]);
-    const said = setCell(line[read.scheme], this.order, listed.speeds.length);
+    const said = setCell(line[read.scheme], this.sense, listed.speeds.length);
     const weekday = said.is === "as-weekday" ? said.weekday : asWeekday(read.shared.exercise?.[0]);
     if (weekday !== null) {
       this.copy(read, weekday, listed, speedAt);
@@ -138,9 +143,10 @@ export class SchemeExpander {
     const { row, scheme, shared, athlete, day } = read;
     this.memory.keep(day, { athlete, row, exercise: shared.exercise?.[0] ?? "", groups });
     const note = read.note ?? (cellNote === "" ? undefined : ([cellNote, scheme] as const));
-    const said = speedColumn === scheme ? null : figuresFor(this.view.fields.speed?.words ?? "");
-    const log = this.into.log;
     const heading = this.view.fields.speed?.heading ?? "";
+    const worded = speedColumn === scheme ? null : figuresFor(this.view.fields.speed?.words ?? "");
+    const said = worded ?? this.tab.speeds ?? null;
+    const log = this.into.log;
     if (
       !emitSets(
         this.into,

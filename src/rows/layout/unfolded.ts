@@ -6,9 +6,12 @@ import type { Reading } from "../reading";
 import { isBlankLine } from "../table/read-lines";
 import type { TableName } from "../table-name";
 import type { TableView } from "../table-view";
+import { isBlank } from "../value/blank";
 import { cellAddress } from "../value/cell-address";
+import { foundText } from "../value/found-text";
 import type { Unit } from "../value/units";
 import type { RowNote } from "./row-note";
+import type { TabAsk, TabMatter } from "./tab-question";
 
 /** A value for the flat row, and the coach's column (from 0) it was found in; −1 for none. */
 export type Placed = readonly [cell: unknown, column: number];
@@ -25,6 +28,8 @@ type RowFate = "heading" | "data" | "reported";
  */
 export class Unfolded {
   readonly notes: RowNote[] = [];
+  /** What the coach should be asked of the whole tab, with the cells it is about. */
+  readonly asks: TabAsk[] = [];
   readonly log: IssueLog;
   private readonly flat: unknown[][] = [];
   private readonly rows: number[] = [];
@@ -104,6 +109,11 @@ export class Unfolded {
   ): void {
     this.log.addAtSource(code, row, column, facts);
     this.mark(row, "reported");
+  }
+
+  /** A question that the cells raise without being wrong; blank cells raise none. */
+  ask(about: TabMatter, cell: unknown): void {
+    if (!isBlank(cell)) this.asks.push({ about, sample: foundText(cell) });
   }
 
   note(

@@ -14,6 +14,7 @@ import { saysNoValue } from "../value/no-value";
 import { yesNo } from "../value/yes-no";
 import { reportBlank } from "./needed";
 import { readLines } from "./read-lines";
+import { stepShareColumn } from "./step-share";
 
 const experiences = choices({
   novice: ["novice", "new", "beginner", "anfänger", "einsteiger", "first season", "n"],
@@ -32,6 +33,7 @@ export function readAthleteRows(view: TableView): Reading<Athlete> {
   const to = dayColumn(view, fields.baselineTo, false);
   const sessions = numberColumn(view, fields.sessions, { low: 0, high: 14 });
   const notes = textColumn(view, fields.notes);
+  const step = stepShareColumn(view, fields.step);
   const seen = new Map<string, number>();
 
   return readLines<Athlete>(view, (line, row) => {
@@ -63,6 +65,7 @@ export function readAthleteRows(view: TableView): Reading<Athlete> {
       baselineTo: to(line, row),
       sessionsAWeek: sessions(line, row),
       notes: notes(line, row),
+      ...(fields.step && { stepShare: step(line, row) }),
     };
   });
 }

@@ -46,10 +46,13 @@ export const speedKinds = choices<"mean" | "peak">({
   peak: ["peak", "peak speed", "peak velocity", "max", "spitze", "pv", "top"],
 });
 
+/** Stands for a heading where nothing says what one speed beside a load is. */
+export const speedNotSaid = "speed, not said which";
+
 /** What a speed heading says about its figures. */
 export function speedMeaning(words: string): {
   readonly speedIs: "mean" | "peak" | null;
-  readonly setSpeedIs: "mean of reps" | "best rep";
+  readonly setSpeedIs: "mean of reps" | "best rep" | null;
   /** The cell lists one figure a repetition. */
   readonly ofReps: boolean;
 } {
@@ -58,7 +61,7 @@ export function speedMeaning(words: string): {
   const mean = /\b(mean|avg|average|mittel|mittlere|mv)\b/.test(words);
   return {
     speedIs: peak ? "peak" : mean ? "mean" : null,
-    setSpeedIs: best ? "best rep" : "mean of reps",
+    setSpeedIs: best ? "best rep" : words === speedNotSaid ? null : "mean of reps",
     ofReps: /\b(rep speeds|speeds|velocities|each rep|per rep|je wdh)\b/.test(words),
   };
 }

@@ -65,5 +65,6 @@ export const athletesColumns = {
     "gym sessions",
     "sessions week",
   ],
+  step: ["step up", "step up in load", "load step", "step in load", "own step", "laststeigerung"],
   notes: ["notes", "note", "comment", "comments", "notiz", "bemerkung"],
 } as const;

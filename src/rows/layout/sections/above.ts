@@ -2,6 +2,7 @@ import type { Day } from "../../../coaching/calendar/day";
 import type { Column } from "../../header/column-map";
 import type { DaySettler } from "../day-settler";
 import { liftInWords } from "../lift-in-words";
+import type { TabAnswers } from "../tab-answers";
 import type { Placed, Unfolded } from "../unfolded";
 import type { PendingSet } from "./marker-sets";
 
@@ -15,6 +16,8 @@ export type Above = {
   test: Placed | null;
   bar: Placed | null;
   gym: Placed | null;
+  /** The bar of this session alone, as the coach answered. */
+  sessionBar: Placed | null;
   /** The session's bar is doubtful, so its loads are not settled. */
   barDoubtful: boolean;
   /** The load written last, for blank cells and ditto marks below it. */
@@ -29,19 +32,22 @@ export type Walk = {
   readonly above: Above;
   readonly settler: DaySettler;
   readonly pending: PendingSet[];
+  readonly tab: TabAnswers;
 };
 
-/** Nothing known yet but what the tab's name says: an athlete's or a lift's. */
-export function aboveAll(title: string): Above {
-  const lift = liftInWords(title);
+/** Nothing known yet but what the tab's name says, an athlete's or a lift's, and what the coach said. */
+export function aboveAll(title: string, tab: TabAnswers): Above {
+  const lift = liftInWords(title) ?? tab.exercise ?? null;
+  const said: Placed | null = tab.athlete === undefined ? null : [tab.athlete, -1];
   return {
-    athlete: lift === null ? personName(title) : null,
+    athlete: said ?? (liftInWords(title) === null ? personName(title) : null),
     day: null,
     minute: null,
     exercise: lift === null ? null : [lift, -1],
     test: null,
     bar: null,
     gym: null,
+    sessionBar: null,
     barDoubtful: false,
     load: "",
     columns: {},

@@ -3,7 +3,7 @@ import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
 import { isDitto } from "../../value/ditto";
 import { emitSets } from "../shorthand/emit-sets";
-import { fullOrder, orderFromWords } from "../shorthand/scheme-order";
+import { orderFromWords, schemeSense } from "../shorthand/scheme-order";
 import { setCell } from "../shorthand/set-cell";
 import type { Placed } from "../unfolded";
 import { type Walk, whoAbove } from "./above";
@@ -45,7 +45,7 @@ export function setRow(
     exercise,
     // A mark for no value: the doubtful bar was reported once, its loads are not missing one by one.
     load: above.barDoubtful ? ["-", written[1]] : written,
-    bar: own.bar ?? (above.barDoubtful ? undefined : (above.bar ?? undefined)),
+    bar: own.bar ?? (above.barDoubtful ? undefined : (above.sessionBar ?? above.bar ?? undefined)),
     gym: own.gym ?? above.gym ?? undefined,
     note: noteOf(walk, line, row),
   };
@@ -89,15 +89,15 @@ function loadOf({ above }: Walk, own: Placed | undefined, isSet: boolean): Place
 
 /** Sets in shorthand in the scheme or load column. */
 function shorthand(
-  { above, into }: Walk,
+  { above, into, tab }: Walk,
   line: readonly unknown[],
   row: number,
   shared: Readonly<Record<string, Placed | undefined>>,
   load: Placed,
 ): boolean {
   const scheme = above.columns.scheme;
-  const order = fullOrder(orderFromWords(scheme?.heading ?? ""));
-  const said = setCell(scheme === undefined ? load[0] : line[scheme.index], order);
+  const sense = schemeSense(orderFromWords(scheme?.heading ?? ""), tab.setsFirst);
+  const said = setCell(scheme === undefined ? load[0] : line[scheme.index], sense);
   if (said.is === "order-unsettled") {
     into.report("scheme-order-unsettled", row, scheme?.index ?? load[1]);
     return true;
@@ -106,7 +106,7 @@ function shorthand(
   const column = scheme?.index ?? load[1];
   const { note, scheme: _, ...rest } = shared;
   const place = { row, schemeColumn: column, speedColumn: column, shared: rest, note };
-  if (!emitSets(into, place, said.groups, said.speeds, null))
+  if (!emitSets(into, place, said.groups, said.speeds, tab.speeds ?? null))
     into.log.addAtSource("speeds-unsettled", row, column);
   return true;
 }

@@ -1,4 +1,5 @@
 import { isBlank } from "../../value/blank";
+import { foundText } from "../../value/found-text";
 import { minuteOfDay } from "../../value/minute-of-day";
 import { liftInWords, namesJump } from "../lift-in-words";
 import { personName, type Walk, whoAbove } from "./above";
@@ -35,6 +36,7 @@ export function startDay(
   const { minute } = said.text;
   above.day = null;
   above.barDoubtful = false;
+  above.sessionBar = null;
   above.gym = null;
   above.test = null;
   above.minute = minute === null ? null : [minute / 1440, said.column];
@@ -73,7 +75,7 @@ export function readWords(
 const place = /\b(gym|hall|school|halle|studio|home|track|club)\b/i;
 
 /** "bar 20", "their bar (15?)", "school hall – their bar"; anything else is a note. */
-function readSetting({ above, into }: Walk, text: string, row: number, column: number): void {
+function readSetting({ above, into, tab }: Walk, text: string, row: number, column: number): void {
   const day = above.day?.day ?? null;
   into.note(row, column, whoAbove(above), day, day === null ? "table" : "day", text.trim());
   const bar = /\b(?:bar|stange)\b[\s:(=]*(\d{1,2}(?:[.,]\d)?)?\s*(?:kg)?\s*(\?)?/i.exec(text);
@@ -82,7 +84,12 @@ function readSetting({ above, into }: Walk, text: string, row: number, column: n
   if (day !== null && gym !== undefined) above.gym = [gym, column];
   if (bar === null) return;
   const mass = bar[1] === undefined ? null : Number(bar[1].replace(",", "."));
-  if (bar[2] !== undefined || (mass === null && day !== null)) {
+  const answered = tab.bars?.get(foundText(text).trim());
+  if (answered !== undefined) {
+    // Where the doubt was the session's, so is the answer: the next day has its own bar again.
+    if (day === null) above.bar = [answered, -1];
+    else above.sessionBar = [answered, -1];
+  } else if (bar[2] !== undefined || (mass === null && day !== null)) {
     above.barDoubtful = true;
     // Only loads depend on the bar; jumps kept in the same tab do not.
     if (into.table === "Sets")

@@ -30,9 +30,10 @@ export function unfoldSections(context: LayoutContext): Unfolded | null {
   const into = new Unfolded(context.table === "Jumps" ? "Jumps" : "Sets", cells, header);
   const walk: Walk = {
     into,
-    above: aboveAll(context.title),
+    above: aboveAll(context.title, context.tab),
     settler: settlerOf(context, lines),
     pending: [],
+    tab: context.tab,
   };
   for (let row = 0; row < end; row++) {
     const line = cells[row] ?? [];

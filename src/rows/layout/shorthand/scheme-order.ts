@@ -32,7 +32,26 @@ export function orderFromWords(cell: unknown): readonly SchemePart[] | null {
   return null;
 }
 
-/** The order as three parts, when the words named all three. */
-export function fullOrder(parts: readonly SchemePart[] | null): SchemeOrder | null {
-  return parts !== null && parts.length === 3 ? (parts as unknown as SchemeOrder) : null;
+/** What is known of how shorthand is written in one place. */
+export type SchemeSense = {
+  /** Order of all three, when words spell it out. */
+  readonly order: SchemeOrder | null;
+  /** Whether sets come before repetitions; null when neither words nor the coach have said. */
+  readonly setsFirst: boolean | null;
+};
+
+/** What words spell out; what they leave open is as the coach answered, if it was asked. */
+export function schemeSense(
+  parts: readonly SchemePart[] | null,
+  answered: boolean | undefined,
+): SchemeSense {
+  const sets = parts?.indexOf("sets") ?? -1;
+  const reps = parts?.indexOf("reps") ?? -1;
+  return {
+    order: parts?.length === 3 ? (parts as unknown as SchemeOrder) : null,
+    setsFirst: sets >= 0 && reps >= 0 ? sets < reps : (answered ?? null),
+  };
 }
+
+/** Where nothing is said. */
+export const noSense: SchemeSense = { order: null, setsFirst: null };

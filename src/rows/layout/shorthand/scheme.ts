@@ -1,5 +1,5 @@
 import { type Unit, unitOf } from "../../value/units";
-import type { SchemeOrder } from "./scheme-order";
+import type { SchemeSense } from "./scheme-order";
 
 /** Equal sets written together: "85x3x5" is one group of three sets. */
 export type SetGroup = {
@@ -17,7 +17,7 @@ const mostSets = 12;
 /** "105x5x4+1x3" to groups; "unsettled" when sets and repetitions could be either. */
 export function schemeGroups(
   text: string,
-  order: SchemeOrder | null,
+  sense: SchemeSense,
   speedCount: number,
 ): SetGroup[] | "unsettled" | null {
   const [head = "", ...rest] = text.split("+");
@@ -31,8 +31,8 @@ export function schemeGroups(
   if (numbers.some(Number.isNaN)) return null;
   const first =
     numbers.length === 3
-      ? triple(numbers, order, rest.length === 0 ? speedCount : 0)
-      : pair(numbers);
+      ? triple(numbers, sense, rest.length === 0 ? speedCount : 0)
+      : pair(numbers, sense);
   if (first === null || first === "unsettled") return first;
   const groups: SetGroup[] = [{ ...first, unit }];
   for (const piece of rest) {
@@ -53,7 +53,7 @@ type Counted = { load: number | null; reps: number | null; sets: number };
 
 function triple(
   numbers: readonly number[],
-  order: SchemeOrder | null,
+  { order, setsFirst }: SchemeSense,
   speedCount: number,
 ): Counted | "unsettled" | null {
   const [a = 0, b = 0, c = 0] = numbers;
@@ -68,17 +68,20 @@ function triple(
   if (loads.length !== 1) return null;
   const load = loads[0] ?? 0;
   const [x = 0, y = 0] = a === load ? [b, c] : b === load ? [a, c] : [a, b];
+  if (setsFirst !== null) return setsFirst ? counted(load, x, y) : counted(load, y, x);
   if (x === y || (speedCount === x && speedCount > 1)) return counted(load, x, y);
   if (speedCount === y && speedCount > 1) return counted(load, y, x);
   return "unsettled";
 }
 
-function pair(numbers: readonly number[]): Counted | null {
+function pair(numbers: readonly number[], { setsFirst }: SchemeSense): Counted | null {
   const [a = 0, b = 0] = numbers;
   if (numbers.length !== 2) return null;
   if (a >= leastLoad && b < leastLoad) return counted(a, 1, b);
   if (b >= leastLoad && a < leastLoad) return counted(b, 1, a);
-  const blocks = a < leastLoad && b < leastLoad ? counted(0, a, b) : null;
+  if (a >= leastLoad || b >= leastLoad) return null;
+  // Without a word on it, the way blocks are spoken of: 5×3 is five sets of three.
+  const blocks = setsFirst === false ? counted(0, b, a) : counted(0, a, b);
   return blocks === null ? null : { ...blocks, load: null };
 }
 

@@ -5,7 +5,7 @@ import { speedList } from "../../value/speed-list";
 import { type Unit, unitOf } from "../../value/units";
 import { asWeekday } from "./as-weekday";
 import { leastLoad, type SetGroup, schemeGroups } from "./scheme";
-import type { SchemeOrder } from "./scheme-order";
+import type { SchemeSense } from "./scheme-order";
 
 export type { SetGroup } from "./scheme";
 
@@ -32,7 +32,7 @@ export type SetCell =
  * "57,5x2x5 .64", "80x3 (bar slipped, redo)". `speedCount`, the number of speeds written elsewhere
  * for the same row, may settle what sets and repetitions are.
  */
-export function setCell(cell: unknown, order: SchemeOrder | null, speedCount = 0): SetCell {
+export function setCell(cell: unknown, sense: SchemeSense, speedCount = 0): SetCell {
   if (isBlank(cell) || cell === false) return { is: "none", note: "" };
   if (typeof cell === "number")
     return {
@@ -46,10 +46,10 @@ export function setCell(cell: unknown, order: SchemeOrder | null, speedCount = 0
   if (saysNoValue(cell)) return { is: "none", note: "" };
   const weekday = asWeekday(cell);
   if (weekday !== null) return { is: "as-weekday", weekday };
-  return schemeText(cell, order, speedCount);
+  return schemeText(cell, sense, speedCount);
 }
 
-function schemeText(cell: string, order: SchemeOrder | null, speedCount: number): SetCell {
+function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCell {
   const notes: string[] = [];
   let text = cell.replace(/\(([^()]*)\)/g, (_, words: string) => {
     notes.push(words.trim());
@@ -74,7 +74,7 @@ function schemeText(cell: string, order: SchemeOrder | null, speedCount: number)
     const bare = token.replace(/^@/, "");
     const number = /^(\d+(?:[.,]\d+)?|[.,]\d+)(kg|lbs?)?$/i.exec(bare);
     if (/^\d[\dx.,+]*(?:kg|lbs?)?[\dx.,+kglbs]*$/i.test(bare) && /x/i.test(bare)) {
-      const found = schemeGroups(bare.toLowerCase(), order, speedCount + speeds.length);
+      const found = schemeGroups(bare.toLowerCase(), sense, speedCount + speeds.length);
       if (found === "unsettled") unsettled = true;
       else if (found === null) return { is: "unread" };
       else groups.push(...found);

@@ -32,8 +32,11 @@ export function columnsOfDay(
     athlete: [owner.athlete, owner.nameColumn],
     exercise: owner.exercise,
   };
+  const figure = at.get("speed");
+  if (owner.asksSpeed && figure !== undefined && speedsOf(line[figure.column]).length === 1)
+    into.ask("set speed", line[figure.column]);
   const scheme = at.get("scheme") ?? at.get("load");
-  const said = scheme === undefined ? null : setCell(line[scheme.column], owner.order);
+  const said = scheme === undefined ? null : setCell(line[scheme.column], owner.sense);
   if (scheme !== undefined && said !== null && said.is === "order-unsettled") {
     into.log.addAtSource("scheme-order-unsettled", row, scheme.column);
     return;
@@ -45,7 +48,7 @@ export function columnsOfDay(
     const speedColumn = speedAt ?? scheme.column;
     const unit = scheme.unit ?? owner.unit;
     const place = { row, schemeColumn: scheme.column, speedColumn, shared, note: undefined, unit };
-    if (!emitSets(into, place, said.groups, speeds, null))
+    if (!emitSets(into, place, said.groups, speeds, owner.speeds))
       into.log.addAtSource("speeds-unsettled", row, speedColumn);
     return;
   }

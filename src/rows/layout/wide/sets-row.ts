@@ -4,7 +4,7 @@ import { isBlank } from "../../value/blank";
 import type { Unit } from "../../value/units";
 import { emitSets } from "../shorthand/emit-sets";
 import type { SetGroup } from "../shorthand/scheme";
-import type { SchemeOrder } from "../shorthand/scheme-order";
+import type { SchemeSense } from "../shorthand/scheme-order";
 import { problemOf, type SetCell, setCell } from "../shorthand/set-cell";
 import type { Placed, Unfolded } from "../unfolded";
 import type { Block, BlockRow } from "./block-rows";
@@ -13,7 +13,11 @@ import { columnsOfDay } from "./day-columns";
 
 /** What a block's titles say of all its cells. */
 export type BlockWords = {
-  readonly order: SchemeOrder | null;
+  readonly sense: SchemeSense;
+  /** What the coach said several speeds are. */
+  readonly speeds: "each set" | "each rep" | null;
+  /** Nothing says whether one speed is the mean or the fastest repetition. */
+  readonly asksSpeed: boolean;
   readonly lift: string | null;
   readonly unit: Unit | null;
 };
@@ -52,7 +56,7 @@ export function setsRow(
       columns.push(dayColumn);
       continue;
     }
-    const said = setCell(line[column], words.order);
+    const said = setCell(line[column], words.sense);
     if (said.is === "none") {
       into.note(row, column, athlete, day, "day", said.note);
       continue;
@@ -66,6 +70,7 @@ export function setsRow(
     left = groups;
     done.set(day, groups);
     const speeds = said.is === "sets" ? said.speeds : [];
+    if (words.asksSpeed && speeds.length === 1) into.ask("set speed", line[column]);
     const note: Placed | undefined =
       said.is === "sets" && said.note !== "" ? [said.note, column] : undefined;
     const place = {
@@ -76,7 +81,8 @@ export function setsRow(
       note,
       unit: words.unit,
     };
-    if (!emitSets(into, place, groups, speeds, null)) into.report("speeds-unsettled", row, column);
+    if (!emitSets(into, place, groups, speeds, words.speeds))
+      into.report("speeds-unsettled", row, column);
   }
   for (const [day, columns] of columnsByDay)
     columnsOfDay(into, line, row, { day, athlete, nameColumn, exercise, ...words }, columns);

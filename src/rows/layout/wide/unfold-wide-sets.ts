@@ -1,8 +1,11 @@
 import { plainWords } from "../../header/header-words";
+import { speedNotSaid } from "../../table/set-kinds";
 import { unitOf } from "../../value/units";
 import type { LayoutContext } from "../layout-context";
 import { liftInWords } from "../lift-in-words";
-import { fullOrder, orderFromWords } from "../shorthand/scheme-order";
+import { noSense, orderFromWords, schemeSense } from "../shorthand/scheme-order";
+import { setCell } from "../shorthand/set-cell";
+import type { TabAnswers } from "../tab-answers";
 import { Unfolded } from "../unfolded";
 import { blocksOf } from "./block-rows";
 import { dateHeaders } from "./date-header";
@@ -21,17 +24,32 @@ export function unfoldWideSets(context: LayoutContext): Unfolded | null {
       into.report(code, row, column, facts);
     const titles = [...block.titles, context.title];
     const words = plainWords(titles.join(" | "));
-    const lift = titles.map(liftInWords).find((found) => found !== null) ?? null;
+    const named = titles.map(liftInWords).find((found) => found !== null) ?? null;
+    const lift = named ?? context.tab.exercise ?? null;
     if (lift === null && !block.known.has("exercise")) {
       into.report("exercise-missing", block.header.firstRow, 0);
       into.mark(block.header.firstRow, "heading");
-      for (const { row } of block.rows) into.mark(row, "reported");
+      for (const { row } of block.rows) {
+        into.mark(row, "reported");
+        for (const { column } of block.header.days) {
+          const cell = context.cells[row]?.[column];
+          const said = setCell(cell, noSense);
+          const scheme = said.is === "sets" && said.groups[0]?.reps !== null;
+          if (scheme || said.is === "order-unsettled") into.ask("exercise", cell);
+        }
+      }
       continue;
     }
-    into.describe("speed", { heading: "speed", words: speedWords(words) });
+    const speed = speedWords(words, context.tab);
+    into.describe("speed", { heading: "speed", words: speed });
     into.describe("load", { heading: "load", words: "load" });
     const said = {
-      order: fullOrder(titles.map(orderFromWords).find((parts) => parts !== null) ?? null),
+      sense: schemeSense(
+        titles.map(orderFromWords).find((parts) => parts !== null) ?? null,
+        context.tab.setsFirst,
+      ),
+      speeds: context.tab.speeds ?? null,
+      asksSpeed: speed === speedNotSaid,
       lift,
       unit: context.massUnit ?? unitOf(/\b(kg|lbs?)\b/.exec(words)?.[1] ?? ""),
     };
@@ -40,8 +58,9 @@ export function unfoldWideSets(context: LayoutContext): Unfolded | null {
   return into;
 }
 
-/** What the titles say of speeds written in the grid. */
-function speedWords(words: string): string {
+/** What the titles say of one speed written beside a load, or the coach where they say nothing. */
+function speedWords(words: string, { setSpeed }: TabAnswers): string {
   if (/\b(best|fastest) rep\b/.test(words)) return "best speed";
-  return /\bmean\b/.test(words) ? "mean speed" : "speed";
+  if (/\bmean\b/.test(words)) return "mean speed";
+  return setSpeed === undefined ? speedNotSaid : setSpeed === "best rep" ? "best speed" : "speed";
 }

@@ -5,8 +5,9 @@ import { isBlank } from "../../value/blank";
 import { unitOf } from "../../value/units";
 import { liftInWords } from "../lift-in-words";
 import { emitSets } from "../shorthand/emit-sets";
-import { fullOrder, orderFromWords } from "../shorthand/scheme-order";
+import { orderFromWords, schemeSense } from "../shorthand/scheme-order";
 import { setCell } from "../shorthand/set-cell";
+import type { TabAnswers } from "../tab-answers";
 import { type Placed, Unfolded } from "../unfolded";
 import { jumpCell } from "./jump-cell";
 import { type JumpPart, jumpTitle } from "./jump-title";
@@ -27,6 +28,7 @@ export function unfoldWideTests(
   view: TableView,
   table: "Sets" | "Jumps",
   unknown: readonly number[],
+  tab: TabAnswers,
 ): Unfolded | null {
   const { cells, fields, headerRow } = view;
   const head = cells[headerRow] ?? [];
@@ -76,7 +78,7 @@ export function unfoldWideTests(
     const groups = new Map<string, Record<string, Placed | undefined>>();
     for (const { index, heading } of columns) {
       if (isBlank(line[index])) continue;
-      if (table === "Sets") setColumn(into, row, line, index, heading, shared);
+      if (table === "Sets") setColumn(into, row, line, index, heading, shared, tab);
       else jumpColumn(into, row, line, index, tests.get(index), shared, groups);
     }
     for (const flat of groups.values()) into.emit(row, flat);
@@ -94,8 +96,9 @@ function setColumn(
   index: number,
   heading: string,
   shared: Readonly<Record<string, Placed | undefined>>,
+  tab: TabAnswers,
 ): void {
-  const said = setCell(line[index], fullOrder(orderFromWords(heading)));
+  const said = setCell(line[index], schemeSense(orderFromWords(heading), tab.setsFirst));
   const athlete = String(shared.athlete?.[0] ?? "");
   if (said.is === "none") into.note(row, index, athlete, null, "day", said.note);
   else if (said.is !== "sets")
@@ -114,7 +117,7 @@ function setColumn(
       shared: { ...rest, exercise: [liftInWords(heading), index] as Placed },
       note: own,
     };
-    if (!emitSets(into, place, said.groups, said.speeds, null))
+    if (!emitSets(into, place, said.groups, said.speeds, tab.speeds ?? null))
       into.log.addAtSource("speeds-unsettled", row, index);
   }
 }

@@ -1,0 +1,44 @@
+import { numberCell } from "../column/number-cell";
+import type { Column } from "../header/column-map";
+import type { CellReader, TableView } from "../table-view";
+import { isBlank } from "../value/blank";
+import { saysNoValue } from "../value/no-value";
+
+const mostPercent = 10;
+
+/**
+ * Reader of an athlete's own step up in load as a fraction, 0–0.1: a cell shown as percent arrives as
+ * a fraction, a plain number from 1 on and text with its sign are percent. Reports `not-a-number` and
+ * `implausible`, as anything between 0.1 and 1 might be either.
+ */
+export function stepShareColumn(
+  view: TableView,
+  column: Column | undefined,
+): CellReader<number | null> {
+  if (column === undefined) return () => null;
+  const { index, heading } = column;
+  return (line, row) => {
+    const cell = line[index];
+    if (isBlank(cell) || (typeof cell === "string" && saysNoValue(cell))) return null;
+    const percent = typeof cell === "string" && /%\s*$/.test(cell);
+    const number =
+      typeof cell === "number"
+        ? cell
+        : typeof cell === "string"
+          ? (numberCell(cell.replace(/%\s*$/, "").trim())?.value ?? null)
+          : null;
+    if (number === null || !Number.isFinite(number)) {
+      view.log.add("not-a-number", row, index, cell, { heading });
+      return null;
+    }
+    const share = percent || number >= 1 ? number / 100 : number;
+    if (share >= 0 && share <= mostPercent / 100) return share;
+    view.log.add("implausible", row, index, cell, {
+      low: 0,
+      high: mostPercent,
+      unit: "%",
+      heading,
+    });
+    return null;
+  };
+}
