@@ -20,11 +20,12 @@ const byFeel = "by feel, 2–3 in reserve";
  * the exercise says so, or by feel; nothing where it has no weight.
  */
 export function loadWords(
-  { exercise, loadKg }: Pick<SessionItem, "exercise" | "loadKg">,
+  { exercise, kind, loadKg }: Pick<SessionItem, "exercise" | "kind" | "loadKg">,
   mass: (kg: number) => string = (kg) => `${trimmed(kg, 2)} kg`,
 ): { readonly exercise: string; readonly load: string } {
   const [name = "", held] = exercise.split(/, (?=weight opposite)/);
-  if (/no weight|plank|dead bug/.test(exercise)) return { exercise, load: "" };
+  const lifted = loadKg !== null || kind === "assistance" || kind === "main lift";
+  if (!lifted || /no weight|plank|dead bug/.test(exercise)) return { exercise, load: "" };
   if (loadKg === null) return { exercise, load: byFeel };
   return { exercise: name, load: `${mass(loadKg)}${held ? " in the opposite hand" : ""}` };
 }

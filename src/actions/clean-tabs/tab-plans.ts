@@ -3,7 +3,7 @@ import type { TableName } from "../../rows/table-name";
 /** A column of a clean tab: its heading, how its cells are shown, what is offered in them. */
 export type PlannedColumn = {
   readonly heading: string;
-  readonly format?: "yyyy-mm-dd" | "hh:mm" | "0.00" | "0.0" | "0" | "@";
+  readonly format?: "0.0%" | "yyyy-mm-dd" | "hh:mm" | "0.00" | "0.0" | "0" | "@";
   readonly offer?: "athletes" | "exercises" | readonly string[];
 };
 
@@ -24,6 +24,7 @@ export const tabPlans: Readonly<Record<TableName, readonly PlannedColumn[]>> = {
     { heading: "Baseline from", format: "yyyy-mm-dd" },
     { heading: "Baseline to", format: "yyyy-mm-dd" },
     { heading: "Sessions a week", format: "0" },
+    { heading: "Step up", format: "0.0%" },
     { heading: "Notes" },
   ],
   Availability: [

@@ -1,0 +1,35 @@
+import * as rows from "../../src/rows/readers";
+
+const steps = (...cells: unknown[]) => {
+  const reading = rows.readAthletes([
+    ["Athlete", "Step up"],
+    ...cells.map((cell, i) => [`Runner ${String.fromCharCode(65 + i)}`, cell]),
+  ]);
+  return {
+    shares: reading.records.map(({ stepShare }) => stepShare),
+    issues: reading.issues.map(({ code, cell, facts }) => [code, cell, facts.high]),
+  };
+};
+
+test("an athlete's own step: a percent cell, a plain number of percent, and text are one", () => {
+  expect(steps(0.05, 5, "5 %", "2,5%", 0, "", "–")).toEqual({
+    shares: [0.05, 0.05, 0.05, 0.025, 0, null, null],
+    issues: [],
+  });
+});
+
+test("a step past ten percent, or one that may be a fraction or a percent, is asked about", () => {
+  expect(steps(0.5, 12, "large")).toEqual({
+    shares: [null, null, null],
+    issues: [
+      ["implausible", "B2", 10],
+      ["implausible", "B3", 10],
+      ["not-a-number", "B4", undefined],
+    ],
+  });
+});
+
+test("without the column nothing is said of steps", () => {
+  const [one] = rows.readAthletes([["Athlete"], ["Runner A"]]).records;
+  expect(one).not.toHaveProperty("stepShare");
+});
