@@ -4,7 +4,7 @@ import { readDayArgument } from "../rows/argument/day-argument";
 import type { Cells } from "../rows/cells";
 import { cellOfName } from "../rows/name/cell-of-name";
 import { nameIssues } from "../rows/name/name-issues";
-import { readTable } from "../rows/read-table";
+import { readOnce } from "../rows/read-once";
 import { type TableName, tableNames } from "../rows/table-name";
 import { sayRowIssue } from "../words/row-issues";
 import { isBlank, rowsOf } from "./arguments/elementwise";
@@ -46,8 +46,8 @@ export const rowCheckFunction: SheetFunction = {
       thrown(refuse("argument-table-empty", { name: "rows", table: name }));
     }
     if (!Array.isArray(rows)) thrown(refuse("argument-one-cell", { name: "rows", table: name }));
-    const options = isBlank(asOf) ? {} : { today: thrown(readDayArgument(asOf)) };
-    const { issues: inCells, records } = readTable<TableName>(name, cells, options);
+    const today = isBlank(asOf) ? null : thrown(readDayArgument(asOf));
+    const { issues: inCells, records } = readOnce<TableName>(name, cells, today);
     const issues = [...inCells, ...unknownAmong(name, cells, records, athletes)];
     if (issues.length === 0) return [["all rows read", "", "", ""]];
     return issues.map((issue) => {

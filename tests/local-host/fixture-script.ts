@@ -44,6 +44,21 @@ function TABS() { return SpreadsheetApp.getActive().getSheets().length; }
 /** @customfunction */
 function SPOILS(range) { range[0][0] = "spoilt"; return "done"; }
 /** @customfunction */
+function TURNS_OVER(range, again) {
+  var same = range === again;
+  range[0][0].setFullYear(1999);
+  range[1] = range[2];
+  range.reverse().push(["more"]);
+  range[0].push("wider");
+  return [[same, again === undefined ? "" : String(again[0][0])]];
+}
+/** @customfunction */
+function JOINED(range) {
+  return range.map(function (row) {
+    return row.map(function (x) { return x instanceof Date ? x.getFullYear() : x; }).join(",");
+  }).join(";");
+}
+/** @customfunction */
 function A_DAY() { return new Date(2026, 4, 12); }
 function hidden_() { return 1; }
 function onOpen() {

@@ -200,6 +200,60 @@ test("rows handed to one function are not spoilt for the next", async () => {
   expect(host.values("Sets")[0]![0]).toBe("Date");
 });
 
+const log = [
+  [day(46154), "Wren Oddie", 40],
+  [day(46155), "Tomas Reyerson", 85],
+  [day(46156), "Ilka Brandmoor", 60],
+];
+const asGiven = "2026,Wren Oddie,40;2026,Tomas Reyerson,85;2026,Ilka Brandmoor,60";
+
+test("rows turned over, dates moved in place and rows added are all undone for the next call", async () => {
+  const ask = [["=TURNS_OVER(Sets!A1:C3)"], ["=JOINED(Sets!A1:C3)"]];
+  const host = await opened({ Sets: log, Squad: ask, More: ask });
+  expect(host.values("Squad")[1]![0]).toBe(asGiven);
+  expect(host.values("More")[1]![0]).toBe(asGiven);
+  host.write("Sets", "C2", [[87.5]]);
+  await host.settled();
+  expect(host.values("More")[1]![0]).toBe(asGiven.replace("85", "87.5"));
+});
+
+test("a range given twice to one call is two ranges", async () => {
+  const host = await opened({ Sets: log, Squad: [["=TURNS_OVER(Sets!A1:C3, Sets!A1:C3)"]] });
+  const [[same, other]] = host.values("Squad") as [[unknown, string]];
+  expect(same).toBe(false);
+  expect(other).toMatch(/ 2026 /);
+});
+
+test("after any change the formula reads what stands in the tab then", async () => {
+  const host = await opened({ Sets: log, Squad: [["=JOINED(Sets!A1:D4)"]] });
+  const read = async () => {
+    await host.settled();
+    return host.values("Squad")[0]![0];
+  };
+  const blank = ",,,";
+  const line = (text: string) => text.replaceAll(";", ",;");
+  const before = `${line(asGiven)},;${blank}`;
+  expect(await read()).toBe(before);
+  host.write("Sets", "A2:C2", [[new Date(2025, 0, 5), "Oona Petrakell", 30]]);
+  const edited = before.replace("2026,Tomas Reyerson,85", "2025,Oona Petrakell,30");
+  expect(await read()).toBe(edited);
+  host.undo();
+  expect(await read()).toBe(before);
+  host.tab("Sets").getRange("A1").setNumberFormat("0");
+  expect(await read()).toBe(before.replace("2026", "46154"));
+  host.undo();
+  host.write("Sets", "D1", [["=SEQUENCE(3)"]]);
+  const counted = before.split(";").map((row, i) => (i < 3 ? `${row}${i + 1}` : row));
+  expect(await read()).toBe(counted.join(";"));
+  host.write("Sets", "D1", [["=SEQUENCE(2)"]]);
+  expect(await read()).toBe([...counted.slice(0, 2), ...before.split(";").slice(2)].join(";"));
+  host.write("Sets", "D1", [[""]]);
+  expect(await read()).toBe(before);
+  host.tab("Sets").deleteRow(1);
+  await host.settled();
+  expect(await read()).toBe(before.split(";").slice(1).join(";"));
+});
+
 test("a formula given in the terminal must say which tab its cells are on", async () => {
   expect(await refusal("=TOTAL(C2:C9)")).toBe("Say which tab C2:C9 is on, as in Sets!C2:C9.");
   expect(await refusal("=TOTAL(C:C)")).toMatch(/which tab C:C is on/);

@@ -2,9 +2,10 @@ import { accept, type Outcome, refuse } from "../../outcome";
 import { refusalSentence } from "../../words/refusals";
 import { thrown } from "./thrown";
 
-/** One argument as rows of cells: a single cell is one row of one. */
+/** One argument as rows of cells: a single cell is one row of one. Rows given as rows stay the same list. */
 export function rowsOf(argument: unknown): readonly (readonly unknown[])[] {
   if (!Array.isArray(argument)) return [[argument]];
+  if (argument.every(Array.isArray)) return argument;
   return argument.map((row: unknown) => (Array.isArray(row) ? row : [row]));
 }
 

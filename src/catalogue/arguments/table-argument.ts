@@ -3,12 +3,12 @@ import { accept, type Outcome, refuse } from "../../outcome";
 import type { Cells } from "../../rows/cells";
 import { neededFields } from "../../rows/header/columns";
 import { findHeader } from "../../rows/header/find-header";
-import { readTable } from "../../rows/read-table";
+import { readOnce } from "../../rows/read-once";
 import type { Reading } from "../../rows/reading";
 import type { RowOf } from "../../rows/table/read-view";
 import { endOfRows } from "../../rows/table/trim-padding";
 import { type TableName, tableNames } from "../../rows/table-name";
-import { isBlank } from "./elementwise";
+import { isBlank, rowsOf } from "./elementwise";
 
 /** A table given to a formula: what was read, and the cells it was read from. */
 export type TableArgument<T extends TableName> = {
@@ -36,9 +36,9 @@ export function tableArgument<T extends TableName>(
       ? refuse("argument-table-empty", { name, table })
       : refuse("argument-one-cell", { name, table });
   }
-  const cells: Cells = argument.map((row: unknown) => (Array.isArray(row) ? row : [row]));
+  const cells: Cells = rowsOf(argument);
   if (endOfRows(cells) === 0) return refuse("argument-table-empty", { name, table });
-  const reading = readTable(table, cells, today === undefined ? {} : { today });
+  const reading = readOnce(table, cells, today ?? null);
   const spoiled = reading.issues.filter(
     ({ code }) => code === "no-header" || code === "column-missing",
   );

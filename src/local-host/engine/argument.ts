@@ -1,3 +1,4 @@
+import type { ICellData } from "@univerjs/core";
 import {
   type ArrayValueObject,
   type BaseReferenceObject,
@@ -49,35 +50,27 @@ function rangeArgument(range: BaseReferenceObject, cache: RangeCache): unknown {
   // A tab that does not exist would silently be read as the formula's own tab.
   const missing = range as unknown as { _checkIfWorksheetMiss?: () => boolean };
   if (missing._checkIfWorksheetMiss?.()) throw new ArgumentError(ErrorType.REF);
-  const { startRow, endRow, startColumn, endColumn } = range.getRangePosition();
-  const key = [
-    range.getUnitId(),
-    range.getSheetId(),
-    startRow,
-    endRow,
-    startColumn,
-    endColumn,
-  ].join("|");
-  const rows = cache.of(key, () => {
-    const formats = new Map<string, string>();
-    const styles = range.getCurrentStylesData();
-    const read: unknown[][] = [];
-    for (let row = startRow; row <= endRow; row++) {
-      const line: unknown[] = new Array(endColumn - startColumn + 1);
-      for (let column = startColumn; column <= endColumn; column++) {
-        line[column - startColumn] = platformValue(range.getCellData(row, column), (cell) => {
-          if (typeof cell.s !== "string") return cell.s?.n?.pattern ?? "";
-          const known = formats.get(cell.s);
-          if (known !== undefined) return known;
-          const pattern = styles?.getStyleByCell(cell)?.n?.pattern ?? "";
-          formats.set(cell.s, pattern);
-          return pattern;
-        });
-      }
-      read.push(line);
+  const at = range.getRangePosition();
+  const tabId = range.getSheetId();
+  const formats = new Map<string, string>();
+  const styles = range.getCurrentStylesData();
+  const formatOf = (cell: ICellData): string => {
+    if (typeof cell.s !== "string") return cell.s?.n?.pattern ?? "";
+    const known = formats.get(cell.s);
+    if (known !== undefined) return known;
+    const pattern = styles?.getStyleByCell(cell)?.n?.pattern ?? "";
+    formats.set(cell.s, pattern);
+    return pattern;
+  };
+  // The library looks for results of formulas first, cell by cell; where none can be, none are.
+  const own = cache.isPlain(tabId) ? range.getCurrentActiveSheetData()?.cellData : undefined;
+  const rows = cache.rows(tabId, at, (row) => {
+    const line: unknown[] = new Array(at.endColumn - at.startColumn + 1);
+    for (let column = at.startColumn; column <= at.endColumn; column++) {
+      const cell = own ? own.getValue(row, column) : range.getCellData(row, column);
+      line[column - at.startColumn] = platformValue(cell, formatOf);
     }
-    return read;
+    return line;
   });
-  // Each call gets rows of its own, as over the wire: what a function does to them stays there.
-  return rows.length === 1 && rows[0]?.length === 1 ? rows[0][0] : rows.map((row) => row.slice());
+  return rows.length === 1 && rows[0]?.length === 1 ? rows[0][0] : rows;
 }

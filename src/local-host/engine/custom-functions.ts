@@ -70,6 +70,7 @@ export function registerCustomFunctions(
         const column = this.column ?? -1;
         try {
           refuseVolatile(formulaAt(this.unitId ?? "", tabId, row, column), custom);
+          cache.startCall();
           const result = call(
             name,
             variants.map((variant) => argument(variant, cache)),

@@ -21,7 +21,8 @@ import { writeNote } from "./notes";
 import { RangeCache } from "./range-cache";
 import { Sentences } from "./sentences";
 import { type Shift, shiftOf } from "./shift";
-import { gridSnapshot } from "./snapshot";
+import { gridSnapshot, tabIdAt } from "./snapshot";
+import { tabChange } from "./tab-change";
 import { setList } from "./validations";
 
 export type GridPlugin = readonly [PluginCtor<Plugin>, object?];
@@ -50,16 +51,18 @@ export function gridEngine(given: {
   const unitId = `workbook-${crypto.randomUUID()}`;
   const book = api.createWorkbook(gridSnapshot(given.workbook, unitId));
   const sentences = new Sentences();
-  const cache = new RangeCache();
+  const cache = new RangeCache(plainTabs(given.workbook));
   // Services of the formula plug-in exist only once a workbook does; calculation starts later.
   registerCustomFunctions(injector, given.declared, given.call, sentences, cache);
   const formula = api.getFormula();
   const calculation = new CalculationState(api);
-  formula.calculationStart(() => cache.clear());
+  formula.calculationStart(() => cache.startCalculation());
   const shiftWatchers = [sentences.shift.bind(sentences)];
   const changeWatchers: (() => void)[] = [];
   api.addEvent(api.Event.CommandExecuted, ({ id, params, options }) => {
     if (isChange(id, options)) for (const watch of changeWatchers) watch();
+    const changed = tabChange(id, params);
+    if (changed) cache.change(changed);
     const moved = shiftOf(id, params);
     if (moved) for (const watch of shiftWatchers) watch(moved.tabId, moved.shift);
     if (id === "sheet.mutation.set-worksheet-name") forgetTabNames(injector.get(IFunctionService));
@@ -115,6 +118,16 @@ export function gridEngine(given: {
       shiftWatchers.push(watch);
     },
   };
+}
+
+/** Ids of the tabs that hold no formula. */
+function plainTabs({ tabs }: WorkbookData): Set<string> {
+  const plain = new Set<string>();
+  tabs.forEach(({ cells }, index) => {
+    const some = cells.some((line) => line.some((cell) => cell?.formula !== undefined));
+    if (!some) plain.add(tabIdAt(index));
+  });
+  return plain;
 }
 
 /**

@@ -28,6 +28,9 @@ const spareRows = 200;
 const leastRows = 400;
 const leastColumns = 26;
 
+/** The grid's own name for a tab, by its place in the workbook as opened. */
+export const tabIdAt = (index: number) => `tab-${index + 1}`;
+
 /** A workbook as the grid library loads it. Conditional formats, lists and notes are added after. */
 export function gridSnapshot(workbook: WorkbookData, unitId: string): IWorkbookData {
   const styles: Record<string, IStyleData> = {};
@@ -46,7 +49,7 @@ export function gridSnapshot(workbook: WorkbookData, unitId: string): IWorkbookD
   const sheets: Record<string, Partial<IWorksheetData>> = {};
   const order: string[] = [];
   workbook.tabs.forEach((tab, index) => {
-    const id = `tab-${index + 1}`;
+    const id = tabIdAt(index);
     order.push(id);
     sheets[id] = gridSheet(tab, id, styleOf);
   });
