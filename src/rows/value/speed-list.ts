@@ -9,6 +9,8 @@ export type SpeedList = {
 };
 
 const number = /^(?:\d{1,4}(?:[.,]\d{1,4})?|[.,]\d{1,4})(\?*)$/;
+/** What nearly every cell holds: points inside the numbers, one space between them. */
+const usual = /^\d\.\d{1,4}(?: \d\.\d{1,4})+$/;
 const missing = /^[-–—x×]$|^n\/?a$|^\?$/i;
 
 /**
@@ -16,6 +18,10 @@ const missing = /^[-–—x×]$|^n\/?a$|^\?$/i;
  * piece between or after slashes is null, never zero.
  */
 export function speedList(text: string): SpeedList {
+  if (usual.test(text)) {
+    const pieces = text.split(" ");
+    return { speeds: pieces.map(Number), pieces, unread: [], unsure: [] };
+  }
   const bare = text.trim().replace(/\s*m\/s$/i, "");
   const slashed = /[/;|]/.test(bare);
   let pieces = slashed ? bare.split(/[/;|]/) : bare.split(/\s+/);
