@@ -1,0 +1,38 @@
+import { join } from "node:path";
+import { build, transform } from "esbuild";
+import { declarations } from "./declarations.mjs";
+import { loaded, root } from "./loaded.mjs";
+import { scriptEntry } from "./script-entry.mjs";
+import { withoutHelp } from "./without-help.mjs";
+import { withoutIdleModules } from "./without-idle-modules.mjs";
+
+const language = { target: "es2020", legalComments: "none", charset: "utf8" };
+
+/** The whole add-on as one script, its declarations last, and what each source adds to its size. */
+export async function script() {
+  const { catalogue } = await loaded("src/catalogue/index.ts");
+  const { serverFunctions } = await loaded("src/actions/server-functions.ts");
+  const bundled = await build({
+    bundle: true,
+    write: false,
+    metafile: true,
+    logLevel: "error",
+    stdin: { contents: scriptEntry(catalogue), resolveDir: join(root, "src"), loader: "js" },
+    plugins: [withoutHelp],
+    // The script as a whole is strict; each module need not say so again.
+    tsconfigRaw: { compilerOptions: { strict: false, alwaysStrict: false } },
+    format: "iife",
+    globalName: "core",
+    minifySyntax: true,
+    ...language,
+  });
+  const { code } = await transform(withoutIdleModules(bundled.outputFiles[0].text), {
+    // The script is loaded for every formula: every byte is paid for again.
+    minify: true,
+    // The script engine reports errors by line: lines short enough to be found.
+    lineLimit: 400,
+    ...language,
+  });
+  const text = `"use strict";${code}${declarations(catalogue, serverFunctions)}\n`;
+  return { text, metafile: bundled.metafile };
+}
