@@ -33,7 +33,7 @@ function refusedWords({ day, refused }: DayChoice): string | null {
       const side = refused.code === "before-race" ? "before" : "after";
       const { race, matters } = refused.race;
       const kind = matters === "A" ? "an A" : `a ${matters ?? "C"}`;
-      return `${start}${Math.floor(refused.hours)} h ${side} ${race.split(",")[0]}, ${kind} race (rule: ${refused.limit} h).`;
+      return `${start}${Math.floor(refused.hours)} h ${side} ${race.split(/[ ,]/)[0]}, ${kind} race (rule: ${refused.limit} h).`;
     }
   }
 }

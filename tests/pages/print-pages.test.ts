@@ -235,3 +235,30 @@ test("plates needed at once: bars, box-jump stack and drop-jump stack against th
   for (const { plate } of short) expect(tuesday!.platesSaid).toContain(`${plate} kg`);
   expect(short.length === 0).toBe(tuesday!.platesSaid.startsWith("Every load"));
 });
+
+test("the club's gym: on Thursday all is built at once, on Tuesday the novices' drop wants two 25 kg plates more", () => {
+  const [tuesday, thursday] = asked("rack plan").plans;
+  expect(thursday!.platesSaid).toBe("Every load and stack can be built at the same time.");
+  const short = tuesday!.plates.filter(({ spare }) => spare.startsWith("−"));
+  // One pair on the heaviest bar and four under the novices' drop, of four owned.
+  expect(short).toEqual([{ plate: "25", bars: 2, stack: 0, drop: 4, owned: "4", spare: "−2" }]);
+  expect(tuesday!.platesSaid).toMatch(/^Not enough of 25 kg for every load/);
+});
+
+test("a card without a rack names what stands for the lift, has no marker, and takes no place at a rack", () => {
+  const changes = [{ athlete: "Tomas Reyerson", noRack: true }];
+  const card = cardOf(asked("cards", sampleClub(), { changes }).cards, "Tomas Reyerson")!;
+  expect(card).toMatchObject({ marker: null, bands: [], rack: "" });
+  expect(card.lift).toMatchObject({
+    name: "Leg press (in place of back squat)",
+    load: "by feel, 2–3 in reserve",
+    plates: "",
+  });
+  expect(card.noBands).toBe("No marker set: the main lift has another in its place.");
+  const { plans } = asked("rack plan", sampleClub(), { changes });
+  expect(JSON.stringify(plans)).not.toContain("Tomas");
+  const { paper } = asked("week page", sampleClub(), { changes });
+  expect(paper.lines.find(({ athlete }) => athlete === "Tomas Reyerson")!.next).toBe(
+    "2×5 leg press",
+  );
+});

@@ -1,11 +1,11 @@
 /** Plates of the invented gym: stamped mass kg, thickness cm by calliper, number owned. */
 export const gymPlates = [
   [25, 4.5, 4],
-  [20, 4.3, 10],
+  [20, 4.3, 16],
   [15, 3.6, 6],
   [10, 2.9, 6],
   [5, 2.2, 6],
-  [2.5, 1.6, 6],
+  [2.5, 1.6, 8],
   [1.25, 1.2, 6],
 ] as const;
 
