@@ -21,6 +21,8 @@ await build({
   format: "cjs",
   target: "node20",
   packages: "external",
+  // What is loaded when first needed is found by NODE_PATH like everything else.
+  supported: { "dynamic-import": false },
   logLevel: "error",
 });
 const { status } = spawnSync(process.execPath, ["--expose-gc", outfile, ...rest], {

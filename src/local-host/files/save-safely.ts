@@ -1,7 +1,8 @@
 import { createHash } from "node:crypto";
 import * as nodeDisk from "node:fs";
-import { basename, dirname, join } from "node:path";
+import { dirname } from "node:path";
 import { accept, type Outcome, refuse } from "../../outcome";
+import { sweepUnfinished, unfinishedName } from "./sweep-unfinished";
 
 /** What a file was when it was last read or written here. */
 export type Stamp = { readonly size: number; readonly mtimeMs: number; readonly sha256: string };
@@ -52,7 +53,7 @@ export function saveSafely(
     const path = linked ? disk.realpathSync(given) : given;
     const moved = unexpected(path, given, expected, disk);
     if (moved) return moved;
-    beside = join(dirname(path), `.${basename(path)}.saving-${process.pid}`);
+    beside = unfinishedName(path, process.pid);
     const file = disk.openSync(beside, "w", 0o600);
     try {
       for (let at = 0; at < bytes.length; ) at += disk.writeSync(file, bytes, at);
@@ -70,6 +71,7 @@ export function saveSafely(
     disk.renameSync(beside, path);
     beside = null;
     flushFolder(dirname(path), disk);
+    sweepUnfinished(path);
     return accept(stampOf(path, disk)!);
   } catch (error) {
     if (beside !== null) removed(beside, disk);
