@@ -1,0 +1,68 @@
+// Mutation testing: faults are put into the sources one at a time, and the tests must notice.
+//   npm run mutate -- statistics                 every fault of src/statistics
+//   npm run mutate -- coaching/hold sample 150   a seeded random sample of the folder's faults
+//   npm run mutate -- sample 400                 of all folders together
+// Faults in constants that run once at loading are left out: each would need a fresh start.
+// Slow by nature, so it is no part of `npm test`. What survived is written to reports/mutation/.
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, relative } from "node:path";
+import { Stryker } from "@stryker-mutator/core";
+import { report } from "./report.mjs";
+import { testFolders } from "./test-folders.mjs";
+
+const words = process.argv.slice(2);
+const at = words.indexOf("sample");
+const sample = at < 0 ? null : Number(words[at + 1]);
+if (sample !== null && !(Number.isInteger(sample) && sample > 0)) {
+  process.stderr.write("Say how many: npm run mutate -- sample 400\n");
+  process.exit(2);
+}
+const seed = words.includes("seed") ? words[words.indexOf("seed") + 1] : "holdline";
+const named = words.slice(0, words.findIndex((word) => word === "sample" || word === "seed") >>> 0);
+const places = named.length > 0 ? named : ["statistics", "coaching", "rows"];
+const { jest } = JSON.parse(readFileSync("package.json", "utf8"));
+const folder = join(tmpdir(), `holdline-mutation-${process.pid}`);
+
+// Read by the plugins, which run in processes of their own.
+process.env.MUTATION_SAMPLE = sample === null ? "" : String(sample);
+process.env.MUTATION_SEED = seed;
+process.env.MUTATION_TESTS = `${folder}-tests.json`;
+
+const results = await new Stryker({
+  mutate: places.map((place) => (place.endsWith(".ts") ? `src/${place}` : `src/${place}/**/*.ts`)),
+  plugins: ["@stryker-mutator/jest-runner", "./tests/mutation/plugins.mjs"],
+  testRunner: "near-jest",
+  checkers: sample === null ? [] : ["sample"],
+  jest: {
+    projectType: "custom",
+    enableFindRelatedTests: false,
+    config: {
+      ...jest,
+      testMatch: testFolders(places).map((one) => `<rootDir>/tests/${one}/**/*.test.(ts|tsx)`),
+      testSequencer: "<rootDir>/tests/mutation/near-first.cjs",
+    },
+  },
+  coverageAnalysis: "perTest",
+  ignoreStatic: true,
+  // No such file: the sources are read by swc and need nothing from it.
+  tsconfigFile: "no-tsconfig.json",
+  ignorePatterns: ["dist", "reports", "coverage", "tests/browser", "tests/local-host", "*.log"],
+  tempDirName: folder,
+  cleanTempDir: "always",
+  reporters: ["progress-append-only"],
+  concurrency: Number(process.env.MUTATION_PROCESSES ?? 1),
+  timeoutMS: 20_000,
+  timeoutFactor: 4,
+  dryRunTimeoutMinutes: 20,
+  allowConsoleColors: false,
+  thresholds: { high: 95, low: 85, break: null },
+}).runMutationTest();
+
+const { text, survivors } = report(
+  results.map((one) => ({ ...one, fileName: relative(process.cwd(), one.fileName) })),
+);
+process.stdout.write(`\n${text}\n`);
+mkdirSync("reports/mutation", { recursive: true });
+const name = places.join("+").replace(/[/.]/g, "-");
+writeFileSync(`reports/mutation/${name}.txt`, `${text}\n\n${survivors.join("\n")}\n`);

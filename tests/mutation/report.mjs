@@ -1,0 +1,37 @@
+/** Share noticed with its 95 % limits (Wilson 1927), by folder, and a line for each survivor. */
+export function report(results) {
+  const folders = new Map();
+  const survivors = [];
+  for (const { fileName, status, location, replacement, mutatorName } of results) {
+    if (status === "CompileError" || status === "Ignored" || status === "RuntimeError") continue;
+    const folder = fileName.split("/").slice(1, -1).join("/");
+    const count = folders.get(folder) ?? { noticed: 0, all: 0 };
+    const noticed = status === "Killed" || status === "Timeout";
+    folders.set(folder, { noticed: count.noticed + (noticed ? 1 : 0), all: count.all + 1 });
+    if (noticed) continue;
+    const { line, column } = location.start;
+    const text = (replacement ?? "").replace(/\s+/g, " ").slice(0, 110);
+    survivors.push(`${fileName}:${line}:${column} ${mutatorName} ${status} -> ${text}`);
+  }
+  const rows = [...folders].sort(([a], [b]) => (a < b ? -1 : 1));
+  const sum = { noticed: 0, all: 0 };
+  for (const [, { noticed, all }] of rows) {
+    sum.noticed += noticed;
+    sum.all += all;
+  }
+  const lines = [...rows, ["together", sum]].map(([folder, { noticed, all }]) => {
+    const [low, high] = wilson(noticed, all);
+    const share = `${((100 * noticed) / all).toFixed(1)} %`;
+    return `${folder.padEnd(28)} ${String(noticed).padStart(5)} of ${String(all).padStart(5)}  ${share.padStart(7)}  (${low}–${high} %)`;
+  });
+  return { text: lines.join("\n"), survivors: survivors.sort() };
+}
+
+function wilson(noticed, all) {
+  const z = 1.96;
+  const share = noticed / all;
+  const middle = (share + z ** 2 / (2 * all)) / (1 + z ** 2 / all);
+  const half =
+    (z * Math.sqrt((share * (1 - share)) / all + z ** 2 / (4 * all ** 2))) / (1 + z ** 2 / all);
+  return [middle - half, middle + half].map((one) => (100 * one).toFixed(1));
+}
