@@ -27,6 +27,8 @@ const folder = join(tmpdir(), `holdline-mutation-${process.pid}`);
 // Read by the plugins, which run in processes of their own.
 process.env.MUTATION_SAMPLE = sample === null ? "" : String(sample);
 process.env.MUTATION_SEED = seed;
+// The second ways of reckoning notice a fault within few cases or not at all.
+process.env.MIRROR_CASES = "300";
 process.env.MUTATION_TESTS = `${folder}-tests.json`;
 
 const results = await new Stryker({
