@@ -13,10 +13,14 @@
  * measures, a smooth cut of large scores, other cuts.
  */
 export type HoldSettings = {
-  /** Correlation of two measures of one session that the evidence reckons with; simulated are 0.4. */
+  /** Correlation of two measures of one session; a squad's own rows replace it. */
   readonly betweenMeasures: number;
-  /** Correlation of one session's error with the next session's. */
+  /** Share of that correlation which the evidence reckons with. */
+  readonly betweenShare: number;
+  /** Correlation of one session's error with the next session's; a squad's own rows replace it. */
   readonly serial: number;
+  /** Serial errors widen a run of sessions by its length, and not as if it were endless. */
+  readonly serialByRun: boolean;
   /** Degrees of freedom the squad's typical error is worth; 9 suits a spread of 25 % (Smyth 2004). */
   readonly squadWorth: number;
   /** Scores are cut to this many typical errors, so that one misreading cannot decide (Huber 1964). */
@@ -54,8 +58,10 @@ export type HoldSettings = {
 };
 
 export const usualHoldSettings: HoldSettings = {
-  betweenMeasures: 0.3,
+  betweenMeasures: 0.43,
+  betweenShare: 0.7,
   serial: 0,
+  serialByRun: true,
   squadWorth: 9,
   clip: 2.1,
   byError: true,

@@ -36,7 +36,7 @@ export function judgedSeason(
     })),
     baselineSessions,
     planned,
-    { ...settings, serial: yardsticks.serial },
+    { ...settings, serial: yardsticks.serial, betweenMeasures: yardsticks.between },
   );
   const limit = seasonLimit(rules.falseFlagRate, planned, watched.measures.length);
   const judged = wordOfSeason(watched, limit);

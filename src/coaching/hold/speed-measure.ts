@@ -11,6 +11,7 @@ import { earlierRuns } from "./earlier-runs";
 import type { HoldNote } from "./season-hold";
 import type { SeasonDays, SeasonMeasure } from "./season-measure";
 import { commonest, stretchedBaseline } from "./season-measure";
+import { sessionReadings } from "./session-readings";
 import { firstOfDays, settingNotes } from "./setting-notes";
 
 /** A lift's season before the squad's line is known. */
@@ -60,8 +61,8 @@ export function liftSeason(all: readonly SpeedSet[], given: SeasonDays): LiftSea
 
 /**
  * Bar speed as percent off the baseline's own load–speed line: 100·(speed − line at that load)/(line
- * at the baseline's mean load). One set speaks for a session: its marker set where the baseline has
- * markers (one load all block, so the slope hardly matters), else its first work set.
+ * at the baseline's mean load). A session speaks with its marker sets where the baseline has markers
+ * (one load all block, so the slope hardly matters), else with all its work sets.
  *
  * @returns null when the baseline's rows give no line
  */
@@ -74,7 +75,7 @@ export function speedMeasure(
   const line = lineFit(lift.baselineRows, null, prior, settings);
   if (!line || !(line.slope < 0)) return null;
   const speaking = speakingSets(lift);
-  const baseline = speaking.filter(({ day }) => day <= lift.days.baselineTo);
+  const baseline = firstOfDays(speaking).filter(({ day }) => day <= lift.days.baselineTo);
   if (baseline.length === 0) return null;
   const meanLoad = baseline.reduce((sum, { loadKg }) => sum + loadKg!, 0) / baseline.length;
   const reference = speedOnLine(line, meanLoad).speed;
@@ -84,18 +85,16 @@ export function speedMeasure(
     (100 * (speed - speedOnLine(line, loadKg!).speed)) / reference;
   const percents = new Map<Day, number>();
   const loadErrors = new Map<Day, number>();
-  for (const set of speaking) {
-    percents.set(set.day, percentOf(set));
-    loadErrors.set(set.day, (set.loadKg! - meanLoad) * slopeError);
+  for (const { day, percent, loadKg } of sessionReadings(speaking, percentOf)) {
+    percents.set(day, percent);
+    loadErrors.set(day, (loadKg - meanLoad) * slopeError);
   }
   const sameKind = lift.earlier.filter(({ marker }) => marker === speaking[0]!.marker);
   return {
     kind: "bar speed",
     of: lift.of,
     percents,
-    earlier: earlierRuns(
-      firstOfDays(sameKind).map((set) => ({ day: set.day, percent: percentOf(set) })),
-    ),
+    earlier: earlierRuns(sessionReadings(sameKind, percentOf)),
     loadErrors,
     stepPercent: 0,
     valueAt: (percent) => reference * (1 + percent / 100),
@@ -120,5 +119,6 @@ const leastMarkers = 3;
 function speakingSets({ sets, days }: LiftSeason): readonly SpeedSet[] {
   const markers = firstOfDays(sets.filter(({ marker }) => marker));
   const known = markers.filter(({ day }) => day <= days.baselineTo).length;
-  return known >= leastMarkers ? markers : firstOfDays(sets.filter(({ marker }) => !marker));
+  const byMarker = known >= leastMarkers;
+  return sets.filter(({ marker }) => marker === byMarker);
 }

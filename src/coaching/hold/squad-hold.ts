@@ -12,6 +12,9 @@ import { sharedDates } from "./shared-dates";
 import { squadSeasons } from "./squad-seasons";
 import { squadYardsticks } from "./squad-yardsticks";
 
+/** A smaller serial correlation is allowed for, and not said. */
+const worthSaying = 0.1;
+
 /** The season of a whole squad: what is common to all, and each athlete on asking. */
 export type SquadHold = {
   readonly seasonStart: Day;
@@ -63,7 +66,9 @@ export function squadHold({
     of: (athlete) => byKey.get(nameKey(athlete)) ?? withoutRows(athlete, index.asOf, rules),
     all,
     notes: [
-      ...(serial > 0 ? [{ code: "serial-correlation", facts: { correlation: serial } }] : []),
+      ...(serial >= worthSaying
+        ? [{ code: "serial-correlation", facts: { correlation: serial } }]
+        : []),
       ...shared,
     ],
   };

@@ -1,5 +1,7 @@
+import { betweenMeasures } from "./between-measures";
 import type { MeasureKind } from "./season-hold";
 import { serialCorrelation } from "./serial-correlation";
+import { runInflation } from "./serial-variance";
 import type { AthleteSeason } from "./squad-seasons";
 import { squadTypicalError } from "./squad-typical-error";
 
@@ -19,9 +21,11 @@ export type SquadYardsticks = {
   readonly errorOf: (kind: MeasureKind) => number;
   /** Correlation of one session's error with the next; 0 when there is none worth allowing for. */
   readonly serial: number;
+  /** Correlation of two measures of one session. */
+  readonly between: number;
 };
 
-/** Pools every athlete's baseline rows. */
+/** Pools every athlete's rows: the baselines for wobble, the season so far for what errs together. */
 export function squadYardsticks(seasons: readonly AthleteSeason[]): SquadYardsticks {
   const baselines: Record<keyof typeof usualError, (readonly number[])[]> = {
     speed: [],
@@ -37,16 +41,36 @@ export function squadYardsticks(seasons: readonly AthleteSeason[]): SquadYardsti
       athletes.add(season);
     });
   }
+  const serial = serialCorrelation(
+    seasons.flatMap(({ values }) => values),
+    athletes.size,
+  );
+  const errorFrom = (slot: keyof typeof usualError) =>
+    squadTypicalError(baselines[slot], usualError[slot]) / narrowing(baselines[slot], serial);
   const errors = {
-    speed: squadTypicalError(baselines.speed, usualError.speed),
-    height: squadTypicalError(baselines.height, usualError.height),
-    third: squadTypicalError(baselines.third, usualError.third),
+    speed: errorFrom("speed"),
+    height: errorFrom("height"),
+    third: errorFrom("third"),
   };
-  return {
-    errorOf: (kind) => errors[slotOf[kind]],
-    serial: serialCorrelation(
-      [...baselines.speed, ...baselines.height, ...baselines.third],
-      athletes.size,
-    ),
-  };
+  const errorOf = (kind: MeasureKind) => errors[slotOf[kind]];
+  return { errorOf, serial, between: betweenMeasures(seasons, errorOf) };
+}
+
+/**
+ * Readings that follow one another are nearer their own mean than independent ones: the SD about it is
+ * this much too small, √((n − i)/(n − 1)) of n rows whose mean's variance is i times the usual.
+ */
+function narrowing(baselines: readonly (readonly number[])[], serial: number): number {
+  if (serial === 0) return 1;
+  let rows = 0;
+  let lists = 0;
+  for (const baseline of baselines) {
+    const readings = baseline.filter((value) => !Number.isNaN(value)).length;
+    if (readings < 2) continue;
+    rows += readings;
+    lists++;
+  }
+  if (lists === 0) return 1;
+  const n = rows / lists;
+  return Math.sqrt((n - runInflation(n, serial)) / (n - 1));
 }

@@ -1,4 +1,5 @@
 import { changeFactor } from "./change-factor";
+import { runsApartVariance } from "./serial-variance";
 import { streamSums } from "./stream-sums";
 import type { WatchedMeasure, WatchedSeason } from "./watched-season";
 
@@ -69,7 +70,8 @@ function addStream(
   if (session < first) return;
   const { weight, score, load, rows } = streamSums(season, session, measures);
   const end = session + 1;
-  const inflation = (1 + settings.serial) / (1 - settings.serial);
+  const { serial, serialByRun } = settings;
+  const endless = (1 + serial) / (1 - serial);
   const baseline = score[first]! / weight[first]!;
   const prior = (2 * share) / season.plannedAfter;
 
@@ -87,7 +89,11 @@ function addStream(
     // other side. A change of nothing says nothing.
     if (change === 0 || (meanAfter - baseline) / change < settings.againstBaseline) continue;
     const loadGap = (load[end]! - load[t]!) / after - load[t]! / before;
-    const variance = (1 / after + 1 / before) * inflation + loadGap ** 2;
+    const chance =
+      serialByRun && serial > 0
+        ? runsApartVariance([rows[end]! - rows[t]!, rows[t]!], [after, before], serial)
+        : (1 / after + 1 / before) * endless;
+    const variance = chance + loadGap ** 2;
     const factor = prior * changeFactor(change, variance, settings);
     const side = change < 0 ? low : high;
     side.total += factor;

@@ -15,7 +15,8 @@ export function streamSums(
   session: number,
   measures: readonly WatchedMeasure[],
 ) {
-  const { clip, betweenMeasures: r, byError } = season.settings;
+  const { clip, betweenMeasures, betweenShare, byError } = season.settings;
+  const r = betweenShare * betweenMeasures;
   const weight = new Float64Array(session + 2);
   const score = new Float64Array(session + 2);
   const load = new Float64Array(session + 2);

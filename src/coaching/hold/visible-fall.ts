@@ -1,8 +1,5 @@
 import type { WatchedSeason } from "./watched-season";
 
-/** Correlation of two measures of one session, as simulated; the evidence reckons with a little less. */
-const betweenMeasures = 0.4;
-
 /**
  * Smallest fall in all measures that would usually show within six more sessions, percent:
  * 3.4 · mean typical error · √(1/P + c/(6·P)), P the weight and c the count of the sessions so far.
@@ -13,6 +10,7 @@ export function visibleFall(
   session: number = season.sessions - 1,
 ): number | null {
   const { measures } = season;
+  const { betweenMeasures } = season.settings;
   if (measures.length === 0) return null;
   let error = 0;
   for (const { errors } of measures) error += errors[session]! / measures.length;

@@ -33,6 +33,7 @@ export const brokenWorlds: readonly BrokenWorld[] = [
   broken("bar speed only", { present: [0.95, 0, 0] }),
   broken("bar speed and one jump", { present: [0.95, 0.85, 0] }),
   broken("last season in the rows too", { pastSeason: true }),
+  broken("marker sets", { markers: true }),
   broken("bar climbs by 20 %", { climb: 0.2 }),
   broken("each session's error .2 of the last", { serial: 0.2 }),
   broken("each session's error .4 of the last", { serial: 0.4 }),

@@ -2,7 +2,7 @@ import { expectedSpeed, speedOnLine } from "../../../src/coaching/bar-speed/expe
 import { squadLines } from "../../../src/coaching/bar-speed/squad-lines";
 import { strengthEstimate } from "../../../src/coaching/bar-speed/strength-estimate";
 import { squadHold } from "../../../src/coaching/hold/squad-hold";
-import { usualRules } from "../../../src/coaching/record/squad-rules";
+import { type SquadRules, usualRules } from "../../../src/coaching/record/squad-rules";
 import { holdWords } from "../../../src/words/reasons-hold";
 import type { SimulatedSquad } from "./squad";
 
@@ -11,6 +11,8 @@ export type Said = {
   readonly word: string;
   /** Session that the word's date is, −1 without one. */
   readonly since: number;
+  /** The loss that would show, percent; null before there is a word. */
+  readonly visibleFall: number | null;
   /** Speed expected before the session for its load, m/s; null without a line. */
   readonly expected: { readonly speed: number; readonly low: number; readonly high: number } | null;
   /** Strength after the session, kg: the line's figure, and the estimate where it is not refused. */
@@ -26,13 +28,16 @@ const exercise = "back squat";
  * @param withLines also ask for speeds and strength, which takes as long again
  * @returns by athlete and session
  */
-export function productSays(squad: SimulatedSquad, withLines: boolean): readonly Said[][] {
+export function productSays(
+  squad: SimulatedSquad,
+  withLines: boolean,
+  rules: SquadRules = usualRules,
+): readonly Said[][] {
   const { athletes, details, days, upTo } = squad;
   const said: Said[][] = athletes.map(() => []);
   const places = athletes.map(
     ({ sessions }) => new Map(sessions.map(({ day }, place) => [day, place])),
   );
-  const rules = { ...usualRules };
   let linesBefore: ReturnType<typeof squadLines> | null = null;
   for (const day of days) {
     const index = upTo(day);
@@ -47,6 +52,7 @@ export function productSays(squad: SimulatedSquad, withLines: boolean): readonly
       const strength = now?.ok ? strengthEstimate(now.value, rules.minimumSpeed) : null;
       said[a]!.push({
         word: holdWords(season),
+        visibleFall: season.visibleFall,
         since: season.sinceDay === null ? -1 : places[a]!.get(season.sinceDay)!,
         expected: before?.ok ? expectedSpeed(before.value, sessions[place]!.loadKg) : null,
         lineKg: now?.ok

@@ -1,3 +1,4 @@
+import type { SquadRules } from "../../../src/coaching/record/squad-rules";
 import {
   delay,
   flagged,
@@ -38,13 +39,17 @@ export function saidSeasons(
   mix: readonly Share[],
   squads: number,
   seed: number,
-  withLines: boolean,
-  weeks?: Weeks,
+  asked: {
+    /** Also for speeds and strength. */
+    readonly withLines?: boolean;
+    readonly weeks?: Weeks;
+    readonly rules?: SquadRules;
+  } = {},
 ): Seasons {
   const seasons: SaidSeason[] = [];
   for (let squad = 0; squad < squads; squad++) {
-    const simulated = simulateSquad(world, mix, seed + squad, weeks);
-    const said = productSays(simulated, withLines);
+    const simulated = simulateSquad(world, mix, seed + squad, asked.weeks);
+    const said = productSays(simulated, asked.withLines ?? false, asked.rules);
     simulated.athletes.forEach((athlete, a) => {
       seasons.push({ athlete, said: said[a]! });
     });

@@ -13,7 +13,7 @@ export type SquadCells = {
 const repLoss = 0.015;
 const repNoise = 0.006;
 
-/** Cells of a whole squad: three work sets of five a session, one box jump and one drop jump. */
+/** Cells of a whole squad: three or five work sets a session, one box jump and one drop jump. */
 export function squadCells(
   athletes: readonly SimulatedAthlete[],
   random: Chance,
@@ -45,29 +45,19 @@ export function squadCells(
     const usual = { sleepH: 7 + random.uniform(), soreness: 2 + random.uniform() };
     for (const session of athlete.sessions) {
       const date = isoFromDay(session.day);
-      if (session.speed !== null) {
-        for (let set = 1; set <= 3; set++) {
-          // The first set carries the session's error; later sets tire and add an error of their own.
-          const first =
-            session.speed * (1 - 0.01 * (set - 1)) + (set === 1 ? 0 : 0.02 * random.normal());
-          const reps = [0, 1, 2].map((rep) =>
-            round(
-              first * (1 - repLoss * rep) - (rep === 0 ? 0 : Math.abs(repNoise * random.normal())),
-              3,
-            ),
-          );
-          cells.sets.push([
-            date,
-            athlete.name,
-            "back squat",
-            set,
-            "work",
+      const addSet = (set: number, kind: string, loadKg: number, speed: number) => {
+        const reps = [0, 1, 2].map((rep) =>
+          round(
+            speed * (1 - repLoss * rep) - (rep === 0 ? 0 : Math.abs(repNoise * random.normal())),
             3,
-            session.loadKg,
-            ...reps,
-          ]);
-        }
-      }
+          ),
+        );
+        cells.sets.push([date, athlete.name, "back squat", set, kind, 3, loadKg, ...reps]);
+      };
+      if (session.marker) addSet(1, "marker", session.marker.loadKg, session.marker.speed);
+      session.setSpeeds.forEach((speed, set) => {
+        addSet(set + 1, "work", session.loadKg, speed);
+      });
       if (session.jumpCm !== null)
         cells.jumps.push([date, athlete.name, "box jump", round(session.jumpCm, 1), ""]);
       if (session.contactS !== null)

@@ -9,8 +9,14 @@ export type World = {
   readonly typicalErrorSpread: number;
   /** Correlation between two measures of one session. */
   readonly correlation: number;
-  /** Correlation of one session's error with the one before. */
+  /** Correlation of one session's error with the one before; of bar speed, of the day's part. */
   readonly serial: number;
+  /** Share of a first set's variance that is the set's own and not the day's. */
+  readonly setShare: number;
+  /** Percent that each further set loses, its spread between athletes and between days. */
+  readonly setLoss: { readonly mean: number; readonly athletes: number; readonly days: number };
+  /** A marker set at one load all season stands before the work sets. */
+  readonly markers: boolean;
   /** Share of a session's variance that the whole squad has in common that day. */
   readonly commonDay: number;
   /** Degrees of freedom of the error; Infinity is normal. */
@@ -34,6 +40,9 @@ export const usualWorld: World = {
   typicalErrorSpread: 0.25,
   correlation: 0.4,
   serial: 0,
+  setShare: 0.2,
+  setLoss: { mean: 1, athletes: 0.5, days: 0.5 },
+  markers: false,
   commonDay: 0,
   tails: 8,
   offDays: { share: 0.075, size: -5 },
@@ -64,6 +73,10 @@ export type Session = {
   readonly trueSpeed: number;
   /** Observed first-set speed, null when not measured. */
   readonly speed: number | null;
+  /** Observed speed of every work set, the first among them; empty when not measured. */
+  readonly setSpeeds: readonly number[];
+  /** The marker set before them; null without one. */
+  readonly marker: { readonly loadKg: number; readonly speed: number } | null;
   readonly jumpCm: number | null;
   readonly contactS: number | null;
   /** Error of each measure in units of its own typical error, for the all-knowing test. */
@@ -83,6 +96,12 @@ export type SimulatedAthlete = {
 };
 
 const referenceLoad = 0.75;
+/** Share of the best single on the bar in a marker set. */
+const markerLoad = 0.6;
+
+/** Work sets by four weeks of a block: 5×5, 3×5, 5×3, 3×3. */
+const setsOfBlock = [5, 3, 5, 3] as const;
+const weeksOfBlock = 4;
 
 /** True speed at a share of the best single: 1.73 m/s at no load, 0.28 m/s at the best. */
 const speedAtShare = (share: number, zeroLoad: number) => zeroLoad - (zeroLoad - 0.28) * share;
@@ -94,6 +113,8 @@ export type Traits = {
   readonly jumpCm: number;
   readonly contactS: number;
   readonly typicalError: readonly number[];
+  /** Percent that each further set loses. */
+  readonly setLoss: number;
 };
 
 export function drawTraits(world: World, random: Chance): Traits {
@@ -105,6 +126,7 @@ export function drawTraits(world: World, random: Chance): Traits {
     typicalError: world.typicalError.map(
       (te) => te * Math.max(0.4, 1 + world.typicalErrorSpread * random.normal()),
     ),
+    setLoss: world.setLoss.mean + world.setLoss.athletes * random.normal(),
   };
 }
 
@@ -152,17 +174,22 @@ export function simulateAthlete(
       const common = commonErrors.get(day) ?? 0;
       const tired = random.uniform() < world.offDays.share ? world.offDays.size : 0;
       const dayOff = truth.badDay?.at === at ? truth.badDay.size : tired;
+      // A set's own error is no part of the day's, and the jumps share none of it.
+      const ownSet = [world.setShare, 0, 0];
       const errors = typicalError.map((te, measure) => {
+        const together = world.correlation / (1 - ownSet[measure]!);
         const fresh =
-          Math.sqrt(world.correlation) * shared +
-          Math.sqrt(1 - world.correlation) * random.heavy(world.tails);
+          Math.sqrt(together) * shared + Math.sqrt(1 - together) * random.heavy(world.tails);
         const serial = world.serial * previous[measure]! + Math.sqrt(1 - world.serial ** 2) * fresh;
         previous[measure] = serial;
         const withDay =
           Math.sqrt(1 - world.commonDay) * serial + Math.sqrt(world.commonDay) * common;
         const misread = random.uniform() < world.misreadings.share ? world.misreadings.size : 0;
-        return te * withDay + dayOff + misread;
+        return te * Math.sqrt(1 - ownSet[measure]!) * withDay + dayOff + misread;
       });
+      const setError = () => typicalError[0]! * Math.sqrt(world.setShare) * random.normal();
+      const dayError = errors[0]!;
+      errors[0]! += setError();
       const here = typicalError.map(
         (_, measure) => random.uniform() < world.present[measure as 0 | 1 | 2],
       );
@@ -172,6 +199,23 @@ export function simulateAthlete(
       const level = speedAtShare(loadKg / best, zeroLoad);
       const trueSpeed = level + (referenceSpeed * moved(0)) / 100;
       const speed = level + (referenceSpeed * x[0]!) / 100;
+      const lossToday = traits.setLoss + world.setLoss.days * random.normal();
+      const sets = setsOfBlock[Math.floor(week / weeksOfBlock) % setsOfBlock.length]!;
+      const setSpeeds = here[0] ? [speed] : [];
+      while (here[0] && setSpeeds.length < sets) {
+        const off = moved(0) + dayError + setError() - lossToday * setSpeeds.length;
+        setSpeeds.push(level + (referenceSpeed * off) / 100);
+      }
+      const markerKg = Math.round((best * markerLoad) / 2.5) * 2.5;
+      const marker =
+        world.markers && here[0]
+          ? {
+              loadKg: markerKg,
+              speed:
+                speedAtShare(markerKg / best, zeroLoad) +
+                (referenceSpeed * (moved(0) + dayError + setError())) / 100,
+            }
+          : null;
       const height = jump * Math.exp(x[1]! / 100);
       const step = world.stackStepCm;
       sessions.push({
@@ -179,6 +223,8 @@ export function simulateAthlete(
         loadKg,
         trueSpeed,
         speed: here[0] ? speed : null,
+        setSpeeds,
+        marker,
         jumpCm: here[1] ? (step > 0 ? Math.floor(height / step) * step : height) : null,
         contactS: here[2] ? contact * Math.exp(-x[2]! / 100) : null,
         scores: x.map((value, measure) => (here[measure] ? value / typicalError[measure]! : null)),

@@ -56,6 +56,8 @@ describe.each(seasons)("worked season $id: $name", ({ input, output }) => {
     {
       ...usualHoldSettings,
       betweenMeasures: 0.4,
+      betweenShare: 1,
+      serialByRun: false,
       clip: 2,
       stepShare: 0,
       varianceShare: 1,

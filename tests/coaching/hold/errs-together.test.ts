@@ -1,0 +1,58 @@
+import { betweenMeasures } from "../../../src/coaching/hold/between-measures";
+import { serialCorrelation } from "../../../src/coaching/hold/serial-correlation";
+import { chance } from "../../bench/seasons/chance";
+
+const missing = Number.NaN;
+
+/** Squads of twenty, eighteen sessions, errors as told; `shift` from the ninth session on. */
+function squad({ serial = 0, shared = 0, shift = 0, athletes = 20 }) {
+  const random = chance(4242);
+  return Array.from({ length: athletes }, () => {
+    let last = random.normal();
+    const values: [number[], number[]] = [[], []];
+    for (let s = 0; s < 18; s++) {
+      const fresh = random.normal();
+      last = s === 0 ? last : serial * last + Math.sqrt(1 - serial ** 2) * fresh;
+      const level = s >= 9 ? shift : 0;
+      const other = Math.sqrt(shared) * last + Math.sqrt(1 - shared) * random.normal();
+      values[0].push(level + 4 * last);
+      values[1].push(level + 4 * other);
+    }
+    return { measures: [{ kind: "bar speed" }, { kind: "jump height" }] as const, values };
+  });
+}
+const between = (seasons: ReturnType<typeof squad>) => betweenMeasures(seasons, () => 4);
+const serialOf = (seasons: ReturnType<typeof squad>) =>
+  serialCorrelation(
+    seasons.map(({ values }) => values[0]),
+    seasons.length,
+  );
+
+test("measures that err apart and measures that err together are told from one another", () => {
+  expect(between(squad({ shared: 0 }))).toBeLessThan(0.2);
+  expect(between(squad({ shared: 0.64 }))).toBeGreaterThan(0.65);
+  expect(between(squad({ shared: 0.64 }))).toBeLessThan(0.85);
+});
+
+test("a fall of all athletes, half a season long, is hardly taken for errors in common", () => {
+  expect(between(squad({ shared: 0, shift: -5 }))).toBeLessThan(0.25);
+  expect(serialOf(squad({ shift: -5 }))).toBeLessThan(0.1);
+});
+
+test("without rows the usual correlation stands", () => {
+  expect(betweenMeasures([], () => 4)).toBeCloseTo(0.43, 9);
+  const alone = { measures: [{ kind: "bar speed" }] as const, values: [[1, 2, missing]] };
+  expect(betweenMeasures([alone], () => 4)).toBeCloseTo(0.43, 9);
+});
+
+test("errors that resemble the last ones are seen, independent ones are not", () => {
+  expect(serialOf(squad({ serial: 0.5 }))).toBeGreaterThan(0.35);
+  expect(serialOf(squad({ serial: 0.5 }))).toBeLessThan(0.6);
+  expect(serialOf(squad({}))).toBeLessThan(0.1);
+});
+
+test("fewer than ten athletes, or too few readings, are not asked", () => {
+  expect(serialOf(squad({ serial: 0.5, athletes: 9 }))).toBe(0);
+  expect(serialCorrelation([[1, missing, 2]], 12)).toBe(0);
+  expect(serialCorrelation([[3, 3, 3]], 12)).toBe(0);
+});
