@@ -1,6 +1,7 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { declaredFunctions } from "./engine/declared-functions";
 import { type GridPlugin, gridEngine } from "./engine/grid-engine";
+import { oneUndo } from "./engine/one-undo";
 import { workbookFrom } from "./engine/workbook-from-grid";
 import { plainData } from "./plain-data";
 import { platformServices } from "./services/platform-services";
@@ -98,7 +99,8 @@ export function createHost(given: HostGiven) {
       if (/_$/.test(name)) throw new Error(`Script function not found: ${name}`);
       const called = functionOf(realm, name);
       try {
-        const answer = called(...args.map((arg) => plainData(arg, "argument")));
+        const given = args.map((arg) => plainData(arg, "argument"));
+        const answer = oneUndo(engine.injector, engine.unitId, () => called(...given));
         return answer === undefined ? null : plainData(answer, "answer");
       } finally {
         services.runEnded();

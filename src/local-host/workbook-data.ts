@@ -18,6 +18,8 @@ export type TabData = {
   readonly frozenColumns: number;
   /** Width of each column in pixels, null for the usual. */
   readonly columnWidths: readonly (number | null)[];
+  /** Heights set by hand in pixels, by row from 0; every other row measures itself. */
+  readonly rowHeights?: Readonly<Record<number, number>>;
   readonly conditionalFormats: readonly ConditionalFormat[];
   readonly validations: readonly Validation[];
   readonly hidden?: boolean;

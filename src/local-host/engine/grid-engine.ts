@@ -20,7 +20,7 @@ import type { DeclaredFunction } from "./declared-functions";
 import { writeNote } from "./notes";
 import { RangeCache } from "./range-cache";
 import { Sentences } from "./sentences";
-import { type Shift, shiftOf } from "./shift";
+import { type ColumnMove, columnMoveOf, type Shift, shiftOf } from "./shift";
 import { gridSnapshot, tabIdAt } from "./snapshot";
 import { tabChange } from "./tab-change";
 import { setList } from "./validations";
@@ -58,6 +58,7 @@ export function gridEngine(given: {
   const calculation = new CalculationState(api);
   formula.calculationStart(() => cache.startCalculation());
   const shiftWatchers = [sentences.shift.bind(sentences)];
+  const moveWatchers: ((tabId: string, move: ColumnMove) => void)[] = [];
   const changeWatchers: (() => void)[] = [];
   api.addEvent(api.Event.CommandExecuted, ({ id, params, options }) => {
     if (isChange(id, options)) for (const watch of changeWatchers) watch();
@@ -65,6 +66,8 @@ export function gridEngine(given: {
     if (changed) cache.change(changed);
     const moved = shiftOf(id, params);
     if (moved) for (const watch of shiftWatchers) watch(moved.tabId, moved.shift);
+    const columns = columnMoveOf(id, params);
+    if (columns) for (const watch of moveWatchers) watch(columns.tabId, columns.move);
     if (id === "sheet.mutation.set-worksheet-name") forgetTabNames(injector.get(IFunctionService));
   });
   for (const tab of given.workbook.tabs) {
@@ -116,6 +119,9 @@ export function gridEngine(given: {
     },
     onShift: (watch: (tabId: string, shift: Shift) => void) => {
       shiftWatchers.push(watch);
+    },
+    onColumnsMoved: (watch: (tabId: string, move: ColumnMove) => void) => {
+      moveWatchers.push(watch);
     },
   };
 }

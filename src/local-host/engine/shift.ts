@@ -56,3 +56,24 @@ export function shiftOf(id: string, params: unknown): { tabId: string; shift: Sh
     },
   };
 }
+
+/** Columns `from` … `from + count − 1` moved before column `to`, all counted before the move from 0. */
+export type ColumnMove = { readonly from: number; readonly count: number; readonly to: number };
+
+/** The move of columns that a mutation of the grid library makes, and on which tab; null for all others. */
+export function columnMoveOf(
+  id: string,
+  params: unknown,
+): { tabId: string; move: ColumnMove } | null {
+  if (id !== "sheet.mutation.move-columns") return null;
+  const { subUnitId, sourceRange, targetRange } = params as {
+    subUnitId: string;
+    sourceRange: Rectangle;
+    targetRange: Rectangle;
+  };
+  const { startColumn: from, endColumn } = sourceRange;
+  return {
+    tabId: subUnitId,
+    move: { from, count: endColumn - from + 1, to: targetRange.startColumn },
+  };
+}

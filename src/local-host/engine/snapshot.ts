@@ -3,6 +3,7 @@ import {
   CellValueType,
   HorizontalAlign,
   type ICellData,
+  type IRowData,
   type IStyleData,
   type IWorkbookData,
   type IWorksheetData,
@@ -91,12 +92,7 @@ function gridSheet(
     mergeData: (tab.merged ?? []).flatMap((range) => rectangle(range, size) ?? []),
     cellData,
     ...usualTab,
-    rowData: Object.fromEntries(
-      tab.cells.flatMap((line, row) => {
-        const h = wrappedRowHeight(line, tab.columnWidths);
-        return h === null ? [] : [[row, { h }]];
-      }),
-    ),
+    rowData: { ...wrappedRows(tab), ...rowsByHand(tab) },
     rowCount: size.rows,
     columnCount: columns,
     freeze: {
@@ -109,6 +105,24 @@ function gridSheet(
       tab.columnWidths.flatMap((w, column) => (w === null ? [] : [[column, { w }]])),
     ),
   };
+}
+
+type RowSizes = Record<number, Partial<IRowData>>;
+
+function wrappedRows({ cells, columnWidths }: TabData): RowSizes {
+  return Object.fromEntries(
+    cells.flatMap((line, row) => {
+      const h = wrappedRowHeight(line, columnWidths);
+      return h === null ? [] : [[row, { h }]];
+    }),
+  );
+}
+
+/** The grid leaves these rows as high as they are. */
+function rowsByHand({ rowHeights = {} }: TabData): RowSizes {
+  return Object.fromEntries(
+    Object.entries(rowHeights).map(([row, h]) => [Number(row), { h, ia: BooleanNumber.FALSE }]),
+  );
 }
 
 /** A value as the grid's cell: type written down, so that text which looks like a number stays text. */

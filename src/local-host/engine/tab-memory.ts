@@ -1,4 +1,14 @@
-/** What scripts rely on about a tab and no file format holds: its number, and tags on its parts. */
+/** A script's protection of a range, or of the whole tab (`range` null). */
+export type KeptProtection = {
+  readonly description: string;
+  readonly warningOnly: boolean;
+  readonly range: string | null;
+};
+
+/**
+ * What scripts rely on about a tab and no file format holds: its number, tags on its parts, and
+ * protections that only warn.
+ */
 export type TabMemory = {
   readonly tab: string;
   readonly number: number;
@@ -8,6 +18,7 @@ export type TabMemory = {
     /** Null for a tag on the whole tab. */
     readonly range: string | null;
   }[];
+  readonly protections?: readonly KeptProtection[];
 };
 
 /** Kept among the workbook's properties, out of scripts' sight. */
@@ -41,6 +52,11 @@ function parsed(text: string | undefined): readonly TabMemory[] {
 
 function isTabMemory(found: unknown): found is TabMemory {
   if (found === null || typeof found !== "object") return false;
-  const { tab, number, tags } = found as Partial<Record<keyof TabMemory, unknown>>;
-  return typeof tab === "string" && Number.isInteger(number) && Array.isArray(tags);
+  const { tab, number, tags, protections } = found as Partial<Record<keyof TabMemory, unknown>>;
+  return (
+    typeof tab === "string" &&
+    Number.isInteger(number) &&
+    Array.isArray(tags) &&
+    (protections === undefined || Array.isArray(protections))
+  );
 }

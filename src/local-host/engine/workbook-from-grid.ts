@@ -48,6 +48,7 @@ export function workbookFrom(
         }
         cells.push(line);
       }
+      const rowHeights = heightsByHand(grid);
       const merged = grid.getMergeData().map((range) => range.getA1Notation());
       return {
         name: grid.getSheetName(),
@@ -55,6 +56,7 @@ export function workbookFrom(
         frozenRows: Math.max(0, grid.getFrozenRows()),
         frozenColumns: Math.max(0, grid.getFrozenColumns()),
         columnWidths: columnWidths(grid, columns),
+        ...(Object.keys(rowHeights).length > 0 && { rowHeights }),
         conditionalFormats: inside.rules(),
         validations: inside.lists(),
         ...(grid.isSheetHidden() && { hidden: true }),
@@ -118,4 +120,15 @@ function columnWidths(grid: FWorksheet, columns: number): (number | null)[] {
     return width === usualColumnWidth ? null : width;
   });
   return widths.slice(0, widths.findLastIndex((width) => width !== null) + 1);
+}
+
+/** Heights of the rows that measure themselves no more. */
+function heightsByHand(grid: FWorksheet): Record<number, number> {
+  const heights: Record<number, number> = {};
+  for (const [row, size] of Object.entries(grid.getSheet().getRowManager().getRowData())) {
+    if (size?.ia === BooleanNumber.FALSE && size.h !== undefined) {
+      heights[Number(row)] = Math.round(size.h);
+    }
+  }
+  return heights;
 }

@@ -3,6 +3,7 @@ import { splitTabMemory } from "../engine/tab-memory";
 import { ConditionalFormatRuleBuilder } from "./conditional-format-rule";
 import { DataValidationBuilder } from "./data-validation";
 import { htmlService } from "./html-service";
+import { locationTypes } from "./metadata-finder";
 import { memoryCache, PropertyStore } from "./property-store";
 import type { ServiceCalls } from "./service-calls";
 import { type MenuItem, type ShellHooks, Spreadsheet } from "./spreadsheet";
@@ -74,6 +75,7 @@ export function platformServices(given: {
       getUi: () => calls.counted("Ui", ui),
       newConditionalFormatRule: () => new ConditionalFormatRuleBuilder(),
       ProtectionType: { RANGE: "RANGE", SHEET: "SHEET" },
+      DeveloperMetadataLocationType: locationTypes,
       newDataValidation: () => new DataValidationBuilder(),
     },
     HtmlService: htmlService(given.files),

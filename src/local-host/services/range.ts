@@ -172,6 +172,10 @@ export class Range {
   setHorizontalAlignment(alignment: keyof typeof alignments): this {
     return this.restyle(() => ({ ht: alignments[alignment] }));
   }
+  setVerticalAlignment(alignment: "top" | "middle" | "bottom" | null): this {
+    const places = { top: 1, middle: 2, bottom: 3 } as const;
+    return this.restyle(() => ({ vt: alignment === null ? null : places[alignment] }));
+  }
   setWrap(wrap: boolean): this {
     return this.restyle(() => ({ tb: wrap ? 3 : 1 }));
   }

@@ -8,7 +8,7 @@ export type ServiceWatch = {
 
 /** What a custom function may not do on the platform: change a file, show anything. */
 const forbiddenInFormula =
-  /^(?:(?:Spreadsheet|Sheet|Range)\.(?:set|append|insert|delete|clear|activate|hide|protect|addDeveloperMetadata|toast)|Ui\.|SpreadsheetApp\.getUi|HtmlService\.)/;
+  /^(?:(?:Spreadsheet|Sheet|Range)\.(?:set|append|insert|delete|clear|activate|hide|move|protect|addDeveloperMetadata|toast)|Ui\.|SpreadsheetApp\.getUi|HtmlService\.)/;
 
 /** Counts by call name, "Range.setValues": 3. */
 export class ServiceCalls {

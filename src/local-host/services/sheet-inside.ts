@@ -1,5 +1,6 @@
-import type { ICellData, IStyleData, Nullable } from "@univerjs/core";
+import { type ICellData, type IStyleData, IUndoRedoService, type Nullable } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
+import { SetRangeValuesUndoMutationFactory } from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { type Rectangle, rangeName } from "../a1";
 import { addConditionalFormats, conditionalFormats } from "../engine/conditional-formats";
@@ -7,22 +8,17 @@ import type { GridEngine } from "../engine/grid-engine";
 import { notesByPlace, writeNote } from "../engine/notes";
 import { lists, setList } from "../engine/validations";
 import type { ConditionalFormat, Validation } from "../workbook-data";
+import { type Protection, protectionAt } from "./kept-protections";
+import { type PlacedTag, wholeLine } from "./placed-tags";
 import { Range } from "./range";
 import type { ServiceCalls } from "./service-calls";
 import type { Sheet } from "./sheet";
 import type { Spreadsheet } from "./spreadsheet";
 
-/** A script's tag on a tab (`at` null) or on whole rows or columns. */
-export type PlacedTag = {
-  readonly key: string;
-  readonly value: string;
-  readonly at: Rectangle | null;
-};
-
 /** What is kept of a tab beside the grid: by tab id, one for the life of the workbook. */
 export type TabExtras = {
   tags: PlacedTag[];
-  protections: { description: string; warningOnly: boolean; at: Rectangle | null }[];
+  protections: Protection[];
 };
 
 /** What the other services need of a tab and a script must not touch. */
@@ -106,19 +102,33 @@ export class SheetInside {
     if (columns > this.grid.getMaxColumns()) this.grid.setColumnCount(columns);
   }
 
-  /** The bare mutation: fast for many cells, and not part of undo. */
+  /** The bare mutation: fast for many cells, as it measures no row. */
   writeLarge(at: Rectangle, cells: readonly (readonly ICellData[])[]): void {
-    const cellValue = Object.fromEntries(
-      cells.map((line, i) => [
-        at.startRow + i,
-        Object.fromEntries(line.map((cell, j) => [at.startColumn + j, cell])),
-      ]),
-    );
-    this.engine.api.syncExecuteCommand("sheet.mutation.set-range-values", {
-      unitId: this.engine.unitId,
+    const id = "sheet.mutation.set-range-values";
+    const { api, injector, unitId } = this.engine;
+    const params = {
+      unitId,
       subUnitId: this.grid.getSheetId(),
-      cellValue,
+      cellValue: Object.fromEntries(
+        cells.map((line, i) => [
+          at.startRow + i,
+          Object.fromEntries(line.map((cell, j) => [at.startColumn + j, cell])),
+        ]),
+      ),
+    };
+    const before = injector.invoke((accessor) =>
+      SetRangeValuesUndoMutationFactory(accessor, params),
+    );
+    api.syncExecuteCommand(id, params);
+    injector.get(IUndoRedoService).pushUndoRedo({
+      unitID: unitId,
+      undoMutations: [{ id, params: before }],
+      redoMutations: [{ id, params }],
     });
+  }
+
+  moveColumns(from: number, count: number, before: number): void {
+    this.grid.moveColumns(this.grid.getRange(0, from, this.grid.getMaxRows(), count), before);
   }
 
   select(at: Rectangle): void {
@@ -137,7 +147,20 @@ export class SheetInside {
     return notesByPlace(this.grid);
   }
   setNote(row: number, column: number, note: string): void {
+    const { injector, unitId } = this.engine;
+    const held = () => this.grid.getRange(row, column).getNote() ?? null;
+    const place = { unitId, sheetId: this.grid.getSheetId(), row, col: column };
+    const step = (kept: ReturnType<typeof held>) =>
+      kept
+        ? { id: "sheet.mutation.update-note", params: { ...place, note: { ...kept } } }
+        : { id: "sheet.mutation.remove-note", params: place };
+    const before = step(held());
     writeNote(this.grid, row, column, note);
+    injector.get(IUndoRedoService).pushUndoRedo({
+      unitID: unitId,
+      undoMutations: [before],
+      redoMutations: [step(held())],
+    });
   }
 
   rules(): ConditionalFormat[] {
@@ -168,19 +191,29 @@ export class SheetInside {
   };
 
   addMetadata(at: Rectangle | null, key: string, value: string): void {
-    this.extras.tags.push({ key, value, at });
+    const size = { rows: this.grid.getMaxRows(), columns: this.grid.getMaxColumns() };
+    this.extras.tags.push({ key, value, at, along: at && wholeLine(at, size) });
   }
   metadataOf(at: Rectangle | null) {
+    return this.tagsWhere((one) =>
+      at === null ? one.at === null : one.at !== null && sameCells(one.at, at),
+    );
+  }
+  /** The tags that fit, as scripts see them. */
+  tagsWhere(fits: (tag: PlacedTag) => boolean) {
     const { extras } = this;
-    return extras.tags
-      .filter((one) => (at === null ? one.at === null : one.at !== null && sameCells(one.at, at)))
-      .map((one) => ({
-        getKey: () => one.key,
-        getValue: () => one.value,
-        remove: () => {
-          extras.tags = extras.tags.filter((other) => other !== one);
-        },
-      }));
+    return extras.tags.filter(fits).map((one) => ({
+      getKey: () => one.key,
+      getValue: () => one.value,
+      getLocation: () => ({
+        getColumn: () => (one.at && one.along === "column" ? this.range(one.at) : null),
+        getRow: () => (one.at && one.along === "row" ? this.range(one.at) : null),
+        getSheet: () => this.calls.counted("Sheet", this.sheet),
+      }),
+      remove: () => {
+        extras.tags = extras.tags.filter((other) => other !== one);
+      },
+    }));
   }
 
   /** Protections of ranges, or of the whole tab. */
@@ -192,6 +225,11 @@ export class SheetInside {
         isWarningOnly: () => warningOnly,
         getRange: () => this.range(at ?? { startRow: 0, startColumn: 0, endRow: 0, endColumn: 0 }),
       }));
+  }
+
+  /** What a protection says of a cell, null where there is none. */
+  protectedAt(row: number, column: number): string | null {
+    return protectionAt(this.extras.protections, row, column)?.description ?? null;
   }
 
   protectRange(at: Rectangle | null) {

@@ -2,6 +2,7 @@ import type { FWorksheet } from "@univerjs/sheets/facade";
 import { rectangle } from "../a1";
 import type { GridEngine } from "../engine/grid-engine";
 import { ConditionalFormatRule } from "./conditional-format-rule";
+import { MetadataFinder } from "./metadata-finder";
 import type { Range } from "./range";
 import type { ServiceCalls } from "./service-calls";
 import { SheetInside, type TabExtras } from "./sheet-inside";
@@ -163,5 +164,11 @@ export class Sheet {
   }
   getDeveloperMetadata() {
     return this.inside.metadataOf(null);
+  }
+  createDeveloperMetadataFinder(): MetadataFinder {
+    return new MetadataFinder(this.inside);
+  }
+  moveColumns(columns: Range, before: number): void {
+    this.inside.moveColumns(columns.getColumn() - 1, columns.getNumColumns(), before - 1);
   }
 }

@@ -1,9 +1,10 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { columnLetters, rangeName, rectangle } from "../a1";
+import { columnLetters } from "../a1";
 import type { GridEngine } from "../engine/grid-engine";
-import { shiftedPlace } from "../engine/shift";
 import { usualTab } from "../engine/snapshot";
 import type { TabMemory } from "../engine/tab-memory";
+import { keptProtection, placedProtection, shiftedProtections } from "./kept-protections";
+import { keptTag, movedTags, placedTag, shiftedTags } from "./placed-tags";
 import type { Range } from "./range";
 import type { ServiceCalls } from "./service-calls";
 import { Sheet } from "./sheet";
@@ -102,24 +103,24 @@ class SpreadsheetInside {
     readonly hooks: ShellHooks,
     memory: readonly TabMemory[],
   ) {
-    for (const { tab, number, tags } of memory) {
+    for (const { tab, number, tags, protections = [] } of memory) {
       const grid = engine.book.getSheetByName(tab);
       if (!grid) continue;
       const size = { rows: grid.getMaxRows(), columns: grid.getMaxColumns() };
       this.numbers.set(grid.getSheetId(), number);
-      this.extrasOf(grid.getSheetId()).tags = tags.flatMap(({ key, value, range }) => {
-        const at = range === null ? null : rectangle(range, size);
-        return range !== null && at === null ? [] : [{ key, value, at }];
-      });
+      const extras = this.extrasOf(grid.getSheetId());
+      extras.tags = tags.flatMap((tag) => placedTag(tag, size));
+      extras.protections = protections.flatMap((one) => placedProtection(one, size));
     }
     for (const grid of engine.book.getSheets()) this.tabNumber(grid.getSheetId());
     engine.onShift((tabId, shift) => {
       const extras = this.extrasOf(tabId);
-      extras.tags = extras.tags.flatMap((tag) => {
-        if (tag.at === null) return [tag];
-        const at = shiftedPlace(tag.at, shift);
-        return at ? [{ ...tag, at }] : [];
-      });
+      extras.tags = shiftedTags(extras.tags, shift);
+      extras.protections = shiftedProtections(extras.protections, shift);
+    });
+    engine.onColumnsMoved((tabId, move) => {
+      const extras = this.extrasOf(tabId);
+      extras.tags = movedTags(extras.tags, move);
     });
   }
 
@@ -155,14 +156,14 @@ class SpreadsheetInside {
   }
 
   tabMemory(): TabMemory[] {
-    return this.engine.book.getSheets().map((grid) => ({
-      tab: grid.getSheetName(),
-      number: this.tabNumber(grid.getSheetId()),
-      tags: this.extrasOf(grid.getSheetId()).tags.map(({ key, value, at }) => ({
-        key,
-        value,
-        range: at && rangeName(at),
-      })),
-    }));
+    return this.engine.book.getSheets().map((grid) => {
+      const { tags, protections } = this.extrasOf(grid.getSheetId());
+      return {
+        tab: grid.getSheetName(),
+        number: this.tabNumber(grid.getSheetId()),
+        tags: tags.map(keptTag),
+        ...(protections.length > 0 && { protections: protections.map(keptProtection) }),
+      };
+    });
   }
 }

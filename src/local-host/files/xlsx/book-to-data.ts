@@ -39,6 +39,7 @@ function tabData(sheet: Sheet, aside: SetAside, marks: readonly FillMark[]): Out
   const frozen = view?.state === "frozen" ? view : null;
   const columns = Math.max(0, ...cells.value.map((line) => line.length));
   const merged = (sheet as unknown as { _merges: Record<string, { range: string }> })._merges;
+  const heights = aside.heights.get(sheet.name) ?? {};
   const mergedRanges = Object.values(merged).map(({ range }) => range);
   return accept({
     name: sheet.name,
@@ -49,6 +50,7 @@ function tabData(sheet: Sheet, aside: SetAside, marks: readonly FillMark[]): Out
       const { width } = sheet.getColumn(column + 1);
       return width === undefined ? null : pixelsOf(width);
     }),
+    ...(Object.keys(heights).length > 0 && { rowHeights: heights }),
     conditionalFormats: rulesOf(sheet).flatMap(({ ref, rules }) =>
       rules.flatMap((rule) => formatOf(ref, rule)),
     ),

@@ -1,6 +1,7 @@
 import type { TabData, WorkbookData } from "../../workbook-data";
 import { fillMarks } from "./fill-marks";
 import { type Book, fillsKey, memoryTab, type Sheet, widthOf } from "./library";
+import { changedHeights } from "./row-heights";
 import { same } from "./same-data";
 import { changedCells, clearFills, writeCell, writeFills } from "./write-cell";
 import { writeRules } from "./write-rules";
@@ -71,6 +72,9 @@ function writeTab(
     if (pixels === null || Math.abs(pixels - was) <= 1) return;
     sheet.getColumn(column + 1).width = widthOf(pixels);
   });
+  for (const { row, points } of changedHeights(before?.rowHeights ?? {}, after.rowHeights ?? {})) {
+    (sheet.getRow(row + 1) as { height: number | undefined }).height = points;
+  }
   const { frozenRows, frozenColumns, hidden = false } = after;
   if (frozenRows !== (before?.frozenRows ?? 0) || frozenColumns !== (before?.frozenColumns ?? 0)) {
     const split = { xSplit: frozenColumns, ySplit: frozenRows };

@@ -1,4 +1,5 @@
 import { strToU8 } from "fflate";
+import { handHeights, type RowHeights, withHandHeights } from "./row-heights";
 import { attribute, escaped, partText, sheetPaths, unescaped } from "./xml-text";
 import type { Parts } from "./zip-parts";
 
@@ -8,6 +9,8 @@ export type SetAside = {
   readonly names: readonly { readonly xml: string; readonly tab: string | null }[];
   /** Each `<dataValidation>` of a tab, by the tab's name. */
   readonly validations: ReadonlyMap<string, readonly string[]>;
+  /** Heights of a tab's rows that were set by hand, by the tab's name. */
+  readonly heights: ReadonlyMap<string, RowHeights>;
 };
 
 const namesBlock = /<definedNames\b[^>]*?(?:\/>|>[\s\S]*?<\/definedNames>)/;
@@ -29,8 +32,10 @@ export function setAside(parts: Parts): { readonly aside: SetAside; readonly res
   const back = builtIn.length > 0 ? `<definedNames>${builtIn.join("")}</definedNames>` : "";
   rest.set("xl/workbook.xml", strToU8(workbook.replace(namesBlock, () => back)));
   const validations = new Map<string, readonly string[]>();
+  const heights = new Map<string, RowHeights>();
   for (const [tab, path] of sheetPaths(parts)) {
     const text = partText(parts, path);
+    heights.set(tab, handHeights(text));
     const lists = listsBlock.exec(text)?.[0];
     if (lists === undefined) continue;
     validations.set(
@@ -48,13 +53,14 @@ export function setAside(parts: Parts): { readonly aside: SetAside; readonly res
           return { xml, tab: at === null ? null : (tabs[Number(at)] ?? null) };
         }),
       validations,
+      heights,
     },
     rest,
   };
 }
 
 /** Puts names and lists back into a file the library wrote. */
-export function putBack(written: Parts, { names, validations }: SetAside): Parts {
+export function putBack(written: Parts, { names, validations, heights }: SetAside): Parts {
   const parts = new Map(written);
   const paths = sheetPaths(written);
   const tabs = [...paths.keys()];
@@ -84,6 +90,11 @@ export function putBack(written: Parts, { names, validations }: SetAside): Parts
     const block = `<dataValidations count="${lists.length}">${lists.join("")}</dataValidations>`;
     const mended = tail.replace(afterLists, (found) => block + found);
     parts.set(path, strToU8(text.slice(0, cellsEnd) + mended));
+  }
+  for (const [tab, path] of paths) {
+    const text = partText(parts, path);
+    const mended = withHandHeights(text, heights.get(tab) ?? {});
+    if (mended !== text) parts.set(path, strToU8(mended));
   }
   return parts;
 }

@@ -14,7 +14,7 @@ import { whatWouldBeLost } from "./what-would-be-lost";
 import { attribute } from "./xml-text";
 import { type Parts, zipParts } from "./zip-parts";
 
-const nothing: SetAside = { names: [], validations: new Map() };
+const nothing: SetAside = { names: [], validations: new Map(), heights: new Map() };
 
 /**
  * A workbook as the bytes of an .xlsx file. Given the file it came from, only what changed is
@@ -84,6 +84,7 @@ function asideFor(old: SetAside, before: WorkbookData | null, after: WorkbookDat
       ...[...wanted].map(([name, ref]) => ({ xml: nameXml(name, formulaForFile(ref)), tab: null })),
     ],
     validations: new Map(after.tabs.map((tab, place) => [tab.name, listsOfTab(tab, place)])),
+    heights: new Map(after.tabs.map(({ name, rowHeights = {} }) => [name, rowHeights])),
   };
 }
 
