@@ -39,6 +39,12 @@ export function sheetWorkbook(): Workbook {
         sheet.getRange(headingRow, fromColumn, 1, widths.length).setFontWeight("bold");
         const rows = sheet.getMaxRows() - headingRow + 1;
         sheet.getRange(headingRow, fromColumn, rows, widths.length).setWrap(true);
+        // A row too low for its text shows how it begins, not how it ends.
+        if (rows > 1) {
+          sheet
+            .getRange(headingRow + 1, fromColumn, rows - 1, widths.length)
+            .setVerticalAlignment("top");
+        }
       }
       widths.forEach((pixels, at) => {
         sheet.setColumnWidth(fromColumn + at, pixels);

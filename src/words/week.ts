@@ -125,7 +125,7 @@ export function briefWords(line: ProposedLine): string {
   const [first] = line.reasons;
   const text = first ? lineReasonWords(first) : "";
   const short = text.split(/[.:]/)[0] ?? "";
-  return short.length > 0 && text.length > 46 ? short.toLowerCase() : text.replace(/\.$/, "");
+  return short.length > 0 && text.length > 46 ? short : text.replace(/\.$/, "");
 }
 
 /** The one short reason of the tab, as a sentence; the sidebar has them all. */

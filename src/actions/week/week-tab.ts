@@ -7,6 +7,7 @@ import {
   weekTitleWords,
 } from "../../words/next-week-tab";
 import { ownTabNames } from "../../words/tabs";
+import { columnName } from "../cell-place";
 import type { Tab, Workbook, Written } from "../workbook";
 import { standingText } from "./cell-text";
 import { typedColumn, type WeekColumn, weekColumns } from "./plan-lines";
@@ -33,10 +34,10 @@ export type WeekTab = {
 const headingRow = 4;
 /** Pixels. The first four fit a phone's width together: whose, which marker, what was typed, the answer. */
 const widths: Readonly<Record<WeekColumn, number>> = {
-  athlete: 92,
-  marker: 56,
-  typed: 84,
-  today: 168,
+  athlete: 90,
+  marker: 62,
+  typed: 88,
+  today: 160,
   day: 92,
   sets: 60,
   load: 60,
@@ -74,6 +75,8 @@ export function ensureWeekTab(workbook: Workbook, monday: string): Tab {
     weekColumns.map((column) => widths[column]),
   );
   workbook.paint(tab.id, weekColumns.indexOf(typedColumn) + 1, headingRow, typedGround);
+  const days = columnName(weekColumns.indexOf("day") + 1);
+  workbook.format(tab.id, `${days}${headingRow + 1}:${days}`, "ddd d mmm");
   workbook.remember(looks.key, looks.version);
   workbook.write(tab.id, {
     row: 1,

@@ -5,7 +5,7 @@ import { proposedWeek } from "../week-view";
 import type { Workbook } from "../workbook";
 import { rememberChanges } from "./coach-changes";
 import { weekToWrite } from "./week-to-write";
-import { writeWeek } from "./write-week";
+import { putWeek } from "./write-week";
 
 /**
  * Writes the week as it is proposed with the coach's changes, for some athletes or all. The changes
@@ -18,10 +18,13 @@ export function writeProposedWeek(
   changes: readonly WeekChange[],
   athletes: readonly string[] | null,
 ): Done {
-  const week = proposedWeek(workbook, today, monday, changes);
-  const written = athletes && new Set(athletes.map(nameKey));
-  const about = changes.filter(({ athlete }) => !written || written.has(nameKey(athlete)));
-  return writeWeek(workbook, weekToWrite(week, athletes), () =>
-    rememberChanges(workbook, isoFromDay(monday), about),
-  );
+  // Proposed alone, too: changes another coach has just written are part of this proposal.
+  return workbook.alone(() => {
+    const week = proposedWeek(workbook, today, monday, changes);
+    const written = athletes && new Set(athletes.map(nameKey));
+    const about = changes.filter(({ athlete }) => !written || written.has(nameKey(athlete)));
+    return putWeek(workbook, weekToWrite(week, athletes), () =>
+      rememberChanges(workbook, isoFromDay(monday), about),
+    );
+  });
 }

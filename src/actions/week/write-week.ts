@@ -29,35 +29,38 @@ export function weekDifference(workbook: Workbook, week: WeekToWrite): WeekMerge
   return merged(workbook, week);
 }
 
+/** Writes a week to the `Next week` tab, one coach at a time. */
+export function writeWeek(workbook: Workbook, week: WeekToWrite): Done {
+  return workbook.alone(() => putWeek(workbook, week));
+}
+
 /**
- * Writes a week to the `Next week` tab. One coach at a time; only lines that differ; the coach's own
- * cells stay. What is about to be ours is remembered before the first cell is written, so a writing
- * that stops anywhere is completed by writing again, with no line lost or doubled.
+ * Puts a week's lines into the tab, for a caller that writes alone. Only lines that differ; the
+ * coach's own cells stay. What is about to be ours is remembered before the first cell is written, so
+ * a writing that stops anywhere is completed by writing again, with no line lost or doubled.
  *
  * @param beforeCells done once the tab was read and nothing stands against writing
  */
-export function writeWeek(
+export function putWeek(
   workbook: Workbook,
   week: WeekToWrite,
   beforeCells: () => void = () => {},
 ): Done {
   assertWritable(week.monday, week.lines);
-  return workbook.alone(() => {
-    ensureWeekTab(workbook, week.monday);
-    const merge = merged(workbook, week);
-    beforeCells();
-    carryOut(workbook, merge);
-    retitle(workbook);
-    return {
-      said: weekDifferenceWords({
-        added: merge.added.length,
-        changed: merge.changed.length,
-        removed: merge.removed.length,
-        same: merge.same.length,
-        kept: merge.kept,
-      }),
-    };
-  });
+  ensureWeekTab(workbook, week.monday);
+  const merge = merged(workbook, week);
+  beforeCells();
+  carryOut(workbook, merge);
+  retitle(workbook);
+  return {
+    said: weekDifferenceWords({
+      added: merge.added.length,
+      changed: merge.changed.length,
+      removed: merge.removed.length,
+      same: merge.same.length,
+      kept: merge.kept,
+    }),
+  };
 }
 
 /** Takes the lines of a week back out, but for rows in which something is the coach's; then it is proposed afresh. */

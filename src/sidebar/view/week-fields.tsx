@@ -36,16 +36,6 @@ export function WeekFields({
           ))}
         </ul>
       </section>
-      {line.daysSaid.length > 0 && (
-        <section>
-          <h2>{words.days}</h2>
-          <ul class="dashes">
-            {line.daysSaid.map((one) => (
-              <li key={one}>{one}</li>
-            ))}
-          </ul>
-        </section>
-      )}
       {first && (
         <section>
           <h2 class="split">
@@ -78,26 +68,28 @@ export function WeekFields({
                 ))}
               </select>
             </label>
-            <fieldset class="field">
-              <legend>{words.load}</legend>
-              <div class="stepper">
-                <button
-                  type="button"
-                  aria-label={words.lighter}
-                  onClick={() => change({ loadKg: first.loadKg - stepKg })}
-                >
-                  −
-                </button>
-                <output>{first.loadKg}</output>
-                <button
-                  type="button"
-                  aria-label={words.heavier}
-                  onClick={() => change({ loadKg: first.loadKg + stepKg })}
-                >
-                  +
-                </button>
-              </div>
-            </fieldset>
+            {first.instead === "" && (
+              <fieldset class="field">
+                <legend>{words.load}</legend>
+                <div class="stepper">
+                  <button
+                    type="button"
+                    aria-label={words.lighter}
+                    onClick={() => change({ loadKg: first.loadKg - stepKg })}
+                  >
+                    −
+                  </button>
+                  <output>{first.loadKg}</output>
+                  <button
+                    type="button"
+                    aria-label={words.heavier}
+                    onClick={() => change({ loadKg: first.loadKg + stepKg })}
+                  >
+                    +
+                  </button>
+                </div>
+              </fieldset>
+            )}
             <label class="field">
               <span>{words.day}</span>
               <select value={first.day} onChange={(event) => change({ day: fieldText(event) })}>
@@ -184,6 +176,16 @@ export function WeekFields({
               ))}
             </tbody>
           </table>
+        </section>
+      )}
+      {line.daysSaid.length > 0 && (
+        <section>
+          <h2>{words.days}</h2>
+          <ul class="dashes">
+            {line.daysSaid.map((one) => (
+              <li key={one}>{one}</li>
+            ))}
+          </ul>
         </section>
       )}
       {line.ahead.length > 1 && (
