@@ -173,28 +173,61 @@ export type SetUpTab = {
   readonly table: string | null;
   readonly sure: string;
   readonly rows: number;
+  /** The coach said which table it is, and may forget it. */
+  readonly answered: boolean;
 };
 
-export type SetUpQuestion = {
+/** An answer that may be chosen, and its words. */
+export type Choice = { readonly answer: string; readonly words: string };
+
+/** What may be asked of a column. */
+export type ColumnMatter = "meaning" | "unit" | "date order";
+/** What may be asked of a whole tab. */
+export type WholeTabMatter =
+  | "scheme order"
+  | "exercise"
+  | "athlete"
+  | "bar"
+  | "set speed"
+  | "speeds"
+  | "runs";
+
+type Asked = {
   readonly tabId: number;
   readonly tab: string;
+  readonly choices: readonly Choice[];
+};
+type AskedOfColumn = Asked & {
+  readonly about: ColumnMatter;
+  /** Where it stands now, from 1; 0 for an answer whose column is no longer there. */
   readonly column: number;
   readonly heading: string;
-  readonly about: "meaning" | "unit" | "date order";
+};
+type AskedOfTab = Asked & {
+  readonly about: WholeTabMatter;
+  /** How a doubtful bar is written; "" for all other matters. */
+  readonly written: string;
+};
+
+export type SetUpQuestion = (AskedOfColumn | AskedOfTab) & {
+  /** Three values it is about. */
   readonly samples: readonly string[];
   readonly guess: string | null;
-  readonly choices: readonly string[];
 };
 
-/** An answer about a column, as it is remembered. */
-export type SetUpAnswer = {
-  readonly tabId: number;
-  readonly tab: string;
-  readonly heading: string;
-  /** Where it stands now, from 1. */
-  readonly column: number;
-  /** "load, lb", "day first" or "left alone". */
-  readonly said: string;
+/** An answer as it is remembered; the choices are what it may be changed to. */
+export type SetUpAnswer =
+  | (AskedOfColumn & { readonly said: string; readonly tag: string | null })
+  | (AskedOfTab & { readonly said: string });
+
+/** A rule of the squad: its name in the Rules table, the value in force, the usual one, the bounds. */
+export type SetUpRule = {
+  readonly rule: string;
+  readonly unit: string;
+  readonly now: number;
+  readonly usual: number;
+  readonly least: number;
+  readonly most: number;
 };
 
 export type SetUpView = {
@@ -204,6 +237,7 @@ export type SetUpView = {
   readonly questions: readonly SetUpQuestion[];
   readonly answered: readonly SetUpAnswer[];
   readonly names: readonly { readonly spelling: string; readonly athlete: string }[];
+  readonly rules: readonly SetUpRule[];
   readonly whoSees: string;
 };
 

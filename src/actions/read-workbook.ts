@@ -4,6 +4,7 @@ import type { SquadRows } from "../coaching/record/squad-rows";
 import type { Cells } from "../rows/cells";
 import { type FoundTable, findTables } from "../rows/find-tables";
 import type { ColumnQuestion } from "../rows/header/decide-columns";
+import type { TabQuestion } from "../rows/layout/tab-question";
 import { withNames } from "../rows/name/name-answers";
 import { understandTable } from "../rows/read-table";
 import type { RowIssue } from "../rows/reading";
@@ -33,6 +34,8 @@ export type ReadWorkbook = {
     readonly table: TableName;
     readonly question: ColumnQuestion;
   }[];
+  /** What has to be asked of a whole tab; each matter once, though the tab be two tables. */
+  readonly tabQuestions: readonly { readonly tab: Tab; readonly question: TabQuestion }[];
   readonly answers: Answers;
   /** A tab's cells as they were read. */
   readonly cells: (tabId: number) => Cells;
@@ -88,6 +91,13 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
     questions: tabs.flatMap(({ tab, table, understanding }) =>
       understanding.questions.map((question) => ({ tab, table, question })),
     ),
+    tabQuestions: tabs.flatMap(({ tab, understanding }, at) => {
+      const before = tabs.slice(0, at).filter((one) => one.tab.id === tab.id);
+      const asked = before.flatMap((one) => one.understanding.tabQuestions.map(matterOf));
+      return understanding.tabQuestions
+        .filter((question) => !asked.includes(matterOf(question)))
+        .map((question) => ({ tab, question }));
+    }),
     answers,
     cells: cellsOf,
     rowsRead,
@@ -97,21 +107,24 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
 
 function readTab(tab: Tab, cells: Cells, today: Day, answers: Answers): ReadTab[] {
   const columns = answers.columns.of(tab.id, cells);
+  const given = { today, answers: columns, tab: answers.tabs.of(tab.id) };
   const said = answers.tables.get(tab.id);
   if (said === null || (said === undefined && own.has(nameKey(tab.name)))) return [];
   if (said !== undefined) {
     const understanding = understandTable<TableName>(said, cells, {
       title: tab.name,
-      today,
-      answers: columns,
+      said: true,
+      ...given,
     });
     return [{ tab, table: said, sureness: 1, understanding }];
   }
-  return findTables([{ name: tab.name, cells }], { today, answers: columns }).map((found) => ({
+  return findTables([{ name: tab.name, cells }], given).map((found) => ({
     ...found,
     tab,
   }));
 }
+
+const matterOf = ({ about, said }: TabQuestion): string => `${about}|${said}`;
 
 /** The tables no tab was taken for. */
 export function missingTables(read: ReadWorkbook): TableName[] {

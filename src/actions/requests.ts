@@ -1,7 +1,10 @@
 import * as z from "zod/mini";
 import { type Day, dayFromIso, isoFromDay } from "../coaching/calendar/day";
+import { tabMatters } from "../rows/layout/tab-question";
 import { tableNames } from "../rows/table-name";
-import { answerColumn, answerName, answerTable, forgetColumn, forgetName } from "./answers";
+import { answerColumn, forgetColumn } from "./answer-column";
+import { answerName, forgetName } from "./answer-name";
+import { answerTab, answerTable, forgetTab, forgetTable } from "./answer-tab";
 import { athleteView } from "./athlete-view";
 import { makeCleanTabs } from "./clean-tabs/make-clean-tabs";
 import { diaryView } from "./diary-view";
@@ -38,6 +41,8 @@ const isoDay = z.pipe(
 const tabId = z.int().check(z.gte(0));
 const cell = z.string().check(z.regex(/^[A-Z]{1,3}[1-9]\d{0,6}$/));
 const today = { today: isoDay };
+/** A question about a whole tab: what it is about, and how a doubtful bar is written. */
+const matter = { about: z.enum(tabMatters), written: text };
 const change = z.strictObject({
   athlete: text,
   leaveOut: z.optional(z.boolean()),
@@ -123,6 +128,30 @@ export const requests = {
       return setUpView(workbook, given.today);
     },
   ),
+  forgetTable: request(
+    "Forgets which table a tab was said to be.",
+    { ...today, tabId },
+    (workbook, given) => {
+      forgetTable(workbook, given.tabId);
+      return setUpView(workbook, given.today);
+    },
+  ),
+  answerTab: request(
+    "Remembers what holds for a whole tab.",
+    { ...today, tabId, ...matter, answer: text },
+    (workbook, { today: day, tabId: tab, about, written, answer }) => {
+      answerTab(workbook, tab, { about, said: written, answer });
+      return setUpView(workbook, day);
+    },
+  ),
+  forgetTab: request(
+    "Forgets what was said to hold for a whole tab.",
+    { ...today, tabId, ...matter },
+    (workbook, { today: day, tabId: tab, about, written }) => {
+      forgetTab(workbook, tab, { about, said: written });
+      return setUpView(workbook, day);
+    },
+  ),
   answerColumn: request(
     "Remembers what a column means.",
     {
@@ -141,7 +170,13 @@ export const requests = {
   ),
   forgetColumn: request(
     "Forgets what a column was said to be.",
-    { ...today, tabId, heading: text, column: z.int().check(z.positive()) },
+    {
+      ...today,
+      tabId,
+      column: z.int().check(z.gte(0)),
+      tag: z.nullable(text),
+      about: z.enum(["meaning", "unit", "date order"]),
+    },
     (workbook, given) => {
       forgetColumn(workbook, given.tabId, given);
       return setUpView(workbook, given.today);
@@ -185,10 +220,10 @@ export const requests = {
     writeSeason(workbook, given.today),
   ),
   printPages: request(
-    "What a week's cards, rack plan or page for the head coach say.",
+    "What a week's cards, rack plan, page for the head coach or charts say.",
     {
       ...today,
-      kind: z.enum(["cards", "rack plan", "week page"]),
+      kind: z.enum(["cards", "rack plan", "week page", "pictures"]),
       monday: z.nullable(isoDay),
       changes,
     },

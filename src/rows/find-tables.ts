@@ -42,7 +42,10 @@ export function findTables(
     // A grid of dates has an athletes' column too; the grid tells more.
     const grid = best?.table === "Athletes" ? ownLayouts(name, wideTables, read) : [];
     if (grid.some(({ sureness }) => sureness >= 0.6)) return grid;
-    if (best !== undefined && best.fit >= 0.5) {
+    const ofOne = all.find(({ lacking, fit }) => lacking && fit >= 0.5);
+    // "Name: …" above the rows of one athlete is no table of athletes.
+    const outdone = best?.table === "Athletes" && (ofOne?.fit ?? 0) > best.fit;
+    if (best !== undefined && best.fit >= 0.5 && !outdone) {
       const lead = best.fit - (second?.fit ?? 0);
       const found = {
         tab: name,
@@ -54,7 +57,6 @@ export function findTables(
     }
     const own = ownLayouts(name, wideTables, read);
     if (own.length > 0) return own;
-    const ofOne = all.find(({ lacking, fit }) => lacking && fit >= 0.5);
     if (ofOne === undefined) return [];
     const understanding = read(ofOne.table);
     const open = understanding.layout === "not recognised";
@@ -63,7 +65,7 @@ export function findTables(
   });
 }
 
-const wideTables: readonly TableName[] = ["Sets", "Jumps", "Runs"];
+const wideTables: readonly TableName[] = ["Runs", "Sets", "Jumps"];
 
 /** Tables read from a layout without a plain header; as sure as the share of rows read. */
 function ownLayouts(
@@ -88,6 +90,9 @@ function ownLayouts(
   // Under a header of dates stands one table, not several.
   const grids = found.filter(({ understanding }) => understanding.layout === "dates across");
   if (grids.length < 2) return found;
+  // Runs are read from a grid only where it speaks of them; a number is a height or a load as well.
+  const runs = grids.find(({ table }) => table === "Runs");
+  if (runs !== undefined) return [runs];
   return [grids.reduce((best, one) => (one.sureness > best.sureness ? one : best))];
 }
 

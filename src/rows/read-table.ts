@@ -31,6 +31,8 @@ export type ReadOptions = {
   readonly today?: Day | null;
   /** What the coach said about columns. */
   readonly answers?: ColumnAnswers;
+  /** The coach said that it is this table. */
+  readonly said?: boolean;
   /** What the coach said of the whole tab. */
   readonly tab?: TabAnswers;
   /** What the coach said about spellings of names. */
@@ -83,6 +85,7 @@ export function understandTable<T extends TableName>(
     dateOrder: answers?.columns.find(({ dateOrder }) => dateOrder !== undefined)?.dateOrder ?? null,
     massUnit: massUnitOf(answers),
     tab: options.tab ?? noTabAnswers,
+    said: options.said ?? false,
   };
   const found = findHeader(
     table,
@@ -106,12 +109,10 @@ export function understandTable<T extends TableName>(
   const year = titleYear(context);
   const unknown = decided?.header.unknown ?? [];
   const understood = (constants: Readonly<Record<string, string>>) => {
-    if (found === null || decided === null)
-      return {
-        view: null,
-        missing: missingOf(table, {}),
-        layout: chooseLayout(context, null, [], []),
-      };
+    if (found === null || decided === null) {
+      const missing = missingOf(table, {});
+      return { view: null, missing, layout: chooseLayout(context, null, missing, []) };
+    }
     const more = withConstants(cells, found.first, constants);
     const fields = { ...decided.header.fields, ...more.fields };
     const missing = missingOf(table, fields);
@@ -143,7 +144,8 @@ export function understandTable<T extends TableName>(
       tabQuestions: tabQuestions(
         reading.issues,
         layout.unfolded.asks,
-        rowSamples(cells, layout.unfolded.headerRow + 1, end),
+        // A grid that holds no sets is not asked for its lift.
+        layout.name === "dates across" ? [] : rowSamples(cells, layout.unfolded.headerRow + 1, end),
       ),
     };
   }

@@ -1,6 +1,7 @@
 import { render } from "preact";
 import { Pages } from "../pages/pages";
 import { scriptBridge } from "./bridge";
+import { printHere } from "./pages-window";
 import { type Ask, type State, startState } from "./state";
 import { type Event, update } from "./update";
 import { Sidebar } from "./view/sidebar";
@@ -35,7 +36,11 @@ function start(root: Element, paper: Element, today: string): void {
     draw();
     for (const ask of step.asks) send(ask);
     // After the browser has drawn: the dialog stops everything until it is closed.
-    if (printing && paper.hasChildNodes()) requestAnimationFrame(() => window.print());
+    if (printing && paper.hasChildNodes()) {
+      requestAnimationFrame(() => {
+        if (!printHere(window)) dispatch({ type: "kept from printing" });
+      });
+    }
   }
   dispatch({ type: "started" });
 }

@@ -35,6 +35,8 @@ export type State = {
   readonly diary: DiaryView | null;
   /** Pages to be printed, shown on paper only; null when none were asked for. */
   readonly pages: PrintedPages | null;
+  /** The host did not let the sidebar print: its pages can be opened in a window of their own. */
+  readonly printKept: boolean;
 };
 
 /** What the sidebar asks of the script. */
@@ -58,5 +60,6 @@ export function startState(today: string): State {
     athleteView: null,
     diary: null,
     pages: null,
+    printKept: false,
   };
 }

@@ -28,6 +28,10 @@ export type Event =
   | { readonly type: "took back" }
   | { readonly type: "printed"; readonly kind: PageKind }
   | { readonly type: "printed again" }
+  /** The host did not open its print window. */
+  | { readonly type: "kept from printing" }
+  /** The pages were asked for in a window of their own; whether the browser gave one. */
+  | { readonly type: "opened window"; readonly given: boolean }
   | { readonly type: "answered"; readonly ask: Ask; readonly answer: unknown }
   | { readonly type: "failed"; readonly ask: Ask; readonly message: string };
 
@@ -130,6 +134,12 @@ export function update(state: State, event: Event): Step {
     case "printed again":
       // The same pages as a new object: whoever draws the state prints what is new.
       return { state: { ...state, pages: state.pages && { ...state.pages } }, asks: [] };
+    case "kept from printing":
+      return { state: { ...state, printKept: true, said: `${pageWords.keptBack}.` }, asks: [] };
+    case "opened window": {
+      const said = event.given ? (state.pages?.said ?? null) : `${pageWords.windowKept}.`;
+      return { state: { ...state, said }, asks: [] };
+    }
     case "answered":
       return answered(state, event.ask, event.answer);
     case "failed":
@@ -209,6 +219,9 @@ function answered(state: State, { name, message }: Ask, answer: unknown): Step {
     case "setUpView":
       return { state: { ...next, setUp: answer as SetUpView }, asks: [] };
     case "answerTable":
+    case "forgetTable":
+    case "answerTab":
+    case "forgetTab":
     case "answerColumn":
     case "forgetColumn":
     case "forgetName":

@@ -181,7 +181,7 @@ export const rowIssueSentences = {
   }),
   "athlete-missing": () => ({
     matters: rowOut,
-    todo: "Put the athlete's name above the block, in the tab's name, or in a column.",
+    todo: "Say under Set up whose tab it is, or put the name above the block, in the tab's name, or in a column.",
     found: "no athlete above this row",
   }),
   "day-missing": () => ({
@@ -192,7 +192,7 @@ export const rowIssueSentences = {
   "exercise-missing": (issue) => ({
     matters:
       issue.column > 0 && issue.found === "" ? tableOut : "Nothing under this heading can be used.",
-    todo: "Name the lift in the title above the block, in the tab's name, or in a column.",
+    todo: "Name the lift under Set up, in the title above the block, in the tab's name, or in a column.",
     found: "no exercise named",
   }),
   "row-unread": () => ({
@@ -201,7 +201,7 @@ export const rowIssueSentences = {
   }),
   "bar-unsettled": (issue) => ({
     matters: "The loads of this session are not used: the mass of the bar is in doubt.",
-    todo: `Write the bar without a question mark${issue.facts.said === undefined ? "" : `, for example “bar ${fact(issue, "said")}”`}.`,
+    todo: `Answer the question under Set up, or write the bar without a question mark${issue.facts.said === undefined ? "" : `, for example “bar ${fact(issue, "said")}”`}.`,
   }),
   "scheme-unread": () => ({
     matters: cellOut,
@@ -209,12 +209,25 @@ export const rowIssueSentences = {
   }),
   "scheme-order-unsettled": () => ({
     matters: `${cellOut} Sets and repetitions could be either way round.`,
-    todo: "Spell the order out once in the heading or title, for example “kg x sets x reps”.",
+    todo: "Answer the question under Set up, or spell the order out once in the heading or title, for example “kg x sets x reps”.",
   }),
   "speeds-unsettled": () => ({
     matters:
       "The sets count without their speeds: these could be one for each set or one for each repetition.",
-    todo: "Say “per set” or “per rep” in the heading of the speeds.",
+    todo: "Answer the question under Set up, or say “per set” or “per rep” in the heading of the speeds.",
+  }),
+  "run-figure-unsettled": () => ({
+    matters: `${cellOut} It could be minutes or kilometres.`,
+    todo: "Answer the question under Set up, or say “min” or “km” in the title.",
+  }),
+  "run-unread": () => ({
+    matters: cellOut,
+    todo: "Write minutes or kilometres and the kind of run, for example “45 easy” or “10 km tempo”.",
+  }),
+  "race-without-runner": () => ({
+    matters: "The race counts for nobody.",
+    todo: "Mark who runs it, or clear the row.",
+    found: "nobody marked",
   }),
   "nothing-to-repeat": () => ({
     matters: cellOut,
@@ -245,7 +258,7 @@ export const rowIssueSentences = {
   }),
   "rule-unknown": () => ({
     matters: "Nothing follows from this row.",
-    todo: "Use the name of a rule as the Set up view lists it.",
+    todo: "Use the name of a rule as Set up lists them under Rules.",
   }),
   "rule-twice": (issue) => ({
     matters: `Row ${fact(issue, "earlierRow")} sets this rule already; that value is used.`,

@@ -13,15 +13,17 @@ export const setUpWords = {
   unsure: "probably, by its headings: right?",
   answered: "you said so",
   leftAlone: "left alone",
-  said: ({
-    field,
-    unit,
-    dateOrder,
-  }: {
-    readonly field?: string | null | undefined;
-    readonly unit?: string | undefined;
-    readonly dateOrder?: string | undefined;
-  }): string => [field === null ? "left alone" : field, unit, dateOrder].filter(Boolean).join(", "),
+  leave: "left alone",
   whoSees:
     "Everyone who can open this spreadsheet can read the Diary and Availability tabs. They are health data: share the spreadsheet with those who need them. Nothing is stored anywhere else.",
+} as const;
+
+/** Words of an answer that cannot be remembered. */
+export const answerWords = {
+  columnGone: (heading: string): string =>
+    `“${heading}” is no longer a heading of that tab. Find tables again.`,
+  notAnAnswer: (about: string, answer: string): string =>
+    about === "bar"
+      ? `“${answer}” is no mass of a bar: give it in kg, such as 15.`
+      : `“${answer}” is no answer to that question. Find tables again.`,
 } as const;

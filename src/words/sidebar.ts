@@ -24,13 +24,6 @@ export const sidebarWords = {
   inRows: (rows: number) => `in ${rows} ${rows === 1 ? "row" : "rows"}`,
   cellsStay: "Your cells stay as you typed them.",
   questions: (count: number) => (count === 1 ? "One question" : `${count} questions`),
-  whatIs: (tab: string, heading: string) =>
-    heading === ""
-      ? `In ${tab}, what is the column without a heading?`
-      : `In ${tab}, what is “${heading}”?`,
-  inWhatUnit: (tab: string, heading: string) => `In ${tab}, in what unit is “${heading}”?`,
-  whichOrder: (tab: string, heading: string) =>
-    `In ${tab}, how are the dates of “${heading}” written?`,
   holds: (samples: readonly string[]) => `It holds ${samples.join(", ")} …`,
   leaveAlone: "Something else: leave it alone",
   remember: "Remember",
@@ -46,10 +39,10 @@ export const sidebarWords = {
   setUpTabsHelp:
     "Makes a clean tab with headings and drop-downs for each table not found. Your own tabs are not touched.",
   answersKept: "What you said",
-  columnSaid: (tab: string, heading: string, column: number, said: string) =>
-    `${tab}, ${heading === "" ? `column ${column}` : `“${heading}”`}: ${said}`,
   sameName: (spelling: string, athlete: string) => `“${spelling}” counts as ${athlete}`,
   forget: "Forget",
+  forgetOf: (what: string) => `Forget: ${what}`,
+  changeOf: (what: string) => `Change: ${what}`,
   whoCanSee: "Who can see this",
   chooseTable: (tab: string) => `Table in the tab ${tab}`,
 } as const;

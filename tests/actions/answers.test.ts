@@ -1,4 +1,6 @@
-import { answerName, answerTable, forgetName, recallAnswers } from "../../src/actions/answers";
+import { answerName, forgetName } from "../../src/actions/answer-name";
+import { answerTable } from "../../src/actions/answer-tab";
+import { recallAnswers } from "../../src/actions/answers";
 import { memoryWorkbook } from "./memory-workbook";
 
 // The memory workbook refuses a value the platform would refuse: more than 9 kB.

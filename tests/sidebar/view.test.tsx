@@ -74,6 +74,44 @@ test("set-up asks one question at a time with three values, and says who can see
   expect(text).toContain("Everyone who can open this spreadsheet can read it.");
 });
 
+test("what the coach said stands in words, with another choice where there is one, and can be forgotten", () => {
+  const html = shown({ view: "setUp", setUp });
+  expect(words(html)).toMatch(/Sets, “Wt”: lb .*Winter, the lift: back squat .*T\. Reyerson/);
+  expect(html).toContain('aria-label="Change: Sets, “Wt”: lb"');
+  expect(html).not.toContain('aria-label="Change: Winter');
+  for (const what of ["Sets, “Wt”: lb", "Winter, the lift: back squat", "Kit list, none"])
+    expect(html).toContain(`aria-label="Forget: ${what}"`);
+  expect(html).not.toContain('aria-label="Forget: Sets, Sets"');
+});
+
+test("every rule stands under the name its row takes, with what holds, what is usual and the bounds", () => {
+  const text = words(shown({ view: "setUp", setUp }));
+  expect(text).toMatch(/Velocity loss cap\s+10 %, set by you; usual 20, allowed 5–50 %/);
+  expect(text).toMatch(/Racks in the room\s+3 racks; allowed 0–20 racks/);
+});
+
+test.each([
+  ["exercise", "In Winter, which lift was done? The rows do not say.", "Lift"],
+  ["athlete", "Whose rows are in Winter? They name no athlete.", "Athlete"],
+  ["bar", "In Winter, how heavy is the bar, in kg?", "Bar, kg"],
+] as const)(
+  "the %s of a whole tab is typed, with three cells beside the question",
+  (about, asked, label) => {
+    const samples = ["95x5x3", "90x5x3", "97.5x5x3"];
+    const question = { tabId: 4, tab: "Winter", about, written: "", samples, guess: null };
+    const choices = [{ answer: "back squat", words: "back squat" }];
+    const html = shown({
+      view: "setUp",
+      setUp: { ...setUp, questions: [{ ...question, choices }] },
+    });
+    expect(words(html)).toContain(`${asked} It holds 95x5x3, 90x5x3, 97.5x5x3`);
+    expect(html).toMatch(new RegExp(`<span>${label}</span><input type="text"`));
+    expect(html).toContain('<option value="back squat">');
+    // Nothing typed is nothing to remember.
+    expect(html).toMatch(/<button type="button" class="btn" disabled[^>]*>Remember/);
+  },
+);
+
 test("waiting is a progress bar with its words; a failure is an alert with a way on", () => {
   expect(shown({ busy: "Reading the rows" })).toMatch(/<label>Reading the rows …<progress/);
   const failed = shown({ error: "That tab is no longer there. Check again." });

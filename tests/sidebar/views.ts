@@ -134,8 +134,15 @@ export const rows: RowCheckView = {
 
 export const setUp: SetUpView = {
   tabs: [
-    { tabId: 3, tab: "Sets", table: "Sets", sure: "found by its headings", rows: 1204 },
-    { tabId: 9, tab: "Kit list", table: null, sure: "left alone", rows: 0 },
+    {
+      tabId: 3,
+      tab: "Sets",
+      table: "Sets",
+      sure: "found by its headings",
+      rows: 1204,
+      answered: false,
+    },
+    { tabId: 9, tab: "Kit list", table: null, sure: "you said so", rows: 0, answered: true },
   ],
   tables: ["Athletes", "Sets"],
   missing: ["Runs"],
@@ -148,10 +155,43 @@ export const setUp: SetUpView = {
       about: "meaning",
       samples: ["0.62", "0.60", "0.57"],
       guess: "speed",
-      choices: ["speed", "load"],
+      choices: [
+        { answer: "speed", words: "rep speeds" },
+        { answer: "load", words: "load" },
+      ],
     },
   ],
-  answered: [{ tabId: 3, tab: "Sets", heading: "Wt", column: 7, said: "load, lb" }],
+  answered: [
+    {
+      tabId: 3,
+      tab: "Sets",
+      about: "unit",
+      heading: "Wt",
+      column: 7,
+      tag: "c1",
+      said: "lb",
+      choices: ["kg", "lb"].map((answer) => ({ answer, words: answer })),
+    },
+    {
+      tabId: 4,
+      tab: "Winter",
+      about: "exercise",
+      written: "",
+      said: "back squat",
+      choices: [],
+    },
+  ],
+  rules: [
+    {
+      rule: "Velocity loss cap",
+      unit: "fraction",
+      now: 0.1,
+      usual: 0.2,
+      least: 0.05,
+      most: 0.5,
+    },
+    { rule: "Racks in the room", unit: "racks", now: 3, usual: 3, least: 0, most: 20 },
+  ],
   names: [{ spelling: "T. Reyerson", athlete: "Tomas Reyerson" }],
   whoSees: "Everyone who can open this spreadsheet can read it.",
 };

@@ -63,9 +63,13 @@ export function lengthColumn(
     });
     return null;
   };
-  return (line, row) => {
-    const cell = line[index];
+  const above = cellAbove(view, index);
+  const read = (cell: unknown, row: number): number | null => {
     if (cell === "" || isBlank(cell) || cell === false) return null;
+    if (isDitto(cell)) {
+      const repeated = above(row);
+      return isDitto(repeated) ? null : read(repeated, row);
+    }
     if (typeof cell === "number" && Number.isFinite(cell)) return judged(cell * toUnit, cell, row);
     if (isDate(cell)) {
       const minutes = cell.getHours() * 60 + cell.getMinutes() + cell.getSeconds() / 60;
@@ -113,4 +117,5 @@ export function lengthColumn(
     else view.log.add("not-a-number", row, index, cell, { heading });
     return null;
   };
+  return (line, row) => read(line[index], row);
 }

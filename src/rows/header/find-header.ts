@@ -37,7 +37,7 @@ export function findHeader(
       best = alone;
       bestWeight = weight;
     }
-    const joined = named(alone) > 0 ? twoRows(line, cells[row + 1] ?? []) : null;
+    const joined = named(alone) > 0 ? twoRows(table, line, cells[row + 1] ?? []) : null;
     if (joined === null) continue;
     const both = headerAt(table, joined, row, row + 2);
     // Two rows read as one header only when that names more than the first row alone.
@@ -85,7 +85,11 @@ function weightOf(table: TableName, found: FoundHeader): number {
 }
 
 /** Headings of two rows joined column by column, the upper ones carried right; null when the second is data. */
-function twoRows(upper: readonly unknown[], lower: readonly unknown[]): unknown[] | null {
+function twoRows(
+  table: TableName,
+  upper: readonly unknown[],
+  lower: readonly unknown[],
+): unknown[] | null {
   const joined: unknown[] = [];
   let carried = "";
   let filled = 0;
@@ -106,16 +110,15 @@ function twoRows(upper: readonly unknown[], lower: readonly unknown[]): unknown[
     else if (isBlank(below)) joined.push(upper[index] ?? "");
     else
       joined.push(
-        isBlank(upper[index]) || recogniseWords(below) ? below : `${upper[index]} ${below}`,
+        isBlank(upper[index]) || recogniseWords(table, below) ? below : `${upper[index]} ${below}`,
       );
   }
   return filled >= 2 ? joined : null;
 }
 
-function recogniseWords(cell: unknown): boolean {
-  return (
-    Object.keys(recogniseHeader("Sets", [cell]).fields).length > 0 ||
-    Object.keys(recogniseHeader("Jumps", [cell]).fields).length > 0
+function recogniseWords(table: TableName, cell: unknown): boolean {
+  return [table, "Sets" as const, "Jumps" as const].some(
+    (one) => Object.keys(recogniseHeader(one, [cell]).fields).length > 0,
   );
 }
 

@@ -9,7 +9,9 @@ import { unfoldSections } from "./sections/unfold-sections";
 import { noSense } from "./shorthand/scheme-order";
 import { setCell } from "./shorthand/set-cell";
 import type { Unfolded } from "./unfolded";
+import { unfoldRaceRunners } from "./wide/unfold-race-runners";
 import { unfoldWideJumps } from "./wide/unfold-wide-jumps";
+import { unfoldWideRuns } from "./wide/unfold-wide-runs";
 import { unfoldWideSets } from "./wide/unfold-wide-sets";
 import { unfoldWideTests } from "./wide/unfold-wide-tests";
 
@@ -18,6 +20,7 @@ export type LayoutName =
   | "rows of several sets"
   | "dates across"
   | "tests across"
+  | "runners across"
   | "blocks one under another"
   | "not recognised";
 
@@ -33,6 +36,14 @@ export function chooseLayout(
   unknown: readonly number[],
 ): ChosenLayout {
   const { table } = context;
+  if (table === "Runs" && missing.length > 0) {
+    const runs = unfoldWideRuns(context);
+    return runs === null ? plain : { name: "dates across", unfolded: runs };
+  }
+  if (table === "Races" && view !== null && missing.length === 0) {
+    const races = unfoldRaceRunners(view, unknown);
+    return races === null ? plain : { name: "runners across", unfolded: races };
+  }
   if (table !== "Sets" && table !== "Jumps") return plain;
   if (view !== null && missing.length === 0) {
     if (table === "Sets" && isSchemeLog(view))

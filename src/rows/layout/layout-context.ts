@@ -18,6 +18,8 @@ export type LayoutContext = {
   /** What the coach answered about dates and loads; null when nothing was asked. */
   readonly dateOrder: DateOrder | null;
   readonly massUnit: Unit | null;
+  /** The coach said that it is this table: its cells need not prove it. */
+  readonly said: boolean;
   /** What the coach answered about the whole tab. */
   readonly tab: TabAnswers;
 };

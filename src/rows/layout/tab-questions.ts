@@ -21,7 +21,7 @@ const shown = 3;
 export function tabQuestions(
   issues: readonly RowIssue[],
   asks: readonly TabAsk[],
-  /** First filled cells of the rows, for a matter whose own cell is blank. */
+  /** First filled cells of the rows, for a matter whose own cell is blank; none: not asked then. */
   rowSamples: readonly string[],
 ): TabQuestion[] {
   const asked = new Map<string, { question: TabQuestion; samples: string[] }>();
@@ -45,10 +45,12 @@ export function tabQuestions(
     const own = about === "exercise" || about === "athlete" ? "" : found;
     ask(about, bar ? found.trim() : "", own, guess);
   }
-  return [...asked.values()].map(({ question, samples }) => ({
-    ...question,
-    samples: samples.length > 0 ? samples : rowSamples,
-  }));
+  return [...asked.values()]
+    .map(({ question, samples }) => ({
+      ...question,
+      samples: samples.length > 0 ? samples : rowSamples,
+    }))
+    .filter(({ samples }) => samples.length > 0);
 }
 
 function choicesOf(about: TabMatter, guess: string | null): readonly string[] {

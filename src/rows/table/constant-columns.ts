@@ -1,10 +1,11 @@
 import type { Cells } from "../cells";
 import type { Column } from "../header/column-map";
-import { isBlankLine } from "./read-lines";
+import { isBlank } from "../value/blank";
+import { isBlankLine, namesSummary } from "./read-lines";
 
 /**
  * The rows with a column more for each meaning that holds for the whole table and has no column of
- * its own; blank rows stay blank. Places of the other cells are as they were.
+ * its own; blank rows stay blank, and rows of sums are nobody's. Places of the other cells are as they were.
  */
 export function withConstants(
   cells: Cells,
@@ -17,7 +18,7 @@ export function withConstants(
   const more = names.map((name) => constants[name]);
   return {
     cells: cells.map((line, row) =>
-      row < first || isBlankLine(line)
+      row < first || isBlankLine(line) || namesSummary(line.find((cell) => !isBlank(cell)))
         ? line
         : [...line, ...Array<string>(width - line.length).fill(""), ...more],
     ),

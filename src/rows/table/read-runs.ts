@@ -1,5 +1,5 @@
-import type { Run, RunKind } from "../../coaching/record/run";
-import { choiceColumn, choices } from "../column/choice-column";
+import type { Run } from "../../coaching/record/run";
+import { choiceColumn } from "../column/choice-column";
 import { type DayAside, dayColumn } from "../column/day-column";
 import { lengthColumn, minuteColumn } from "../column/minute-column";
 import { numberColumn } from "../column/number-column";
@@ -11,33 +11,7 @@ import type { TableView } from "../table-view";
 import { DoubledRows } from "./doubled-rows";
 import { reportBlank, reportDoubled } from "./needed";
 import { readLines } from "./read-lines";
-
-/** Tempo and threshold runs are near enough to race pace for laying out a week (common practice). */
-const runKinds = choices<RunKind>({
-  easy: ["easy", "recovery", "jog", "steady", "locker", "dauerlauf", "regeneration", "e"],
-  long: ["long", "long run", "lang", "langer lauf", "l"],
-  interval: [
-    "interval",
-    "intervals",
-    "reps",
-    "track",
-    "hills",
-    "intervall",
-    "intervalle",
-    "speed",
-    "i",
-  ],
-  "race pace": [
-    "race pace",
-    "tempo",
-    "threshold",
-    "race",
-    "tempolauf",
-    "schwelle",
-    "renntempo",
-    "rp",
-  ],
-});
+import { runKinds } from "./run-kinds";
 
 /** Rows of the Runs table, done or planned. */
 export function readRunRows(view: TableView): Reading<Run> {

@@ -93,3 +93,11 @@ export function unitOf(word: string): Unit | null {
 export function inBase(value: number, of: Unit): number {
   return (value * of.times) / of.per;
 }
+
+/** Names of the units that a column in this one might be in instead, itself among them. */
+export function unitsLike(name: string): string[] {
+  const like = unitOf(name);
+  return [...new Set([...byWord.values()].filter((one) => one.quantity === like?.quantity))].map(
+    (one) => one.name,
+  );
+}

@@ -1,8 +1,10 @@
-import { useState } from "preact/hooks";
-import type { SetUpQuestion, SetUpTab } from "../../actions/messages";
+import type { SetUpTab } from "../../actions/messages";
 import { seasonTabWords } from "../../words/season-tab";
 import { sidebarWords as words } from "../../words/sidebar";
 import type { State } from "../state";
+import { Answers } from "./set-up-answers";
+import { type AskServer, Question } from "./set-up-question";
+import { Rules } from "./set-up-rules";
 import type { Dispatch } from "./sidebar";
 
 /** What was found where, what has to be asked, and who can see it. */
@@ -24,7 +26,7 @@ export function SetUpPage({
         <section class="ask">
           <h2>{words.questions(setUp.questions.length)}</h2>
           <Question
-            key={`${question.tabId}|${question.column}|${question.about}`}
+            key={`${question.tabId}|${question.about}|${"column" in question ? question.column : question.written}`}
             question={question}
             ask={ask}
           />
@@ -34,8 +36,18 @@ export function SetUpPage({
         <h2>{words.tablesFound}</h2>
         <ul class="list">
           {setUp.tabs.map((tab) => (
-            <li key={tab.tabId}>
+            <li key={`${tab.tabId}|${tab.table}`} class={tab.answered ? "answered" : undefined}>
               <TabRow tab={tab} tables={setUp.tables} ask={ask} />
+              {tab.answered && (
+                <button
+                  type="button"
+                  class="btn plain"
+                  aria-label={words.forgetOf(`${tab.tab}, ${tab.table ?? words.noTable}`)}
+                  onClick={() => ask("forgetTable", { tabId: tab.tabId })}
+                >
+                  {words.forget}
+                </button>
+              )}
             </li>
           ))}
         </ul>
@@ -50,37 +62,7 @@ export function SetUpPage({
         </p>
         <p class="soft small">{words.setUpTabsHelp}</p>
       </section>
-      {setUp.answered.length + setUp.names.length > 0 && (
-        <section>
-          <h2>{words.answersKept}</h2>
-          <ul class="list">
-            {setUp.answered.map(({ tabId, tab, heading, column, said }) => (
-              <li key={`${tabId}|${heading}|${column}`} class="answered">
-                <span>{words.columnSaid(tab, heading, column, said)}</span>{" "}
-                <button
-                  type="button"
-                  class="btn plain"
-                  onClick={() => ask("forgetColumn", { tabId, heading, column })}
-                >
-                  {words.forget}
-                </button>
-              </li>
-            ))}
-            {setUp.names.map(({ spelling, athlete }) => (
-              <li key={spelling} class="answered">
-                <span>{words.sameName(spelling, athlete)}</span>{" "}
-                <button
-                  type="button"
-                  class="btn plain"
-                  onClick={() => ask("forgetName", { written: spelling })}
-                >
-                  {words.forget}
-                </button>
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
+      <Answers setUp={setUp} ask={ask} />
       <section>
         <h2>{words.season}</h2>
         <p class="act">
@@ -90,6 +72,7 @@ export function SetUpPage({
         </p>
         <p class="soft small">{seasonTabWords.help}</p>
       </section>
+      <Rules rules={setUp.rules} />
       <section>
         <h2>{words.whoCanSee}</h2>
         <p>{setUp.whoSees}</p>
@@ -98,8 +81,6 @@ export function SetUpPage({
   );
 }
 
-type Ask = (name: string, message: Readonly<Record<string, unknown>>) => void;
-
 function TabRow({
   tab,
   tables,
@@ -107,11 +88,12 @@ function TabRow({
 }: {
   readonly tab: SetUpTab;
   readonly tables: readonly string[];
-  readonly ask: Ask;
+  readonly ask: AskServer;
 }) {
+  const found = `${tab.tab}: ${tab.sure}${tab.rows > 0 ? `, ${tab.rows} rows` : ""}`;
   return (
     <label class="field tab-row">
-      <span>{`${tab.tab}: ${tab.sure}${tab.rows > 0 ? `, ${tab.rows} rows` : ""}`}</span>
+      <span>{found}</span>
       <select
         aria-label={words.chooseTable(tab.tab)}
         value={tab.table ?? ""}
@@ -128,51 +110,5 @@ function TabRow({
         ))}
       </select>
     </label>
-  );
-}
-
-function Question({ question, ask }: { readonly question: SetUpQuestion; readonly ask: Ask }) {
-  const { tab, tabId, column, heading, about, samples, guess, choices } = question;
-  const [chosen, choose] = useState(guess ?? "");
-  const asked = { meaning: words.whatIs, unit: words.inWhatUnit, "date order": words.whichOrder }[
-    about
-  ];
-  const answer = () => {
-    const part =
-      about === "meaning"
-        ? { field: chosen === "" ? null : chosen }
-        : about === "unit"
-          ? { unit: chosen }
-          : { dateOrder: chosen };
-    ask("answerColumn", { tabId, heading, column, ...part });
-  };
-  return (
-    <fieldset>
-      <legend>{asked(tab, heading)}</legend>
-      <p class="soft">{words.holds(samples)}</p>
-      {choices.map((choice) => (
-        <label key={choice} class="choice">
-          <input
-            type="radio"
-            name="answer"
-            checked={chosen === choice}
-            onChange={() => choose(choice)}
-          />{" "}
-          {choice}
-        </label>
-      ))}
-      {about === "meaning" && (
-        <label class="choice">
-          <input type="radio" name="answer" checked={chosen === ""} onChange={() => choose("")} />{" "}
-          {words.leaveAlone}
-        </label>
-      )}
-      <p class="buttons">
-        <button type="button" class="btn" onClick={answer}>
-          {words.remember}
-        </button>{" "}
-        <span class="soft">{words.askedOnce}</span>
-      </p>
-    </fieldset>
   );
 }

@@ -1,6 +1,7 @@
 import type { WeekLine } from "../../actions/messages";
 import { pageWords } from "../../words/pages";
 import { weekViewWords as words } from "../../words/week-view";
+import { openPages } from "../pages-window";
 import type { State } from "../state";
 import { Cautions } from "./cautions";
 import type { Dispatch } from "./sidebar";
@@ -78,6 +79,7 @@ const kinds = [
   ["cards", pageWords.printCards],
   ["rack plan", pageWords.printRacks],
   ["week page", pageWords.printWeek],
+  ["pictures", pageWords.printPictures],
 ] as const;
 
 /** The week's pages, each one click away. */
@@ -102,7 +104,16 @@ function Printing({ state, dispatch }: { readonly state: State; readonly dispatc
           {state.pages.said}.{" "}
           <button type="button" class="btn" onClick={() => dispatch({ type: "printed again" })}>
             {pageWords.again}
-          </button>
+          </button>{" "}
+          {state.printKept && (
+            <button
+              type="button"
+              class="btn"
+              onClick={() => dispatch({ type: "opened window", given: openPages() })}
+            >
+              {pageWords.openWindow}
+            </button>
+          )}
         </p>
       )}
     </section>

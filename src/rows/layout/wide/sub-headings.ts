@@ -4,6 +4,9 @@ import type { Unit } from "../../value/units";
 import type { LayoutContext } from "../layout-context";
 import type { HeaderDate } from "./week-header";
 
+/** Notes stand under dates whatever the table; not every table has a column of its own for them. */
+const isNote = (words: string): boolean => headingLookup("Sets").get(words) === "note";
+
 /** What a heading under a date names. */
 export type SubHeading = { readonly field: string; readonly unit: Unit | null };
 
@@ -21,7 +24,9 @@ export function subHeadings(
     if (typeof cell !== "string" || column < firstDate) return;
     const { words, unit } = headerWords(cell);
     const field =
-      lookup.get(words) ?? (unit !== null && words === "" ? lookup.get(unit.name) : undefined);
+      lookup.get(words) ??
+      (isNote(words) ? "note" : undefined) ??
+      (unit !== null && words === "" ? lookup.get(unit.name) : undefined);
     if (field === undefined) return;
     fields.set(column, { field, unit });
     named++;

@@ -1,0 +1,73 @@
+import * as z from "zod/mini";
+import { tabMatters } from "../rows/layout/tab-question";
+import { tableNames } from "../rows/table-name";
+import { recallLong, rememberLong } from "./remember-long";
+import type { Workbook } from "./workbook";
+
+const key = "answers";
+const columnAnswer = z.object({
+  /** Heading as it stood, and the column from 1 for one without a heading. */
+  heading: z.string(),
+  column: z.int().check(z.positive()),
+  /** The tag put on the column. */
+  tag: z.optional(z.string()),
+  field: z.optional(z.nullable(z.string())),
+  unit: z.optional(z.string()),
+  dateOrder: z.optional(z.enum(["day first", "month first"])),
+});
+const tabAnswer = z.object({ about: z.enum(tabMatters), said: z.string(), answer: z.string() });
+const pair = z.object({ written: z.string(), athlete: z.string() });
+const stored = z.object({
+  tables: z.array(z.tuple([z.int(), z.nullable(z.enum(tableNames))])),
+  columns: z.array(z.tuple([z.int(), z.array(columnAnswer)])),
+  tabs: z._default(z.array(z.tuple([z.int(), z.array(tabAnswer)])), []),
+  /** Tags given so far; none is given twice, so that an old one never speaks for a new column. */
+  tagsGiven: z._default(z.int(), 0),
+  same: z.array(pair),
+  different: z.array(pair),
+});
+
+export type StoredAnswers = z.infer<typeof stored>;
+export type StoredColumnAnswer = z.infer<typeof columnAnswer>;
+export type StoredTabAnswer = z.infer<typeof tabAnswer>;
+
+const none: StoredAnswers = {
+  tables: [],
+  columns: [],
+  tabs: [],
+  tagsGiven: 0,
+  same: [],
+  different: [],
+};
+
+/** What was remembered with the workbook; nothing when that cannot be read. */
+export function storedAnswers(workbook: Workbook): StoredAnswers {
+  const text = recallLong(workbook, key);
+  if (text === null) return none;
+  try {
+    return stored.parse(JSON.parse(text));
+  } catch {
+    // Answers of another version, or edited by hand: asking again is safe, guessing is not.
+    return none;
+  }
+}
+
+/** Changes what is remembered, while no other coach's answer can come between. */
+export function changeAnswers(
+  workbook: Workbook,
+  change: (before: StoredAnswers) => Partial<StoredAnswers>,
+): void {
+  workbook.alone(() => {
+    const before = storedAnswers(workbook);
+    rememberLong(workbook, key, JSON.stringify({ ...before, ...change(before) }));
+  });
+}
+
+/** Entries with one replaced or added. */
+export function replaced<Value>(
+  entries: readonly (readonly [number, Value])[],
+  at: number,
+  value: Value,
+): [number, Value][] {
+  return [...new Map<number, Value>(entries).set(at, value)];
+}

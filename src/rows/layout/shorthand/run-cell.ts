@@ -1,0 +1,95 @@
+import { plainWords } from "../../header/header-words";
+import { runKinds } from "../../table/run-kinds";
+import { isBlank } from "../../value/blank";
+import { isDitto } from "../../value/ditto";
+import { saysNoValue } from "../../value/no-value";
+import { asWeekday } from "./as-weekday";
+
+/** One run written in a cell; figures as written, for the readers of their columns. */
+export type WrittenRun = {
+  readonly kind: string;
+  readonly minutes: string;
+  readonly km: string;
+  readonly exertion: string;
+  /** Words beside the figures: "8x400", "hilly". */
+  readonly note: string;
+};
+
+export type RunCell =
+  | { readonly is: "run"; readonly run: WrittenRun }
+  /** No run; the words, if any, are a note. */
+  | { readonly is: "none"; readonly note: string }
+  | { readonly is: "ditto" }
+  | { readonly is: "as-weekday"; readonly weekday: number }
+  /** A bare number: minutes or kilometres. */
+  | { readonly is: "figure-unsettled" }
+  | { readonly is: "unread" };
+
+const number = String.raw`\d+(?:[.,]\d+)?`;
+const distance = new RegExp(`(?<![\\dx×:])(${number})\\s*(km|k|mi|miles?)(?![a-z])`, "i");
+const minutes = new RegExp(
+  `(?<![\\dx×:])(\\d{1,2}:\\d{2}:\\d{2}|\\d{1,2}\\s*h\\s*\\d{2}|${number}\\s*(?:min(?:s|utes?|uten)?|hours?|hrs?|h|std|['’′]))(?![a-z\\d])`,
+  "i",
+);
+const exertion =
+  /\b(?:rpe|exertion|effort)\s*(\d{1,2}(?:[.,]5)?)\b|@\s*(\d{1,2})(?![\d.,])|\b(\d{1,2})\s*\/\s*10\b/i;
+const repeats =
+  /\b\d{1,2}\s*[x×]\s*(?:\d{3,4}\s*m?|\d+(?:[.,]\d+)?\s*(?:km|k|mi|min|['’′]))(?![a-z\d])/i;
+const others =
+  /\b(bike|ride|cycl\w*|swim\w*|row\w*|pool|gym|strength|weights|walk|yoga|off|rest|travel|rad\w*|schwimm\w*|kraft|ruhe|frei|pause)\b/;
+
+/**
+ * Takes a cell of a grid of runs apart: "45 easy", "10 km tempo", "1:20:00 long", "8x400", "60' @4",
+ * 45. `bare` says what a number without a unit is; null when nothing does.
+ */
+export function runCell(cell: unknown, bare: "minutes" | "km" | null): RunCell {
+  if (isBlank(cell) || cell === false) return { is: "none", note: "" };
+  if (typeof cell !== "number" && typeof cell !== "string") return { is: "unread" };
+  const text = String(cell).trim();
+  if (isDitto(text)) return { is: "ditto" };
+  if (saysNoValue(text) || text === "0") return { is: "none", note: "" };
+  const weekday = asWeekday(text);
+  if (weekday !== null) return { is: "as-weekday", weekday };
+  if (others.test(plainWords(text))) return { is: "none", note: text };
+  return runText(text, bare);
+}
+
+function runText(text: string, bare: "minutes" | "km" | null): RunCell {
+  let left = text;
+  const take = (pattern: RegExp): RegExpExecArray | null => {
+    const found = pattern.exec(left);
+    if (found !== null) left = left.replace(found[0], " ");
+    return found;
+  };
+  const interval = take(repeats)?.[0] ?? "";
+  const effort = take(exertion);
+  const far = take(distance);
+  const long = take(minutes)?.[1] ?? "";
+  const words: string[] = [];
+  let kind = interval === "" ? "" : "interval";
+  let unnamed = "";
+  for (const token of left.split(/[\s,;()]+/).filter((one) => one !== "")) {
+    const known = runKinds.get(plainWords(token));
+    if (known !== undefined) kind = known;
+    else if (/^\d+(?:[.,]\d+)?$/.test(token) && unnamed === "") unnamed = token;
+    else if (/\d/.test(token)) return { is: "unread" };
+    else if (token !== "@") words.push(token);
+  }
+  if (words.length > 0 && kind === "") kind = runKinds.get(plainWords(words.join(" "))) ?? "";
+  if (unnamed !== "" && (bare === null || (bare === "km" ? far : long || null) !== null))
+    return { is: bare === null ? "figure-unsettled" : "unread" };
+  const run = {
+    kind,
+    minutes: bare === "minutes" && unnamed !== "" ? unnamed : long.replace(/['’′]/, " min"),
+    km: bare === "km" && unnamed !== "" ? unnamed : far === null ? "" : distanceOf(far),
+    exertion: effort?.[1] ?? effort?.[2] ?? effort?.[3] ?? "",
+    note: [interval, ...words].filter((word) => word !== "").join(" "),
+  };
+  const said = run.kind !== "" || run.minutes !== "" || run.km !== "";
+  return said ? { is: "run", run } : { is: "none", note: text };
+}
+
+/** "10k" is ten kilometres. */
+function distanceOf([, amount = "", unit = ""]: RegExpExecArray): string {
+  return `${amount} ${/^k/i.test(unit) ? "km" : "mi"}`;
+}

@@ -1,0 +1,58 @@
+import { headerWords } from "../../header/header-words";
+import { isBlankLine, namesSummary } from "../../table/read-lines";
+import type { TableView } from "../../table-view";
+import { isBlank } from "../../value/blank";
+import { saysNoValue } from "../../value/no-value";
+import { yesNo } from "../../value/yes-no";
+import { type Placed, Unfolded } from "../unfolded";
+
+type Runners = { readonly index: number; readonly who: string };
+
+/**
+ * Races down, athletes or groups across, a mark where they run: one race for each mark. `unknown` are
+ * the columns without a meaning of their own. Null when none of them holds marks only.
+ */
+export function unfoldRaceRunners(view: TableView, unknown: readonly number[]): Unfolded | null {
+  const { cells, fields, headerRow } = view;
+  if (fields.who !== undefined) return null;
+  const runners = unknown.flatMap((index): Runners[] => {
+    const who = String(cells[headerRow]?.[index] ?? "").trim();
+    return who !== "" && holdsMarks(view, index) ? [{ index, who }] : [];
+  });
+  if (runners.length === 0) return null;
+  const into = new Unfolded("Races", cells, headerRow);
+  for (let row = 0; row < view.first; row++) into.mark(row, "heading");
+  for (const [field, column] of Object.entries(fields)) into.describe(field, column);
+  for (let row = view.first; row < view.end; row++) {
+    const line = cells[row] ?? [];
+    if (isBlankLine(line)) continue;
+    if (namesSummary(line.find((cell) => !isBlank(cell)))) {
+      into.mark(row, "heading");
+      continue;
+    }
+    const own: Record<string, Placed> = {};
+    for (const [field, { index }] of Object.entries(fields)) own[field] = [line[index], index];
+    const marked = runners.filter(({ index }) => isMark(line[index]));
+    // Nobody marked is not everybody: the race would stand in weeks of athletes who stay at home.
+    if (marked.length === 0) into.report("race-without-runner", row, runners[0]?.index ?? 0);
+    for (const { index, who } of marked) into.emit(row, { ...own, who: [who, index] });
+  }
+  return into;
+}
+
+const cross = /^\s*x+\s*$/i;
+const isMark = (cell: unknown): boolean =>
+  yesNo(cell) === true || (typeof cell === "string" && cross.test(cell));
+const saysNo = (cell: unknown): boolean =>
+  isBlank(cell) || yesNo(cell) === false || (typeof cell === "string" && saysNoValue(cell));
+
+/** Marks and nothing else; ticks beside crosses could mean yes and no, so they are asked about. */
+function holdsMarks({ cells, first, end, headerRow }: TableView, index: number): boolean {
+  if (headerWords(cells[headerRow]?.[index]).unit !== null) return false;
+  const filled = cells
+    .slice(first, end)
+    .map((row) => row[index])
+    .filter((cell) => !saysNo(cell));
+  const crosses = filled.filter((cell) => typeof cell === "string" && cross.test(cell)).length;
+  return filled.length > 0 && filled.every(isMark) && (crosses === 0 || crosses === filled.length);
+}

@@ -1,0 +1,134 @@
+import { type Day, isoFromDay, mondayOf } from "../../../coaching/calendar/day";
+import { plainWords } from "../../header/header-words";
+import { isBlank } from "../../value/blank";
+import { unitOf } from "../../value/units";
+import type { LayoutContext } from "../layout-context";
+import { liftInWords, namesJump } from "../lift-in-words";
+import { type RunCell, runCell, type WrittenRun } from "../shorthand/run-cell";
+import { type Placed, Unfolded } from "../unfolded";
+import { withUnit } from "../with-unit";
+import { type Block, type BlockRow, blocksOf } from "./block-rows";
+import { dateHeaders } from "./date-header";
+
+/**
+ * One row an athlete, dates across, a run in each cell or its minutes and exertion in columns under
+ * the date. Null when dates do not run across, or when nothing speaks of runs and the coach has not
+ * said so. Reports `run-figure-unsettled` for bare numbers and `run-unread`.
+ */
+export function unfoldWideRuns(context: LayoutContext): Unfolded | null {
+  const headers = dateHeaders(context);
+  if (headers.length === 0) return null;
+  const into = new Unfolded("Runs", context.cells, headers[0]?.firstRow ?? 0);
+  const blocks = blocksOf(context, headers, into);
+  if (!context.said && !blocks.some((block) => speaksOfRuns(context, block))) return null;
+  into.describe("km", { unit: unitOf("km"), heading: "km", words: "km" });
+  for (const block of blocks) {
+    for (const { row, column, code, facts } of block.header.unsettled)
+      into.report(code, row, column, facts);
+    const bare = context.tab.runs ?? bareFigure(titlesOf(context, block));
+    for (const row of block.rows) runsRow(context.cells, into, block, row, bare);
+  }
+  return into;
+}
+
+function titlesOf({ title }: LayoutContext, { titles }: Block): string {
+  return plainWords([...titles, title].join(" | "));
+}
+
+function bareFigure(words: string): "minutes" | "km" | null {
+  const time = /\b(min|mins|minutes|minuten|duration|time on feet)\b/.test(words);
+  const distance = /\b(km|kms|kilomet(?:re|er)s?|kilometer|distance|mileage|umfang)\b/.test(words);
+  return time === distance ? null : time ? "minutes" : "km";
+}
+
+/** A title that names runs, or cells half of which name a kind of run, minutes or a distance. */
+function speaksOfRuns(context: LayoutContext, block: Block): boolean {
+  const words = titlesOf(context, block);
+  if (liftInWords(words) !== null || namesJump(words)) return false;
+  if (/\b(runs?|running|mileage|laufe?|lauftraining|laufplan)\b/.test(words)) return true;
+  let filled = 0;
+  let spoken = 0;
+  for (const { row } of block.rows)
+    for (const { column } of block.header.days) {
+      const cell = context.cells[row]?.[column];
+      if (isBlank(cell)) continue;
+      filled++;
+      if (
+        typeof cell === "string" &&
+        runCell(cell, "minutes").is === "run" &&
+        /\p{L}|['’]/u.test(cell)
+      )
+        spoken++;
+    }
+  return filled >= 3 && spoken >= filled / 2;
+}
+
+function runsRow(
+  cells: LayoutContext["cells"],
+  into: Unfolded,
+  block: Block,
+  { row, athlete, nameColumn }: BlockRow,
+  bare: "minutes" | "km" | null,
+): void {
+  const line = cells[row] ?? [];
+  const shared = (day: Day, column: number): Record<string, Placed> => ({
+    day: [isoFromDay(day), column],
+    athlete: [athlete, nameColumn],
+  });
+  into.mark(row, "data");
+  for (const { column, monday } of block.header.noteColumns)
+    if (!isBlank(line[column]))
+      into.note(row, column, athlete, monday, "week", String(line[column]).trim());
+  const done = new Map<Day, WrittenRun>();
+  const inColumns = new Map<Day, Record<string, Placed>>();
+  let left: WrittenRun | null = null;
+  for (const { column, day, field, unit } of block.header.days) {
+    if (field !== null) {
+      if (isBlank(line[column])) continue;
+      const flat = inColumns.get(day) ?? shared(day, column);
+      inColumns.set(day, flat);
+      flat[field] ??= [withUnit(line[column], field === "km" ? unit : null), column];
+      continue;
+    }
+    const said = runCell(line[column], bare);
+    if (said.is === "none") {
+      into.note(row, column, athlete, day, "day", said.note);
+      continue;
+    }
+    const run = runOf(said, left, done, day);
+    if (run === null) {
+      into.report(problemOf(said), row, column);
+      into.mark(row, "data");
+      continue;
+    }
+    left = run;
+    done.set(day, run);
+    into.note(row, column, athlete, day, "day", run.note);
+    into.emit(row, {
+      ...shared(day, column),
+      kind: [run.kind, column],
+      minutes: [run.minutes, column],
+      km: [run.km, column],
+      exertion: [run.exertion, column],
+    });
+  }
+  for (const flat of inColumns.values()) into.emit(row, flat);
+}
+
+function runOf(
+  said: RunCell,
+  left: WrittenRun | null,
+  done: ReadonlyMap<Day, WrittenRun>,
+  day: Day,
+): WrittenRun | null {
+  if (said.is === "run") return said.run;
+  if (said.is === "ditto") return left;
+  if (said.is !== "as-weekday") return null;
+  const meant = mondayOf(day) + said.weekday;
+  return meant < day ? (done.get(meant) ?? null) : null;
+}
+
+function problemOf({ is }: RunCell): string {
+  if (is === "ditto" || is === "as-weekday") return "nothing-to-repeat";
+  return is === "figure-unsettled" ? "run-figure-unsettled" : "run-unread";
+}
