@@ -69,10 +69,13 @@ export function givenTables(
     },
     namesUpTo: (day) => {
       const names = new Map<string, string>();
+      const spellings = new Set<string>();
       for (const table of withAthletes) {
-        for (const row of rows(table)) {
-          const key = row.day <= day ? nameKey(row.athlete) : "";
-          if (key !== "" && !names.has(key)) names.set(key, row.athlete);
+        for (const { day: written, athlete } of rows(table)) {
+          if (written > day || spellings.has(athlete)) continue;
+          spellings.add(athlete);
+          const key = nameKey(athlete);
+          if (key !== "" && !names.has(key)) names.set(key, athlete);
         }
       }
       return names;

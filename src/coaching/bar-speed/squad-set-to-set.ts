@@ -90,14 +90,17 @@ function againstHabit(
   };
 }
 
+/** The last session and the earlier ones a habit is read from, in order of day. */
 function sessionPatterns(sets: readonly SpeedSet[]): readonly SessionPattern[] {
-  const days = new Map<Day, SpeedSet[]>();
-  for (const set of sets) {
-    const day = days.get(set.day);
-    if (day) day.push(set);
-    else days.set(set.day, [set]);
+  const patterns: SessionPattern[] = [];
+  for (let end = sets.length; end > 0 && patterns.length <= mostSessions; ) {
+    let start = end;
+    while (start > 0 && sets[start - 1]!.day === sets[end - 1]!.day) start--;
+    const pattern = sessionPattern(sets.slice(start, end));
+    if (pattern) patterns.push(pattern);
+    end = start;
   }
-  return [...days.values()].flatMap((day) => sessionPattern(day) ?? []);
+  return patterns.reverse();
 }
 
 const fraction = (logPercent: number) => Math.expm1(logPercent / 100);

@@ -22,6 +22,8 @@ export type LiftingSet = {
   readonly loadPerHand?: boolean;
   /** m/s, one place for each repetition in order; null where a repetition was not read. */
   readonly repSpeeds: readonly (number | null)[];
+  /** Fastest of `repSpeeds`, 0 without any, where the reader looks it up; left out otherwise. */
+  readonly fastestRep?: number;
   /** m/s; the set's one recorded figure when single repetitions were not kept. */
   readonly setSpeed: number | null;
   /** What `setSpeed` is. */

@@ -7,6 +7,7 @@ type Placed = { readonly day: Day; readonly row: number; readonly minute?: numbe
  * day, for coaches often write the time once a session; before any time it comes first.
  */
 export function inOrder<Row>(rows: readonly Row[], placeOf: (row: Row) => Placed): readonly Row[] {
+  if (inOrderAlready(rows, placeOf)) return rows;
   const placed = rows.map((row) => ({ row, place: placeOf(row), minute: -1 }));
   sortUnlessSorted(placed, (a, b) => a.place.day - b.place.day || a.place.row - b.place.row);
   let timed = false;
@@ -24,6 +25,20 @@ export function inOrder<Row>(rows: readonly Row[], placeOf: (row: Row) => Placed
     );
   }
   return placed.map(({ row }) => row);
+}
+
+/** Rows are mostly in order already, and mostly without a time: then nothing is laid out anew. */
+function inOrderAlready<Row>(rows: readonly Row[], placeOf: (row: Row) => Placed): boolean {
+  let day = Number.NEGATIVE_INFINITY;
+  let row = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < rows.length; i++) {
+    const place = placeOf(rows[i]!);
+    if (typeof place.minute === "number" || place.day < day) return false;
+    if (place.day === day && place.row < row) return false;
+    day = place.day;
+    row = place.row;
+  }
+  return true;
 }
 
 /** Rows are mostly in order already, which is looked at first. */

@@ -29,6 +29,8 @@ export type SpeedSet = {
 
 /** Fastest repetition of a set; its recorded figure when no repetition was kept; null without either. */
 export function speedOfSet(set: LiftingSet): number | null {
+  const { fastestRep } = set;
+  if (fastestRep !== undefined) return fastestRep > 0 ? fastestRep : set.setSpeed;
   let fastest = 0;
   for (const speed of set.repSpeeds) if (speed !== null && speed > fastest) fastest = speed;
   return fastest > 0 ? fastest : set.setSpeed;
@@ -38,22 +40,40 @@ export function speedOfSet(set: LiftingSet): number | null {
 export function speedSetReader(): (set: LiftingSet) => SpeedSet | null {
   const spellings = new Map<string, Setting>();
   const settings = new Map<string, Setting>();
+  // Rows of one setting come in runs: the last one is looked at first.
+  let last: Setting | null = null;
   const settingOf = (set: LiftingSet, figure: Setting["figure"]): Setting => {
     const { tool, speedIs, barKg, gym } = set;
+    if (
+      last !== null &&
+      last.tool === tool &&
+      last.gym === gym &&
+      last.barKg === barKg &&
+      last.speedIs === speedIs &&
+      last.figure === figure
+    )
+      return last;
     const spelling = `${tool}\n${gym}\n${speedIs}\n${barKg}\n${figure}`;
     const known = spellings.get(spelling);
-    if (known) return known;
+    if (known) {
+      last = known;
+      return known;
+    }
     const key = `${nameKey(tool)}\n${nameKey(gym)}\n${speedIs}\n${barKg}\n${figure}`;
     const setting = settings.get(key) ?? { tool, speedIs, barKg, gym, figure };
     settings.set(key, setting);
     spellings.set(spelling, setting);
+    last = setting;
     return setting;
   };
   return (set) => {
     if (set.kind === "warm-up") return null;
     const speed = speedOfSet(set);
     if (speed === null || !(speed > 0)) return null;
-    const byReps = set.repSpeeds.some((rep) => rep !== null && rep > 0);
+    const byReps =
+      set.fastestRep === undefined
+        ? set.repSpeeds.some((rep) => rep !== null && rep > 0)
+        : set.fastestRep > 0;
     return {
       day: set.day,
       marker: set.kind === "marker",

@@ -1,4 +1,5 @@
 import { nameKey } from "../../coaching/record/name-key";
+import { PlainSet } from "../table/plain-set";
 
 /** The coach's answers about spellings. Nothing is merged that is not listed here. */
 export type NameAnswers = {
@@ -19,8 +20,15 @@ export function withNames<Row extends { readonly athlete: string }>(
   const meant = new Map(answers.same.map(({ written, athlete }) => [nameKey(written), athlete]));
   return records.map((record) => {
     const athlete = meant.get(nameKey(record.athlete));
-    return athlete === undefined || athlete === record.athlete ? record : { ...record, athlete };
+    return athlete === undefined || athlete === record.athlete ? record : renamed(record, athlete);
   });
+}
+
+/** A record is copied with the name put right; a set looked up in its row becomes a record first. */
+function renamed<Row extends { readonly athlete: string }>(record: Row, athlete: string): Row {
+  return record instanceof PlainSet
+    ? ({ ...record.record(), athlete } as unknown as Row)
+    : { ...record, athlete };
 }
 
 /** True when the pair was answered as two athletes. */

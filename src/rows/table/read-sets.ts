@@ -12,14 +12,19 @@ import type { TableView } from "../table-view";
 import { reportBlankLoads } from "./blank-loads";
 import { DoubledRows } from "./doubled-rows";
 import { reportBlank, reportDoubled } from "./needed";
+import { PlainRows } from "./plain-rows";
+import { PlainSet } from "./plain-set";
 import { questionDays } from "./question-days";
 import { type LineResult, readLines } from "./read-lines";
 import { RepRows } from "./rep-rows";
 import { setKinds, speedKinds, speedMeaning } from "./set-kinds";
 import { setNumberColumn } from "./set-number-column";
 
+/** From so many rows on, rows that say everything plainly are looked up in place, not copied. */
+const manyRows = 250;
+
 /** Rows of the Sets table: one row a set, or one row a repetition put together to sets. */
-export function readSetRows(view: TableView): Reading<LiftingSet> {
+export function readSetRows(view: TableView, plainFrom: number = manyRows): Reading<LiftingSet> {
   const { fields, repColumns } = view;
   const dayAside: DayAside = { minute: null };
   const aside: Aside = { note: "", perHand: false };
@@ -48,6 +53,10 @@ export function readSetRows(view: TableView): Reading<LiftingSet> {
   const oneRowPerRep = fields.rep !== undefined;
   const blankLoads: { row: number; exercise: string }[] = [];
   const loadedLifts = new Set<string>();
+  let lastLoaded = "";
+  const plainRows =
+    oneRowPerRep || view.end - view.first < plainFrom ? null : new PlainRows(view, meaning);
+  const repCells: (number | null)[] = repReaders.map(() => null);
 
   const readLine = (line: readonly unknown[], row: number): LineResult<LiftingSet> => {
     const issuesBefore = view.log.issues.length;
@@ -69,14 +78,14 @@ export function readSetRows(view: TableView): Reading<LiftingSet> {
     const { perHand } = aside;
     const cellNote = aside.note;
     const listed = speeds(line, row);
-    const repSpeeds: readonly (number | null)[] =
-      repReaders.length === 0 ? listed.reps : repsOf(repReaders, line, row);
+    const repsRead =
+      repReaders.length === 0 ? listed.reps.length : readReps(repReaders, line, row, repCells);
     // Three equal sets without number, time or single repetitions are three sets, not one typed thrice.
     if (
       (numbered.set !== null && !oneRowPerRep) ||
       rep !== null ||
       minute !== null ||
-      repSpeeds.length > 2
+      repsRead > 2
     ) {
       const earlier = doubled.earlier(line, row);
       if (earlier >= 0) {
@@ -85,11 +94,35 @@ export function readSetRows(view: TableView): Reading<LiftingSet> {
         return reportDoubled(view, row, earlier);
       }
     }
-    if (loadKg !== null) loadedLifts.add(exercise);
-    else if (isEmpty(line[fields.load?.index ?? -1])) blankLoads.push({ row, exercise });
+    if (loadKg !== null) {
+      if (exercise !== lastLoaded) loadedLifts.add(exercise);
+      lastLoaded = exercise;
+    } else if (isEmpty(line[fields.load?.index ?? -1])) blankLoads.push({ row, exercise });
     const reps = repsDone(line, row);
-    const single = repReaders.length > 0 && repSpeeds.length > 0 ? null : listed.single;
+    const single = repReaders.length > 0 && repsRead > 0 ? null : listed.single;
     const asRep = single !== null && (oneRowPerRep || meaning.ofReps || reps === 1);
+    const speedsAre = speedIs(line, row) ?? meaning.speedIs;
+    const withTool = tool(line, row);
+    const barKg = bar(line, row);
+    const where = gym(line, row);
+    const well = movedWell(line, row);
+    const inReserve = reserve(line, row);
+    const writtenBy = by(line, row);
+    const noted = note(line, row);
+    if (
+      plainRows !== null &&
+      minute === null &&
+      !asRep &&
+      !perHand &&
+      cellNote === "" &&
+      (repReaders.length > 0 ? plainRows.haveReps(line, repCells) : repsRead === 0) &&
+      (repsRead > 0 || plainRows.hasSpeed(line, single)) &&
+      plainRows.hasNumbers(line, numbered.set, reps, loadKg, barKg, inReserve) &&
+      plainRows.hasWords(line, athlete, exercise, withTool, where, writtenBy, noted) &&
+      plainRows.hasMovedWell(line, well)
+    )
+      return new PlainSet(row + 1, day, kind, line, plainRows.columns(speedsAre));
+    const repSpeeds = repReaders.length === 0 ? listed.reps : repCells.slice(0, repsRead);
     const plain: LiftingSet = {
       row: row + 1,
       day,
@@ -103,14 +136,14 @@ export function readSetRows(view: TableView): Reading<LiftingSet> {
       repSpeeds: asRep ? [single] : repSpeeds,
       setSpeed: asRep ? null : single,
       setSpeedIs: asRep || single === null ? null : meaning.setSpeedIs,
-      speedIs: speedIs(line, row) ?? meaning.speedIs,
-      tool: tool(line, row),
-      barKg: bar(line, row),
-      gym: gym(line, row),
-      movedWell: movedWell(line, row),
-      repsInReserve: reserve(line, row),
-      by: by(line, row),
-      note: joined(note(line, row), cellNote),
+      speedIs: speedsAre,
+      tool: withTool,
+      barKg,
+      gym: where,
+      movedWell: well,
+      repsInReserve: inReserve,
+      by: writtenBy,
+      note: joined(noted, cellNote),
     };
     const set = perHand ? { ...plain, loadPerHand: true } : plain;
     if (!oneRowPerRep) return set;
@@ -122,20 +155,20 @@ export function readSetRows(view: TableView): Reading<LiftingSet> {
   return questionDays(view, reading);
 }
 
-function repsOf(
+/** Reads a row's repetitions into `into`; how many there are, up to the last one read. */
+function readReps(
   readers: readonly ((line: readonly unknown[], row: number) => number | null)[],
   line: readonly unknown[],
   row: number,
-): (number | null)[] {
-  const speeds: (number | null)[] = [];
+  into: (number | null)[],
+): number {
   let filled = 0;
   for (let at = 0; at < readers.length; at++) {
     const speed = (readers[at] as (typeof readers)[number])(line, row);
-    speeds.push(speed);
+    into[at] = speed;
     if (speed !== null) filled = at + 1;
   }
-  speeds.length = filled;
-  return speeds;
+  return filled;
 }
 
 function isEmpty(cell: unknown): boolean {

@@ -20,6 +20,7 @@ export function setNumberColumn(
   const number = numberColumn(view, column, { low: 1, high: 60, whole: true });
   return (line, row) => {
     const cell = line[index];
+    if (cell === "") return blank;
     if (typeof cell === "string") {
       const words = plainWords(cell);
       const kind = setKinds.get(words.replace(/\s*\d+$/, ""));

@@ -1,0 +1,101 @@
+import fc from "fast-check";
+import type { LiftingSet } from "../../src/coaching/record/lifting-set";
+import { speedSetReader } from "../../src/coaching/series/speed-set";
+import { IssueLog } from "../../src/rows/issue-log";
+import { withNames } from "../../src/rows/name/name-answers";
+import { readTable } from "../../src/rows/read-table";
+import { PlainSet } from "../../src/rows/table/plain-set";
+import { readSetRows } from "../../src/rows/table/read-sets";
+import { viewReaders } from "../../src/rows/table/read-view";
+import type { TableView } from "../../src/rows/table-view";
+
+/** Mostly what a coach types plainly, now and then what has to be understood. */
+const oneOf = (plain: readonly unknown[], odd: readonly unknown[]) =>
+  fc.oneof(
+    { weight: 8, arbitrary: fc.constantFrom(...plain) },
+    { weight: 1, arbitrary: fc.constantFrom(...odd) },
+  );
+const day = (of: number) => new Date(2026, 3, of);
+const columns: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
+  date: oneOf(
+    [day(7), day(9), day(14)],
+    ["2026-04-21", "", '"', new Date(2026, 3, 9, 18, 30), 46_000],
+  ),
+  athlete: oneOf(["Ilka Brandmoor", "Tomas Reyerson"], [" Ilka  Brandmoor", "ditto", "", 7, true]),
+  exercise: oneOf(["back squat"], ["Squat", "hip thrust", "^", ""]),
+  set: oneOf([1, 2, 3, ""], ["S2", "wu", "marker", 2.5, "2/3"]),
+  kind: oneOf(["work", "marker", ""], ["warm-up", "odd word", "ditto", "w"]),
+  reps: oneOf([5, 3, ""], [1, "5 reps", 700]),
+  "load kg": oneOf([60, 82.5, 100], ["", "82,5", "16/hand", "80?", 900, "60 kg easy"]),
+  "mean speed m/s": oneOf(["", 0.61], ["0.62 0.60 0.57", 61, "0,6"]),
+  "rep 1": oneOf([0.62, 0.7, ""], ["0,62", "miss", 6.2, "0.5?"]),
+  "rep 2": oneOf([0.6, 0.66, ""], ["–", 60, true]),
+  "rep 3": oneOf([0.57, ""], ["0.5", null]),
+  "mean or peak": oneOf(["", "mean"], ["peak", "avg", "?"]),
+  tool: oneOf(["encoder", ""], [" encoder", 12]),
+  "moved well": oneOf(["y", "n", ""], [true, "ditto", "perhaps"]),
+  "reps in reserve": oneOf([2, ""], ["2-3", "3/10"]),
+  note: oneOf(["", "late"], ["  two  spaces", 4]),
+};
+
+const anySets = fc
+  .subarray(Object.keys(columns), { minLength: 3 })
+  .filter((named) => ["date", "athlete", "exercise"].every((needed) => named.includes(needed)))
+  .chain((named) =>
+    fc
+      .array(fc.tuple(...named.map((name) => columns[name]!)), { minLength: 1, maxLength: 24 })
+      .map((rows) => [named, ...rows] as unknown[][]),
+  );
+
+/** The table as its reader is given it. */
+function viewOfSets(cells: unknown[][]): TableView | null {
+  const reader = jest.spyOn(viewReaders as { Sets: typeof viewReaders.Sets }, "Sets");
+  readTable("Sets", cells);
+  const view = reader.mock.calls[0]?.[0] ?? null;
+  reader.mockRestore();
+  return view;
+}
+
+const read = (view: TableView, plainFrom: number) =>
+  readSetRows({ ...view, log: new IssueLog("Sets") }, plainFrom);
+const asRecord = (set: LiftingSet) => (set instanceof PlainSet ? set.record() : set);
+const always = 0;
+const never = Number.POSITIVE_INFINITY;
+
+test("a row looked up in place says what a row read with care says, whatever stands in the table", () => {
+  let lookedUp = 0;
+  fc.assert(
+    fc.property(anySets, (cells) => {
+      const view = viewOfSets(cells);
+      if (view === null) return;
+      const quick = read(view, always);
+      const careful = read(view, never);
+      lookedUp += quick.records.filter((set) => set instanceof PlainSet).length;
+      expect(quick.records.map(asRecord)).toEqual(careful.records);
+      expect({ ...quick, records: [] }).toEqual({ ...careful, records: [] });
+      const [one, other] = [speedSetReader(), speedSetReader()];
+      const spoken = careful.records.map((set) => one(set));
+      expect(quick.records.map((set) => other(set))).toEqual(
+        spoken.map((set, at) => set && { ...set, set: quick.records[at] }),
+      );
+    }),
+    { numRuns: 500 },
+  );
+  expect(lookedUp).toBeGreaterThan(500);
+});
+
+test("a set looked up in its row is still whole when its athlete's name is put right", () => {
+  const cells = [
+    ["date", "athlete", "exercise", "set", "load kg", "rep 1", "rep 2"],
+    [day(7), "I. Brandmoor", "back squat", 1, 80, 0.62, 0.6],
+  ];
+  const { records } = read(viewOfSets(cells) as TableView, always);
+  expect(records[0]).toBeInstanceOf(PlainSet);
+  const answers = {
+    same: [{ written: "I. Brandmoor", athlete: "Ilka Brandmoor" }],
+    different: [],
+  };
+  expect(withNames(records, answers)).toEqual([
+    { ...asRecord(records[0]!), athlete: "Ilka Brandmoor" },
+  ]);
+});
