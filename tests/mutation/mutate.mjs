@@ -43,6 +43,8 @@ const results = await new Stryker({
       ...jest,
       testMatch: testFolders(places).map((one) => `<rootDir>/tests/${one}/**/*.test.(ts|tsx)`),
       testSequencer: "<rootDir>/tests/mutation/near-first.cjs",
+      // A busy machine and a source full of switches are slow, which is no fault.
+      testTimeout: 120_000,
     },
   },
   coverageAnalysis: "perTest",

@@ -2,7 +2,7 @@
 const byFolder = {
   statistics: ["statistics", "published", "mirror-figures"],
   coaching: ["coaching", "published", "statistics", "mirror-figures", "catalogue"],
-  rows: ["rows", "catalogue", "fuzz"],
+  rows: ["rows"],
 };
 
 export function testFolders(places) {
