@@ -16,11 +16,14 @@ const stored = z.record(z.string(), z.array(z.string()));
 
 /** Writes the squad's season from the first race to the last. Throws a sentence without athletes or races. */
 export function writeSeason(workbook: Workbook, today: Day): Done {
-  const { rows } = readWorkbook(workbook, today);
-  if (rows.athletes.length === 0) throw new Error(seasonTabWords.noAthletes);
-  const plan = seasonPlan(rows.athletes, rows.races, null, null);
-  if (plan === null) throw new Error(seasonTabWords.noRaces);
-  return workbook.alone(() => writePlan(workbook, plan));
+  // Read alone, too: an older season must not go over one that another coach has just written.
+  return workbook.alone(() => {
+    const { rows } = readWorkbook(workbook, today);
+    if (rows.athletes.length === 0) throw new Error(seasonTabWords.noAthletes);
+    const plan = seasonPlan(rows.athletes, rows.races, null, null);
+    if (plan === null) throw new Error(seasonTabWords.noRaces);
+    return writePlan(workbook, plan);
+  });
 }
 
 /** What will be ours is remembered before the first cell: a writing that stops is completed by writing again. */
