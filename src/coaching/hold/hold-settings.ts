@@ -53,6 +53,8 @@ export type HoldSettings = {
   readonly recentShift: number;
   /** Share of the limit at which a word already given is kept. */
   readonly keepShare: number;
+  /** The loss that would show, in standard errors of six more sessions against all so far. */
+  readonly fallShown: number;
   /** No typical error is taken to be less than this, percent. */
   readonly leastError: number;
 };
@@ -63,20 +65,21 @@ export const usualHoldSettings: HoldSettings = {
   serial: 0,
   serialByRun: true,
   squadWorth: 9,
-  clip: 2.1,
+  clip: 1.8,
   byError: true,
   changeSd: 1.2,
   stepShare: 2 / 3,
   stepSize: 1.1,
   stepSd: 0.3,
-  varianceShare: 0.8,
-  togetherShare: 0.85,
-  leastRows: 2,
+  varianceShare: 0.7,
+  togetherShare: 0.88,
+  leastRows: 3,
   leastBaselineRows: 3,
   longestBaseline: 3,
   againstBaseline: 0.7,
   recentRows: 4,
   recentShift: 0.25,
   keepShare: 0.7,
+  fallShown: 3.4,
   leastError: 0.5,
 };

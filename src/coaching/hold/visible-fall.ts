@@ -10,7 +10,7 @@ export function visibleFall(
   session: number = season.sessions - 1,
 ): number | null {
   const { measures } = season;
-  const { betweenMeasures } = season.settings;
+  const { betweenMeasures, fallShown } = season.settings;
   if (measures.length === 0) return null;
   let error = 0;
   for (const { errors } of measures) error += errors[session]! / measures.length;
@@ -23,5 +23,5 @@ export function visibleFall(
     weight += present / (1 + (present - 1) * betweenMeasures);
     rows++;
   }
-  return 3.4 * error * Math.sqrt(1 / weight + rows / (6 * weight));
+  return fallShown * error * Math.sqrt(1 / weight + rows / (6 * weight));
 }

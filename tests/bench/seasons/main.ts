@@ -29,7 +29,7 @@ if (!(Number.isInteger(squads) && squads > 0)) {
   );
   process.exit(2);
 }
-const brokenSquads = Math.ceil(squads / 3);
+const brokenSquads = Math.ceil(squads / 5);
 const print = (...lines: readonly string[]) => process.stdout.write(`${lines.join("\n")}\n`);
 
 const seasons = saidSeasons(usualWorld, usualMix(usualWorld), squads, seeds.usual, {
@@ -63,7 +63,7 @@ print(
 print(
   ...markdownTable(
     ["false flags asked for", "calm seasons flagged", "5 % fall found within 4/6/8"],
-    ratesTable(Math.ceil((2 * squads) / 3), seeds.rates),
+    ratesTable(Math.ceil(squads / 3), seeds.rates),
   ),
   "",
 );

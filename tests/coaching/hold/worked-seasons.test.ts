@@ -59,6 +59,8 @@ describe.each(seasons)("worked season $id: $name", ({ input, output }) => {
       betweenShare: 1,
       serialByRun: false,
       clip: 2,
+      leastRows: 2,
+      fallShown: 3.4,
       stepShare: 0,
       varianceShare: 1,
       togetherShare: 0.5,
