@@ -13,6 +13,12 @@ export function accept<T>(value: T): Outcome<T> {
   return { ok: true, value };
 }
 
+/** The figure of an outcome that cannot be refused here; a refusal is our own mistake and throws. */
+export function certain<T>(outcome: Outcome<T>): T {
+  if (!outcome.ok) throw new Error(`refused against expectation: ${outcome.refusal.code}`);
+  return outcome.value;
+}
+
 export function refuse(code: string, facts: Refusal["facts"] = {}): Outcome<never> {
   return { ok: false, refusal: { code, facts } };
 }

@@ -1,5 +1,5 @@
 import { median } from "simple-statistics";
-import { accept, type Outcome, refuse } from "../outcome";
+import { accept, certain, type Outcome, refuse } from "../outcome";
 import { normalTwoSided } from "./distributions";
 import { usable, usablePairs } from "./usable";
 
@@ -52,6 +52,5 @@ export function mannKendall(values: readonly number[]): Outcome<MannKendall> {
   if (eighteenths === 0) return refuse("values-all-equal", { found: n });
   const variance = eighteenths / 18;
   const z = (s - Math.sign(s)) / Math.sqrt(variance);
-  const p = normalTwoSided(z);
-  return p.ok ? accept({ s, variance, z, p: p.value }) : p;
+  return accept({ s, variance, z, p: certain(normalTwoSided(z)) });
 }

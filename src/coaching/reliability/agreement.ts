@@ -1,4 +1,4 @@
-import { accept, type Outcome } from "../../outcome";
+import { accept, certain, type Outcome } from "../../outcome";
 import { mean, standardDeviation } from "../../statistics/spread";
 import { usablePairs } from "../../statistics/usable";
 
@@ -13,10 +13,7 @@ export function agreement(first: readonly number[], second: readonly number[]): 
   const given = usablePairs(first, second, 2);
   if (!given.ok) return given;
   const differences = first.map((value, index) => value - second[index]!);
-  const bias = mean(differences);
-  if (!bias.ok) return bias;
-  const spread = standardDeviation(differences);
-  if (!spread.ok) return spread;
-  const half = 1.96 * spread.value;
-  return accept({ bias: bias.value, low: bias.value - half, high: bias.value + half });
+  const bias = certain(mean(differences));
+  const half = 1.96 * certain(standardDeviation(differences));
+  return accept({ bias, low: bias - half, high: bias + half });
 }

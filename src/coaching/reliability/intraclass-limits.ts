@@ -1,4 +1,4 @@
-import { accept, type Outcome } from "../../outcome";
+import { accept, certain, type Outcome } from "../../outcome";
 import { varianceRatioQuantile } from "../../statistics/distributions";
 import { intraclass } from "./intraclass";
 
@@ -27,18 +27,12 @@ export function intraclassLimits(rows: readonly (readonly number[])[]): Outcome<
   const k = rows[0]!.length;
   const { between, within, trials, error, agreement: r } = figures.value;
 
-  const single = (ratio: number, lower: number): Outcome<Limits> => {
-    const down = varianceRatioQuantile(share, n - 1, lower);
-    if (!down.ok) return down;
-    const up = varianceRatioQuantile(share, lower, n - 1);
-    if (!up.ok) return up;
+  const single = (ratio: number, lower: number): Limits => {
+    const down = certain(varianceRatioQuantile(share, n - 1, lower));
+    const up = certain(varianceRatioQuantile(share, lower, n - 1));
     const of = (one: number) => (one - 1) / (one + k - 1);
-    return accept({ low: of(ratio / down.value), high: of(ratio * up.value) });
+    return { low: of(ratio / down), high: of(ratio * up) };
   };
-  const oneWay = single(between / within, n * (k - 1));
-  if (!oneWay.ok) return oneWay;
-  const consistency = single(between / error, (n - 1) * (k - 1));
-  if (!consistency.ok) return consistency;
 
   const ratio = trials / error;
   const spare = n * (1 + (k - 1) * r) - k * r;
@@ -47,15 +41,14 @@ export function intraclassLimits(rows: readonly (readonly number[])[]): Outcome<
     ((n - 1) * k ** 2 * r ** 2 * ratio ** 2 + spare ** 2);
   const down = varianceRatioQuantile(share, n - 1, degrees);
   if (!down.ok) return down;
-  const up = varianceRatioQuantile(share, degrees, n - 1);
-  if (!up.ok) return up;
+  const up = certain(varianceRatioQuantile(share, degrees, n - 1));
   const rest = k * trials + (k * n - k - n) * error;
   return accept({
-    oneWay: oneWay.value,
-    consistency: consistency.value,
+    oneWay: single(between / within, n * (k - 1)),
+    consistency: single(between / error, (n - 1) * (k - 1)),
     agreement: {
       low: (n * (between - down.value * error)) / (down.value * rest + n * between),
-      high: (n * (up.value * between - error)) / (rest + n * up.value * between),
+      high: (n * (up * between - error)) / (rest + n * up * between),
     },
   });
 }

@@ -1,4 +1,4 @@
-import { accept, type Outcome, refuse } from "../../outcome";
+import { accept, certain, type Outcome, refuse } from "../../outcome";
 import { chiSquareQuantile } from "../../statistics/distributions";
 import { mean, standardDeviation } from "../../statistics/spread";
 import { usablePairs } from "../../statistics/usable";
@@ -26,22 +26,17 @@ export function twoTrials(first: readonly number[], second: readonly number[]): 
   const given = usablePairs(first, second, 2);
   if (!given.ok) return given;
   const changes = second.map((value, index) => value - first[index]!);
-  const change = mean(changes);
-  if (!change.ok) return change;
-  const spread = standardDeviation(changes);
-  if (!spread.ok) return spread;
+  const changeSd = certain(standardDeviation(changes));
   const degrees = changes.length - 1;
-  const upper = chiSquareQuantile(0.975, degrees);
-  if (!upper.ok) return upper;
-  const lower = chiSquareQuantile(0.025, degrees);
-  if (!lower.ok) return lower;
-  const typicalError = spread.value / Math.SQRT2;
+  const typicalError = changeSd / Math.SQRT2;
+  const limit = (share: number) =>
+    typicalError * Math.sqrt(degrees / certain(chiSquareQuantile(share, degrees)));
   return accept({
-    meanChange: change.value,
-    changeSd: spread.value,
+    meanChange: certain(mean(changes)),
+    changeSd,
     typicalError,
-    low: typicalError * Math.sqrt(degrees / upper.value),
-    high: typicalError * Math.sqrt(degrees / lower.value),
+    low: limit(0.975),
+    high: limit(0.025),
     detectableChange: 1.96 * Math.SQRT2 * typicalError,
   });
 }
