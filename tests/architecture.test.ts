@@ -10,7 +10,7 @@ const may: Record<string, readonly string[]> = {
   catalogue: ["coaching", "rows", "words"],
   actions: ["coaching", "rows", "words", "catalogue", "zod/mini"],
   sidebar: ["actions/messages", "actions/page-messages", "words", "charts", "pages", "preact"],
-  charts: ["preact"],
+  charts: ["words", "preact"],
   pages: ["actions/messages", "actions/page-messages", "words", "charts", "preact"],
   "apps-script": ["catalogue", "actions", "words"],
   "local-host": [

@@ -1,3 +1,4 @@
+import { chartWords } from "../words/charts";
 import { at } from "./scale";
 
 export type BarDrawingGiven = {
@@ -20,7 +21,7 @@ export function BarDrawing({ loadKg, plates, words }: BarDrawingGiven) {
       width="140"
       height="66"
       role="img"
-      aria-label={`${loadKg} kg: ${words}`}
+      aria-label={chartWords.bar(loadKg, words)}
     >
       <line class="bar-shaft" x1={0} x2={42} y1={33} y2={33} />
       <rect class="bar-collar" x={38} y={26} width={5} height={14} />

@@ -1,3 +1,4 @@
+import { chartWords } from "../words/charts";
 import { dayNumber, monthStarts } from "./day-axis";
 import { at, type Scale, scale } from "./scale";
 import { Mark } from "./season-chart";
@@ -51,7 +52,7 @@ export function DiaryChart(given: DiaryChartGiven) {
       role="img"
       aria-labelledby={`${id}-title ${id}-words`}
     >
-      <title id={`${id}-title`}>{`Sessions and diary of ${given.athlete}, own wobbles`}</title>
+      <title id={`${id}-title`}>{chartWords.diaryTitle(given.athlete)}</title>
       <desc id={`${id}-words`}>{given.inWords}</desc>
       <rect
         class="band"
@@ -112,7 +113,7 @@ function Lane({
   return (
     <g>
       <text class="key" x={left} y={y0 + 12}>
-        {`${words}: ${days.length} ${days.length === 1 ? "day" : "days"}`}
+        {chartWords.days(words, days.length)}
       </text>
       {days.map((day) => (
         <path

@@ -1,3 +1,4 @@
+import { chartWords as words } from "../words/charts";
 import { at, scale } from "./scale";
 
 export type LadderChartGiven = {
@@ -26,9 +27,9 @@ export function LadderChart({ athlete, steps }: LadderChartGiven) {
       role="img"
       aria-labelledby={`${id}-title ${id}-words`}
     >
-      <title id={`${id}-title`}>{`The weeks ahead for ${athlete}`}</title>
+      <title id={`${id}-title`}>{words.ladderTitle(athlete)}</title>
       <desc id={`${id}-words`}>
-        {steps.map(({ week, block, loadKg }) => `${week}: ${block} at ${loadKg} kg`).join("; ")}
+        {steps.map(({ week, block, loadKg }) => words.ladderStep(week, block, loadKg)).join("; ")}
       </desc>
       {steps.map(({ week, block, loadKg }, i) => (
         <g key={week}>

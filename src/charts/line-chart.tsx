@@ -1,3 +1,4 @@
+import { chartWords as words } from "../words/charts";
 import { at, scale, ticks } from "./scale";
 
 export type LineChartGiven = {
@@ -44,7 +45,7 @@ export function LineChart({ exercise, points, line, inWords }: LineChartGiven) {
       role="img"
       aria-labelledby={`${id}-title ${id}-words`}
     >
-      <title id={`${id}-title`}>{`Speed against load, ${exercise}`}</title>
+      <title id={`${id}-title`}>{words.lineTitle(exercise)}</title>
       <desc id={`${id}-words`}>{inWords}</desc>
       <path class="band" d={`${path([...upper, ...lower])}Z`} />
       <path class="level" d={path(line.map(({ loadKg, speed }) => [loadKg, speed] as const))} />
@@ -70,7 +71,7 @@ export function LineChart({ exercise, points, line, inWords }: LineChartGiven) {
         </text>
       ))}
       <text class="key" x={box.left} y={height - 2}>
-        m/s by kg. Large dots: the last day. Band: nine sets in ten.
+        {words.lineKey}
       </text>
     </svg>
   );

@@ -1,3 +1,4 @@
+import { chartWords as words } from "../words/charts";
 import { dayNumber, monthStarts } from "./day-axis";
 import { at, scale } from "./scale";
 
@@ -46,7 +47,7 @@ export function SeasonChart(given: SeasonChartGiven) {
       role="img"
       aria-labelledby={`${id}-title ${id}-words`}
     >
-      <title id={`${id}-title`}>{`Season of ${given.athlete}, percent of baseline`}</title>
+      <title id={`${id}-title`}>{words.seasonTitle(given.athlete)}</title>
       <desc id={`${id}-words`}>{given.inWords}</desc>
       {given.races.map((race) => (
         <g key={`${race.day}${race.name}`}>
@@ -100,7 +101,7 @@ export function SeasonChart(given: SeasonChartGiven) {
             y2={bottom + 15}
           />
           <text class="key" x={left} y={bottom + 30}>
-            Bar: the days that may hold the change
+            {words.seasonKey}
           </text>
         </g>
       )}

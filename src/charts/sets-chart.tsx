@@ -1,3 +1,4 @@
+import { chartWords as words } from "../words/charts";
 import { at, scale } from "./scale";
 
 export type SetsChartGiven = {
@@ -32,7 +33,7 @@ export function SetsChart({ day, sets, inWords }: SetsChartGiven) {
       role="img"
       aria-labelledby={`${id}-title ${id}-words`}
     >
-      <title id={`${id}-title`}>Speed of each set against the first</title>
+      <title id={`${id}-title`}>{words.setsTitle}</title>
       <desc id={`${id}-words`}>{inWords}</desc>
       <line class="base" x1={box.left} x2={box.right} y1={at(y(0))} y2={at(y(0))} />
       {sets.map(({ set, low: from, high: to }) =>
@@ -72,7 +73,7 @@ export function SetsChart({ day, sets, inWords }: SetsChartGiven) {
         </text>
       ))}
       <text class="key" x={box.left} y={height - 2}>
-        By set, against the first. Grey: usual range.
+        {words.setsKey}
       </text>
     </svg>
   );

@@ -2,6 +2,7 @@
 export const localPage = {
   product: "Holdline",
   opening: "Opening…",
+  openingNamed: (file: string) => `Opening ${file}…`,
   openingWorkbook: "Opening the workbook…",
   about:
     "Reads the rows you already keep and says who is holding the speed, power and strength of the season’s start, and what each athlete lifts next week.",
@@ -12,7 +13,14 @@ export const localPage = {
   ownAbout:
     "An .xlsx workbook, or the .csv files of one folder together. You can also drop them here.",
   stays: "Everything stays on this machine. No account, no network.",
-  dropElsewhere: "To open another workbook, press Open… and drop it there.",
+  openDropped: (files: string) => `Open ${files} in place of this workbook?`,
+  keptHere: (place: string) => `Everything here is saved to ${place}.`,
+  lostHere:
+    "What you changed here is not in a file yet and would be lost: press Save as .xlsx first to keep it.",
+  openIt: "Open it",
+  stayHere: "Stay here",
+  manyFiles: (count: number) => `${count} files`,
+  back: "Back to the workbook",
   undo: "Undo",
   redo: "Redo",
   openAnother: "Open…",
@@ -26,12 +34,15 @@ export const localPage = {
   savedTo: (place: string) => `Saved to ${place}`,
   notKept: "Not kept in a file yet",
   notSaved: (sentence: string) => `Not saved. ${sentence}`,
+  notSavedYet: "The workbook that is open could not be saved first.",
   tryAgain: "Try again",
   close: "Close",
   notOpened: (sentence: string) => `Not opened. ${sentence}`,
   ended:
     "The program in the terminal has ended, so changes are no longer saved. Start it again and open the new address.",
   refusedAt: (cell: string, sentence: string) => `${cell}: ${sentence}`,
+  protectedCell: (cell: string, reason: string) =>
+    `${cell}: ${reason || "this cell is filled by Holdline"}. Undo takes your change back.`,
   menuFailed: (label: string, sentence: string) => `${label}: ${sentence}`,
   grid: "Workbook",
 } as const;

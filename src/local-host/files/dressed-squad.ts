@@ -3,17 +3,17 @@ import type { CellData, CellStyle, TabData } from "../workbook-data";
 
 /** Columns of the squad formula: width in pixels, number format. */
 const columns: readonly { readonly width: number; readonly format?: string }[] = [
-  { width: 122 },
-  { width: 72 },
-  { width: 76 },
+  { width: 118 },
+  { width: 68 },
+  { width: 70 },
+  { width: 138 },
   { width: 124 },
-  { width: 128 },
-  { width: 72, format: '+0 %;"−"0 %;0 %' },
-  { width: 62, format: "0 %" },
-  { width: 72, format: "0 %" },
+  { width: 68, format: '+0 %;"−"0 %;0 %' },
+  { width: 60, format: "0 %" },
+  { width: 66, format: "0 %" },
   { width: 120 },
-  { width: 172 },
-  { width: 58 },
+  { width: 160 },
+  { width: 78 },
   { width: 520 },
 ];
 const heading: CellStyle = { bold: true, background: "#ededf1", wrap: true };

@@ -18,6 +18,8 @@ export const fileSentences = {
   "too-many-cells": ({ most }: Facts) =>
     `The workbook has more than ${most} filled cells. Split the file by season.`,
   "too-many-tabs": ({ most }: Facts) => `The workbook has more than ${most} tabs. Split it.`,
+  "merges-too-much": ({ tab, most }: Facts) =>
+    `${tab} merges more than ${most} cells into one another, so it was not opened. Undo the merging of whole rows and columns.`,
   "file-too-large": ({ file }: Facts) =>
     `${file} is too large to be a coach's workbook, so it was not opened.`,
   "unpacks-too-large": () =>

@@ -53,16 +53,27 @@ export function fileStore(given: {
     if (path === null) throw new Error("This workbook is kept nowhere yet: save it as a file.");
     const bytes = taken(await writeXlsx(workbook, original, "in place", own));
     kept = { path, original: bytes, stamp: taken(saveSafely(path, bytes, stamp)) };
+    // A folder's workbook stands in this file from now on.
+    current = () => openPath(path);
+  };
+  const openGiven = async (files: readonly GivenFile[]): Promise<OpenedWorkbook> => {
+    const read = taken(await readGiven(files, own));
+    const only = files.length === 1 && !isCsv(files[0]!.name) ? files[0]! : null;
+    kept = { path: null, original: only?.bytes ?? null, stamp: null };
+    return opened(read, null);
+  };
+  /** What a page loaded anew shows: the workbook opened last. */
+  let current = (): Promise<OpenedWorkbook> =>
+    given.path === null ? openSample() : openPath(given.path);
+  const openedBy = async (open: () => Promise<OpenedWorkbook>): Promise<OpenedWorkbook> => {
+    const workbook = await open();
+    current = open;
+    return workbook;
   };
   return {
-    opened: () => (given.path === null ? openSample() : openPath(given.path)),
-    sample: openSample,
-    imported: async (files) => {
-      const read = taken(await readGiven(files, own));
-      const only = files.length === 1 && !isCsv(files[0]!.name) ? files[0]! : null;
-      kept = { path: null, original: only?.bytes ?? null, stamp: null };
-      return opened(read, null);
-    },
+    opened: () => current(),
+    sample: () => openedBy(openSample),
+    imported: (files) => openedBy(() => openGiven(files)),
     // One after another: two saves at once would take each other for another program.
     save: (workbook) => {
       const next = saving.then(() => save(workbook));

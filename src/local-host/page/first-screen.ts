@@ -8,6 +8,8 @@ import { requests } from "./requests";
 export function firstScreen(
   page: HTMLElement,
   open: (opened: OpenedWorkbook) => Promise<void>,
+  /** Given when the coach came from an open workbook: takes back to it. */
+  back: (() => void) | null = null,
 ): void {
   const says = element("p", { className: "says", role: "status", hidden: true });
   const say = (text: string, error = false) => {
@@ -57,6 +59,16 @@ export function firstScreen(
       element("section", {}, own, files, element("p", { textContent: localPage.ownAbout })),
     ),
     says,
+    ...(back
+      ? [
+          element("button", {
+            type: "button",
+            className: "back",
+            textContent: localPage.back,
+            onclick: back,
+          }),
+        ]
+      : []),
     element("p", { className: "soft", textContent: localPage.stays }),
   );
   screen.ondragover = (event) => {

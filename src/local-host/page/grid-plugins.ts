@@ -43,7 +43,11 @@ export function gridPlugins(container: HTMLElement): readonly GridPlugin[] {
     [UniverDocsUIPlugin, {}],
     [UniverFormulaEnginePlugin, {}],
     [UniverSheetsPlugin, {}],
-    [UniverSheetsUIPlugin, {}],
+    // The browser zooms the whole page, sidebar included; a second zoom beside the tabs only takes room.
+    [
+      UniverSheetsUIPlugin,
+      { footer: { sheetBar: true, statisticBar: true, menus: false, zoomSlider: false } },
+    ],
     [UniverSheetsNumfmtPlugin, {}],
     [UniverSheetsNumfmtUIPlugin, {}],
     [UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED }],

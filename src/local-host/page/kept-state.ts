@@ -13,8 +13,15 @@ export function keptState(
   place: string | null,
   state: HTMLElement,
   { put }: MessageStrip,
-): { readonly saveCopy: () => Promise<void> } {
+): {
+  readonly saveCopy: () => Promise<void>;
+  /** What of this workbook would be lost by leaving now: nothing where it has a place. */
+  readonly wouldLose: () => boolean;
+  /** Writes what is still to be written, and lets the page go without asking. */
+  readonly leave: () => Promise<void>;
+} {
   let unkept = false;
+  let leaving = false;
   state.textContent = place === null ? localPage.notKept : localPage.unchanged;
   const saving =
     place === null
@@ -42,9 +49,15 @@ export function keptState(
     unkept = true;
   });
   addEventListener("beforeunload", (event) => {
-    if (saving ? saving.isPending() : unkept) event.preventDefault();
+    if (!leaving && (saving ? saving.isPending() : unkept)) event.preventDefault();
   });
   return {
+    wouldLose: () => saving === null && unkept,
+    leave: async () => {
+      if (saving?.isPending()) await saving.now();
+      if (saving?.isPending()) throw new Error(localPage.notSavedYet);
+      leaving = true;
+    },
     saveCopy: async () => {
       const workbook = host.workbook();
       const address = URL.createObjectURL(await requests.exported(workbook));

@@ -23,9 +23,10 @@ const open = async (opened: OpenedWorkbook) => {
 
 async function start(): Promise<void> {
   try {
-    const opened = isChoosing() ? null : await requests.opened();
+    const choosing = isChoosing();
+    const opened = choosing ? null : await requests.opened();
     if (opened) await open(opened);
-    else firstScreen(page, open);
+    else firstScreen(page, open, choosing ? () => location.reload() : null);
   } catch (error) {
     const sentence = messageOf(error);
     page.className = "loading";

@@ -5,6 +5,8 @@ export type Message = {
   readonly text: string;
   readonly error?: boolean;
   readonly action?: { readonly label: string; readonly run: () => void };
+  /** What closing is called when it is an answer. */
+  readonly close?: string;
 };
 
 /** Long enough to read a sentence twice. */
@@ -21,7 +23,7 @@ export function messageStrip() {
     const close = element("button", {
       type: "button",
       className: "quiet",
-      textContent: localPage.close,
+      textContent: message.close ?? localPage.close,
       onclick: () => put(key, null),
     });
     const line = element(
@@ -29,13 +31,15 @@ export function messageStrip() {
       { className: message.error ? "says error" : "says" },
       element("span", { textContent: message.text }),
     );
-    if (message.action) {
-      const { label, run } = message.action;
-      line.append(element("button", { type: "button", textContent: label, onclick: run }));
-    }
-    line.append(close);
+    const { action } = message;
+    const act =
+      action &&
+      element("button", { type: "button", textContent: action.label, onclick: action.run });
+    line.append(...(act ? [act] : []), close);
     strip.append(line);
     shown.set(key, line);
+    // A question is answered where the eye already is, by keyboard too.
+    if (message.close !== undefined) act?.focus();
   };
   let timer: ReturnType<typeof setTimeout> | undefined;
   /** Shows a line that goes away by itself. */

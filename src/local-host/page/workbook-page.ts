@@ -2,10 +2,12 @@ import { defaultTheme } from "@univerjs/themes";
 import { localPage } from "../../words/local-page";
 import { createHost, type Host } from "../host";
 import type { OpenedWorkbook } from "../server/workbook-store";
+import { dropToOpen } from "./drop-to-open";
 import { element } from "./element";
 import { gridPlugins, gridWords } from "./grid-plugins";
 import { keptState } from "./kept-state";
 import { messageStrip } from "./message-strip";
+import { protectedCells } from "./protected-cells";
 import { refusedCells } from "./refused-cells";
 import { requests } from "./requests";
 import { scriptRealm } from "./script-realm";
@@ -56,14 +58,10 @@ export async function workbookPage(
     messages.put(`note ${index}`, { text });
   });
   refusedCells(host, messages);
-  // Without this the browser would leave the page for the dropped file.
-  page.ondragover = (event) => event.preventDefault();
-  page.ondrop = (event) => {
-    event.preventDefault();
-    messages.passing("drop", localPage.dropElsewhere);
-  };
+  protectedCells(host, messages);
   await host.settled();
   const kept = keptState(host, place, state, messages);
+  dropToOpen(page, { place, ...kept }, messages);
   void requests.untilClosed().then(() => {
     messages.put("ended", { text: localPage.ended, error: true });
   });

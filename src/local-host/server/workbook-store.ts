@@ -16,7 +16,7 @@ export type GivenFile = { readonly name: string; readonly bytes: Uint8Array };
  * message is a sentence for the coach.
  */
 export type WorkbookStore = {
-  /** The workbook named when the program was started; null shows the first screen. */
+  /** The workbook opened last, at first the one the program was started with; null shows the first screen. */
   readonly opened: () => Promise<OpenedWorkbook | null>;
   /** A fresh copy of the sample squad. */
   readonly sample: () => Promise<OpenedWorkbook>;

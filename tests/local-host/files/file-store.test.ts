@@ -108,3 +108,21 @@ test.each([
   writeFileSync(join(folder, "notes.txt"), "x");
   await expect(store(join(folder, name)).opened()).rejects.toThrow(sentence);
 });
+
+test("a page loaded anew shows what was last saved of a folder, and a file given in the page", async () => {
+  const path = join(folder, "season");
+  cpSync(sample, path, { recursive: true });
+  const { opened, save, imported } = store(path);
+  await save(typed((await opened())!.workbook, "mine"));
+  const again = (await opened())!;
+  expect([again.place, again.workbook.tabs[0]!.cells[0]![0]?.value]).toEqual([
+    `${path}.xlsx`,
+    "mine",
+  ]);
+  await expect(imported([{ name: "notes.txt", bytes: new Uint8Array() }])).rejects.toThrow(
+    "Give one",
+  );
+  expect((await opened())!.place).toBe(`${path}.xlsx`);
+  await imported([{ name: "Log.xlsx", bytes: readFileSync(fixture) }]);
+  expect((await opened())!).toMatchObject({ place: null, workbook: { name: "Log" } });
+});

@@ -4,7 +4,7 @@ import { attribute, escaped, unescaped } from "./xml-text";
 /** The lists of values among a tab's validations; another kind gives none and stays in the file. */
 export function listsOf(xml: string): readonly Validation[] {
   const tag = xml.slice(0, xml.indexOf(">") + 1);
-  const formula = unescaped(/<formula1\b[^>]*>([\s\S]*?)<\/formula1>/.exec(xml)?.[1] ?? "");
+  const formula = unescaped(/<formula1\b[^<>]*>([\s\S]*?)<\/formula1>/.exec(xml)?.[1] ?? "");
   const quoted = /^"((?:[^"]|"")*)"$/.exec(formula.trim());
   const ranges = attribute(tag, "sqref");
   if (attribute(tag, "type") !== "list" || !quoted || ranges === null) return [];

@@ -2,6 +2,7 @@ import { zipSync } from "fflate";
 import { accept, type Outcome, refuse } from "../../../outcome";
 import type { WorkbookData } from "../../workbook-data";
 import { type FileNote, fileNote } from "../file-note";
+import { asksTooMuch } from "./asks-too-much";
 import { bookToData } from "./book-to-data";
 import { type Book, newBook } from "./library";
 import { setAside } from "./set-aside";
@@ -25,6 +26,8 @@ export type ReadXlsx = {
 export async function readXlsx(name: string, bytes: Uint8Array): Promise<Outcome<ReadXlsx>> {
   const parts = zipParts(bytes);
   if (!parts.ok) return parts;
+  const refused = asksTooMuch(parts.value);
+  if (refused) return refused;
   const { aside, rest } = setAside(parts.value);
   const book = await bookOf(rest);
   if (!book) return refuse("not-xlsx");
@@ -41,7 +44,7 @@ export async function bookOf(parts: Parts): Promise<Book | null> {
   const readable = [...paths.values()].every((path) => {
     const text = partText(parts, path);
     // The library reads neither prefixed elements nor dates written as text.
-    return /<(worksheet|chartsheet)\b/.test(text) && !/<c\b[^>]*\st="d"/.test(text);
+    return /<(worksheet|chartsheet)\b/.test(text) && !/<c\b[^<>]*\st="d"/.test(text);
   });
   const whole = [...parts.keys()].every(
     (path) => !/\.xml$/.test(path) || isWhole(partText(parts, path)),

@@ -5,7 +5,7 @@ import { attribute } from "./xml-text";
 export type RowHeights = Readonly<Record<number, number>>;
 
 const pixelsOfPoint = 4 / 3;
-const rowTag = /<row\b[^>]*>/g;
+const rowTag = /<row\b[^<>]*>/g;
 const byHand = /\scustomHeight="(?:1|true)"/;
 
 /** Heights that a tab's text says were set by hand; the measured ones stay in the file. */

@@ -13,22 +13,22 @@ export type SetAside = {
   readonly heights: ReadonlyMap<string, RowHeights>;
 };
 
-const namesBlock = /<definedNames\b[^>]*?(?:\/>|>[\s\S]*?<\/definedNames>)/;
-const oneName = /<definedName\b[^>]*?(?:\/>|>[\s\S]*?<\/definedName>)/g;
-const listsBlock = /<dataValidations\b[^>]*?(?:\/>|>[\s\S]*?<\/dataValidations>)/;
-const oneList = /<dataValidation\b[^>]*?(?:\/>|>[\s\S]*?<\/dataValidation>)/g;
+const namesBlock = /<definedNames\b[^<>]*?(?:\/>|>[\s\S]*?<\/definedNames>)/;
+const oneName = /<definedName\b[^<>]*?(?:\/>|>[\s\S]*?<\/definedName>)/g;
+const listsBlock = /<dataValidations\b[^<>]*?(?:\/>|>[\s\S]*?<\/dataValidations>)/;
+const oneList = /<dataValidation\b[^<>]*?(?:\/>|>[\s\S]*?<\/dataValidation>)/g;
 /** What may follow the lists in a tab's part (ECMA-376 part 1, 18.3.1.99). */
 const afterLists =
   /<(hyperlinks|printOptions|pageMargins|pageSetup|headerFooter|rowBreaks|colBreaks|customProperties|cellWatches|ignoredErrors|smartTags|drawing|legacyDrawing|legacyDrawingHF|picture|oleObjects|controls|webPublishItems|tableParts|extLst)\b|<\/worksheet>/;
 
-/** Takes names and lists out of a file's parts. Built-in names (print areas) stay: the library keeps them. */
+/** Takes names and lists out of a file's parts. Print areas and titles stay: the library keeps them. */
 export function setAside(parts: Parts): { readonly aside: SetAside; readonly rest: Parts } {
   const rest = new Map(parts);
   const tabs = [...sheetPaths(parts).keys()];
   const workbook = partText(parts, "xl/workbook.xml");
   const block = namesBlock.exec(workbook)?.[0] ?? "";
   const names = [...block.matchAll(oneName)].map(([xml]) => xml);
-  const builtIn = names.filter((xml) => /\sname="_xlnm\./.test(xml));
+  const builtIn = names.filter((xml) => /\sname="_xlnm\.Print_(?:Area|Titles)"/.test(xml));
   const back = builtIn.length > 0 ? `<definedNames>${builtIn.join("")}</definedNames>` : "";
   rest.set("xl/workbook.xml", strToU8(workbook.replace(namesBlock, () => back)));
   const validations = new Map<string, readonly string[]>();
@@ -101,7 +101,7 @@ export function putBack(written: Parts, { names, validations, heights }: SetAsid
 
 /** Text between an element's tags. */
 export function innerText(xml: string): string {
-  return unescaped(/^<[^>]*>([\s\S]*?)<\/\w+>$/.exec(xml)?.[1] ?? "");
+  return unescaped(/^<[^<>]*>([\s\S]*?)<\/\w+>$/.exec(xml)?.[1] ?? "");
 }
 
 export function nameXml(name: string, ref: string): string {

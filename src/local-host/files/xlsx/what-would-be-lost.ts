@@ -28,12 +28,12 @@ const inSheet: readonly (readonly [RegExp, string])[] = [
   [/<customSheetView\b/, "custom views"],
   [/<colBreaks\b/, "page breaks between columns"],
   [
-    /<cfRule\b[^>]*\stype="(?:beginsWith|endsWith|notContainsText|duplicateValues|uniqueValues)"/,
+    /<cfRule\b[^<>]*\stype="(?:beginsWith|endsWith|notContainsText|duplicateValues|uniqueValues)"/,
     "conditional formats of another kind",
   ],
-  [/<cfRule\b[^>]*\sstopIfTrue="(?:1|true)"/, "conditional formats that stop the ones below"],
-  [/<x14:cfRule\b[^>]*\stype="(?!dataBar|iconSet)/, "conditional formats of a newer kind"],
-  [/<f\b[^>]*\st="dataTable"/, "a data table"],
+  [/<cfRule\b[^<>]*\sstopIfTrue="(?:1|true)"/, "conditional formats that stop the ones below"],
+  [/<x14:cfRule\b[^<>]*\stype="(?!dataBar|iconSet)/, "conditional formats of a newer kind"],
+  [/<f\b[^<>]*\st="dataTable"/, "a data table"],
 ];
 
 /**
@@ -55,7 +55,7 @@ export function whatWouldBeLost(parts: Parts): readonly string[] {
     if (/<xdr:(sp|cxnSp|grpSp)\b/.test(partText(parts, path))) lost.add("drawn shapes");
   }
   if (
-    /<(?:workbookProtection|fileSharing)\s[^>]*(?:="1"|="true"|[Pp]assword|hashValue)/.test(
+    /<(?:workbookProtection|fileSharing)\s[^<>]*(?:="1"|="true"|[Pp]assword|hashValue)/.test(
       partText(parts, "xl/workbook.xml"),
     )
   ) {

@@ -50,12 +50,12 @@ export function escaped(text: string): string {
 /** The path of a tab's part, by tab name, in order. */
 export function sheetPaths(parts: Parts): ReadonlyMap<string, string> {
   const targets = new Map(
-    [...partText(parts, "xl/_rels/workbook.xml.rels").matchAll(/<Relationship\b[^>]*>/g)].map(
+    [...partText(parts, "xl/_rels/workbook.xml.rels").matchAll(/<Relationship\b[^<>]*>/g)].map(
       ([tag]) => [attribute(tag, "Id"), attribute(tag, "Target")] as const,
     ),
   );
   return new Map(
-    [...partText(parts, "xl/workbook.xml").matchAll(/<sheet\b[^>]*>/g)].flatMap(([tag]) => {
+    [...partText(parts, "xl/workbook.xml").matchAll(/<sheet\b[^<>]*>/g)].flatMap(([tag]) => {
       const name = attribute(tag, "name");
       const target = targets.get(attribute(tag, "r:id"));
       if (name === null || !target) return [];
