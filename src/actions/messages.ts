@@ -142,7 +142,7 @@ export type RowProblem = {
   readonly found: string;
   readonly why: string;
   readonly toDo: string;
-  /** Short name of the kind, the same for like problems. */
+  /** Code of the kind; its words are in `words/row-kinds.ts`. */
   readonly kind: string;
   /** Proposed value, only ever written on a click. */
   readonly mend: string | null;
@@ -162,7 +162,6 @@ export type NameQuestion = {
 
 export type RowCheckView = {
   readonly summary: string;
-  readonly kinds: readonly { readonly kind: string; readonly count: number }[];
   readonly problems: readonly RowProblem[];
   readonly names: readonly NameQuestion[];
 };
@@ -171,10 +170,9 @@ export type SetUpTab = {
   readonly tabId: number;
   readonly tab: string;
   readonly table: string | null;
-  readonly sure: string;
+  /** How it was found: by the coach's word, by its headings, probably so, or not at all. */
+  readonly found: "said" | "sure" | "unsure" | "left alone";
   readonly rows: number;
-  /** The coach said which table it is, and may forget it. */
-  readonly answered: boolean;
 };
 
 /** An answer that may be chosen, and its words. */
@@ -220,16 +218,6 @@ export type SetUpAnswer =
   | (AskedOfColumn & { readonly said: string; readonly tag: string | null })
   | (AskedOfTab & { readonly said: string });
 
-/** A rule of the squad: its name in the Rules table, the value in force, the usual one, the bounds. */
-export type SetUpRule = {
-  readonly rule: string;
-  readonly unit: string;
-  readonly now: number;
-  readonly usual: number;
-  readonly least: number;
-  readonly most: number;
-};
-
 export type SetUpView = {
   readonly tabs: readonly SetUpTab[];
   readonly tables: readonly string[];
@@ -237,8 +225,8 @@ export type SetUpView = {
   readonly questions: readonly SetUpQuestion[];
   readonly answered: readonly SetUpAnswer[];
   readonly names: readonly { readonly spelling: string; readonly athlete: string }[];
-  readonly rules: readonly SetUpRule[];
-  readonly whoSees: string;
+  /** Values in force of the squad's rules, by key. */
+  readonly rules: Readonly<Record<string, number>>;
 };
 
 /** An answer after something was done: what happened, in one sentence. */

@@ -24,7 +24,6 @@ import { writeDiaryAnswer } from "./write-diary-answer";
 
 /** A request the sidebar may make: its arguments, checked before anything is done, and the work. */
 type Request = {
-  readonly summary: string;
   readonly run: (workbook: Workbook, message: unknown) => unknown;
 };
 
@@ -57,13 +56,11 @@ const change = z.strictObject({
 const changes = z.array(change).check(z.maxLength(500));
 
 function request<Shape extends z.core.$ZodLooseShape>(
-  summary: string,
   shape: Shape,
   run: (workbook: Workbook, given: z.output<z.ZodMiniObject<Shape>>) => unknown,
 ): Request {
   const schema = z.strictObject(shape);
   return {
-    summary,
     run: (workbook, message) => {
       const read = schema.safeParse(message);
       if (!read.success) {
@@ -79,65 +76,40 @@ function request<Shape extends z.core.$ZodLooseShape>(
 
 /** Everything the sidebar may ask; nothing else of the script can be reached from it. */
 export const requests = {
-  squadView: request("The squad's words and reasons.", today, (workbook, given) =>
-    squadView(workbook, given.today),
+  squadView: request(today, (workbook, given) => squadView(workbook, given.today)),
+  athleteView: request({ ...today, athlete: text }, (workbook, given) =>
+    athleteView(workbook, given.today, given.athlete),
   ),
-  athleteView: request(
-    "One athlete's reasons and pictures.",
-    { ...today, athlete: text },
-    (workbook, given) => athleteView(workbook, given.today, given.athlete),
-  ),
-  diaryView: request(
-    "One athlete's diary beside the season.",
-    { ...today, athlete: text },
-    (workbook, given) => diaryView(workbook, given.today, given.athlete),
+  diaryView: request({ ...today, athlete: text }, (workbook, given) =>
+    diaryView(workbook, given.today, given.athlete),
   ),
   writeDiaryAnswer: request(
-    "Writes an athlete's answer into the Diary row of that day.",
     { ...today, athlete: text, day: isoDay, answer: text },
     (workbook, given) => writeDiaryAnswer(workbook, given.today, given),
   ),
-  rowCheck: request("Every cell that could not be used.", today, (workbook, given) =>
-    rowCheck(workbook, given.today),
-  ),
-  goToCell: request("Selects a cell.", { tabId, cell }, (workbook, given) => {
+  rowCheck: request(today, (workbook, given) => rowCheck(workbook, given.today)),
+  goToCell: request({ tabId, cell }, (workbook, given) => {
     workbook.select(given.tabId, given.cell);
     return { said: given.cell };
   }),
-  mendCell: request(
-    "Writes one proposed value into its cell.",
-    { ...today, tabId, cell, found: text, mend: text },
-    (workbook, given) => mendCell(workbook, given.today, given),
+  mendCell: request({ ...today, tabId, cell, found: text, mend: text }, (workbook, given) =>
+    mendCell(workbook, given.today, given),
   ),
-  highlightSquad: request("Highlights the words on the Squad tab.", {}, (workbook) =>
-    highlightSquad(workbook),
-  ),
-  setUpView: request("Which tab is which table, and what to ask.", today, (workbook, given) =>
-    setUpView(workbook, given.today),
-  ),
-  makeCleanTabs: request(
-    "Makes clean tabs for the tables that are missing.",
-    today,
-    (workbook, given) => makeCleanTabs(workbook, given.today),
-  ),
+  highlightSquad: request({}, (workbook) => highlightSquad(workbook)),
+  setUpView: request(today, (workbook, given) => setUpView(workbook, given.today)),
+  makeCleanTabs: request(today, (workbook, given) => makeCleanTabs(workbook, given.today)),
   answerTable: request(
-    "Remembers which table a tab is.",
     { ...today, tabId, table: z.nullable(z.enum(tableNames)) },
     (workbook, given) => {
       answerTable(workbook, given.tabId, given.table);
       return setUpView(workbook, given.today);
     },
   ),
-  forgetTable: request(
-    "Forgets which table a tab was said to be.",
-    { ...today, tabId },
-    (workbook, given) => {
-      forgetTable(workbook, given.tabId);
-      return setUpView(workbook, given.today);
-    },
-  ),
+  forgetTable: request({ ...today, tabId }, (workbook, given) => {
+    forgetTable(workbook, given.tabId);
+    return setUpView(workbook, given.today);
+  }),
   answerTab: request(
-    "Remembers what holds for a whole tab.",
     { ...today, tabId, ...matter, answer: text },
     (workbook, { today: day, tabId: tab, about, written, answer }) => {
       answerTab(workbook, tab, { about, said: written, answer });
@@ -145,7 +117,6 @@ export const requests = {
     },
   ),
   forgetTab: request(
-    "Forgets what was said to hold for a whole tab.",
     { ...today, tabId, ...matter },
     (workbook, { today: day, tabId: tab, about, written }) => {
       forgetTab(workbook, tab, { about, said: written });
@@ -153,7 +124,6 @@ export const requests = {
     },
   ),
   answerColumn: request(
-    "Remembers what a column means.",
     {
       ...today,
       tabId,
@@ -169,7 +139,6 @@ export const requests = {
     },
   ),
   forgetColumn: request(
-    "Forgets what a column was said to be.",
     {
       ...today,
       tabId,
@@ -183,29 +152,20 @@ export const requests = {
     },
   ),
   answerName: request(
-    "Remembers that two spellings are one athlete, or two.",
     { ...today, written: text, athlete: text, same: z.boolean() },
     (workbook, given) => {
       answerName(workbook, given.written, given.athlete, given.same);
       return rowCheck(workbook, given.today);
     },
   ),
-  forgetName: request(
-    "Forgets that two spellings are one athlete.",
-    { ...today, written: text },
-    (workbook, given) => {
-      forgetName(workbook, given.written);
-      return setUpView(workbook, given.today);
-    },
-  ),
-  weekView: request(
-    "Next week's sets as proposed.",
-    { ...today, monday: z.nullable(isoDay), changes },
-    (workbook, given) =>
-      weekView(workbook, given.today, given.monday, given.changes as WeekChange[]),
+  forgetName: request({ ...today, written: text }, (workbook, given) => {
+    forgetName(workbook, given.written);
+    return setUpView(workbook, given.today);
+  }),
+  weekView: request({ ...today, monday: z.nullable(isoDay), changes }, (workbook, given) =>
+    weekView(workbook, given.today, given.monday, given.changes as WeekChange[]),
   ),
   writeWeek: request(
-    "Writes a week's rows into the Next week tab.",
     { ...today, monday: isoDay, changes, athletes: z.nullable(z.array(text)) },
     (workbook, given) =>
       writeProposedWeek(
@@ -216,11 +176,8 @@ export const requests = {
         given.athletes,
       ),
   ),
-  writeSeason: request("Writes the Season tab.", today, (workbook, given) =>
-    writeSeason(workbook, given.today),
-  ),
+  writeSeason: request(today, (workbook, given) => writeSeason(workbook, given.today)),
   printPages: request(
-    "What a week's cards, rack plan, page for the head coach or charts say.",
     {
       ...today,
       kind: z.enum(["cards", "rack plan", "week page", "pictures"]),
@@ -230,10 +187,8 @@ export const requests = {
     (workbook, given) =>
       printPages(workbook, given.today, given.kind, given.monday, given.changes as WeekChange[]),
   ),
-  takeBackWeek: request(
-    "Takes a week's unchanged rows back.",
-    { ...today, monday: isoDay },
-    (workbook, given) => takeBackWeek(workbook, isoFromDay(given.monday)),
+  takeBackWeek: request({ ...today, monday: isoDay }, (workbook, given) =>
+    takeBackWeek(workbook, isoFromDay(given.monday)),
   ),
 } satisfies Readonly<Record<string, Request>>;
 

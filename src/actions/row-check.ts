@@ -1,7 +1,6 @@
 import type { Day } from "../coaching/calendar/day";
 import { rowsReadWords } from "../words/row-check";
 import { sayRowIssue } from "../words/row-issues";
-import { kindWords } from "../words/row-kinds";
 import type { RowCheckView, RowProblem } from "./messages";
 import { type ReadWorkbook, readWorkbook } from "./read-workbook";
 import { unknownNames } from "./unknown-names";
@@ -22,23 +21,13 @@ export function rowCheckOf(read: ReadWorkbook): RowCheckView {
       found: words.found,
       why: words.whyItMatters,
       toDo: words.whatToDo,
-      kind: kindWords(issue.code),
+      kind: issue.code,
       mend: issue.facts.mend === undefined ? null : String(issue.facts.mend),
     };
   });
-  const names = unknownNames(read);
-  const counts = new Map<string, number>();
-  const kinds = [
-    ...problems.map(({ kind }) => kind),
-    ...names.map(() => kindWords("unknown-athlete")),
-  ];
-  for (const kind of kinds) counts.set(kind, (counts.get(kind) ?? 0) + 1);
   return {
     summary: rowsReadWords(read.rowsRead, read.rowsFilled),
-    kinds: [...counts]
-      .map(([kind, count]) => ({ kind, count }))
-      .sort((a, b) => b.count - a.count || a.kind.localeCompare(b.kind)),
     problems,
-    names,
+    names: unknownNames(read),
   };
 }

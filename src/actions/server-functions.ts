@@ -1,4 +1,4 @@
-import { requests } from "./requests";
+import { requestSummaries } from "./request-summaries";
 
 /** A function of the script that the menu or the sidebar calls by name. */
 export type ServerFunction = { readonly name: string; readonly summary: string };
@@ -14,5 +14,5 @@ export const menuFunctions: readonly ServerFunction[] = [
 /** Everything of the script that can be called from outside, beside the formulas. */
 export const serverFunctions: readonly ServerFunction[] = [
   ...menuFunctions,
-  ...Object.entries(requests).map(([name, { summary }]) => ({ name, summary })),
+  ...Object.entries(requestSummaries).map(([name, summary]) => ({ name, summary })),
 ];

@@ -2,7 +2,6 @@ import { tableColumns } from "../rows/header/columns";
 import { fieldHeading } from "../rows/header/field-heading";
 import { tabChoices } from "../rows/layout/tab-question";
 import { unitsLike } from "../rows/value/units";
-import { setUpWords } from "../words/set-up";
 import type { PlacedAnswer } from "./answers";
 import type { Choice, ColumnMatter, SetUpAnswer } from "./messages";
 import type { ReadTab, ReadWorkbook } from "./read-workbook";
@@ -62,7 +61,7 @@ function columnShown(read: ReadWorkbook, tab: Tab, answer: PlacedAnswer): SetUpA
 }
 
 function meaning(found: ReadTab | undefined, field: string | null): string {
-  if (field === null) return setUpWords.leave;
+  if (field === null) return "";
   return found === undefined ? field : fieldHeading(found.table, field);
 }
 

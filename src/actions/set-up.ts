@@ -1,13 +1,11 @@
 import type { Day } from "../coaching/calendar/day";
-import { type RuleKey, ruleDefinitions } from "../coaching/record/squad-rules";
 import { tableNames } from "../rows/table-name";
-import { setUpWords } from "../words/set-up";
 import { recallAnswers } from "./answers";
-import type { SetUpRule, SetUpTab, SetUpView } from "./messages";
+import type { SetUpTab, SetUpView } from "./messages";
 import { missingTables, type ReadWorkbook, readWorkbook, sureEnough } from "./read-workbook";
 import { answersShown } from "./set-up-answers";
 import { questionsShown } from "./set-up-questions";
-import type { Workbook } from "./workbook";
+import type { Tab, Workbook } from "./workbook";
 
 /** Which tab was taken for which table, what is missing, and what has to be asked. */
 export function setUpView(workbook: Workbook, today: Day): SetUpView {
@@ -20,40 +18,27 @@ export function setUpView(workbook: Workbook, today: Day): SetUpView {
     questions: questionsShown(read),
     answered: answersShown(read),
     names: names.same.map(({ written, athlete }) => ({ spelling: written, athlete })),
-    rules: rulesShown(read),
-    whoSees: setUpWords.whoSees,
+    rules: read.rows.rules,
   };
 }
 
 function tabsShown({ tabs, otherTabs, answers }: ReadWorkbook): SetUpTab[] {
-  const answered = ({ id }: { readonly id: number }) => answers.tables.has(id);
+  const found = (tab: Tab, otherwise: SetUpTab["found"]) =>
+    answers.tables.has(tab.id) ? "said" : otherwise;
   return [
     ...tabs.map(({ tab, table, sureness, understanding }) => ({
       tabId: tab.id,
       tab: tab.name,
       table: table as string | null,
-      sure: answered(tab)
-        ? setUpWords.answered
-        : sureness >= sureEnough
-          ? setUpWords.sure
-          : setUpWords.unsure,
+      found: found(tab, sureness >= sureEnough ? "sure" : "unsure"),
       rows: understanding.reading.rowsRead,
-      answered: answered(tab),
     })),
     ...otherTabs.map((tab) => ({
       tabId: tab.id,
       tab: tab.name,
       table: null,
-      sure: answered(tab) ? setUpWords.answered : setUpWords.leftAlone,
+      found: found(tab, "left alone"),
       rows: 0,
-      answered: answered(tab),
     })),
   ];
-}
-
-function rulesShown({ rows }: ReadWorkbook): SetUpRule[] {
-  return (Object.keys(ruleDefinitions) as RuleKey[]).map((key) => {
-    const { label, unit, usual, least, most } = ruleDefinitions[key];
-    return { rule: label, unit, now: rows.rules[key], usual, least, most };
-  });
 }

@@ -41,7 +41,9 @@ export function askWords(asked: OfColumn | OfTab): string {
 export function answerLabel(
   answer: (OfTab | (OfColumn & { readonly column: number })) & { readonly said: string },
 ): string {
-  const { tab, said } = answer;
+  const { tab } = answer;
+  // A meaning that is none: the column is left alone.
+  const said = answer.said === "" ? "left alone" : answer.said;
   if ("heading" in answer) {
     const gone = answer.column === 0 ? " (no longer there)" : "";
     const column = answer.heading === "" ? `column ${answer.column}` : `“${answer.heading}”`;

@@ -61,3 +61,19 @@ export function kindWords(code: string): string {
   if (!found) throw new Error(`no kind for the row issue ${code}`);
   return found[1];
 }
+
+/** How many problems there are of each kind, the most common first; a name not listed is one. */
+export function kindCounts({
+  problems,
+  names,
+}: {
+  readonly problems: readonly { readonly kind: string }[];
+  readonly names: readonly unknown[];
+}): { readonly kind: string; readonly count: number }[] {
+  const counts = new Map<string, number>();
+  for (const code of [...problems.map(({ kind }) => kind), ...names.map(() => "unknown-athlete")])
+    counts.set(kindWords(code), (counts.get(kindWords(code)) ?? 0) + 1);
+  return [...counts]
+    .map(([kind, count]) => ({ kind, count }))
+    .sort((a, b) => b.count - a.count || a.kind.localeCompare(b.kind));
+}

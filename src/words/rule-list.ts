@@ -1,6 +1,5 @@
-import type { RuleDefinition } from "../coaching/record/squad-rules";
-
-type Rule = Pick<RuleDefinition, "unit" | "usual" | "least" | "most"> & { readonly now: number };
+import { ruleSources } from "../coaching/record/rule-sources";
+import { type RuleDefinition, type RuleKey, ruleDefinitions } from "../coaching/record/squad-rules";
 
 /** Words of the list of rules. */
 export const ruleListWords = {
@@ -10,8 +9,19 @@ export const ruleListWords = {
   set: "set by you",
 } as const;
 
+/** The rules in their order, in words; `now` holds the values in force. */
+export function listedRules(
+  now: Readonly<Record<string, number>>,
+): { readonly rule: string; readonly value: string; readonly source: string }[] {
+  return (Object.keys(ruleDefinitions) as RuleKey[]).map((key) => {
+    const definition = ruleDefinitions[key];
+    const value = ruleWords(definition, now[key] ?? definition.usual);
+    return { rule: definition.label, value, source: ruleSources[key] };
+  });
+}
+
 /** "20 %, usual 10 %, allowed 2–33 %": the value in force first; the usual is named when it differs. */
-export function ruleWords({ unit, usual, least, most, now }: Rule): string {
+export function ruleWords({ unit, usual, least, most }: RuleDefinition, now: number): string {
   const bare = (value: number) => (unit === "fraction" ? percent(value) : String(value));
   const of = unit === "fraction" ? " %" : unit === "1 for yes" ? "" : ` ${unit}`;
   if (unit === "1 for yes")

@@ -7,17 +7,6 @@ export const cleanTabWords = {
       : `Made: ${names.join(", ")}. Your own tabs are as they were.`,
 } as const;
 
-/** Words of the set-up view. */
-export const setUpWords = {
-  sure: "found by its headings",
-  unsure: "probably, by its headings: right?",
-  answered: "you said so",
-  leftAlone: "left alone",
-  leave: "left alone",
-  whoSees:
-    "Everyone who can open this spreadsheet can read the Diary and Availability tabs. They are health data: share the spreadsheet with those who need them. Nothing is stored anywhere else.",
-} as const;
-
 /** Words of an answer that cannot be remembered. */
 export const answerWords = {
   columnGone: (heading: string): string =>

@@ -43,6 +43,14 @@ export const sidebarWords = {
   forget: "Forget",
   forgetOf: (what: string) => `Forget: ${what}`,
   changeOf: (what: string) => `Change: ${what}`,
+  found: {
+    said: "you said so",
+    sure: "found by its headings",
+    unsure: "probably, by its headings: right?",
+    "left alone": "left alone",
+  },
   whoCanSee: "Who can see this",
+  whoSees:
+    "Everyone who can open this spreadsheet can read the Diary and Availability tabs. They are health data: share the spreadsheet with those who need them. Nothing is stored anywhere else.",
   chooseTable: (tab: string) => `Table in the tab ${tab}`,
 } as const;

@@ -111,9 +111,9 @@ test("an answer about a tab outlives its new name, and can be changed", () => {
   book.rename("Runs", "Road");
   const tabOf = () =>
     ask<SetUpView>(book, "setUpView", { today }).tabs.find(({ tabId }) => tabId === id);
-  expect(tabOf()).toMatchObject({ tab: "Road", table: null, sure: "you said so" });
+  expect(tabOf()).toMatchObject({ tab: "Road", table: null, found: "said" });
   ask(book, "answerTable", { today, tabId: id, table: "Runs" });
-  expect(tabOf()).toMatchObject({ table: "Runs", sure: "you said so" });
+  expect(tabOf()).toMatchObject({ table: "Runs", found: "said" });
 });
 
 test("a spelling counts as an athlete only after a yes, a no ends the question, and both can be changed", () => {

@@ -71,7 +71,7 @@ test("set-up asks one question at a time with three values, and says who can see
   expect(text).toMatch(/In Sets, what is “v”\? It holds 0\.62, 0\.60, 0\.57/);
   expect(text).toContain("Something else: leave it alone");
   expect(text).toContain("Not found: Runs.");
-  expect(text).toContain("Everyone who can open this spreadsheet can read it.");
+  expect(text).toContain("Everyone who can open this spreadsheet can read the Diary");
 });
 
 test("what the coach said stands in words, with another choice where there is one, and can be forgotten", () => {

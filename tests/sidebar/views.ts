@@ -93,10 +93,6 @@ export const week: WeekView = {
 
 export const rows: RowCheckView = {
   summary: "1,204 of 1,211 rows read",
-  kinds: [
-    { kind: "speed implausible", count: 1 },
-    { kind: "day unreadable", count: 1 },
-  ],
   problems: [
     {
       tab: "Sets",
@@ -105,7 +101,7 @@ export const rows: RowCheckView = {
       found: "62",
       why: "No bar moves at 62 m/s.",
       toDo: "Write 0.62 if centimetres were meant.",
-      kind: "speed implausible",
+      kind: "implausible",
       mend: "0.62",
     },
     {
@@ -115,7 +111,7 @@ export const rows: RowCheckView = {
       found: "31/6",
       why: "The row has no day.",
       toDo: "Write the date.",
-      kind: "day unreadable",
+      kind: "not-a-day",
       mend: null,
     },
   ],
@@ -138,11 +134,10 @@ export const setUp: SetUpView = {
       tabId: 3,
       tab: "Sets",
       table: "Sets",
-      sure: "found by its headings",
+      found: "sure",
       rows: 1204,
-      answered: false,
     },
-    { tabId: 9, tab: "Kit list", table: null, sure: "you said so", rows: 0, answered: true },
+    { tabId: 9, tab: "Kit list", table: null, found: "said", rows: 0 },
   ],
   tables: ["Athletes", "Sets"],
   missing: ["Runs"],
@@ -181,17 +176,6 @@ export const setUp: SetUpView = {
       choices: [],
     },
   ],
-  rules: [
-    {
-      rule: "Velocity loss cap",
-      unit: "fraction",
-      now: 0.1,
-      usual: 0.2,
-      least: 0.05,
-      most: 0.5,
-    },
-    { rule: "Racks in the room", unit: "racks", now: 3, usual: 3, least: 0, most: 20 },
-  ],
+  rules: { velocityLossCap: 0.1, racks: 3 },
   names: [{ spelling: "T. Reyerson", athlete: "Tomas Reyerson" }],
-  whoSees: "Everyone who can open this spreadsheet can read it.",
 };

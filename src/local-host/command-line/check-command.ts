@@ -1,4 +1,5 @@
 import type { NameQuestion, RowCheckView, RowProblem } from "../../actions/messages";
+import { kindCounts } from "../../words/row-kinds";
 import type { Asked } from "./arguments";
 import { foundTables } from "./found-tables";
 import { openedWorkbook } from "./opened-workbook";
@@ -17,7 +18,9 @@ export async function checkCommand(asked: Asked, around: Surroundings): Promise<
         "No tab is a table that Holdline knows. Give each a header row, such as Date, Athlete, Exercise, Load.",
       );
     }
-    const { summary, kinds, problems, names } = host.run("rowCheck", [{ today }]) as RowCheckView;
+    const checked = host.run("rowCheck", [{ today }]) as RowCheckView;
+    const { summary, problems, names } = checked;
+    const kinds = kindCounts(checked);
     if (asked.json) {
       const found = { summary, tables, kinds, problems: problems.map(asPlain), names };
       around.out(`${JSON.stringify(found, null, 2)}\n`);

@@ -1,4 +1,5 @@
 import type { NameQuestion, RowProblem } from "../../actions/messages";
+import { kindCounts, kindWords } from "../../words/row-kinds";
 import { sidebarWords as words } from "../../words/sidebar";
 import type { State } from "../state";
 import type { Dispatch } from "./sidebar";
@@ -15,16 +16,15 @@ export function RowsPage({
 }) {
   const { rows, today } = state;
   if (!rows) return null;
+  const kinds = kindCounts(rows);
   const none = rows.problems.length === 0 && rows.names.length === 0;
   return (
     <>
       <p class="lead">
         <strong>{rows.summary}.</strong> {none ? words.nothingToMend : words.cellsStay}
       </p>
-      {rows.kinds.length > 0 && (
-        <p class="soft small">
-          {rows.kinds.map(({ kind, count }) => `${kind}: ${count}`).join(" · ")}
-        </p>
+      {kinds.length > 0 && (
+        <p class="soft small">{kinds.map(({ kind, count }) => `${kind}: ${count}`).join(" · ")}</p>
       )}
       <ul class="list">
         {rows.names.map((one) => (
@@ -65,7 +65,7 @@ function Problem({
   return (
     <div class="problem">
       <p>
-        <strong>{`${tab} ${cell}`}</strong> <span class="soft">{problem.kind}</span>
+        <strong>{`${tab} ${cell}`}</strong> <span class="soft">{kindWords(problem.kind)}</span>
       </p>
       <p>
         <strong>{found}</strong>

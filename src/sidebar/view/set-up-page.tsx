@@ -36,9 +36,12 @@ export function SetUpPage({
         <h2>{words.tablesFound}</h2>
         <ul class="list">
           {setUp.tabs.map((tab) => (
-            <li key={`${tab.tabId}|${tab.table}`} class={tab.answered ? "answered" : undefined}>
+            <li
+              key={`${tab.tabId}|${tab.table}`}
+              class={tab.found === "said" ? "answered" : undefined}
+            >
               <TabRow tab={tab} tables={setUp.tables} ask={ask} />
-              {tab.answered && (
+              {tab.found === "said" && (
                 <button
                   type="button"
                   class="btn plain"
@@ -75,7 +78,7 @@ export function SetUpPage({
       <Rules rules={setUp.rules} />
       <section>
         <h2>{words.whoCanSee}</h2>
-        <p>{setUp.whoSees}</p>
+        <p>{words.whoSees}</p>
       </section>
     </>
   );
@@ -90,7 +93,7 @@ function TabRow({
   readonly tables: readonly string[];
   readonly ask: AskServer;
 }) {
-  const found = `${tab.tab}: ${tab.sure}${tab.rows > 0 ? `, ${tab.rows} rows` : ""}`;
+  const found = `${tab.tab}: ${words.found[tab.found]}${tab.rows > 0 ? `, ${tab.rows} rows` : ""}`;
   return (
     <label class="field tab-row">
       <span>{found}</span>

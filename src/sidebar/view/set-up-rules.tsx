@@ -1,19 +1,20 @@
-import type { SetUpRule } from "../../actions/messages";
-import { ruleListWords, ruleWords } from "../../words/rule-list";
+import { listedRules, ruleListWords } from "../../words/rule-list";
 
-/** Every rule by the name its row in the Rules tab takes, with value, usual value and bounds. */
-export function Rules({ rules }: { readonly rules: readonly SetUpRule[] }) {
+/** Every rule by the name its row in the Rules tab takes: value in force, bounds, where it comes from. */
+export function Rules({ rules }: { readonly rules: Readonly<Record<string, number>> }) {
+  const listed = listedRules(rules);
   return (
     <section>
       <h2>{ruleListWords.title}</h2>
       <p class="soft small">{ruleListWords.help}</p>
       <details>
-        <summary>{ruleListWords.show(rules.length)}</summary>
+        <summary>{ruleListWords.show(listed.length)}</summary>
         <dl class="rules">
-          {rules.map((one) => (
-            <div key={one.rule}>
-              <dt>{one.rule}</dt>
-              <dd>{ruleWords(one)}</dd>
+          {listed.map(({ rule, value, source }) => (
+            <div key={rule}>
+              <dt>{rule}</dt>
+              <dd>{value}</dd>
+              <dd class="soft small">{source}</dd>
             </div>
           ))}
         </dl>

@@ -1,7 +1,6 @@
 import type { WeekLine } from "../../actions/messages";
 import { pageWords } from "../../words/pages";
 import { weekViewWords as words } from "../../words/week-view";
-import { openPages } from "../pages-window";
 import type { State } from "../state";
 import { Cautions } from "./cautions";
 import type { Dispatch } from "./sidebar";
@@ -109,7 +108,7 @@ function Printing({ state, dispatch }: { readonly state: State; readonly dispatc
             <button
               type="button"
               class="btn"
-              onClick={() => dispatch({ type: "opened window", given: openPages() })}
+              onClick={() => dispatch({ type: "asked for window" })}
             >
               {pageWords.openWindow}
             </button>

@@ -26,7 +26,7 @@ export function schemeGroups(
     const parts = /^(\d+(?:[.,]\d+)?|[.,]\d+)(kg|lbs?)?$/.exec(piece);
     if (parts === null) return Number.NaN;
     if (parts[2] !== undefined) unit = unitOf(parts[2]);
-    return Number((parts[1] ?? "").replace(",", "."));
+    return Number(parts[1]!.replace(",", "."));
   });
   if (numbers.some(Number.isNaN)) return null;
   const first =
@@ -58,15 +58,15 @@ function triple(
 ): Counted | "unsettled" | null {
   const [a = 0, b = 0, c = 0] = numbers;
   if (order !== null) {
-    const said: Record<string, number> = {};
+    const said = { load: 0, sets: 0, reps: 0 };
     order.forEach((name, at) => {
-      said[name] = numbers[at] ?? 0;
+      said[name] = numbers[at]!;
     });
-    return counted(said.load ?? 0, said.sets ?? 0, said.reps ?? 0);
+    return counted(said.load, said.sets, said.reps);
   }
   const loads = numbers.filter((number) => number >= leastLoad || !Number.isInteger(number));
   if (loads.length !== 1) return null;
-  const load = loads[0] ?? 0;
+  const load = loads[0]!;
   const [x = 0, y = 0] = a === load ? [b, c] : b === load ? [a, c] : [a, b];
   if (setsFirst !== null) return setsFirst ? counted(load, x, y) : counted(load, y, x);
   if (x === y || (speedCount === x && speedCount > 1)) return counted(load, x, y);

@@ -43,6 +43,6 @@ export class SessionMemory {
     const near = [...sessions.values()].filter(
       (other) => nameLink(athlete, other.athlete) !== null,
     );
-    return near.length === 1 ? (near[0] ?? null) : null;
+    return near.length === 1 ? near[0]! : null;
   }
 }

@@ -26,9 +26,9 @@ export function jumpTitle(text: string): JumpTitle {
   const [name = "", spec = ""] = bare.split(/:\s*/, 2);
   const words = plainWords(bare);
   const parts = [...plainWords(spec === "" ? bare : spec).matchAll(partWord)].map((match) => ({
-    part: /contact|kontakt/.test(match[1] ?? "")
+    part: /contact|kontakt/.test(match[1]!)
       ? ("contact" as const)
-      : /fl/.test(match[1] ?? "")
+      : /fl/.test(match[1]!)
         ? ("flight" as const)
         : ("height" as const),
     unit: unitOf(match[2] ?? ""),
@@ -37,7 +37,7 @@ export function jumpTitle(text: string): JumpTitle {
   const stack = /\bon ?to\s+((?:\d+\s*[x×]\s*)?\d+(?:\s*\+\s*(?:\d+\s*[x×]\s*)?\d+)*)(\s*cm)?/.exec(
     words,
   );
-  const landing = stack === null ? null : (stack[1] ?? "").replace(/\s/g, "");
+  const landing = stack === null ? null : stack[1]!.replace(/\s/g, "");
   const isStack = landing !== null && /[x×+]/.test(landing);
   const test = name
     .split(/\s[–—-]\s/)[0]

@@ -30,7 +30,7 @@ export function setsRow(
   { row, athlete, nameColumn }: BlockRow,
   words: BlockWords,
 ): void {
-  const line = cells[row] ?? [];
+  const line = cells[row]!;
   const liftColumn = block.known.get("exercise");
   const exercise: Placed =
     liftColumn !== undefined && !isBlank(line[liftColumn])

@@ -31,7 +31,7 @@ export function unfoldWideTests(
   tab: TabAnswers,
 ): Unfolded | null {
   const { cells, fields, headerRow } = view;
-  const head = cells[headerRow] ?? [];
+  const head = cells[headerRow]!;
   const columns: TestColumn[] = [];
   for (const index of [...unknown, ...(table === "Jumps" ? figureColumns(view) : [])]) {
     const heading = String(head[index]).trim();
@@ -52,7 +52,7 @@ export function unfoldWideTests(
       into.describe(part ?? "height", { unit, heading, words: heading });
   }
   for (let row = view.first; row < view.end; row++) {
-    const line = cells[row] ?? [];
+    const line = cells[row]!;
     if (isBlankLine(line)) continue;
     if (namesSummary(line.find((cell) => !isBlank(cell)))) {
       into.mark(row, "heading");

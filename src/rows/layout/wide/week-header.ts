@@ -34,12 +34,12 @@ function weekStart(cell: unknown): DayText | null {
   if (plain !== null || typeof cell !== "string") return plain;
   const inside = /\(([^()]*\d[^()]*)\)/.exec(cell);
   if (inside !== null) {
-    const text = dayOfCell(inside[1] ?? "");
+    const text = dayOfCell(inside[1]!);
     if (text !== null) return text;
   }
   const after =
     /^(?:w\/?c|week(?: of| commencing)?|wk|woche(?: vom| ab)?|ab)\.?\s+(?:\d{1,2}\s*[:–-]\s*)?(.+)$/i.exec(
       cell.trim(),
     );
-  return after === null ? null : dayOfCell((after[1] ?? "").replace(/\*.*$/, ""));
+  return after === null ? null : dayOfCell(after[1]!.replace(/\*.*$/, ""));
 }
