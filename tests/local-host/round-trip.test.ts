@@ -1,17 +1,20 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type {
+  DiaryView,
   NameQuestion,
   RowCheckView,
   SetUpView,
   SquadView,
   WeekView,
 } from "../../src/actions/messages";
+import { requests } from "../../src/actions/requests";
 import { readWorkbook } from "../../src/local-host/files/read-workbook";
 import { readXlsx } from "../../src/local-host/files/xlsx/read-xlsx";
 import { writeXlsx } from "../../src/local-host/files/xlsx/write-xlsx";
 import { plainTab, type WorkbookData } from "../../src/local-host/workbook-data";
 import { accept } from "../../src/outcome";
+import type { TabMatter } from "../../src/rows/layout/tab-question";
 import { csvCells } from "../rows/layouts/csv-cells";
 import { opened } from "./opened";
 
@@ -24,6 +27,16 @@ const today = "2026-06-28";
 const value = <T>(outcome: { ok: true; value: T } | { ok: false }): T => {
   if (!outcome.ok) throw new Error("not read");
   return outcome.value;
+};
+/** An answer to each question about a whole tab. */
+const wholeTab: Readonly<Record<TabMatter, string>> = {
+  "scheme order": "repetitions × sets",
+  exercise: "back squat",
+  athlete: "Ilka Brandmoor",
+  bar: "15 kg",
+  "set speed": "fastest repetition",
+  speeds: "one for each set",
+  runs: "minutes",
 };
 const layouts = [
   "01-squad-grid-wide-weeks.csv",
@@ -62,17 +75,36 @@ function coaches({ tabs }: WorkbookData, names: readonly string[]) {
     .map(({ conditionalFormats: _ours, ...tab }) => tab);
 }
 
+const asked = new Set<string>();
+
 test.each(Object.keys(workbooks))("%s: every action leaves every cell as it was", async (name) => {
   const { tabs, ...rest } = await workbooks[name]!();
   const host = await opened({}, { tabs, ...rest, bundleSource });
   const names = tabs.map((tab) => tab.name);
-  const before = coaches(host.workbook(), names);
+  const seen = () => coaches(host.workbook(), names);
+  const before = seen();
   expect(before.flatMap(({ cells }) => cells.flat().filter(Boolean)).length).toBeGreaterThan(50);
   const run = async <Answer>(called: string, message: object = {}): Promise<Answer> => {
+    asked.add(called);
     const answer = host.run(called, [message]) as Answer;
     await host.settled();
-    expect([called, coaches(host.workbook(), names)]).toEqual([called, before]);
+    expect([called, seen()]).toEqual([called, before]);
     return answer;
+  };
+  /** An action that writes one cell of the coach's, which it names, and is then undone by hand. */
+  const runWriting = async (called: string, message: object, cell: string): Promise<void> => {
+    asked.add(called);
+    host.run(called, [message]);
+    await host.settled();
+    const changed = changedCells(before, seen()).filter(
+      // Formulas of the coach's that look at the cell are calculated anew.
+      ({ was }) => was?.formula === undefined,
+    );
+    expect([called, changed.map(({ at }) => at)]).toEqual([called, [cell]]);
+    const [tab = "", at = ""] = cell.split("!");
+    const was = changed[0]?.was?.value ?? "";
+    host.tab(tab).getRange(at).setValue(was);
+    await host.settled();
   };
   const squad = await run<SquadView>("squadView", { today });
   for (const { athlete } of squad.lines.slice(0, 2)) {
@@ -82,47 +114,74 @@ test.each(Object.keys(workbooks))("%s: every action leaves every cell as it was"
   const checked = await run<RowCheckView>("rowCheck", { today });
   const [problem] = checked.problems;
   if (problem) await run("goToCell", { tabId: problem.tabId, cell: problem.cell });
-  const asked: NameQuestion | undefined = checked.names.find(({ near }) => near.length > 0);
-  if (asked) {
-    const [athlete] = asked.near;
-    await run("answerName", { today, written: asked.name, athlete, same: true });
-    await run("forgetName", { today, written: asked.name });
+  const unknown: NameQuestion | undefined = checked.names.find(({ near }) => near.length > 0);
+  if (unknown) {
+    const [athlete] = unknown.near;
+    await run("answerName", { today, written: unknown.name, athlete, same: true });
+    await run("answerName", { today, written: unknown.name, athlete, same: false });
+    await run("forgetName", { today, written: unknown.name });
   }
   const { questions, tabs: found } = await run<SetUpView>("setUpView", { today });
   const [{ tabId, table }] = found as [SetUpView["tabs"][number]];
   await run("answerTable", { today, tabId, table });
-  for (const { tabId: tab, heading, column } of questions.slice(0, 1)) {
-    await run("answerColumn", { today, tabId: tab, heading, column, field: null });
-    await run("forgetColumn", { today, tabId: tab, heading, column });
+  await run("forgetTable", { today, tabId });
+  // The sample is large: one matter there, every matter in the small workbooks.
+  const matters = Object.entries(wholeTab).slice(0, names.includes("Squad") ? 1 : undefined);
+  for (const [about, answer] of matters) {
+    await run("answerTab", { today, tabId, about, written: "", answer });
+    await run("forgetTab", { today, tabId, about, written: "" });
   }
+  const [column] = questions.flatMap((question) => ("column" in question ? [question] : []));
+  const place = column ?? { tabId, heading: "", column: 1 };
+  await run("answerColumn", {
+    today,
+    tabId: place.tabId,
+    heading: place.heading,
+    column: place.column,
+    field: null,
+  });
+  const { answered } = await run<SetUpView>("setUpView", { today });
+  const [said] = answered.flatMap((answer) => ("column" in answer ? [answer] : []));
+  await run("forgetColumn", {
+    today,
+    tabId: said!.tabId,
+    column: said!.column,
+    tag: said!.tag,
+    about: said!.about,
+  });
   const week = await run<WeekView>("weekView", { today, monday: null, changes: [] });
   const { monday } = week;
-  await run("printPages", { today, kind: "cards", monday, changes: [] });
+  for (const kind of ["cards", "rack plan", "week page"])
+    await run("printPages", { today, kind, monday, changes: [] });
   if (week.rowsToWrite > 0) {
     await run("writeWeek", { today, monday, changes: [], athletes: null });
     expect(host.values("Next week").length).toBeGreaterThan(week.rowsToWrite);
     await run("takeBackWeek", { today, monday });
   }
+  if (names.includes("Races")) {
+    await run("writeSeason", { today });
+    await run("writeSeason", { today });
+  }
   if (names.includes("Squad")) await run("highlightSquad");
   await run("makeCleanTabs", { today });
   await run("makeCleanTabs", { today });
   const mendable = checked.problems.find(({ mend }) => mend !== null);
-  if (!mendable) return;
-  host.run("mendCell", [
-    {
-      today,
-      tabId: mendable.tabId,
-      cell: mendable.cell,
-      found: mendable.found,
-      mend: mendable.mend,
-    },
-  ]);
-  await host.settled();
-  const changed = changedCells(before, coaches(host.workbook(), names)).filter(
-    // Formulas of the coach's that look at the mended cell are calculated anew.
-    ({ was }) => was?.formula === undefined && was !== null,
-  );
-  expect(changed.map(({ at }) => at)).toEqual([`${mendable.tab}!${mendable.cell}`]);
+  if (mendable) {
+    const { tab, tabId: of, cell, found: holds, mend } = mendable;
+    await runWriting("mendCell", { today, tabId: of, cell, found: holds, mend }, `${tab}!${cell}`);
+  }
+  for (const { athlete } of squad.lines) {
+    const { days } = host.run("diaryView", [{ today, athlete }]) as DiaryView;
+    const day = days.find(({ answerTo }) => answerTo !== null);
+    if (!day) continue;
+    const to = day.answerTo!.replace(/ (?=\w+$)/, "!");
+    await runWriting("writeDiaryAnswer", { today, athlete, day: day.day, answer: "new shoes" }, to);
+    break;
+  }
+});
+
+test("that was every action the sidebar may ask for", () => {
+  expect([...asked].sort()).toEqual(Object.keys(requests).sort());
 });
 
 type Seen = ReturnType<typeof coaches>;

@@ -17,6 +17,8 @@ export type TabMemory = {
     readonly value: string;
     /** Null for a tag on the whole tab. */
     readonly range: string | null;
+    /** First text or number of a tagged column: another program may have moved the column. */
+    readonly top?: string;
   }[];
   readonly protections?: readonly KeptProtection[];
 };

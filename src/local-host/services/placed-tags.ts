@@ -1,3 +1,4 @@
+import type { FWorksheet } from "@univerjs/sheets/facade";
 import { columnLetters, type Rectangle, rangeName, rectangle } from "../a1";
 import { type ColumnMove, type Shift, shiftedPlace } from "../engine/shift";
 import type { TabMemory } from "../engine/tab-memory";
@@ -64,14 +65,43 @@ export function movedTags(
 
 type KeptTag = TabMemory["tags"][number];
 
-export function keptTag({ key, value, at, along }: PlacedTag): KeptTag {
-  const column = at && columnLetters(at.startColumn);
-  return { key, value, range: at && (along === "column" ? `${column}:${column}` : rangeName(at)) };
+/** A tag as the file keeps it; `topOf` tells the first content of a column. */
+export function keptTag(
+  { key, value, at, along }: PlacedTag,
+  topOf: (column: number) => string,
+): KeptTag {
+  if (at === null) return { key, value, range: null };
+  if (along === "row") return { key, value, range: rangeName(at) };
+  const column = columnLetters(at.startColumn);
+  return { key, value, range: `${column}:${column}`, top: topOf(at.startColumn) };
 }
 
-/** A tag of a file put back in its place; none when the place cannot be read. */
-export function placedTag({ key, value, range }: KeptTag, size: Size): PlacedTag[] {
+/**
+ * A tag of a file put back in its place; none when the place cannot be read, or when a column there
+ * begins with something else: another program has moved it, and a wrong place is worse than none.
+ */
+export function placedTag(
+  { key, value, range, top }: KeptTag,
+  size: Size,
+  topOf: (column: number) => string,
+): PlacedTag[] {
   if (range === null) return [{ key, value, at: null, along: null }];
   const at = rectangle(range, size);
-  return at ? [{ key, value, at, along: /\d/.test(range) ? "row" : "column" }] : [];
+  if (at === null) return [];
+  if (/\d/.test(range)) return [{ key, value, at, along: "row" }];
+  const same = top === undefined || top === topOf(at.startColumn);
+  return same ? [{ key, value, at, along: "column" }] : [];
+}
+
+/** First content of a column as text, "" for an empty one. */
+export function topOfColumn(grid: FWorksheet): (column: number) => string {
+  const matrix = grid.getSheet().getCellMatrix();
+  const rows = matrix.getLength();
+  return (column) => {
+    for (let row = 0; row < rows; row++) {
+      const value = matrix.getValue(row, column)?.v;
+      if (value !== undefined && value !== null && value !== "") return String(value);
+    }
+    return "";
+  };
 }

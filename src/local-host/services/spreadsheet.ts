@@ -4,7 +4,7 @@ import type { GridEngine } from "../engine/grid-engine";
 import { usualTab } from "../engine/snapshot";
 import type { TabMemory } from "../engine/tab-memory";
 import { keptProtection, placedProtection, shiftedProtections } from "./kept-protections";
-import { keptTag, movedTags, placedTag, shiftedTags } from "./placed-tags";
+import { keptTag, movedTags, placedTag, shiftedTags, topOfColumn } from "./placed-tags";
 import type { Range } from "./range";
 import type { ServiceCalls } from "./service-calls";
 import { Sheet } from "./sheet";
@@ -109,7 +109,7 @@ class SpreadsheetInside {
       const size = { rows: grid.getMaxRows(), columns: grid.getMaxColumns() };
       this.numbers.set(grid.getSheetId(), number);
       const extras = this.extrasOf(grid.getSheetId());
-      extras.tags = tags.flatMap((tag) => placedTag(tag, size));
+      extras.tags = tags.flatMap((tag) => placedTag(tag, size, topOfColumn(grid)));
       extras.protections = protections.flatMap((one) => placedProtection(one, size));
     }
     for (const grid of engine.book.getSheets()) this.tabNumber(grid.getSheetId());
@@ -161,7 +161,7 @@ class SpreadsheetInside {
       return {
         tab: grid.getSheetName(),
         number: this.tabNumber(grid.getSheetId()),
-        tags: tags.map(keptTag),
+        tags: tags.map((tag) => keptTag(tag, topOfColumn(grid))),
         ...(protections.length > 0 && { protections: protections.map(keptProtection) }),
       };
     });
