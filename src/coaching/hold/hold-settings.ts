@@ -4,13 +4,23 @@
  * flagged about as often as the coach chose under every broken assumption tried. Percent are of
  * baseline.
  *
- * Simulated on rows, asked anew after every session, 1,050 calm seasons and 750 with a fall of 5 % of
- * seeds used for nothing else: 9.4 % of the calm ones flagged at one in ten; a fall found within 4/6/8
- * sessions in 43/62/73 %, standard error about 2 (`npm run bench:seasons`). On 1,700 calm and 1,360
- * other seasons, at exactly one in ten: scores averaged by inverse typical errors, no steps of a usual
- * size and the whole variance found 35/57/70 %; these constants 43/61/72 %. Tried and left out, as they
- * found fewer: typical errors from the residuals on either side of each onset, streams of two
- * measures, a smooth cut of large scores, other cuts.
+ * Found with seeds used for nothing else, at a limit that flags equally many calm seasons, 1,200 to
+ * 2,500 of them and as many with a fall of 5 %; standard error about 1. Share of falls found within
+ * 4/6/8 sessions, percent:
+ *
+ * - a session's first set alone 42/61/73, all its sets 45/63/75;
+ * - correlations of measures and of sessions taken from the squad: the same in usual seasons, but calm
+ *   seasons flagged 10 and not 14 % where measures correlate by .7, 8 and not 17 % where sessions do
+ *   by .4, 15 and not 17 % where one day in ten is 8 % off, and 48/70/82 found, not 34/56/71, where
+ *   measures are independent;
+ * - cut at 1.7 and three rows at least, 40/64/76 beside 41/62/74 cut at 2.1 and two rows;
+ * - the limit grown with the sessions planned: one visit a week and two are flagged equally often.
+ *
+ * Tried and left out: the squad's common day taken off each value, from the squad's others on that day,
+ * shrunk (found as many or one in a hundred fewer, and where a fifth of the noise is the squad's day
+ * flagged as many: what a squad has in common for weeks cannot be told from a slip of all); a whole
+ * session's score cut instead of each value (fewer); typical errors from the residuals on either
+ * side of each onset, streams of two measures, a smooth cut of large scores (fewer).
  */
 export type HoldSettings = {
   /** Correlation of two measures of one session; a squad's own rows replace it. */

@@ -15,11 +15,11 @@ import { usualWorld } from "./world";
 
 /** Not among the seeds that any constant was chosen with. */
 const seeds = {
-  usual: 1_140_000,
+  usual: 1_240_000,
   readiness: 850_000,
-  broken: 1_160_000,
-  rates: 1_200_000,
-  visible: 1_210_000,
+  broken: 1_260_000,
+  rates: 1_300_000,
+  visible: 1_310_000,
 };
 
 const squads = Number(process.argv[2] ?? 150);
