@@ -103,7 +103,7 @@ export function lengthColumn(
       text,
     );
     if (number) {
-      const value = Number((number[1] ?? "").replace(",", "."));
+      const value = Number(number[1]!.replace(",", "."));
       const said = number[2]?.toLowerCase();
       if (said === undefined) return judged(value * toUnit, cell, row);
       return judged(fromMinutes(/^(h|std)/.test(said) ? value * 60 : value), cell, row);
@@ -111,7 +111,7 @@ export function lengthColumn(
     const unsure = /^(\d+(?:[.,]\d+)?)\s*\?+$/.exec(text);
     if (unsure)
       view.log.add("unsure", row, index, cell, {
-        mend: Number((unsure[1] ?? "").replace(",", ".")),
+        mend: Number(unsure[1]!.replace(",", ".")),
         heading,
       });
     else view.log.add("not-a-number", row, index, cell, { heading });

@@ -5,7 +5,7 @@ import type { DayText } from "../value/day-text";
 export function nearYear(text: DayText, before: Day | null, year: number | null): number | null {
   if (before === null) return year;
   const around = dateOfDay(before).year;
-  const [first, second] = text.pair ?? [text.date ?? 1, text.month ?? 1];
+  const [first, second] = text.pair ?? [text.date!, text.month!];
   const month = second <= 12 ? second : first;
   const date = second <= 12 ? first : second;
   let best = around;

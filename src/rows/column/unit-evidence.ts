@@ -43,7 +43,7 @@ export function unitEvidence(
     pounds.see(value);
     for (let at = 0; at < units.length; at++) {
       const base = inBase(value, units[at] as Unit);
-      if (base >= range.low && base <= range.high) fits[at] = (fits[at] ?? 0) + 1;
+      if (base >= range.low && base <= range.high) fits[at]!++;
     }
     const base = inBase(value, units[0] as Unit);
     if (base >= range.low && base <= range.high) {
@@ -58,10 +58,10 @@ export function unitEvidence(
       ? { unit: null, candidates: units, ...settled }
       : { unit: range.base, candidates: [], ...settled };
   // A few odd cells are reported one by one; a whole column that fits only another unit is in that unit.
-  const baseFits = fits[0] ?? 0;
+  const baseFits = fits[0]!;
   if (count < fewest || baseFits >= count / 2)
     return { unit: range.base, candidates: [], ...settled };
-  const others = units.filter((_, at) => at > 0 && (fits[at] ?? 0) >= 0.8 * count);
+  const others = units.filter((_, at) => at > 0 && fits[at]! >= 0.8 * count);
   if (others.length === 1) return { unit: others[0] as Unit, candidates: [], ...settled };
   return others.length === 0
     ? { unit: range.base, candidates: [], ...settled }

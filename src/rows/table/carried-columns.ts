@@ -22,23 +22,23 @@ export function carriedColumns(
   const blanks = columns.map(() => 0);
   let rows = 0;
   for (let row = first; row < end; row++) {
-    const line = cells[row] ?? [];
+    const line = cells[row]!;
     let anyBlank = false;
     for (let at = 0; at < columns.length; at++) {
-      const cell = line[columns[at]?.index ?? 0];
+      const cell = line[columns[at]!.index];
       if (cell === "" || isBlank(cell)) anyBlank = true;
     }
     if (anyBlank && isBlankLine(line)) continue;
     rows++;
     if (anyBlank)
       for (let at = 0; at < columns.length; at++)
-        if (isBlank(line[columns[at]?.index ?? 0])) blanks[at] = (blanks[at] ?? 0) + 1;
+        if (isBlank(line[columns[at]!.index])) blanks[at]!++;
   }
   const carried = columns.filter(
     ({ index }, at) =>
       rows >= 3 &&
-      (blanks[at] ?? 0) >= 0.3 * rows &&
-      (blanks[at] ?? 0) < rows &&
+      blanks[at]! >= 0.3 * rows &&
+      blanks[at]! < rows &&
       !isBlank(cells[first]?.[index]),
   );
   return new Set(carried.map(({ field }) => field));

@@ -65,7 +65,7 @@ export class DoubledRows {
   }
 
   private same(earlier: number, line: readonly unknown[]): boolean {
-    const other = this.view.cells[earlier] ?? [];
+    const other = this.view.cells[earlier]!;
     // Columns the add-on does not know count too: a row that differs there was not typed twice.
     for (let index = Math.max(other.length, line.length) - 1; index >= 0; index--)
       if (!sameCell(other[index], line[index])) return false;

@@ -29,8 +29,7 @@ export function oddDays(counts: ReadonlyMap<Day, number>): OddDay[] {
   const bulk = bulkOf(days);
   const odd: OddDay[] = [];
   const weekdays = new Array<number>(7).fill(0);
-  for (const day of days)
-    if (bulk.has(day)) weekdays[weekdayOfDay(day)] = (weekdays[weekdayOfDay(day)] ?? 0) + 1;
+  for (const day of days) if (bulk.has(day)) weekdays[weekdayOfDay(day)]!++;
   const first = Math.min(...bulk);
   const last = Math.max(...bulk);
   for (const day of days) {
@@ -41,7 +40,7 @@ export function oddDays(counts: ReadonlyMap<Day, number>): OddDay[] {
       days.length >= trainingDays &&
       weekdays[weekdayOfDay(day)] === 1 &&
       fits &&
-      (weekdays[weekdayOfDay(swapped)] ?? 0) >= 0.2 * days.length
+      weekdays[weekdayOfDay(swapped)]! >= 0.2 * days.length
     )
       odd.push({ day, oddBy: "weekday", swapped });
   }
@@ -53,7 +52,7 @@ function bulkOf(days: readonly Day[]): Set<Day> {
   const runs: Day[][] = [];
   for (const day of days) {
     const run = runs[runs.length - 1];
-    if (run === undefined || day - (run[run.length - 1] ?? day) > farDays) runs.push([day]);
+    if (run === undefined || day - run[run.length - 1]! > farDays) runs.push([day]);
     else run.push(day);
   }
   const largest = runs.reduce((a, b) => (b.length > a.length ? b : a));
@@ -69,7 +68,7 @@ function swap(day: Day): Day | null {
 export function oddDayFacts({ day, swapped }: OddDay): Record<string, string> {
   const names = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
   return {
-    weekday: names[weekdayOfDay(day)] ?? "",
+    weekday: names[weekdayOfDay(day)]!,
     ...(swapped === null ? {} : { mend: isoFromDay(swapped) }),
   };
 }

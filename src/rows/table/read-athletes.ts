@@ -44,7 +44,7 @@ export function readAthleteRows(view: TableView): Reading<Athlete> {
       log.add(
         "athlete-twice",
         row,
-        fields.athlete?.index ?? 0,
+        fields.athlete!.index,
         athlete,
         { earlierRow: log.rowNumber(earlier) },
         true,
@@ -126,7 +126,7 @@ function supervisorOf(
   if (saysNoValue(text)) return { supervisor: "", supervisorFrom: null };
   const parts = /^(.*?)[\s,(]+(?:from|since|ab|seit)\s+([^)]+)\)?$/i.exec(text);
   if (parts === null) return { supervisor: text, supervisorFrom: null };
-  const written = dayFromText(parts[2] ?? "");
+  const written = dayFromText(parts[2]!);
   const year = written?.year ?? view.year;
   const dayFirst = written === null || year === null ? null : settleDay(written, "day first", year);
   const monthFirst =
@@ -140,5 +140,5 @@ function supervisorOf(
     });
     return { supervisor: "", supervisorFrom: null };
   }
-  return { supervisor: (parts[1] ?? "").trim(), supervisorFrom: settled };
+  return { supervisor: parts[1]!.trim(), supervisorFrom: settled };
 }

@@ -63,8 +63,8 @@ export function readAvailabilityRows(view: TableView): Reading<AvailabilitySpell
       log.add(
         "ends-before-start",
         row,
-        fields.until?.index ?? 0,
-        line[fields.until?.index ?? 0],
+        fields.until!.index,
+        line[fields.until!.index],
         { from: isoFromDay(first), until: isoFromDay(last) },
         true,
       );

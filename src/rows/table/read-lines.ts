@@ -41,7 +41,7 @@ export function readLines<Row extends object>(
   const headLine = view.cells[view.headerRow] ?? [];
   const first = heads[0] ?? 0;
   for (let row = view.first; row < view.end; row++) {
-    const line = view.cells[row] ?? [];
+    const line = view.cells[row]!;
     const lead = line[first];
     if (
       (lead === "" || lead === undefined || lead === null || lead === false) &&

@@ -21,7 +21,7 @@ export function readPlateRows(view: TableView): Reading<Plate> {
   };
   return readLines<Plate>(view, (line, row) => {
     for (const column of [fields.mass, fields.thickness])
-      if (isBlank(line[column?.index ?? -1])) return reportBlank(view, column, row);
+      if (isBlank(line[column!.index])) return reportBlank(view, column, row);
     const before = log.issues.length;
     const massKg = mass(line, row);
     const thicknessCm = thickness(line, row);
@@ -32,7 +32,7 @@ export function readPlateRows(view: TableView): Reading<Plate> {
     const earlier = seen.get(massKg);
     if (earlier !== undefined) {
       const code = earlier.thicknessCm === thicknessCm ? "doubled-row" : "plate-twice";
-      return left(row, fields.mass?.index ?? 0, line[fields.mass?.index ?? 0], code, {
+      return left(row, fields.mass!.index, line[fields.mass!.index], code, {
         massKg,
         earlierRow: log.rowNumber(earlier.row),
       });

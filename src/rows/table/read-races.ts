@@ -107,7 +107,7 @@ function distanceColumn(view: TableView, column: Column | undefined): CellReader
       /^([\d.,\s']+?)\s*(km|k|m|metres|meters|mi|miles|mile)?\s*(?:sc|steeple(?:chase)?|hurdles|road|track)?$/.exec(
         text,
       );
-    const number = parts === null ? null : numberFromText(parts[1] ?? "");
+    const number = parts === null ? null : numberFromText(parts[1]!);
     if (parts === null || number === null) {
       view.log.add("not-a-number", row, index, cell, { heading });
       return null;
@@ -121,6 +121,6 @@ function distanceColumn(view: TableView, column: Column | undefined): CellReader
             ? "mi"
             : "m";
     const metres = said === "m" && number.thousands !== null;
-    return settle(metres ? (number.thousands ?? 0) : number.value, said, cell, row);
+    return settle(metres ? number.thousands! : number.value, said, cell, row);
   };
 }

@@ -27,7 +27,7 @@ const keys = new Map(
 export function readRuleRows(view: TableView): Reading<RuleSetting> {
   const { fields, log } = view;
   const name = textColumn(view, fields.rule);
-  const at = fields.value?.index ?? -1;
+  const at = fields.value!.index;
   const seen = new Map<RuleKey, number>();
   return readLines<RuleSetting>(view, (line, row) => {
     const rule = name(line, row);
@@ -37,15 +37,15 @@ export function readRuleRows(view: TableView): Reading<RuleSetting> {
       return null;
     };
     const key = keys.get(nameKey(rule));
-    if (key === undefined) return report("rule-unknown", fields.rule?.index ?? 0);
+    if (key === undefined) return report("rule-unknown", fields.rule!.index);
     const earlier = seen.get(key);
     if (earlier !== undefined)
-      return report("rule-twice", fields.rule?.index ?? 0, { earlierRow: log.rowNumber(earlier) });
+      return report("rule-twice", fields.rule!.index, { earlierRow: log.rowNumber(earlier) });
     const cell = line[at];
     if (isBlank(cell)) return reportBlank(view, fields.value, row);
     const value = ruleValue(cell);
     const { least, most, unit } = ruleDefinitions[key];
-    if (value === null) return report("not-a-number", at, { heading: fields.value?.heading ?? "" });
+    if (value === null) return report("not-a-number", at, { heading: fields.value!.heading });
     if (value < least || value > most) {
       const mend = unit === "fraction" && value / 100 >= least && value / 100 <= most;
       return report("rule-out-of-bounds", at, {

@@ -66,7 +66,7 @@ export function dayFromText(text: string): DayText | null {
   if (left.length > 40) return null;
   const isoTime = /^(\d{4}-\d{2}-\d{2})[T ](\d{2}:\d{2})(?::\d{2}(?:\.\d+)?)?Z?$/.exec(left);
   if (isoTime) {
-    left = isoTime[1] ?? "";
+    left = isoTime[1]!;
     minute = minuteOfDay(isoTime[2]);
   }
   const words: string[] = [];
@@ -112,7 +112,7 @@ function namedMonth(
     /^(\d{1,2})(?:st|nd|rd|th|\.)?[\s./-]*(\p{L}+)\.?(?:[\s./-]*(\d{4}|\d{2}))?$/u.exec(joined) ??
     swap(/^(\p{L}+)\.?[\s./-]*(\d{1,2})(?:st|nd|rd|th)?(?:[\s./-]+(\d{4}|\d{2}))?$/u.exec(joined));
   if (parts === null) return null;
-  const month = months.get((parts[2] ?? "").toLowerCase());
+  const month = months.get(parts[2]!.toLowerCase());
   if (month === undefined) return null;
   const year =
     parts[3] === undefined ? null : Number(parts[3]) + (parts[3].length === 2 ? 2000 : 0);
@@ -127,7 +127,7 @@ export type DateOrder = "day first" | "month first";
 
 /** The day meant, once order and year are known; null when there is no such date. */
 export function settleDay(text: DayText, order: DateOrder, year: number): Day | null {
-  if (text.pair === null) return dayFromDate(text.year ?? year, text.month ?? 0, text.date ?? 0);
+  if (text.pair === null) return dayFromDate(text.year ?? year, text.month!, text.date!);
   const [first, second] = text.pair;
   return order === "day first"
     ? dayFromDate(text.year ?? year, second, first)

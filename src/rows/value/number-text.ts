@@ -33,7 +33,7 @@ export function numberFromText(text: string): NumberText | null {
   }
   const group = grouped.exec(bare);
   if (group === null) return null;
-  const separator = group[1] ?? "";
+  const separator = group[1]!;
   const whole = bare.split(separator).join("").replace(",", ".");
   const value = Number(whole);
   return Number.isFinite(value) ? { value, thousands: null, unsure } : null;

@@ -17,7 +17,7 @@ export function readStack(cell: unknown): Outcome<readonly number[]> {
     const match = /^\s*(?:(\d{1,3})\s*[x×*]\s*)?(\d{1,2}(?:[.,]\d{1,2})?)\s*$/i.exec(part);
     if (match === null) return refuse("stack-unreadable", { found: text });
     const count = Number(match[1] ?? 1);
-    const massKg = Number((match[2] ?? "").replace(",", "."));
+    const massKg = Number(match[2]!.replace(",", "."));
     if (!(massKg > 0) || massKg > heaviestKg || count < 1)
       return refuse("stack-unreadable", { found: text });
     // A stack of more than a dozen equal plates is rather a mass written before its count.

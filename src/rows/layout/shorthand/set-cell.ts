@@ -79,7 +79,7 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
       else if (found === null) return { is: "unread" };
       else groups.push(...found);
     } else if (number !== null) {
-      const value = Number((number[1] ?? "").replace(",", "."));
+      const value = Number(number[1]!.replace(",", "."));
       if (number[2] !== undefined || value >= leastLoad)
         bareLoad = { load: value, unit: unitOf(number[2] ?? "") };
       else if (value < 3.5 && /[.,]/.test(bare)) speeds.push(value);
