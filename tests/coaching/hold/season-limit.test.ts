@@ -1,0 +1,27 @@
+import { usualHoldSettings } from "../../../src/coaching/hold/hold-settings";
+import { seasonLimit } from "../../../src/coaching/hold/season-limit";
+import { visibleFall } from "../../../src/coaching/hold/visible-fall";
+import { watchedSeason } from "../../../src/coaching/hold/watched-season";
+
+test.each([1, 2, 3])("of %i values, fewer false flags ask for more evidence", (measures) => {
+  const [rare, usual, often] = [0.05, 0.1, 0.2].map((rate) => seasonLimit(rate, 18, measures));
+  expect(rare!).toBeGreaterThan(1.5 * usual!);
+  expect(usual!).toBeGreaterThan(1.5 * often!);
+});
+
+test("a season with more sessions to be wrong in asks for more evidence", () => {
+  const limits = [8, 12, 18, 26, 40].map((after) => seasonLimit(0.1, after, 3));
+  expect([...limits].sort((a, b) => a - b)).toEqual(limits);
+  expect(new Set(limits).size).toBe(5);
+});
+
+test("measures that err together show a fall later, and more sessions show a smaller one", () => {
+  const season = (sessions: number, betweenMeasures: number) => {
+    const values = Array.from({ length: sessions }, (_, s) => (s % 2 ? 3 : -3));
+    const series = { values, squadError: 4 };
+    return watchedSeason([series, series], 6, 20, { ...usualHoldSettings, betweenMeasures });
+  };
+  const apart = visibleFall(season(10, 0))!;
+  expect(visibleFall(season(10, 0.8))!).toBeGreaterThan(1.2 * apart);
+  expect(visibleFall(season(24, 0))!).toBeLessThan(apart);
+});
