@@ -2,9 +2,9 @@
  * What the printed pages are made from: plain JSON, every figure already in the coach's unit and
  * decimal mark. Nothing private is among it: no diary text, no medical reason, no strength estimate.
  */
-import type { Dress, SeasonSeries } from "./messages";
+import type { Dress, LinePicture, SeasonPicture, SeasonSeries, SetsPicture } from "./messages";
 
-export type PageKind = "cards" | "rack plan" | "week page";
+export type PageKind = "cards" | "rack plan" | "week page" | "pictures";
 
 /** One line of the day's decision on a card. */
 export type CardBand = {
@@ -141,9 +141,31 @@ export type WeekPaper = {
   readonly howSure: string;
 };
 
+/** The charts of those who moved, some athletes to an A4 page. */
+export type PicturePage = {
+  readonly title: string;
+  /** "page 1 of 2"; "" for a single one. */
+  readonly page: string;
+  readonly athletes: readonly {
+    readonly athlete: string;
+    readonly word: string;
+    readonly dress: Dress;
+    readonly words: string;
+    readonly season: SeasonPicture | null;
+    readonly loadSpeed: LinePicture | null;
+    readonly sets: SetsPicture | null;
+    readonly ahead: readonly {
+      readonly week: string;
+      readonly block: string;
+      readonly loadKg: number;
+    }[];
+  }[];
+};
+
 /** What is to be printed; `said` names it and how many pages. */
 export type PrintedPages = { readonly said: string } & (
   | { readonly kind: "cards"; readonly cards: readonly CardPage[] }
   | { readonly kind: "rack plan"; readonly plans: readonly RackPage[] }
   | { readonly kind: "week page"; readonly paper: WeekPaper }
+  | { readonly kind: "pictures"; readonly pictures: readonly PicturePage[] }
 );

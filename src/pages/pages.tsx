@@ -1,5 +1,6 @@
 import type { PrintedPages } from "../actions/page-messages";
 import { Card } from "./card";
+import { PicturePage } from "./picture-page";
 import { RackPlan } from "./rack-plan";
 import { WeekPage } from "./week-page";
 
@@ -24,5 +25,13 @@ export function Pages({ pages }: { readonly pages: PrintedPages }) {
       );
     case "week page":
       return <WeekPage paper={pages.paper} />;
+    case "pictures":
+      return (
+        <>
+          {pages.pictures.map((page) => (
+            <PicturePage key={page.page} page={page} />
+          ))}
+        </>
+      );
   }
 }

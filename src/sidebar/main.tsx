@@ -1,7 +1,7 @@
 import { render } from "preact";
 import { Pages } from "../pages/pages";
 import { scriptBridge } from "./bridge";
-import { printHere } from "./pages-window";
+import { openPages, printHere } from "./pages-window";
 import { type Ask, type State, startState } from "./state";
 import { type Event, update } from "./update";
 import { Sidebar } from "./view/sidebar";
@@ -35,6 +35,9 @@ function start(root: Element, paper: Element, today: string): void {
     state = step.state;
     draw();
     for (const ask of step.asks) send(ask);
+    if (event.type === "asked for window") {
+      dispatch({ type: "opened window", given: openPages(document) });
+    }
     // After the browser has drawn: the dialog stops everything until it is closed.
     if (printing && paper.hasChildNodes()) {
       requestAnimationFrame(() => {

@@ -23,11 +23,15 @@ export function printHere(view: Window): boolean {
  *
  * @returns false when the browser holds new windows back
  */
-export function openPages(from: Document = document): boolean {
+export function openPages(from: Document): boolean {
   const paper = from.getElementById("pages");
   const opened = from.defaultView?.open("", "_blank");
   if (!paper || !opened) return false;
   const { document: page } = opened;
+  // A blank window has no document type, and tables would be set by the rules of old pages.
+  page.open();
+  page.write("<!doctype html><html><head></head><body></body></html>");
+  page.close();
   page.title = pageWords.onPaper;
   page.documentElement.lang = from.documentElement.lang;
   for (const style of from.querySelectorAll("style")) {

@@ -30,7 +30,8 @@ export type Event =
   | { readonly type: "printed again" }
   /** The host did not open its print window. */
   | { readonly type: "kept from printing" }
-  /** The pages were asked for in a window of their own; whether the browser gave one. */
+  /** The pages are wanted in a window of their own, and whether the browser gave one. */
+  | { readonly type: "asked for window" }
   | { readonly type: "opened window"; readonly given: boolean }
   | { readonly type: "answered"; readonly ask: Ask; readonly answer: unknown }
   | { readonly type: "failed"; readonly ask: Ask; readonly message: string };
@@ -136,6 +137,9 @@ export function update(state: State, event: Event): Step {
       return { state: { ...state, pages: state.pages && { ...state.pages } }, asks: [] };
     case "kept from printing":
       return { state: { ...state, printKept: true, said: `${pageWords.keptBack}.` }, asks: [] };
+    case "asked for window":
+      // Whoever draws the state opens it: a browser gives a window only within the click.
+      return { state, asks: [] };
     case "opened window": {
       const said = event.given ? (state.pages?.said ?? null) : `${pageWords.windowKept}.`;
       return { state: { ...state, said }, asks: [] };

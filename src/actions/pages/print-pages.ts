@@ -4,6 +4,7 @@ import type { WeekChange } from "../messages";
 import type { PageKind, PrintedPages } from "../page-messages";
 import type { Workbook } from "../workbook";
 import { cardPages } from "./card-pages";
+import { picturePages } from "./picture-pages";
 import { printableWeek } from "./printable-week";
 import { rackPages } from "./rack-pages";
 import { weekPaper } from "./week-paper";
@@ -33,5 +34,13 @@ export function printPages(
     }
     case "week page":
       return { kind, said: said(1), paper: weekPaper(week) };
+    case "pictures": {
+      const pictures = picturePages(week);
+      return {
+        kind,
+        said: pictures.length === 0 ? pageWords.nobodyMoved : said(pictures.length),
+        pictures,
+      };
+    }
   }
 }

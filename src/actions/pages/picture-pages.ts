@@ -1,0 +1,47 @@
+import { blockText } from "../../coaching/blocks/block";
+import { pageWords } from "../../words/pages";
+import { dayWords } from "../../words/reasons-figures";
+import { athleteViewOf } from "../athlete-view";
+import type { PicturePage } from "../page-messages";
+import type { PrintableWeek } from "./printable-week";
+
+/** Athletes on one A4 page. */
+const perPage = 2;
+
+/**
+ * The pictures behind the head coach's page, for those who slip or rise, slipping first: the season,
+ * speed against load, set to set, and the weeks ahead.
+ */
+export function picturePages(week: PrintableWeek): readonly PicturePage[] {
+  const { state, numbers } = week;
+  const order = ["slipping", "rising"];
+  const moved = week.lines
+    .flatMap(({ line }) => {
+      const { word } = state.hold.of(line.athlete);
+      return order.includes(word) ? [{ line, word }] : [];
+    })
+    .sort((a, b) => order.indexOf(a.word) - order.indexOf(b.word));
+  const athletes = moved.map(({ line }) => {
+    const { line: told, season, loadSpeed, sets } = athleteViewOf(state, line.athlete);
+    return {
+      athlete: line.athlete,
+      word: told.word,
+      dress: told.dress,
+      words: numbers.marked(told.why),
+      season,
+      loadSpeed,
+      sets,
+      ahead: line.outlook.map(({ monday, block, sets: many, loadKg }) => ({
+        week: dayWords(monday),
+        block: blockText({ sets: many, reps: block.reps }),
+        loadKg,
+      })),
+    };
+  });
+  const count = Math.ceil(athletes.length / perPage);
+  return Array.from({ length: count }, (_, at) => ({
+    title: pageWords.pictures,
+    page: count === 1 ? "" : pageWords.pageOf(at + 1, count),
+    athletes: athletes.slice(at * perPage, (at + 1) * perPage),
+  }));
+}

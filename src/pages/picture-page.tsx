@@ -1,0 +1,71 @@
+import type { ComponentChildren } from "preact";
+import type { PicturePage as Page } from "../actions/page-messages";
+import { LadderChart } from "../charts/ladder-chart";
+import { LineChart } from "../charts/line-chart";
+import { SeasonChart } from "../charts/season-chart";
+import { SetsChart } from "../charts/sets-chart";
+import { pageWords as words } from "../words/pages";
+
+/** The pictures behind the head coach's page on A4, two athletes a page, as the sidebar draws them. */
+export function PicturePage({ page }: { readonly page: Page }) {
+  return (
+    <article class="page sheet pictures">
+      <header>
+        <h1>{page.title}</h1>
+        <p class="r">{page.page}</p>
+      </header>
+      {page.athletes.map(({ athlete, word, dress, words: why, season, loadSpeed, sets, ahead }) => (
+        <section key={athlete}>
+          <h2>
+            {athlete}{" "}
+            <small>
+              <span class={dress === "low" ? "word slipping" : "word rising"}>{word}</span> {why}
+            </small>
+          </h2>
+          <div class="two">
+            {season !== null && (
+              <Picture name={words.seasonPicture}>
+                <SeasonChart {...season} />
+              </Picture>
+            )}
+            <div>
+              {loadSpeed !== null && (
+                <Picture name={words.linePicture}>
+                  <LineChart {...loadSpeed} />
+                </Picture>
+              )}
+              {sets !== null && (
+                <Picture name={words.setsPicture}>
+                  <SetsChart {...sets} />
+                </Picture>
+              )}
+              {ahead.length > 1 && (
+                <Picture name={words.aheadPicture}>
+                  <LadderChart athlete={athlete} steps={ahead} />
+                </Picture>
+              )}
+            </div>
+          </div>
+        </section>
+      ))}
+      <footer>
+        <p>{words.picturesReading}</p>
+      </footer>
+    </article>
+  );
+}
+
+function Picture({
+  name,
+  children,
+}: {
+  readonly name: string;
+  readonly children: ComponentChildren;
+}) {
+  return (
+    <figure>
+      <figcaption>{name}</figcaption>
+      {children}
+    </figure>
+  );
+}
