@@ -1,0 +1,89 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Page } from "playwright-core";
+import { readXlsx } from "../../src/local-host/files/xlsx/read-xlsx";
+import { seriousFindings } from "./axe";
+import { launchBrowser } from "./browser";
+import { type Program, startProgram } from "./program";
+import { ready, typeInto, until } from "./served-page";
+
+jest.setTimeout(240_000);
+
+const folder = mkdtempSync(join(tmpdir(), "holdline-another-"));
+const squad = join(folder, "Quillbeck");
+const spring = readFileSync(join(__dirname, "../local-host/by-hand/spring-log.xlsx"));
+let program: Program;
+let page: Page;
+let closeBrowser: () => Promise<void>;
+
+beforeAll(async () => {
+  cpSync(join(__dirname, "../../sample-sheets"), squad, { recursive: true });
+  const browser = await launchBrowser();
+  closeBrowser = browser.close;
+  page = browser.context.pages()[0] ?? (await browser.context.newPage());
+  program = startProgram("open", squad);
+  await page.goto(await program.address);
+  await ready(page);
+});
+afterAll(async () => {
+  await closeBrowser();
+  await program.stop();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+/** Lets a file go over the grid, as from a folder on the desktop. */
+const drop = (name: string, bytes: Buffer) =>
+  page.evaluate(
+    ([file, base64]) => {
+      const data = new DataTransfer();
+      const content = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+      data.items.add(new File([content], file));
+      const event = new DragEvent("drop", { dataTransfer: data, bubbles: true, cancelable: true });
+      document.querySelector(".grid")!.dispatchEvent(event);
+    },
+    [name, bytes.toString("base64")] as const,
+  );
+const tabs = () =>
+  page.evaluate(() => globalThis.holdline?.workbook().tabs.map(({ name }) => name));
+const question = `Open spring-log.xlsx in place of this workbook? Everything here is saved to ${squad}.xlsx.`;
+
+test("a file let go over an open workbook is asked about, and staying changes nothing", async () => {
+  await typeInto(page, "Squad", "A1", "Mine");
+  const before = await tabs();
+  await drop("spring-log.xlsx", spring);
+  await page.getByText(question).waitFor();
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Open it");
+  expect(await seriousFindings(page, [".messages", ".bar"])).toEqual([]);
+  await page.getByRole("button", { name: "Stay here" }).click();
+  await page.getByText(question).waitFor({ state: "detached" });
+  expect(await tabs()).toEqual(before);
+});
+
+test("a file that is no workbook is refused in words, and the open one stays", async () => {
+  const before = await tabs();
+  await drop("notes.xlsx", Buffer.from("not a workbook"));
+  await page.getByRole("button", { name: "Open it" }).click();
+  await page.getByText(/^Not opened\. The file is not an \.xlsx workbook/).waitFor();
+  expect(await tabs()).toEqual(before);
+});
+
+test("opened, it stands in the old one's place, whose last change is in its file", async () => {
+  await drop("spring-log.xlsx", spring);
+  await page.getByRole("button", { name: "Open it" }).click();
+  await until(async () => (await tabs().catch(() => undefined))?.includes("Squad") === false);
+  await ready(page);
+  await page.getByRole("heading", { name: "spring-log" }).waitFor();
+  const kept = await readXlsx("Quillbeck", readFileSync(`${squad}.xlsx`));
+  expect(kept.ok && kept.value.workbook.tabs[0]!.cells[0]![0]?.value).toBe("Mine");
+  await page.reload();
+  await ready(page);
+  await page.getByRole("heading", { name: "spring-log" }).waitFor();
+});
+
+test("from the first screen one can go back to the workbook that is open", async () => {
+  await page.getByRole("button", { name: "Open…" }).click();
+  await page.getByRole("button", { name: "Back to the workbook" }).click();
+  await ready(page);
+  await page.getByRole("heading", { name: "spring-log" }).waitFor();
+});
