@@ -37,7 +37,7 @@ export class SchemeExpander {
     const said = setCell(line[read.scheme], this.sense, listed.speeds.length);
     const weekday = said.is === "as-weekday" ? said.weekday : asWeekday(read.shared.exercise?.[0]);
     if (weekday !== null) {
-      this.copy(read, weekday, listed, speedAt);
+      this.copy(read, weekday, listed, speedAt, said.is === "as-weekday");
       return;
     }
     if (said.is === "none") {
@@ -65,15 +65,22 @@ export class SchemeExpander {
   }
 
   /** Load and scheme of that weekday's session, never its speeds. */
-  private copy(read: SchemeRow, weekday: number, listed: SpeedList, speedAt: number): void {
+  private copy(
+    read: SchemeRow,
+    weekday: number,
+    listed: SpeedList,
+    speedAt: number,
+    inScheme: boolean,
+  ): void {
     const column = this.view.fields.exercise?.index ?? read.scheme;
+    const written = inScheme ? read.scheme : column;
     const found = read.day === null ? null : this.memory.onWeekday(read.athlete, weekday, read.day);
     if (found === null) {
-      this.into.report("nothing-to-repeat", read.row, column);
+      this.into.report("nothing-to-repeat", read.row, written);
       return;
     }
     if (found.athlete !== read.athlete)
-      this.into.log.addAtSource("copied-from-near-name", read.row, column, {
+      this.into.log.addAtSource("copied-from-near-name", read.row, written, {
         from: found.athlete,
         earlierRow: found.row + 1,
       });

@@ -1,0 +1,197 @@
+import { dayFromIso } from "../../../src/coaching/calendar/day";
+import { nearYear } from "../../../src/rows/column/near-year";
+import { DaySettler } from "../../../src/rows/layout/day-settler";
+import { schemeGroups } from "../../../src/rows/layout/shorthand/scheme";
+import {
+  noSense,
+  orderFromWords,
+  schemeSense,
+} from "../../../src/rows/layout/shorthand/scheme-order";
+import { SessionMemory } from "../../../src/rows/layout/shorthand/session-memory";
+import { setCell } from "../../../src/rows/layout/shorthand/set-cell";
+import { figuresFor, spreadSpeeds } from "../../../src/rows/layout/shorthand/spread-speeds";
+import { likelyAthlete } from "../../../src/rows/layout/tab-athlete";
+import { understandTable } from "../../../src/rows/read-table";
+import { dayFromText } from "../../../src/rows/value/day-text";
+import { notes, problems, shortSet } from "./short";
+
+const day = (iso: string) => dayFromIso(iso) as number;
+const short = (text: string, sense = noSense, speeds = 0) => {
+  const groups = schemeGroups(text, sense, speeds);
+  return Array.isArray(groups)
+    ? groups
+        .map(({ load, sets, reps, unit }) => `${load}${unit?.name ?? ""} ${sets}x${reps}`)
+        .join(", ")
+    : groups;
+};
+const setsFirst = schemeSense(["sets", "reps"], undefined);
+const repsFirst = schemeSense(["reps", "sets"], undefined);
+
+test.each([
+  ["85x3x3", "85 3x3"],
+  ["5x5x95", "95 5x5"],
+  ["5x57.5x5", "57.5 5x5"],
+  ["85kgx3x3", "85kg 3x3"],
+  ["185lbx3x3", "185lb 3x3"],
+  ["85x5", "85 1x5"],
+  ["5x85", "85 1x5"],
+  ["5x3", "null 5x3"],
+  ["85x3x5", "unsettled"],
+  ["85x3x3+1x2", "85 3x3, 85 1x2"],
+  ["85x95x5", null],
+  ["3x5x8", null],
+  ["85x95", null],
+  ["85", null],
+  ["85x3x70", null],
+  ["85x3x3+two", null],
+  ["85x3x3+0x2", null],
+  ["85x3x3+13x2", null],
+  ["ax3x5", null],
+])("“%s” without a word on its order is %p", (text, meant) => {
+  expect(short(text)).toBe(meant);
+});
+
+test("the order is as heading or coach say, else as the number of speeds shows", () => {
+  expect(short("85x3x5", setsFirst)).toBe("85 3x5");
+  expect(short("85x3x5", repsFirst)).toBe("85 5x3");
+  expect(short("5x3", repsFirst)).toBe("null 3x5");
+  expect(short("85x3x5", noSense, 3)).toBe("85 3x5");
+  expect(short("85x3x5", noSense, 5)).toBe("85 5x3");
+  expect(short("3x5x12", schemeSense(["sets", "reps", "load"], undefined))).toBe("12 3x5");
+  // Three sets of three and "5x1" beside eight speeds: five more sets of one, not one of five.
+  expect(short("85x3x3+1x5", noSense, 8)).toBe("85 3x3, 85 5x1");
+  expect(short("85x3x3+1x5", noSense, 4)).toBe("85 3x3, 85 1x5");
+  expect(orderFromWords("kg x Wdh x Sätze")).toEqual(["load", "reps", "sets"]);
+  expect(orderFromWords("sets x sets")).toBeNull();
+  expect(orderFromWords("kg, reps")).toBeNull();
+});
+
+test("speeds written together go to the sets they belong to", () => {
+  const shown = (...given: Parameters<typeof spreadSpeeds>) =>
+    spreadSpeeds(...given)?.map(({ reps, single }) => (reps.length > 0 ? reps.join(" ") : single));
+  expect(shown([null, null], 2, 5, null)).toEqual([null, null]);
+  expect(shown([0.6], 3, 5, null)).toEqual([0.6, null, null]);
+  expect(shown([0.6, 0.58], 1, 5, null)).toEqual(["0.6 0.58"]);
+  expect(shown([0.6, 0.58, 0.57], 3, 5, null)).toEqual([0.6, 0.58, 0.57]);
+  expect(shown([0.6, 0.58, 0.57], 2, 3, null)).toEqual(["0.6 0.58 0.57", null]);
+  expect(shown([0.6, 0.58, 0.57], 3, 3, null)).toBeUndefined();
+  expect(shown([0.6, 0.58, 0.57], 3, 3, "each set")).toEqual([0.6, 0.58, 0.57]);
+  expect(shown([0.6, 0.58], 3, 5, "each set")).toEqual([0.6, 0.58, null]);
+  expect(shown([0.6, 0.58], 3, 5, "each rep")).toEqual(["0.6 0.58", null, null]);
+  expect(shown([0.6, 0.58, 0.57, 0.55], 3, 5, null)).toBeUndefined();
+  expect(["speeds je satz", "rep speeds", "speed"].map(figuresFor)).toEqual([
+    "each set",
+    "each rep",
+    null,
+  ]);
+});
+
+test.each([
+  ["", { is: "none", note: "" }],
+  [false, { is: "none", note: "" }],
+  [new Date(2026, 4, 1), { is: "unread" }],
+  ["n/a", { is: "none", note: "" }],
+  ['"', { is: "ditto" }],
+  ["wie Di", { is: "as-weekday", weekday: 1 }],
+  ["see on Friday", { is: "as-weekday", weekday: 4 }],
+  ["85x3x5", { is: "order-unsettled" }],
+])("%p in a cell of sets", (cell, said) => {
+  expect(setCell(cell, noSense)).toEqual(said);
+});
+
+test("a copied weekday is the athlete's own, the one near spelling's, or nobody's", () => {
+  const memory = new SessionMemory();
+  const session = (athlete: string, row: number) => ({
+    athlete,
+    row,
+    exercise: "squat",
+    groups: [],
+  });
+  // Tuesday and Thursday of one week.
+  const [tuesday, thursday] = [day("2026-05-12"), day("2026-05-14")];
+  memory.keep(tuesday, session("Ilka Brandmoor", 2));
+  memory.keep(tuesday, session("Kofi Anstruther", 3));
+  memory.keep(null, session("Wren Ito", 4));
+  expect(memory.onWeekday("ilka brandmoor", 1, thursday)?.row).toBe(2);
+  expect(memory.onWeekday("Ilka B.", 1, thursday)?.row).toBe(2);
+  expect(memory.onWeekday("Nils Ost", 1, thursday)).toBeNull();
+  expect(memory.onWeekday("Ilka Brandmoor", 2, thursday)).toBeNull();
+  expect(memory.onWeekday("Ilka Brandmoor", 4, thursday)).toBeNull();
+  expect(memory.before("Wren Ito")?.row).toBe(4);
+  expect(memory.before("Nils Ost")).toBeNull();
+  memory.keep(tuesday, session("Ilka Bergman", 5));
+  expect(memory.onWeekday("Ilka B.", 1, thursday)).toBeNull();
+});
+
+test("days of a tab: order and year from all of them, today's year when none is written", () => {
+  const texts = (...of: string[]) => of.map((text) => dayFromText(text)!);
+  const settled = (
+    of: string[],
+    title: number | null,
+    today: string | null,
+    order?: "month first",
+  ) => {
+    const days = texts(...of);
+    const settler = new DaySettler(days, title, today === null ? null : day(today), order);
+    return days.map((text) => {
+      const one = settler.settle(text);
+      return "day" in one ? one.day : one.code;
+    });
+  };
+  expect(settled(["5/6", "28/5"], 2026, null)).toEqual([day("2026-06-05"), day("2026-05-28")]);
+  expect(settled(["5/6", "5/28"], 2026, null)).toEqual([day("2026-05-06"), day("2026-05-28")]);
+  expect(settled(["5/6"], 2026, null)).toEqual(["date-order-unsettled"]);
+  expect(settled(["5/6"], 2026, null, "month first")).toEqual([day("2026-05-06")]);
+  expect(settled(["5 May"], null, null)).toEqual(["year-missing"]);
+  expect(settled(["30 Feb", "31/31"], 2026, null)).toEqual(["not-a-day", "not-a-day"]);
+  expect(settled(["5 May"], null, "2026-06-16")).toEqual([day("2026-05-05")]);
+});
+
+test("a year left out is the one nearest the date before", () => {
+  const december = day("2025-12-28");
+  expect(nearYear(dayFromText("5 Jan")!, december, null)).toBe(2026);
+  expect(nearYear(dayFromText("5/1/")!, december, null)).toBe(2026);
+  expect(nearYear(dayFromText("12/28/")!, december, null)).toBe(2025);
+  expect(nearYear(dayFromText("5 Jan")!, null, 2024)).toBe(2024);
+});
+
+test("a tab's title is offered as its athlete only when it may be a name", () => {
+  expect(likelyAthlete("Ilka")).toBe("Ilka");
+  expect(likelyAthlete("2026")).toBeNull();
+});
+
+const log = (cells: unknown[][], options = {}) => understandTable("Sets", cells as never, options);
+
+test("a log of shorthand with its own column of speeds, doubtful and unread ones reported", () => {
+  const { reading } = log([
+    ["Date", "Athlete", "Exercise", "Sets x reps x kg", "Speeds per set"],
+    ["2026-05-12", "Ilka Brandmoor", "squat", "3x5x85", "0.62 0.6? 0.58"],
+    ["2026-05-14", "Ilka Brandmoor", "squat", "wie Di", "0.61 x 0.57"],
+    ["2026-05-19", "Ilka Brandmoor", "squat", '"', ""],
+    ["2026-05-21", "Ilka Brandmoor", "squat", "wie Fr", ""],
+    ["2026-05-22", "Ilka Brandmoor", "swim", "", ""],
+    ["2026-05-23", "", "squat", "", "0.6"],
+    ["2026-05-24", "Ilka Brandmoor", "squat", "lots", ""],
+  ]);
+  expect(problems(reading)).toEqual([
+    "E2 unsure: 0.62 0.6? 0.58",
+    "D5 nothing-to-repeat: wie Fr",
+    "B7 needed-blank: ",
+  ]);
+  expect(reading.records.map(shortSet)).toEqual([
+    "05-12 Ilka Brandmoor 1 85x5 0.62",
+    "05-12 Ilka Brandmoor 2 85x5",
+    "05-12 Ilka Brandmoor 3 85x5 0.58",
+    "05-14 Ilka Brandmoor 1 85x5 0.61",
+    "05-14 Ilka Brandmoor 2 85x5",
+    "05-14 Ilka Brandmoor 3 85x5 0.57",
+    "05-19 Ilka Brandmoor 1 85x5",
+    "05-19 Ilka Brandmoor 2 85x5",
+    "05-19 Ilka Brandmoor 3 85x5",
+  ]);
+  expect(notes(reading)).toEqual([
+    "D6 Ilka Brandmoor: swim",
+    "D7 : squat",
+    "D8 Ilka Brandmoor: squat; lots",
+  ]);
+});
