@@ -1,5 +1,5 @@
 import type { CardPage } from "../actions/page-messages";
-import { pageWords as words } from "../words/pages";
+import { pageLabels as words } from "../words/page-labels";
 import { Box } from "./box";
 import { Decision } from "./decision";
 import { Footer } from "./footer";

@@ -1,6 +1,6 @@
 import type { CardBand } from "../actions/page-messages";
 import { PlatesRow } from "../charts/plates-row";
-import { pageWords as words } from "../words/pages";
+import { pageLabels as words } from "../words/page-labels";
 import { Box } from "./box";
 
 /** The day's decision: for each speed of the marker set, the load, its plates and its floor. */

@@ -4,7 +4,7 @@ import { LadderChart } from "../charts/ladder-chart";
 import { LineChart } from "../charts/line-chart";
 import { SeasonChart } from "../charts/season-chart";
 import { SetsChart } from "../charts/sets-chart";
-import { pageWords as words } from "../words/pages";
+import { pageLabels as words } from "../words/page-labels";
 
 /** The pictures behind the head coach's page on A4, two athletes a page, as the sidebar draws them. */
 export function PicturePage({ page }: { readonly page: Page }) {

@@ -1,6 +1,6 @@
 import type { RackLine, RackPage } from "../actions/page-messages";
 import { PlatesRow } from "../charts/plates-row";
-import { pageWords as words } from "../words/pages";
+import { pageLabels as words } from "../words/page-labels";
 import { Footer } from "./footer";
 import { PlatesTable, StackTable } from "./room-tables";
 

@@ -1,5 +1,5 @@
 import type { RackPage } from "../actions/page-messages";
-import { pageWords as words } from "../words/pages";
+import { pageLabels as words } from "../words/page-labels";
 
 const { heads } = words;
 

@@ -1,4 +1,4 @@
-import { pageWords as words } from "../words/pages";
+import { pageLabels as words } from "../words/page-labels";
 import { Box } from "./box";
 
 /** A line to write on for every set of the main lift. */

@@ -1,6 +1,6 @@
 import type { WeekPageLine, WeekPaper } from "../actions/page-messages";
 import { SeasonRow } from "../charts/season-row";
-import { pageWords as words } from "../words/pages";
+import { pageLabels as words } from "../words/page-labels";
 
 /** The page a week for the head coach on A4: sentences first, then a line for each athlete. */
 export function WeekPage({ paper }: { readonly paper: WeekPaper }) {

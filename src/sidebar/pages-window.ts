@@ -1,4 +1,4 @@
-import { pageWords } from "../words/pages";
+import { pageLabels } from "../words/page-labels";
 
 /**
  * Opens the browser's print window for this document. A sandbox that forbids dialogs ignores the call
@@ -32,7 +32,7 @@ export function openPages(from: Document): boolean {
   page.open();
   page.write("<!doctype html><html><head></head><body></body></html>");
   page.close();
-  page.title = pageWords.onPaper;
+  page.title = pageLabels.onPaper;
   page.documentElement.lang = from.documentElement.lang;
   for (const style of from.querySelectorAll("style")) {
     page.head.append(page.importNode(style, true));
@@ -40,7 +40,7 @@ export function openPages(from: Document): boolean {
   const print = page.createElement("button");
   print.type = "button";
   print.className = "print-these";
-  print.textContent = pageWords.printThese;
+  print.textContent = pageLabels.printThese;
   print.addEventListener("click", () => opened.print());
   page.body.className = "alone";
   page.body.append(print, page.importNode(paper, true));

@@ -10,7 +10,7 @@ import type {
 } from "../actions/messages";
 import type { PageKind, PrintedPages } from "../actions/page-messages";
 import { diaryViewWords } from "../words/diary-view";
-import { pageWords } from "../words/pages";
+import { pageLabels } from "../words/page-labels";
 import { sidebarWords } from "../words/sidebar";
 import type { Ask, State, Step, ViewName } from "./state";
 
@@ -130,18 +130,18 @@ export function update(state: State, event: Event): Step {
             },
           },
         ],
-        pageWords.preparing,
+        pageLabels.preparing,
       );
     case "printed again":
       // The same pages as a new object: whoever draws the state prints what is new.
       return { state: { ...state, pages: state.pages && { ...state.pages } }, asks: [] };
     case "kept from printing":
-      return { state: { ...state, printKept: true, said: `${pageWords.keptBack}.` }, asks: [] };
+      return { state: { ...state, printKept: true, said: `${pageLabels.keptBack}.` }, asks: [] };
     case "asked for window":
       // Whoever draws the state opens it: a browser gives a window only within the click.
       return { state, asks: [] };
     case "opened window": {
-      const said = event.given ? (state.pages?.said ?? null) : `${pageWords.windowKept}.`;
+      const said = event.given ? (state.pages?.said ?? null) : `${pageLabels.windowKept}.`;
       return { state: { ...state, said }, asks: [] };
     }
     case "answered":

@@ -1,5 +1,5 @@
 import type { WeekLine } from "../../actions/messages";
-import { pageWords } from "../../words/pages";
+import { pageLabels } from "../../words/page-labels";
 import { weekViewWords as words } from "../../words/week-view";
 import type { State } from "../state";
 import { Cautions } from "./cautions";
@@ -75,18 +75,18 @@ export function WeekPage({
 }
 
 const kinds = [
-  ["cards", pageWords.printCards],
-  ["rack plan", pageWords.printRacks],
-  ["week page", pageWords.printWeek],
-  ["pictures", pageWords.printPictures],
+  ["cards", pageLabels.printCards],
+  ["rack plan", pageLabels.printRacks],
+  ["week page", pageLabels.printWeek],
+  ["pictures", pageLabels.printPictures],
 ] as const;
 
 /** The week's pages, each one click away. */
 function Printing({ state, dispatch }: { readonly state: State; readonly dispatch: Dispatch }) {
   return (
     <section class="print">
-      <h3>{pageWords.onPaper}</h3>
-      <p class="soft small">{pageWords.asShown}</p>
+      <h3>{pageLabels.onPaper}</h3>
+      <p class="soft small">{pageLabels.asShown}</p>
       {kinds.map(([kind, label]) => (
         <button
           key={kind}
@@ -102,7 +102,7 @@ function Printing({ state, dispatch }: { readonly state: State; readonly dispatc
         <p class="small">
           {state.pages.said}.{" "}
           <button type="button" class="btn" onClick={() => dispatch({ type: "printed again" })}>
-            {pageWords.again}
+            {pageLabels.again}
           </button>{" "}
           {state.printKept && (
             <button
@@ -110,7 +110,7 @@ function Printing({ state, dispatch }: { readonly state: State; readonly dispatc
               class="btn"
               onClick={() => dispatch({ type: "asked for window" })}
             >
-              {pageWords.openWindow}
+              {pageLabels.openWindow}
             </button>
           )}
         </p>
