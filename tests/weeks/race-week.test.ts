@@ -1,6 +1,7 @@
 import { proposeLine } from "../../src/coaching/next-week/propose-line";
 import type { AvailabilitySpell } from "../../src/coaching/record/availability-spell";
 import { lineReasonWords } from "../../src/words/week";
+import { gymDaysWords } from "../../src/words/week-days";
 import {
   athlete,
   clubRuns,
@@ -66,6 +67,15 @@ test("which day: Tuesday; Thursday 18:00 is refused, 40 h before an A race", () 
   expect(found.sessions[0]!.hoursToRace).toBe(88);
   const thursday = found.days!.all[3]!.refused;
   expect(thursday).toMatchObject({ code: "before-race", hours: 40, limit: 72 });
+});
+
+test("each other day says its rule, and no second day is left beside Tuesday but Monday", () => {
+  const said = gymDaysWords(propose(priya, monday).days!);
+  expect(said.slice(0, 2)).toEqual(["Best: Tue 19 May.", "Second best: Mon 18 May."]);
+  expect(said).toContain("Thu 21 May refused: 40 h before R2, an A race (rule: 72 h).");
+  // Saturday 18:00 is eight hours after the start, Sunday 18:00 thirty-two.
+  expect(said).toContain("Sat 23 May refused: 8 h after R2, an A race (rule: 48 h).");
+  expect(said).toContain("Sun 24 May refused: 32 h after R2, an A race (rule: 48 h).");
 });
 
 test("what is halved: 3×5 becomes 2×5, the load stays, contacts are half of 60", () => {

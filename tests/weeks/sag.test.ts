@@ -1,6 +1,12 @@
+import { speedOnLine } from "../../src/coaching/bar-speed/expected-speed";
+import { squadLines } from "../../src/coaching/bar-speed/squad-lines";
 import { loadDrop } from "../../src/coaching/blocks/load-drop";
+import { decideToday } from "../../src/coaching/next-week/decide-today";
 import { proposeLine } from "../../src/coaching/next-week/propose-line";
+import { usualLow } from "../../src/coaching/next-week/usual-low";
+import { squadIndex } from "../../src/coaching/series/squad-index";
 import { accept } from "../../src/outcome";
+import { dayDecisionWords } from "../../src/words/day-load";
 import { lineReasonWords } from "../../src/words/week";
 import {
   athlete,
@@ -51,6 +57,42 @@ test("Tuesday's marker 0.79 0.80 0.78: 0.07 slower than 0.86, 80 for 85, really 
       slower: expect.closeTo(0.07, 9),
     }),
   );
+});
+
+/**
+ * The same answer from his own rows: the baseline of six sessions, marker and work sets on his line.
+ * Usual spread of days 0.04 m/s and of sets 0.02: the low end of the interval lies about 0.06 under.
+ */
+test("Tuesday on the phone: 0.79 is out of his usual interval and past a band, so 80 kg at once", () => {
+  const baseline = squadIndex(
+    {
+      sets: ["2026-04-07", "2026-04-09", "2026-04-14", "2026-04-16", "2026-04-21", "2026-04-23"]
+        .flatMap((iso) => session(name, iso, at85))
+        .map((set) => ({ ...set, repSpeeds: [speed(set.loadKg ?? 0)] })),
+    },
+    day("2026-05-11"),
+  );
+  const line = squadLines({ index: baseline, exercise: "back squat" })(name);
+  if (!line.ok) throw new Error(line.refusal.code);
+  // The squad's usual speed at zero load steadies his line by three thousandths; his own is 0.856.
+  expect(speedOnLine(line.value, 67.5).speed).toBeCloseTo(speed(67.5), 2);
+  const usualSpeed = speed(67.5);
+  const lowSpeed = usualLow(line.value, 67.5);
+  expect(lowSpeed).toBeGreaterThan(0.79);
+  expect(lowSpeed).toBeLessThan(0.82);
+  const plan = { plannedKg: 85, setsLeft: 3, stepKg: 2.5, usualDrop: 0.1, gym: null };
+  const said = (...speeds: number[]) => {
+    const answer = decideToday(
+      { kind: "speeds", sets: [speeds] },
+      { ...plan, usualSpeed, lowSpeed },
+    );
+    return answer.ok ? dayDecisionWords(answer.value, 67.5) : answer.refusal.code;
+  };
+  expect(said(0.79, 0.8, 0.78)).toBe(
+    "80 kg for the remaining 3 sets (−5.9 %): 0.07 m/s slower than usual at 67.5",
+  );
+  // The ordinary week's marker, on the same line.
+  expect(said(0.86, 0.85, 0.86)).toBe("as planned: lift 85");
 });
 
 test("next week: load held, no step up, about half the sets; Thursday refused, 41 h before R4", () => {
