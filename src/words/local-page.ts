@@ -44,5 +44,5 @@ export const localPage = {
   protectedCell: (cell: string, reason: string) =>
     `${cell}: ${reason || "this cell is filled by Holdline"}. Undo takes your change back.`,
   menuFailed: (label: string, sentence: string) => `${label}: ${sentence}`,
-  grid: "Workbook",
+  grid: "Workbook. F6 goes on to the toolbar and the sidebar",
 } as const;

@@ -44,6 +44,11 @@ export function sidebarBridge(): void {
         },
       },
     );
+  addEventListener("keydown", (event) => {
+    if (event.key !== "F6" || event.ctrlKey || event.altKey || event.metaKey) return;
+    event.preventDefault();
+    parent.postMessage({ kind: "next pane" }, "*");
+  });
   const host = {
     close: () => parent.postMessage({ kind: "close" }, "*"),
     setHeight: () => {},

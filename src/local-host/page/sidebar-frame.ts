@@ -2,6 +2,7 @@ import { localPage } from "../../words/local-page";
 import type { Host } from "../host";
 import { messageOf } from "../message-of";
 import { element } from "./element";
+import type { Pane } from "./panes";
 import { sandboxedPage } from "./sandboxed-page";
 
 /** The place beside the grid where the add-on's sidebar opens, 300 px wide, one at a time. */
@@ -27,8 +28,21 @@ export function sidebarFrame(nonce: string) {
     dispatchEvent(new Event("resize"));
   };
   close.onclick = hide;
+  let goOn: (from: Pane) => void = () => {};
+  const pane: Pane = {
+    holds: (focused) => panel.contains(focused),
+    enter: () => {
+      if (!panel.hidden) frame.focus();
+      return !panel.hidden;
+    },
+  };
   return {
     panel,
+    pane,
+    /** What F6 does inside the sidebar, whose keys the page does not hear. */
+    onLeave: (leave: (from: Pane) => void) => {
+      goOn = leave;
+    },
     show: (title: string, html: string) => {
       heading.textContent = title;
       frame.title = title;
@@ -36,12 +50,15 @@ export function sidebarFrame(nonce: string) {
       panel.hidden = false;
       // The grid measures itself on resize only.
       dispatchEvent(new Event("resize"));
+      // Who works by keyboard goes on where the menu led.
+      frame.focus();
     },
     /** Answers the sidebar's calls from now on. */
     answerFrom: (host: Host) => {
       addEventListener("message", ({ source, data }) => {
         if (source !== frame.contentWindow || !data) return;
         if (data.kind === "close") hide();
+        if (data.kind === "next pane") goOn(pane);
         if (data.kind !== "call") return;
         const answer = (rest: object) =>
           frame.contentWindow?.postMessage({ kind: "answer", id: data.id, ...rest }, "*");

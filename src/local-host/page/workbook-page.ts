@@ -7,6 +7,7 @@ import { element } from "./element";
 import { gridPlugins, gridWords } from "./grid-plugins";
 import { keptState } from "./kept-state";
 import { messageStrip } from "./message-strip";
+import { barPane, gridPane, panes } from "./panes";
 import { protectedCells } from "./protected-cells";
 import { refusedCells } from "./refused-cells";
 import { requests } from "./requests";
@@ -49,6 +50,7 @@ export async function workbookPage(
     },
   });
   sidebar.answerFrom(host);
+  sidebar.onLeave(panes([barPane(bar), sidebar.pane, gridPane(grid)]));
   host.open();
   const state = element("span", { className: "soft", role: "status" });
   state.textContent = localPage.calculating;

@@ -1,0 +1,142 @@
+import { cpSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Frame, Page } from "playwright-core";
+import { seriousFindings } from "./axe";
+import { launchBrowser } from "./browser";
+import { type Program, startProgram } from "./program";
+import { ready, until, values } from "./served-page";
+
+jest.setTimeout(240_000);
+
+const folder = mkdtempSync(join(tmpdir(), "holdline-everybody-"));
+const squad = join(folder, "Quillbeck");
+const patient = { timeout: 120_000 };
+let program: Program;
+let page: Page;
+let sidebar: Frame;
+let newPage: () => Promise<Page>;
+let closeBrowser: () => Promise<void>;
+
+beforeAll(async () => {
+  cpSync(join(__dirname, "../../sample-sheets"), squad, { recursive: true });
+  const browser = await launchBrowser();
+  closeBrowser = browser.close;
+  newPage = () => browser.context.newPage();
+  page = browser.context.pages()[0] ?? (await newPage());
+  program = startProgram("open", squad);
+  await page.goto(await program.address);
+  await ready(page);
+});
+afterAll(async () => {
+  await closeBrowser();
+  await program.stop();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+/** Text of what has the focus, and whether a ring is drawn round it. */
+const focused = (where: Page | Frame) =>
+  where.evaluate(() => {
+    const one = document.activeElement as HTMLElement;
+    const { outlineStyle, outlineWidth } = getComputedStyle(one);
+    const ringed = outlineStyle !== "none" && Number.parseFloat(outlineWidth) >= 1;
+    return { text: (one.textContent ?? "").trim(), tag: one.tagName, ringed };
+  });
+
+test("menu, sidebar, next week and writing are worked by keyboard alone, the focus seen at every step", async () => {
+  // Tab goes from cell to cell in the grid: F6 leads out of it.
+  await page.keyboard.press("F6");
+  expect(await focused(page)).toMatchObject({ text: "Holdline", ringed: true });
+  await page.keyboard.press("Enter");
+  expect(await focused(page)).toMatchObject({ text: "Open sidebar", ringed: true });
+  await page.keyboard.press("Enter");
+  sidebar = (await (await page.waitForSelector("aside.sidebar iframe")).contentFrame())!;
+  await sidebar.getByText("Read first").waitFor(patient);
+  const seen: { text: string; ringed: boolean }[] = [];
+  const isWrite = ({ text }: { text: string }) => /^Write \d+ rows$/.test(text);
+  for (let presses = 0; presses < 60 && !seen.some(isWrite); presses++) {
+    await page.keyboard.press("Tab");
+    seen.push(await focused(sidebar));
+  }
+  expect(seen.find(isWrite)).toBeDefined();
+  expect(seen.slice(0, 4).map(({ text }) => text.replace(/\d+$/, "").trim())).toEqual([
+    "Next week",
+    "Squad",
+    "Rows",
+    "Set up",
+  ]);
+  expect(seen.filter(({ ringed }) => !ringed)).toEqual([]);
+  await page.keyboard.press("Enter");
+  await sidebar.getByText(/^\d+ lines new\.$/).waitFor(patient);
+  await page.keyboard.press("F6");
+  const place = () =>
+    page.evaluate(() => document.activeElement?.closest(".grid, .bar, .sidebar")?.className);
+  expect(await place()).toMatch(/grid/);
+  await page.keyboard.press("F6");
+  expect(await place()).toBe("bar");
+  await page.keyboard.press("F6");
+  expect(await place()).toBe("sidebar");
+  const rows = (await values(page, "Next week")).slice(4).filter(([athlete]) => athlete !== "");
+  expect(rows.length).toBeGreaterThanOrEqual(10);
+});
+
+test.each([
+  ["twice the zoom", { width: 640, height: 400 }],
+  ["a phone", { width: 375, height: 700 }],
+] as const)("at %s nothing runs off to the side, and every button is there", async (_, size) => {
+  await page.setViewportSize(size);
+  await page.waitForTimeout(500);
+  for (const [view, there] of [
+    ["Squad", "slipping"],
+    ["Rows", "Check again"],
+    ["Set up", "Find tables again"],
+    ["Next week", "Read first"],
+  ] as const) {
+    await sidebar
+      .getByRole("button", { name: new RegExp(`^${view}`) })
+      .first()
+      .click(patient);
+    await sidebar.getByText(there).first().waitFor(patient);
+    const widths = await sidebar.evaluate(() => [
+      document.documentElement.scrollWidth,
+      document.documentElement.clientWidth,
+    ]);
+    expect([view, widths[0]! <= widths[1]!, widths]).toEqual([view, true, widths]);
+  }
+  const off = await page.evaluate(() =>
+    [...document.querySelectorAll(".bar button, .sidebar-head button")]
+      .filter((one) => one.getClientRects().length > 0)
+      .map((one) => ({ text: one.textContent, at: one.getBoundingClientRect() }))
+      .filter(({ at }) => at.left < 0 || at.right > innerWidth || at.bottom > innerHeight)
+      .map(({ text }) => text),
+  );
+  expect(off).toEqual([]);
+  const grid = (await page.locator(".grid").boundingBox())!;
+  expect([grid.width >= 200, grid.height >= 120]).toEqual([true, true]);
+  await page.setViewportSize({ width: 1280, height: 800 });
+});
+
+test.each(["Print cards", "Print rack plan", "Print page for the head coach"])(
+  "%s: axe finds nothing serious on the pages",
+  async (name) => {
+    await sidebar
+      .getByRole("button", { name: /^Next week/ })
+      .first()
+      .click(patient);
+    await sidebar.evaluate(() => {
+      window.print = () => {};
+      document.getElementById("pages")!.replaceChildren();
+    });
+    await sidebar.getByRole("button", { name, exact: true }).click(patient);
+    await until(() => sidebar.evaluate(() => document.querySelector("#pages article") !== null));
+    const html = await sidebar.evaluate(
+      () =>
+        `<!doctype html><html lang="en-GB"><head><title>Pages</title>${[...document.querySelectorAll("style")].map((one) => one.outerHTML).join("")}</head><body>${document.getElementById("pages")!.outerHTML}</body></html>`,
+    );
+    const paper = await newPage();
+    await paper.emulateMedia({ media: "print" });
+    await paper.setContent(html);
+    expect(await seriousFindings(paper)).toEqual([]);
+    await paper.close();
+  },
+);
