@@ -1,0 +1,53 @@
+import { hostileText, keys } from "./hostile-text";
+
+const days = ["2026-06-02", "2026-06-04", "2026-06-09", "2026-06-11", "2026-06-16", "2026-06-18"];
+
+/** A workbook in which every text a coach could give is hostile: names, cells, headings, tab names. */
+export function hostileClub(texts: readonly string[] = hostileText): Record<string, unknown[][]> {
+  const names = texts.map((text) => text.slice(0, 200));
+  return {
+    Athletes: [
+      ["Athlete", "Group", "Experience", "Notes"],
+      ...names.map((name) => [name, name, "trained", name]),
+    ],
+    Sets: [
+      [
+        "Date",
+        "Athlete",
+        "Exercise",
+        "Kind",
+        "Reps",
+        "Load (kg)",
+        "Rep speeds (m/s)",
+        "Gym",
+        "Note",
+        ...names.slice(0, 6),
+      ],
+      ...names.flatMap((name) =>
+        days.flatMap((day) => [
+          [day, name, "back squat", "marker", 3, 50, "0.85 0.84 0.83", name, name],
+          [day, name, "back squat", "work", 5, 70, "0.62 0.60 0.58", name, name],
+        ]),
+      ),
+    ],
+    Diary: [
+      ["Date", "Athlete", "Sleep (h)", "Soreness", "Mood", "Food note", "New today", "Note"],
+      ...names.flatMap((name) => days.map((day) => [day, name, 5, 3, 5, name, name, name])),
+    ],
+    Races: [
+      ["Date", "Start", "Race", "Who", "Distance", "Matters"],
+      ...names.slice(0, 12).map((name) => ["2026-06-27", "10:00", name, "all", "10 km", "A"]),
+    ],
+    Rules: [["Rule", "Value"], ...keys.map((key) => [key, 1])],
+    // Signs a spreadsheet keeps for itself cannot be in a tab's name.
+    ...Object.fromEntries(
+      names.slice(0, 8).map((name, at) => [
+        `${at} ${name.replace(/[[\]*?:/\\]/g, " ").slice(0, 60)}`,
+        [
+          [name, name],
+          [name, 1],
+        ],
+      ]),
+    ),
+  };
+}
