@@ -4,9 +4,9 @@
 //   npm run mutate -- sample 400                 of all folders together
 // Faults in constants that run once at loading are left out: each would need a fresh start.
 // Slow by nature, so it is no part of `npm test`. What survived is written to reports/mutation/.
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join, relative } from "node:path";
+import { join, relative, resolve } from "node:path";
 import { Stryker } from "@stryker-mutator/core";
 import { report } from "./report.mjs";
 import { testFolders } from "./test-folders.mjs";
@@ -24,12 +24,24 @@ const places = named.length > 0 ? named : ["statistics", "coaching", "rows"];
 const { jest } = JSON.parse(readFileSync("package.json", "utf8"));
 const folder = join(tmpdir(), `holdline-mutation-${process.pid}`);
 
+// Nothing stays behind, also when the run is broken off.
+process.on("exit", () => {
+  rmSync(folder, { recursive: true, force: true });
+  rmSync(`${folder}-tests.json`, { force: true });
+});
+process.on("SIGINT", () => process.exit(1));
+
 // Read by the plugins, which run in processes of their own.
 process.env.MUTATION_SAMPLE = sample === null ? "" : String(sample);
 process.env.MUTATION_SEED = seed;
 // The second ways of reckoning notice a fault within few cases or not at all.
 process.env.MIRROR_CASES = "300";
 process.env.MUTATION_TESTS = `${folder}-tests.json`;
+
+const name = places.join("+").replace(/[/.]/g, "-");
+mkdirSync("reports/mutation", { recursive: true });
+process.env.MUTATION_LINES = resolve(`reports/mutation/${name}-lines.txt`);
+writeFileSync(process.env.MUTATION_LINES, "");
 
 const results = await new Stryker({
   mutate: places.map((place) => (place.endsWith(".ts") ? `src/${place}` : `src/${place}/**/*.ts`)),
@@ -54,7 +66,7 @@ const results = await new Stryker({
   ignorePatterns: ["dist", "reports", "coverage", "tests/browser", "tests/local-host", "*.log"],
   tempDirName: folder,
   cleanTempDir: "always",
-  reporters: ["progress-append-only"],
+  reporters: ["progress-append-only", "lines"],
   concurrency: Number(process.env.MUTATION_PROCESSES ?? 1),
   timeoutMS: 20_000,
   timeoutFactor: 4,
@@ -67,6 +79,4 @@ const { text, survivors } = report(
   results.map((one) => ({ ...one, fileName: relative(process.cwd(), one.fileName) })),
 );
 process.stdout.write(`\n${text}\n`);
-mkdirSync("reports/mutation", { recursive: true });
-const name = places.join("+").replace(/[/.]/g, "-");
 writeFileSync(`reports/mutation/${name}.txt`, `${text}\n\n${survivors.join("\n")}\n`);

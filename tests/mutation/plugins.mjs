@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { appendFileSync, readFileSync, writeFileSync } from "node:fs";
 import {
   commonTokens,
   declareClassPlugin,
@@ -62,7 +62,11 @@ class Sample {
     this.chosen = new Set(
       inOrder.slice(0, Number(process.env.MUTATION_SAMPLE)).map(({ id }) => id),
     );
-    return [mutants.map(({ id }) => id)];
+    // In the order of the draw, so that the faults tried are a random sample at any moment.
+    return [
+      ...[...this.chosen].map((id) => [id]),
+      mutants.map(({ id }) => id).filter((id) => !this.chosen.has(id)),
+    ];
   }
 
   async check(mutants) {
@@ -90,7 +94,23 @@ function placeOf({ fileName, location, replacement }) {
   return (hash ^ (hash >>> 16)) >>> 0;
 }
 
+/** Writes each result at once, so that a run that is broken off has not been for nothing. */
+function lines() {
+  const path = process.env.MUTATION_LINES;
+  return {
+    onMutantTested({ fileName, status, location, mutatorName, replacement }) {
+      if (status === "CompileError" || status === "Ignored") return;
+      const text = (replacement ?? "").replace(/\s+/g, " ").slice(0, 110);
+      const { line, column } = location.start;
+      const file = fileName.slice(fileName.lastIndexOf("src/"));
+      appendFileSync(path, `${status} ${file}:${line}:${column} ${mutatorName} -> ${text}\n`);
+    },
+  };
+}
+lines.inject = [];
+
 export const strykerPlugins = [
+  declareFactoryPlugin(PluginKind.Reporter, "lines", lines),
   declareFactoryPlugin(PluginKind.TestRunner, "near-jest", nearJest),
   declareClassPlugin(PluginKind.Checker, "sample", Sample),
 ];

@@ -1,0 +1,102 @@
+import { onsetRange } from "../../../src/coaching/hold/onset-range";
+import { squadHold } from "../../../src/coaching/hold/squad-hold";
+import { suddenChange } from "../../../src/coaching/hold/sudden-change";
+import { watchedSeason } from "../../../src/coaching/hold/watched-season";
+import { usualRules } from "../../../src/coaching/record/squad-rules";
+import { squadIndex } from "../../../src/coaching/series/squad-index";
+import {
+  inventedSeason,
+  jumpAttempt,
+  liftingSet,
+  sessionDay,
+  wobble,
+} from "../series/invented-season";
+
+const missing = Number.NaN;
+/** Six baseline sessions with about 3 % of wobble, then what follows. */
+const season = (...after: number[]) =>
+  watchedSeason([{ values: [1.5, -2, 2.5, -1, 1, -2, ...after], squadError: 3 }], 6, 12);
+
+test("two readings running far under the baseline are a fall at once", () => {
+  expect(suddenChange(season(0, -14, -15))).toEqual({
+    measure: 0,
+    word: "slipping",
+    since: 7,
+    lastBefore: 6,
+  });
+});
+
+test("two far over it are a rise, and those between count with them though some are missing", () => {
+  expect(suddenChange(season(9, missing, 14, missing, 15))).toEqual({
+    measure: 0,
+    word: "rising",
+    since: 6,
+    lastBefore: 5,
+  });
+});
+
+test.each([
+  ["one reading", [0, -15]],
+  ["one on either side", [-15, 15]],
+  ["two that are not far enough", [-8, -8]],
+  ["two far off on the mean, one of them too near", [-7, -30]],
+  ["two that came back", [-15, -15, 0, 0]],
+  ["a single session after the baseline", [-15]],
+])("%s: no sudden change", (_, after) => {
+  expect(suddenChange(season(...after))).toBeNull();
+});
+
+test("of two measures the one that is further off is named", () => {
+  const values = (last: number) => [1.5, -2, 2.5, -1, 1, -2, 0, last, last];
+  const both = watchedSeason(
+    [values(-16), values(-20)].map((one) => ({ values: one, squadError: 3 })),
+    6,
+    12,
+  );
+  expect(suddenChange(both)).toMatchObject({ measure: 1, since: 7 });
+  const other = watchedSeason(
+    [values(-20), values(-16)].map((one) => ({ values: one, squadError: 3 })),
+    6,
+    12,
+  );
+  expect(suddenChange(other)).toMatchObject({ measure: 0 });
+});
+
+test("an injury shows in a test that is seldom taken, with its date and a note", () => {
+  const { jumps } = inventedSeason("Ilka Brandmoor", 9);
+  // Hops tested at nine sessions; the last two a third lower.
+  const hops = jumps
+    .filter(({ test }) => test === "box jump")
+    .map((jump, s) => ({ ...jump, test: "hop", heightCm: s < 7 ? 30 + wobble(s) : 20 }));
+  const lone = { sets: [], jumps: hops };
+  const hold = squadHold({
+    index: squadIndex(lone, sessionDay(9)),
+    plates: [],
+    athletes: [],
+    rules: usualRules,
+  }).of("Ilka Brandmoor");
+  expect(hold.word).toBe("slipping");
+  expect(hold.sinceDay).toBe(sessionDay(7));
+  expect(hold.value).toMatchObject({ kind: "jump height", of: "hop" });
+});
+
+test("the range of onsets holds the middle four fifths of the evidence", () => {
+  expect(onsetRange(Float64Array.from([0, 1, 8, 1, 0]))).toEqual([1, 2]);
+  expect(onsetRange(Float64Array.from([0, 0.9, 8, 1.1, 0]))).toEqual([2, 3]);
+  expect(onsetRange(Float64Array.from([0, 0, 5]))).toEqual([2, 2]);
+  expect(onsetRange(new Float64Array(4))).toBeNull();
+});
+
+test("a season far longer than the rules' asks for a new baseline", () => {
+  const sets = Array.from({ length: 70 }, (_, s) =>
+    liftingSet({ day: sessionDay(2 * s), repSpeeds: [0.7 * (1 + 0.02 * wobble(s))] }),
+  );
+  const hold = squadHold({
+    index: squadIndex({ sets, jumps: [jumpAttempt({ day: sessionDay(0) })] }, sessionDay(140)),
+    plates: [],
+    athletes: [],
+    rules: { ...usualRules, seasonWeeks: 16 },
+  }).of("Ilka Brandmoor");
+  const long = hold.notes.find(({ code }) => code === "long-season");
+  expect(long?.facts.weeks).toBeGreaterThan(32);
+});
