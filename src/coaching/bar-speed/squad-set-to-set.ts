@@ -1,5 +1,4 @@
 import { accept, type Outcome, refuse } from "../../outcome";
-import type { Day } from "../calendar/day";
 import { exerciseKey } from "../record/exercise-key";
 import type { SpeedSet } from "../series/speed-set";
 import type { SquadIndex } from "../series/squad-index";
