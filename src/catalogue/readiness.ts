@@ -34,7 +34,7 @@ export const readinessFunction: SheetFunction = {
     {
       formula: '=READINESS("Tomas Reyerson", Sets!A:F, Jumps!A:D, Diary!A:E, B1)',
       args: ["Tomas Reyerson", exampleSets, exampleJumps, exampleDiary, "2026-05-21"],
-      result: [["well below usual", -2.96, "sleep 4.5 h, usual 7.7, 13 earlier days"]],
+      result: [["well below usual", -2.68, "sleep 4.5 h, usual 7.7, 13 earlier days"]],
     },
   ],
   compute: ([athletes, sets, jumps, diary, asOfCell, plates]) => {

@@ -1,6 +1,8 @@
 import {
   cumulativeSums,
   individualsChart,
+  sumsPlan,
+  weightedAverageLimit,
   weightedAverages,
 } from "../../src/statistics/control-chart";
 import charts from "./control-charts.json";
@@ -33,4 +35,40 @@ test("cumulative sums, and the first of them past the limit", () => {
     expectWithin(found.below[i]!, below[i]!, 1e-6);
   });
   expect(found.above.findIndex((sum) => sum > limit) + 1).toBe(firstSignal);
+});
+
+test("individuals chart with the exact constant 2/√π", () => {
+  const { values, exactConstant } = charts.individuals;
+  const found = figureOf(individualsChart(values, 2 / Math.sqrt(Math.PI)));
+  expectWithin(found.high, exactConstant.high, 1e-6);
+  expectWithin(found.low, exactConstant.low, 1e-6);
+});
+
+test("limits of weighted averages, settled and while they start", () => {
+  const { start, weight, limits } = charts.averages;
+  const settled = figureOf(weightedAverageLimit(limits.sd, weight, limits.width));
+  expectWithin(start + settled, limits.high, limits.tolerance);
+  expectWithin(start - settled, limits.low, limits.tolerance);
+  for (const [rows, half] of limits.starting) {
+    expectWithin(
+      figureOf(weightedAverageLimit(limits.sd, weight, limits.width, rows)),
+      half!,
+      1e-6,
+    );
+  }
+});
+
+test("slack and limit of the cumulative sums follow from the shift to be found", () => {
+  const { plan, slack, limit } = charts.sums;
+  const sdOfMeans = plan.sdOfOne / Math.sqrt(plan.ofMeans);
+  const found = figureOf(sumsPlan(sdOfMeans, sdOfMeans, plan.falseShare));
+  expectWithin(found.slack, plan.slack, 1e-9);
+  expectWithin(found.limit, plan.limit, plan.tolerance);
+  expectWithin(found.slack, slack, 1e-9);
+  expectWithin(found.limit, limit, plan.tolerance);
+});
+
+test("a weight or a share that cannot be is refused", () => {
+  expect(weightedAverageLimit(1, 0, 3)).toMatchObject({ ok: false });
+  expect(sumsPlan(1, 1, 1)).toMatchObject({ ok: false });
 });

@@ -33,6 +33,16 @@ test("mean speed of the whole lift: the line keeps within the published error", 
   }
 });
 
+test.each([
+  ["mean propulsive speed", curve.share, curve.points.map(([speed, share]) => [share!, speed!])],
+  ["mean speed", curve.meanSpeed.share, [...curve.meanSpeed.points, curve.meanSpeed.fast]],
+] as const)("the points of %s are the published equation's", (_, equation, points) => {
+  const { squared, linear, constant } = equation;
+  for (const [share, speed] of points) {
+    expectWithin(squared * speed! ** 2 + linear * speed! + constant, share!, 1e-3);
+  }
+});
+
 test("the parallel squat's straight line comes back from its own points", () => {
   const { points, intercept, slope } = curve.parallel;
   const line = figureOf(

@@ -1,5 +1,6 @@
 import { refuse } from "../../src/outcome";
 import { lineInterval, straightLine } from "../../src/statistics/straight-line";
+import braking from "./braking-distance.json";
 import { expectDigits, expectWithin, figureOf } from "./figure-of";
 import norris from "./nist-norris.json";
 import squat from "./squat-line.json";
@@ -12,6 +13,17 @@ const squatLine = figureOf(straightLine(squat.loads, squat.speeds));
 test.each(Object.entries(norris.expected))("Norris keeps its certified %s", (name, expected) => {
   expectDigits(norrisLine[name as keyof typeof norris.expected], expected, norris.tolerance);
 });
+
+test.each(braking.intervals)(
+  "stopping distance at 15: 95 % interval of a $of",
+  ({ of, low, high }) => {
+    const line = figureOf(straightLine(braking.x, braking.y));
+    const found = figureOf(lineInterval(line, braking.at, braking.share, of as "row" | "line"));
+    expectWithin(found.fitted, braking.fitted, braking.tolerance);
+    expectWithin(found.low, low, braking.tolerance);
+    expectWithin(found.high, high, braking.tolerance);
+  },
+);
 
 test("Norris at 500 keeps its 95 % prediction interval", () => {
   const { x, share, fitted, low, high, tolerance } = norris.row;

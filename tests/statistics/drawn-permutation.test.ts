@@ -24,6 +24,15 @@ test("drawn signs agree with the exact binomial share", () => {
   expect(Math.abs(found.p - 0.237885)).toBeLessThan(four);
 });
 
+test("signs turn as often as not: an uneven sample keeps its exact share too", () => {
+  // Fourteen of 18 ones keep their sign: 2·P(B(18, ½) ≥ 14) = 8096/262 144 = 0.030884. Were six signs
+  // in ten turned it would be near 0.05. Four SD of the draw, √(p(1 − p)/20 000) = 0.00122, are let pass.
+  const differences = Array.from({ length: 18 }, (_, i) => (i < 14 ? 1 : -1));
+  const found = figureOf(pairedPermutation(differences, seededChance("uneven")));
+  expect(found.exact).toBe(false);
+  expect(Math.abs(found.p - 0.030884)).toBeLessThan(0.0049);
+});
+
 test("drawn splits agree with the exact hypergeometric share", () => {
   // Eight of twelve ones in the first of two groups of twelve:
   // 2·P(X ≥ 8), X hypergeometric (24, 12, 12) = 0.220325.

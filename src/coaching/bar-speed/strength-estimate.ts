@@ -18,8 +18,10 @@ const leastSpread = 0.1;
 const widest = 0.1;
 
 /**
- * (minimum speed − intercept)/slope, with limits that hold whichever way the line is wrong (Fieller
- * 1954): the loads L at which (intercept + slope·L − minimum)² is no more than t² of its variance.
+ * (minimum speed − intercept − lead)/slope, the lead being how much faster than the line a first set is:
+ * strength is what a fresh athlete has, and a line through all sets lies below it. Limits that hold
+ * whichever way the line is wrong (Fieller 1954): the loads L at which (intercept + lead + slope·L −
+ * minimum)² is no more than t² of its variance.
  *
  * @param minimumSpeed speed of a best single in this lift, m/s
  * @returns refuses `strength-few-days`, `strength-loads-alike`, `strength-below-minimum` and
@@ -29,7 +31,8 @@ export function strengthEstimate(
   line: LoadSpeedLine,
   minimumSpeed: number,
 ): Outcome<StrengthEstimate> {
-  const { intercept: a, slope: b, recent } = line;
+  const { slope: b, recent } = line;
+  const a = line.intercept + line.firstSet.offset;
   if (recent.days < leastDays) return refuse("strength-few-days", { days: recent.days });
   const spread = (recent.heaviestKg - recent.lightestKg) / recent.heaviestKg;
   if (!(spread >= leastSpread)) {

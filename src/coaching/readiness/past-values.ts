@@ -5,15 +5,21 @@ import type { ReadinessSettings } from "./readiness-settings";
 export type Dated = { readonly day: Day; readonly value: number };
 
 /** The latest earlier values: up to twenty in the eight weeks before a day. */
+export function pastDays(
+  values: readonly Dated[],
+  before: Day,
+  { mostPast, pastDays: back }: ReadinessSettings,
+): readonly Dated[] {
+  return values.filter(({ day }) => day < before && day >= before - back).slice(-mostPast);
+}
+
+/** The same without their days. */
 export function pastValues(
   values: readonly Dated[],
   before: Day,
-  { mostPast, pastDays }: ReadinessSettings,
+  settings: ReadinessSettings,
 ): readonly number[] {
-  return values
-    .filter(({ day }) => day < before && day >= before - pastDays)
-    .slice(-mostPast)
-    .map(({ value }) => value);
+  return pastDays(values, before, settings).map(({ value }) => value);
 }
 
 const defaultWorth = 10;

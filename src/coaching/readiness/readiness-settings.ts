@@ -18,7 +18,11 @@ export type ReadinessSettings = {
   /** Reliability of a single reading. */
   readonly speedTrust: number;
   readonly jumpTrust: number;
-  /** Correlation of two diary items, of speed with jump, of either with the diary. */
+  /**
+   * Correlation of two diary items, of speed with jump, of either with the diary, before the squad's
+   * rows say better, and how many days of pairs that is worth.
+   */
+  readonly tieWorth: number;
   readonly betweenItems: number;
   readonly speedWithJump: number;
   /** Weak, as reviewed by Saw, Main & Gastin 2016 (Br J Sports Med 50:281–291). */
@@ -38,6 +42,7 @@ export const usualReadinessSettings: ReadinessSettings = {
   clip: 3.5,
   speedTrust: 0.75,
   jumpTrust: 0.65,
+  tieWorth: 40,
   betweenItems: 0.35,
   speedWithJump: 0.4,
   withDiary: 0.2,

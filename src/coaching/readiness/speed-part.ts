@@ -27,7 +27,7 @@ export function speedPart(
       ? againstLine(
           now.offLine,
           now.lineError,
-          { past: now.past, squadSd: squad.speed(lift), leastSd: least },
+          { past: now.past.map(({ value }) => value), squadSd: squad.speed(lift), leastSd: least },
           settings,
         )
       : null;

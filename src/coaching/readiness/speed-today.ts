@@ -4,6 +4,7 @@ import type { SquadLift } from "../bar-speed/squad-lift";
 import { lineRows } from "../bar-speed/squad-lines";
 import type { Day } from "../calendar/day";
 import type { SpeedSet } from "../series/speed-set";
+import type { Dated } from "./past-values";
 import type { ReadinessSettings } from "./readiness-settings";
 
 /** A day's speed against the athlete's load–speed line of the days before. */
@@ -14,7 +15,7 @@ export type SpeedToday = {
   readonly offLine: number;
   readonly lineError: number;
   /** The same of earlier days, latest last. */
-  readonly past: readonly number[];
+  readonly past: readonly Dated[];
 };
 
 /**
@@ -49,7 +50,7 @@ export function speedToday(
     usual,
     offLine: offLine(today),
     lineError: (100 * speedOnLine(line, today.loadKg!).error) / usual,
-    past: speaking.slice(-settings.mostPast).map(offLine),
+    past: speaking.slice(-settings.mostPast).map((set) => ({ day: set.day, value: offLine(set) })),
   };
 }
 

@@ -42,7 +42,7 @@ export function squadReadiness({
     const items = Object.fromEntries(diaryItems.map((item) => [item, scores.get(item) ?? null]));
     const judged = wordOfDay(
       { speed: scores.get("speed") ?? null, jump: scores.get("jump") ?? null, items },
-      settings,
+      { ...settings, ...squad.ties() },
     );
     return {
       athlete: rows?.athlete ?? name,

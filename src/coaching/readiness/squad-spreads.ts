@@ -4,12 +4,13 @@ import { lineRows } from "../bar-speed/squad-lines";
 import { testDays } from "../jumps/test-day";
 import type { Plate } from "../record/plate";
 import type { SquadIndex } from "../series/squad-index";
-import { itemByDay } from "./diary-items";
+import { diaryItems, itemByDay } from "./diary-items";
 import { jumpValues } from "./jump-values";
-import { pastValues, pooledSpread } from "./past-values";
+import { type Dated, pastDays, pooledSpread } from "./past-values";
 import type { ReadinessItem } from "./readiness";
 import { type ReadinessSettings, usualSpread } from "./readiness-settings";
 import { speedToday } from "./speed-today";
+import { squadTies } from "./squad-ties";
 
 export type SquadSpreads = ReturnType<typeof squadSpreads>;
 
@@ -21,7 +22,8 @@ export function squadSpreads(
   lineSettings: LineSettings,
 ) {
   const athletes = [...index.athletes.values()];
-  const upTo = index.asOf + 1;
+  // A day is no yardstick of itself.
+  const before = index.asOf;
   const lift = once((name: string) =>
     squadLift(
       athletes.map((athlete) => {
@@ -32,36 +34,59 @@ export function squadSpreads(
       lineSettings,
     ),
   );
+  const speeds = once((name: string) =>
+    athletes.map((athlete) => {
+      const sets = athlete.lifts.get(name) ?? [];
+      const last = sets[sets.length - 1];
+      return last ? (speedToday(sets, last.day, lift(name), settings)?.past ?? []) : [];
+    }),
+  );
+  const jumps = once((test: string) =>
+    athletes.map((athlete) => {
+      const days = testDays(athlete.jumps.get(test) ?? [], plates);
+      const values = jumpValues(days, days[days.length - 1]);
+      return values ? pastDays(values.dated, before, settings) : [];
+    }),
+  );
+  const items = once((item: ReadinessItem) =>
+    athletes.map(({ diary }) => pastDays(itemByDay(diary, item), before, settings)),
+  );
+  const ties = once((_: "squad") =>
+    squadTies(
+      athletes.map(({ lifts, jumps: tests }, at) => {
+        const lifted = longest(lifts);
+        const jumped = longest(tests);
+        return {
+          speed: lifted === null ? [] : speeds(lifted)[at]!,
+          jump: jumped === null ? [] : jumps(jumped)[at]!,
+          items: new Map(diaryItems.map((item) => [item, items(item)[at]!])),
+        };
+      }),
+      settings,
+    ),
+  );
   return {
     lift,
-    speed: once((name: string) =>
-      pooledSpread(
-        athletes.map((athlete) => {
-          const sets = athlete.lifts.get(name) ?? [];
-          const last = sets[sets.length - 1];
-          if (!last) return [];
-          return speedToday(sets, last.day, lift(name), settings)?.past ?? [];
-        }),
-        usualSpread.speed.sd,
-      ),
-    ),
-    jump: once((test: string) =>
-      pooledSpread(
-        athletes.map((athlete) => {
-          const days = testDays(athlete.jumps.get(test) ?? [], plates);
-          const values = jumpValues(days, days[days.length - 1]);
-          return values ? pastValues(values.dated, upTo, settings) : [];
-        }),
-        usualSpread.jump.sd,
-      ),
-    ),
-    item: once((item: ReadinessItem) =>
-      pooledSpread(
-        athletes.map(({ diary }) => pastValues(itemByDay(diary, item), upTo, settings)),
-        usualSpread[item].sd,
-      ),
-    ),
+    ties: () => ties("squad"),
+    speed: once((name: string) => pooledSpread(values(speeds(name)), usualSpread.speed.sd)),
+    jump: once((test: string) => pooledSpread(values(jumps(test)), usualSpread.jump.sd)),
+    item: once((item: ReadinessItem) => pooledSpread(values(items(item)), usualSpread[item].sd)),
   };
+}
+
+const values = (squad: readonly (readonly Dated[])[]) =>
+  squad.map((days) => days.map(({ value }) => value));
+
+/** The lift or test with most rows. */
+function longest(rows: ReadonlyMap<string, readonly unknown[]>): string | null {
+  let name: string | null = null;
+  let most = 0;
+  for (const [one, { length }] of rows) {
+    if (length <= most) continue;
+    name = one;
+    most = length;
+  }
+  return name;
 }
 
 function once<Key, Value>(work: (key: Key) => Value): (key: Key) => Value {

@@ -12,7 +12,7 @@ const diary: DiaryDay[] = Array.from({ length: last + 1 }, (_, s) => ({
   day: sessionDay(s),
   minute: null,
   athlete: "Ilka Brandmoor",
-  sleepH: 7.5 + 0.6 * wobble(s),
+  sleepH: 7.5 + 0.6 * wobble(3 * s + 1),
   sleepQuality: null,
   soreness: 2 + Math.round(wobble(4 * s)),
   fatigue: null,
