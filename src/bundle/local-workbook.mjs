@@ -3,6 +3,7 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { noHyphenation, openEndedRanges } from "./grid-library.mjs";
+import { chosenLanguage } from "./other-language.mjs";
 
 const root = join(dirname(fileURLToPath(import.meta.url)), "../..");
 const outdir = join(root, "dist/local");
@@ -10,7 +11,7 @@ const from = (path) => join(root, "src/local-host", path);
 const shared = {
   outdir,
   bundle: true,
-  plugins: [openEndedRanges, noHyphenation],
+  plugins: [chosenLanguage(), openEndedRanges, noHyphenation],
   logLevel: "error",
 };
 const program = {

@@ -2,6 +2,7 @@ import { join } from "node:path";
 import { build, transform } from "esbuild";
 import { declarations } from "./declarations.mjs";
 import { loaded, root } from "./loaded.mjs";
+import { chosenLanguage } from "./other-language.mjs";
 import { scriptEntry } from "./script-entry.mjs";
 import { withoutHelp } from "./without-help.mjs";
 import { withoutIdleModules } from "./without-idle-modules.mjs";
@@ -18,7 +19,7 @@ export async function script() {
     metafile: true,
     logLevel: "error",
     stdin: { contents: scriptEntry(catalogue), resolveDir: join(root, "src"), loader: "js" },
-    plugins: [withoutHelp],
+    plugins: [chosenLanguage(), withoutHelp],
     // The script as a whole is strict; each module need not say so again.
     tsconfigRaw: { compilerOptions: { strict: false, alwaysStrict: false } },
     format: "iife",

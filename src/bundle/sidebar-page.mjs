@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
+import { chosenLanguage } from "./other-language.mjs";
 
 /**
  * `dist/Sidebar.html`: one page with its style and script inside. The online host is said to strip
@@ -10,6 +11,7 @@ export default async function sidebarPage({ root, dist }) {
   const { outputFiles } = await build({
     entryPoints: [join(root, "src/sidebar/main.tsx")],
     bundle: true,
+    plugins: [chosenLanguage()],
     write: false,
     minify: true,
     format: "iife",
