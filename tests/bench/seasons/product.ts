@@ -56,7 +56,8 @@ export function productSays(
         since: season.sinceDay === null ? -1 : places[a]!.get(season.sinceDay)!,
         expected: before?.ok ? expectedSpeed(before.value, sessions[place]!.loadKg) : null,
         lineKg: now?.ok
-          ? (rules.minimumSpeed - speedOnLine(now.value, 0).speed) / now.value.slope
+          ? (rules.minimumSpeed - speedOnLine(now.value, 0).speed - now.value.firstSet.offset) /
+            now.value.slope
           : null,
         estimate: strength?.ok ? strength.value : null,
       });
