@@ -1,3 +1,4 @@
+import { recallWords } from "../words/remembered";
 import type { Workbook } from "./workbook";
 
 /** The platform keeps 9 kB a value, and a letter may take three bytes. */
@@ -17,26 +18,39 @@ export function rememberLong(workbook: Workbook, key: string, text: string): voi
       text.slice(part * partLength, (part + 1) * partLength),
     );
   }
-  workbook.remember(key, `${turn} ${parts}`);
+  workbook.remember(key, `${turn} ${parts} ${text.length}`);
   for (let part = 0; part < (before?.parts ?? 0); part++) {
     workbook.forget(`${key}.${before?.turn}.${part}`);
   }
 }
 
-/** The remembered text; null when there is none, or when a part of it is gone. */
+/**
+ * The remembered text; null when there is none. Throws a sentence when it came in part: taken for
+ * nothing, it would be written over, and what the coach answered would be lost.
+ */
 export function recallLong(workbook: Workbook, key: string): string | null {
   const head = headOf(workbook, key);
   if (head === null) return null;
   let text = "";
   for (let part = 0; part < head.parts; part++) {
-    const piece = workbook.recall(`${key}.${head.turn}.${part}`);
-    if (piece === null) return null;
-    text += piece;
+    text += workbook.recall(`${key}.${head.turn}.${part}`) ?? "";
   }
+  if (head.length !== null && text.length !== head.length) throw new Error(recallWords.inPart);
   return text;
 }
 
-function headOf(workbook: Workbook, key: string): { turn: number; parts: number } | null {
-  const head = /^([12]) (\d+)$/.exec(workbook.recall(key) ?? "");
-  return head ? { turn: Number(head[1]), parts: Number(head[2]) } : null;
+type Head = { readonly turn: number; readonly parts: number; readonly length: number | null };
+
+function headOf(workbook: Workbook, key: string): Head | null {
+  const found = workbook.recall(key);
+  if (found === null) return null;
+  // A head of an earlier version does not say the length.
+  const head = /^([12]) (\d+)(?: (\d+)|)$/.exec(found);
+  if (!head) throw new Error(recallWords.inPart);
+  const [, turn, parts, length] = head;
+  return {
+    turn: Number(turn),
+    parts: Number(parts),
+    length: length === undefined ? null : Number(length),
+  };
 }

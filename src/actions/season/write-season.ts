@@ -32,12 +32,13 @@ function writePlan(workbook: Workbook, plan: SeasonPlan): Done {
   const before = recallSeason(workbook);
   const { headings, cells, kept, during, after } = mergeSeason(tab, plan, before);
   if (cells.length > 0) remember(workbook, during);
-  for (const block of blocksOfCells(headings)) workbook.write(tab.tab.id, block);
-  for (const block of blocksOfCells(cells)) workbook.write(tab.tab.id, block);
+  // Shown as days before they are days: a writing that stops between the two is completed like any other.
   const columns = headings.filter(({ row }) => row === tab.headingRow).map((one) => one.column);
   for (const column of columns) {
     workbook.format(tab.tab.id, `${columnName(column)}${tab.headingRow}`, "d mmm");
   }
+  for (const block of blocksOfCells(headings)) workbook.write(tab.tab.id, block);
+  for (const block of blocksOfCells(cells)) workbook.write(tab.tab.id, block);
   if (JSON.stringify(after) !== JSON.stringify(before)) remember(workbook, after);
   const weeks = plan.athletes[0]?.weeks.length ?? 0;
   return { said: seasonWrittenWords(weeks, cells.length, kept) };
