@@ -1,0 +1,185 @@
+import { barLoad } from "../../../src/coaching/next-week/bar-load";
+import { dropHeight, equalPlates } from "../../../src/coaching/next-week/drop-height";
+import { blockOf, presentStep } from "../../../src/coaching/next-week/present-step";
+import { sessionSteps } from "../../../src/coaching/next-week/session-steps";
+import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
+import { jumpAttempt } from "../series/invented-season";
+import { day, plates, session } from "./written-squad";
+
+const name = "Ilka Brandmoor";
+const asOf = day("2026-06-28");
+const step = (sets: readonly LiftingSet[]) =>
+  presentStep(sets, name, asOf, ({ sets: planned }) => planned, 112);
+const week = (
+  iso: string,
+  of: Partial<Record<"sets" | "reps" | "loadKg", number>> = {},
+  over: Partial<LiftingSet> = {},
+) => session(name, iso, { sets: 5, reps: 5, loadKg: 70, markerKg: 55, ...of }, over);
+
+test("without a work set with a load there is no present step", () => {
+  expect(step([])).toBeNull();
+  expect(step(week("2026-06-23", {}, { loadKg: null }))).toBeNull();
+  expect(
+    step(session("Kofi Anstruther", "2026-06-23", { sets: 3, reps: 5, loadKg: 90, markerKg: 70 })),
+  ).toBeNull();
+  expect(step(week("2026-07-02"))).toBeNull();
+});
+
+test("what rows leave out is taken as usual: the bar, the hour; what is not known stays unknown", () => {
+  const bare = week(
+    "2026-06-23",
+    {},
+    { barKg: null, minute: null, repsInReserve: null, movedWell: null },
+  );
+  const work = bare.filter(({ kind }) => kind === "work");
+  expect(step(work)).toMatchObject({
+    block: { sets: 5, reps: 5 },
+    loadKg: 70,
+    barKg: 20,
+    movedWell: null,
+    volumeDone: true,
+    reserveSeen: null,
+    markerKg: null,
+  });
+  expect(step(week("2026-06-23"))).toMatchObject({ markerKg: 55, reserveSeen: 3, minute: 1080 });
+});
+
+test("repetitions are counted from speeds when they are not written, unknown without either", () => {
+  const speeds = [0.7, 0.69, 0.68, 0.67, 0.66];
+  expect(step(week("2026-06-23", {}, { reps: null, repSpeeds: speeds }))?.volumeDone).toBe(true);
+  expect(step(week("2026-06-23", {}, { reps: null, repSpeeds: speeds.slice(2) }))).toMatchObject({
+    block: { sets: 5, reps: 3 },
+    volumeDone: true,
+  });
+  expect(step(week("2026-06-23", {}, { reps: null }))?.volumeDone).toBeNull();
+  const [first, ...rest] = week("2026-06-23").filter(({ kind }) => kind === "work");
+  expect(step([first!, ...rest.map((set) => ({ ...set, reps: 4 }))])?.volumeDone).toBe(false);
+});
+
+test("movement is good when all sets were, poor when one was not, unknown when one is not written", () => {
+  const marked = (...marks: (boolean | null)[]) =>
+    step(
+      week("2026-06-23", { sets: marks.length })
+        .filter(({ kind }) => kind === "work")
+        .map((set, i) => ({ ...set, movedWell: marks[i]! })),
+    )?.movedWell;
+  expect([marked(true, true), marked(true, false, null), marked(true, null)]).toEqual([
+    true,
+    false,
+    null,
+  ]);
+});
+
+test("weeks at a step are counted until load or block differ", () => {
+  const sets = [
+    ...week("2026-06-02", { loadKg: 67.5 }),
+    ...week("2026-06-09"),
+    ...week("2026-06-16"),
+    ...week("2026-06-18"),
+    ...week("2026-06-23"),
+  ];
+  expect(step(sets)).toMatchObject({ weeksHeld: 3, firstTurn: true, lastDay: day("2026-06-23") });
+  expect(step([...sets, ...week("2026-06-25", { sets: 3 })])).toMatchObject({
+    block: { sets: 3, reps: 5 },
+    weeksHeld: 1,
+    firstTurn: false,
+  });
+});
+
+test.each([
+  [5, 5, 5, 5],
+  [3, 5, 3, 5],
+  [4, 3, 5, 3],
+  [2, 2, 3, 3],
+])("%i sets of %i repetitions are %i×%i", (sets, reps, blockSets, blockReps) => {
+  const work = week("2026-06-23", { sets, reps }).filter(({ kind }) => kind === "work");
+  expect(blockOf(work)).toEqual({ sets: blockSets, reps: blockReps });
+});
+
+test("the drop is the last one's, lower once contact lengthens, low for novices", () => {
+  const drop = (iso: string, dropCm: number | null, contactS: number | null = null) =>
+    jumpAttempt({ athlete: name, day: day(iso), test: "drop jump", dropCm, contactS });
+  const next = (
+    jumps: ReturnType<typeof drop>[],
+    experience: "novice" | "trained" | null = null,
+  ) => {
+    const { cm, reason } = dropHeight(jumps, name, asOf, experience, []);
+    return `${cm} ${reason}`;
+  };
+  expect(next([])).toBe("30 first drop");
+  expect(next([], "novice")).toBe("20 novice");
+  expect(next([drop("2026-06-23", null, 0.2)])).toBe("30 first drop");
+  expect(next([drop("2026-06-16", 50), drop("2026-06-23", 40), drop("2026-06-23", 45)])).toBe(
+    "45 as last",
+  );
+  expect(next([drop("2026-06-23", 40, 0.28), drop("2026-06-23", 40, 0.24)])).toBe(
+    "30 contact long",
+  );
+  expect(next([drop("2026-06-23", 40, 0.25)])).toBe("40 as last");
+  expect(next([drop("2026-06-23", 15, 0.3)])).toBe("10 contact long");
+  expect(next([drop("2026-06-23", 40, 0.3)], "novice")).toBe("20 novice");
+  expect(next([drop("2026-06-30", 50)])).toBe("30 first drop");
+});
+
+test("a drop is made of equal plates, never higher than wanted, of equal heights with the fewest", () => {
+  const plate = (massKg: number, thicknessCm: number, owned: number | null) => ({
+    row: 2,
+    massKg,
+    thicknessCm,
+    owned,
+  });
+  expect(equalPlates(30, [plate(20, 5, null), plate(15, 3, 20)])).toEqual(Array(6).fill(20));
+  expect(equalPlates(30, [plate(15, 3, 20), plate(20, 5, 6)])).toEqual(Array(6).fill(20));
+  expect(equalPlates(30, [plate(20, 5, 4), plate(15, 3.5, 8)])).toEqual(Array(8).fill(15));
+  expect(equalPlates(30, [plate(20, 0, 4)])).toEqual([]);
+});
+
+test("a load that the plates cannot make is the nearest under it, and the reason says so", () => {
+  expect(barLoad(72.5, 20, 70, plates)).toMatchObject({
+    loadKg: 72.5,
+    plates: [25, 1.25],
+    reasons: [],
+  });
+  expect(barLoad(72.5, 20, 70, [])).toEqual({
+    loadKg: 20,
+    plates: [],
+    reasons: [{ code: "plates-short", facts: { wanted: 72.5, kg: 20 } }],
+  });
+  expect(barLoad(15, 20, 10, plates)).toEqual({
+    loadKg: 10,
+    plates: [],
+    reasons: [{ code: "under-bar", facts: { wanted: 15, bar: 20 } }],
+  });
+  const pair = [{ row: 2, massKg: 10, thicknessCm: 2, owned: 2 }];
+  expect(barLoad(80, 20, 70, pair)).toMatchObject({
+    loadKg: 40,
+    reasons: [{ code: "plates-short" }],
+  });
+});
+
+test("sessions of a week stay alike, or step one by one with what to do otherwise", () => {
+  const given = {
+    block: { sets: 5, reps: 5 },
+    loadKg: 70,
+    guardKg: 110,
+    resetShare: 0,
+    stepKg: 2.5,
+    largestStep: 0.1,
+    count: 2,
+  };
+  expect(sessionSteps({ ...given, stepEach: false })).toEqual([
+    { block: given.block, loadKg: 70, otherwise: null },
+    { block: given.block, loadKg: 70, otherwise: null },
+  ]);
+  expect(sessionSteps({ ...given, stepEach: true })[1]).toEqual({
+    block: { sets: 3, reps: 5 },
+    loadKg: 72.5,
+    otherwise: { block: given.block, loadKg: 70 },
+  });
+  // Under a hopeless guard nothing steps on: the same again, and nothing depends on it.
+  expect(sessionSteps({ ...given, stepEach: true, guardKg: 1 })[1]).toEqual({
+    block: given.block,
+    loadKg: 70,
+    otherwise: null,
+  });
+});
