@@ -11,7 +11,7 @@ mkdirSync(dist, { recursive: true });
 const { text } = await script();
 writeFileSync(join(dist, "code.js"), text);
 copyFileSync(join(root, "appsscript.json"), join(dist, "appsscript.json"));
-for (const part of ["sidebar-page.mjs", "local-workbook.mjs"]) {
+for (const part of ["sidebar-page.mjs", "local-workbook.mjs", "warehouse.mjs"]) {
   const path = join(root, "src/bundle", part);
   if (existsSync(path)) await (await import(pathToFileURL(path).href)).default({ root, dist });
 }
