@@ -1,5 +1,6 @@
 import type { Day } from "../coaching/calendar/day";
 import { type SquadHold, squadHold } from "../coaching/hold/squad-hold";
+import { readinessSettingsAt } from "../coaching/readiness/rated-settings";
 import type { Readiness } from "../coaching/readiness/readiness";
 import { squadReadiness } from "../coaching/readiness/squad-readiness";
 import { type SquadIndex, squadIndex } from "../coaching/series/squad-index";
@@ -29,7 +30,11 @@ export function stateOfSquad(workbook: Workbook, today: Day): StateOfSquad {
     asOf,
     index,
     hold: squadHold({ index, plates: rows.plates, athletes: rows.athletes, rules: rows.rules }),
-    dayOf: squadReadiness({ index, plates: rows.plates }),
+    dayOf: squadReadiness({
+      index,
+      plates: rows.plates,
+      settings: readinessSettingsAt(rows.rules.falseFlagRate),
+    }),
   };
 }
 

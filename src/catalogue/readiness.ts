@@ -1,3 +1,4 @@
+import { readinessSettingsAt } from "../coaching/readiness/rated-settings";
 import { squadReadiness } from "../coaching/readiness/squad-readiness";
 import { squadIndex } from "../coaching/series/squad-index";
 import { accept } from "../outcome";
@@ -14,6 +15,7 @@ import {
   diaryParameter,
   jumpsParameter,
   platesParameter,
+  rulesParameter,
   setsParameter,
 } from "./parameters";
 import type { SheetFunction } from "./sheet-function";
@@ -28,6 +30,7 @@ export const readinessFunction: SheetFunction = {
     diaryParameter,
     asOfParameter,
     platesParameter,
+    rulesParameter,
   ],
   results: ["word", "size (own wobbles)", "main reason"],
   examples: [
@@ -37,15 +40,23 @@ export const readinessFunction: SheetFunction = {
       result: [["well below usual", -2.68, "sleep 4.5 h, usual 7.7, 13 earlier days"]],
     },
   ],
-  compute: ([athletes, sets, jumps, diary, asOfCell, plates]) => {
+  compute: ([athletes, sets, jumps, diary, asOfCell, plates, rulesCells]) => {
     const asked = askedAthletes(athletes);
     const asOf = thrown(readDayArgument(asOfCell));
-    const given = givenTables({ Sets: sets, Jumps: jumps, Diary: diary, Plates: plates }, [], asOf);
+    const given = givenTables(
+      { Sets: sets, Jumps: jumps, Diary: diary, Plates: plates, Rules: rulesCells },
+      [],
+      asOf,
+    );
     const index = squadIndex(
       { sets: given.rows("Sets"), jumps: given.rows("Jumps"), diary: given.rows("Diary") },
       asOf,
     );
-    const dayOf = squadReadiness({ index, plates: given.rows("Plates") });
+    const dayOf = squadReadiness({
+      index,
+      plates: given.rows("Plates"),
+      settings: readinessSettingsAt(given.rules.falseFlagRate),
+    });
     const names = given.namesUpTo(asOf);
     return rowsForAthletes(asked, 3, ({ athlete }) => {
       const known = knownAthlete(athlete, names, given.lookedIn);

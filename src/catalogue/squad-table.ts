@@ -4,6 +4,7 @@ import { racesOf } from "../coaching/diary/races-of";
 import type { SeasonHold } from "../coaching/hold/season-hold";
 import { squadHold } from "../coaching/hold/squad-hold";
 import { valueChange } from "../coaching/hold/value-change";
+import { readinessSettingsAt } from "../coaching/readiness/rated-settings";
 import { squadReadiness } from "../coaching/readiness/squad-readiness";
 import { seasonWeeks } from "../coaching/season/season-weeks";
 import { gymDays } from "../coaching/series/season-start";
@@ -84,7 +85,7 @@ export const squadTableFunction: SheetFunction = {
           "back squat speed",
           -0.108,
           0.03,
-          0.036,
+          0.038,
           "⠢⠌⠤⢄⣀⣀⣀",
           "21 May: well below usual",
           0,
@@ -98,7 +99,7 @@ export const squadTableFunction: SheetFunction = {
           "back squat speed",
           0.004,
           0.035,
-          0.041,
+          0.043,
           "⠔⠢⠢⠢⢄⠔⠢",
           "21 May: as usual",
           0,
@@ -133,7 +134,11 @@ export const squadTableFunction: SheetFunction = {
       athletes: asked.table?.records ?? [],
       rules: given.rules,
     });
-    const dayOf = squadReadiness({ index, plates: given.rows("Plates") });
+    const dayOf = squadReadiness({
+      index,
+      plates: given.rows("Plates"),
+      settings: readinessSettingsAt(given.rules.falseFlagRate),
+    });
     const picture = given.rules.plainPicture === 1 ? plainSeasonPicture : seasonPicture;
     const beside = given.unused.beside(asked.asked.map(({ athlete }) => athlete));
     const first = asked.asked.findIndex(({ athlete }) => athlete !== "");

@@ -27,7 +27,7 @@ export type ReadinessSettings = {
   readonly speedWithJump: number;
   /** Weak, as reviewed by Saw, Main & Gastin 2016 (Br J Sports Med 50:281–291). */
   readonly withDiary: number;
-  /** Normal quantiles at 2.5, 10 and 90 %. */
+  /** Normal quantiles at 2.5, 10 and 90 %: the words at the usual rate of false flags. */
   readonly wellBelow: number;
   readonly below: number;
   readonly above: number;

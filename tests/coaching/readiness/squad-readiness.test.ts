@@ -1,3 +1,4 @@
+import { readinessSettingsAt } from "../../../src/coaching/readiness/rated-settings";
 import { squadReadiness } from "../../../src/coaching/readiness/squad-readiness";
 import type { DiaryDay } from "../../../src/coaching/record/diary-day";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
@@ -96,4 +97,20 @@ test("the marker set speaks for the day when there is one", () => {
     .map((set) => ({ ...set, kind: "marker" as const, loadKg: 40, repSpeeds: [0.94], row: 1 }));
   const slowWork = slower(0.8);
   expect(read({ sets: [...markers, ...slowWork] }).parts[0]).toMatchObject({ today: 0.94 });
+});
+
+test("a squad that wants fewer false flags hears below usual later, and the rate is the share of a normal bell under it", () => {
+  const words = [0.33, 0.1, 0.02].map(
+    (rate) =>
+      squadReadiness({
+        index: squadIndex({ sets: slower(0.93), jumps, diary }, day),
+        plates: [],
+        settings: readinessSettingsAt(rate),
+      })("Ilka Brandmoor").word,
+  );
+  expect(words).toEqual(["well below usual", "below usual", "as usual"]);
+  // Standard normal table: 5 % below −1.645, 1.25 % below −2.241 (NIST/SEMATECH e-Handbook 1.3.6.7.1).
+  expect(readinessSettingsAt(0.05).below).toBeCloseTo(-1.645, 3);
+  expect(readinessSettingsAt(0.05).above).toBeCloseTo(1.645, 3);
+  expect(readinessSettingsAt(0.05).wellBelow).toBeCloseTo(-2.241, 3);
 });
