@@ -18,8 +18,8 @@ import type { TabMatter } from "../../src/rows/layout/tab-question";
 import { csvCells } from "../rows/layouts/csv-cells";
 import { opened } from "./opened";
 
-// Whole workbooks are calculated, and every action is run on each.
-jest.setTimeout(240_000);
+// Whole workbooks are calculated and compared after every action.
+jest.setTimeout(600_000);
 
 const bundleSource = readFileSync(join(__dirname, "../../dist/code.js"), "utf8");
 const own = new Set(["SQUAD_TABLE", "ROW_CHECK"]);
@@ -82,6 +82,8 @@ test.each(Object.keys(workbooks))("%s: every action leaves every cell as it was"
   const host = await opened({}, { tabs, ...rest, bundleSource });
   const names = tabs.map((tab) => tab.name);
   const seen = () => coaches(host.workbook(), names);
+  // The sample is large: one matter and one print there, all of them in the small workbooks.
+  const some = names.includes("Squad") ? 1 : undefined;
   const before = seen();
   expect(before.flatMap(({ cells }) => cells.flat().filter(Boolean)).length).toBeGreaterThan(50);
   const run = async <Answer>(called: string, message: object = {}): Promise<Answer> => {
@@ -107,7 +109,7 @@ test.each(Object.keys(workbooks))("%s: every action leaves every cell as it was"
     await host.settled();
   };
   const squad = await run<SquadView>("squadView", { today });
-  for (const { athlete } of squad.lines.slice(0, 2)) {
+  for (const { athlete } of squad.lines.slice(0, some ?? 2)) {
     await run("athleteView", { today, athlete });
     await run("diaryView", { today, athlete });
   }
@@ -125,8 +127,7 @@ test.each(Object.keys(workbooks))("%s: every action leaves every cell as it was"
   const [{ tabId, table }] = found as [SetUpView["tabs"][number]];
   await run("answerTable", { today, tabId, table });
   await run("forgetTable", { today, tabId });
-  // The sample is large: one matter there, every matter in the small workbooks.
-  const matters = Object.entries(wholeTab).slice(0, names.includes("Squad") ? 1 : undefined);
+  const matters = Object.entries(wholeTab).slice(0, some);
   for (const [about, answer] of matters) {
     await run("answerTab", { today, tabId, about, written: "", answer });
     await run("forgetTab", { today, tabId, about, written: "" });
@@ -151,7 +152,7 @@ test.each(Object.keys(workbooks))("%s: every action leaves every cell as it was"
   });
   const week = await run<WeekView>("weekView", { today, monday: null, changes: [] });
   const { monday } = week;
-  for (const kind of ["cards", "rack plan", "week page"])
+  for (const kind of ["cards", "rack plan", "week page"].slice(0, some))
     await run("printPages", { today, kind, monday, changes: [] });
   if (week.rowsToWrite > 0) {
     await run("writeWeek", { today, monday, changes: [], athletes: null });

@@ -165,3 +165,13 @@ test("pages are asked for with the week and the changes as shown, and come ready
   expect(again.pages).toEqual(pages);
   expect(again.pages).not.toBe(ready.pages);
 });
+
+test("where the host opens no print window, that is said and a window of their own is offered", () => {
+  const pages = { kind: "cards", said: "2 pages ready to print", cards: [] } as const;
+  const kept = after({ ...start, pages }, { type: "kept from printing" });
+  expect(kept.printKept).toBe(true);
+  expect(kept.said).toMatch(/Open the pages in a window of their own\.$/);
+  expect(update(kept, { type: "asked for window" })).toEqual({ state: kept, asks: [] });
+  expect(after(kept, { type: "opened window", given: true }).said).toBe("2 pages ready to print");
+  expect(after(kept, { type: "opened window", given: false }).said).toMatch(/allow pop-ups/);
+});

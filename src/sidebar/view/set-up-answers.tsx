@@ -54,6 +54,15 @@ function Said({
   return (
     <>
       <span>{label}</span>{" "}
+      {change && choices.length === 0 && (
+        <input
+          type="text"
+          aria-label={words.changeOf(label)}
+          value={chosen}
+          maxLength={80}
+          onChange={(event) => change((event.currentTarget as HTMLInputElement).value)}
+        />
+      )}
       {change && choices.length > 1 && (
         <select
           aria-label={words.changeOf(label)}
@@ -88,7 +97,11 @@ function changing(answer: SetUpAnswer, ask: AskServer) {
   const all = meaning ? [...choices, leave] : choices;
   return {
     choices: all,
-    chosen: all.find((one) => one.words === said || one.answer === said)?.answer ?? "",
+    // A lift, a name and a mass were typed: the words are the answer.
+    chosen:
+      all.length === 0
+        ? said
+        : (all.find((one) => one.words === said || one.answer === said)?.answer ?? ""),
     change: (chosen: string) => remember(answer, chosen, ask),
   };
 }

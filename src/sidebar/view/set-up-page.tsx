@@ -93,7 +93,8 @@ function TabRow({
   readonly tables: readonly string[];
   readonly ask: AskServer;
 }) {
-  const found = `${tab.tab}: ${words.found[tab.found]}${tab.rows > 0 ? `, ${tab.rows} rows` : ""}`;
+  const rows = tab.rows > 0 ? `, ${tab.rows} rows` : "";
+  const found = `${tab.tab}${rows}: ${words.found[tab.found]}`;
   return (
     <label class="field tab-row">
       <span>{found}</span>
