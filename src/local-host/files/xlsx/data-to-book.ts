@@ -1,3 +1,4 @@
+import type { WorkbookView } from "exceljs";
 import type { TabData, WorkbookData } from "../../workbook-data";
 import { fillMarks } from "./fill-marks";
 import { type Book, fillsKey, memoryTab, type Sheet, widthOf } from "./library";
@@ -6,6 +7,15 @@ import { same } from "./same-data";
 import { changedCells, clearFills, writeCell, writeFills } from "./write-cell";
 import { writeRules } from "./write-rules";
 
+const usualWindow: WorkbookView = {
+  x: 0,
+  y: 0,
+  width: 24_000,
+  height: 14_000,
+  firstSheet: 0,
+  activeTab: 0,
+  visibility: "visible",
+};
 /** The grid's usual column; wider or narrower ones are written to the file. */
 const usualPixels = 88;
 
@@ -34,6 +44,8 @@ export function dataToBook(
     writeTab(sheet, oldTabs.get(tab.name) ?? null, tab, book.properties.date1904 === true, own);
   });
   writeMemory(book, after, own);
+  // A tab's view names its window by number: there must be one (ECMA-376 part 1, 18.3.1.87).
+  if ((book.views ?? []).length === 0) book.views = [usualWindow];
 }
 
 /** A tab that stands in the old one's place under a new name is the old one renamed. */
