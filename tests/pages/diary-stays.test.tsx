@@ -4,7 +4,7 @@ import { serveRequest } from "../../src/actions/requests";
 import { Pages } from "../../src/pages/pages";
 import { sampleCells, sampleClub } from "../actions/sample-club";
 
-const kinds: readonly PageKind[] = ["cards", "rack plan", "week page"];
+const kinds: readonly PageKind[] = ["cards", "rack plan", "week page", "pictures"];
 const [foodAt, newAt, noteAt, privateAt] = [9, 10, 11, 12];
 const diary = sampleCells("Diary");
 

@@ -20,7 +20,7 @@ const asked = <Kind extends PageKind>(kind: Kind, ...changed: [MemoryWorkbook?, 
 };
 const cardOf = (cards: readonly CardPage[], name: string) =>
   cards.find(({ athlete }) => athlete === name);
-const kinds = ["cards", "rack plan", "week page"] as const;
+const kinds = ["cards", "rack plan", "week page", "pictures"] as const;
 
 test.each(kinds)(
   "%s are plain data, the same from JSON, and reading them changes no cell",
@@ -261,4 +261,16 @@ test("a card without a rack names what stands for the lift, has no marker, and t
   expect(paper.lines.find(({ athlete }) => athlete === "Tomas Reyerson")!.next).toBe(
     "2×5 leg press",
   );
+});
+
+test("charts of those who moved: the slipping first, two a page, nobody who holds", () => {
+  const { pictures } = asked("pictures");
+  const all = pictures.flatMap(({ athletes }) => athletes);
+  expect(all.map(({ word }) => word)).toEqual(["slipping", "slipping", "rising", "rising"]);
+  expect(all[0]!.athlete).toBe("Tomas Reyerson");
+  for (const { athletes } of pictures) expect(athletes.length).toBeLessThanOrEqual(2);
+  for (const { season, loadSpeed, sets, ahead } of all) {
+    expect([season, loadSpeed, sets].includes(null)).toBe(false);
+    expect(ahead).toHaveLength(4);
+  }
 });
