@@ -113,3 +113,26 @@ test("at twice the zoom the toolbar, grid and sidebar still stand side by side",
   expect(side.x + side.width).toBeLessThanOrEqual(640);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(640);
 });
+
+test("the program's end, and a workbook that cannot be opened, are said in words anybody can read", async () => {
+  const { page, served } = shown;
+  await served.close();
+  await page.getByText(/^The program in the terminal has ended/).waitFor();
+  expect(await faults(page, [".bar", ".messages"])).toEqual([]);
+  const broken = await servedPage({
+    workbook: null,
+    script: fixtureScript,
+    sidebar: "<p>Squad</p>",
+    store: {
+      opened: async () => {
+        throw new Error("The file is not an .xlsx workbook.");
+      },
+    },
+  });
+  try {
+    await broken.page.getByText("Not opened. The file is not an .xlsx workbook.").waitFor();
+    expect(await faults(broken.page, ["#page"])).toEqual([]);
+  } finally {
+    await broken.close();
+  }
+});
