@@ -23,14 +23,21 @@ export function weekCellWords({ kind, races }: PlannedWeek): string {
   return named.length === 0 ? kindWords[kind] : `${kindWords[kind]}: ${named.join(", ")}`;
 }
 
-/** "Season written: 12 weeks, 234 cells new or changed. Yours, kept: C5." */
-export function seasonWrittenWords(weeks: number, cells: number, kept: readonly string[]): string {
+/** "Season: 12 weeks, 234 cells written. Yours, kept: C5."; a length seldom raced is asked about. */
+export function seasonWrittenWords(
+  weeks: number,
+  cells: number,
+  kept: readonly string[],
+  unusual = false,
+): string {
   const done =
     cells === 0
       ? `Season: ${weeks} weeks, nothing to change.`
       : `Season: ${weeks} weeks, ${cells} ${cells === 1 ? "cell" : "cells"} written.`;
   const more = kept.length > 12 ? ` and ${kept.length - 12} more` : "";
-  return kept.length === 0 ? done : `${done} Yours, kept: ${kept.slice(0, 12).join(", ")}${more}.`;
+  const asked = unusual ? " Most are 16 to 20 weeks: is a race missing, or of another season?" : "";
+  const yours = kept.length === 0 ? "" : ` Yours, kept: ${kept.slice(0, 12).join(", ")}${more}.`;
+  return `${done}${yours}${asked}`;
 }
 
 /** The tab with our name holds something else. */

@@ -176,9 +176,10 @@ test("which values slip is one click from the squad, any rows not read two from 
 });
 
 test("the season is written in a tab of its own, races named", async () => {
+  await click(/^Set up/);
   await click("Write the Season tab");
   await inside()
-    .getByText(/^Season: \d+ weeks, \d+ cells written\.$/)
+    .getByText(/^Season: \d+ weeks, \d+ cells written\./)
     .waitFor(patient);
   const rows = await values(page, "Season");
   const tomas = rows.find((row) => row[0] === "Tomas Reyerson")!;

@@ -41,7 +41,7 @@ function writePlan(workbook: Workbook, plan: SeasonPlan): Done {
   for (const block of blocksOfCells(cells)) workbook.write(tab.tab.id, block);
   if (JSON.stringify(after) !== JSON.stringify(before)) remember(workbook, after);
   const weeks = plan.athletes[0]?.weeks.length ?? 0;
-  return { said: seasonWrittenWords(weeks, cells.length, kept) };
+  return { said: seasonWrittenWords(weeks, cells.length, kept, plan.unusualLength) };
 }
 
 function recallSeason(workbook: Workbook): SeasonWritten {

@@ -18,13 +18,15 @@ const squad = (more: readonly (readonly string[])[] = []) =>
     ],
     Races: [...races, ...more],
   });
+/** Four weeks of races are seldom a whole season, and that is asked about. */
+const asked = " Most are 16 to 20 weeks: is a race missing, or of another season?";
 type Book = ReturnType<typeof squad>;
 const season = (book: Book) => book.values(book.tabNamed("Season").id);
 const cells = (book: Book) => season(book).slice(3);
 
 test("weeks are columns from the first race to the last, athletes rows, races named", () => {
   const book = squad();
-  expect(writeSeason(book, today).said).toBe("Season: 4 weeks, 8 cells written.");
+  expect(writeSeason(book, today).said).toBe(`Season: 4 weeks, 8 cells written.${asked}`);
   const monday = (value: unknown) => (value instanceof Date ? value.getDate() : value);
   expect(season(book)[2]!.map(monday)).toEqual(["Athlete", 18, 25, 1, 8]);
   expect(cells(book)).toEqual([
@@ -43,7 +45,7 @@ test("writing again changes nothing and says so", () => {
   const book = squad();
   writeSeason(book, today);
   const before = book.all();
-  expect(writeSeason(book, today).said).toBe("Season: 4 weeks, nothing to change.");
+  expect(writeSeason(book, today).said).toBe(`Season: 4 weeks, nothing to change.${asked}`);
   expect(book.all()).toEqual(before);
 });
 
@@ -57,7 +59,7 @@ test("what the coach typed, emptied, moved or put beside it stays", () => {
   book.type("Season", 4, 2, "my note");
   book.type("Races", 3, 6, "A");
   expect(writeSeason(book, today).said).toBe(
-    "Season: 4 weeks, 1 cell written. Yours, kept: D4, E5.",
+    `Season: 4 weeks, 1 cell written. Yours, kept: D4, E5.${asked}`,
   );
   expect(cells(book)[0]).toEqual([
     "Tomas Reyerson",
@@ -80,7 +82,7 @@ test("a later race adds its weeks on the right, and an athlete a row below", () 
   });
   book.type("Athletes", 4, 1, "Priya Tellander");
   book.type("Athletes", 4, 2, "track");
-  expect(writeSeason(book, today).said).toBe("Season: 5 weeks, 7 cells written.");
+  expect(writeSeason(book, today).said).toBe(`Season: 5 weeks, 7 cells written.${asked}`);
   expect(cells(book).map((row) => [row[0], row[5]])).toEqual([
     ["Tomas Reyerson", "ordinary: R4 (C) 20 Jun"],
     ["Hamid Sorley", "ordinary: R4 (C) 20 Jun"],
@@ -121,6 +123,12 @@ test("a writing that fails at any one call is completed by writing again", () =>
     book.failAt = Number.POSITIVE_INFINITY;
     writeSeason(book, today);
     expect(cells(book)).toEqual(cells(whole));
-    expect(writeSeason(book, today).said).toBe("Season: 4 weeks, nothing to change.");
+    expect(writeSeason(book, today).said).toBe(`Season: 4 weeks, nothing to change.${asked}`);
   }
+});
+
+test("a season of 16 to 20 weeks is written without a question", () => {
+  // From Monday 18 May the race of 12 September lies in the seventeenth week.
+  const book = squad([["2026-09-12", "14:00", "R5", "all", "10 km", "A"]]);
+  expect(writeSeason(book, today).said).toBe("Season: 17 weeks, 34 cells written.");
 });
