@@ -10,11 +10,7 @@ export type RowIssueWords = {
   readonly whatToDo: string;
 };
 
-type Say = (issue: RowIssue) => {
-  readonly matters: string;
-  readonly todo: string;
-  readonly found?: string;
-};
+type Say = (issue: RowIssue) => readonly [whyItMatters: string, whatToDo: string, found?: string];
 
 const fact = (issue: RowIssue, name: string): string => String(issue.facts[name] ?? "");
 const column = (issue: RowIssue): string => {
@@ -36,238 +32,216 @@ const rowOut = "The whole row is left out of the figures.";
 const tableOut = "None of its rows can be used.";
 const left = (issue: RowIssue): string => (issue.dropsRow ? rowOut : cellOut);
 
-/** One sentence on why each issue matters and one on what to do, by code. */
+/** One sentence on why each issue matters and one on what to do, by code; what was found, where it is not the cell. */
 export const rowIssueSentences = {
-  "no-header": (issue) => ({
-    matters: tableOut,
-    todo: `Give the range with its header row; the ${issue.table} table needs columns for: ${fact(issue, "needed")}.`,
-    found: "no header row",
-  }),
-  "column-missing": (issue) => ({
-    matters: tableOut,
-    todo: `Add a column for “${fact(issue, "field")}”, or say under Set up which column it is.`,
-    found: `no column for “${fact(issue, "field")}”`,
-  }),
-  "needed-blank": (issue) => ({
-    matters: rowOut,
-    todo: `Fill in ${column(issue)}, or clear the whole row.`,
-    found: "blank",
-  }),
-  "load-blank": (issue) => ({
-    matters: "The set counts as done, but not for speed at a load.",
-    todo: `Type the load of this ${fact(issue, "exercise")} set.`,
-    found: "no load",
-  }),
-  "not-a-day": (issue) => ({
-    matters: left(issue),
-    todo: "Type the date as 2026-05-12, or pick it as a date.",
-  }),
-  "day-is-number": (issue) => ({
-    matters: rowOut,
-    todo: `Format the cell as a date${issue.facts.mend === undefined ? "" : ` (it would be ${fact(issue, "mend")})`}, or type the date again.`,
-  }),
-  "day-implausible": (issue) => ({
-    matters: left(issue),
-    todo: "Correct the year.",
-  }),
-  "date-order-unsettled": (issue) => ({
-    matters: `${left(issue)} It could be ${fact(issue, "either")} or ${fact(issue, "or")}, and nothing in the column says which.`,
-    todo: "Say under Set up whether the day or the month comes first, or type dates as 2026-05-12.",
-  }),
-  "year-missing": (issue) => ({
-    matters: left(issue),
-    todo: "Write the year once in the column or in the title above it.",
-  }),
-  "not-a-number": (issue) => ({
-    matters: left(issue),
-    todo: `Type one number in ${column(issue)}; words belong in the note.`,
-  }),
-  "date-in-number": (issue) => ({
-    matters: left(issue),
-    todo: `The spreadsheet made a date of what was typed in ${column(issue)}: format the cell as a number and type it again.`,
-  }),
-  implausible: (issue) => ({
-    matters: `${left(issue)} Plausible here: ${bounds(issue)}.`,
-    todo:
-      issue.facts.mendPiece === undefined
-        ? mended(issue, "Correct it, or clear the cell.")
-        : `Type ${fact(issue, "mendPiece")} for ${fact(issue, "piece")}, if that is what was meant.`,
-  }),
-  unsure: (issue) => ({
-    matters: left(issue),
-    todo: mended(issue, "Type the number without the question mark, or clear it."),
-  }),
-  "comma-unsettled": (issue) => ({
-    matters: `${left(issue)} It could be ${fact(issue, "either")} or ${fact(issue, "or")}.`,
-    todo: "Type the number without a thousands separator.",
-  }),
-  "wrong-unit": (issue) => ({
-    matters: left(issue),
-    todo: `Give ${column(issue)} in ${fact(issue, "unit")}, or change its heading.`,
-  }),
-  "unit-unsettled": (issue) => ({
-    matters: `No figure of ${column(issue)} is used: it could be ${fact(issue, "units")}.`,
-    todo: "Put the unit in the heading, for example “Load (kg)”, or answer the question under Set up.",
-  }),
-  "not-whole": (issue) => ({
-    matters: left(issue),
-    todo: `${column(issue)} takes whole numbers: correct it, or clear the cell.`,
-  }),
-  "word-unknown": (issue) => ({
-    matters: left(issue),
-    todo: `Use one of: ${fact(issue, "known")}.`,
-  }),
-  "not-yes-or-no": (issue) => ({
-    matters: /privat/i.test(fact(issue, "heading"))
+  "no-header": (issue) => [
+    tableOut,
+    `Give the range with its header row; the ${issue.table} table needs columns for: ${fact(issue, "needed")}.`,
+    "no header row",
+  ],
+  "column-missing": (issue) => [
+    tableOut,
+    `Add a column for “${fact(issue, "field")}”, or say under Set up which column it is.`,
+    `no column for “${fact(issue, "field")}”`,
+  ],
+  "needed-blank": (issue) => [rowOut, `Fill in ${column(issue)}, or clear the whole row.`, "blank"],
+  "load-blank": (issue) => [
+    "The set counts as done, but not for speed at a load.",
+    `Type the load of this ${fact(issue, "exercise")} set.`,
+    "no load",
+  ],
+  "not-a-day": (issue) => [left(issue), "Type the date as 2026-05-12, or pick it as a date."],
+  "day-is-number": (issue) => [
+    rowOut,
+    `Format the cell as a date${issue.facts.mend === undefined ? "" : ` (it would be ${fact(issue, "mend")})`}, or type the date again.`,
+  ],
+  "day-implausible": (issue) => [left(issue), "Correct the year."],
+  "date-order-unsettled": (issue) => [
+    `${left(issue)} It could be ${fact(issue, "either")} or ${fact(issue, "or")}, and nothing in the column says which.`,
+    "Say under Set up whether the day or the month comes first, or type dates as 2026-05-12.",
+  ],
+  "year-missing": (issue) => [
+    left(issue),
+    "Write the year once in the column or in the title above it.",
+  ],
+  "not-a-number": (issue) => [
+    left(issue),
+    `Type one number in ${column(issue)}; words belong in the note.`,
+  ],
+  "date-in-number": (issue) => [
+    left(issue),
+    `The spreadsheet made a date of what was typed in ${column(issue)}: format the cell as a number and type it again.`,
+  ],
+  implausible: (issue) => [
+    `${left(issue)} Plausible here: ${bounds(issue)}.`,
+    issue.facts.mendPiece === undefined
+      ? mended(issue, "Correct it, or clear the cell.")
+      : `Type ${fact(issue, "mendPiece")} for ${fact(issue, "piece")}, if that is what was meant.`,
+  ],
+  unsure: (issue) => [
+    left(issue),
+    mended(issue, "Type the number without the question mark, or clear it."),
+  ],
+  "comma-unsettled": (issue) => [
+    `${left(issue)} It could be ${fact(issue, "either")} or ${fact(issue, "or")}.`,
+    "Type the number without a thousands separator.",
+  ],
+  "wrong-unit": (issue) => [
+    left(issue),
+    `Give ${column(issue)} in ${fact(issue, "unit")}, or change its heading.`,
+  ],
+  "unit-unsettled": (issue) => [
+    `No figure of ${column(issue)} is used: it could be ${fact(issue, "units")}.`,
+    "Put the unit in the heading, for example “Load (kg)”, or answer the question under Set up.",
+  ],
+  "not-whole": (issue) => [
+    left(issue),
+    `${column(issue)} takes whole numbers: correct it, or clear the cell.`,
+  ],
+  "word-unknown": (issue) => [left(issue), `Use one of: ${fact(issue, "known")}.`],
+  "not-yes-or-no": (issue) => [
+    /privat/i.test(fact(issue, "heading"))
       ? "The row stays private until this is settled."
       : "It counts as not recorded.",
-    todo: `Type y or n in ${column(issue)}, or clear the cell.`,
-  }),
-  "not-a-time": () => ({
-    matters: "The row counts without a time of day.",
-    todo: "Type the time as 18:00.",
-  }),
-  "length-unsettled": () => ({
-    matters: `${cellOut} It could be hours and minutes or minutes and seconds.`,
-    todo: "Type it in minutes, or as h:mm:ss.",
-  }),
-  "distance-unsettled": () => ({
-    matters: `${cellOut} It could be metres or kilometres.`,
-    todo: "Type the unit beside it, for example “10 km”.",
-  }),
-  "doubled-row": (issue) => ({
-    matters: `It repeats row ${fact(issue, "earlierRow")} cell by cell; that row counts, this one does not.`,
-    todo: "Delete one of the two, or give it its own set number or time.",
-    found: "the same row again",
-  }),
-  "athlete-twice": (issue) => ({
-    matters: `The athlete is already in row ${fact(issue, "earlierRow")}; that row counts, this one does not.`,
-    todo: "Keep one row for each athlete.",
-  }),
-  "unknown-athlete": (issue) => ({
-    matters: "The rows count for a name that the Athletes table does not know.",
-    todo:
-      fact(issue, "near") === ""
-        ? "Correct the name, or add the athlete to the Athletes table."
-        : `Is this ${fact(issue, "near")}? Answer under Rows, or correct the name.`,
-  }),
-  "not-a-birth-year": () => ({
-    matters: "The athlete's age is not known, so under-18 rules may be missed.",
-    todo: "Type a year of four figures, or “U18”.",
-  }),
-  "supervisor-day": (issue) => ({
-    matters: "The supervisor is not counted, so nothing is proposed for an athlete under 18.",
-    todo:
-      issue.facts.either === undefined
-        ? "Write the day as “A. Name from 2026-05-05”."
-        : `Write the day as 2026-05-05: it could be ${fact(issue, "either")} or ${fact(issue, "or")}.`,
-  }),
-  "ends-before-start": (issue) => ({
-    matters: `${rowOut} It ends ${fact(issue, "until")}, before it starts ${fact(issue, "from")}.`,
-    todo: "Correct one of the two dates.",
-  }),
-  "no-figure": () => ({
-    matters: "The row counts as a test without a result.",
-    todo: "Fill in the height, the stack or the times.",
-    found: "no height, stack or time",
-  }),
-  "stack-unreadable": () => ({
-    matters: cellOut,
-    todo: "Write the plates from the bottom up as “5x15+5”: five of 15 kg and one of 5 kg.",
-  }),
-  "stack-count": (issue) => ({
-    matters: `${cellOut} ${fact(issue, "count")} equal plates is rather a mass written before its count.`,
-    todo: "Write the count first: “5x15” is five plates of 15 kg.",
-  }),
-  "athlete-missing": () => ({
-    matters: rowOut,
-    todo: "Say under Set up whose tab it is, or put the name above the block, in the tab's name, or in a column.",
-    found: "no athlete above this row",
-  }),
-  "day-missing": () => ({
-    matters: rowOut,
-    todo: "Put the day of the session above its rows, or in a column.",
-    found: "no day above this row",
-  }),
-  "exercise-missing": (issue) => ({
-    matters:
-      issue.column > 0 && issue.found === "" ? tableOut : "Nothing under this heading can be used.",
-    todo: "Name the lift under Set up, in the title above the block, in the tab's name, or in a column.",
-    found: "no exercise named",
-  }),
-  "row-unread": () => ({
-    matters: rowOut,
-    todo: "Put a header above it that names at least the load, or clear the row.",
-  }),
-  "bar-unsettled": (issue) => ({
-    matters: "The loads of this session are not used: the mass of the bar is in doubt.",
-    todo: `Answer the question under Set up, or write the bar without a question mark${issue.facts.said === undefined ? "" : `, for example “bar ${fact(issue, "said")}”`}.`,
-  }),
-  "scheme-unread": () => ({
-    matters: cellOut,
-    todo: "Write load, repetitions and sets as the heading says, for example “95x5x5 @ .62”.",
-  }),
-  "scheme-order-unsettled": () => ({
-    matters: `${cellOut} Sets and repetitions could be either way round.`,
-    todo: "Answer the question under Set up, or spell the order out once in the heading or title, for example “kg x sets x reps”.",
-  }),
-  "speeds-unsettled": () => ({
-    matters:
-      "The sets count without their speeds: these could be one for each set or one for each repetition.",
-    todo: "Answer the question under Set up, or say “per set” or “per rep” in the heading of the speeds.",
-  }),
-  "run-figure-unsettled": () => ({
-    matters: `${cellOut} It could be minutes or kilometres.`,
-    todo: "Answer the question under Set up, or say “min” or “km” in the title.",
-  }),
-  "run-unread": () => ({
-    matters: cellOut,
-    todo: "Write minutes or kilometres and the kind of run, for example “45 easy” or “10 km tempo”.",
-  }),
-  "race-without-runner": () => ({
-    matters: "The race counts for nobody.",
-    todo: "Mark who runs it, or clear the row.",
-    found: "nobody marked",
-  }),
-  "nothing-to-repeat": () => ({
-    matters: cellOut,
-    todo: "Write out what was done: there is nothing above or earlier in the week that it could repeat.",
-  }),
-  "copied-from-near-name": (issue) => ({
-    matters: `Load and scheme were copied from “${fact(issue, "from")}” in row ${fact(issue, "earlierRow")}, a near spelling of this name.`,
-    todo: "Spell the name the same way, or say under Rows that they are one athlete.",
-  }),
-  "jump-unread": () => ({
-    matters: cellOut,
-    todo: "Write a height, a stack such as “5x15+5”, or the times as the title says.",
-  }),
-  "day-questioned": (issue) => ({
-    matters: "The row counts on this day, which lies far from the other days of the table.",
-    todo:
-      issue.facts.mend === undefined
-        ? "Check the year, the month and the day."
-        : `Type ${fact(issue, "mend")}, if day and month were swapped while typing.`,
-  }),
-  "weekday-questioned": (issue) => ({
-    matters: `The row counts, but nobody else trained on a ${fact(issue, "weekday")}.`,
-    todo: `Type ${fact(issue, "mend")}, if day and month were swapped while typing.`,
-  }),
-  "plate-twice": (issue) => ({
-    matters: `Row ${fact(issue, "earlierRow")} already gives ${fact(issue, "massKg")} kg another thickness; that one is used.`,
-    todo: "Keep one thickness for each mass, or stack only plates of one maker.",
-  }),
-  "rule-unknown": () => ({
-    matters: "Nothing follows from this row.",
-    todo: "Use the name of a rule as Set up lists them under Rules.",
-  }),
-  "rule-twice": (issue) => ({
-    matters: `Row ${fact(issue, "earlierRow")} sets this rule already; that value is used.`,
-    todo: "Keep one row for each rule.",
-  }),
-  "rule-out-of-bounds": (issue) => ({
-    matters: `The usual value is used instead. Allowed: ${bounds(issue)}.`,
-    todo: mended(issue, "Type a value within the bounds."),
-  }),
+    `Type y or n in ${column(issue)}, or clear the cell.`,
+  ],
+  "not-a-time": () => ["The row counts without a time of day.", "Type the time as 18:00."],
+  "length-unsettled": () => [
+    `${cellOut} It could be hours and minutes or minutes and seconds.`,
+    "Type it in minutes, or as h:mm:ss.",
+  ],
+  "distance-unsettled": () => [
+    `${cellOut} It could be metres or kilometres.`,
+    "Type the unit beside it, for example “10 km”.",
+  ],
+  "doubled-row": (issue) => [
+    `It repeats row ${fact(issue, "earlierRow")} cell by cell; that row counts, this one does not.`,
+    "Delete one of the two, or give it its own set number or time.",
+    "the same row again",
+  ],
+  "athlete-twice": (issue) => [
+    `The athlete is already in row ${fact(issue, "earlierRow")}; that row counts, this one does not.`,
+    "Keep one row for each athlete.",
+  ],
+  "unknown-athlete": (issue) => [
+    "The rows count for a name that the Athletes table does not know.",
+    fact(issue, "near") === ""
+      ? "Correct the name, or add the athlete to the Athletes table."
+      : `Is this ${fact(issue, "near")}? Answer under Rows, or correct the name.`,
+  ],
+  "not-a-birth-year": () => [
+    "The athlete's age is not known, so under-18 rules may be missed.",
+    "Type a year of four figures, or “U18”.",
+  ],
+  "supervisor-day": (issue) => [
+    "The supervisor is not counted, so nothing is proposed for an athlete under 18.",
+    issue.facts.either === undefined
+      ? "Write the day as “A. Name from 2026-05-05”."
+      : `Write the day as 2026-05-05: it could be ${fact(issue, "either")} or ${fact(issue, "or")}.`,
+  ],
+  "ends-before-start": (issue) => [
+    `${rowOut} It ends ${fact(issue, "until")}, before it starts ${fact(issue, "from")}.`,
+    "Correct one of the two dates.",
+  ],
+  "no-figure": () => [
+    "The row counts as a test without a result.",
+    "Fill in the height, the stack or the times.",
+    "no height, stack or time",
+  ],
+  "stack-unreadable": () => [
+    cellOut,
+    "Write the plates from the bottom up as “5x15+5”: five of 15 kg and one of 5 kg.",
+  ],
+  "stack-count": (issue) => [
+    `${cellOut} ${fact(issue, "count")} equal plates is rather a mass written before its count.`,
+    "Write the count first: “5x15” is five plates of 15 kg.",
+  ],
+  "athlete-missing": () => [
+    rowOut,
+    "Say under Set up whose tab it is, or put the name above the block, in the tab's name, or in a column.",
+    "no athlete above this row",
+  ],
+  "day-missing": () => [
+    rowOut,
+    "Put the day of the session above its rows, or in a column.",
+    "no day above this row",
+  ],
+  "exercise-missing": (issue) => [
+    issue.column > 0 && issue.found === "" ? tableOut : "Nothing under this heading can be used.",
+    "Name the lift under Set up, in the title above the block, in the tab's name, or in a column.",
+    "no exercise named",
+  ],
+  "row-unread": () => [
+    rowOut,
+    "Put a header above it that names at least the load, or clear the row.",
+  ],
+  "bar-unsettled": (issue) => [
+    "The loads of this session are not used: the mass of the bar is in doubt.",
+    `Answer the question under Set up, or write the bar without a question mark${issue.facts.said === undefined ? "" : `, for example “bar ${fact(issue, "said")}”`}.`,
+  ],
+  "scheme-unread": () => [
+    cellOut,
+    "Write load, repetitions and sets as the heading says, for example “95x5x5 @ .62”.",
+  ],
+  "scheme-order-unsettled": () => [
+    `${cellOut} Sets and repetitions could be either way round.`,
+    "Answer the question under Set up, or spell the order out once in the heading or title, for example “kg x sets x reps”.",
+  ],
+  "speeds-unsettled": () => [
+    "The sets count without their speeds: these could be one for each set or one for each repetition.",
+    "Answer the question under Set up, or say “per set” or “per rep” in the heading of the speeds.",
+  ],
+  "run-figure-unsettled": () => [
+    `${cellOut} It could be minutes or kilometres.`,
+    "Answer the question under Set up, or say “min” or “km” in the title.",
+  ],
+  "run-unread": () => [
+    cellOut,
+    "Write minutes or kilometres and the kind of run, for example “45 easy” or “10 km tempo”.",
+  ],
+  "race-without-runner": () => [
+    "The race counts for nobody.",
+    "Mark who runs it, or clear the row.",
+    "nobody marked",
+  ],
+  "nothing-to-repeat": () => [
+    cellOut,
+    "Write out what was done: there is nothing above or earlier in the week that it could repeat.",
+  ],
+  "copied-from-near-name": (issue) => [
+    `Load and scheme were copied from “${fact(issue, "from")}” in row ${fact(issue, "earlierRow")}, a near spelling of this name.`,
+    "Spell the name the same way, or say under Rows that they are one athlete.",
+  ],
+  "jump-unread": () => [
+    cellOut,
+    "Write a height, a stack such as “5x15+5”, or the times as the title says.",
+  ],
+  "day-questioned": (issue) => [
+    "The row counts on this day, which lies far from the other days of the table.",
+    issue.facts.mend === undefined
+      ? "Check the year, the month and the day."
+      : `Type ${fact(issue, "mend")}, if day and month were swapped while typing.`,
+  ],
+  "weekday-questioned": (issue) => [
+    `The row counts, but nobody else trained on a ${fact(issue, "weekday")}.`,
+    `Type ${fact(issue, "mend")}, if day and month were swapped while typing.`,
+  ],
+  "plate-twice": (issue) => [
+    `Row ${fact(issue, "earlierRow")} already gives ${fact(issue, "massKg")} kg another thickness; that one is used.`,
+    "Keep one thickness for each mass, or stack only plates of one maker.",
+  ],
+  "rule-unknown": () => [
+    "Nothing follows from this row.",
+    "Use the name of a rule as Set up lists them under Rules.",
+  ],
+  "rule-twice": (issue) => [
+    `Row ${fact(issue, "earlierRow")} sets this rule already; that value is used.`,
+    "Keep one row for each rule.",
+  ],
+  "rule-out-of-bounds": (issue) => [
+    `The usual value is used instead. Allowed: ${bounds(issue)}.`,
+    mended(issue, "Type a value within the bounds."),
+  ],
 } as const satisfies Readonly<Record<string, Say>>;
 
 export type RowIssueCode = keyof typeof rowIssueSentences;
@@ -277,10 +251,10 @@ export function sayRowIssue(issue: RowIssue): RowIssueWords {
   const say: Say | undefined = (rowIssueSentences as Readonly<Record<string, Say>>)[issue.code];
   // A code without its sentence is our own mistake; a test walks every code.
   if (say === undefined) throw new Error(`no sentence for the row issue ${issue.code}`);
-  const { matters, todo, found } = say(issue);
+  const [whyItMatters, whatToDo, found] = say(issue);
   return {
     found: found ?? (issue.found === "" ? "blank" : `“${issue.found}”`),
-    whyItMatters: matters,
-    whatToDo: todo,
+    whyItMatters,
+    whatToDo,
   };
 }

@@ -1,21 +1,14 @@
+import { headings } from "./headings";
+
 /** Headings of the Races table, as coaches write them; the first of each is ours. */
 export const racesColumns = {
-  day: ["date", "day", "datum", "tag"],
-  start: ["start time", "start", "time", "gun", "startzeit", "uhrzeit"],
-  race: ["race", "event", "meeting", "competition", "rennen", "wettkampf", "name"],
-  who: [
-    "athlete or group or all",
-    "athlete",
-    "who",
-    "athletes",
-    "runner",
-    "group",
-    "athlete or group",
-    "for",
-    "wer",
-    "who runs",
-  ],
-  distance: ["distance", "km", "m", "strecke", "distanz", "length"],
-  surface: ["surface", "course", "untergrund", "on"],
-  matters: ["matters", "matters a/b/c", "priority", "a/b/c", "class", "wichtigkeit", "importance"],
+  day: headings("date|day|datum|tag"),
+  start: headings("start time|start|time|gun|startzeit|uhrzeit"),
+  race: headings("race|event|meeting|competition|rennen|wettkampf|name"),
+  who: headings(
+    "athlete or group or all|athlete|who|athletes|runner|group|athlete or group|for|wer|who runs",
+  ),
+  distance: headings("distance|km|m|strecke|distanz|length"),
+  surface: headings("surface|course|untergrund|on"),
+  matters: headings("matters|matters a/b/c|priority|a/b/c|class|wichtigkeit|importance"),
 } as const;
