@@ -21,6 +21,7 @@ if (sample !== null && !(Number.isInteger(sample) && sample > 0)) {
 const seed = words.includes("seed") ? words[words.indexOf("seed") + 1] : "holdline";
 const named = words.slice(0, words.findIndex((word) => word === "sample" || word === "seed") >>> 0);
 const places = named.length > 0 ? named : ["statistics", "coaching", "rows"];
+const tests = testFolders(places);
 const { jest } = JSON.parse(readFileSync("package.json", "utf8"));
 const folder = join(tmpdir(), `holdline-mutation-${process.pid}`);
 
@@ -43,6 +44,13 @@ mkdirSync("reports/mutation", { recursive: true });
 process.env.MUTATION_LINES = resolve(`reports/mutation/${name}-lines.txt`);
 writeFileSync(process.env.MUTATION_LINES, "");
 
+const copied = [
+  ...tests,
+  "mutation",
+  "published",
+  "coaching/series",
+  "coaching/worked-cases.json",
+].flatMap((one) => [`!tests/${one}`, `!tests/${one}/**`]);
 const results = await new Stryker({
   mutate: places.map((place) => (place.endsWith(".ts") ? `src/${place}` : `src/${place}/**/*.ts`)),
   plugins: ["@stryker-mutator/jest-runner", "./tests/mutation/plugins.mjs"],
@@ -53,7 +61,7 @@ const results = await new Stryker({
     enableFindRelatedTests: false,
     config: {
       ...jest,
-      testMatch: testFolders(places).map((one) => `<rootDir>/tests/${one}/**/*.test.(ts|tsx)`),
+      testMatch: tests.map((one) => `<rootDir>/tests/${one}/**/*.test.(ts|tsx)`),
       testSequencer: "<rootDir>/tests/mutation/near-first.cjs",
       // A busy machine and a source full of switches are slow, which is no fault.
       testTimeout: 120_000,
@@ -63,7 +71,7 @@ const results = await new Stryker({
   ignoreStatic: true,
   // No such file: the sources are read by swc and need nothing from it.
   tsconfigFile: "no-tsconfig.json",
-  ignorePatterns: ["dist", "reports", "coverage", "tests/browser", "tests/local-host", "*.log"],
+  ignorePatterns: ["*", "!package.json", "!src", "!src/**", "!tests", ...copied],
   tempDirName: folder,
   cleanTempDir: "always",
   reporters: ["progress-append-only", "lines"],

@@ -114,3 +114,10 @@ test("swapping rows or groups leaves the two-sided probability", () => {
     }),
   );
 });
+
+test("adjusted probabilities stay where they were given, one by one", () => {
+  // Hand-worked: 3·0.01 = 0.03, 3·0.02/2 = 0.03, 3·0.9/3 = 0.9.
+  expect(figureOf(adjustedForMany([0.9, 0.01, 0.02]))).toEqual([0.9, 0.03, 0.03]);
+  expect(figureOf(adjustedForMany([0, 1]))).toEqual([0, 1]);
+  expect(figureOf(adjustedForMany([]))).toEqual([]);
+});
