@@ -93,7 +93,7 @@ test.each(Object.keys(workbooks))("%s: every action leaves every cell as it was"
     expect([called, seen()]).toEqual([called, before]);
     return answer;
   };
-  /** An action that writes one cell of the coach's, which it names, and is then undone by hand. */
+  /** An action that writes one cell of the coach's, which it names; one Undo takes it back. */
   const runWriting = async (called: string, message: object, cell: string): Promise<void> => {
     asked.add(called);
     host.run(called, [message]);
@@ -103,10 +103,9 @@ test.each(Object.keys(workbooks))("%s: every action leaves every cell as it was"
       ({ was }) => was?.formula === undefined,
     );
     expect([called, changed.map(({ at }) => at)]).toEqual([called, [cell]]);
-    const [tab = "", at = ""] = cell.split("!");
-    const was = changed[0]?.was?.value ?? "";
-    host.tab(tab).getRange(at).setValue(was);
+    host.undo();
     await host.settled();
+    expect([called, "undone", seen()]).toEqual([called, "undone", before]);
   };
   const squad = await run<SquadView>("squadView", { today });
   for (const { athlete } of squad.lines.slice(0, some ?? 2)) {
