@@ -1,0 +1,112 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { requests } from "../../src/actions/requests";
+import { readCsvFolder } from "../../src/local-host/files/read-csv-folder";
+import type { CellData, TabData, WorkbookData } from "../../src/local-host/workbook-data";
+import { local } from "../local-host/built";
+
+// Two whole workbooks are read and written again and again.
+jest.setTimeout(240_000);
+
+const root = join(__dirname, "../..");
+const today = "2026-06-28";
+const monday = "2026-06-29";
+const changes: unknown[] = [];
+const ofToday = { today };
+
+type Line = readonly (CellData | null)[];
+
+/** Every athlete three times over, under names of their own, with all their rows. */
+function threeClubs(workbook: WorkbookData): WorkbookData {
+  const names = new Set(
+    (workbook.tabs.find(({ name }) => name === "Athletes")?.cells ?? [])
+      .slice(1)
+      .map((line) => line[0]?.value),
+  );
+  const renamed = (line: Line, letter: string): Line =>
+    line.map((cell) =>
+      cell && names.has(cell.value) ? { ...cell, value: `${String(cell.value)} ${letter}` } : cell,
+    );
+  const grown = (tab: TabData): TabData => {
+    const [head = [], ...rows] = tab.cells;
+    const own = rows.filter((line) => line.some((cell) => cell && names.has(cell.value)));
+    const more = ["B", "C"].flatMap((letter) => own.map((line) => renamed(line, letter)));
+    return { ...tab, cells: [head, ...rows, ...more] };
+  };
+  return { ...workbook, tabs: workbook.tabs.map(grown) };
+}
+
+/** Calls each action makes to the platform's services, one after another in one workbook. */
+async function callsOf(grow: (workbook: WorkbookData) => WorkbookData) {
+  const read = readCsvFolder(join(root, "sample-sheets"), new Set());
+  if (!read.ok) throw new Error(read.refusal.code);
+  const host = await local.openHost({
+    workbook: grow(read.value.workbook),
+    bundleSource: readFileSync(join(root, "dist/code.js"), "utf8"),
+    files: {},
+  });
+  const tabId = (name: string) => host.tab(name).getSheetId();
+  const athlete = "Tomas Reyerson";
+  const asked: readonly (readonly [keyof typeof requests, object])[] = [
+    ["squadView", ofToday],
+    ["athleteView", { ...ofToday, athlete }],
+    ["diaryView", { ...ofToday, athlete }],
+    ["rowCheck", ofToday],
+    ["setUpView", ofToday],
+    ["weekView", { ...ofToday, monday: null, changes }],
+    ["printPages", { ...ofToday, kind: "cards", monday: null, changes }],
+    ["printPages", { ...ofToday, kind: "rack plan", monday: null, changes }],
+    ["printPages", { ...ofToday, kind: "week page", monday: null, changes }],
+    ["writeWeek", { ...ofToday, monday, changes, athletes: null }],
+    ["weekView", { ...ofToday, monday, changes }],
+    ["writeWeek", { ...ofToday, monday, changes, athletes: null }],
+    ["takeBackWeek", { ...ofToday, monday }],
+    ["writeSeason", ofToday],
+    ["writeSeason", ofToday],
+    ["highlightSquad", {}],
+    ["goToCell", { tabId: tabId("Sets"), cell: "B2" }],
+    ["mendCell", { ...ofToday, tabId: tabId("Sets"), cell: "B2", found: "x", mend: "y" }],
+    ["answerName", { ...ofToday, written: "T. R.", athlete, same: true }],
+    ["forgetName", { ...ofToday, written: "T. R." }],
+    ["answerTable", { ...ofToday, tabId: tabId("Sets"), table: "Sets" }],
+    ["forgetTable", { ...ofToday, tabId: tabId("Sets") }],
+    ["writeDiaryAnswer", { ...ofToday, athlete, day: "2026-06-23", answer: "late train" }],
+    ["makeCleanTabs", ofToday],
+  ];
+  const counted = asked.map(([name, message], at) => {
+    host.calls.reset();
+    let refused = "";
+    try {
+      host.run(name, [message]);
+    } catch (failure) {
+      refused = (failure as Error).message;
+    }
+    return { action: `${at + 1} ${name}`, refused, counts: Object.fromEntries(host.calls.counts) };
+  });
+  const { length: athletes } = host.tab("Athletes").getDataRange().getValues();
+  host.dispose();
+  return { counted, athletes };
+}
+
+/** Calls to what the script remembers, which the platform keeps in pieces of 9 kB at most. */
+const isMemory = (call: string) => call.startsWith("Properties");
+const only = (counts: Readonly<Record<string, number>>, memory: boolean) =>
+  Object.fromEntries(Object.entries(counts).filter(([call]) => isMemory(call) === memory));
+
+test("no action reads or writes the sheet more often for three times the athletes and rows", async () => {
+  const small = await callsOf((workbook) => workbook);
+  const large = await callsOf(threeClubs);
+  expect(large.athletes).toBeGreaterThan(2.5 * small.athletes);
+  const besides = ({ counted }: typeof small) =>
+    counted.map(({ action, refused, counts }) => ({ action, refused, ...only(counts, false) }));
+  expect(besides(large)).toEqual(besides(small));
+  for (const { counts } of small.counted) {
+    // Nine tables and what was written before: each is read once, whatever the action.
+    expect(counts["Range.getValues"] ?? 0).toBeLessThanOrEqual(15);
+  }
+  // What was written in a week is remembered cell by cell; its pieces grow with it and no faster.
+  for (const [at, { counts }] of large.counted.entries()) {
+    for (const [call, count] of Object.entries(only(counts, true)))
+      expect(count).toBeLessThanOrEqual(3 * (small.counted[at]?.counts[call] ?? 0));
+  }
+});
