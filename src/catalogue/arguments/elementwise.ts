@@ -60,15 +60,21 @@ export function elementwise(
   let end = height;
   while (end > 0 && empty(end - 1)) end--;
   if (end === 0) thrown(refuse("argument-blank", { name: lists[0]!.name }));
-  const width = { of: 1 };
-  const answers = Array.from({ length: end }, (_, at) => {
-    const outcome = empty(at) ? accept("") : figure(...cellsOf(at));
+  let width = 1;
+  const answers: unknown[] = [];
+  const refused = new Set<number>();
+  for (let at = 0; at < end; at++) {
+    const outcome = empty(at) ? blank : figure(...cellsOf(at));
     const answer = outcome.ok ? outcome.value : refusalSentence(outcome.refusal);
-    if (Array.isArray(answer)) width.of = Math.max(width.of, answer.length);
-    return { answer, refused: !outcome.ok };
-  });
-  return answers.map(({ answer, refused }) => {
+    if (!outcome.ok) refused.add(at);
+    if (Array.isArray(answer) && answer.length > width) width = answer.length;
+    answers.push(answer);
+  }
+  if (width === 1) return answers.map((answer) => (Array.isArray(answer) ? answer : [answer]));
+  return answers.map((answer, at) => {
     if (Array.isArray(answer)) return answer;
-    return [answer, ...Array<string>(width.of - 1).fill(refused ? "–" : "")];
+    return [answer, ...Array<string>(width - 1).fill(refused.has(at) ? "–" : "")];
   });
 }
+
+const blank = accept("");

@@ -18,7 +18,8 @@ export function speedsFromCells(row: readonly unknown[]): Outcome<readonly numbe
   while (end > 0 && isBlank(row[end - 1])) end--;
   if (end === 0) return refuse("argument-blank", { name: "speeds" });
   const speeds: number[] = [];
-  for (const cell of row.slice(0, end)) {
+  for (let at = 0; at < end; at++) {
+    const cell = row[at];
     if (typeof cell === "number" && Number.isFinite(cell)) {
       speeds.push(cell);
       continue;

@@ -39,8 +39,9 @@ export function squadLines({
     const rows = rowsOf.get(athlete.key)!;
     const line = loadSpeedLine(rows, index.asOf, squad.prior, squad.settings, squad.leads.work);
     if (!line.ok) return refuse(line.refusal.code, { ...line.refusal.facts, exercise });
-    const all = lineRows(athlete.lifts.get(lift) ?? []);
-    return { ok: true, value: { ...line.value, otherSettingSets: all.length - rows.length } };
+    let withLoad = 0;
+    for (const { loadKg } of athlete.lifts.get(lift) ?? []) if (loadKg !== null) withLoad++;
+    return { ok: true, value: { ...line.value, otherSettingSets: withLoad - rows.length } };
   };
 }
 
