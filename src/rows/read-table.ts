@@ -1,5 +1,7 @@
 import type { Day } from "../coaching/calendar/day";
 import type { Cells } from "./cells";
+import { massUnitOf } from "./header/answered-mass-unit";
+import { carriedDown } from "./header/carried-down";
 import { type ColumnAnswers, withAnswers } from "./header/column-answers";
 import { neededFields } from "./header/columns";
 import { type ColumnDecision, type ColumnQuestion, decideColumns } from "./header/decide-columns";
@@ -13,7 +15,8 @@ import { constantsOf } from "./layout/tab-constants";
 import type { TabQuestion } from "./layout/tab-question";
 import { rowSamples, tabQuestions } from "./layout/tab-questions";
 import { titleYear } from "./layout/title-year";
-import { type NameAnswers, noNameAnswers, withNames } from "./name/name-answers";
+import { type NameAnswers, noNameAnswers } from "./name/name-answers";
+import { named } from "./name/named-reading";
 import type { Reading } from "./reading";
 import { withConstants } from "./table/constant-columns";
 import { type RowOf, viewReaders } from "./table/read-view";
@@ -22,7 +25,6 @@ import { unread } from "./table/unread";
 import { viewOf } from "./table/view-of";
 import type { TableName } from "./table-name";
 import type { TableView } from "./table-view";
-import { type Unit, unitOf } from "./value/units";
 
 export type ReadOptions = {
   /** The tab's name: it may be an athlete's, or carry a year. */
@@ -180,34 +182,4 @@ export function understandTable<T extends TableName>(
           : question,
     ),
   };
-}
-
-/** Names replaced where the coach has answered; tables without athletes stay as they are. */
-function named<Row>(reading: Reading<Row>, answers: NameAnswers): Reading<Row> {
-  if (answers.same.length === 0) return reading;
-  const records = reading.records as readonly (Row & { readonly athlete: string })[];
-  return typeof records[0]?.athlete === "string"
-    ? { ...reading, records: withNames(records, answers) }
-    : reading;
-}
-
-/** The unit of mass the coach named for any column; in a grid it holds for all loads. */
-function massUnitOf(answers: ColumnAnswers | null): Unit | null {
-  for (const { unit } of answers?.columns ?? []) {
-    const named = unit === undefined ? null : unitOf(unit);
-    if (named?.quantity === "mass") return named;
-  }
-  return null;
-}
-
-/** Decisions, with those columns marked whose blank cells repeat what stands above. */
-function carriedDown(
-  decisions: readonly ColumnDecision[],
-  view: TableView | null,
-): ColumnDecision[] {
-  return decisions.map((decision) =>
-    view?.fields[decision.field ?? ""]?.carried === true
-      ? { ...decision, carried: true }
-      : decision,
-  );
 }
