@@ -14,13 +14,15 @@
  *   by .4, 15 and not 17 % where one day in ten is 8 % off, and 48/70/82 found, not 34/56/71, where
  *   measures are independent;
  * - cut at 1.7 and three rows at least, 40/64/76 beside 41/62/74 cut at 2.1 and two rows;
+ * - last season's level as part of a baseline reading, where its rows are given: `lastSeasonLevels`;
  * - the limit grown with the sessions planned: one visit a week and two are flagged equally often.
  *
  * Tried and left out: the squad's common day taken off each value, from the squad's others on that day,
- * shrunk (found as many or one in a hundred fewer, and where a fifth of the noise is the squad's day
- * flagged as many: what a squad has in common for weeks cannot be told from a slip of all); a whole
- * session's score cut instead of each value (fewer); typical errors from the residuals on either
- * side of each onset, streams of two measures, a smooth cut of large scores (fewer).
+ * shrunk, with steps of the whole squad kept (39/60/72, not 35/58/69, where a fifth of the noise is the
+ * squad's day, but 38/63/74, not 40/64/75, in usual seasons; and a slow slide of the whole squad would be
+ * taken for its days; kept to what differs from the days around, 35/59/71 and no gain in usual
+ * seasons); a whole session's score cut as well as each value (fewer); typical errors from the residuals
+ * on either side of each onset, streams of two measures, a smooth cut of large scores (fewer).
  */
 export type HoldSettings = {
   /** Correlation of two measures of one session; a squad's own rows replace it. */

@@ -27,10 +27,12 @@ export function judgedSeason(
 ): SeasonHold {
   const { sessions, baselineSessions, window, rows } = season;
   const planned = plannedSessions(season, rules.seasonWeeks);
+  const levels = yardsticks.levelsOf(season);
   const watched = watchedSeason(
     season.measures.map(({ kind, stepPercent, loadErrors, earlier }, m) => ({
       values: season.values[m]!,
       earlier,
+      level: levels[m] ?? null,
       squadError: Math.max(yardsticks.errorOf(kind), stepError * stepPercent),
       ...(loadErrors ? { loadError: sessions.map((day) => loadErrors.get(day) ?? 0) } : {}),
     })),

@@ -1,4 +1,5 @@
 import { betweenMeasures } from "./between-measures";
+import { type LevelPrior, lastSeasonLevels } from "./last-season-level";
 import type { MeasureKind } from "./season-hold";
 import { serialCorrelation } from "./serial-correlation";
 import { runInflation } from "./serial-variance";
@@ -23,6 +24,8 @@ export type SquadYardsticks = {
   readonly serial: number;
   /** Correlation of two measures of one session. */
   readonly between: number;
+  /** What last season says of a season's levels, in order of its measures. */
+  readonly levelsOf: (season: AthleteSeason) => readonly (LevelPrior | null)[];
 };
 
 /** Pools every athlete's rows: the baselines for wobble, the season so far for what errs together. */
@@ -53,7 +56,13 @@ export function squadYardsticks(seasons: readonly AthleteSeason[]): SquadYardsti
     third: errorFrom("third"),
   };
   const errorOf = (kind: MeasureKind) => errors[slotOf[kind]];
-  return { errorOf, serial, between: betweenMeasures(seasons, errorOf) };
+  const levels = lastSeasonLevels(seasons, errorOf);
+  return {
+    errorOf,
+    serial,
+    between: betweenMeasures(seasons, errorOf),
+    levelsOf: (season) => levels.get(season) ?? [],
+  };
 }
 
 /**

@@ -2,7 +2,8 @@ import type { WatchedMeasure, WatchedSeason } from "./watched-season";
 
 /**
  * Running sums over sessions of a stream's weights, weighted scores and weighted load errors, and
- * the count of its rows; place t holds the sum before session t.
+ * the count of its rows; place t holds the sum before session t. What last season says of the level
+ * stands before the first session, as part of one more reading.
  *
  * A session's scores are averaged with shares a and weigh
  * (Σa)²/((1 − r)·Σa² + r·(Σa)²), for measures of one day share part of their error; with equal shares
@@ -21,6 +22,13 @@ export function streamSums(
   const score = new Float64Array(session + 2);
   const load = new Float64Array(session + 2);
   const rows = new Float64Array(session + 2);
+  for (const { level, baselineMean, errors } of measures) {
+    if (!level) continue;
+    const error = errors[session]!;
+    const worth = error ** 2 / level.variance;
+    weight[0]! += worth;
+    score[0]! += (worth * (level.mean - baselineMean)) / error;
+  }
   for (let s = 0; s <= session; s++) {
     let present = 0;
     let steadiness = 0;

@@ -1,5 +1,6 @@
 import type { HoldSettings } from "./hold-settings";
 import { usualHoldSettings } from "./hold-settings";
+import type { LevelPrior } from "./last-season-level";
 import { ownTypicalErrors } from "./own-typical-error";
 
 /** One measure over an athlete's sessions, as the evidence reads it. */
@@ -8,6 +9,8 @@ export type MeasureSeries = {
   readonly values: readonly number[];
   /** Runs of readings before the season, percent, for the typical error; left out when there are none. */
   readonly earlier?: readonly (readonly number[])[];
+  /** What last season says of the level; left out when there is none. */
+  readonly level?: LevelPrior | null;
   /** The squad's typical error, percent. */
   readonly squadError: number;
   /** Error, percent, that an uncertain slope adds at each session's load; left out when there is none. */
@@ -20,6 +23,7 @@ export type WatchedMeasure = {
   readonly place: number;
   readonly values: readonly number[];
   readonly loadError: readonly number[] | null;
+  readonly level: LevelPrior | null;
   /** Sessions from the season's first to the end of this measure's baseline. */
   readonly baselineSessions: number;
   readonly baselineRows: number;
@@ -50,7 +54,7 @@ export function watchedSeason(
 ): WatchedSeason {
   const sessions = series[0]?.values.length ?? 0;
   const measures: WatchedMeasure[] = [];
-  for (const [place, { values, earlier, squadError, loadError }] of series.entries()) {
+  for (const [place, { values, earlier, level, squadError, loadError }] of series.entries()) {
     let rows = 0;
     let sum = 0;
     let end = 0;
@@ -68,6 +72,7 @@ export function watchedSeason(
       place,
       values,
       loadError: loadError ?? null,
+      level: level ?? null,
       baselineSessions: Math.max(end, Math.min(baselineSessions, sessions)),
       baselineRows: rows,
       baselineMean: sum / rows,

@@ -1,0 +1,39 @@
+import { lastSeasonLevels } from "../../../src/coaching/hold/last-season-level";
+import type { AthleteSeason } from "../../../src/coaching/hold/squad-seasons";
+
+/** Athletes with a level last season and one in this season's baseline, read without error. */
+const squad = (...levels: [before: number, now: number][]) =>
+  levels.map(
+    ([before, now]) =>
+      ({
+        measures: [{ kind: "jump height", earlier: [Array.from({ length: 20 }, () => before)] }],
+        values: [Array.from({ length: 6 }, () => now)],
+        baselineSessions: 6,
+      }) as unknown as AthleteSeason,
+  );
+const levelsOf = (seasons: readonly AthleteSeason[]) => {
+  const levels = lastSeasonLevels(seasons, () => 4);
+  return seasons.map((season) => levels.get(season)![0]!);
+};
+const even = (count: number) =>
+  Array.from({ length: count }, (_, a): [number, number] => [100, 103 + (a % 2 ? 5 : -5)]);
+
+test("what the squad moved between the seasons is expected of each athlete", () => {
+  for (const level of levelsOf(squad(...even(12)))) expect(level!.mean).toBeCloseTo(103, 9);
+});
+
+test("the more athletes move apart between seasons, the less the last one says", () => {
+  const [wide] = levelsOf(squad(...even(12)));
+  const [near] = levelsOf(squad(...even(12).map(([b]): [number, number] => [b, 103])));
+  expect(wide!.variance).toBeGreaterThan(20);
+  expect(near!.variance).toBeLessThan(6);
+  expect(near!.variance).toBeGreaterThan(4);
+});
+
+test("an athlete far off last season, and a squad of fewer than ten, are told nothing", () => {
+  const still = Array.from({ length: 14 }, (): [number, number] => [100, 100]);
+  const levels = levelsOf(squad(...still, [100, 80]));
+  expect(levels[0]).not.toBeNull();
+  expect(levels[14]).toBeNull();
+  expect(levelsOf(squad(...even(9))).every((level) => level === null)).toBe(true);
+});
