@@ -154,7 +154,7 @@ test("the squad, the rows and the set-up can be read by everybody", async () => 
     ["Set up", "Find tables again"],
   ] as const) {
     await click(new RegExp(`^${view}`));
-    await inside().getByText(there).first().waitFor(patient);
+    await inside().locator("main").getByText(there).first().waitFor(patient);
     await quiet();
     expect([view, await seriousFindings()]).toEqual([view, []]);
   }
