@@ -1,5 +1,4 @@
-import { certain } from "../../outcome";
-import { normalQuantile } from "../../statistics/distributions";
+import { normalDeviate } from "../../statistics/normal-deviate";
 import { type ReadinessSettings, usualReadinessSettings } from "./readiness-settings";
 
 /** Of the ordinary days called below usual, the share called well below usual. */
@@ -12,11 +11,11 @@ const wellBelowShare = 1 / 4;
  * @param rate share of ordinary days, above 0 and below 1
  */
 export function readinessSettingsAt(rate: number): ReadinessSettings {
-  const below = certain(normalQuantile(rate));
+  const below = normalDeviate(rate);
   return {
     ...usualReadinessSettings,
     below,
     above: -below,
-    wellBelow: certain(normalQuantile(rate * wellBelowShare)),
+    wellBelow: normalDeviate(rate * wellBelowShare),
   };
 }

