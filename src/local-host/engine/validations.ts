@@ -1,4 +1,4 @@
-import { DataValidationType } from "@univerjs/core";
+import { DataValidationRenderMode, DataValidationType } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { deserializeListOptions } from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
@@ -32,6 +32,8 @@ export function setList(
     .requireValueInList([...list.values])
     .setAllowInvalid(!refuses)
     .setOptions({
+      // An arrow beside the cell: a name can be typed straight in, the list opens from the arrow.
+      renderMode: DataValidationRenderMode.ARROW,
       showErrorMessage: refuses,
       error: list.help ?? `Choose one of: ${list.values.join(", ")}.`,
       ...(list.help !== undefined && { prompt: list.help, showInputMessage: true }),

@@ -54,7 +54,7 @@ export function gridPlugins(container: HTMLElement): readonly GridPlugin[] {
     [UniverSheetsFormulaUIPlugin, {}],
     [UniverDataValidationPlugin, {}],
     [UniverSheetsDataValidationPlugin, {}],
-    [UniverSheetsDataValidationUIPlugin, {}],
+    [UniverSheetsDataValidationUIPlugin, { showEditOnDropdown: false, showSearchOnDropdown: false }],
     [UniverSheetsConditionalFormattingPlugin, {}],
     [UniverSheetsConditionalFormattingUIPlugin, {}],
     [UniverSheetsNotePlugin, {}],
