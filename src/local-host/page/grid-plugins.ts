@@ -54,7 +54,10 @@ export function gridPlugins(container: HTMLElement): readonly GridPlugin[] {
     [UniverSheetsFormulaUIPlugin, {}],
     [UniverDataValidationPlugin, {}],
     [UniverSheetsDataValidationPlugin, {}],
-    [UniverSheetsDataValidationUIPlugin, { showEditOnDropdown: false, showSearchOnDropdown: false }],
+    [
+      UniverSheetsDataValidationUIPlugin,
+      { showEditOnDropdown: false, showSearchOnDropdown: false },
+    ],
     [UniverSheetsConditionalFormattingPlugin, {}],
     [UniverSheetsConditionalFormattingUIPlugin, {}],
     [UniverSheetsNotePlugin, {}],
