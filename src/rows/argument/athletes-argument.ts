@@ -41,7 +41,8 @@ export function readAthletesArgument(argument: unknown): AthletesArgument {
     if (headed >= 0 && headed < 10) return wholeTable(cells, headed);
   }
   const flat = cells.length === 1 ? (cells[0] ?? []) : cells.map((line) => line[0]);
-  const names = flat.map(nameOf);
+  // A hole in a row is a blank cell: `map` would leave it a hole.
+  const names = Array.from(flat, nameOf);
   const start = names[0] !== undefined && isHeading(names[0]) ? 1 : 0;
   return { asked: untilLastFilled(names.slice(start)), single: false, table: null };
 }

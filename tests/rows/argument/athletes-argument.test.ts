@@ -47,3 +47,13 @@ test("an empty range asks about nobody", () => {
   expect(names([])).toEqual([]);
   expect(names([[""], [""]])).toEqual([]);
 });
+
+test("a hole between two names is a blank cell, and keeps its row", () => {
+  const holed: unknown[] = ["Ilka Brandmoor"];
+  holed[2] = "Dario Quell";
+  expect(readAthletesArgument([holed]).asked.map(({ athlete }) => athlete)).toEqual([
+    "Ilka Brandmoor",
+    "",
+    "Dario Quell",
+  ]);
+});
