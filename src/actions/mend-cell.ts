@@ -9,7 +9,9 @@ import type { Workbook } from "./workbook";
 
 /**
  * Writes a proposed value into the one cell it was proposed for, as an ordinary edit, and only while
- * the cell still holds what was found there and the same proposal stands. Throws a sentence otherwise.
+ * the cell still holds what was found there and the same proposal stands. A cell that holds the
+ * proposal already is left as it is: an answer that was lost may be asked for again. Throws a sentence
+ * otherwise.
  */
 export function mendCell(
   workbook: Workbook,
@@ -26,6 +28,10 @@ export function mendCell(
     );
     const { row, column } = cellPlace(asked.cell);
     const before = foundText(workbook.values(asked.tabId)[row - 1]?.[column - 1]);
+    if (!problem && asked.mend !== null && before === asked.mend) {
+      const tab = workbook.tabs().find(({ id }) => id === asked.tabId);
+      return { said: mendWords.already(tab?.name ?? "", asked.cell, asked.mend) };
+    }
     if (!problem || problem.mend === null)
       throw new Error(mendWords.changedSince(asked.cell, before, asked.found));
     // A day is written as a day: as text it would be another kind of cell than those around it.

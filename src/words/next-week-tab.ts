@@ -78,6 +78,10 @@ export function notOurTabWords(tab: string, missing: readonly string[]): string 
 }
 
 /** A line stands twice, so neither can be replaced safely. */
+export function tabGoneWords(tab: string): string {
+  return `The tab ${tab} was not found a moment ago. Ask again; what was written stays.`;
+}
+
 export function lineTwiceWords(tab: string, line: string, rows: readonly number[]): string {
   return `In ${tab}, the line “${line}” stands in rows ${rows.join(" and ")}. Nothing was written. Delete one and write again.`;
 }

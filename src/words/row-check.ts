@@ -9,6 +9,8 @@ export function rowsReadWords(read: number, filled: number): string {
 export const mendWords = {
   done: (tab: string, cell: string, before: string, mend: string): string =>
     `${tab} ${cell}: ${before} is now ${mend}. Undo takes it back.`,
+  already: (tab: string, cell: string, mend: string): string =>
+    `${tab} ${cell} holds ${mend} already.`,
   /** `found` as it was listed, in its quotation marks. */
   changedSince: (cell: string, holds: string, found: string): string => {
     const now = holds === "" ? "is blank" : `holds “${holds}”`;

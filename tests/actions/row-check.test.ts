@@ -125,6 +125,12 @@ test("a cell changed since it was listed is not written, though the same value i
   expect(book.all()).not.toEqual(before);
   ask(book, "mendCell", { tabId, cell, found, mend });
   expect(book.values(tabId)[2]![5]).toBe(0.62);
+  // Its answer lost on the way, the sidebar may ask again: nothing is written twice.
+  const mended = book.all();
+  expect(ask(book, "mendCell", { tabId, cell, found, mend })).toMatchObject({
+    said: "Sets F3 holds 0.62 already.",
+  });
+  expect(book.all()).toEqual(mended);
 });
 
 test("kinds are counted in plain words", () => {

@@ -4,6 +4,7 @@ import {
   lineTwiceWords,
   nextWeekHeadings,
   notOurTabWords,
+  tabGoneWords,
   weekTitleWords,
 } from "../../words/next-week-tab";
 import { ownTabNames } from "../../words/tabs";
@@ -57,6 +58,13 @@ const looks = { key: "next week looks", version: "1" } as const;
 /** The tab that bears our name; null when there is none. */
 export function findWeekTab(workbook: Workbook): Tab | null {
   return workbook.tabs().find(({ name }) => name === ownTabNames.nextWeek) ?? null;
+}
+
+/** The tab that bears our name, where it was there a moment ago. Throws a sentence when it has gone. */
+export function presentWeekTab(workbook: Workbook): Tab {
+  const tab = findWeekTab(workbook);
+  if (!tab) throw new Error(tabGoneWords(ownTabNames.nextWeek));
+  return tab;
 }
 
 /**

@@ -10,7 +10,7 @@ import { blocksOfCells } from "./blocks-of-cells";
 import { forgetChanges } from "./coach-changes";
 import { mergeWeek, type WeekMerge } from "./merge-week";
 import { assertWritable, lineName, type PlannedLine } from "./plan-lines";
-import { ensureWeekTab, findWeekTab, readWeekTab } from "./week-tab";
+import { ensureWeekTab, findWeekTab, presentWeekTab, readWeekTab } from "./week-tab";
 import { earlierTexts, recallWritten, rememberWritten, type WrittenBefore } from "./written-before";
 
 /** A week's lines to stand in the tab. */
@@ -77,7 +77,7 @@ export function takeBackWeek(workbook: Workbook, monday: string): Done {
 
 /** The title names the weeks that stand in the tab, as long as it is still ours. */
 function retitle(workbook: Workbook): void {
-  const { tab, rowOf, text } = readWeekTab(workbook, findWeekTab(workbook)!);
+  const { tab, rowOf, text } = readWeekTab(workbook, presentWeekTab(workbook));
   const mondays = [...new Set([...rowOf.keys()].flatMap((name) => mondayOfLine(name) ?? []))];
   const now = text(1, 1);
   if (mondays.length === 0 || !isWeekTitle(now)) return;
@@ -88,7 +88,7 @@ function retitle(workbook: Workbook): void {
 const mondayOfLine = (name: string) => /^(\d{4}-\d{2}-\d{2}) /.exec(name)?.[1] ?? null;
 
 function merged(workbook: Workbook, { monday, lines, athletes }: WeekToWrite): WeekMerge {
-  const tab = readWeekTab(workbook, findWeekTab(workbook)!);
+  const tab = readWeekTab(workbook, presentWeekTab(workbook));
   const asked = athletes === null ? null : new Set(athletes);
   const scope = (name: string) =>
     name.startsWith(`${monday} `) &&
@@ -105,7 +105,7 @@ function merged(workbook: Workbook, { monday, lines, athletes }: WeekToWrite): W
 function carryOut(workbook: Workbook, { cells, written }: WeekMerge): void {
   const before = recallWritten(workbook);
   const same = JSON.stringify(before) === JSON.stringify(written);
-  const tab = findWeekTab(workbook)!;
+  const tab = presentWeekTab(workbook);
   if (cells.length > 0) rememberWritten(workbook, both(before, written));
   for (const block of blocksOfCells(cells)) workbook.write(tab.id, block);
   if (!same || cells.length > 0) rememberWritten(workbook, written);

@@ -77,6 +77,8 @@ test("speeds written together go to the sets they belong to", () => {
   expect(shown([0.6, 0.58, 0.57], 3, 3, null)).toBeUndefined();
   expect(shown([0.6, 0.58, 0.57], 3, 3, "each set")).toEqual([0.6, 0.58, 0.57]);
   expect(shown([0.6, 0.58], 3, 5, "each set")).toEqual([0.6, 0.58, null]);
+  // Said to be a set's each, five are too many for three sets, though each set has five repetitions.
+  expect(shown([0.6, 0.58, 0.57, 0.55, 0.54], 3, 5, "each set")).toBeUndefined();
   expect(shown([0.6, 0.58], 3, 5, "each rep")).toEqual(["0.6 0.58", null, null]);
   expect(shown([0.6, 0.58, 0.57, 0.55], 3, 5, null)).toBeUndefined();
   expect(["speeds je satz", "rep speeds", "speed"].map(figuresFor)).toEqual([

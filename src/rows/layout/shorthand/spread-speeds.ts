@@ -27,7 +27,8 @@ export function spreadSpeeds(
   // Five sets of five with five speeds could be either; only the heading can say.
   if (perSet && (said === "each set" || reps !== speeds.length))
     return spread.map((_, at) => ({ reps: [], single: speeds[at] ?? null }));
-  return speeds.length === reps && !perSet ? first({ reps: speeds, single: null }) : null;
+  const oneSet = said === null && speeds.length === reps && !perSet;
+  return oneSet ? first({ reps: speeds, single: null }) : null;
 }
 
 /** Whether words say that figures are for each set or for each repetition. */
