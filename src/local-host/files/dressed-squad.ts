@@ -9,11 +9,11 @@ const columns: readonly { readonly width: number; readonly format?: string }[] =
   { width: 138 },
   { width: 124 },
   { width: 68, format: '+0 %;"−"0 %;0 %' },
-  { width: 60, format: "0 %" },
+  { width: 66, format: "0 %" },
   { width: 66, format: "0 %" },
   { width: 120 },
-  { width: 160 },
-  { width: 78 },
+  { width: 154 },
+  { width: 84 },
   { width: 520 },
 ];
 const heading: CellStyle = { bold: true, background: "#ededf1", wrap: true };
