@@ -2,9 +2,10 @@ import type { Cells } from "./cells";
 import { neededFields, tableColumns } from "./header/columns";
 import { findHeader } from "./header/find-header";
 import { plainWords } from "./header/header-words";
-import { type ReadOptions, type Understanding, understandTable } from "./read-table";
+import { type Understanding, understandTable } from "./read-table";
 import { endOfRows } from "./table/trim-padding";
 import { type TableName, tableNames } from "./table-name";
+import type { ReadOptions } from "./understanding/read-options";
 
 /** One tab of a workbook. */
 export type Tab = { readonly name: string; readonly cells: Cells };
