@@ -5,7 +5,7 @@ import { withTabAnswer } from "../rows/layout/with-tab-answer";
 import type { NameAnswers } from "../rows/name/name-answers";
 import type { TableName } from "../rows/table-name";
 import { columnPlace } from "./column-place";
-import { type StoredColumnAnswer, type StoredTabAnswer, storedAnswers } from "./stored-answers";
+import { answersKept, type StoredColumnAnswer, type StoredTabAnswer } from "./stored-answers";
 import type { Workbook } from "./workbook";
 
 /** An answer about a column, and where the column stands now; null when it is no longer there. */
@@ -16,6 +16,8 @@ export type PlacedAnswer = StoredColumnAnswer & { readonly place: number | null 
  * tag, so answers outlive renaming and moving tabs, and renaming, moving and inserting columns.
  */
 export type Answers = {
+  /** What was remembered can no longer be read: rows are read as though nothing had been said. */
+  readonly damaged: boolean;
   /** The table a tab is; null: none of ours. */
   readonly tables: ReadonlyMap<number, TableName | null>;
   readonly columns: {
@@ -32,7 +34,8 @@ export type Answers = {
 };
 
 export function recallAnswers(workbook: Workbook): Answers {
-  const { tables, columns, tabs, same, different } = storedAnswers(workbook);
+  const { value, damaged } = answersKept.read(workbook);
+  const { tables, columns, tabs, same, different } = value;
   const columnsOf = new Map(columns);
   const tabsOf = new Map(tabs);
   const said = (tabId: number, cells: Cells): PlacedAnswer[] => {
@@ -42,6 +45,7 @@ export function recallAnswers(workbook: Workbook): Answers {
     return answers.map((one) => ({ ...one, place: columnPlace(one, cells, tagged) }));
   };
   return {
+    damaged,
     tables: new Map(tables),
     columns: {
       said,

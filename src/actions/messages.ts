@@ -6,6 +6,15 @@
 /** How a word is dressed wherever it is shown; the word itself always stands there too. */
 export type Dress = "low" | "high" | "unsure" | "plain";
 
+/** What is kept with the workbook. */
+export type KeptMatter = "answers" | "next week" | "week changes" | "season";
+
+/** Something kept that can no longer be read: what that means and what to do. */
+export type DamagedMemory = { readonly what: KeptMatter; readonly said: string };
+
+/** What a whole view was read without, damaged as it is. */
+type ReadWithout = { readonly damaged: readonly DamagedMemory[] };
+
 export type SquadLine = {
   readonly athlete: string;
   readonly group: string;
@@ -21,7 +30,7 @@ export type SquadLine = {
   readonly rowsNotUsed: number;
 };
 
-export type SquadView = {
+export type SquadView = ReadWithout & {
   readonly asOf: string;
   readonly asOfWords: string;
   readonly summary: string;
@@ -160,7 +169,7 @@ export type NameQuestion = {
   readonly toDo: string;
 };
 
-export type RowCheckView = {
+export type RowCheckView = ReadWithout & {
   readonly summary: string;
   readonly problems: readonly RowProblem[];
   readonly names: readonly NameQuestion[];
@@ -218,7 +227,7 @@ export type SetUpAnswer =
   | (AskedOfColumn & { readonly said: string; readonly tag: string | null })
   | (AskedOfTab & { readonly said: string });
 
-export type SetUpView = {
+export type SetUpView = ReadWithout & {
   readonly tabs: readonly SetUpTab[];
   readonly tables: readonly string[];
   readonly missing: readonly string[];
@@ -286,7 +295,7 @@ export type WeekLine = {
   readonly days: readonly { readonly day: string; readonly label: string; readonly why: string }[];
 };
 
-export type WeekView = {
+export type WeekView = ReadWithout & {
   readonly monday: string;
   readonly mondays: readonly { readonly monday: string; readonly label: string }[];
   readonly notes: readonly string[];

@@ -20,6 +20,7 @@ export const requestSummaries: Readonly<Record<RequestName, string>> = {
   forgetColumn: "Forgets what a column was said to be.",
   answerName: "Remembers that two spellings are one athlete, or two.",
   forgetName: "Forgets that two spellings are one athlete.",
+  forgetDamaged: "Forgets what was remembered and can no longer be read.",
   weekView: "Next week's sets as proposed.",
   writeWeek: "Writes a week's rows into the Next week tab.",
   writeSeason: "Writes the Season tab.",

@@ -8,6 +8,7 @@ import { answerTab, answerTable, forgetTab, forgetTable } from "./answer-tab";
 import { athleteView } from "./athlete-view";
 import { makeCleanTabs } from "./clean-tabs/make-clean-tabs";
 import { diaryView } from "./diary-view";
+import { forgetDamaged } from "./forget-damaged";
 import { highlightSquad } from "./highlight-squad";
 import { mendCell } from "./mend-cell";
 import type { WeekChange } from "./messages";
@@ -162,6 +163,10 @@ export const requests = {
     forgetName(workbook, given.written);
     return setUpView(workbook, given.today);
   }),
+  forgetDamaged: request(
+    { what: z.enum(["answers", "next week", "week changes", "season"]) },
+    (workbook, { what }) => forgetDamaged(workbook, what),
+  ),
   weekView: request({ ...today, monday: z.nullable(isoDay), changes }, (workbook, given) =>
     weekView(workbook, given.today, given.monday, given.changes as WeekChange[]),
   ),

@@ -1,6 +1,7 @@
 import type { Day } from "../coaching/calendar/day";
 import { rowsReadWords } from "../words/row-check";
 import { sayRowIssue } from "../words/row-issues";
+import { damagedOf } from "./forget-damaged";
 import type { RowCheckView, RowProblem } from "./messages";
 import { type ReadWorkbook, readWorkbook } from "./read-workbook";
 import { unknownNames } from "./unknown-names";
@@ -26,6 +27,7 @@ export function rowCheckOf(read: ReadWorkbook): RowCheckView {
     };
   });
   return {
+    damaged: read.answers.damaged ? damagedOf(["answers"]) : [],
     summary: rowsReadWords(read.rowsRead, read.rowsFilled),
     problems,
     names: unknownNames(read),

@@ -1,6 +1,6 @@
 import type { Day } from "../coaching/calendar/day";
 import { tableNames } from "../rows/table-name";
-import { recallAnswers } from "./answers";
+import { damagedMemories } from "./forget-damaged";
 import type { SetUpTab, SetUpView } from "./messages";
 import { missingTables, type ReadWorkbook, readWorkbook, sureEnough } from "./read-workbook";
 import { answersShown } from "./set-up-answers";
@@ -10,8 +10,9 @@ import type { Tab, Workbook } from "./workbook";
 /** Which tab was taken for which table, what is missing, and what has to be asked. */
 export function setUpView(workbook: Workbook, today: Day): SetUpView {
   const read = readWorkbook(workbook, today);
-  const { names } = recallAnswers(workbook);
+  const { names } = read.answers;
   return {
+    damaged: damagedMemories(workbook, ["answers", "next week", "week changes", "season"]),
     tabs: tabsShown(read),
     tables: tableNames,
     missing: missingTables(read),

@@ -8,6 +8,7 @@ import { holdReason, holdWords, sinceWords } from "../words/reasons-hold";
 import { noteWords } from "../words/reasons-notes";
 import { readinessReason, readinessWords } from "../words/reasons-readiness";
 import { squadWords } from "../words/reasons-squad";
+import { damagedOf } from "./forget-damaged";
 import type { SquadLine, SquadView } from "./messages";
 import { type StateOfSquad, stateOfSquad } from "./state-of-squad";
 import type { Workbook } from "./workbook";
@@ -22,6 +23,7 @@ export function squadViewOf(state: StateOfSquad): SquadView {
   const lines = namesOf(state).map((athlete) => squadLine(state, athlete));
   const order = { low: 0, high: 1, unsure: 2, plain: 3 } as const;
   return {
+    damaged: read.answers.damaged ? damagedOf(["answers"]) : [],
     asOf: isoFromDay(asOf),
     asOfWords: `Rows up to ${dayWords(asOf)}`,
     summary: squadWords(

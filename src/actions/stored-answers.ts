@@ -1,10 +1,9 @@
 import * as z from "zod/mini";
 import { tabMatters } from "../rows/layout/tab-question";
 import { tableNames } from "../rows/table-name";
-import { recallLong, rememberLong } from "./remember-long";
+import { kept } from "./kept";
 import type { Workbook } from "./workbook";
 
-const key = "answers";
 const columnAnswer = z.object({
   /** Heading as it stood, and the column from 1 for one without a heading. */
   heading: z.string(),
@@ -40,26 +39,20 @@ const none: StoredAnswers = {
   different: [],
 };
 
-/** What was remembered with the workbook; nothing when that cannot be read. */
-export function storedAnswers(workbook: Workbook): StoredAnswers {
-  const text = recallLong(workbook, key);
-  if (text === null) return none;
-  try {
-    return stored.parse(JSON.parse(text));
-  } catch {
-    // Answers of another version, or edited by hand: asking again is safe, guessing is not.
-    return none;
-  }
-}
+/** What the coach said in the sidebar. */
+export const answersKept = kept<StoredAnswers>("answers", stored, none);
 
-/** Changes what is remembered, while no other coach's answer can come between. */
+/**
+ * Changes what is remembered, while no other coach's answer can come between. Throws a sentence when
+ * what stands there can no longer be read.
+ */
 export function changeAnswers(
   workbook: Workbook,
   change: (before: StoredAnswers) => Partial<StoredAnswers>,
 ): void {
   workbook.alone(() => {
-    const before = storedAnswers(workbook);
-    rememberLong(workbook, key, JSON.stringify({ ...before, ...change(before) }));
+    const before = answersKept.whole(workbook);
+    answersKept.put(workbook, { ...before, ...change(before) });
   });
 }
 

@@ -28,6 +28,7 @@ import {
 import { gymDaysWords } from "../words/week-days";
 import { weekNoteWords } from "../words/week-view";
 import { athleteStates } from "./athlete-states";
+import { damagedMemories } from "./forget-damaged";
 import type { WeekChange, WeekLine, WeekSession, WeekView } from "./messages";
 import { namesOf } from "./squad-view";
 import { type StateOfSquad, stateOfSquad } from "./state-of-squad";
@@ -68,6 +69,7 @@ export function weekView(
   const already = weekAlready(workbook, week.monday);
   const difference = weekDifference(workbook, weekToWrite(week, null));
   return {
+    damaged: damagedMemories(workbook, ["answers", "next week", "week changes"]),
     monday: isoFromDay(week.monday),
     mondays: mondays.map((day) => ({ monday: isoFromDay(day), label: dayWords(day) })),
     notes: weekNotes(week),

@@ -2,6 +2,7 @@ import type {
   AthleteView,
   DiaryView,
   Done,
+  KeptMatter,
   RowCheckView,
   SetUpView,
   SquadView,
@@ -26,6 +27,8 @@ export type Event =
   | { readonly type: "changed"; readonly change: WeekChange }
   | { readonly type: "wrote"; readonly athletes: readonly string[] | null }
   | { readonly type: "took back" }
+  /** Something kept that can no longer be read is to be forgotten. */
+  | { readonly type: "forgot damaged"; readonly what: KeptMatter }
   | { readonly type: "printed"; readonly kind: PageKind }
   | { readonly type: "printed again" }
   /** The host did not open its print window. */
@@ -114,6 +117,12 @@ export function update(state: State, event: Event): Step {
             message: { today: state.today, monday: state.week?.monday ?? "" },
           },
         ],
+        sidebarWords.working,
+      );
+    case "forgot damaged":
+      return asking(
+        { ...state, said: null, error: null },
+        [{ name: "forgetDamaged", message: { what: event.what } }],
         sidebarWords.working,
       );
     case "printed":
@@ -242,6 +251,10 @@ function answered(state: State, { name, message }: Ask, answer: unknown): Step {
         fetchFor(next, "rows"),
         sidebarWords.reading,
       );
+    case "forgetDamaged": {
+      const read = { ...stale(next), said: (answer as Done).said };
+      return asking(read, fetchFor(next, state.view), sidebarWords.reading);
+    }
     case "makeCleanTabs":
       return asking(
         { ...stale(next), said: (answer as Done).said },

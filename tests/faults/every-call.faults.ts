@@ -21,6 +21,7 @@ const held = (book: MemoryWorkbook): Held => ({
   ask: (name, message) => serveRequest(book, name, message),
   type: book.type,
   tabId: (name) => book.tabNamed(name).id,
+  damage: (key) => book.remember(key, "3 parts"),
 });
 function start({ prepare, message }: Scenario): { book: MemoryWorkbook; message: Message } {
   const book = memoryWorkbook(smallClub());
@@ -46,9 +47,10 @@ function ordered(value: unknown): unknown {
 /** All that can be seen or is remembered afterwards. */
 function end(book: MemoryWorkbook): unknown {
   const { tabs, ...looks } = book.all() as { tabs: unknown } & Record<string, unknown[]>;
-  const remembered = ["answers", "next week", "week changes", "season"].map((key) =>
-    ordered(JSON.parse(recallLong(book, key) ?? "null")),
-  );
+  const remembered = ["answers", "next week", "week changes", "season"].map((key) => {
+    const found = recallLong(book, key);
+    return found.is === "text" ? ordered(JSON.parse(found.text)) : found.is;
+  });
   const given = Object.entries(looks).map(([name, list]) => [
     name,
     (list as unknown[]).map((one) => JSON.stringify(one)).sort(),

@@ -7,6 +7,8 @@ export type Held = {
   readonly ask: (name: RequestName, message: Message) => unknown;
   readonly type: (tab: string, row: number, column: number, value: string | number) => void;
   readonly tabId: (name: string) => number;
+  /** Spoils what is kept under a key. */
+  readonly damage: (key: string) => void;
 };
 export type Message = Readonly<Record<string, unknown>>;
 
@@ -134,6 +136,15 @@ export const scenarios: readonly Scenario[] = [
     request: "forgetName",
     prepare: (held) => held.ask("answerName", { ...spelling, same: true }),
     message: () => ({ today, written: spelling.written }),
+  },
+  {
+    name: "answers that can no longer be read",
+    request: "forgetDamaged",
+    prepare: (held) => {
+      manyAnswers(held);
+      held.damage("answers");
+    },
+    message: () => ({ what: "answers" }),
   },
 ];
 

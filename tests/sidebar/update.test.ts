@@ -175,3 +175,13 @@ test("where the host opens no print window, that is said and a window of their o
   expect(after(kept, { type: "opened window", given: true }).said).toBe("2 pages ready to print");
   expect(after(kept, { type: "opened window", given: false }).said).toMatch(/allow pop-ups/);
 });
+
+test("what can no longer be read is forgotten on a click, and the view shown is read again", () => {
+  const forget = { type: "forgot damaged", what: "week changes" } as const;
+  const { state, asks } = update({ ...start, view: "squad", squad, week, error: "x" }, forget);
+  expect(asks).toEqual([{ name: "forgetDamaged", message: { what: "week changes" } }]);
+  expect([state.busy, state.error]).toEqual(["Working", null]);
+  const done = update(state, { type: "answered", ask: asks[0]!, answer: { said: "Forgotten." } });
+  expect(done.asks).toEqual([squadAsk]);
+  expect([done.state.said, done.state.squad, done.state.week]).toEqual(["Forgotten.", null, null]);
+});

@@ -123,3 +123,12 @@ test("empty squads say what to do", () => {
   expect(words(shown({ view: "squad", squad: { ...squad, lines: [] } }))).toContain("Open Set up");
   expect(words(shown({ week: { ...week, lines: [] } }))).toContain("name the athletes");
 });
+
+test("what can no longer be read is an alert in the view read without it, with one way on", () => {
+  const said = "What you said can no longer be read.";
+  const damaged = [{ what: "answers", said }] as const;
+  const html = shown({ view: "squad", squad: { ...squad, damaged }, rows });
+  expect(html).toMatch(/role="alert"><p>What you said can no longer be read\./);
+  expect(words(html)).toContain("Forget it");
+  expect(words(shown({ view: "rows", squad: { ...squad, damaged }, rows }))).not.toContain(said);
+});

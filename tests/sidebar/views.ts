@@ -24,6 +24,7 @@ const line = (part: Partial<SquadLine>): SquadLine => ({
 });
 
 export const squad: SquadView = {
+  damaged: [],
   asOf: "2026-06-28",
   asOfWords: "Rows up to 28 Jun",
   summary: "1 slipped, 1 not sure.",
@@ -77,6 +78,7 @@ const weekLine: WeekLine = {
 };
 
 export const week: WeekView = {
+  damaged: [],
   monday: "2026-06-29",
   mondays: [{ monday: "2026-06-29", label: "29 Jun" }],
   notes: ["R4, A race, Sat 4 Jul 11:00."],
@@ -92,6 +94,7 @@ export const week: WeekView = {
 };
 
 export const rows: RowCheckView = {
+  damaged: [],
   summary: "1,204 of 1,211 rows read",
   problems: [
     {
@@ -129,6 +132,7 @@ export const rows: RowCheckView = {
 };
 
 export const setUp: SetUpView = {
+  damaged: [],
   tabs: [
     {
       tabId: 3,

@@ -1,10 +1,9 @@
 import * as z from "zod/mini";
 import { nameKey } from "../../coaching/record/name-key";
+import { kept } from "../kept";
 import type { WeekChange } from "../messages";
-import { recallLong, rememberLong } from "../remember-long";
 import type { Workbook } from "../workbook";
 
-const key = "week changes";
 /** Weeks kept behind the latest one written: older proposals are past. */
 const weeksKept = 8;
 const change = z.object({
@@ -21,13 +20,16 @@ const change = z.object({
 const stored = z.record(z.string(), z.array(change));
 type Stored = Readonly<Record<string, readonly WeekChange[]>>;
 
+/** What the coach changed of the weeks written, by Monday. */
+export const changesKept = kept<Stored>("week changes", stored, {});
+
 /** The changes written for a week before, with newer ones on top, field by field. */
 export function withRemembered(
   workbook: Workbook,
   monday: string,
   newer: readonly WeekChange[],
 ): readonly WeekChange[] {
-  return onTop(recalled(workbook)[monday] ?? [], newer);
+  return onTop(changesKept.read(workbook).value[monday] ?? [], newer);
 }
 
 /** Remembers what the coach changed of a week, so that writing again never puts a proposal over it. */
@@ -37,16 +39,16 @@ export function rememberChanges(
   changes: readonly WeekChange[],
 ): void {
   if (changes.length === 0) return;
-  const before = recalled(workbook);
+  const before = changesKept.whole(workbook);
   const next = { ...before, [monday]: onTop(before[monday] ?? [], changes) };
   const kept = Object.keys(next).sort().slice(-weeksKept);
-  store(workbook, Object.fromEntries(kept.map((week) => [week, next[week]!])));
+  changesKept.put(workbook, Object.fromEntries(kept.map((week) => [week, next[week]!])));
 }
 
 /** A week taken back is proposed afresh. */
 export function forgetChanges(workbook: Workbook, monday: string): void {
-  const { [monday]: gone, ...others } = recalled(workbook);
-  if (gone) store(workbook, others);
+  const { [monday]: gone, ...others } = changesKept.whole(workbook);
+  if (gone) changesKept.put(workbook, others);
 }
 
 function onTop(before: readonly WeekChange[], newer: readonly WeekChange[]): readonly WeekChange[] {
@@ -55,20 +57,4 @@ function onTop(before: readonly WeekChange[], newer: readonly WeekChange[]): rea
     all.set(nameKey(one.athlete), { ...all.get(nameKey(one.athlete)), ...one });
   }
   return [...all.values()];
-}
-
-function recalled(workbook: Workbook): Stored {
-  const text = recallLong(workbook, key);
-  if (text === null) return {};
-  try {
-    // Absent fields are absent in what was stored: they were never undefined.
-    return stored.parse(JSON.parse(text)) as Stored;
-  } catch {
-    // Of another version: the texts in the tab then still count as written from here.
-    return {};
-  }
-}
-
-function store(workbook: Workbook, changes: Stored): void {
-  rememberLong(workbook, key, JSON.stringify(changes));
 }

@@ -12,7 +12,7 @@ import { columnName } from "../cell-place";
 import type { Tab, Workbook, Written } from "../workbook";
 import { standingText } from "./cell-text";
 import { typedColumn, type WeekColumn, weekColumns } from "./plan-lines";
-import { recallWritten } from "./written-before";
+import { writtenKept } from "./written-before";
 
 /** The `Next week` tab as it stands. */
 export type WeekTab = {
@@ -142,7 +142,7 @@ export function readWeekTab(workbook: Workbook, tab: Tab): WeekTab {
     weekColumns.map((column) => [column, headings.indexOf(nextWeekHeadings[column]) + 1]),
   ) as Record<WeekColumn, number>;
   const known = new Set(
-    Object.values(recallWritten(workbook)).flatMap((line) => Object.keys(line)),
+    Object.values(writtenKept.read(workbook).value).flatMap((line) => Object.keys(line)),
   );
   const absent = weekColumns.filter((column) => columnOf[column] === 0);
   const coming = absent.filter(

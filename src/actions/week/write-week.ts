@@ -7,11 +7,11 @@ import {
 import type { Done } from "../messages";
 import type { Workbook } from "../workbook";
 import { blocksOfCells } from "./blocks-of-cells";
-import { forgetChanges } from "./coach-changes";
+import { changesKept, forgetChanges } from "./coach-changes";
 import { mergeWeek, type WeekMerge } from "./merge-week";
 import { assertWritable, lineName, type PlannedLine } from "./plan-lines";
 import { ensureWeekTab, findWeekTab, presentWeekTab, readWeekTab } from "./week-tab";
-import { earlierTexts, recallWritten, rememberWritten, type WrittenBefore } from "./written-before";
+import { earlierTexts, type WrittenBefore, writtenKept } from "./written-before";
 
 /** A week's lines to stand in the tab. */
 export type WeekToWrite = {
@@ -47,6 +47,7 @@ export function putWeek(
   beforeCells: () => void = () => {},
 ): Done {
   assertWritable(week.monday, week.lines);
+  assertKept(workbook);
   ensureWeekTab(workbook, week.monday);
   const merge = merged(workbook, week);
   beforeCells();
@@ -67,12 +68,19 @@ export function putWeek(
 export function takeBackWeek(workbook: Workbook, monday: string): Done {
   return workbook.alone(() => {
     if (!findWeekTab(workbook)) return { said: takenBackWords(0, []) };
+    assertKept(workbook);
     const merge = merged(workbook, { monday, lines: [], athletes: null });
     carryOut(workbook, merge);
     retitle(workbook);
     forgetChanges(workbook, monday);
     return { said: takenBackWords(merge.removed.length, merge.kept) };
   });
+}
+
+/** Throws a sentence, before anything is written, when what is kept of the weeks is damaged. */
+function assertKept(workbook: Workbook): void {
+  writtenKept.whole(workbook);
+  changesKept.whole(workbook);
 }
 
 /** The title names the weeks that stand in the tab, as long as it is still ours. */
@@ -95,7 +103,7 @@ function merged(workbook: Workbook, { monday, lines, athletes }: WeekToWrite): W
     (asked === null || asked.has(name.slice(monday.length + 1).replace(/ \d+$/, "")));
   return mergeWeek({
     tab,
-    before: recallWritten(workbook),
+    before: writtenKept.read(workbook).value,
     monday,
     lines: lines.filter(({ athlete, session }) => scope(lineName(monday, athlete, session))),
     inScope: scope,
@@ -103,12 +111,12 @@ function merged(workbook: Workbook, { monday, lines, athletes }: WeekToWrite): W
 }
 
 function carryOut(workbook: Workbook, { cells, written }: WeekMerge): void {
-  const before = recallWritten(workbook);
+  const before = writtenKept.whole(workbook);
   const same = JSON.stringify(before) === JSON.stringify(written);
   const tab = presentWeekTab(workbook);
-  if (cells.length > 0) rememberWritten(workbook, both(before, written));
+  if (cells.length > 0) writtenKept.put(workbook, both(before, written));
   for (const block of blocksOfCells(cells)) workbook.write(tab.id, block);
-  if (!same || cells.length > 0) rememberWritten(workbook, written);
+  if (!same || cells.length > 0) writtenKept.put(workbook, written);
 }
 
 /** Old and new texts together: while cells are being written either may stand there. */

@@ -1,8 +1,6 @@
 import * as z from "zod/mini";
-import { recallLong, rememberLong } from "../remember-long";
-import type { Workbook } from "../workbook";
+import { kept } from "../kept";
 
-const key = "next week";
 const stored = z.record(z.string(), z.record(z.string(), z.array(z.string())));
 
 /**
@@ -21,18 +19,8 @@ export function earlierTexts(
   return line ? (line[column] ?? [""]) : [];
 }
 
-/** What was written before; nothing after a copy of the workbook, where all cells count as the coach's. */
-export function recallWritten(workbook: Workbook): WrittenBefore {
-  const text = recallLong(workbook, key);
-  if (text === null) return {};
-  try {
-    return stored.parse(JSON.parse(text));
-  } catch {
-    // Of another version: all cells then count as the coach's, which loses nothing.
-    return {};
-  }
-}
-
-export function rememberWritten(workbook: Workbook, written: WrittenBefore): void {
-  rememberLong(workbook, key, JSON.stringify(written));
-}
+/**
+ * What was written before; nothing after a copy of the workbook, where all cells count as the coach's,
+ * as they do while it is damaged.
+ */
+export const writtenKept = kept<WrittenBefore>("next week", stored, {});

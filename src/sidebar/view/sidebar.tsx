@@ -2,6 +2,7 @@ import { sidebarWords as words } from "../../words/sidebar";
 import type { State, ViewName } from "../state";
 import type { Event } from "../update";
 import { AthletePage } from "./athlete-page";
+import { Damaged } from "./damaged";
 import { RowsPage } from "./rows-page";
 import { SetUpPage } from "./set-up-page";
 import { SquadPage } from "./squad-page";
@@ -41,6 +42,7 @@ export function Sidebar({
             </button>
           </div>
         )}
+        <Damaged state={state} dispatch={dispatch} />
       </div>
       <main aria-busy={state.busy !== null}>
         {state.athlete === null && <h1 class="off">{words.views[state.view]}</h1>}

@@ -1,6 +1,6 @@
 import type { PlannedLine } from "../../../src/actions/week/plan-lines";
 import { takeBackWeek, weekDifference, writeWeek } from "../../../src/actions/week/write-week";
-import { recallWritten, rememberWritten } from "../../../src/actions/week/written-before";
+import { writtenKept } from "../../../src/actions/week/written-before";
 import { memoryWorkbook } from "../memory-workbook";
 
 // Invented lines of the invented club; only the writing is under test here.
@@ -258,13 +258,13 @@ test("a long week is remembered in parts the platform takes", () => {
 function olderTab(): ReturnType<typeof memoryWorkbook> {
   const book = memoryWorkbook(coachTab);
   writeWeek(book, week(three));
-  const known = recallWritten(book);
+  const known = writtenKept.read(book).value;
   book.deleteColumn("Next week", 12);
   book.deleteColumn("Next week", 9);
   const without = Object.fromEntries(
     Object.entries(known).map(([name, { floor, assistance, ...columns }]) => [name, columns]),
   );
-  book.alone(() => rememberWritten(book, without));
+  book.alone(() => writtenKept.put(book, without));
   book.forget("next week looks");
   book.type("Next week", 5, typedAt + 1, ".79 .80");
   book.type("Next week", 6, loadAt + 1, 60);
