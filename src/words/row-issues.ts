@@ -27,6 +27,19 @@ const mended = (issue: RowIssue, otherwise: string): string =>
     ? otherwise
     : `Type ${fact(issue, "mend")}, if that is what was meant.`;
 
+/** ", said to be one for each set," or nothing when nobody says. */
+const speedsSaid = (issue: RowIssue): string => {
+  const said = fact(issue, "said");
+  if (said === "") return "";
+  return `, said to be one for each ${said === "each set" ? "set" : "repetition"},`;
+};
+/** "3 sets of 5 repetitions". */
+const setsDone = (issue: RowIssue): string => {
+  const [sets, reps] = [Number(issue.facts.sets), Number(issue.facts.reps)];
+  const of = reps > 0 ? ` of ${reps} ${reps === 1 ? "repetition" : "repetitions"}` : "";
+  return `${sets} ${sets === 1 ? "set" : "sets"}${of}`;
+};
+
 const cellOut = "This cell is left out of the figures; the rest of its row counts.";
 const rowOut = "The whole row is left out of the figures.";
 const tableOut = "None of its rows can be used.";
@@ -190,6 +203,10 @@ export const rowIssueSentences = {
   "speeds-unsettled": () => [
     "The sets count without their speeds: these could be one for each set or one for each repetition.",
     "Answer the question under Set up, or say “per set” or “per rep” in the heading of the speeds.",
+  ],
+  "speeds-too-many": (issue) => [
+    `The sets count without their speeds: ${fact(issue, "speeds")} speeds${speedsSaid(issue)} do not fit ${setsDone(issue)}.`,
+    "Correct the speeds, or the sets and repetitions beside them.",
   ],
   "run-figure-unsettled": () => [
     `${cellOut} It could be minutes or kilometres.`,

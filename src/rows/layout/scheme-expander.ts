@@ -154,16 +154,13 @@ export class SchemeExpander {
     const worded = speedColumn === scheme ? null : figuresFor(this.view.fields.speed?.words ?? "");
     const said = worded ?? this.tab.speeds ?? null;
     const log = this.into.log;
-    if (
-      !emitSets(
-        this.into,
-        { row, schemeColumn: scheme, speedColumn, shared, note },
-        groups,
-        listed.speeds,
-        said,
-      )
-    )
-      log.addAtSource("speeds-unsettled", row, speedColumn);
+    emitSets(
+      this.into,
+      { row, schemeColumn: scheme, speedColumn, shared, note },
+      groups,
+      listed.speeds,
+      said,
+    );
     for (const piece of listed.unread)
       log.addAtSource("not-a-number", row, speedColumn, { piece, heading });
     for (const piece of listed.unsure)

@@ -13,6 +13,7 @@ import { figuresFor, spreadSpeeds } from "../../../src/rows/layout/shorthand/spr
 import { likelyAthlete } from "../../../src/rows/layout/tab-athlete";
 import { understandTable } from "../../../src/rows/read-table";
 import { dayFromText } from "../../../src/rows/value/day-text";
+import { sayRowIssue } from "../../../src/words/row-issues";
 import { notes, problems, shortSet } from "./short";
 
 const day = (iso: string) => dayFromIso(iso) as number;
@@ -67,20 +68,48 @@ test("the order is as heading or coach say, else as the number of speeds shows",
 });
 
 test("speeds written together go to the sets they belong to", () => {
-  const shown = (...given: Parameters<typeof spreadSpeeds>) =>
-    spreadSpeeds(...given)?.map(({ reps, single }) => (reps.length > 0 ? reps.join(" ") : single));
+  const shown = (
+    speeds: (number | null)[],
+    sets: number,
+    reps: number | null,
+    said: Parameters<typeof spreadSpeeds>[2],
+  ) => {
+    const spread = spreadSpeeds(speeds, Array(sets).fill(reps), said);
+    return typeof spread === "string"
+      ? spread
+      : spread.map((one) => (one.reps.length > 0 ? one.reps.join(" ") : one.single));
+  };
+  const five = [0.6, 0.58, 0.57, 0.55, 0.54];
   expect(shown([null, null], 2, 5, null)).toEqual([null, null]);
   expect(shown([0.6], 3, 5, null)).toEqual([0.6, null, null]);
   expect(shown([0.6, 0.58], 1, 5, null)).toEqual(["0.6 0.58"]);
+  expect(shown([0.6, 0.58], 1, null, null)).toEqual(["0.6 0.58"]);
   expect(shown([0.6, 0.58, 0.57], 3, 5, null)).toEqual([0.6, 0.58, 0.57]);
   expect(shown([0.6, 0.58, 0.57], 2, 3, null)).toEqual(["0.6 0.58 0.57", null]);
-  expect(shown([0.6, 0.58, 0.57], 3, 3, null)).toBeUndefined();
+  expect(shown([0.6, 0.58, 0.57], 3, 3, null)).toBe("unsettled");
   expect(shown([0.6, 0.58, 0.57], 3, 3, "each set")).toEqual([0.6, 0.58, 0.57]);
   expect(shown([0.6, 0.58], 3, 5, "each set")).toEqual([0.6, 0.58, null]);
-  // Said to be a set's each, five are too many for three sets, though each set has five repetitions.
-  expect(shown([0.6, 0.58, 0.57, 0.55, 0.54], 3, 5, "each set")).toBeUndefined();
+  expect(shown([0.6], 1, 5, "each set")).toEqual([0.6]);
   expect(shown([0.6, 0.58], 3, 5, "each rep")).toEqual(["0.6 0.58", null, null]);
-  expect(shown([0.6, 0.58, 0.57, 0.55], 3, 5, null)).toBeUndefined();
+  expect(shown([0.6, 0.58, 0.57, 0.55], 3, 5, null)).toBe("unsettled");
+  expect(shown([0.6, 0.58], 3, 5, null)).toBe("unsettled");
+  // Said to be a set's each, five are too many for one set or three, though each has five repetitions.
+  expect(shown(five, 1, 5, "each set")).toBe("too many");
+  expect(shown(five, 3, 5, "each set")).toBe("too many");
+  // More than the repetitions there were, and no figure for each set either.
+  expect(shown(five, 1, 3, null)).toBe("too many");
+  expect(shown(five, 1, 3, "each rep")).toBe("too many");
+  expect(shown(five, 2, 4, "each rep")).toBe("too many");
+  expect(shown(five, 2, 3, null)).toBe("too many");
+  expect(shown(five, 2, null, null)).toBe("unsettled");
+  // As many as all sets have repetitions: each set's own, once somebody says so.
+  expect(shown([0.6, 0.5, 0.61, 0.51], 2, 2, null)).toBe("unsettled");
+  expect(shown([0.6, 0.5, 0.61, 0.51], 2, 2, "each rep")).toEqual(["0.6 0.5", "0.61 0.51"]);
+  const uneven = spreadSpeeds([0.6, 0.59, 0.58, 0.57, 0.5], [2, 3], "each rep");
+  expect(uneven).toEqual([
+    { reps: [0.6, 0.59], single: null },
+    { reps: [0.58, 0.57, 0.5], single: null },
+  ]);
   expect(["speeds je satz", "rep speeds", "speed"].map(figuresFor)).toEqual([
     "each set",
     "each rep",
@@ -163,6 +192,38 @@ test("a tab's title is offered as its athlete only when it may be a name", () =>
 });
 
 const log = (cells: unknown[][], options = {}) => understandTable("Sets", cells as never, options);
+
+test("speeds that fit no set are reported with what was said of them, and asked about only when an answer would tell", () => {
+  const { reading, tabQuestions } = log([
+    ["Date", "Athlete", "Exercise", "Sets x reps x kg", "Speeds each set"],
+    ["2026-05-12", "Ilka Brandmoor", "squat", "1x5x85", "0.62 0.61 0.60 0.58 0.57"],
+    ["2026-05-14", "Ilka Brandmoor", "squat", "2x3x85", "0.62 0.61 0.60"],
+  ]);
+  expect(reading.records.map(shortSet)).toEqual([
+    "05-12 Ilka Brandmoor 1 85x5",
+    "05-14 Ilka Brandmoor 1 85x3",
+    "05-14 Ilka Brandmoor 2 85x3",
+  ]);
+  expect(reading.issues.map(({ cell, code, dropsRow }) => [cell, code, dropsRow])).toEqual([
+    ["E2", "speeds-too-many", false],
+    ["E3", "speeds-too-many", false],
+  ]);
+  expect(reading.issues.map((issue) => sayRowIssue(issue).whyItMatters)).toEqual([
+    "The sets count without their speeds: 5 speeds, said to be one for each set, do not fit 1 set of 5 repetitions.",
+    "The sets count without their speeds: 3 speeds, said to be one for each set, do not fit 2 sets of 3 repetitions.",
+  ]);
+  expect(tabQuestions).toEqual([]);
+});
+
+test("a scheme of sets and repetitions alone is read as blocks are spoken of: 5x3 is five sets of three", () => {
+  const { reading } = log([
+    ["Date", "Athlete", "Exercise", "Scheme", "Load (kg)"],
+    ["2026-05-12", "Ilka Brandmoor", "squat", "5x3", 85],
+  ]);
+  expect(reading.records.map(shortSet)).toEqual(
+    [1, 2, 3, 4, 5].map((set) => `05-12 Ilka Brandmoor ${set} 85x3`),
+  );
+});
 
 test("a log of shorthand with its own column of speeds, doubtful and unread ones reported", () => {
   const { reading } = log([

@@ -17,7 +17,7 @@ test("lifts across in shorthand: unsettled schemes, notes, speeds that fit nothi
   expect(problems(reading)).toEqual([
     "D2 scheme-order-unsettled: 3x5x40 (slow)",
     "C4 scheme-order-unsettled: 65x3x5",
-    "C5 speeds-unsettled: 3x3x65 .66 .65 .64 .63",
+    "C5 speeds-too-many: 3x3x65 .66 .65 .64 .63",
     'D5 scheme-unread: "',
     "A7 needed-blank: ",
   ]);

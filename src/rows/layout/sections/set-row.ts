@@ -106,8 +106,7 @@ function shorthand(
   const column = scheme?.index ?? load[1];
   const { note, scheme: _, ...rest } = shared;
   const place = { row, schemeColumn: column, speedColumn: column, shared: rest, note };
-  if (!emitSets(into, place, said.groups, said.speeds, tab.speeds ?? null))
-    into.log.addAtSource("speeds-unsettled", row, column);
+  emitSets(into, place, said.groups, said.speeds, tab.speeds ?? null);
   return true;
 }
 

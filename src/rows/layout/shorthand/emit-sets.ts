@@ -2,7 +2,7 @@ import type { Unit } from "../../value/units";
 import type { Placed, Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
 import type { SetGroup } from "./scheme";
-import { spreadSpeeds } from "./spread-speeds";
+import { type SpeedsSaid, spreadSpeeds } from "./spread-speeds";
 
 /** Where the sets of one shorthand cell stand, and what else is known of them. */
 export type SetsPlace = {
@@ -16,16 +16,17 @@ export type SetsPlace = {
   readonly unit?: Unit | null;
 };
 
-/** Writes one flat row for each set of a shorthand cell; false when the speeds fit no set. */
+/** Writes one flat row for each set of a shorthand cell; speeds that fit no set are reported. */
 export function emitSets(
   into: Unfolded,
   place: SetsPlace,
   groups: readonly SetGroup[],
   speeds: readonly (number | null)[],
-  said: "each set" | "each rep" | null,
-): boolean {
-  const sets = groups.reduce((sum, group) => sum + group.sets, 0);
-  const spread = spreadSpeeds(speeds, sets, groups[0]?.reps ?? null, said);
+  said: SpeedsSaid,
+): void {
+  const repsOf = groups.flatMap(({ sets, reps }) => Array<number | null>(sets).fill(reps));
+  const fit = spreadSpeeds(speeds, repsOf, said);
+  const spread = typeof fit === "string" ? null : fit;
   const shared = into.prepare(place.shared);
   let number = 0;
   for (const group of groups)
@@ -49,5 +50,12 @@ export function emitSets(
       into.emit(place.row, own, shared);
       number++;
     }
-  return spread !== null;
+  if (fit === "unsettled") into.log.addAtSource("speeds-unsettled", place.row, place.speedColumn);
+  if (fit === "too many")
+    into.log.addAtSource("speeds-too-many", place.row, place.speedColumn, {
+      speeds: speeds.length,
+      sets: repsOf.length,
+      reps: repsOf[0] ?? 0,
+      said: said ?? "",
+    });
 }

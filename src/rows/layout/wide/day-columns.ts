@@ -48,8 +48,7 @@ export function columnsOfDay(
     const speedColumn = speedAt ?? scheme.column;
     const unit = scheme.unit ?? owner.unit;
     const place = { row, schemeColumn: scheme.column, speedColumn, shared, note: undefined, unit };
-    if (!emitSets(into, place, said.groups, speeds, owner.speeds))
-      into.log.addAtSource("speeds-unsettled", row, speedColumn);
+    emitSets(into, place, said.groups, speeds, owner.speeds);
     return;
   }
   if (said?.is === "none" && at.size === 1) {

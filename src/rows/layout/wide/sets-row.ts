@@ -81,8 +81,7 @@ export function setsRow(
       note,
       unit: words.unit,
     };
-    if (!emitSets(into, place, groups, speeds, words.speeds))
-      into.report("speeds-unsettled", row, column);
+    emitSets(into, place, groups, speeds, words.speeds);
   }
   for (const [day, columns] of columnsByDay)
     columnsOfDay(into, line, row, { day, athlete, nameColumn, exercise, ...words }, columns);

@@ -117,8 +117,7 @@ function setColumn(
       shared: { ...rest, exercise: [liftInWords(heading), index] as Placed },
       note: own,
     };
-    if (!emitSets(into, place, said.groups, said.speeds, tab.speeds ?? null))
-      into.log.addAtSource("speeds-unsettled", row, index);
+    emitSets(into, place, said.groups, said.speeds, tab.speeds ?? null);
   }
 }
 
