@@ -44,7 +44,7 @@ mkdirSync("reports/mutation", { recursive: true });
 process.env.MUTATION_LINES = resolve(`reports/mutation/${name}-lines.txt`);
 writeFileSync(process.env.MUTATION_LINES, "");
 
-const left = ["browser", "local-host", "faults", "attacks", "sidebar", "fuzz"];
+const left = ["browser", "local-host", "faults", "attacks", "sidebar"];
 const results = await new Stryker({
   mutate: places.map((place) => (place.endsWith(".ts") ? `src/${place}` : `src/${place}/**/*.ts`)),
   plugins: ["@stryker-mutator/jest-runner", "./tests/mutation/plugins.mjs"],
