@@ -32,8 +32,11 @@ export function diaryAnswerPlace(
   if (diaries.length === 0) return noAnswerWords.noTable();
   const key = nameKey(athlete);
   const rows = diaries.flatMap(({ tab, understanding }) => {
-    const { columns, reading } = understanding;
-    const column = columns.find(({ field }) => field === "note")?.column ?? null;
+    const { columns, reading, layout } = understanding;
+    // A grid's notes are of a week, not of a day.
+    const own =
+      layout === "dates across" ? undefined : columns.find(({ field }) => field === "note");
+    const column = own?.column ?? null;
     const records = reading.records.filter((record) => "newToday" in record);
     return withNames(records, read.answers.names)
       .filter((record) => record.day === day && nameKey(record.athlete) === key)

@@ -24,8 +24,8 @@ const toBeAsked = 0.5;
 
 /**
  * Looks through the tabs for the tables the add-on knows. A tab is the table whose needed headings
- * it has and whose further headings it shares most; its name counts as evidence. Sets, jumps and runs
- * are also looked for in coaches' own layouts, and tabs of one athlete by their further headings.
+ * it has and whose further headings it shares most; its name counts as evidence. Sets, jumps, runs
+ * and diary are also looked for in coaches' own layouts, and tabs of one athlete by their further headings.
  */
 export function findTables(
   tabs: readonly Tab[],
@@ -66,7 +66,7 @@ export function findTables(
   });
 }
 
-const wideTables: readonly TableName[] = ["Runs", "Sets", "Jumps"];
+const wideTables: readonly TableName[] = ["Runs", "Diary", "Sets", "Jumps"];
 
 /** Tables read from a layout without a plain header; as sure as the share of rows read. */
 function ownLayouts(
@@ -91,9 +91,9 @@ function ownLayouts(
   // Under a header of dates stands one table, not several.
   const grids = found.filter(({ understanding }) => understanding.layout === "dates across");
   if (grids.length < 2) return found;
-  // Runs are read from a grid only where it speaks of them; a number is a height or a load as well.
-  const runs = grids.find(({ table }) => table === "Runs");
-  if (runs !== undefined) return [runs];
+  // Runs and diary are read from a grid only where it speaks of them; a number is a height or a load as well.
+  const spoken = grids.find(({ table }) => table === "Runs" || table === "Diary");
+  if (spoken !== undefined) return [spoken];
   return [grids.reduce((best, one) => (one.sureness > best.sureness ? one : best))];
 }
 

@@ -208,6 +208,10 @@ export const rowIssueSentences = {
     `The sets count without their speeds: ${fact(issue, "speeds")} speeds${speedsSaid(issue)} do not fit ${setsDone(issue)}.`,
     "Correct the speeds, or the sets and repetitions beside them.",
   ],
+  "diary-question-missing": () => [
+    "The answers under these dates are not used: nothing says what was asked.",
+    "Write the question above the dates, for example “Sleep (h)” or “Soreness”.",
+  ],
   "run-figure-unsettled": () => [
     `${cellOut} It could be minutes or kilometres.`,
     "Answer the question under Set up, or say “min” or “km” in the title.",

@@ -41,6 +41,7 @@ export const rowKinds = {
   "scheme-unread": "sets and repetitions unreadable",
   "scheme-order-unsettled": "sets or repetitions first?",
   "speeds-unsettled": "speeds a set or a repetition?",
+  "diary-question-missing": "question missing",
   "speeds-too-many": "too many speeds",
   "run-figure-unsettled": "minutes or kilometres?",
   "run-unread": "run unreadable",

@@ -43,6 +43,9 @@ export type DecidedColumns = {
   readonly questions: readonly ColumnQuestion[];
 };
 
+const headsNotes =
+  /(?:^| )(?:notes?|comments?|remarks?|notiz(?:en)?|bemerkung(?:en)?|kommentare?)$/;
+
 /**
  * Settles every column of a header: by its heading, by a near spelling its values bear out, a column
  * of dates by its values alone. Anything less sure is left alone and becomes a question.
@@ -64,7 +67,7 @@ export function decideColumns(
   const all = Object.keys(tableColumns[table]);
   const say = (
     column: Column,
-    field: string,
+    field: string | null,
     by: ColumnDecision["by"],
     sureness: number,
     sample: readonly unknown[],
@@ -126,17 +129,12 @@ export function decideColumns(
     } else if (fit?.field === "day" && words === "") {
       fields.day = column;
       say(column, "day", "values", 0.9, sample);
+    } else if (headsNotes.test(words)) {
+      // Words for people, beside a table that keeps none or has its own: left where they stand.
+      say(column, null, "heading", 1, sample);
     } else {
       unknown.push(index);
-      decisions.push({
-        column: index + 1,
-        heading,
-        field: null,
-        unit: unit?.name ?? null,
-        sureness: 0,
-        by: "nothing",
-        samples: threeSamples(sample),
-      });
+      say(column, null, "nothing", 0, sample);
       questions.push({
         column: index + 1,
         heading,

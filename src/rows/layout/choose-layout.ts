@@ -10,6 +10,7 @@ import { noSense } from "./shorthand/scheme-order";
 import { setCell } from "./shorthand/set-cell";
 import type { Unfolded } from "./unfolded";
 import { unfoldRaceRunners } from "./wide/unfold-race-runners";
+import { unfoldWideDiary } from "./wide/unfold-wide-diary";
 import { unfoldWideJumps } from "./wide/unfold-wide-jumps";
 import { unfoldWideRuns } from "./wide/unfold-wide-runs";
 import { unfoldWideSets } from "./wide/unfold-wide-sets";
@@ -39,6 +40,10 @@ export function chooseLayout(
   if (table === "Runs" && missing.length > 0) {
     const runs = unfoldWideRuns(context);
     return runs === null ? plain : { name: "dates across", unfolded: runs };
+  }
+  if (table === "Diary" && missing.length > 0) {
+    const diary = unfoldWideDiary(context);
+    return diary === null ? plain : { name: "dates across", unfolded: diary };
   }
   if (table === "Races" && view !== null && missing.length === 0) {
     const races = unfoldRaceRunners(view, unknown);

@@ -1,3 +1,4 @@
+import { isoFromDay } from "../../../src/coaching/calendar/day";
 import { understandTable } from "../../../src/rows/read-table";
 import { counts, notes, problems, shortJump, shortSet, today } from "./short";
 
@@ -265,4 +266,23 @@ test("weekdays under each date settle the order of day and month", () => {
     ["Kofi", "1x5 95", "1x5 97.5"],
   ]);
   expect(reading.records.map(shortSet)).toEqual(["05-05 Kofi 1 95x5", "05-07 Kofi 1 97.5x5"]);
+});
+
+test("a title between two grids belongs to the grid below it, averages and footnotes to the one above", () => {
+  const { reading } = understandTable("Sets", [
+    ["Back squat", "", ""],
+    ["", "12/5/2026", "14/5/2026"],
+    ["Ilka", "3x5x60", "3x3x65"],
+    ["AVG", "60", "65"],
+    ["Bench press", "", ""],
+    ["", "12/5/2026", "14/5/2026"],
+    ["Ilka", "1x5x40", ""],
+  ]);
+  const lifts = reading.records.map(
+    ({ day, exercise, set }) => `${isoFromDay(day)} ${exercise} ${set}`,
+  );
+  expect(lifts).toContain("2026-05-12 back squat 3");
+  expect(lifts.filter((lift) => lift.includes("bench press"))).toEqual([
+    "2026-05-12 bench press 1",
+  ]);
 });

@@ -113,6 +113,98 @@ test("bare numbers in a grid of runs are asked about, not guessed", () => {
   ]);
 });
 
+test("a Notes column beside runs is left where it stands, and nothing is asked about it", () => {
+  const { reading, understanding } = found("Runs", [
+    ["Date", "Athlete", "Minutes", "Exertion", "Notes"],
+    ["2026-05-12", "Ilka", 45, 3, "calf tight"],
+    ["2026-05-14", "Kofi", 50, 4, ""],
+  ]);
+  expect(reading.rowsRead).toBe(2);
+  expect(understanding.questions).toEqual([]);
+  expect(understanding.columns.find(({ heading }) => heading === "Notes")).toMatchObject({
+    field: null,
+    by: "heading",
+  });
+});
+
+test("a diary of one question, dates across, a block a question; marks repeat what stands to the left", () => {
+  const { table, sureness, reading, understanding } = found("Wellness", [
+    ["Sleep (h), May 2026", "", "", ""],
+    ["", "12/5/2026", "13/5/2026", "14/5/2026"],
+    ["Ilka", 7.5, '"', "8:15"],
+    ["Kofi", '"', "seven", 8],
+    ["", "", "", ""],
+    ["Sleep quality 1-5", "", "", ""],
+    ["", "12/5/2026", "13/5/2026", "14/5/2026"],
+    ["Ilka", 4, 3, ""],
+  ]);
+  expect([table, understanding.layout, sureness > 0.6]).toEqual(["Diary", "dates across", true]);
+  expect((reading.records as readonly DiaryDay[]).map(shortDiary)).toEqual([
+    "05-12 Ilka 7.5    ",
+    "05-13 Ilka 7.5    ",
+    "05-14 Ilka 8.25    ",
+    "05-13 Kofi     ",
+    "05-14 Kofi 8    ",
+    "05-12 Ilka  4   ",
+    "05-13 Ilka  3   ",
+  ]);
+  expect(problems(reading)).toEqual(['B4 nothing-to-repeat: "', "C4 not-a-number: seven"]);
+  expect(counts(reading)).toEqual([3, 0, 1, 4]);
+});
+
+test("a diary with its questions under each date, a note of the week beside", () => {
+  const { table, reading } = found("Diary", [
+    ["", "12/5/2026", "", "13/5/2026", "", ""],
+    ["Athlete", "Sleep", "Mood", "Sleep", "Mood", "Notes"],
+    ["Ilka", 7, 4, 8, "", "exams"],
+  ]);
+  expect(table).toBe("Diary");
+  expect((reading.records as readonly DiaryDay[]).map(shortDiary)).toEqual([
+    "05-12 Ilka 7   4 ",
+    "05-13 Ilka 8    ",
+  ]);
+  expect(notes(reading)).toEqual(["F3 Ilka: exams"]);
+});
+
+test("sleep in minutes by the title, soreness by the tab's name", () => {
+  const grid = (title: string, ...answers: unknown[]) => [
+    [title, "", ""],
+    ["", "12/5/2026", "13/5/2026"],
+    ["Ilka", ...answers],
+  ];
+  const sleep = found("Spring", grid("Sleep, minutes", 450, 480));
+  expect(sleep.reading.records).toMatchObject([{ sleepH: 7.5 }, { sleepH: 8 }]);
+  const sore = found("Soreness", grid("Spring 2026", 2, 3));
+  expect(sore.reading.records).toMatchObject([{ soreness: 2 }, { soreness: 3 }]);
+});
+
+test("a grid is a diary only when its answers may be a diary's and its title names no lift", () => {
+  const grid = (title: string, ...answers: unknown[]) => [
+    [title, "", ""],
+    ["", "12/5/2026", "13/5/2026"],
+    ["Ilka", ...answers],
+  ];
+  const tables = (title: string, ...answers: unknown[]) =>
+    findTables([{ name: "Spring", cells: grid(title, ...answers) }], { today }).map(
+      ({ table }) => table,
+    );
+  expect(tables("Squat, low stress week", "5x5x60", "3x5x65")).toEqual(["Sets"]);
+  expect(tables("Mood", "fine", "tired")).toEqual([]);
+  expect(tables("Mood", 4, 5)).toEqual(["Diary"]);
+});
+
+test("a grid the coach says is the diary, with no word on what was asked, is said in one sentence", () => {
+  const cells = [
+    ["", "12/5/2026", "13/5/2026"],
+    ["Ilka", 4, 5],
+    ["Kofi", 3, 3],
+  ];
+  const { reading, layout } = understandTable("Diary", cells, { today, said: true, title: "May" });
+  expect(layout).toBe("dates across");
+  expect(problems(reading)).toEqual([`B1 diary-question-missing: 12/5/2026`]);
+  expect(counts(reading)).toEqual([0, 2, 0, 1]);
+});
+
 test("a grid of jumps or lifts is no grid of runs, and one of neither is left alone", () => {
   const grid = (title: string, ...cells: unknown[]) => [
     [title, "", ""],

@@ -34,9 +34,12 @@ export function blocksOf(
   const { cells, end } = context;
   const blocks: Block[] = [];
   let from = 0;
+  // Lone words below a block's last athlete are the next block's title.
+  let titlesBelow: string[] = [];
   headers.forEach((header, at) => {
     const last = (headers[at + 1]?.firstRow ?? end) - 1;
-    const titles: string[] = [];
+    const titles = titlesBelow;
+    titlesBelow = [];
     for (let row = from; row < header.firstRow; row++) {
       into.mark(row, "heading");
       for (const cell of cells[row] ?? [])
@@ -63,12 +66,14 @@ export function blocksOf(
       const foot = typeof name === "string" ? /^(\*+|†)\s*(.+)$/.exec(name.trim()) : null;
       if (foot !== null) footnotes.set(foot[1] ?? "*", foot[2] ?? "");
       // A lone word in the first column is a section or a title, averages are no athlete.
-      const heading =
-        foot !== null ||
-        namesSummary(name) ||
-        (filled === 1 && !isBlank(name) && typeof name === "string");
-      if (heading) into.mark(row, "heading");
-      else if (isBlank(name)) into.report("needed-blank", row, nameColumn, { heading: "athlete" });
+      const alone = filled === 1 && !isBlank(name) && typeof name === "string";
+      if (foot !== null || namesSummary(name) || alone) {
+        into.mark(row, "heading");
+        if (foot === null && alone && !namesSummary(name)) titlesBelow.push(name);
+        continue;
+      }
+      titlesBelow = [];
+      if (isBlank(name)) into.report("needed-blank", row, nameColumn, { heading: "athlete" });
       else rows.push({ row, athlete: String(name).trim().replace(/\s+/g, " "), nameColumn });
     }
     from = last + 1;

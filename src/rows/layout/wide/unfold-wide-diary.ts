@@ -1,0 +1,81 @@
+import { type Day, isoFromDay } from "../../../coaching/calendar/day";
+import { isBlank } from "../../value/blank";
+import { isDitto } from "../../value/ditto";
+import type { LayoutContext } from "../layout-context";
+import { type Placed, Unfolded } from "../unfolded";
+import { withUnit } from "../with-unit";
+import { type Block, type BlockRow, blocksOf } from "./block-rows";
+import { dateHeaders } from "./date-header";
+import { type DiaryQuestion, diaryQuestion, looksAnswered } from "./diary-question";
+
+/**
+ * One row an athlete, dates across, the answers to one question in the cells or to several in columns
+ * under each date. The question is read from the title lines nearest above the dates, else from the
+ * tab's name. Null when dates do not run across, or when nothing speaks of a diary and the coach has
+ * not said so. Reports `diary-question-missing` at dates over answers to nobody knows what.
+ */
+export function unfoldWideDiary(context: LayoutContext): Unfolded | null {
+  const headers = dateHeaders(context);
+  if (headers.length === 0) return null;
+  const into = new Unfolded("Diary", context.cells, headers[0]?.firstRow ?? 0);
+  const asked = blocksOf(context, headers, into).map((block) => ({
+    block,
+    question: diaryQuestion([...block.titles].reverse(), context.title),
+  }));
+  if (!context.said && !asked.some(({ block, question }) => isDiary(context, block, question)))
+    return null;
+  for (const { block, question } of asked) {
+    const { header, rows } = block;
+    for (const { row, column, code, facts } of header.unsettled)
+      into.report(code, row, column, facts);
+    const named = header.days.some(({ field }) => field !== null);
+    if (question !== null || named) {
+      for (const row of rows) diaryRow(context.cells, into, block, row, question);
+      continue;
+    }
+    into.log.addAtSource("diary-question-missing", header.firstRow, header.days[0]?.column ?? -1);
+    for (const { row } of rows) into.mark(row, "reported");
+  }
+  return into;
+}
+
+/** A question of the diary above answers that may be its own; columns under dates name theirs. */
+function isDiary({ cells }: LayoutContext, block: Block, question: DiaryQuestion | null): boolean {
+  const { days } = block.header;
+  if (days.some(({ field }) => field !== null)) return true;
+  const answers = block.rows.flatMap(({ row }) => days.map(({ column }) => cells[row]?.[column]));
+  return question !== null && looksAnswered(question, answers);
+}
+
+function diaryRow(
+  cells: LayoutContext["cells"],
+  into: Unfolded,
+  { header }: Block,
+  { row, athlete, nameColumn }: BlockRow,
+  question: DiaryQuestion | null,
+): void {
+  const line = cells[row] ?? [];
+  into.mark(row, "data");
+  for (const { column, monday } of header.noteColumns)
+    if (!isBlank(line[column]))
+      into.note(row, column, athlete, monday, "week", String(line[column]).trim());
+  const byDay = new Map<Day, Record<string, Placed>>();
+  const before = new Map<string, unknown>();
+  for (const { column, day, field, unit } of header.days) {
+    const about = field ?? question?.field;
+    if (about === undefined || isBlank(line[column])) continue;
+    const answer = isDitto(line[column]) ? before.get(about) : line[column];
+    if (answer === undefined) {
+      into.log.addAtSource("nothing-to-repeat", row, column);
+      continue;
+    }
+    before.set(about, answer);
+    const flat = byDay.get(day) ?? {
+      day: [isoFromDay(day), column],
+      athlete: [athlete, nameColumn],
+    };
+    byDay.set(day, flat);
+    flat[about] ??= [withUnit(answer, field === null ? (question?.unit ?? null) : unit), column];
+  }
+  for (const flat of byDay.values()) into.emit(row, flat);
+}
