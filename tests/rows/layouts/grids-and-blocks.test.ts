@@ -272,11 +272,11 @@ test("a title between two grids belongs to the grid below it, averages and footn
   const { reading } = understandTable("Sets", [
     ["Back squat", "", ""],
     ["", "12/5/2026", "14/5/2026"],
-    ["Ilka", "3x5x60", "3x3x65"],
+    ["Ilka", "3x3x60", "5x5x65"],
     ["AVG", "60", "65"],
     ["Bench press", "", ""],
     ["", "12/5/2026", "14/5/2026"],
-    ["Ilka", "1x5x40", ""],
+    ["Ilka", "2x2x40", ""],
   ]);
   const lifts = reading.records.map(
     ({ day, exercise, set }) => `${isoFromDay(day)} ${exercise} ${set}`,
@@ -284,5 +284,7 @@ test("a title between two grids belongs to the grid below it, averages and footn
   expect(lifts).toContain("2026-05-12 back squat 3");
   expect(lifts.filter((lift) => lift.includes("bench press"))).toEqual([
     "2026-05-12 bench press 1",
+    "2026-05-12 bench press 2",
   ]);
+  expect(problems(reading)).toEqual([]);
 });
