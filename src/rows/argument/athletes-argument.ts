@@ -40,7 +40,7 @@ export function readAthletesArgument(argument: unknown): AthletesArgument {
     );
     if (headed >= 0 && headed < 10) return wholeTable(cells, headed);
   }
-  const flat = cells.length === 1 ? (cells[0] ?? []) : cells.map((line) => line[0]);
+  const flat = cells.length === 1 ? cells[0]! : cells.map((line) => line[0]);
   // A hole in a row is a blank cell: `map` would leave it a hole.
   const names = Array.from(flat, nameOf);
   const start = names[0] !== undefined && isHeading(names[0]) ? 1 : 0;
@@ -53,7 +53,7 @@ function one(cell: unknown): AthletesArgument {
 
 function wholeTable(cells: Cells, headed: number): AthletesArgument {
   const table = readTable("Athletes", cells);
-  const column = recogniseHeader("Athletes", cells[headed] ?? []).fields.athlete?.index ?? 0;
+  const column = recogniseHeader("Athletes", cells[headed]!).fields.athlete!.index;
   const byRow = new Map(table.records.map((record) => [record.row, record]));
   const names = cells.slice(headed + 1).map((line) => nameOf(line[column]));
   const asked = untilLastFilled(names).map((ask, at) => ({

@@ -29,7 +29,7 @@ export function dayEvidence(view: TableView, column: Column): DayEvidence {
       other === undefined || other === column ? null : columnEvidence(view, other).order;
     return order === null ? [] : [order];
   });
-  return { ...own, order: new Set(orders).size === 1 ? (orders[0] ?? null) : null };
+  return { ...own, order: new Set(orders).size === 1 ? orders[0]! : null };
 }
 
 /** One pass over a day column: numbers past twelve, weekdays and dots settle the order. */

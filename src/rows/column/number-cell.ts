@@ -24,8 +24,8 @@ export function numberCell(text: string): NumberCell | null {
   const doubt = /\?+$/.exec(bare);
   if (doubt !== null) bare = bare.slice(0, -doubt[0].length).trim();
   const tail = /^([^a-z"″%]*?[\d.])\s*([a-z"″%][a-z/·.⁻¹\-\d]*)\.?$/i.exec(bare);
-  const unit = tail === null ? null : unitOf(tail[2] ?? "");
-  const number = numberFromText(unit === null ? bare : (tail?.[1] ?? ""));
+  const unit = tail === null ? null : unitOf(tail[2]!);
+  const number = numberFromText(unit === null ? bare : tail![1]!);
   if (number === null) return null;
   return { ...number, unsure: number.unsure || doubt !== null, unit, note, perHand };
 }

@@ -25,7 +25,7 @@ function range(
   return {
     quantity: unit.quantity,
     base: unit,
-    rivals: rivals.flatMap((word) => unitOf(word) ?? []),
+    rivals: rivals.map((word) => unitOf(word)!),
     low,
     high,
     cellSettlesUnit,

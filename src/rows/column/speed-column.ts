@@ -53,7 +53,7 @@ export function speedColumn(
         unit: "m/s",
         piece: String(speed),
         heading,
-        ...mendOfList(cell, pieces[at] ?? "", mend),
+        ...mendOfList(cell, pieces[at]!, mend),
       });
       return null;
     });

@@ -158,5 +158,5 @@ function nearHeading(table: TableName, words: string, free: readonly string[]): 
     const allowed = Math.min(known.length, words.length) >= 8 ? 2 : 1;
     if (editDistance(known, words) <= allowed) found.add(field);
   }
-  return found.size === 1 ? ([...found][0] ?? null) : null;
+  return found.size === 1 ? [...found][0]! : null;
 }

@@ -30,7 +30,7 @@ export function findHeader(
   let best: FoundHeader | null = null;
   let bestWeight = 0;
   for (let row = only ?? 0; row < Math.min(end, only === null ? rowsSearched : only + 1); row++) {
-    const line = cells[row] ?? [];
+    const line = cells[row]!;
     const alone = headerAt(table, line, row, row + 1);
     const weight = weightOf(table, alone);
     if (weight > bestWeight) {

@@ -40,7 +40,7 @@ function takeApart(cell: string): HeaderWords {
     .replace(/\s[-–—/]\s/g, " ")
     .trim()
     .split(/\s+/);
-  const last = tokens[tokens.length - 1] ?? "";
+  const last = tokens[tokens.length - 1]!;
   const bare = last.replace(/^(in|per|\/)$/, "");
   if (unit === null && whole !== null) unit = whole;
   else if (unit === null && tokens.length > 1 && unitOf(bare) !== null) {

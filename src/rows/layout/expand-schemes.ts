@@ -37,7 +37,7 @@ export function expandSchemes(view: TableView, table: "Sets" | "Jumps", tab: Tab
   const readName = textColumn(quiet, fields.athlete);
   const expand = new SchemeExpander(view, into, tab, orderFromWords(scheme?.heading ?? ""));
   for (let row = view.first; row < view.end; row++) {
-    const line = cells[row] ?? [];
+    const line = cells[row]!;
     if (isBlankLine(line)) continue;
     const first = line.find((cell) => !isBlank(cell));
     const own = fields.athlete === undefined ? "" : line[fields.athlete.index];

@@ -13,7 +13,7 @@ const label = /^(?:athlete|name|runner|athlet|athletin|sportler)\s*:?\s*(.*)$/i;
 export function athleteOfTab({ cells, title, tab }: LayoutContext, headerRow: number) {
   if (tab.athlete !== undefined) return tab.athlete;
   for (let row = 0; row < headerRow; row++) {
-    const [first, second, ...rest] = (cells[row] ?? []).filter((cell) => !isBlank(cell));
+    const [first, second, ...rest] = cells[row]!.filter((cell) => !isBlank(cell));
     if (typeof first !== "string" || rest.length > 0) continue;
     const labelled = label.exec(first.trim());
     const beside = labelled === null ? null : labelled[1] || second;

@@ -61,7 +61,7 @@ function choicesOf(about: TabMatter, guess: string | null): readonly string[] {
 export function rowSamples(cells: Cells, first: number, end: number): string[] {
   const samples: string[] = [];
   for (let row = first; row < end && samples.length < shown; row++) {
-    const filled = (cells[row] ?? []).filter((cell) => !isBlank(cell));
+    const filled = cells[row]!.filter((cell) => !isBlank(cell));
     if (filled.length > 1) samples.push(filled.slice(0, 4).map(foundText).join(" · "));
   }
   return samples;

@@ -9,7 +9,7 @@ const short =
 export function titleYear({ cells, end, title }: LayoutContext): number | null {
   const texts: unknown[] = [title];
   for (let row = 0; row < Math.min(end, 6); row++) {
-    const line = cells[row] ?? [];
+    const line = cells[row]!;
     const words = line.filter((cell) => typeof cell === "string" && cell.trim() !== "");
     // A title stands alone in its row or leads it; dates give their year themselves.
     const titles = words.length <= 2 ? words : typeof line[0] === "string" ? [line[0]] : [];

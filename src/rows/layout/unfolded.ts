@@ -159,7 +159,7 @@ export class Unfolded {
     });
     // The records were made for this reading alone, so their rows are set in place.
     const records = reading.records as (Row & { row: number })[];
-    for (const record of records) record.row = (this.rows[record.row - 1] ?? 0) + 1;
+    for (const record of records) record.row = this.rows[record.row - 1]! + 1;
     records.sort((a, b) => a.row - b.row);
     return { ...reading, records, issues: this.log.issues, notes: this.notes, ...this.count() };
   }
@@ -172,7 +172,7 @@ export class Unfolded {
     const counts = { rowsRead: 0, rowsReported: 0, rowsBlank: 0, rowsHeading: 0 };
     for (let row = 0; row < this.source.length; row++) {
       const fate = this.fates.get(row);
-      if (isBlankLine(this.source[row] ?? [])) counts.rowsBlank++;
+      if (isBlankLine(this.source[row]!)) counts.rowsBlank++;
       else if (fate === "heading") counts.rowsHeading++;
       else if (fate === "reported" || (dropped.has(row) && !kept.has(row))) counts.rowsReported++;
       else counts.rowsRead++;
@@ -184,7 +184,7 @@ export class Unfolded {
     if (row < 0)
       return { row: Math.max(this.headerRow, 0), column: this.columns[0]?.[column] ?? column };
     return {
-      row: this.rows[row] ?? 0,
+      row: this.rows[row]!,
       column: column < 0 ? -1 : (this.columns[row]?.[column] ?? -1),
     };
   }

@@ -10,7 +10,7 @@ export function cellOfName(cells: Cells, row: number, column: number | null, nam
   const key = nameKey(name);
   const holds = (cell: unknown) => typeof cell === "string" && nameKey(cell) === key;
   for (let at = row; at >= 1; at--) {
-    const line = cells[at - 1] ?? [];
+    const line = cells[at - 1]!;
     if (column !== null && holds(line[column - 1])) return cellAddress(at, column);
     const index = line.findIndex(holds);
     if (index >= 0) return cellAddress(at, index + 1);

@@ -1,5 +1,4 @@
 import type { Day } from "../../coaching/calendar/day";
-import { isoFromDay } from "../../coaching/calendar/day";
 import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
 import { oddDayFacts, oddDays } from "./odd-days";
@@ -32,11 +31,11 @@ export function questionDays<Row extends { readonly row: number; readonly day: D
   }
   close();
   for (const odd of oddDays(counts)) {
-    const row = (firstRows.get(odd.day) ?? 1) - 1;
-    const column = view.fields.day?.index ?? -1;
+    const row = firstRows.get(odd.day)! - 1;
+    const column = view.fields.day!.index;
     const code = odd.oddBy === "distance" ? "day-questioned" : "weekday-questioned";
-    const cell = view.cells[row]?.[column] ?? isoFromDay(odd.day);
-    view.log.add(code, row, column, cell, { ...oddDayFacts(odd), rows: counts.get(odd.day) ?? 0 });
+    const cell = view.cells[row]![column];
+    view.log.add(code, row, column, cell, { ...oddDayFacts(odd), rows: counts.get(odd.day)! });
   }
   return reading;
 }

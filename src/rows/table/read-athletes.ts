@@ -5,6 +5,7 @@ import { choiceColumn, choices } from "../column/choice-column";
 import { dayColumn } from "../column/day-column";
 import { numberColumn } from "../column/number-column";
 import { textColumn } from "../column/text-column";
+import { hasDoubtfulLetters } from "../name/doubtful-letters";
 import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
@@ -52,6 +53,7 @@ export function readAthleteRows(view: TableView): Reading<Athlete> {
       return null;
     }
     seen.set(nameKey(athlete), row);
+    if (hasDoubtfulLetters(athlete)) log.add("name-letters", row, fields.athlete!.index, athlete);
     const age = ageOf(view, line, row);
     return {
       row: row + 1,
@@ -135,7 +137,7 @@ function supervisorOf(
   const either = dayFirst !== null && monthFirst !== null && dayFirst !== monthFirst;
   if (settled === null || either) {
     // Without its day the name is not counted: nothing may be proposed on a doubtful date.
-    view.log.add("supervisor-day", row, view.fields.supervisor?.index ?? 0, text, {
+    view.log.add("supervisor-day", row, view.fields.supervisor!.index, text, {
       ...(either ? { either: isoFromDay(dayFirst), or: isoFromDay(monthFirst) } : {}),
     });
     return { supervisor: "", supervisorFrom: null };

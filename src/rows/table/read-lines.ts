@@ -32,7 +32,7 @@ export function readLines<Row extends object>(
   let rowsHeading = view.first;
   let rowsBlank = view.cells.length - view.end;
   for (let row = 0; row < view.first; row++)
-    if (isBlankLine(view.cells[row] ?? [])) {
+    if (isBlankLine(view.cells[row]!)) {
       rowsBlank++;
       rowsHeading--;
     }

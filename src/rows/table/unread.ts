@@ -8,7 +8,7 @@ export function unread(log: IssueLog, cells: Cells, headerRow: number): Reading<
   let rowsBlank = 0;
   let rowsHeading = 0;
   for (let row = 0; row < cells.length; row++)
-    if (isBlankLine(cells[row] ?? [])) rowsBlank++;
+    if (isBlankLine(cells[row]!)) rowsBlank++;
     else if (row <= headerRow) rowsHeading++;
   const rowsReported = cells.length - rowsBlank - rowsHeading;
   return { records: [], issues: log.issues, rowsRead: 0, rowsReported, rowsBlank, rowsHeading };

@@ -1,4 +1,5 @@
 import { accept, type Outcome, refuse } from "../../outcome";
+import { foundText } from "./found-text";
 
 const heaviestKg = 50;
 const mostPlates = 40;
@@ -12,17 +13,18 @@ const mostPlates = 40;
 export function readStack(cell: unknown): Outcome<readonly number[]> {
   const text =
     typeof cell === "number" ? String(cell) : typeof cell === "string" ? cell.trim() : "";
+  const found = foundText(text);
   const stackKg: number[] = [];
   for (const part of text.replace(/\s*kg\b/gi, "").split("+")) {
     const match = /^\s*(?:(\d{1,3})\s*[x×*]\s*)?(\d{1,2}(?:[.,]\d{1,2})?)\s*$/i.exec(part);
-    if (match === null) return refuse("stack-unreadable", { found: text });
+    if (match === null) return refuse("stack-unreadable", { found });
     const count = Number(match[1] ?? 1);
     const massKg = Number(match[2]!.replace(",", "."));
     if (!(massKg > 0) || massKg > heaviestKg || count < 1)
-      return refuse("stack-unreadable", { found: text });
+      return refuse("stack-unreadable", { found });
     // A stack of more than a dozen equal plates is rather a mass written before its count.
     if (count > 12 || stackKg.length + count > mostPlates)
-      return refuse("stack-count", { found: text, count });
+      return refuse("stack-count", { found, count });
     for (let plate = 0; plate < count; plate++) stackKg.push(massKg);
   }
   return accept(stackKg);

@@ -22,6 +22,8 @@ export type Above = {
   barDoubtful: boolean;
   /** The load written last, for blank cells and ditto marks below it. */
   load: unknown;
+  /** Sets written in shorthand since the header, which are numbered on. */
+  shorthandSets: number;
   columns: Readonly<Record<string, Column>>;
   reps: readonly Column[];
 };
@@ -50,6 +52,7 @@ export function aboveAll(title: string, tab: TabAnswers): Above {
     sessionBar: null,
     barDoubtful: false,
     load: "",
+    shorthandSets: 0,
     columns: {},
     reps: [],
   };

@@ -53,7 +53,7 @@ function headerIn(line: readonly unknown[], filled: readonly number[]): SectionL
     (field) => fields[field] !== undefined,
   ).length;
   if (figures + (repColumns.length > 1 ? 1 : 0) < 2) return null;
-  const first = filled[0] ?? 0;
+  const first = filled[0]!;
   const lift =
     fields.exercise === undefined && fields.athlete?.index !== first && unknown.includes(first)
       ? first

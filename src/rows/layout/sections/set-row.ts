@@ -2,11 +2,9 @@ import { isoFromDay } from "../../../coaching/calendar/day";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
 import { isDitto } from "../../value/ditto";
-import { emitSets } from "../shorthand/emit-sets";
-import { orderFromWords, schemeSense } from "../shorthand/scheme-order";
-import { setCell } from "../shorthand/set-cell";
 import type { Placed } from "../unfolded";
 import { type Walk, whoAbove } from "./above";
+import { shorthandRow } from "./shorthand-row";
 
 /** A row of sets under a header: its own cells first, then what stands above it. */
 export function setRow(
@@ -21,6 +19,10 @@ export function setRow(
     return;
   }
   if (!takeOwnContext(walk, line, row)) return;
+  if (into.table === "Jumps") {
+    into.mark(row, "heading");
+    return;
+  }
   const { athlete, day, exercise } = above;
   if (athlete === null || day === null || exercise === null) {
     into.report(
@@ -28,10 +30,6 @@ export function setRow(
       row,
       0,
     );
-    return;
-  }
-  if (into.table === "Jumps") {
-    into.mark(row, "heading");
     return;
   }
   const own: Record<string, Placed | undefined> = {};
@@ -49,7 +47,7 @@ export function setRow(
     gym: own.gym ?? above.gym ?? undefined,
     note: noteOf(walk, line, row),
   };
-  if (shorthand(walk, line, row, shared, written) || perSide(walk, line, row, shared)) return;
+  if (shorthandRow(walk, line, row, shared, written) || perSide(walk, line, row, shared)) return;
   above.reps.forEach(({ index }, at) => {
     shared[`rep${at + 1}`] = [line[index], index];
   });
@@ -85,29 +83,6 @@ function loadOf({ above }: Walk, own: Placed | undefined, isSet: boolean): Place
   if (isDitto(load[0]) || isBlank(load[0])) return [isSet ? above.load : "", load[1]];
   above.load = load[0];
   return load;
-}
-
-/** Sets in shorthand in the scheme or load column. */
-function shorthand(
-  { above, into, tab }: Walk,
-  line: readonly unknown[],
-  row: number,
-  shared: Readonly<Record<string, Placed | undefined>>,
-  load: Placed,
-): boolean {
-  const scheme = above.columns.scheme;
-  const sense = schemeSense(orderFromWords(scheme?.heading ?? ""), tab.setsFirst);
-  const said = setCell(scheme === undefined ? load[0] : line[scheme.index], sense);
-  if (said.is === "order-unsettled") {
-    into.report("scheme-order-unsettled", row, scheme?.index ?? load[1]);
-    return true;
-  }
-  if (said.is !== "sets" || said.groups[0]?.reps == null) return false;
-  const column = scheme?.index ?? load[1];
-  const { note, scheme: _, ...rest } = shared;
-  const place = { row, schemeColumn: column, speedColumn: column, shared: rest, note };
-  emitSets(into, place, said.groups, said.speeds, tab.speeds ?? null);
-  return true;
 }
 
 const sides = /^\s*(\d{1,2})\s*\+\s*(\d{1,2})\s*$/;

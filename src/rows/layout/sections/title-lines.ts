@@ -17,6 +17,7 @@ export function startBlock(
   above.reps = said.reps;
   above.test = null;
   above.load = "";
+  above.shorthandSets = 0;
   if (said.lift !== null) above.exercise = [line[said.lift], said.lift];
   for (const [field, column] of Object.entries(said.columns)) into.describe(field, column);
   said.reps.forEach((column, at) => {

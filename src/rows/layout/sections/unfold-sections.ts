@@ -7,8 +7,11 @@ import { isDitto } from "../../value/ditto";
 import { DaySettler } from "../day-settler";
 import type { LayoutContext } from "../layout-context";
 import { namesJump } from "../lift-in-words";
+import { noSense } from "../shorthand/scheme-order";
+import { setCell } from "../shorthand/set-cell";
 import { titleYear } from "../title-year";
 import { Unfolded } from "../unfolded";
+import { jumpCell } from "../wide/jump-cell";
 import { aboveAll, type Walk } from "./above";
 import { jumpRow } from "./jump-row";
 import { markMarkerSets } from "./marker-sets";
@@ -24,7 +27,7 @@ import { readWords, startBlock, startDay } from "./title-lines";
 export function unfoldSections(context: LayoutContext): Unfolded | null {
   const { cells, end } = context;
   const lines: SectionLine[] = [];
-  for (let row = 0; row < end; row++) lines.push(lineIn(cells[row] ?? []));
+  for (let row = 0; row < end; row++) lines.push(lineIn(cells[row]!));
   const header = lines.findIndex((line) => line.is === "header");
   if (header < 0) return null;
   const into = new Unfolded(context.table === "Jumps" ? "Jumps" : "Sets", cells, header);
@@ -36,13 +39,14 @@ export function unfoldSections(context: LayoutContext): Unfolded | null {
     tab: context.tab,
   };
   for (let row = 0; row < end; row++) {
-    const line = cells[row] ?? [];
+    const line = cells[row]!;
     const said = lines[row] as SectionLine;
     if (isBlankLine(line)) continue;
     if (said.is === "summary") into.mark(row, "heading");
     else if (said.is === "header") startBlock(walk, said, line, row);
     else if (said.is === "day") startDay(walk, said, line, row);
-    else if (said.is === "words") readWords(walk, said.words, row);
+    else if (said.is === "words" && !isLoneFigure(walk, said.words[0]!))
+      readWords(walk, said.words, row);
     else dataRow(walk, line, row);
   }
   markMarkerSets(walk.pending);
@@ -62,10 +66,25 @@ function settlerOf(context: LayoutContext, lines: readonly SectionLine[]): DaySe
   return new DaySettler(texts, titleYear(context), context.today, context.dateOrder);
 }
 
+/** A cell alone in its row that stands where figures stand and reads as one: "85x3x5" under "kg". */
+function isLoneFigure(
+  { above }: Walk,
+  { text, column }: { readonly text: string; readonly column: number },
+): boolean {
+  if (above.test !== null && column > labelColumn(above))
+    return jumpCell(text, []).attempts.length > 0;
+  const under = [above.columns.load, above.columns.scheme].some((one) => one?.index === column);
+  return under && /^(sets|order-unsettled|ditto)$/.test(setCell(text, noSense).is);
+}
+
+function labelColumn({ columns }: Walk["above"]): number {
+  return columns.set?.index ?? columns.exercise?.index ?? 0;
+}
+
 /** A word where set numbers stand starts another exercise or a jump test on its own line. */
 function dataRow(walk: Walk, line: readonly unknown[], row: number): void {
   const { above } = walk;
-  const column = above.columns.set?.index ?? above.columns.exercise?.index ?? 0;
+  const column = labelColumn(above);
   const label = line[column];
   const words = typeof label === "string" ? label.trim() : "";
   const isSet =
@@ -75,6 +94,7 @@ function dataRow(walk: Walk, line: readonly unknown[], row: number): void {
     isDitto(label);
   if (words !== "" && !isSet && above.columns.exercise === undefined) {
     above.test = namesJump(label) ? [label, column] : null;
+    above.shorthandSets = 0;
     if (above.test === null) above.exercise = [label, column];
   }
   if (above.test !== null && (isBlank(label) || namesJump(label))) jumpRow(walk, line, row, column);

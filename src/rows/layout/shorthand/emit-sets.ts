@@ -12,6 +12,8 @@ export type SetsPlace = {
   /** Fields every set of the cell shares: day, athlete, exercise and the like. */
   readonly shared: Readonly<Record<string, Placed | undefined>>;
   readonly note: Placed | undefined;
+  /** Sets of the same exercise written above, after which these are numbered. */
+  readonly shorthandSets?: number;
   /** Unit of loads that name none themselves; left out: as the load's heading says. */
   readonly unit?: Unit | null;
 };
@@ -40,7 +42,7 @@ export function emitSets(
             : (speed.single ?? "");
       const load = withUnit(group.load ?? "", group.unit ?? place.unit ?? null);
       const own: Record<string, Placed> = {
-        set: [number + 1, place.schemeColumn],
+        set: [(place.shorthandSets ?? 0) + number + 1, place.schemeColumn],
         reps: [group.reps ?? "", place.schemeColumn],
         speed: [written, place.speedColumn],
       };

@@ -27,7 +27,7 @@ export function spreadSpeeds(
   const sets = repsOf.length;
   const [reps = null] = repsOf;
   if (speeds.every((speed) => speed === null)) return repsOf.map(() => none);
-  if (said === null && length === 1) return first({ reps: [], single: speeds[0] ?? null });
+  if (said === null && length === 1) return first({ reps: [], single: speeds[0]! });
   const inOneSet = reps === null || length <= reps;
   if (said === "each rep" || (said === null && sets === 1)) {
     if (inOneSet) return first(ofReps(speeds));
@@ -50,7 +50,7 @@ function ofEverySet(
     return null;
   let from = 0;
   return repsOf.map((reps) => {
-    const own = speeds.slice(from, from + (reps ?? 0));
+    const own = speeds.slice(from, from + reps!);
     from += own.length;
     return ofReps(own);
   });

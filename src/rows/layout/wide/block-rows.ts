@@ -42,7 +42,7 @@ export function blocksOf(
     titlesBelow = [];
     for (let row = from; row < header.firstRow; row++) {
       into.mark(row, "heading");
-      for (const cell of cells[row] ?? [])
+      for (const cell of cells[row]!)
         if (typeof cell === "string" && cell.trim() !== "") titles.push(cell);
     }
     const known = knownColumns(context, header);
@@ -59,12 +59,12 @@ export function blocksOf(
     const footnotes = new Map<string, string>();
     let row = header.lastRow + 1;
     for (; row <= last; row++) {
-      const line = cells[row] ?? [];
+      const line = cells[row]!;
       const name = line[nameColumn];
       const filled = line.filter((cell) => !isBlank(cell)).length;
       if (filled === 0) continue;
       const foot = typeof name === "string" ? /^(\*+|†)\s*(.+)$/.exec(name.trim()) : null;
-      if (foot !== null) footnotes.set(foot[1] ?? "*", foot[2] ?? "");
+      if (foot !== null) footnotes.set(foot[1]!, foot[2]!);
       // A lone word in the first column is a section or a title, averages are no athlete.
       const alone = filled === 1 && !isBlank(name) && typeof name === "string";
       if (foot !== null || namesSummary(name) || alone) {
@@ -90,7 +90,7 @@ function knownColumns(
   const known = new Map<string, number>();
   const taken = new Set(header.days.map(({ column }) => column));
   for (const row of [header.lastRow, header.firstRow])
-    (cells[row] ?? []).forEach((cell, column) => {
+    cells[row]!.forEach((cell, column) => {
       if (typeof cell !== "string" || taken.has(column)) return;
       const field = lookup.get(headerWords(cell).words);
       if (field !== undefined && !known.has(field) && field !== "note") known.set(field, column);

@@ -39,7 +39,7 @@ export function dateHeaders(context: LayoutContext): DateHeader[] {
   const { cells, end } = context;
   const found: { row: number; lastRow: number; dates: HeaderDate[] }[] = [];
   for (let row = 0; row < end; row++) {
-    const line = cells[row] ?? [];
+    const line = cells[row]!;
     const weeks = weekHeader(context, row);
     if (weeks !== null) {
       found.push({ row, lastRow: row + 1, dates: weeks });
@@ -79,7 +79,7 @@ function settled(
   const noteColumns: { column: number; monday: Day | null }[] = [];
   const unsettled: DateHeader["unsettled"][number][] = [];
   const { lastRow, fields } = subHeadings(context, header);
-  const width = Math.max(...[header.row, lastRow].map((row) => context.cells[row]?.length ?? 0));
+  const width = Math.max(...[header.row, lastRow].map((row) => context.cells[row]!.length));
   header.dates.forEach((found, at) => {
     const result = settler.settle(
       found.weekdays.length > 0 ? { ...found.text, weekday: null } : found.text,
@@ -106,5 +106,5 @@ function settled(
 
 /** A date over one weekday is that day; over several it is the week's Monday. */
 function startOf(weekdays: HeaderDate["weekdays"]): number {
-  return weekdays.length === 1 ? (weekdays[0]?.weekday ?? 0) : 0;
+  return weekdays.length === 1 ? weekdays[0]!.weekday : 0;
 }

@@ -26,9 +26,9 @@ export function columnsOfDay(
 ): void {
   const filled = columns.filter(({ column }) => !isBlank(line[column]));
   if (filled.length === 0) return;
-  const at = new Map(filled.map((column) => [column.field ?? "", column]));
+  const at = new Map(filled.map((column) => [column.field!, column]));
   const shared: Record<string, Placed | undefined> = {
-    day: [isoFromDay(owner.day), filled[0]?.column ?? 0],
+    day: [isoFromDay(owner.day), filled[0]!.column],
     athlete: [owner.athlete, owner.nameColumn],
     exercise: owner.exercise,
   };
@@ -52,7 +52,7 @@ export function columnsOfDay(
     return;
   }
   if (said?.is === "none" && at.size === 1) {
-    into.note(row, scheme?.column ?? 0, owner.athlete, owner.day, "day", said.note);
+    into.note(row, scheme!.column, owner.athlete, owner.day, "day", said.note);
     return;
   }
   for (const [field, { column, unit }] of at)

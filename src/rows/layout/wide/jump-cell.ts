@@ -45,14 +45,13 @@ export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
   if (figures && several !== null) {
     const attempt: { -readonly [Key in keyof CellAttempt]: CellAttempt[Key] } = {};
     const values = [several[1], several[2]].filter((value): value is string => value !== undefined);
-    const order = parts.length > 0 ? parts : (["contact", "flight"] as const);
     values.forEach((value, at) => {
-      const part = order[at];
+      const part = parts[at];
       if (part === "contact") attempt.contact = value;
       else if (part === "flight") attempt.flight = value;
       else if (part === "height") attempt.height = value;
     });
-    if (values.length <= order.length)
+    if (values.length <= parts.length)
       return { ...nothing, attempts: [attempt], note: several[3] ?? "" };
     return { ...nothing, problem: "jump-unread" };
   }
@@ -69,7 +68,7 @@ export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
   if (stack === null) return { ...nothing, problem: "jump-unread" };
   return {
     attempts: attemptsOf(stack),
-    note: (stack[5] ?? "").trim(),
+    note: stack[5]!.trim(),
     mark: stack[2] ?? "",
     problem: null,
   };
@@ -77,15 +76,15 @@ export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
 
 /** "5x15+5 o / +10 x": the stack cleared, then missed with ten more on top. */
 function attemptsOf(stack: RegExpExecArray): CellAttempt[] {
-  let height = (stack[1] ?? "").replace(/\s/g, "");
+  let height = stack[1]!.replace(/\s/g, "");
   const marked = stack[2] !== undefined;
   const attempts: CellAttempt[] = tries(height, stack[3] ?? "", marked);
-  for (const step of (stack[4] ?? "").split("/")) {
+  for (const step of stack[4]!.split("/")) {
     const parts = /^\s*(\+)?(.*?)\s*([ox]{1,3})-?\s*$/i.exec(step);
     if (parts === null) continue;
-    const written = (parts[2] ?? "").replace(/\s/g, "");
+    const written = parts[2]!.replace(/\s/g, "");
     height = parts[1] === undefined ? written : `${height}+${written}`;
-    attempts.push(...tries(height, parts[3] ?? "", false));
+    attempts.push(...tries(height, parts[3]!, false));
   }
   return attempts;
 }

@@ -18,7 +18,7 @@ export function subHeadings(
   const row = header.lastRow === header.row ? header.row + 1 : header.lastRow;
   const lookup = headingLookup(table);
   const fields = new Map<number, SubHeading>();
-  const firstDate = header.dates[0]?.column ?? 0;
+  const firstDate = header.dates[0]!.column;
   let named = 0;
   (cells[row] ?? []).forEach((cell, column) => {
     if (typeof cell !== "string" || column < firstDate) return;

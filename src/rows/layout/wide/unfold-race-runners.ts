@@ -16,7 +16,7 @@ export function unfoldRaceRunners(view: TableView, unknown: readonly number[]): 
   const { cells, fields, headerRow } = view;
   if (fields.who !== undefined) return null;
   const runners = unknown.flatMap((index): Runners[] => {
-    const who = String(cells[headerRow]?.[index] ?? "").trim();
+    const who = String(cells[headerRow]![index]).trim();
     return who !== "" && holdsMarks(view, index) ? [{ index, who }] : [];
   });
   if (runners.length === 0) return null;
@@ -24,7 +24,7 @@ export function unfoldRaceRunners(view: TableView, unknown: readonly number[]): 
   for (let row = 0; row < view.first; row++) into.mark(row, "heading");
   for (const [field, column] of Object.entries(fields)) into.describe(field, column);
   for (let row = view.first; row < view.end; row++) {
-    const line = cells[row] ?? [];
+    const line = cells[row]!;
     if (isBlankLine(line)) continue;
     if (namesSummary(line.find((cell) => !isBlank(cell)))) {
       into.mark(row, "heading");
@@ -34,7 +34,7 @@ export function unfoldRaceRunners(view: TableView, unknown: readonly number[]): 
     for (const [field, { index }] of Object.entries(fields)) own[field] = [line[index], index];
     const marked = runners.filter(({ index }) => isMark(line[index]));
     // Nobody marked is not everybody: the race would stand in weeks of athletes who stay at home.
-    if (marked.length === 0) into.report("race-without-runner", row, runners[0]?.index ?? 0);
+    if (marked.length === 0) into.report("race-without-runner", row, runners[0]!.index);
     for (const { index, who } of marked) into.emit(row, { ...own, who: [who, index] });
   }
   return into;

@@ -17,7 +17,7 @@ import { type DiaryQuestion, diaryQuestion, looksAnswered } from "./diary-questi
 export function unfoldWideDiary(context: LayoutContext): Unfolded | null {
   const headers = dateHeaders(context);
   if (headers.length === 0) return null;
-  const into = new Unfolded("Diary", context.cells, headers[0]?.firstRow ?? 0);
+  const into = new Unfolded("Diary", context.cells, headers[0]!.firstRow);
   const asked = blocksOf(context, headers, into).map((block) => ({
     block,
     question: diaryQuestion([...block.titles].reverse(), context.title),
@@ -33,7 +33,7 @@ export function unfoldWideDiary(context: LayoutContext): Unfolded | null {
       for (const row of rows) diaryRow(context.cells, into, block, row, question);
       continue;
     }
-    into.log.addAtSource("diary-question-missing", header.firstRow, header.days[0]?.column ?? -1);
+    into.log.addAtSource("diary-question-missing", header.firstRow, header.days[0]!.column);
     for (const { row } of rows) into.mark(row, "reported");
   }
   return into;
@@ -54,7 +54,7 @@ function diaryRow(
   { row, athlete, nameColumn }: BlockRow,
   question: DiaryQuestion | null,
 ): void {
-  const line = cells[row] ?? [];
+  const line = cells[row]!;
   into.mark(row, "data");
   for (const { column, monday } of header.noteColumns)
     if (!isBlank(line[column]))

@@ -12,7 +12,7 @@ import { type JumpPart, type JumpTitle, jumpTitle } from "./jump-title";
 export function unfoldWideJumps(context: LayoutContext): Unfolded | null {
   const headers = dateHeaders(context);
   if (headers.length === 0) return null;
-  const into = new Unfolded("Jumps", context.cells, headers[0]?.firstRow ?? 0);
+  const into = new Unfolded("Jumps", context.cells, headers[0]!.firstRow);
   for (const block of blocksOf(context, headers, into)) {
     for (const { row, column, code, facts } of block.header.unsettled)
       into.report(code, row, column, facts);
@@ -34,7 +34,7 @@ function unfoldRow(
   { row, athlete, nameColumn }: BlockRow,
   title: JumpTitle,
 ): void {
-  const line = cells[row] ?? [];
+  const line = cells[row]!;
   const testColumn = block.known.get("test");
   const test =
     testColumn !== undefined && !isBlank(line[testColumn]) ? line[testColumn] : title.test;

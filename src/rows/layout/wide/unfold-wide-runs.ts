@@ -18,7 +18,7 @@ import { dateHeaders } from "./date-header";
 export function unfoldWideRuns(context: LayoutContext): Unfolded | null {
   const headers = dateHeaders(context);
   if (headers.length === 0) return null;
-  const into = new Unfolded("Runs", context.cells, headers[0]?.firstRow ?? 0);
+  const into = new Unfolded("Runs", context.cells, headers[0]!.firstRow);
   const blocks = blocksOf(context, headers, into);
   if (!context.said && !blocks.some((block) => speaksOfRuns(context, block))) return null;
   into.describe("km", { unit: unitOf("km"), heading: "km", words: "km" });
@@ -70,7 +70,7 @@ function runsRow(
   { row, athlete, nameColumn }: BlockRow,
   bare: "minutes" | "km" | null,
 ): void {
-  const line = cells[row] ?? [];
+  const line = cells[row]!;
   const shared = (day: Day, column: number): Record<string, Placed> => ({
     day: [isoFromDay(day), column],
     athlete: [athlete, nameColumn],

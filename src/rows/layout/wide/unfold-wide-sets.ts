@@ -18,7 +18,7 @@ import { setsRow } from "./sets-row";
 export function unfoldWideSets(context: LayoutContext): Unfolded | null {
   const headers = dateHeaders(context);
   if (headers.length === 0) return null;
-  const into = new Unfolded("Sets", context.cells, headers[0]?.firstRow ?? 0);
+  const into = new Unfolded("Sets", context.cells, headers[0]!.firstRow);
   for (const block of blocksOf(context, headers, into)) {
     for (const { row, column, code, facts } of block.header.unsettled)
       into.report(code, row, column, facts);

@@ -13,7 +13,7 @@ export type HeaderDate = {
 
 /** Week labels in one row ("Wk 5 (4/5)"), weekdays below; null when the two rows are not that. */
 export function weekHeader({ cells }: LayoutContext, row: number): HeaderDate[] | null {
-  const line = cells[row] ?? [];
+  const line = cells[row]!;
   const below = cells[row + 1] ?? [];
   const weeks: (HeaderDate & { weekdays: { row: number; column: number; weekday: number }[] })[] =
     [];
