@@ -136,6 +136,10 @@ export const rowIssueSentences = {
     `The athlete is already in row ${fact(issue, "earlierRow")}; that row counts, this one does not.`,
     "Keep one row for each athlete.",
   ],
+  "name-letters": () => [
+    "The row counts, but the name may look like another and still be somebody else: it has letters of two alphabets, or signs that turn letters round.",
+    "Type the name again by hand, here and in the other tabs.",
+  ],
   "unknown-athlete": (issue) => [
     "The rows count for a name that the Athletes table does not know.",
     fact(issue, "near") === ""

@@ -1,5 +1,6 @@
 import type { Column } from "../header/column-map";
 import type { CellReader, TableView } from "../table-view";
+import { isBlank } from "../value/blank";
 import { isDitto } from "../value/ditto";
 import { foundText } from "../value/found-text";
 import { isDate } from "../value/is-date";
@@ -18,7 +19,7 @@ export function textColumn(view: TableView, column: Column | undefined): CellRea
       const repeated = above(row);
       return isDitto(repeated) ? "" : read(repeated, row);
     }
-    const text = trimmed(cell);
+    const text = isBlank(cell) ? "" : trimmed(cell);
     if (text === cell) last = cell;
     return text;
   };
@@ -36,5 +37,10 @@ function wordsOf(cell: unknown): string {
 
 /** Outer spaces off and inner runs of spaces made one; the very same string when already clean. */
 export function trimmed(text: string): string {
-  return /^\s|\s$|\s\s/.test(text) ? text.trim().replace(/\s+/g, " ") : text;
+  if (!/^\s|\s$|\s\s/.test(text)) return text;
+  // A byte-order mark counts as a space and has no width: it must not part a word.
+  return text
+    .replace(/\uFEFF/g, "")
+    .trim()
+    .replace(/\s+/g, " ");
 }

@@ -1,7 +1,10 @@
 /** True for a cell that holds nothing a reader could see. */
 export function isBlank(cell: unknown): boolean {
   if (cell === "" || cell === null || cell === undefined) return true;
-  return typeof cell === "string" && unseenOnly.test(cell);
+  if (typeof cell !== "string") return false;
+  // Nearly every text begins with a plain sign: the pattern is for the rest.
+  const first = cell.charCodeAt(0);
+  return !(first > 0x20 && first < 0x7f) && unseenOnly.test(cell);
 }
 
 // Spaces of every kind, and joiners and breaks without width.
