@@ -24,7 +24,7 @@ export const strengthEstimateFunction: SheetFunction = {
     {
       formula: '=STRENGTH_ESTIMATE("Ilka Brandmoor", Sets!A:F, "back squat", B1)',
       args: ["Ilka Brandmoor", exampleSets, "back squat", "2026-05-21"],
-      result: [[100.6, 97.3, 105, "28 sets on 14 days, 60 to 85 kg"]],
+      result: [[100.6, 97.5, 104, "28 sets on 14 days, 60 to 85 kg"]],
     },
   ],
   compute: ([athletes, sets, exercise, asOf, rules]) => {

@@ -151,6 +151,7 @@ const line = (slopeVariance: number): LoadSpeedLine => ({
   slopeVariance,
   residualSd: 0.03,
   daySd: 0.02,
+  spreadFreedom: 12,
   setSd: 0.02,
   firstSet: { offset: 0, sd: 0.03, freedom: 12 },
   setsUsed: 9,

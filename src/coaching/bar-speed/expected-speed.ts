@@ -1,6 +1,5 @@
-import { studentLimit } from "../../statistics/student-series";
+import { limitOfNineInTen } from "./limit-of-nine-in-ten";
 import type { LineFit } from "./line-fit";
-import { t90, t90Freedom } from "./line-settings";
 import type { LoadSpeedLine } from "./load-speed-line";
 
 /** Speed of a first set at a load, m/s, with its 90 % prediction interval. */
@@ -21,7 +20,7 @@ export function expectedSpeed(
   const { speed: onLine, error } = speedOnLine(line, loadKg);
   const { offset, sd, freedom } = line.firstSet;
   const speed = onLine + offset;
-  const half = tOf(freedom) * Math.sqrt(error ** 2 + sd ** 2);
+  const half = limitOfNineInTen(freedom) * Math.sqrt(error ** 2 + sd ** 2);
   return { speed, low: speed - half, high: speed + half };
 }
 
@@ -30,10 +29,4 @@ export function speedOnLine(line: LineFit, loadKg: number): { speed: number; err
   const variance =
     line.interceptVariance + 2 * loadKg * line.covariance + loadKg ** 2 * line.slopeVariance;
   return { speed: line.intercept + line.slope * loadKg, error: Math.sqrt(Math.max(0, variance)) };
-}
-
-/** Student t for a 90 % interval; the constant where its degrees of freedom are the assumed ones. */
-function tOf(freedom: number): number {
-  if (freedom === t90Freedom) return t90;
-  return freedom > 0 ? studentLimit(90, freedom) : t90;
 }

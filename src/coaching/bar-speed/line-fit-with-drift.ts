@@ -5,15 +5,21 @@ import type { LineSettings } from "./line-settings";
 const leastDays = 5;
 
 /**
- * The same weighted least squares as `lineFit`, all days alike and without a prior, with a steady
- * drift of the athlete's level as a third unknown: over a season loads climb while form may slide,
- * and without the drift a slide would pass for a steeper line. The intercept is that of the season's
- * middle.
+ * The same weighted least squares as `lineFit`, all days alike and without a prior on the speed at zero
+ * load, with a steady drift of the athlete's level as a third unknown: over a season loads climb while
+ * form may slide, and without the drift a slide would pass for a steeper line. Where a usual size of
+ * drifts is given, it acts as one more observation of none (Efron & Morris 1973); whoever looks for a
+ * fall gives none. The intercept is that of the season's middle.
  *
  * @param rows in order of day
+ * @param driftSd SD of drifts between athletes, m/s a day
  * @returns null when the rows cannot tell the three apart
  */
-export function lineFitWithDrift(rows: readonly LineRow[], settings: LineSettings): LineFit | null {
+export function lineFitWithDrift(
+  rows: readonly LineRow[],
+  settings: LineSettings,
+  driftSd = Number.POSITIVE_INFINITY,
+): LineFit | null {
   const setVariance = settings.setSd ** 2;
   const days: { weight: number; time: number; load: number; speed: number }[] = [];
   let withinSquares = 0;
@@ -51,7 +57,7 @@ export function lineFitWithDrift(rows: readonly LineRow[], settings: LineSetting
   mean.time /= w;
   mean.load /= w;
   mean.speed /= w;
-  let tt = 0;
+  let tt = 1 / driftSd ** 2;
   let tl = 0;
   let tv = 0;
   let ll = withinSquares;

@@ -7,6 +7,8 @@ export type LineSettings = {
   readonly daySd: number;
   /** SD of sets within a day, m/s. */
   readonly setSd: number;
+  /** Degrees of freedom that the day SD rests on. */
+  readonly spreadFreedom: number;
   /** Days after which a session weighs half. */
   readonly halfLifeDays: number;
   /** Speed at zero load, m/s: usual value, its spread between athletes when the squad shows it… */
@@ -19,16 +21,9 @@ export type LineSettings = {
 export const usualLineSettings: LineSettings = {
   daySd: 0.04,
   setSd: 0.02,
+  spreadFreedom: 12,
   halfLifeDays: 42,
   zeroLoadSpeed: 1.35,
   zeroLoadSpread: 0.1,
   zeroLoadDoubt: 0.35,
 };
-
-/**
- * Student t, 12 degrees of freedom, 0.95 quantile, by the expansion of Abramowitz & Stegun 1964,
- * 26.7.5 (exactly 1.782288): widens 90 % intervals for day and set SDs that are themselves taken
- * from elsewhere.
- */
-export const t90Freedom = 12;
-export const t90 = 1.7822662297;

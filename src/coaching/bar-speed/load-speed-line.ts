@@ -3,7 +3,7 @@ import type { Day } from "../calendar/day";
 import { type LeadingSets, leadingOffs, squadWorth } from "./leading-sets";
 import type { LineFit, LineRow, ZeroLoadPrior } from "./line-fit";
 import { lineFit, recencyWeight } from "./line-fit";
-import { type LineSettings, t90Freedom } from "./line-settings";
+import type { LineSettings } from "./line-settings";
 
 /**
  * Bar speed against load for one athlete and one lift: speed = intercept + slope · load, with the
@@ -15,6 +15,8 @@ export type LoadSpeedLine = LineFit & {
   /** SD of whole days and of sets within a day, m/s, as the line and its intervals take them. */
   readonly daySd: number;
   readonly setSd: number;
+  /** Degrees of freedom of the day SD. */
+  readonly spreadFreedom: number;
   /** How much faster than the line a first work set is, and the SD of a new one, m/s. */
   readonly firstSet: LeadingSets;
   readonly setsUsed: number;
@@ -57,7 +59,7 @@ export function loadSpeedLine(
   if (!(fit.slope < 0)) return refuse("line-not-falling", { sets: rows.length });
   const recentRows = rows.filter(({ day }) => recencyWeight(now - day, settings) >= leastRecency);
   const all = extent(rows);
-  const { daySd, setSd } = settings;
+  const { daySd, setSd, spreadFreedom } = settings;
   let squares = 0;
   for (const { loadKg, speed } of rows)
     squares += (speed - fit.intercept - fit.slope * loadKg) ** 2;
@@ -69,9 +71,10 @@ export function loadSpeedLine(
     ),
     daySd,
     setSd,
+    spreadFreedom,
     firstSet: squadFirstSet
       ? ownFirstSet(recentRows, fit, squadFirstSet)
-      : { offset: 0, sd: Math.sqrt(daySd ** 2 + setSd ** 2), freedom: t90Freedom },
+      : { offset: 0, sd: Math.sqrt(daySd ** 2 + setSd ** 2), freedom: spreadFreedom },
     setsUsed: rows.length,
     lastDay: rows[rows.length - 1]!.day,
     daysUsed: all.days,

@@ -14,6 +14,8 @@ export type SquadLift = {
   readonly leads: { readonly marker: LeadingSets; readonly work: LeadingSets };
 };
 
+/** SD of a level's drift, m/s a day: some 4 % of a usual speed in twelve weeks (simulation, no source). */
+const usualDrift = 0.0003;
 /** Rows that keep less of their weight say nothing about the squad now. */
 const leastRecency = 0.1;
 
@@ -36,7 +38,7 @@ export function squadLift(
     assumed,
   );
   const lines = recent.map((rows) =>
-    surerLine(lineFit(rows, now, null, settings), lineFitWithDrift(rows, settings)),
+    surerLine(lineFit(rows, now, null, settings), lineFitWithDrift(rows, settings, usualDrift)),
   );
   const prior = squadZeroLoad(lines, settings, allLines);
   const steadied = recent.map((rows) => ({ rows, line: lineFit(rows, now, prior, settings) }));

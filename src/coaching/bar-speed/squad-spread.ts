@@ -46,7 +46,12 @@ export function withSquadSpread(
     dayFreedom += freedom;
   }
   const dayVariance = Math.max(leastSd ** 2, daySquares / dayFreedom);
-  return { ...settings, daySd: Math.sqrt(dayVariance), setSd: Math.sqrt(setVariance) };
+  return {
+    ...settings,
+    daySd: Math.sqrt(dayVariance),
+    setSd: Math.sqrt(setVariance),
+    spreadFreedom: settings.spreadFreedom + dayFreedom - assumedWorth,
+  };
 }
 
 function daysOf(rows: readonly LineRow[]): readonly (readonly LineRow[])[] {

@@ -1,6 +1,6 @@
 import { studentLimit } from "../../statistics/student-series";
 import { speedOnLine } from "../bar-speed/expected-speed";
-import { t90Freedom } from "../bar-speed/line-settings";
+import { usualLineSettings } from "../bar-speed/line-settings";
 import type { LoadSpeedLine } from "../bar-speed/load-speed-line";
 
 /**
@@ -12,5 +12,5 @@ import type { LoadSpeedLine } from "../bar-speed/load-speed-line";
 export function usualLow(line: LoadSpeedLine, loadKg: number): number {
   const { speed, error } = speedOnLine(line, loadKg);
   const spread = Math.sqrt(error ** 2 + line.daySd ** 2 + line.setSd ** 2);
-  return speed - studentLimit(80, t90Freedom) * spread;
+  return speed - studentLimit(80, usualLineSettings.spreadFreedom) * spread;
 }

@@ -1,6 +1,7 @@
 import { expectedSpeed, speedOnLine } from "../../../src/coaching/bar-speed/expected-speed";
 import { type LineRow, lineFit } from "../../../src/coaching/bar-speed/line-fit";
-import { t90, usualLineSettings } from "../../../src/coaching/bar-speed/line-settings";
+import { limitOfNineInTen } from "../../../src/coaching/bar-speed/limit-of-nine-in-ten";
+import { usualLineSettings } from "../../../src/coaching/bar-speed/line-settings";
 import { loadSpeedLine } from "../../../src/coaching/bar-speed/load-speed-line";
 import { loadAtSpeed, shiftOfDay } from "../../../src/coaching/bar-speed/shift-of-day";
 import { squadZeroLoad } from "../../../src/coaching/bar-speed/squad-zero-load";
@@ -64,7 +65,7 @@ describe.each(lines)("worked line $id: $name", ({ input, output }) => {
   });
 
   test("expected speed with its interval", () => {
-    expect(t90).toBeCloseTo(output.t, 6);
+    expect(limitOfNineInTen(12)).toBeCloseTo(output.t, 6);
     expect(speedOnLine(line, input.load).error).toBeCloseTo(output.expected.se, 6);
     const expected = expectedSpeed(line, input.load);
     expect(expected.speed).toBeCloseTo(output.expected.v, 6);
