@@ -83,7 +83,12 @@ function ownLayouts(
       records.filter((record) => !("heightCm" in record) || hasFigure(record)).length /
       Math.max(records.length, 1);
     const share = (0.9 * useful * rowsRead) / Math.max(rowsRead + rowsReported, 1);
-    const asks = understanding.tabQuestions.length > 0;
+    // Jumps are read from any grid of numbers; the others only where it speaks of them.
+    const speaks =
+      table !== "Jumps" &&
+      understanding.reading.issues.every(({ code }) => code !== "exercise-missing");
+    const asks =
+      understanding.tabQuestions.length > 0 || (speaks && understanding.questions.length > 0);
     // An answer may settle every row at once: such a tab is not passed over.
     const sureness = share < 0.3 && asks ? toBeAsked : share;
     return sureness < 0.27 ? [] : [{ tab, table, sureness, understanding }];

@@ -50,15 +50,16 @@ export function chooseLayout(
     return races === null ? plain : { name: "runners across", unfolded: races };
   }
   if (table !== "Sets" && table !== "Jumps") return plain;
-  if (view !== null && missing.length === 0) {
-    if (table === "Sets" && isSchemeLog(view))
-      return { name: "rows of several sets", unfolded: expandSchemes(view, "Sets", context.tab) };
+  const complete = view !== null && missing.length === 0;
+  if (complete && table === "Sets" && isSchemeLog(view))
+    return { name: "rows of several sets", unfolded: expandSchemes(view, "Sets", context.tab) };
+  if (complete && (table === "Sets" || jumpFigures.some((field) => field in view.fields)))
     return plain;
-  }
   if (table === "Jumps") {
     const log = setsView(context);
     if (log !== null && isSchemeLog(log))
       return { name: "rows of several sets", unfolded: expandSchemes(log, "Jumps", context.tab) };
+    if (complete) return plain;
   }
   const wide = table === "Sets" ? unfoldWideSets(context) : unfoldWideJumps(context);
   if (wide !== null) return { name: "dates across", unfolded: wide };
@@ -69,6 +70,9 @@ export function chooseLayout(
   const sections = unfoldSections(context);
   return sections === null ? plain : { name: "blocks one under another", unfolded: sections };
 }
+
+/** Columns of which a plain row of jumps has one; without any, its figures stand in a log of sets. */
+const jumpFigures = ["height", "stack", "contact", "flight"];
 
 /** Sets in shorthand, or a column that counts how many sets a row stands for. */
 function isSchemeLog({ cells, fields, first, end }: TableView): boolean {

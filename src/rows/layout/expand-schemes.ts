@@ -62,17 +62,24 @@ export function expandSchemes(view: TableView, table: "Sets" | "Jumps", tab: Tab
 }
 
 /** A jump kept in the log of sets: its stack or height stands where the scheme would. */
-function jumpOf(into: Unfolded, { row, line, scheme, shared, note }: SchemeRow): void {
+function jumpOf(
+  into: Unfolded,
+  { row, line, scheme, shared, note, athlete, day }: SchemeRow,
+): void {
   into.mark(row, "data");
   const parsed = jumpCell(line[scheme], []);
   if (parsed.problem !== null) into.report(parsed.problem, row, scheme);
-  for (const { stack, height } of parsed.attempts)
+  into.note(row, scheme, athlete, day, "day", parsed.note);
+  // A log says what was jumped on; only "o" or "x" says whether it was cleared.
+  const marked = /\d\s*[ox]{1,4}-?(?=\s|\/|$)/i.test(String(line[scheme]));
+  for (const { stack, height, cleared } of parsed.attempts)
     into.emit(row, {
       day: shared.day,
       athlete: shared.athlete,
       test: shared.exercise,
       stack: stack === undefined ? undefined : [stack, scheme],
       height: height === undefined ? undefined : [height, scheme],
+      cleared: marked ? [cleared, scheme] : undefined,
       note,
     });
 }

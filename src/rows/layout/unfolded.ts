@@ -2,7 +2,7 @@ import type { Day } from "../../coaching/calendar/day";
 import type { Cells } from "../cells";
 import type { Column } from "../header/column-map";
 import { IssueLog } from "../issue-log";
-import type { Reading } from "../reading";
+import type { Reading, RowIssue } from "../reading";
 import { isBlankLine } from "../table/read-lines";
 import type { TableName } from "../table-name";
 import type { TableView } from "../table-view";
@@ -161,7 +161,13 @@ export class Unfolded {
     const records = reading.records as (Row & { row: number })[];
     for (const record of records) record.row = this.rows[record.row - 1]! + 1;
     records.sort((a, b) => a.row - b.row);
-    return { ...reading, records, issues: this.log.issues, notes: this.notes, ...this.count() };
+    return {
+      ...reading,
+      records,
+      issues: onceEach(this.log.issues),
+      notes: this.notes,
+      ...this.count(),
+    };
   }
 
   private count(): Pick<Reading<never>, "rowsRead" | "rowsReported" | "rowsBlank" | "rowsHeading"> {
@@ -188,4 +194,13 @@ export class Unfolded {
       column: column < 0 ? -1 : (this.columns[row]?.[column] ?? -1),
     };
   }
+}
+
+/** A cell that several flat rows share is wrong once. */
+function onceEach(issues: readonly RowIssue[]): RowIssue[] {
+  const said = new Set<string>();
+  return issues.filter(({ code, cell, facts }) => {
+    const about = `${code}|${cell}|${JSON.stringify(facts)}`;
+    return !said.has(about) && said.add(about);
+  });
 }

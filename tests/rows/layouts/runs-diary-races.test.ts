@@ -205,6 +205,79 @@ test("a grid the coach says is the diary, with no word on what was asked, is sai
   expect(counts(reading)).toEqual([0, 2, 0, 1]);
 });
 
+test("runs in a grid: miles and efforts, marks with nothing to repeat, and cells that are no run", () => {
+  const { reading } = found("Runs 2026", [
+    ["Runs 2026, km", "", "", ""],
+    ["", "w/c 4 May", "", "w/c 11 May"],
+    ["Athlete", "Mon", "Wed", "Mon"],
+    ["Ilka", "8", "as Mon", "as Wed"],
+    ["Kofi", '"', "as Fri", "6 mi @4"],
+    ["Nora", "5 km 7", true, false],
+    ["Mia", "30 min 4/10", new Date(2026, 3, 4), "k9"],
+  ]);
+  expect((reading.records as readonly Run[]).map(shortRun)).toEqual([
+    "05-04 Ilka 8 km",
+    "05-06 Ilka 8 km",
+    "05-11 Kofi 9.66 km @4",
+    "05-04 Mia 30 min @4",
+  ]);
+  expect(problems(reading)).toEqual([
+    "D4 nothing-to-repeat: as Wed",
+    'B5 nothing-to-repeat: "',
+    "C5 nothing-to-repeat: as Fri",
+    "B6 run-unread: 5 km 7",
+    "C6 run-unread: true",
+    "C7 run-unread: 2026-04-04",
+    "D7 run-unread: k9",
+  ]);
+});
+
+test("a grid whose cells speak of runs needs no title; its dates may be either way round", () => {
+  const { table, reading } = found("Endurance", [
+    ["", "5/6/2026", "6/6/2026", "7/6/2026"],
+    ["Ilka", "45 min easy", "8 km", "1:10:00 long"],
+    ["Kofi", "50 min easy", "", ""],
+  ]);
+  expect(table).toBe("Runs");
+  expect(problems(reading)).toEqual([
+    "B1 date-order-unsettled: 5/6/2026",
+    "D1 date-order-unsettled: 7/6/2026",
+  ]);
+  expect((reading.records as readonly Run[]).map(shortRun)).toEqual(["06-06 Ilka 8 km"]);
+});
+
+test("a row of totals below runners' marks is no race and no mark", () => {
+  const { reading, understanding } = found("Races", [
+    ["Date", "Race", "Ilka", "Kofi", "Travel (h)"],
+    ["2026-05-12", "Relays", "x", "", 2],
+    ["", "", "", "", ""],
+    ["total", "", 1, "", ""],
+    ["2026-05-19", "5000", "", "", 1],
+  ]);
+  expect(understanding.layout).toBe("runners across");
+  expect(reading.records).toMatchObject([{ race: "Relays", who: "Ilka" }]);
+  expect(problems(reading)).toEqual(["C5 race-without-runner: "]);
+  expect(counts(reading)).toEqual([1, 1, 1, 2]);
+});
+
+test("a grid of the diary whose dates may be either way round is the diary all the same, and asked about", () => {
+  const { table, reading, understanding } = found("Mood", [
+    ["", "5/6/2026", "7/6/2026"],
+    ["Ilka", 4, 5],
+  ]);
+  expect([table, understanding.layout]).toEqual(["Diary", "dates across"]);
+  expect(problems(reading)).toEqual([
+    "B1 date-order-unsettled: 5/6/2026",
+    "C1 date-order-unsettled: 7/6/2026",
+  ]);
+  expect(understanding.questions.map(({ about }) => about)).toContain("date order");
+  const kit = [
+    ["Kit list", "5/6/2026", "7/6/2026"],
+    ["Ilka", "vest", "spikes"],
+  ];
+  expect(findTables([{ name: "Kit", cells: kit }], { today })).toEqual([]);
+});
+
 test("a grid of jumps or lifts is no grid of runs, and one of neither is left alone", () => {
   const grid = (title: string, ...cells: unknown[]) => [
     [title, "", ""],

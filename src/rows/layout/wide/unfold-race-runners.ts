@@ -26,7 +26,7 @@ export function unfoldRaceRunners(view: TableView, unknown: readonly number[]): 
   for (let row = view.first; row < view.end; row++) {
     const line = cells[row]!;
     if (isBlankLine(line)) continue;
-    if (namesSummary(line.find((cell) => !isBlank(cell)))) {
+    if (isSummary(line)) {
       into.mark(row, "heading");
       continue;
     }
@@ -40,6 +40,8 @@ export function unfoldRaceRunners(view: TableView, unknown: readonly number[]): 
   return into;
 }
 
+const isSummary = (line: readonly unknown[]): boolean =>
+  namesSummary(line.find((cell) => !isBlank(cell)));
 const cross = /^\s*x+\s*$/i;
 const isMark = (cell: unknown): boolean =>
   yesNo(cell) === true || (typeof cell === "string" && cross.test(cell));
@@ -51,6 +53,7 @@ function holdsMarks({ cells, first, end, headerRow }: TableView, index: number):
   if (headerWords(cells[headerRow]?.[index]).unit !== null) return false;
   const filled = cells
     .slice(first, end)
+    .filter((row) => !isSummary(row))
     .map((row) => row[index])
     .filter((cell) => !saysNo(cell));
   const crosses = filled.filter((cell) => typeof cell === "string" && cross.test(cell)).length;

@@ -41,9 +41,11 @@ export function unfoldWideDiary(context: LayoutContext): Unfolded | null {
 
 /** A question of the diary above answers that may be its own; columns under dates name theirs. */
 function isDiary({ cells }: LayoutContext, block: Block, question: DiaryQuestion | null): boolean {
-  const { days } = block.header;
+  const { days, unsettled } = block.header;
   if (days.some(({ field }) => field !== null)) return true;
-  const answers = block.rows.flatMap(({ row }) => days.map(({ column }) => cells[row]?.[column]));
+  // Dates still to be settled head columns that speak all the same.
+  const columns = [...days, ...unsettled].map(({ column }) => column);
+  const answers = block.rows.flatMap(({ row }) => columns.map((column) => cells[row]?.[column]));
   return question !== null && looksAnswered(question, answers);
 }
 

@@ -48,8 +48,10 @@ function speaksOfRuns(context: LayoutContext, block: Block): boolean {
   if (/\b(runs?|running|mileage|laufe?|lauftraining|laufplan)\b/.test(words)) return true;
   let filled = 0;
   let spoken = 0;
+  // Dates still to be settled head columns that speak all the same.
+  const columns = [...block.header.days, ...block.header.unsettled].map(({ column }) => column);
   for (const { row } of block.rows)
-    for (const { column } of block.header.days) {
+    for (const column of columns) {
       const cell = context.cells[row]?.[column];
       if (isBlank(cell)) continue;
       filled++;
