@@ -1,5 +1,6 @@
 import { platesASide, roundDownToPlates } from "../../coaching/blocks/plate-loading";
-import { plateChange, type RackShare } from "../../coaching/next-week/rack-plan";
+import { plateChange } from "../../coaching/next-week/plate-change";
+import type { RackShare } from "../../coaching/next-week/rack-plan";
 import { cautions } from "../../words/cautions";
 import { changeWords, clock, datedDay, listWords, pageWords } from "../../words/pages";
 import { trimmed } from "../../words/reasons-figures";

@@ -1,4 +1,6 @@
 import { accept, type Outcome, refuse } from "../../outcome";
+import { type Cuts, fewestMoves } from "./fewest-moves";
+import { plateChange } from "./plate-change";
 
 /** One athlete's main lift in one room on one day. */
 export type Lift = {
@@ -34,19 +36,6 @@ export type RackPlan = {
 };
 
 /**
- * Plates are moved on both sides, from a bar that stands empty. Plates of one mass that stay are not
- * touched: heavier plates lie inside, so a plate can stay only while all inside it stay.
- */
-export function plateChange(
-  from: readonly number[],
-  to: readonly number[],
-): { readonly takeOff: readonly number[]; readonly putOn: readonly number[] } {
-  let same = 0;
-  while (same < from.length && same < to.length && from[same] === to[same]) same++;
-  return { takeOff: from.slice(same), putOn: to.slice(same) };
-}
-
-/**
  * Shares bars among a session's lifters: lightest to heaviest, cut into one run of neighbours for each
  * rack, every cut tried. Of the shares that fit the time the one with the fewest plate moves is taken,
  * of equal ones the one that ends soonest. Different bars never share a rack.
@@ -72,64 +61,48 @@ export function rackPlan(
   if (order.length === 0) return accept({ racks: [], moves: 0, minutes: 0 });
   const bars = new Set(order.map(({ barKg }) => barKg)).size;
   if (bars > racks) return refuse("racks-too-few", { bars, racks });
+  const cut = fewestMoves(order, racks);
   const mostSets = Math.floor(minutesOfRoom / minutesASet + 1e-9);
-  const fit = fewestMoves(order, racks, mostSets);
+  const allSets = order.reduce((sum, { sets }) => sum + sets, 0);
+  const fit = cut(mostSets);
   if (!fit) {
     // How long the room would be needed: the least number of sets at which a share exists.
-    let needed = mostSets;
-    while (!fewestMoves(order, racks, needed)) needed++;
+    const needed = leastOf(mostSets, allSets, (sets) => cut(sets) !== null);
     return refuse("room-too-short", { minutes: Math.ceil(needed * minutesASet), minutesOfRoom });
   }
-  // Of shares with equally few moves the one that ends soonest.
-  let soonest = fit;
-  for (let sets = longest(fit) - 1; sets > 0; sets--) {
-    const tighter = fewestMoves(order, racks, sets);
-    if (!tighter || movesOf(tighter) > movesOf(fit)) break;
-    soonest = tighter;
-  }
+  // Of shares with equally few moves the one that ends soonest: fewer sets never need fewer moves.
+  const soonest = leastOf(
+    0,
+    longest(sharesOf(order, fit)),
+    (sets) => cut(sets)?.moves === fit.moves,
+  );
+  const shares = sharesOf(order, cut(soonest)!);
   return accept({
-    racks: soonest,
-    moves: movesOf(soonest),
-    minutes: longest(soonest) * minutesASet,
+    racks: shares,
+    moves: fit.moves,
+    minutes: longest(shares) * minutesASet,
   });
 }
 
-const movesOf = (shares: readonly RackShare[]) => shares.reduce((sum, { moves }) => sum + moves, 0);
 const longest = (shares: readonly RackShare[]) => Math.max(...shares.map(({ sets }) => sets));
 
-/** Best cut of the ordered lifts into at most so many runs, none with more sets; null without one. */
-function fewestMoves(
-  order: readonly Lift[],
-  racks: number,
-  mostSets: number,
-): readonly RackShare[] | null {
-  // best[k][n]: the first n lifts at k racks.
-  let best: (readonly RackShare[] | null)[] = order.map(() => null);
-  best = [[], ...best];
-  let answer: readonly RackShare[] | null = null;
-  for (let rack = 1; rack <= racks; rack++) {
-    const next: (readonly RackShare[] | null)[] = [null, ...order.map(() => null)];
-    for (let end = 1; end <= order.length; end++) {
-      for (let start = end - 1; start >= 0; start--) {
-        const before = best[start];
-        const share = shareOf(order.slice(start, end));
-        if (!share || share.sets > mostSets) break;
-        if (!before) continue;
-        const whole = [...before, share];
-        const present = next[end];
-        if (!present || movesOf(whole) < movesOf(present)) next[end] = whole;
-      }
-    }
-    best = next;
-    const whole = best[order.length];
-    if (whole && (!answer || movesOf(whole) < movesOf(answer))) answer = whole;
+/** Least number of sets that does, between one that does not and one that does; more never does worse. */
+function leastOf(not: number, does: number, holds: (sets: number) => boolean): number {
+  let below = not;
+  let least = does;
+  while (least - below > 1) {
+    const middle = Math.floor((below + least) / 2);
+    if (holds(middle)) least = middle;
+    else below = middle;
   }
-  return answer;
+  return least;
 }
 
-function shareOf(lifts: readonly Lift[]): RackShare | null {
-  const barKg = lifts[0]!.barKg;
-  if (lifts.some((lift) => lift.barKg !== barKg)) return null;
+function sharesOf(order: readonly Lift[], { starts }: Cuts): readonly RackShare[] {
+  return starts.map((start, at) => shareOf(order.slice(start, starts[at + 1])));
+}
+
+function shareOf(lifts: readonly Lift[]): RackShare {
   let on: readonly number[] = [];
   const turns = lifts.map((lift) => {
     const change = plateChange(on, lift.plates);
@@ -138,7 +111,7 @@ function shareOf(lifts: readonly Lift[]): RackShare | null {
   });
   const moved = turns.reduce((sum, turn) => sum + turn.takeOff.length + turn.putOn.length, 0);
   return {
-    barKg,
+    barKg: lifts[0]!.barKg,
     turns,
     moves: 2 * moved,
     sets: lifts.reduce((sum, { sets }) => sum + sets, 0),
