@@ -38,8 +38,8 @@ export const fileSentences = {
     `${path} is already there. Nothing was written: give another name.`,
   "not-written": ({ path, reason }: Facts) =>
     `${path} could not be written (${reason}). The old file, if there was one, is as it was.`,
-  "tab-name-no-file": ({ tab }: Facts) =>
-    `The tab “${tab}” cannot be a file's name. Rename the tab, then save again.`,
+  "tab-name-unfit": ({ tab, most }: Facts) =>
+    `No .xlsx file can hold a tab named “${tab}”: at most ${most} signs, none of [ ] * ? : / \\ and no apostrophe at either end. Rename the tab, then save again.`,
   "formula-kept-as-text": ({ cell }: Facts) =>
     `${cell} begins with “=” but uses more than Holdline's formulas and arithmetic, so it was read as text.`,
   "letters-guessed": ({ file }: Facts) =>

@@ -7,6 +7,7 @@ import { decodedText } from "./decoded-text";
 import { dressedSquad } from "./dressed-squad";
 import { type FileNote, fileNote } from "./file-note";
 import { limits } from "./limits";
+import { fittingTabName } from "./tab-names";
 
 /** A workbook as read, and what to say about it. */
 export type ReadWorkbook = {
@@ -59,7 +60,8 @@ export function readCsvFiles(
   const notes: FileNote[] = [];
   for (const file of files) {
     const { text, notes: aboutLetters } = decodedText(file.bytes, file.name);
-    const tab = csvTab(tabName(file.name, tabs), text, own);
+    const taken = new Set(tabs.map(({ name: other }) => other.toLowerCase()));
+    const tab = csvTab(fittingTabName(tabNameOf(file.name), taken), text, own);
     if (!tab.ok) return tab;
     tabs.push(dressedSquad(tab.value.tab));
     notes.push(...aboutLetters, ...tab.value.notes);
@@ -81,15 +83,3 @@ function place(file: string): number {
 }
 
 const tabNameOf = (file: string) => file.replace(/\.csv$/i, "");
-
-/** A tab's name may not hold the signs that spreadsheets keep for themselves, nor stand twice. */
-function tabName(file: string, tabs: readonly TabData[]): string {
-  const bare = tabNameOf(file)
-    .replace(/[[\]*?:/\\]/g, " ")
-    .slice(0, 90);
-  const taken = new Set(tabs.map(({ name }) => name.toLowerCase()));
-  for (let count = 1; ; count++) {
-    const name = count === 1 ? bare : `${bare} ${count}`;
-    if (!taken.has(name.toLowerCase())) return name;
-  }
-}

@@ -1,3 +1,4 @@
+import { fittingTabName } from "../../../src/local-host/files/tab-names";
 import { hostileText, keys } from "./hostile-text";
 
 const days = ["2026-06-02", "2026-06-04", "2026-06-09", "2026-06-11", "2026-06-16", "2026-06-18"];
@@ -39,10 +40,10 @@ export function hostileClub(texts: readonly string[] = hostileText): Record<stri
       ...names.slice(0, 12).map((name) => ["2026-06-27", "10:00", name, "all", "10 km", "A"]),
     ],
     Rules: [["Rule", "Value"], ...keys.map((key) => [key, 1])],
-    // Signs a spreadsheet keeps for itself cannot be in a tab's name.
+    // As much of it as a tab's name can be.
     ...Object.fromEntries(
       names.slice(0, 8).map((name, at) => [
-        `${at} ${name.replace(/[[\]*?:/\\]/g, " ").slice(0, 60)}`,
+        fittingTabName(`${at} ${name}`, new Set()),
         [
           [name, name],
           [name, 1],

@@ -2,13 +2,12 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import fc from "fast-check";
+import Papa from "papaparse";
 import { csvCell } from "../../../src/local-host/files/csv-cell";
 import { csvTab } from "../../../src/local-host/files/csv-tab";
 import { fileSentence } from "../../../src/local-host/files/file-sentences";
 import { isHarmlessFormula } from "../../../src/local-host/files/harmless-formula";
-import { readCsvFolder } from "../../../src/local-host/files/read-csv-folder";
-import { csvFiles, csvText } from "../../../src/local-host/files/write-csv-folder";
-import { plainTab } from "../../../src/local-host/workbook-data";
+import { readCsvFiles, readCsvFolder } from "../../../src/local-host/files/read-csv-folder";
 
 const own = new Set(["SQUAD_TABLE", "ROW_CHECK"]);
 let folder = "";
@@ -103,33 +102,53 @@ test("a link to a file that is gone does not stop the others", () => {
   expect(read.ok && read.value.workbook.tabs.map(({ name }) => name)).toEqual(["Sets"]);
 });
 
-test.each(["../Sets", "a/b", "..", "C:x", "", "nul", ".hidden", "Sets\u0000"])(
-  "the tab name %p never becomes a file",
-  (name) => {
-    expect(csvFiles({ name: "w", tabs: [plainTab(name, [])], names: [], properties: {} })).toEqual({
-      ok: false,
-      refusal: { code: "tab-name-no-file", facts: { tab: name } },
-    });
-  },
-);
-
-test("what is written is read again, whatever text a coach typed", () => {
+test("what another program writes as CSV is read as it was typed (papaparse's writer)", () => {
   const text = fc
     .string({ unit: "grapheme", minLength: 1, maxLength: 12 })
     .filter(
       (typed) => !typed.startsWith("=") && !/\r/.test(typed) && csvCell(typed)?.value === typed,
     );
-  const cell = fc.oneof(
-    text.map((value) => ({ value })),
-    fc.integer({ min: -99999, max: 99999 }).map((n) => ({ value: n / 100 })),
-    fc.integer({ min: 40000, max: 50000 }).map((value) => ({ value, format: "yyyy-mm-dd" })),
-    fc.boolean().map((value) => ({ value })),
+  const field = fc.oneof(
+    text.map((typed) => [typed, { value: typed }] as const),
+    fc.integer({ min: -99999, max: 99999 }).map((n) => [`${n / 100}`, { value: n / 100 }] as const),
+    fc.constant(["2026-05-12", { value: 46154, format: "yyyy-mm-dd" }] as const),
+    fc.boolean().map((value) => [value ? "TRUE" : "FALSE", { value }] as const),
   );
   fc.assert(
-    fc.property(fc.array(fc.tuple(cell, cell, cell), { minLength: 1, maxLength: 8 }), (cells) => {
-      const read = csvTab("Sets", csvText(plainTab("Sets", cells)), own);
-      expect(read.ok && read.value.tab.cells).toEqual(cells);
+    fc.property(fc.array(fc.tuple(field, field, field), { minLength: 1, maxLength: 8 }), (rows) => {
+      const written = Papa.unparse(
+        rows.map((row) => row.map(([typed]) => typed)),
+        { newline: "\n" },
+      );
+      const read = csvTab("Sets", written, own);
+      expect(read.ok && read.value.tab.cells).toEqual(
+        rows.map((row) => row.map(([, cell]) => cell)),
+      );
     }),
     { numRuns: 200 },
+  );
+});
+
+test("a file's name becomes a name that a tab can have, and no two are the same", () => {
+  const names = [
+    "Winter block 2026, speeds of the bar.csv",
+    "Winter block 2026, speeds of the bags.csv",
+    "'24.csv",
+    "history.csv",
+    " .csv",
+  ];
+  const files = names.map((name) => ({ name, bytes: Buffer.from("Date\n") }));
+  const read = readCsvFiles("Workbook", files, own);
+  expect(read.ok && read.value.workbook.tabs.map(({ name }) => name).sort()).toEqual(
+    [
+      "24",
+      "Tab",
+      "Tab history",
+      "Winter block 2026, speeds of th",
+      "Winter block 2026, speeds of 2",
+    ].sort(),
+  );
+  expect(read.ok && read.value.notes.map(fileSentence)).toContain(
+    "Winter block 2026, speeds of the bar.csv became the tab “Winter block 2026, speeds of 2”.",
   );
 });

@@ -2,6 +2,7 @@ import type { XlsxWriteOptions } from "exceljs";
 import { unzipSync, zipSync } from "fflate";
 import { accept, type Outcome, refuse } from "../../../outcome";
 import type { TabData, WorkbookData } from "../../workbook-data";
+import { isTabName, longestTabName } from "../tab-names";
 import { bookToData } from "./book-to-data";
 import { dataToBook } from "./data-to-book";
 import { formulaForFile, formulaFromFile } from "./formula-text";
@@ -22,7 +23,7 @@ const nothing: SetAside = { names: [], validations: new Map(), heights: new Map(
  *
  * @param purpose a copy leaves the original as it is, so it may lack what cannot be kept
  * @param own names of the add-on's functions, upper case
- * @returns refuses `save-would-lose` (facts `what`), and `not-xlsx` when the original is damaged
+ * @returns refuses `tab-name-unfit` (facts `tab`), `save-would-lose` (facts `what`), and `not-xlsx` when the original is damaged
  */
 export async function writeXlsx(
   workbook: WorkbookData,
@@ -30,6 +31,9 @@ export async function writeXlsx(
   purpose: "in place" | "a copy" = "in place",
   own: ReadonlySet<string> = new Set(),
 ): Promise<Outcome<Uint8Array>> {
+  const unfit = workbook.tabs.find(({ name }) => !isTabName(name));
+  // The library would cut the name short without a word, and formulas that name the tab would break.
+  if (unfit) return refuse("tab-name-unfit", { tab: unfit.name, most: longestTabName });
   if (original === null) {
     const book = await newBook();
     dataToBook(book, null, workbook, own);
