@@ -15,6 +15,9 @@ export type AskedAthlete = {
   readonly record: Athlete | null;
 };
 
+/** Whatever is longer is no name; sentences that quote it stay readable. */
+const longestName = 200;
+
 export type AthletesArgument = {
   /** One for each row the result must have, in the order given. */
   readonly asked: readonly AskedAthlete[];
@@ -70,7 +73,8 @@ function untilLastFilled(names: readonly string[]): AskedAthlete[] {
 }
 
 function nameOf(cell: unknown): string {
-  return isBlank(cell) || typeof cell === "boolean" ? "" : trimmed(foundText(cell));
+  if (isBlank(cell) || typeof cell === "boolean") return "";
+  return trimmed(typeof cell === "string" ? cell.slice(0, longestName) : foundText(cell));
 }
 
 function isHeading(name: string): boolean {
