@@ -17,6 +17,7 @@ import { IDescriptionService } from "@univerjs/sheets-formula";
 import { messageOf } from "../message-of";
 import { ArgumentError, argument } from "./argument";
 import type { DeclaredFunction } from "./declared-functions";
+import { refuseOwnCell } from "./own-cell";
 import type { RangeCache } from "./range-cache";
 import { resultObject } from "./result-object";
 import type { Sentences } from "./sentences";
@@ -70,6 +71,7 @@ export function registerCustomFunctions(
         const column = this.column ?? -1;
         try {
           refuseVolatile(formulaAt(this.unitId ?? "", tabId, row, column), custom);
+          refuseOwnCell(variants, tabId, row, column);
           cache.startCall();
           const result = call(
             name,
