@@ -7,8 +7,8 @@ import { exerciseKey } from "../../../src/coaching/record/exercise-key";
 import { calm, simulateSquad } from "./squad";
 import type { World } from "./world";
 
-/** Squared errors of one way to draw the line. */
-type Errors = { readonly speed: number[]; readonly strength: number[] };
+/** Errors of one way to draw the line, and the squad each is of. */
+type Errors = { readonly speed: number[]; readonly strength: number[]; readonly squad: number[] };
 
 /** With so many rows of the athlete known: root mean square errors, speed in m/s, strength as a share. */
 export type LineErrors = {
@@ -21,7 +21,12 @@ export type LineErrors = {
   readonly productThere: Rms;
   /** Share of cases in which the athlete's own line does not exist or rises. */
   readonly noOwnLine: number;
+  /** How much larger the product's mean squared error of speed is than that of the other two. */
+  readonly beyondSquadSlope: Excess;
+  readonly beyondOwnLine: Excess;
 };
+/** As a share of the other's, pair by pair, with its standard error over squads. */
+export type Excess = { readonly share: number; readonly error: number };
 export type Rms = { readonly speed: number; readonly strength: number };
 
 export const rowsKnown = [2, 3, 4, 6, 8, 12, 20, 40] as const;
@@ -71,6 +76,7 @@ export function lineErrors(world: World, squads: number, seed: number): readonly
           const kg = (minimumSpeed - intercept - lead) / slope;
           const off = kg / athlete.trueStrengthKg[place]! - 1;
           errors.strength.push(Math.max(-furthest, Math.min(furthest, off)));
+          errors.squad.push(squad);
         };
         found.cases++;
         add(found.product, made.value.intercept, made.value.slope);
@@ -91,11 +97,31 @@ export function lineErrors(world: World, squads: number, seed: number): readonly
     ownLine: rms(ownLine),
     productThere: rms(there),
     noOwnLine: 1 - ownLine.speed.length / cases,
+    beyondSquadSlope: excess(product, squadSlope),
+    beyondOwnLine: excess(there, ownLine),
   }));
 }
 
 function none(): Errors {
-  return { speed: [], strength: [] };
+  return { speed: [], strength: [], squad: [] };
+}
+
+/** A squad's athletes share its prior, so squads, not athletes, are what differs by chance. */
+function excess(ours: Errors, theirs: Errors): Excess {
+  const bySquad = new Map<number, number>();
+  let theirSquares = 0;
+  ours.speed.forEach((own, i) => {
+    const other = theirs.speed[i]!;
+    theirSquares += other ** 2;
+    const squad = ours.squad[i]!;
+    bySquad.set(squad, (bySquad.get(squad) ?? 0) + own ** 2 - other ** 2);
+  });
+  const sums = [...bySquad.values()];
+  const total = sums.reduce((sum, one) => sum + one, 0);
+  const mean = total / sums.length;
+  const squares = sums.reduce((sum, one) => sum + (one - mean) ** 2, 0);
+  const error = Math.sqrt((squares * sums.length) / (sums.length - 1));
+  return { share: total / theirSquares, error: error / theirSquares };
 }
 
 function rms({ speed, strength }: Errors): Rms {

@@ -7,6 +7,7 @@
 import { figures } from "./figures";
 import { flagged } from "./flags";
 import { brokenTable, ratesTable } from "./half-fallen";
+import { linesTable } from "./lines-table";
 import { readinessDays } from "./readiness-days";
 import { calledBy, honesty, saidSeasons, tableRows, usualMix } from "./season-table";
 import { markdownTable, percent, percents } from "./table-text";
@@ -20,6 +21,7 @@ const seeds = {
   broken: 1_260_000,
   rates: 1_300_000,
   visible: 1_310_000,
+  lines: 3_300_000,
 };
 
 const squads = Number(process.argv[2] ?? 150);
@@ -73,6 +75,14 @@ const shown = visibleFalls(usualWorld, brokenSquads, seeds.visible);
 const ready = readinessDays(usualWorld, squads, seeds.readiness);
 const onCalm = figures(calmSeasons, () => usualWorld.baselineSessions);
 const afterFall = figures(seasons("step", -5), ({ truth }) => truth.onset);
+const onAll = figures(
+  [
+    calmSeasons,
+    ...[-3, -5, -8, 5].map((size) => seasons("step", size)),
+    seasons("slide", -5),
+  ].flat(),
+  () => usualWorld.baselineSessions,
+);
 print(
   ...markdownTable(
     ["this product besides", ""],
@@ -95,7 +105,7 @@ print(
   ),
   "",
   ...markdownTable(
-    ["", "calm seasons", "after a fall of 5 %"],
+    ["", "all seasons", "calm seasons", "after a fall of 5 %"],
     [
       row("expected speed, error (m/s)", ({ speedError }) => speedError.toFixed(3)),
       row("its 90 % interval holds the new set", ({ speedCovered }) => percent(speedCovered)),
@@ -109,8 +119,10 @@ print(
 );
 
 function row(name: string, figure: (of: typeof onCalm) => string): readonly string[] {
-  return [name, figure(onCalm), figure(afterFall)];
+  return [name, figure(onAll), figure(onCalm), figure(afterFall)];
 }
+
+print(...linesTable("rows known", usualWorld, Math.ceil(squads / 3), seeds.lines), "");
 
 print(
   ...markdownTable(
