@@ -71,12 +71,10 @@ export function registerCustomFunctions(
         const column = this.column ?? -1;
         try {
           refuseVolatile(formulaAt(this.unitId ?? "", tabId, row, column), custom);
-          refuseOwnCell(variants, tabId, row, column);
           cache.startCall();
-          const result = call(
-            name,
-            variants.map((variant) => argument(variant, cache)),
-          );
+          const args = variants.map((variant) => argument(variant, cache));
+          refuseOwnCell(variants, tabId, row, column);
+          const result = call(name, args);
           sentences.clear(tabId, row, column);
           return resultObject(result);
         } catch (error) {

@@ -4,7 +4,7 @@ import type { AddressInfo } from "node:net";
 import { messageOf } from "../message-of";
 import type { WorkbookData } from "../workbook-data";
 import { pageHtml } from "./page-html";
-import { requestBody } from "./request-body";
+import { requestJson } from "./request-body";
 import { securityHeaders } from "./security-headers";
 import type { GivenFile, WorkbookStore } from "./workbook-store";
 
@@ -52,15 +52,12 @@ export async function serveWorkbook(given: {
     body: JSON.stringify(value),
   });
   const workbookIn = async (request: IncomingMessage) =>
-    JSON.parse((await requestBody(request)).toString("utf8")) as WorkbookData;
+    (await requestJson(request)) as WorkbookData;
   const actions: Record<string, (request: IncomingMessage) => Promise<Answer>> = {
     "GET workbook": async () => json(await store.opened()),
     "POST sample": async () => json(await store.sample()),
     "POST import": async (request) => {
-      const list = JSON.parse((await requestBody(request)).toString("utf8")) as {
-        name: string;
-        base64: string;
-      }[];
+      const list = (await requestJson(request)) as { name: string; base64: string }[];
       const picked: GivenFile[] = list.map(({ name, base64 }) => ({
         name,
         bytes: Buffer.from(base64, "base64"),
@@ -88,7 +85,10 @@ export async function serveWorkbook(given: {
     };
     const [, key, name = "", ...more] = (request.url ?? "/").split("?")[0]!.split("/");
     // The name in the address must be the number: another site's name could be made to point here.
-    const here = request.headers.host === `127.0.0.1:${(server.address() as AddressInfo).port}`;
+    const host = `127.0.0.1:${(server.address() as AddressInfo).port}`;
+    const { origin } = request.headers;
+    // A browser says which page sends something: another site's page is not answered, token or not.
+    const here = request.headers.host === host && (!origin || origin === `http://${host}`);
     if (!here || key !== token || more.length > 0) {
       send({ status: 404, type: "text/plain; charset=utf-8", body: "Nothing here.\n" });
       return;
