@@ -4,53 +4,31 @@ import {
   weightedAverages,
 } from "../../src/statistics/control-chart";
 import { normalTwoSided } from "../../src/statistics/distributions";
-import { chance } from "../bench/seasons/chance";
 import { expectWithin, figureOf } from "./figure-of";
+import { lengthAboveZero, lengthBothSides } from "./run-length-chain";
 import lengths from "./run-lengths.json";
-
-const piece = 256;
-
-/** Mean length of so many runs until the first signal, and the standard error of that mean. */
-function runLength(
-  seed: number,
-  shift: number,
-  signals: (values: readonly number[]) => number,
-): { mean: number; error: number } {
-  const random = chance(seed);
-  const found: number[] = [];
-  for (let run = 0; run < lengths.runs; run++) {
-    const values: number[] = [];
-    let first = -1;
-    for (let more = piece; first < 0; more = values.length) {
-      for (let i = 0; i < more; i++) values.push(shift + random.normal());
-      first = signals(values);
-    }
-    found.push(first + 1);
-  }
-  const mean = found.reduce((sum, one) => sum + one, 0) / found.length;
-  const squares = found.reduce((sum, one) => sum + (one - mean) ** 2, 0);
-  return { mean, error: Math.sqrt(squares) / found.length };
-}
 
 test.each(lengths.sums)(
   "two-sided sums, slack $slack, limit $limit, shift $shift: $mean",
-  (given) => {
-    const { slack, limit, shift, mean } = given;
-    const found = runLength(61_000 + 10 * limit + shift, shift, (values) => {
-      const { above, below } = figureOf(cumulativeSums(values, 0, slack));
-      return above.findIndex((sum, i) => sum > limit || below[i]! > limit);
-    });
-    expectWithin(found.mean, mean, 4 * found.error);
+  ({ slack, limit, shift, mean }) => {
+    // The first value brings the sum to where it stands.
+    const above = (standing: number, value: number) =>
+      figureOf(cumulativeSums([standing + slack, value], 0, slack)).above[1]!;
+    const below = (standing: number, value: number) =>
+      figureOf(cumulativeSums([-standing - slack, -value], 0, slack)).below[1]!;
+    // Either side alone; together they signal as often as both (Kemp 1961).
+    const up = lengthAboveZero(above, limit, shift);
+    const down = lengthAboveZero(below, limit, -shift);
+    expectWithin(1 / (1 / up + 1 / down), mean, lengths.sumsTolerance);
   },
 );
 
 test.each(lengths.averages)("weighted averages, weight $weight, $width SD: $mean", (given) => {
   const { weight, width, mean } = given;
+  const step = (standing: number, value: number) =>
+    figureOf(weightedAverages([value], standing, weight))[0]!;
   const limit = figureOf(weightedAverageLimit(1, weight, width));
-  const found = runLength(62_000 + 100 * weight, 0, (values) =>
-    figureOf(weightedAverages(values, 0, weight)).findIndex((one) => Math.abs(one) > limit),
-  );
-  expectWithin(found.mean, mean, 4 * found.error);
+  expectWithin(lengthBothSides(step, limit, 0), mean, lengths.averagesTolerance);
 });
 
 test.each(lengths.threeSd)("single values three SD out, shift %d SD: one in %d", (shift, mean) => {

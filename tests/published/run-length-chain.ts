@@ -1,0 +1,90 @@
+import { normalTwoSided } from "../../src/statistics/distributions";
+import { figureOf } from "./figure-of";
+
+/** Where a chart stands after one value: rising in the value, in a straight line where it is not cut off. */
+type Step = (standing: number, value: number) => number;
+
+const manySd = 40;
+
+/** Share of normal values at or under one. */
+function under(value: number): number {
+  const tail = figureOf(normalTwoSided(Math.abs(value))) / 2;
+  return value < 0 ? tail : 1 - tail;
+}
+
+/** The value that brings the chart from where it stands to a boundary. */
+function valueTo(step: Step, standing: number, boundary: number): number {
+  const far = step(standing, manySd);
+  const slope = far - step(standing, manySd - 1);
+  return manySd - (far - boundary) / slope;
+}
+
+/**
+ * Mean number of values until a chart leaves its cells, by a Markov chain over them (Brook & Evans 1972,
+ * Biometrika 59:539–549): (I − transitions)·length = 1.
+ *
+ * @param edges of the cells, rising; below the first is the first cell when `floor`, else a signal
+ * @param standings where each cell is taken to stand
+ * @param start cell the chart begins in
+ */
+function chainLength(
+  step: Step,
+  shift: number,
+  edges: readonly number[],
+  standings: readonly number[],
+  floor: boolean,
+  start: number,
+): number {
+  const system = standings.map((standing, i) => {
+    const shares = edges.map((edge, e) =>
+      floor && e === 0 ? 0 : under(valueTo(step, standing, edge) - shift),
+    );
+    const row = standings.map((_, j) => (i === j ? 1 : 0) - (shares[j + 1]! - shares[j]!));
+    return [...row, 1];
+  });
+  return solved(system)[start]!;
+}
+
+/** Gauss–Jordan; the diagonal of such a system is never small. */
+function solved(system: readonly number[][]): number[] {
+  const rows = system.map((row) => [...row]);
+  rows.forEach((pivot, p) => {
+    const by = pivot[p]!;
+    for (let c = p; c < pivot.length; c++) pivot[c]! /= by;
+    for (const row of rows) {
+      if (row === pivot || row[p] === 0) continue;
+      const times = row[p]!;
+      for (let c = p; c < row.length; c++) row[c]! -= times * pivot[c]!;
+    }
+  });
+  return rows.map((row) => row[row.length - 1]!);
+}
+
+/** Lengths for cells ever finer by half go to the exact one as 1/cells² (Richardson 1911). */
+function toTheExact(lengthWith: (cells: number) => number): number {
+  const [coarse, middle, fine] = [25, 50, 100].map(lengthWith) as [number, number, number];
+  const once = [(4 * middle - coarse) / 3, (4 * fine - middle) / 3] as const;
+  return (16 * once[1] - once[0]) / 15;
+}
+
+/** A chart that is cut off at zero and signals above the limit. */
+export function lengthAboveZero(step: Step, limit: number, shift: number): number {
+  return toTheExact((cells) => {
+    // The first cell stands at zero and reaches half as far.
+    const width = (2 * limit) / (2 * cells - 1);
+    const standings = Array.from({ length: cells }, (_, i) => i * width);
+    const edges = [0, ...standings.map((standing) => standing + width / 2)];
+    return chainLength(step, shift, edges, standings, true, 0);
+  });
+}
+
+/** A chart that begins at zero and signals beyond the limit on either side. */
+export function lengthBothSides(step: Step, limit: number, shift: number): number {
+  return toTheExact((half) => {
+    const cells = 2 * half + 1;
+    const width = (2 * limit) / cells;
+    const edges = Array.from({ length: cells + 1 }, (_, e) => e * width - limit);
+    const standings = Array.from({ length: cells }, (_, i) => (i - half) * width);
+    return chainLength(step, shift, edges, standings, false, half);
+  });
+}
