@@ -129,8 +129,14 @@ export function createHost(given: HostGiven) {
   };
 }
 
+/**
+ * A function that the script declares at its top, and none of those a realm has by itself: through
+ * them a page in the sidebar could open windows or run text.
+ */
 function functionOf(realm: Realm, name: string): (...args: unknown[]) => unknown {
   const found = Object.hasOwn(realm, name) ? realm[name] : undefined;
-  if (typeof found !== "function") throw new Error(`Script function not found: ${name}`);
+  const text = typeof found === "function" ? Function.prototype.toString.call(found) : "";
+  const declared = text.startsWith(`function ${name}(`) && !/\[native code\]\s*\}$/.test(text);
+  if (!declared) throw new Error(`Script function not found: ${name}`);
   return found as (...args: unknown[]) => unknown;
 }
