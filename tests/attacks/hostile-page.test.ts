@@ -194,6 +194,37 @@ test("saved as .xlsx and kept, no text became a formula", async () => {
   await nothingRan();
 });
 
+test("the sidebar cannot call what the browser gives every page", async () => {
+  const browsers = [
+    "eval",
+    "Function",
+    "open",
+    "alert",
+    "print",
+    "close",
+    "postMessage",
+    "navigator",
+  ];
+  for (const name of [
+    ...browsers,
+    "core",
+    "__proto__",
+    "constructor",
+    "toString",
+    "hasOwnProperty",
+  ]) {
+    const said = await page.evaluate((asked) => {
+      try {
+        return String(globalThis.holdline!.run(asked, ["window.broken=1"]));
+      } catch (error) {
+        return (error as Error).message;
+      }
+    }, name);
+    expect(said).toBe(`Script function not found: ${name}`);
+  }
+  await nothingRan();
+});
+
 test("should text ever become an element, the page's policy still keeps it from running and from asking anywhere", async () => {
   const complaints = seen.length + served.strays.length;
   const tried = () => {
