@@ -1,3 +1,5 @@
+import { cumulativeSums, weightedAverages } from "../../../src/statistics/control-chart";
+import { figureOf } from "../../published/figure-of";
 import type { SimulatedAthlete } from "./world";
 
 /**
@@ -82,8 +84,9 @@ function ewma(athlete: SimulatedAthlete, baseline: number): number[] {
     const base = present(values.slice(0, baseline));
     return base.length < 3 ? null : { centre: mean(base), spread: deviation(base) };
   });
-  let level = 0;
-  const path: number[] = [];
+  const means: number[] = [];
+  // How many of them each session has behind it: one without a value leaves the average where it is.
+  const known: number[] = [];
   for (let s = baseline; s < athlete.sessions.length; s++) {
     const scores: number[] = [];
     series.forEach((values, measure) => {
@@ -92,17 +95,17 @@ function ewma(athlete: SimulatedAthlete, baseline: number): number[] {
       if (value !== null && value !== undefined && scale)
         scores.push((value - scale.centre) / Math.max(scale.spread, 1));
     });
-    if (scores.length > 0) level = 0.3 * mean(scores) + 0.7 * level;
-    path.push(-level);
+    if (scores.length > 0) means.push(mean(scores));
+    known.push(means.length);
   }
-  return path;
+  const averages = figureOf(weightedAverages(means, 0, 0.3));
+  return known.map((count) => (count === 0 ? 0 : -averages[count - 1]!));
 }
 
 /** Page's cumulative sum for a fall of known size, mean, typical errors and correlation (Page 1954). */
 function allKnowing(correlation: number) {
   return (athlete: SimulatedAthlete, baseline: number, fallSize: number): number[] => {
-    let sum = 0;
-    const path: number[] = [];
+    const steps: number[] = [];
     for (let s = baseline; s < athlete.sessions.length; s++) {
       // Equal correlation: the inverse covariance has a closed form (Sherman & Morrison 1950).
       const shifts: number[] = [];
@@ -119,10 +122,9 @@ function allKnowing(correlation: number) {
         const dot = a.reduce((t, v, i) => t + v * b[i]!, 0);
         return (dot - shrink * total(a) * total(b)) / (1 - correlation);
       };
-      if (count > 0) sum = Math.max(0, sum + form(shifts, scores) - form(shifts, shifts) / 2);
-      path.push(sum);
+      steps.push(count > 0 ? form(shifts, scores) - form(shifts, shifts) / 2 : 0);
     }
-    return path;
+    return figureOf(cumulativeSums(steps, 0, 0)).above;
   };
 }
 
