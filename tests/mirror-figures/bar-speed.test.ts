@@ -1,5 +1,6 @@
 import { expectedSpeed } from "../../src/coaching/bar-speed/expected-speed";
 import { lineFit } from "../../src/coaching/bar-speed/line-fit";
+import { lineFitWithDrift } from "../../src/coaching/bar-speed/line-fit-with-drift";
 import { usualLineSettings } from "../../src/coaching/bar-speed/line-settings";
 import { loadSpeedLine } from "../../src/coaching/bar-speed/load-speed-line";
 import { sessionPattern } from "../../src/coaching/bar-speed/set-to-set";
@@ -90,8 +91,11 @@ test("a squad's habit: squares of all pairs within athlete and set, steadied by 
 });
 
 /** Sets of a few days with falling speeds, in order of day. */
-function someRows({ whole, real, list, coin }: Chance) {
-  return list(whole(2, 5), (d) => ({ day: 100 + 6 * d + whole(0, 4), base: real(-0.06, 0.06) }))
+function someRows({ whole, real, list, coin }: Chance, leastDays = 2) {
+  return list(whole(leastDays, leastDays + 3), (d) => ({
+    day: 100 + 6 * d + whole(0, 4),
+    base: real(-0.06, 0.06),
+  }))
     .flatMap(({ day, base }) =>
       list(whole(1, 4), () => {
         const loadKg = whole(8, 40) * 2.5;
@@ -148,6 +152,36 @@ test("load–speed line: generalised least squares with the whole covariance, wi
     agree(fit.interceptVariance, covariance[0]![0]!, "variance");
     agree(1000 * fit.covariance, 1000 * covariance[0]![1]!, "covariance");
     agree(1e6 * fit.slopeVariance, 1e6 * covariance[1]![1]!, "slope variance");
+  });
+});
+
+test("line with a drift: least squares with time as a column, drifts of a usual size as a row of none", () => {
+  onCases(18, (chance) => {
+    const rows = someRows(chance, 5);
+    const driftSd = chance.coin(0.5) ? chance.real(0.0001, 0.002) : null;
+    const fit = lineFitWithDrift(rows, usualLineSettings, driftSd ?? undefined)!;
+    const errors = covarianceOf(rows, null);
+    // The season's middle is where a level alone, without load, would stand in time.
+    const days = rows.map(({ day }) => day);
+    const middle = leastSquares(
+      rows.map(() => [1]),
+      days,
+      errors,
+    ).coefficients[0]!;
+    const x = rows.map(({ day, loadKg }) => [1, day - middle, loadKg]);
+    const y = rows.map(({ speed }) => speed);
+    if (driftSd !== null) {
+      for (const row of errors) row.push(0);
+      errors.push([...rows.map(() => 0), driftSd ** 2]);
+      x.push([0, 1, 0]);
+      y.push(0);
+    }
+    const { coefficients, covariance } = leastSquares(x, y, errors);
+    agree(fit.intercept, coefficients[0]!, "intercept");
+    agree(fit.slope, coefficients[2]!, "slope");
+    agree(fit.interceptVariance, covariance[0]![0]!, "variance");
+    agree(1000 * fit.covariance, 1000 * covariance[0]![2]!, "covariance");
+    agree(1e6 * fit.slopeVariance, 1e6 * covariance[2]![2]!, "slope variance");
   });
 });
 

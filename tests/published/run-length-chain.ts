@@ -1,4 +1,5 @@
 import { normalTwoSided } from "../../src/statistics/distributions";
+import { solved } from "../mirror-figures/matrix";
 import { figureOf } from "./figure-of";
 
 /** Where a chart stands after one value: rising in the value, in a straight line where it is not cut off. */
@@ -40,24 +41,12 @@ function chainLength(
       floor && e === 0 ? 0 : under(valueTo(step, standing, edge) - shift),
     );
     const row = standings.map((_, j) => (i === j ? 1 : 0) - (shares[j + 1]! - shares[j]!));
-    return [...row, 1];
+    return row;
   });
-  return solved(system)[start]!;
-}
-
-/** Gauss–Jordan; the diagonal of such a system is never small. */
-function solved(system: readonly number[][]): number[] {
-  const rows = system.map((row) => [...row]);
-  rows.forEach((pivot, p) => {
-    const by = pivot[p]!;
-    for (let c = p; c < pivot.length; c++) pivot[c]! /= by;
-    for (const row of rows) {
-      if (row === pivot || row[p] === 0) continue;
-      const times = row[p]!;
-      for (let c = p; c < row.length; c++) row[c]! -= times * pivot[c]!;
-    }
-  });
-  return rows.map((row) => row[row.length - 1]!);
+  return solved(
+    system,
+    standings.map(() => [1]),
+  )[start]![0]!;
 }
 
 /** Lengths for cells ever finer by half go to the exact one as 1/cells² (Richardson 1911). */
