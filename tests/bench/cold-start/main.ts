@@ -65,7 +65,7 @@ async function main(): Promise<void> {
     );
   }
   console.log("\nkB of the script by folder, before it is made small:");
-  for (const [folder, bytes] of await bytesByFolder()) {
+  for (const [folder, bytes] of bytesByFolder()) {
     console.log(`${(bytes / 1000).toFixed(1).padStart(7)}  ${folder}`);
   }
 }
