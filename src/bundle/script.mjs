@@ -6,6 +6,7 @@ import { chosenLanguage } from "./other-language.mjs";
 import { scriptEntry } from "./script-entry.mjs";
 import { withoutHelp } from "./without-help.mjs";
 import { withoutIdleModules } from "./without-idle-modules.mjs";
+import { withoutRepeatedCalls } from "./without-repeated-calls.mjs";
 
 const language = { target: "es2020", legalComments: "none", charset: "utf8" };
 
@@ -27,7 +28,8 @@ export async function script() {
     minifySyntax: true,
     ...language,
   });
-  const { code } = await transform(withoutIdleModules(bundled.outputFiles[0].text), {
+  const needed = withoutRepeatedCalls(withoutIdleModules(bundled.outputFiles[0].text));
+  const { code } = await transform(needed, {
     // The script is loaded for every formula: every byte is paid for again.
     minify: true,
     // The script engine reports errors by line: lines short enough to be found.
