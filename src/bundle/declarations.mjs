@@ -3,17 +3,20 @@
  * for each custom function, one plain wrapper for each function the menu or the sidebar calls. They
  * are written as text after the bundle, where no bundler can strip their comments.
  */
-export function declarations(catalogue, serverFunctions) {
-  return [...catalogue.map(customFunction), ...serverFunctions.map(serverFunction)].join("\n");
+export function declarations(catalogue, serverFunctions, mayBeLeftOut) {
+  return [
+    ...catalogue.map((entry) => customFunction(entry, mayBeLeftOut)),
+    ...serverFunctions.map(serverFunction),
+  ].join("\n");
 }
 
-function customFunction({ name, summary, parameters, examples }) {
+function customFunction({ name, summary, parameters, examples }, mayBeLeftOut) {
   const names = parameters.map((parameter) => parameter.name);
   const lines = [
     summary,
     ...parameters.map(
       ({ name: parameter, help, optional }) =>
-        `@param ${parameter} ${help}${optional ? " May be left out." : ""}`,
+        `@param ${parameter} ${help}${optional ? ` ${mayBeLeftOut}` : ""}`,
     ),
     ...examples.slice(0, 1).map(({ formula }) => `@example ${formula}`),
     "@customfunction",

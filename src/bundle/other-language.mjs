@@ -2,7 +2,8 @@ import { existsSync } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
 import { root } from "./loaded.mjs";
 
-const words = join(root, "src/words");
+// Asked for when needed: the module that says where the sources are loads this one first.
+const words = () => join(root, "src/words");
 
 /**
  * Words in another language: a folder whose files are named as those of `src/words` and export the
@@ -21,7 +22,7 @@ export const inLanguage = (folder) => ({
       if (resolveDir === folder) return undefined;
       const meant = resolve(resolveDir, path);
       const instead = join(folder, `${basename(meant)}.ts`);
-      return dirname(meant) === words && existsSync(instead) ? { path: instead } : undefined;
+      return dirname(meant) === words() && existsSync(instead) ? { path: instead } : undefined;
     });
   },
 });
@@ -29,7 +30,7 @@ export const inLanguage = (folder) => ({
 /** The language named by `HOLDLINE_LANGUAGE`, a folder in `src/words`; British English by itself. */
 export function chosenLanguage(name = process.env.HOLDLINE_LANGUAGE ?? "") {
   if (name === "" || name === "en-GB") return inLanguage(null);
-  const folder = join(words, name);
+  const folder = join(words(), name);
   if (!/^[a-z]{2,3}(-[A-Za-z0-9]+)*$/.test(name) || !existsSync(folder)) {
     throw new Error(`There is no folder src/words/${name} with words in that language.`);
   }

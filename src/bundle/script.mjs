@@ -11,16 +11,16 @@ import { withoutRepeatedCalls } from "./without-repeated-calls.mjs";
 const language = { target: "es2020", legalComments: "none", charset: "utf8" };
 
 /** The whole add-on as one script, its declarations last, and what each source adds to its size. */
-export async function script() {
-  const { catalogue } = await loaded("src/catalogue/index.ts");
-  const { serverFunctions } = await loaded("src/actions/server-functions.ts");
+export async function script(words = chosenLanguage()) {
+  const { catalogue, mayBeLeftOut } = await loaded("src/catalogue/index.ts", words);
+  const { serverFunctions } = await loaded("src/actions/server-functions.ts", words);
   const bundled = await build({
     bundle: true,
     write: false,
     metafile: true,
     logLevel: "error",
     stdin: { contents: scriptEntry(catalogue), resolveDir: join(root, "src"), loader: "js" },
-    plugins: [chosenLanguage(), withoutHelp],
+    plugins: [words, withoutHelp],
     // The script as a whole is strict; each module need not say so again.
     tsconfigRaw: { compilerOptions: { strict: false, alwaysStrict: false } },
     format: "iife",
@@ -36,6 +36,6 @@ export async function script() {
     lineLimit: 400,
     ...language,
   });
-  const text = `"use strict";${code}${declarations(catalogue, serverFunctions)}\n`;
+  const text = `"use strict";${code}${declarations(catalogue, serverFunctions, mayBeLeftOut)}\n`;
   return { text, metafile: bundled.metafile };
 }

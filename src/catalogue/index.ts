@@ -1,6 +1,8 @@
+import { formulaHelp, parameterHelp } from "../words/formula-help";
 import { dayLoadFunction } from "./day-load";
 import { expectedSpeedFunction } from "./expected-speed";
 import { flightHeightFunction } from "./flight-height";
+import { helpInWords } from "./help-in-words";
 import { jumpTrendFunction } from "./jump-trend";
 import { loadDropFunction } from "./load-drop";
 import { loadSpeedLineFunction } from "./load-speed-line";
@@ -21,8 +23,11 @@ import { unusualDaysFunction } from "./unusual-days";
 import { velocityLossFunction } from "./velocity-loss";
 import { whatDifferedFunction } from "./what-differed";
 
-/** Every custom function, in the order the README lists them. */
-export const catalogue: readonly SheetFunction[] = [
+// The build asks the catalogue alone for all that the declarations say.
+export { mayBeLeftOut } from "../words/formula-help";
+
+/** In the order the README lists them. */
+const entries: readonly SheetFunction[] = [
   velocityLossFunction,
   setToSetFunction,
   loadSpeedLineFunction,
@@ -45,3 +50,9 @@ export const catalogue: readonly SheetFunction[] = [
   seasonWeeksFunction,
   rowCheckFunction,
 ];
+
+/** Every custom function, its help in the language the words are in. */
+export const catalogue: readonly SheetFunction[] = helpInWords(entries, {
+  formulas: formulaHelp,
+  parameters: parameterHelp,
+});

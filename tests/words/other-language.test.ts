@@ -50,6 +50,39 @@ test("without one nothing of it is there", () => {
   ]);
 });
 
+const scriptIn = (folder: string): string =>
+  execFileSync(
+    process.execPath,
+    [
+      "--input-type=module",
+      "-e",
+      `import { script } from ${JSON.stringify(join(root, "src/bundle/script.mjs"))};
+import { inLanguage } from ${JSON.stringify(join(root, "src/bundle/other-language.mjs"))};
+process.stdout.write((await script(inLanguage(process.argv[1] || null))).text);`,
+      folder,
+    ],
+    { encoding: "utf8", cwd: root, maxBuffer: 2 ** 24 },
+  );
+const helpOf = (script: string, formula: string): string => {
+  const at = script.indexOf(`function ${formula}(`);
+  return script.slice(script.lastIndexOf("/**", at), at);
+};
+
+test("the formulas' help in the script is in the chosen language, what it lacks in British English", () => {
+  const english = scriptIn("");
+  const other = scriptIn(join(__dirname, "invented-language"));
+  const help = helpOf(other, "ROW_CHECK");
+  expect(help).toContain(" * Umber tal venna.\n");
+  expect(help).toContain(" * @param table Vik tal.\n");
+  expect(help).toContain(" * @param athletes Nael sorr. Nem dur.\n");
+  expect(help).toContain(" * @param rows The table's range with its header row, starting in A1.\n");
+  expect(helpOf(other, "SEASON_HOLD")).toContain(" * @param athletes Nael sorr.\n");
+  // The help stands in the declarations alone: the script that computes is not made longer by it.
+  expect(other.split("Umber tal venna").length).toBe(2);
+  expect(english).not.toContain("Nael sorr");
+  expect(english).toContain(" May be left out.\n");
+});
+
 test("a language that is not there stops the build in words", () => {
   const build = `import { chosenLanguage } from ${JSON.stringify(join(root, "src/bundle/other-language.mjs"))}; chosenLanguage("xx");`;
   expect(() =>
