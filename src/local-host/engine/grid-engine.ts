@@ -18,6 +18,7 @@ import { addConditionalFormats } from "./conditional-formats";
 import { registerCustomFunctions } from "./custom-functions";
 import type { DeclaredFunction } from "./declared-functions";
 import { writeNote } from "./notes";
+import { passPlainTabsBy } from "./passed-by";
 import { RangeCache } from "./range-cache";
 import { Sentences } from "./sentences";
 import { type ColumnMove, columnMoveOf, type Shift, shiftOf } from "./shift";
@@ -54,6 +55,7 @@ export function gridEngine(given: {
   const cache = new RangeCache(plainTabs(given.workbook));
   // Services of the formula plug-in exist only once a workbook does; calculation starts later.
   registerCustomFunctions(injector, given.declared, given.call, sentences, cache);
+  passPlainTabsBy(injector, (tabId) => cache.isPlain(tabId));
   const formula = api.getFormula();
   const calculation = new CalculationState(api);
   formula.calculationStart(() => cache.startCalculation());

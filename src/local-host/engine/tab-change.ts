@@ -11,9 +11,9 @@ type Cells = Readonly<
   Record<number, Readonly<Record<number, { f?: unknown; si?: unknown } | null>>>
 >;
 
-/** Looks, sizes, notes and order: no cell holds another value afterwards. */
+/** Looks, sizes, notes, order and what a check is compared with: no cell holds another value afterwards. */
 const onlyLooks =
-  /^sheet\.mutation\.(?:set-(?:worksheet-(?:col-width|row-height|row-auto-height|row-is-auto-height|hidden|order)|row-data|col-data|tab-color|frozen|conditional-rule)|add-conditional-rule|delete-conditional-rule|move-conditional-rule|[a-z-]*note[a-z-]*|toggle-gridlines|set-gridlines-color)$/;
+  /^sheet\.mutation\.(?:set-(?:worksheet-(?:col-width|row-height|row-auto-height|row-is-auto-height|hidden|order)|row-data|col-data|tab-color|frozen|conditional-rule)|add-conditional-rule|delete-conditional-rule|move-conditional-rule|[a-z-]*note[a-z-]*|data-validation-formula-mark-dirty|toggle-gridlines|set-gridlines-color)$/;
 const shifts = /^sheet\.mutation\.(?:insert-row|remove-rows|insert-col|remove-col)$/;
 
 /** Null when no value of any tab is another afterwards. */
