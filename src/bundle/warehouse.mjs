@@ -25,52 +25,108 @@ export default async function warehouse() {
     legalComments: "none",
     logLevel: "error",
   });
-  const { warehouseFunctions } = await loaded("src/warehouse/warehouse-functions.ts");
-  writeFileSync(join(out, "holdline.sql"), sql(warehouseFunctions));
+  const { figureFunctions, warehouseFunctions } = await loaded(
+    "src/warehouse/warehouse-functions.ts",
+  );
+  writeFileSync(join(out, "holdline.sql"), sql(figureFunctions, warehouseFunctions));
 }
 
-const squad = `ARRAY<STRUCT<athlete STRING, sets ARRAY<STRUCT<
-    day STRING, exercise STRING, \`set\` FLOAT64, kind STRING, load_kg FLOAT64,
-    rep_speeds ARRAY<FLOAT64>, mean_speed FLOAT64, tool STRING>>>>`;
+/** Columns of a row by table: name and type, and how the row of a struct is made of the table's. */
+const columns = {
+  sets: {
+    table: "SETS",
+    order: "day, lifted_at",
+    fields: [
+      ["day", "STRING", "CAST(day AS STRING)"],
+      ["exercise", "STRING", "exercise"],
+      ["set_number", "FLOAT64", "CAST(set_number AS FLOAT64)"],
+      ["kind", "STRING", "kind"],
+      ["load_kg", "FLOAT64", "CAST(load_kg AS FLOAT64)"],
+      ["rep_speeds", "ARRAY<FLOAT64>", "rep_speeds"],
+      ["mean_speed", "FLOAT64", "CAST(mean_speed AS FLOAT64)"],
+      ["tool", "STRING", "tool"],
+    ],
+  },
+  jumps: {
+    table: "JUMPS",
+    order: "day, jumped_at",
+    fields: [
+      ["day", "STRING", "CAST(day AS STRING)"],
+      ["test", "STRING", "test"],
+      ["height_cm", "FLOAT64", "CAST(height_cm AS FLOAT64)"],
+      ["flight_s", "FLOAT64", "CAST(flight_s AS FLOAT64)"],
+      ["contact_s", "FLOAT64", "CAST(contact_s AS FLOAT64)"],
+      ["landing_cm", "FLOAT64", "CAST(landing_cm AS FLOAT64)"],
+    ],
+  },
+};
+const typeOf = (rows, column) => columns[rows].fields.find(([name]) => name === column)[1];
 
-function sql(functions) {
+function sql(figures, squads) {
   return `-- Holdline in a warehouse. Put holdline.js where the warehouse reads libraries from and that
--- place for LIBRARY_PLACE, the data set for the functions for FUNCTIONS, the table of sets for SETS.
--- SETS has a squad, an athlete and the columns named below; lifted_at puts the sets in order.
-${functions.map(declared).join("")}
-${functions.map(asked).join("")}`;
+-- place for LIBRARY_PLACE, the data set for the functions for FUNCTIONS, the table of sets for SETS
+-- and that of jumps for JUMPS. Both have a squad, an athlete and the columns named below; lifted_at
+-- and jumped_at put their rows in order within a day.
+${figures.map(declaredFigure).join("")}${squads.map(declaredSquad).join("")}
+${figures.map(askedFigure).join("")}${squads.map(askedSquad).join("")}`;
 }
 
-function declared({ name, told, order, figures }) {
-  const columns = order.map(
+function declaredFigure({ name, given, rows, figure }) {
+  const parameters = given.map((one) => `${one} ${typeOf(rows, one)}`);
+  return declared(name, parameters, `STRUCT<refused STRING, ${figure} FLOAT64>`, given);
+}
+
+function declaredSquad({ name, rows, told, order, figures }) {
+  const fields = columns[rows].fields.map(([column, type]) => `${column} ${type}`).join(", ");
+  const squad = `squad ARRAY<STRUCT<athlete STRING, ${rows} ARRAY<STRUCT<
+    ${fields}>>>>`;
+  const answer = order.map(
     (column) => `${column} ${figures.includes(column) ? "FLOAT64" : "STRING"}`,
   );
-  const told_ = told.map((one) => `, ${one} STRING`).join("");
-  return `
+  return declared(
+    name,
+    [squad, ...told.map((one) => `${one} STRING`)],
+    `ARRAY<STRUCT<athlete STRING, refused STRING, ${answer.join(", ")}>>`,
+    ["squad", ...told],
+  );
+}
+
+const declared = (name, parameters, answer, given) => `
 CREATE OR REPLACE FUNCTION FUNCTIONS.${sqlName(name)}(
-  squad ${squad}${told_})
-RETURNS ARRAY<STRUCT<athlete STRING, refused STRING, ${columns.join(", ")}>>
+  ${parameters.join(", ")})
+RETURNS ${answer}
 LANGUAGE js
 OPTIONS (library = ["LIBRARY_PLACE/holdline.js"])
 AS r"""
-  return holdline.${name}(${["squad", ...told].join(", ")});
+  return holdline.${name}(${given.join(", ")});
 """;
+`;
+
+function askedFigure({ name, rows, given }) {
+  const { table, order } = columns[rows];
+  return `
+-- ${name} of every row.
+SELECT *, FUNCTIONS.${sqlName(name)}(${given.join(", ")}) AS answer
+FROM ${table} ORDER BY squad, athlete, ${order};
 `;
 }
 
 /** Rows by athlete, athletes by squad: a squad steadies its athletes, so it is answered in one call. */
-function asked({ name, told }) {
-  const given = { exercise: "'back squat'", as_of: "'2026-05-12'" };
+function askedSquad({ name, rows, told }) {
+  const { table, order, fields } = columns[rows];
+  const given = { exercise: "'back squat'", test: "'box jump'", as_of: "'2026-05-12'" };
+  const made = fields.map(([column, , from]) =>
+    from === column ? column : `${from} AS ${column}`,
+  );
   return `
 -- ${name} of every athlete of every squad.
 WITH by_athlete AS (
   SELECT squad, athlete, ARRAY_AGG(STRUCT(
-    CAST(day AS STRING) AS day, exercise, CAST(\`set\` AS FLOAT64) AS \`set\`, kind,
-    CAST(load_kg AS FLOAT64) AS load_kg, rep_speeds, CAST(mean_speed AS FLOAT64) AS mean_speed, tool
-  ) ORDER BY day, lifted_at) AS sets
-  FROM SETS GROUP BY squad, athlete
+    ${made.join(", ")}
+  ) ORDER BY ${order}) AS ${rows}
+  FROM ${table} GROUP BY squad, athlete
 ), by_squad AS (
-  SELECT squad, ARRAY_AGG(STRUCT(athlete, sets) ORDER BY athlete) AS athletes
+  SELECT squad, ARRAY_AGG(STRUCT(athlete, ${rows}) ORDER BY athlete) AS athletes
   FROM by_athlete GROUP BY squad
 )
 SELECT squad, answer.*

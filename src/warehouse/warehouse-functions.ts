@@ -1,15 +1,58 @@
+import { flightHeightFunction } from "../catalogue/flight-height";
+import { jumpTrendFunction } from "../catalogue/jump-trend";
 import { loadSpeedLineFunction } from "../catalogue/load-speed-line";
+import { reactiveStrengthFunction } from "../catalogue/reactive-strength";
 import { seasonHoldFunction } from "../catalogue/season-hold";
 import { setToSetFunction } from "../catalogue/set-to-set";
 import type { SheetFunction } from "../catalogue/sheet-function";
+import { velocityLossFunction } from "../catalogue/velocity-loss";
 
-/** A formula of the spreadsheet as a function of the warehouse. */
+/** A formula of one figure as a function of the warehouse, asked row by row. */
+export type FigureFunction = {
+  /** Name in the library; the SQL's is made from it. */
+  readonly name: string;
+  readonly formula: SheetFunction;
+  /** Columns it is given, in order; speeds are a list. */
+  readonly given: readonly ("rep_speeds" | "flight_s" | "landing_cm" | "height_cm" | "contact_s")[];
+  /** Table whose rows it is asked of. */
+  readonly rows: "sets" | "jumps";
+  /** Name of the figure in the answer. */
+  readonly figure: string;
+};
+
+export const figureFunctions: readonly FigureFunction[] = [
+  {
+    name: "velocityLoss",
+    formula: velocityLossFunction,
+    given: ["rep_speeds"],
+    rows: "sets",
+    figure: "loss",
+  },
+  {
+    name: "flightHeight",
+    formula: flightHeightFunction,
+    given: ["flight_s", "landing_cm"],
+    rows: "jumps",
+    figure: "height_cm",
+  },
+  {
+    name: "reactiveStrength",
+    formula: reactiveStrengthFunction,
+    given: ["height_cm", "contact_s"],
+    rows: "jumps",
+    figure: "reactive_strength",
+  },
+];
+
+/** A formula of a whole squad as a function of the warehouse. */
 export type WarehouseFunction = {
   /** Name in the library; the SQL's is made from it. */
   readonly name: string;
   readonly formula: SheetFunction;
+  /** Rows of the squad it is given, by athlete. */
+  readonly rows: "sets" | "jumps";
   /** What it is told besides the squad, in the library's order. */
-  readonly told: readonly ("exercise" | "as_of")[];
+  readonly told: readonly ("exercise" | "test" | "as_of")[];
   /** Names of the answer's columns, in the order of the formula's results; the rest are words. */
   readonly figures: readonly string[];
   readonly words: readonly string[];
@@ -28,6 +71,7 @@ export const warehouseFunctions: readonly WarehouseFunction[] = [
   {
     name: "setToSet",
     formula: setToSetFunction,
+    rows: "sets",
     told: ["exercise", "as_of"],
     ...withWordsLast(
       [
@@ -42,6 +86,7 @@ export const warehouseFunctions: readonly WarehouseFunction[] = [
   {
     name: "loadSpeedLine",
     formula: loadSpeedLineFunction,
+    rows: "sets",
     told: ["exercise", "as_of"],
     ...withWordsLast(
       ["slope", "intercept", "residual_sd", "sets_used", "lightest_kg", "heaviest_kg"],
@@ -51,9 +96,17 @@ export const warehouseFunctions: readonly WarehouseFunction[] = [
   {
     name: "seasonHold",
     formula: seasonHoldFunction,
+    rows: "sets",
     told: ["as_of"],
     figures: ["change"],
     words: ["word", "since", "value", "why"],
     order: ["word", "since", "value", "change", "why"],
+  },
+  {
+    name: "jumpTrend",
+    formula: jumpTrendFunction,
+    rows: "jumps",
+    told: ["test", "as_of"],
+    ...withWordsLast(["baseline_cm", "now_cm", "change", "smallest_change"], ["word", "why"]),
   },
 ];

@@ -4,10 +4,13 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createContext, runInContext } from "node:vm";
 import { catalogue } from "../../src/catalogue";
+import { velocityLossFunction } from "../../src/catalogue/velocity-loss";
 import type { Cells } from "../../src/rows/cells";
-import { warehouseFunctions } from "../../src/warehouse/warehouse-functions";
+import { figureFunctions, warehouseFunctions } from "../../src/warehouse/warehouse-functions";
 import { lift, setRows } from "../bench/formulas/set-rows";
-import { squadsFromParquet } from "./parquet-squads";
+import { jumpRows, jumpTest } from "./jump-rows";
+import { grouped, writeSquads } from "./parquet-squads";
+import { declarationOf } from "./standard-sql";
 
 const root = join(__dirname, "../..");
 const built = (name: string) => readFileSync(join(root, "dist/warehouse", name), "utf8");
@@ -44,41 +47,90 @@ const squads: readonly Cells[] = [900, 640, 1210].map((rows, at) => {
 const namesIn = (cells: Cells) =>
   [...new Set(cells.slice(1).map((row) => row[1] as string))].sort();
 
-test("from Parquet files of several squads, the library answers as the spreadsheet's formulas do", async () => {
-  const texts = await squadsFromParquet(folder, squads);
-  expect(texts.size).toBe(squads.length);
-  let refusals = 0;
-  for (const [at, [, text]] of [...texts].entries()) {
-    const cells = squads[at] as Cells;
-    const names = namesIn(cells);
-    for (const { name, formula, told, order } of warehouseFunctions) {
-      const given = told.map((one) => JSON.stringify(one === "exercise" ? lift : asOf)).join(", ");
-      Object.assign(realm, { text });
-      const answers = JSON.parse(
-        runInContext(
-          `JSON.stringify(holdline.${name}(JSON.parse(text), ${given}))`,
-          realm,
-        ) as string,
-      ) as Record<string, unknown>[];
+const rows = { sets: squads, jumps: squads.map((cells) => jumpRows(namesIn(cells), 24)) };
+const about = { exercise: lift, test: jumpTest, as_of: asOf };
+const inLibrary = (call: string, given: Readonly<Record<string, unknown>>): unknown => {
+  Object.assign(realm, given);
+  return JSON.parse(runInContext(`JSON.stringify(holdline.${call})`, realm) as string);
+};
+
+test.each(warehouseFunctions)(
+  "$name over Parquet files of several squads, grouped by our own SQL, answers as the spreadsheet's formula does",
+  async ({ name, formula, rows: kind, told, order }) => {
+    await writeSquads(folder, kind, rows[kind]);
+    const texts = await grouped(folder, kind, name);
+    expect(texts.size).toBe(squads.length);
+    let refusals = 0;
+    let figures = 0;
+    for (const [at, [, text]] of [...texts].entries()) {
+      const cells = rows[kind][at]!;
+      const names = namesIn(cells);
+      const given = told.map((one) => JSON.stringify(about[one])).join(", ");
+      const answers = inLibrary(`${name}(JSON.parse(text), ${given})`, { text }) as Record<
+        string,
+        unknown
+      >[];
+      const matter = told.length === 1 ? "" : about[told[0]!];
       const sheet = catalogue
         .find((one) => one.name === formula.name)
-        ?.compute([
-          names.map((one) => [one]),
-          cells,
-          ...(told.includes("exercise") ? [lift] : [""]),
-          asOf,
-        ]) as unknown[][];
+        ?.compute([names.map((one) => [one]), cells, matter, asOf]) as unknown[][];
       expect(answers.map(({ athlete }) => athlete)).toEqual(names);
       for (const [row, answer] of answers.entries()) {
         const cellsOfRow = sheet[row] as unknown[];
         if (answer.refused !== null) {
           refusals++;
           expect(cellsOfRow).toEqual([answer.refused, ...cellsOfRow.slice(1).map(() => "–")]);
-        } else expect(order.map((column) => answer[column] ?? "–")).toEqual(cellsOfRow);
+        } else {
+          figures++;
+          expect(order.map((column) => answer[column] ?? "–")).toEqual(cellsOfRow);
+        }
       }
     }
+    expect(figures).toBeGreaterThan(20);
+    // The last squad has somebody with too few rows for it.
+    if (name === "setToSet") expect(refusals).toBeGreaterThan(0);
+  },
+);
+
+test.each([
+  ["velocityLoss", [[0.6, 0.57, 0.54, 0.48]], { loss: 0.2 }],
+  ["flightHeight", [0.5, null], { height_cm: 30.6 }],
+  ["flightHeight", [0.5, 30], { height_cm: 47.5 }],
+  ["reactiveStrength", [36, 0.18], { reactive_strength: 2 }],
+] as const)(
+  "%s of one row (%j) is the figure that the formula's help says",
+  (name, given, said) => {
+    const call = `${name}(...given)`;
+    const answer = inLibrary(call, { given }) as Record<string, number | null>;
+    const [[column, figure]] = Object.entries(said) as [[string, number]];
+    expect(answer.refused).toBeNull();
+    expect(answer[column]).toBeCloseTo(figure, 1);
+  },
+);
+
+test("loss set by set is the sheet's own figure, or its sentence", () => {
+  const sets = squads[0]!.slice(1, 300);
+  for (const row of sets) {
+    const speeds = row.slice(6, 11).map((one) => (one === "" ? null : one));
+    let said: unknown;
+    try {
+      said = velocityLossFunction.compute([[row.slice(6, 11)]]);
+    } catch (error) {
+      said = (error as Error).message;
+    }
+    const { loss, refused } = inLibrary("velocityLoss(speeds)", { speeds }) as Record<
+      string,
+      unknown
+    >;
+    expect([loss ?? refused]).toEqual([said].flat(2));
   }
-  expect(refusals).toBeGreaterThan(0);
+  for (const bad of [null, [], [0.6], [0.6, null, 0.5], [0.6, 40]]) {
+    const { loss, refused } = inLibrary("velocityLoss(speeds)", { speeds: bad }) as Record<
+      string,
+      unknown
+    >;
+    expect([loss, refused]).toEqual([null, expect.stringMatching(/\.$/)]);
+  }
 });
 
 test("a squad of one athlete with too few rows is refused in words, not by an error", () => {
@@ -103,11 +155,24 @@ test("the library needs nothing of a host and adds one name", () => {
   expect(built("holdline.js")).not.toMatch(/SpreadsheetApp|HtmlService|require\(|process\./);
 });
 
-test("the SQL declares every function with the columns the library answers", () => {
-  const sql = built("holdline.sql");
-  for (const { name, order } of warehouseFunctions) {
-    expect(sql).toContain(`return holdline.${name}(`);
-    for (const column of order) expect(sql).toMatch(new RegExp(`\\b${column} (FLOAT64|STRING)`));
-  }
-  expect(sql.match(/LANGUAGE js/g)).toHaveLength(warehouseFunctions.length);
+test.each([...figureFunctions, ...warehouseFunctions])(
+  "the SQL declares $name with what the library takes and answers",
+  ({ name, ...one }) => {
+    const { parameters, answer, called } = declarationOf(name);
+    const given = "given" in one ? one.given : ["squad", ...one.told];
+    expect(parameters).toEqual(given);
+    expect(called).toBe(`holdline.${name}(${given.join(", ")})`);
+    expect(answer).toEqual(
+      "figure" in one ? ["refused", one.figure] : ["athlete", "refused", ...one.order],
+    );
+    expect(runInContext(`typeof holdline.${name}`, realm)).toBe("function");
+  },
+);
+
+test("the SQL declares nothing else, and the library offers nothing else", () => {
+  const names = [...figureFunctions, ...warehouseFunctions].map(({ name }) => name);
+  expect(built("holdline.sql").match(/LANGUAGE js/g)).toHaveLength(names.length);
+  expect((runInContext("Object.keys(holdline)", realm) as string[]).slice().sort()).toEqual(
+    [...names].sort(),
+  );
 });

@@ -3,7 +3,7 @@ export type WarehouseSet = {
   /** "2026-05-12". */
   readonly day: string;
   readonly exercise: string;
-  readonly set?: number | null;
+  readonly set_number?: number | null;
   readonly kind?: string | null;
   readonly load_kg?: number | null;
   /** m/s, one a repetition in order. */
@@ -14,7 +14,7 @@ export type WarehouseSet = {
 };
 
 /** One athlete's sets, in the order they were lifted. */
-export type WarehouseAthlete = {
+export type AthleteSets = {
   readonly athlete: string;
   readonly sets: readonly WarehouseSet[] | null;
 };
@@ -22,7 +22,7 @@ export type WarehouseAthlete = {
 const before = ["date", "athlete", "exercise", "set", "kind", "load kg", "mean speed m/s", "tool"];
 
 /** A squad's sets as the Sets table of a spreadsheet, so that nothing reads them otherwise than there. */
-export function squadCells(squad: readonly WarehouseAthlete[]): readonly (readonly unknown[])[] {
+export function setCells(squad: readonly AthleteSets[]): readonly (readonly unknown[])[] {
   let reps = 1;
   for (const { sets } of squad)
     for (const { rep_speeds } of sets ?? []) reps = Math.max(reps, rep_speeds?.length ?? 0);
@@ -32,7 +32,7 @@ export function squadCells(squad: readonly WarehouseAthlete[]): readonly (readon
       set.day,
       athlete,
       set.exercise,
-      set.set ?? "",
+      set.set_number ?? "",
       set.kind ?? "",
       set.load_kg ?? "",
       set.mean_speed ?? "",
