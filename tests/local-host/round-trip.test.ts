@@ -149,6 +149,7 @@ test.each(Object.keys(workbooks))("%s: every action leaves every cell as it was"
     tag: said!.tag,
     about: said!.about,
   });
+  await run("forgetDamaged", { what: "answers" });
   const week = await run<WeekView>("weekView", { today, monday: null, changes: [] });
   const { monday } = week;
   for (const kind of ["cards", "rack plan", "week page"].slice(0, some))
