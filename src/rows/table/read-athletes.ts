@@ -119,6 +119,9 @@ function birthYearOf(cell: unknown): number | null {
   return Number.isInteger(year) && year >= 1920 && year <= 2030 ? year : null;
 }
 
+// A name and a day are shorter, and looking for the day takes longer with every letter.
+const longestSupervisor = 200;
+
 /** "A. Name from 5 May": the name, and the first day it counts. */
 function supervisorOf(
   view: TableView,
@@ -126,6 +129,10 @@ function supervisorOf(
   row: number,
 ): { supervisor: string; supervisorFrom: number | null } {
   if (saysNoValue(text)) return { supervisor: "", supervisorFrom: null };
+  if (text.length > longestSupervisor) {
+    view.log.add("supervisor-day", row, view.fields.supervisor!.index, text);
+    return { supervisor: "", supervisorFrom: null };
+  }
   const parts = /^(.*?)[\s,(]+(?:from|since|ab|seit)\s+([^)]+)\)?$/i.exec(text);
   if (parts === null) return { supervisor: text, supervisorFrom: null };
   const written = dayFromText(parts[2]!);

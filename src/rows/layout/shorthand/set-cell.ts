@@ -27,6 +27,10 @@ export type SetCell =
   | { readonly is: "order-unsettled" }
   | { readonly is: "unread" };
 
+// Whatever is longer is no session: every set would carry the row's other cells once more.
+const longestCell = 1_000;
+const mostGroups = 40;
+
 /**
  * Takes a shorthand cell apart: "95x5x5 @ .62", "5x5 95", "85x3x5  .67", "105x5x4+1x3",
  * "57,5x2x5 .64", "80x3 (bar slipped, redo)". `speedCount`, the number of speeds written elsewhere
@@ -41,7 +45,7 @@ export function setCell(cell: unknown, sense: SchemeSense, speedCount = 0): SetC
       speeds: [],
       note: "",
     };
-  if (typeof cell !== "string") return { is: "unread" };
+  if (typeof cell !== "string" || cell.length > longestCell) return { is: "unread" };
   if (isDitto(cell)) return { is: "ditto" };
   if (saysNoValue(cell)) return { is: "none", note: "" };
   const weekday = asWeekday(cell);
@@ -90,6 +94,7 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
       return { is: "unread" };
     else words.push(token);
   }
+  if (groups.length > mostGroups) return { is: "unread" };
   if (unsettled) return { is: "order-unsettled" };
   const note = [words.join(" "), ...notes].filter(Boolean).join("; ");
   return withLoad(groups, bareLoad, speeds, note);
