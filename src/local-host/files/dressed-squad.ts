@@ -42,6 +42,12 @@ export function dressedSquad(tab: TabData): TabData {
     });
   }
   put(0, 0, { style: { bold: true } });
+  // The day asked about, with what it is beside it.
+  cells[0]!.forEach((cell, column) => {
+    if (cell?.format !== "yyyy-mm-dd") return;
+    put(0, column, { format: "d mmm yyyy" });
+    if (cells[0]![column - 1]) put(0, column - 1, { style: { align: "right" } });
+  });
   const last = rowCheck < 0 ? at + room : Math.min(at + room, rowCheck - 1);
   columns.forEach(({ format }, column) => {
     if (format === undefined) return;

@@ -4,6 +4,7 @@ import { accept, type Outcome, refuse } from "../../outcome";
 import type { TabData, WorkbookData } from "../workbook-data";
 import { csvTab } from "./csv-tab";
 import { decodedText } from "./decoded-text";
+import { dressedRowCheck } from "./dressed-row-check";
 import { dressedSquad } from "./dressed-squad";
 import { type FileNote, fileNote } from "./file-note";
 import { limits } from "./limits";
@@ -63,7 +64,7 @@ export function readCsvFiles(
     const taken = new Set(tabs.map(({ name: other }) => other.toLowerCase()));
     const tab = csvTab(fittingTabName(tabNameOf(file.name), taken), text, own);
     if (!tab.ok) return tab;
-    tabs.push(dressedSquad(tab.value.tab));
+    tabs.push(dressedRowCheck(dressedSquad(tab.value.tab)));
     notes.push(...aboutLetters, ...tab.value.notes);
     if (tabNameOf(file.name) !== tab.value.tab.name) {
       notes.push(fileNote("tab-renamed", { file: file.name, tab: tab.value.tab.name }));

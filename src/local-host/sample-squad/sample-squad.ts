@@ -1,6 +1,7 @@
 import { diaryTable } from "./diary-rows";
 import { jumpTable } from "./jump-rows";
 import { raceTable } from "./race-rows";
+import { rowsNotUsedTab } from "./rows-not-used-tab";
 import { runTable } from "./run-rows";
 import { setTable } from "./set-rows";
 import { athleteTable, availabilityTable, plateTable, ruleTable } from "./settled-tables";
@@ -20,6 +21,7 @@ export function sampleSquad(): readonly SampleTable[] {
     raceTable(),
     plateTable(),
     ruleTable(),
+    rowsNotUsedTab(),
   ];
 }
 

@@ -15,22 +15,21 @@ const headings = [
   "Rows not used",
   "Notes",
 ];
-const blank: SampleCell[] = [];
+/** How the signs of the season are read; a week's halves are those of its gym days. */
+const legend =
+  "Season, week by week: left dot Monday to Wednesday, right dot Thursday to Sunday. Top dot: more than a wobble above baseline; bottom dot: below it. No dot: no session.";
 
-/** The Squad tab: today in one cell, the whole squad by one formula, the rows not used below it. */
+/** The Squad tab: today in one cell, the whole squad by one formula. */
 export function squadTab(): SampleTable {
   return {
     name: "Squad",
     rows: [
-      ["Quillbeck Running Club: squad", ...Array(8).fill(null), "Today", isoOf(today)],
-      blank,
+      ["Quillbeck Running Club: squad", ...Array<SampleCell>(8).fill(null), "Today", isoOf(today)],
+      [legend],
       headings,
       [
         "=SQUAD_TABLE(Athletes!A:J, Availability!A:H, Sets!A:Q, Jumps!A:K, Diary!A:M, Races!A:G, $K$1, Plates!A:C, Rules!A:B)",
       ],
-      ...Array(14).fill(blank),
-      ["Sets not used", "Found", "What to do", "Why it matters"],
-      ['=ROW_CHECK(Sets!A:Q, "Sets")'],
     ],
   };
 }

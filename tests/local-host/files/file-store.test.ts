@@ -70,7 +70,7 @@ test("the sample is kept nowhere, and says so when it is to be saved", async () 
   const { workbook, place } = (await opened())!;
   expect(place).toBeNull();
   expect(workbook.tabs.map(({ name }) => name)).toEqual(
-    "Squad,Athletes,Availability,Sets,Jumps,Diary,Runs,Races,Plates,Rules".split(","),
+    "Squad,Athletes,Availability,Sets,Jumps,Diary,Runs,Races,Plates,Rules,Rows not used".split(","),
   );
   await expect(save(workbook)).rejects.toThrow("kept nowhere yet");
   const copy = join(folder, "copy.xlsx");
