@@ -20,9 +20,14 @@ export function answerName(
   });
 }
 
-/** Forgets that a spelling means an athlete. */
-export function forgetName(workbook: Workbook, written: string): void {
-  changeAnswers(workbook, ({ same }) => ({
-    same: same.filter((one) => nameKey(one.written) !== nameKey(written)),
-  }));
+/** Forgets that a spelling means an athlete; with an athlete named, that it is not that athlete. */
+export function forgetName(workbook: Workbook, written: string, not?: string): void {
+  const others = (pairs: readonly Pair[]) =>
+    pairs.filter(
+      (one) =>
+        nameKey(one.written) !== nameKey(written) || (not !== undefined && one.athlete !== not),
+    );
+  changeAnswers(workbook, ({ same, different }) =>
+    not === undefined ? { same: others(same) } : { different: others(different) },
+  );
 }

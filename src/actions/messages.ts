@@ -233,7 +233,12 @@ export type SetUpView = ReadWithout & {
   readonly missing: readonly string[];
   readonly questions: readonly SetUpQuestion[];
   readonly answered: readonly SetUpAnswer[];
-  readonly names: readonly { readonly spelling: string; readonly athlete: string }[];
+  /** Spellings said to be an athlete, or not to be one. */
+  readonly names: readonly {
+    readonly spelling: string;
+    readonly athlete: string;
+    readonly same: boolean;
+  }[];
   /** Values in force of the squad's rules, by key. */
   readonly rules: Readonly<Record<string, number>>;
 };

@@ -2,7 +2,7 @@ import type { Workbook } from "./workbook";
 
 /** The platform keeps 9 kB a value, and a letter may take three bytes. */
 const partLength = 2500;
-/** Another coach may be writing between two of our reads: the text is then whole a moment later. */
+/** Another coach may be writing while all is read: the text is then whole a moment later. */
 const readings = 3;
 
 /** What came back of a text: nothing was remembered, the text, or a head or parts that do not fit. */
@@ -18,39 +18,35 @@ export type Recalled =
 export function rememberLong(workbook: Workbook, key: string, text: string): void {
   const before = headOf(workbook.recall(key));
   const turn = before?.turn === 1 ? 2 : 1;
-  const parts = Math.ceil(text.length / partLength);
-  for (let part = 0; part < parts; part++) {
-    workbook.remember(
-      `${key}.${turn}.${part}`,
-      text.slice(part * partLength, (part + 1) * partLength),
-    );
+  const count = Math.ceil(text.length / partLength);
+  const parts: Record<string, string> = {};
+  for (let part = 0; part < count; part++) {
+    parts[`${key}.${turn}.${part}`] = text.slice(part * partLength, (part + 1) * partLength);
   }
-  workbook.remember(key, `${turn} ${parts} ${text.length}`);
-  for (let part = 0; part < (before?.parts ?? 0); part++) {
-    workbook.forget(`${key}.${before?.turn}.${part}`);
-  }
+  workbook.remember(parts);
+  workbook.remember({ [key]: `${turn} ${count} ${text.length}` });
+  if (before) workbook.forget(partsOf(key, before));
 }
 
 /** The remembered text. Damaged is said, never thrown and never taken for nothing. */
 export function recallLong(workbook: Workbook, key: string): Recalled {
   for (let reading = 0; reading < readings; reading++) {
-    const found = workbook.recall(key);
-    if (found === null) return { is: "nothing" };
+    const all = workbook.recallAll();
+    const found = all[key];
+    if (!found) return { is: "nothing" };
     const head = headOf(found);
-    const text = head === null ? null : textOf(workbook, key, head);
+    const text = head === null ? null : textOf(all, key, head);
     if (text !== null) return { is: "text", text };
   }
   return { is: "damaged" };
 }
 
-/** Forgets a text and its parts; of a damaged head, the parts that follow one another. */
+/** Forgets a text with every part of it, also those that no head names any more. */
 export function forgetLong(workbook: Workbook, key: string): void {
-  for (const turn of [1, 2]) {
-    for (let part = 0; workbook.recall(`${key}.${turn}.${part}`) !== null; part++) {
-      workbook.forget(`${key}.${turn}.${part}`);
-    }
-  }
-  workbook.forget(key);
+  const of = (one: string) => one === key || /^\.[12]\.\d+$/.test(one.slice(key.length));
+  workbook.forget(
+    Object.keys(workbook.recallAll()).filter((one) => one.startsWith(key) && of(one)),
+  );
 }
 
 type Head = { readonly turn: number; readonly parts: number; readonly length: number | null };
@@ -67,12 +63,17 @@ function headOf(found: string | null): Head | null {
   };
 }
 
+function partsOf(key: string, { turn, parts }: Head): string[] {
+  return Array.from({ length: parts }, (_, part) => `${key}.${turn}.${part}`);
+}
+
 /** The parts together; null when one is gone or their length is not the one the head says. */
-function textOf(workbook: Workbook, key: string, { turn, parts, length }: Head): string | null {
+function textOf(all: Readonly<Record<string, string>>, key: string, head: Head): string | null {
+  const { length } = head;
   let text = "";
-  for (let part = 0; part < parts; part++) {
-    const found = workbook.recall(`${key}.${turn}.${part}`);
-    if (found === null) return null;
+  for (const part of partsOf(key, head)) {
+    const found = all[part];
+    if (!found) return null;
     text += found;
   }
   return length === null || text.length === length ? text : null;

@@ -159,8 +159,8 @@ export const requests = {
       return rowCheck(workbook, given.today);
     },
   ),
-  forgetName: request({ ...today, written: text }, (workbook, given) => {
-    forgetName(workbook, given.written);
+  forgetName: request({ ...today, written: text, athlete: z.optional(text) }, (workbook, given) => {
+    forgetName(workbook, given.written, given.athlete);
     return setUpView(workbook, given.today);
   }),
   forgetDamaged: request(

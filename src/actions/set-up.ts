@@ -18,7 +18,13 @@ export function setUpView(workbook: Workbook, today: Day): SetUpView {
     missing: missingTables(read),
     questions: questionsShown(read),
     answered: answersShown(read),
-    names: names.same.map(({ written, athlete }) => ({ spelling: written, athlete })),
+    names: [names.same, names.different].flatMap((pairs) =>
+      pairs.map(({ written, athlete }) => ({
+        spelling: written,
+        athlete,
+        same: pairs === names.same,
+      })),
+    ),
     rules: read.rows.rules,
   };
 }

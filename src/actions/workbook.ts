@@ -73,8 +73,12 @@ export type Workbook = {
   readonly untagColumn: (tabId: number, tag: string) => void;
   /** What was remembered with the workbook under a key; null when nothing was. */
   readonly recall: (key: string) => string | null;
-  readonly remember: (key: string, value: string) => void;
-  readonly forget: (key: string) => void;
+  /** All that was remembered, by key; one read. */
+  readonly recallAll: () => Readonly<Record<string, string>>;
+  /** Remembers texts by key; one write. */
+  readonly remember: (texts: Readonly<Record<string, string>>) => void;
+  /** Forgets what stands under these keys; one write. */
+  readonly forget: (keys: readonly string[]) => void;
   /** Runs the work while no other coach's action can write; everything is written when it returns. */
   readonly alone: <Answer>(work: () => Answer) => Answer;
 };

@@ -104,12 +104,15 @@ export function sheetWorkbook(): Workbook {
     untagColumn: (tabId, tag) => {
       for (const one of columnTags(sheetOf(tabId))) if (one.getValue() === tag) one.remove();
     },
-    recall: (key) => properties().getProperty(key),
-    remember: (key, value) => {
-      properties().setProperty(key, value);
+    recall: (key) => properties().getProperty(key) || null,
+    recallAll: () => properties().getProperties(),
+    remember: (texts) => {
+      properties().setProperties(texts);
     },
-    forget: (key) => {
-      properties().deleteProperty(key);
+    forget: (keys) => {
+      // The platform deletes one at a time, and a call takes its time: an empty text is none here.
+      if (keys.length > 0)
+        properties().setProperties(Object.fromEntries(keys.map((key) => [key, ""])));
     },
     alone: (work) => {
       const lock = LockService.getDocumentLock();

@@ -178,12 +178,15 @@ export function memoryWorkbook(
       tagsOf(id).delete(tag);
     }),
     recall: counted("recall", (key) => kept.get(key) ?? null),
-    remember: counted("remember", (key, value) => {
-      if (value.length * 3 > 9000) throw new Error("Argument too large: value");
-      kept.set(key, value);
+    recallAll: counted("recallAll", () => Object.fromEntries(kept)),
+    remember: counted("remember", (texts) => {
+      for (const [key, value] of Object.entries(texts)) {
+        if (value.length * 3 > 9000) throw new Error("Argument too large: value");
+        kept.set(key, value);
+      }
     }),
-    forget: counted("forget", (key) => {
-      kept.delete(key);
+    forget: counted("forget", (keys) => {
+      for (const key of keys) kept.delete(key);
     }),
     alone: counted("alone", <Answer>(work: () => Answer): Answer => {
       if (locked) throw new Error("Locked");

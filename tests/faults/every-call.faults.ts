@@ -21,7 +21,7 @@ const held = (book: MemoryWorkbook): Held => ({
   ask: (name, message) => serveRequest(book, name, message),
   type: book.type,
   tabId: (name) => book.tabNamed(name).id,
-  damage: (key) => book.remember(key, "3 parts"),
+  damage: (key) => book.remember({ [key]: "3 parts" }),
 });
 function start({ prepare, message }: Scenario): { book: MemoryWorkbook; message: Message } {
   const book = memoryWorkbook(smallClub());

@@ -29,5 +29,5 @@ export function tabsMade(workbook: Workbook): readonly TabMade[] {
 /** Remembers a tab in place of what was remembered of its table. */
 export function rememberTab(workbook: Workbook, made: TabMade): void {
   const others = tabsMade(workbook).filter(({ table }) => table !== made.table);
-  workbook.remember(key, JSON.stringify([...others, made]));
+  workbook.remember({ [key]: JSON.stringify([...others, made]) });
 }

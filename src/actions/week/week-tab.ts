@@ -85,7 +85,7 @@ export function ensureWeekTab(workbook: Workbook, monday: string): Tab {
   workbook.paint(tab.id, weekColumns.indexOf(typedColumn) + 1, headingRow, typedGround);
   const days = columnName(weekColumns.indexOf("day") + 1);
   workbook.format(tab.id, `${days}${headingRow + 1}:${days}`, "ddd d mmm");
-  workbook.remember(looks.key, looks.version);
+  workbook.remember({ [looks.key]: looks.version });
   workbook.write(tab.id, {
     row: 1,
     column: 1,
@@ -120,7 +120,7 @@ function bringUpToDate(workbook: Workbook, tab: Tab): Tab {
     if (workbook.isPlain(tab.id, at, headingAt)) {
       workbook.paint(tab.id, at, headingAt, typedGround);
     }
-    workbook.remember(looks.key, looks.version);
+    workbook.remember({ [looks.key]: looks.version });
   }
   return tab;
 }

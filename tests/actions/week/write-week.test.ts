@@ -265,7 +265,7 @@ function olderTab(): ReturnType<typeof memoryWorkbook> {
     Object.entries(known).map(([name, { floor, assistance, ...columns }]) => [name, columns]),
   );
   book.alone(() => writtenKept.put(book, without));
-  book.forget("next week looks");
+  book.forget(["next week looks"]);
   book.type("Next week", 5, typedAt + 1, ".79 .80");
   book.type("Next week", 6, loadAt + 1, 60);
   book.type("Next week", 5, 14, "straps");
