@@ -22,6 +22,8 @@ export type State = {
   readonly error: string | null;
   /** What was done last. */
   readonly said: string | null;
+  /** What takes the last answer back, shown beside the sentence it belongs to; null for none. */
+  readonly takeBack: { readonly said: string; readonly ask: Ask } | null;
   readonly squad: SquadView | null;
   readonly rows: RowCheckView | null;
   readonly setUp: SetUpView | null;
@@ -51,6 +53,7 @@ export function startState(today: string): State {
     busy: null,
     error: null,
     said: null,
+    takeBack: null,
     squad: null,
     rows: null,
     setUp: null,

@@ -14,6 +14,7 @@ import { diaryViewWords } from "../words/diary-view";
 import { pageLabels } from "../words/page-labels";
 import { sidebarWords } from "../words/sidebar";
 import type { Ask, State, Step, ViewName } from "./state";
+import { takesBack } from "./take-back";
 
 /** What can happen: a click, or an answer of the script. */
 export type Event =
@@ -27,6 +28,8 @@ export type Event =
   | { readonly type: "changed"; readonly change: WeekChange }
   | { readonly type: "wrote"; readonly athletes: readonly string[] | null }
   | { readonly type: "took back" }
+  /** An answer is to be taken back. */
+  | { readonly type: "took answer back" }
   /** Something kept that can no longer be read is to be forgotten. */
   | { readonly type: "forgot damaged"; readonly what: KeptMatter }
   | { readonly type: "printed"; readonly kind: PageKind }
@@ -119,6 +122,11 @@ export function update(state: State, event: Event): Step {
         ],
         sidebarWords.working,
       );
+    case "took answer back": {
+      const { ask } = state.takeBack ?? {};
+      // An ask that takes back is known by being the same object when it is answered.
+      return asking({ ...state, said: null, error: null }, ask ? [ask] : [], sidebarWords.working);
+    }
     case "forgot damaged":
       return asking(
         { ...state, said: null, error: null },
@@ -200,7 +208,8 @@ function has(state: State, view: ViewName): boolean {
   return state[view === "setUp" ? "setUp" : view] !== null;
 }
 
-function answered(state: State, { name, message }: Ask, answer: unknown): Step {
+function answered(state: State, ask: Ask, answer: unknown): Step {
+  const { name, message } = ask;
   const next = { ...state, busy: null, error: null };
   switch (name) {
     case "squadView":
@@ -227,8 +236,10 @@ function answered(state: State, { name, message }: Ask, answer: unknown): Step {
       );
     case "rowCheck":
       return { state: { ...next, rows: answer as RowCheckView }, asks: [] };
-    case "answerName":
-      return { state: { ...stale(next), rows: answer as RowCheckView }, asks: [] };
+    case "answerName": {
+      const rows = answer as RowCheckView;
+      return shownAgain({ ...stale(next), rows, ...remembered(state, ask, null) });
+    }
     case "setUpView":
       return { state: { ...next, setUp: answer as SetUpView }, asks: [] };
     case "answerTable":
@@ -237,8 +248,10 @@ function answered(state: State, { name, message }: Ask, answer: unknown): Step {
     case "forgetTab":
     case "answerColumn":
     case "forgetColumn":
-    case "forgetName":
-      return { state: { ...stale(next), setUp: answer as SetUpView }, asks: [] };
+    case "forgetName": {
+      const setUp = answer as SetUpView;
+      return shownAgain({ ...stale(next), setUp, ...remembered(state, ask, setUp) });
+    }
     case "weekView":
       return { state: { ...next, week: answer as WeekView }, asks: [] };
     case "printPages": {
@@ -274,6 +287,26 @@ function answered(state: State, { name, message }: Ask, answer: unknown): Step {
     default:
       return { state: { ...next, said: (answer as Done).said }, asks: [] };
   }
+}
+
+/** What an answer did, in a sentence, and what takes it back; taking back is not itself taken back. */
+function remembered(state: State, ask: Ask, setUp: SetUpView | null) {
+  if (state.takeBack?.ask === ask) return { said: sidebarWords.takenBack, takeBack: null };
+  const back = takesBack(ask, state.setUp, setUp);
+  const said = /^forget/.test(ask.name) ? sidebarWords.forgotten : sidebarWords.remembered;
+  const { today } = state;
+  const takeBack = back && {
+    said,
+    ask: { name: back.name, message: { today, ...back.message } },
+  };
+  return { said, takeBack };
+}
+
+/** An answer can be taken back from another view than the one it is answered with. */
+function shownAgain(state: State): Step {
+  return has(state, state.view)
+    ? { state, asks: [] }
+    : asking(state, fetchFor(state, state.view), sidebarWords.reading);
 }
 
 /** What was read before an answer or an edit is read again when it is next looked at. */

@@ -181,5 +181,5 @@ export const setUp: SetUpView = {
     },
   ],
   rules: { velocityLossCap: 0.1, racks: 3 },
-  names: [{ spelling: "T. Reyerson", athlete: "Tomas Reyerson" }],
+  names: [{ spelling: "T. Reyerson", athlete: "Tomas Reyerson", same: true }],
 };

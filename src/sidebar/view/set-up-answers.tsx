@@ -1,7 +1,9 @@
 import type { SetUpAnswer, SetUpView } from "../../actions/messages";
 import { answerLabel } from "../../words/questions";
 import { sidebarWords as words } from "../../words/sidebar";
-import { type AskServer, remember } from "./set-up-question";
+import type { Ask } from "../state";
+import { answerAsk, chosenOf, forgetAsk } from "../take-back";
+import type { AskServer } from "./set-up-question";
 
 /** What the coach has said; each can be changed where there is a choice, and forgotten. */
 export function Answers({
@@ -12,6 +14,7 @@ export function Answers({
   readonly ask: AskServer;
 }) {
   if (answered.length + names.length === 0) return null;
+  const send = ({ name, message }: Ask) => ask(name, message);
   return (
     <section>
       <h2>{words.answersKept}</h2>
@@ -20,16 +23,16 @@ export function Answers({
           <li key={keyOf(answer)} class="answered">
             <Said
               label={answerLabel(answer)}
-              forget={() => ask(...forgetting(answer))}
-              {...changing(answer, ask)}
+              forget={() => send(forgetAsk(answer))}
+              {...changing(answer, send)}
             />
           </li>
         ))}
-        {names.map(({ spelling, athlete }) => (
-          <li key={spelling} class="answered">
+        {names.map(({ spelling, athlete, same }) => (
+          <li key={`${spelling}|${athlete}`} class="answered">
             <Said
-              label={words.sameName(spelling, athlete)}
-              forget={() => ask("forgetName", { written: spelling })}
+              label={(same ? words.sameName : words.otherName)(spelling, athlete)}
+              forget={() => ask("forgetName", { written: spelling, ...(same ? {} : { athlete }) })}
             />
           </li>
         ))}
@@ -89,26 +92,13 @@ function keyOf(answer: SetUpAnswer): string {
 }
 
 /** A column that is no longer there can only be forgotten. */
-function changing(answer: SetUpAnswer, ask: AskServer) {
-  const { said, choices } = answer;
+function changing(answer: SetUpAnswer, send: (ask: Ask) => void) {
+  const { choices, about } = answer;
   if ("column" in answer && answer.column === 0) return {};
   const leave = { answer: "", words: words.leaveAlone };
-  const meaning = answer.about === "meaning";
-  const all = meaning ? [...choices, leave] : choices;
   return {
-    choices: all,
-    // A lift, a name and a mass were typed: the words are the answer.
-    chosen:
-      all.length === 0
-        ? said
-        : (all.find((one) => one.words === said || one.answer === said)?.answer ?? ""),
-    change: (chosen: string) => remember(answer, chosen, ask),
+    choices: about === "meaning" ? [...choices, leave] : choices,
+    chosen: chosenOf(answer),
+    change: (chosen: string) => send(answerAsk(answer, chosen)),
   };
-}
-
-function forgetting(answer: SetUpAnswer): Parameters<AskServer> {
-  const { tabId, about } = answer;
-  return "written" in answer
-    ? ["forgetTab", { tabId, about, written: answer.written }]
-    : ["forgetColumn", { tabId, about, column: answer.column, tag: answer.tag }];
 }

@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import type { SetUpQuestion } from "../../actions/messages";
 import { askWords, typedWords } from "../../words/questions";
 import { sidebarWords as words } from "../../words/sidebar";
+import { answerAsk } from "../take-back";
 
 export type AskServer = (name: string, message: Readonly<Record<string, unknown>>) => void;
 
@@ -50,7 +51,10 @@ export function Question({
           type="button"
           class="btn"
           disabled={!ready}
-          onClick={() => remember(question, chosen, ask)}
+          onClick={() => {
+            const { name, message } = answerAsk(question, chosen);
+            ask(name, message);
+          }}
         >
           {words.remember}
         </button>{" "}
@@ -58,27 +62,6 @@ export function Question({
       </p>
     </fieldset>
   );
-}
-
-/** Sends an answer: to a question, or in place of an earlier answer. */
-export function remember(
-  asked: Pick<SetUpQuestion, "tabId" | "about"> &
-    ({ readonly heading: string; readonly column: number } | { readonly written: string }),
-  answer: string,
-  ask: AskServer,
-): void {
-  const { tabId, about } = asked;
-  if ("written" in asked) {
-    ask("answerTab", { tabId, about, written: asked.written, answer: answer.trim() });
-    return;
-  }
-  const part =
-    about === "meaning"
-      ? { field: answer === "" ? null : answer }
-      : about === "unit"
-        ? { unit: answer }
-        : { dateOrder: answer };
-  ask("answerColumn", { tabId, heading: asked.heading, column: asked.column, ...part });
 }
 
 function Radio({

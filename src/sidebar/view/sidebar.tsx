@@ -32,7 +32,20 @@ export function Sidebar({
               </label>
             </p>
           )}
-          {state.said !== null && state.busy === null && <p class="says done">{state.said}</p>}
+          {state.said !== null && state.busy === null && (
+            <div class="says done">
+              <p>{state.said}</p>
+              {state.takeBack?.said === state.said && (
+                <button
+                  type="button"
+                  class="btn"
+                  onClick={() => dispatch({ type: "took answer back" })}
+                >
+                  {words.takeBack}
+                </button>
+              )}
+            </div>
+          )}
         </div>
         {state.error !== null && (
           <div class="says error" role="alert">
