@@ -56,12 +56,21 @@ function matchWords(few: readonly string[], many: readonly string[]): NameLink |
 function close(a: string, b: string): boolean {
   const shorter = Math.min(a.length, b.length);
   const allowed = shorter >= 8 ? 2 : shorter >= 4 ? 1 : 0;
-  return Math.abs(a.length - b.length) <= allowed && editDistance(a, b) <= allowed;
+  return Math.abs(a.length - b.length) <= allowed && editDistance(a, b, allowed) <= allowed;
 }
 
-function wordsOf(name: string): string[] {
-  return plainWords(name)
+// Every name is held against every athlete: taking it apart once is enough.
+const remembered = new Map<string, readonly string[]>();
+const mostRemembered = 4096;
+
+function wordsOf(name: string): readonly string[] {
+  const before = remembered.get(name);
+  if (before !== undefined) return before;
+  const words = plainWords(name)
     .replace(/\([^)]*\)/g, " ")
     .split(/[\s.,;/_-]+/)
     .filter((word) => word !== "");
+  if (remembered.size >= mostRemembered) remembered.clear();
+  remembered.set(name, words);
+  return words;
 }

@@ -35,6 +35,19 @@ test("distance between words: none to itself, the same both ways, never past the
   expect(editDistance("kofi", "kfoi")).toBe(1);
 });
 
+test("up to a number of changes the distance is the same, and beyond it only said to be more", () => {
+  const word = fc.string({ unit: fc.constantFrom("a", "b", "c"), maxLength: 9 });
+  fc.assert(
+    fc.property(word, word, fc.integer({ min: 0, max: 4 }), (a, b, most) => {
+      const whole = editDistance(a, b);
+      const bounded = editDistance(a, b, most);
+      if (whole <= most) expect(bounded).toBe(whole);
+      else expect(bounded).toBeGreaterThan(most);
+    }),
+    { numRuns: 2000 },
+  );
+});
+
 test("the log's four spellings of one athlete and three of another are proposed as one", () => {
   const { records } = understandTable(
     "Sets",
