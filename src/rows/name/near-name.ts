@@ -59,18 +59,9 @@ function close(a: string, b: string): boolean {
   return Math.abs(a.length - b.length) <= allowed && editDistance(a, b, allowed) <= allowed;
 }
 
-// Every name is held against every athlete: taking it apart once is enough.
-const remembered = new Map<string, readonly string[]>();
-const mostRemembered = 4096;
-
-function wordsOf(name: string): readonly string[] {
-  const before = remembered.get(name);
-  if (before !== undefined) return before;
-  const words = plainWords(name)
+function wordsOf(name: string): string[] {
+  return plainWords(name)
     .replace(/\([^)]*\)/g, " ")
     .split(/[\s.,;/_-]+/)
     .filter((word) => word !== "");
-  if (remembered.size >= mostRemembered) remembered.clear();
-  remembered.set(name, words);
-  return words;
 }
