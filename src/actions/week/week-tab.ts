@@ -43,13 +43,18 @@ const widths: Readonly<Record<WeekColumn, number>> = {
   sets: 60,
   load: 60,
   plates: 120,
-  floor: 64,
+  floor: 72,
   stack: 84,
   contacts: 76,
   assistance: 380,
   why: 380,
   line: 240,
 };
+/** How days and speeds are shown: a speed with its unit, so that it cannot run into the stack beside it. */
+const patterns = [
+  ["day", "ddd d mmm"],
+  ["floor", '0.00" m/s"'],
+] as const;
 /** Ground of the one column a coach types into; dark text on it keeps a contrast above 15:1. */
 const typedGround = "#fff7d6";
 /** Looks of a tab: a tab made before these is given the ground of its typed column once. */
@@ -83,8 +88,10 @@ export function ensureWeekTab(workbook: Workbook, monday: string): Tab {
     weekColumns.map((column) => widths[column]),
   );
   workbook.paint(tab.id, weekColumns.indexOf(typedColumn) + 1, headingRow, typedGround);
-  const days = columnName(weekColumns.indexOf("day") + 1);
-  workbook.format(tab.id, `${days}${headingRow + 1}:${days}`, "ddd d mmm");
+  for (const [column, pattern] of patterns) {
+    const letter = columnName(weekColumns.indexOf(column) + 1);
+    workbook.format(tab.id, `${letter}${headingRow + 1}:${letter}`, pattern);
+  }
   workbook.remember({ [looks.key]: looks.version });
   workbook.write(tab.id, {
     row: 1,
