@@ -31,7 +31,8 @@ export function squadViewOf(state: StateOfSquad): SquadView {
       read.rows.rules.falseFlagRate,
     ),
     lines: [...lines].sort((a, b) => order[a.dress] - order[b.dress]),
-    rowsNotUsed: read.rowsFilled - read.rowsRead,
+    // As many as the Rows view lists: the two must not say different numbers.
+    rowsNotUsed: read.issues.length,
     cautions,
   };
 }
