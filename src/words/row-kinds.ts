@@ -26,7 +26,7 @@ export const rowKinds = {
   "distance-unsettled": "distance in doubt",
   "doubled-row": "row typed twice",
   "athlete-twice": "athlete listed twice",
-  "name-letters": "name of doubtful letters",
+  "name-letters": "name in doubt",
   "unknown-athlete": "name not among the athletes",
   "not-a-birth-year": "birth year unreadable",
   "supervisor-day": "supervisor's day unreadable",
