@@ -17,9 +17,15 @@ export function sheetWorkbook(): Workbook {
   });
   const properties = () => PropertiesService.getDocumentProperties();
   return {
-    tabs: () => spreadsheet.getSheets().map(tabOf),
-    values: (tabId) => sheetOf(tabId).getDataRange().getValues(),
-    formulas: (tabId) => sheetOf(tabId).getDataRange().getFormulas(),
+    tabs: () => whole(spreadsheet.getSheets(), spreadsheet.getNumSheets()).map(tabOf),
+    values: (tabId) => {
+      const range = sheetOf(tabId).getDataRange();
+      return wholeRows(range.getValues(), range);
+    },
+    formulas: (tabId) => {
+      const range = sheetOf(tabId).getDataRange();
+      return wholeRows(range.getFormulas(), range);
+    },
     write: (tabId, { row, column, values }) => {
       const width = values[0]?.length ?? 0;
       if (width === 0) return;
@@ -105,7 +111,12 @@ export function sheetWorkbook(): Workbook {
       for (const one of columnTags(sheetOf(tabId))) if (one.getValue() === tag) one.remove();
     },
     recall: (key) => properties().getProperty(key) || null,
-    recallAll: () => properties().getProperties(),
+    recallAll: () => {
+      const store = properties();
+      const all = store.getProperties();
+      whole(Object.keys(all), store.getKeys().length);
+      return all;
+    },
     remember: (texts) => {
       properties().setProperties(texts);
     },
@@ -131,6 +142,20 @@ export function sheetWorkbook(): Workbook {
       }
     },
   };
+}
+
+/** The list, when it is as long as the platform says: what is written rests on all of it. */
+function whole<One>(list: One[], length: number): One[] {
+  if (list.length !== length) {
+    throw new Error("The spreadsheet answered only in part. Try again.");
+  }
+  return list;
+}
+
+function wholeRows<Cell>(rows: Cell[][], range: GoogleAppsScript.Spreadsheet.Range): Cell[][] {
+  const columns = range.getNumColumns();
+  for (const row of whole(rows, range.getNumRows())) whole(row, columns);
+  return rows;
 }
 
 const columnTag = "holdline column";

@@ -17,6 +17,9 @@ export class PropertyStore {
   getProperties(): Record<string, string> {
     return Object.fromEntries(this.values);
   }
+  getKeys(): string[] {
+    return [...this.values.keys()];
+  }
   setProperty(key: string, value: string): this {
     if (typeof value !== "string") throw new Error("Properties hold text only.");
     if (value.length > mostBytesByValue) throw new Error("Argument too large: value");

@@ -4,6 +4,8 @@ export type ServiceWatch = {
   readonly before?: (call: string) => void;
   /** May throw, as though the answer was lost after the call took effect. */
   readonly after?: (call: string) => void;
+  /** What the script is answered instead. */
+  readonly answered?: (call: string, result: unknown) => unknown;
 };
 
 /** What a custom function may not do on the platform: change a file, show anything. */
@@ -56,7 +58,7 @@ export class ServiceCalls {
           this.watch.before?.(call);
           const result: unknown = member.apply(target, args);
           this.watch.after?.(call);
-          return result;
+          return this.watch.answered ? this.watch.answered(call, result) : result;
         };
       },
     });

@@ -47,6 +47,9 @@ export class Spreadsheet {
   getSheets(): Sheet[] {
     return this.inside.engine.book.getSheets().map((grid) => this.inside.sheet(grid));
   }
+  getNumSheets(): number {
+    return this.inside.engine.book.getSheets().length;
+  }
   getSheetByName(name: string): Sheet | null {
     const grid = this.inside.engine.book.getSheetByName(name);
     return grid ? this.inside.sheet(grid) : null;
