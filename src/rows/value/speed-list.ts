@@ -55,9 +55,11 @@ export function speedList(text: string): SpeedList {
 /** The cell's text with one piece of a list put right, the rest as it was; null when it is not there. */
 export function withPiece(text: string, piece: string, value: number): string | null {
   const bare = piece.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
-  const place = new RegExp(`(^|[\\s/;|,])${bare}(?=$|[\\s/;|,])`);
-  if (!place.test(text)) return null;
   const comma = /\d?,\d/.test(text) && !text.includes(".");
+  // A comma inside the numbers parts nothing: 62 is no piece of "0,62".
+  const [before, after] = comma ? ["[\\s/;|]", "[\\s/;|]|,\\s"] : ["[\\s/;|,]", "[\\s/;|,]"];
+  const place = new RegExp(`(^|${before})${bare}(?=$|${after})`);
+  if (!place.test(text)) return null;
   const mended = comma ? String(value).replace(".", ",") : String(value);
-  return text.replace(place, (_, before: string) => `${before}${mended}`);
+  return text.replace(place, (_, left: string) => `${left}${mended}`);
 }

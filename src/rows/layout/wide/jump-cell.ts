@@ -101,5 +101,7 @@ export function tries(stack: string, letters: string, marked: boolean): CellAtte
 function single(cell: number, parts: readonly JumpPart[]): CellAttempt {
   const part = parts[0];
   if (part === "contact") return { contact: cell };
+  // One plate of that mass: nothing says centimetres.
+  if (part === "stack") return { stack: String(cell), cleared: true };
   return part === "flight" ? { flight: cell } : { height: cell };
 }

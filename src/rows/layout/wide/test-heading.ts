@@ -7,11 +7,12 @@ export function isJumpColumn(heading: string): boolean {
   return namesJump(heading) || /\b(contact|flight|kontakt|flugzeit)\b/.test(plainWords(heading));
 }
 
-/** The figure a test column holds; null for heights and stacks. */
+/** The figure a test column holds; null where the cell itself says: a height or a stack. */
 export function partOf(heading: string): JumpPart | null {
   const words = plainWords(heading);
   if (/\b(contact|kontakt|kontaktzeit)\b/.test(words)) return "contact";
   if (/\b(flight|flugzeit)\b/.test(words)) return "flight";
+  if (/\b(stack|stapel)\b/.test(words)) return "stack";
   return null;
 }
 
@@ -19,7 +20,10 @@ export function partOf(heading: string): JumpPart | null {
 export function testName(heading: string): string {
   const name = heading
     .replace(/[([][^)\]]*[)\]]/g, " ")
-    .replace(/\b(ground contact|contact|flight|kontaktzeit|flugzeit|height|ht)\b(\s+time)?/gi, " ")
+    .replace(
+      /\b(ground contact|contact|flight|stack|stapel|kontaktzeit|flugzeit|height|ht)\b(\s+time)?/gi,
+      " ",
+    )
     .replace(/\b(ms|s|cm|mm|m|in)\s*$/i, " ")
     .replace(/[\s,:–-]+$/, "")
     .replace(/\s+/g, " ")

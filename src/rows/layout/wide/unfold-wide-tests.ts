@@ -2,13 +2,14 @@ import { plainWords } from "../../header/header-words";
 import { isBlankLine, namesSummary } from "../../table/read-lines";
 import type { TableView } from "../../table-view";
 import { isBlank } from "../../value/blank";
-import { unitOf } from "../../value/units";
+import { type Unit, unitOf } from "../../value/units";
 import { liftInWords } from "../lift-in-words";
 import { emitSets } from "../shorthand/emit-sets";
 import { orderFromWords, schemeSense } from "../shorthand/scheme-order";
 import { setCell } from "../shorthand/set-cell";
 import type { TabAnswers } from "../tab-answers";
 import { type Placed, Unfolded } from "../unfolded";
+import { withUnit } from "../with-unit";
 import { jumpCell } from "./jump-cell";
 import { type JumpPart, jumpTitle } from "./jump-title";
 import { isJumpColumn, partOf, testName } from "./test-heading";
@@ -18,6 +19,9 @@ type TestColumn = {
   readonly heading: string;
   readonly part: JumpPart | null;
 };
+
+/** What a column of a test stands for. */
+type MeantTest = { readonly test: string; readonly part: JumpPart; readonly unit: Unit | null };
 
 /**
  * One row an athlete and day, one column a test or a lift ("Box jump (cm)", "Drop jump contact ms",
@@ -41,15 +45,15 @@ export function unfoldWideTests(
   if (columns.length === 0) return null;
   const into = new Unfolded(table, cells, headerRow);
   for (let row = 0; row < view.first; row++) into.mark(row, "heading");
-  const tests = new Map<number, { test: string; part: JumpPart }>();
+  const tests = new Map<number, MeantTest>();
   for (const { index, heading, part } of columns) {
     const title = jumpTitle(heading);
-    tests.set(index, { test: testName(heading), part: part ?? "height" });
     const unit =
       title.parts[0]?.unit ??
       unitOf(/\b(ms|s|cm|mm|m|in)\b\)?$/.exec(plainWords(heading))?.[1] ?? "");
+    tests.set(index, { test: testName(heading), part: part ?? "height", unit });
     if (part !== null || unit !== null)
-      into.describe(part ?? "height", { unit, heading, words: heading });
+      into.describe(part ?? "height", { heading, words: heading });
   }
   for (let row = view.first; row < view.end; row++) {
     const line = cells[row]!;
@@ -126,7 +130,7 @@ function jumpColumn(
   row: number,
   line: readonly unknown[],
   index: number,
-  meant: { test: string; part: JumpPart } | undefined,
+  meant: MeantTest | undefined,
   shared: Readonly<Record<string, Placed | undefined>>,
   groups: Map<string, Record<string, Placed | undefined>>,
 ): void {
@@ -145,12 +149,14 @@ function jumpColumn(
     const key = `${meant.test}|${at}`;
     const flat = groups.get(key) ?? { ...shared, test: [meant.test, index] as Placed };
     groups.set(key, flat);
-    if (attempt.height !== undefined) flat.height = [attempt.height, index];
+    // Each column has its own unit: inches here, centimetres in the next.
+    if (attempt.height !== undefined) flat.height = [withUnit(attempt.height, meant.unit), index];
     if (attempt.stack !== undefined) flat.stack = [attempt.stack, index];
     if (attempt.cleared !== undefined && attempt.stack !== undefined)
       flat.cleared = [attempt.cleared, index];
-    if (attempt.contact !== undefined) flat.contact = [attempt.contact, index];
-    if (attempt.flight !== undefined) flat.flight = [attempt.flight, index];
+    if (attempt.contact !== undefined)
+      flat.contact = [withUnit(attempt.contact, meant.unit), index];
+    if (attempt.flight !== undefined) flat.flight = [withUnit(attempt.flight, meant.unit), index];
   });
 }
 
