@@ -4,7 +4,7 @@
  */
 const unseen =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for.
-  /[\u0000-\u0008\u000E-\u001F\u007F\u00AD\u034F\u061C\u180E\u200B-\u200F\u2060-\u2064\uFE00-\uFE0F\uFEFF]/g;
+  /[\u0000-\u0008\u000E-\u001F\u007F\u00AD\u061C\u180E\u200B-\u200F\u2060-\u2064\uFEFF]|\u034F|[\uFE00-\uFE0F]/g;
 
 /**
  * Two spellings that differ only in case, accents' composition, spacing or signs nobody sees are the

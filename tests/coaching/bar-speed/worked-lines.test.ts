@@ -1,6 +1,6 @@
 import { expectedSpeed, speedOnLine } from "../../../src/coaching/bar-speed/expected-speed";
-import { type LineRow, lineFit } from "../../../src/coaching/bar-speed/line-fit";
 import { limitOfNineInTen } from "../../../src/coaching/bar-speed/limit-of-nine-in-ten";
+import { type LineRow, lineFit } from "../../../src/coaching/bar-speed/line-fit";
 import { usualLineSettings } from "../../../src/coaching/bar-speed/line-settings";
 import { loadSpeedLine } from "../../../src/coaching/bar-speed/load-speed-line";
 import { loadAtSpeed, shiftOfDay } from "../../../src/coaching/bar-speed/shift-of-day";
