@@ -7,7 +7,8 @@
 export type Dress = "low" | "high" | "unsure" | "plain";
 
 /** What is kept with the workbook. */
-export type KeptMatter = "answers" | "next week" | "week changes" | "season";
+export const keptMatters = ["answers", "next week", "week changes", "season"] as const;
+export type KeptMatter = (typeof keptMatters)[number];
 
 /** Something kept that can no longer be read: what that means and what to do. */
 export type DamagedMemory = { readonly what: KeptMatter; readonly said: string };

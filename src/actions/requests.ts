@@ -11,7 +11,7 @@ import { diaryView } from "./diary-view";
 import { forgetDamaged } from "./forget-damaged";
 import { highlightSquad } from "./highlight-squad";
 import { mendCell } from "./mend-cell";
-import type { WeekChange } from "./messages";
+import { keptMatters, type WeekChange } from "./messages";
 import { printPages } from "./pages/print-pages";
 import { rowCheck } from "./row-check";
 import { writeSeason } from "./season/write-season";
@@ -163,9 +163,8 @@ export const requests = {
     forgetName(workbook, given.written, given.athlete);
     return setUpView(workbook, given.today);
   }),
-  forgetDamaged: request(
-    { what: z.enum(["answers", "next week", "week changes", "season"]) },
-    (workbook, { what }) => forgetDamaged(workbook, what),
+  forgetDamaged: request({ what: z.enum(keptMatters) }, (workbook, { what }) =>
+    forgetDamaged(workbook, what),
   ),
   weekView: request({ ...today, monday: z.nullable(isoDay), changes }, (workbook, given) =>
     weekView(workbook, given.today, given.monday, given.changes as WeekChange[]),

@@ -1,7 +1,7 @@
 import type { Day } from "../coaching/calendar/day";
 import { tableNames } from "../rows/table-name";
 import { damagedMemories } from "./forget-damaged";
-import type { SetUpTab, SetUpView } from "./messages";
+import { keptMatters, type SetUpTab, type SetUpView } from "./messages";
 import { missingTables, type ReadWorkbook, readWorkbook, sureEnough } from "./read-workbook";
 import { answersShown } from "./set-up-answers";
 import { questionsShown } from "./set-up-questions";
@@ -12,7 +12,7 @@ export function setUpView(workbook: Workbook, today: Day): SetUpView {
   const read = readWorkbook(workbook, today);
   const { names } = read.answers;
   return {
-    damaged: damagedMemories(workbook, ["answers", "next week", "week changes", "season"]),
+    damaged: damagedMemories(workbook, keptMatters),
     tabs: tabsShown(read),
     tables: tableNames,
     missing: missingTables(read),

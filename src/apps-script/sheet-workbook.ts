@@ -1,4 +1,5 @@
 import type { Highlight, Tab, Workbook, Written } from "../actions/workbook";
+import { spreadsheetWords } from "../words/spreadsheet";
 
 /** How long one coach's action waits for another's, ms. */
 const patienceMs = 20_000;
@@ -8,7 +9,7 @@ export function sheetWorkbook(): Workbook {
   const spreadsheet = SpreadsheetApp.getActive();
   const sheetOf = (tabId: number) => {
     const sheet = spreadsheet.getSheets().find((one) => one.getSheetId() === tabId);
-    if (!sheet) throw new Error("That tab is no longer there. Check again.");
+    if (!sheet) throw new Error(spreadsheetWords.tabGone);
     return sheet;
   };
   const tabOf = (sheet: GoogleAppsScript.Spreadsheet.Sheet): Tab => ({
@@ -128,9 +129,7 @@ export function sheetWorkbook(): Workbook {
     alone: (work) => {
       const lock = LockService.getDocumentLock();
       if (!lock.tryLock(patienceMs)) {
-        throw new Error(
-          "Another coach is writing just now. Nothing was changed; try again in a moment.",
-        );
+        throw new Error(spreadsheetWords.otherCoachWrites);
       }
       try {
         const answer = work();
@@ -147,7 +146,7 @@ export function sheetWorkbook(): Workbook {
 /** The list, when it is as long as the platform says: what is written rests on all of it. */
 function whole<One>(list: One[], length: number): One[] {
   if (list.length !== length) {
-    throw new Error("The spreadsheet answered only in part. Try again.");
+    throw new Error(spreadsheetWords.answeredInPart);
   }
   return list;
 }

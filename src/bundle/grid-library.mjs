@@ -1,4 +1,3 @@
-// biome-ignore-all lint/suspicious/noTemplateCurlyInString: these are pieces of another program's text.
 import { readFileSync } from "node:fs";
 
 /**
@@ -10,8 +9,8 @@ import { readFileSync } from "node:fs";
 const openEnds = [
   {
     // The range pattern: the second corner may lack its row.
-    found: "${SIMPLE_SINGLE_RANGE_REGEX}${RANGE_SYMBOL}${SIMPLE_SINGLE_RANGE_REGEX}$`",
-    mended: "${SIMPLE_SINGLE_RANGE_REGEX}${RANGE_SYMBOL}\\\\$?[A-Za-z]+(\\\\$?${ROW_REGEX})?$`",
+    found: `\${SIMPLE_SINGLE_RANGE_REGEX}\${RANGE_SYMBOL}\${SIMPLE_SINGLE_RANGE_REGEX}$\``,
+    mended: `\${SIMPLE_SINGLE_RANGE_REGEX}\${RANGE_SYMBOL}\\\\$?[A-Za-z]+(\\\\$?\${ROW_REGEX})?$\``,
   },
   {
     // Joining two corners: a cell and a column make a range open below.
@@ -32,10 +31,8 @@ const openEnds = [
   },
   {
     // Printing a range: no row where there is none.
-    found:
-      "${Tools.chatAtABC(endColumn)}${end.rowAbsoluteString}${endRow + 1}`;\n\tif (startStr === endStr)",
-    mended:
-      '${Tools.chatAtABC(endColumn)}${Number.isNaN(endRow) ? "" : end.rowAbsoluteString + (endRow + 1)}`;\n\tif (startStr === endStr)',
+    found: `\${Tools.chatAtABC(endColumn)}\${end.rowAbsoluteString}\${endRow + 1}\`;\n\tif (startStr === endStr)`,
+    mended: `\${Tools.chatAtABC(endColumn)}\${Number.isNaN(endRow) ? "" : end.rowAbsoluteString + (endRow + 1)}\`;\n\tif (startStr === endStr)`,
   },
 ];
 

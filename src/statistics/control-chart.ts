@@ -96,7 +96,8 @@ export function cumulativeSums(
 
 /**
  * Slack and limit of a tabular CUSUM that is to find a lasting shift: half the shift, and the V-mask's
- * lead distance 2·(sd/shift)²·ln(1/falseShare) of it (e-Handbook 6.3.2.3; its author, Johnson 1961, from memory).
+ * lead distance 2·(sd/shift)²·ln(1/falseShare) of it (e-Handbook 6.3.2.3; its author, Johnson 1961,
+ * from memory).
  * Refuses `share-impossible` unless 0 < falseShare < 1.
  *
  * @param sd of one value charted, in its unit like the shift, above 0 both

@@ -1,7 +1,9 @@
 import type { RequestName } from "../../src/actions/requests";
 import { serveRequest } from "../../src/actions/requests";
 import type { Workbook } from "../../src/actions/workbook";
+import { rememberedIn } from "../faults/remembered";
 import { monday, priya, smallClub, today, tomas } from "../faults/small-club";
+import { watchedWorkbook } from "../faults/watched-workbook";
 import { type MemoryWorkbook, memoryWorkbook } from "./memory-workbook";
 
 jest.setTimeout(240_000);
@@ -42,27 +44,10 @@ function start(): MemoryWorkbook {
   return book;
 }
 
-/** What stands in the cells and is remembered, whatever the order of either. */
+/** What stands in the cells and is remembered, tabs in whatever order. */
 function stands(book: MemoryWorkbook): string {
   const cells = book.tabs().map(({ id, name }) => [name, book.values(id), book.formulas(id)]);
-  const texts = new Map<string, string>();
-  for (const [key, text] of Object.entries(book.recallAll())) {
-    const head = /^([12]) (\d+) \d+$/.exec(text);
-    if (!head) continue;
-    const parts = Array.from({ length: Number(head[2]) }, (_, part) =>
-      book.recall(`${key}.${head[1]}.${part}`),
-    );
-    texts.set(key, JSON.stringify(sorted(JSON.parse(parts.join("")))));
-  }
-  return JSON.stringify([cells.sort(), [...texts].sort()]);
-}
-
-function sorted(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map((one) => JSON.stringify(sorted(one))).sort();
-  if (value === null || typeof value !== "object") return value;
-  return Object.entries(value)
-    .map(([key, one]) => [key, sorted(one)] as const)
-    .sort(([a], [b]) => (a < b ? -1 : 1));
+  return JSON.stringify([cells.sort(), rememberedIn(book.recallAll())]);
 }
 
 const run = (book: Workbook, [, request, message]: Action) => {
@@ -75,25 +60,11 @@ function inOrder(...order: readonly Action[]): string {
 }
 
 /** The workbook as one coach's action sees it, the other's coming in before the call of that number. */
-function interrupted(
-  book: MemoryWorkbook,
-  at: number,
-  other: () => void,
-): Workbook & { made: number } {
-  const seen = { made: 0 };
-  const watched = Object.fromEntries(
-    Object.entries(book).map(([name, member]) => [
-      name,
-      typeof member !== "function"
-        ? member
-        : (...args: unknown[]) => {
-            if (++seen.made === at) other();
-            return (member as (...given: unknown[]) => unknown)(...args);
-          },
-    ]),
-  );
-  return Object.defineProperty(watched, "made", { get: () => seen.made }) as never;
-}
+const interrupted = (book: MemoryWorkbook, at: number, other: () => void) =>
+  watchedWorkbook(book, (call, make) => {
+    if (call === at) other();
+    return make();
+  });
 
 let schedules = 0;
 afterAll(() => process.stdout.write(`Schedules of two coaches tried: ${schedules}.\n`));
@@ -101,10 +72,10 @@ afterAll(() => process.stdout.write(`Schedules of two coaches tried: ${schedules
 describe.each(actions.map((one) => [one[0], one] as const))("one coach %s", (_, first) => {
   test.each(actions.map((one) => [one[0], one] as const))("while another %s", (__, second) => {
     const orders = [inOrder(first, second), inOrder(second, first)];
-    const counted = interrupted(start(), 0, () => {});
+    const { book: counted, made } = interrupted(start(), 0, () => {});
     run(counted, first);
-    expect(counted.made).toBeGreaterThan(2);
-    for (let at = 1; at <= counted.made; at++) {
+    expect(made.length).toBeGreaterThan(2);
+    for (let at = 1; at <= made.length; at++) {
       const book = start();
       let refused = false;
       const other = () => {
@@ -116,7 +87,7 @@ describe.each(actions.map((one) => [one[0], one] as const))("one coach %s", (_, 
           refused = true;
         }
       };
-      run(interrupted(book, at, other), first);
+      run(interrupted(book, at, other).book, first);
       if (refused) run(book, second);
       expect([at, orders.includes(stands(book))]).toEqual([at, true]);
       const typed = book.values(book.tabNamed("Next week").id);

@@ -1,33 +1,17 @@
-import { cpSync, mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import type { Page } from "playwright-core";
-import { launchBrowser } from "./browser";
-import { type Program, startProgram } from "./program";
-import { ready, until, values } from "./served-page";
+import { type SamplePage, samplePage } from "./sample-page";
+import { until, values } from "./served-page";
 
 jest.setTimeout(180_000);
 
-const folder = mkdtempSync(join(tmpdir(), "holdline-diary-"));
-const squad = join(folder, "Quillbeck");
-let program: Program;
+let sample: SamplePage;
 let page: Page;
-let closeBrowser: () => Promise<void>;
 
 beforeAll(async () => {
-  cpSync(join(__dirname, "../../sample-sheets"), squad, { recursive: true });
-  const browser = await launchBrowser();
-  closeBrowser = browser.close;
-  page = browser.context.pages()[0] ?? (await browser.context.newPage());
-  program = startProgram("open", squad);
-  await page.goto(await program.address);
-  await ready(page);
+  sample = await samplePage();
+  page = sample.page;
 });
-afterAll(async () => {
-  await closeBrowser();
-  await program.stop();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => sample.close());
 
 const noteOf = async (cell: string) =>
   (await values(page, "Diary"))[Number(cell.replace(/\D/g, "")) - 1]?.[

@@ -1,38 +1,20 @@
-import { cpSync, mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import type { Frame, Page } from "playwright-core";
 import { seriousFindings } from "./axe";
-import { launchBrowser } from "./browser";
-import { type Program, startProgram } from "./program";
-import { ready, until, values } from "./served-page";
+import { type SamplePage, samplePage } from "./sample-page";
+import { until, values } from "./served-page";
 
 jest.setTimeout(240_000);
 
-const folder = mkdtempSync(join(tmpdir(), "holdline-everybody-"));
-const squad = join(folder, "Quillbeck");
 const patient = { timeout: 120_000 };
-let program: Program;
-let page: Page;
 let sidebar: Frame;
-let newPage: () => Promise<Page>;
-let closeBrowser: () => Promise<void>;
+let sample: SamplePage;
+let page: Page;
 
 beforeAll(async () => {
-  cpSync(join(__dirname, "../../sample-sheets"), squad, { recursive: true });
-  const browser = await launchBrowser();
-  closeBrowser = browser.close;
-  newPage = () => browser.context.newPage();
-  page = browser.context.pages()[0] ?? (await newPage());
-  program = startProgram("open", squad);
-  await page.goto(await program.address);
-  await ready(page);
+  sample = await samplePage();
+  page = sample.page;
 });
-afterAll(async () => {
-  await closeBrowser();
-  await program.stop();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => sample.close());
 
 /** Text of what has the focus, and whether a ring is drawn round it. */
 const focused = (where: Page | Frame) =>
@@ -134,7 +116,7 @@ test.each(["Print cards", "Print rack plan", "Print page for the head coach"])(
       () =>
         `<!doctype html><html lang="en-GB"><head><title>Pages</title>${[...document.querySelectorAll("style")].map((one) => one.outerHTML).join("")}</head><body>${document.getElementById("pages")!.outerHTML}</body></html>`,
     );
-    const paper = await newPage();
+    const paper = await sample.newPage();
     await paper.emulateMedia({ media: "print" });
     await paper.setContent(html);
     expect(await seriousFindings(paper)).toEqual([]);

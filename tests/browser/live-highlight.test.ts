@@ -1,34 +1,18 @@
-import { cpSync, mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { dressColours } from "../../src/words/dress";
-import { launchBrowser } from "./browser";
-import { type Program, startProgram } from "./program";
-import { clickCell, ready, until, values } from "./served-page";
+import { type SamplePage, samplePage } from "./sample-page";
+import { clickCell, until, values } from "./served-page";
 
 jest.setTimeout(240_000);
 
-const folder = mkdtempSync(join(tmpdir(), "holdline-highlight-"));
-let program: Program;
+let sample: SamplePage;
 let page: Page;
-let closeBrowser: () => Promise<void>;
 
 beforeAll(async () => {
-  const squad = join(folder, "Quillbeck");
-  cpSync(join(__dirname, "../../sample-sheets"), squad, { recursive: true });
-  const browser = await launchBrowser();
-  closeBrowser = browser.close;
-  page = browser.context.pages()[0] ?? (await browser.context.newPage());
-  program = startProgram("open", squad);
-  await page.goto(await program.address);
-  await ready(page);
+  sample = await samplePage();
+  page = sample.page;
 });
-afterAll(async () => {
-  await closeBrowser();
-  await program.stop();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => sample.close());
 
 /** Row of a coach's own table, from 1. */
 const rowOf = async (tab: string, is: (row: readonly unknown[]) => boolean) =>

@@ -1,36 +1,22 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { readXlsx } from "../../src/local-host/files/xlsx/read-xlsx";
 import { seriousFindings } from "./axe";
-import { launchBrowser } from "./browser";
-import { type Program, startProgram } from "./program";
+import { type SamplePage, samplePage } from "./sample-page";
 import { ready, typeInto, until } from "./served-page";
 
 jest.setTimeout(240_000);
 
-const folder = mkdtempSync(join(tmpdir(), "holdline-another-"));
-const squad = join(folder, "Quillbeck");
 const spring = readFileSync(join(__dirname, "../local-host/by-hand/spring-log.xlsx"));
-let program: Program;
+let sample: SamplePage;
 let page: Page;
-let closeBrowser: () => Promise<void>;
 
 beforeAll(async () => {
-  cpSync(join(__dirname, "../../sample-sheets"), squad, { recursive: true });
-  const browser = await launchBrowser();
-  closeBrowser = browser.close;
-  page = browser.context.pages()[0] ?? (await browser.context.newPage());
-  program = startProgram("open", squad);
-  await page.goto(await program.address);
-  await ready(page);
+  sample = await samplePage();
+  page = sample.page;
 });
-afterAll(async () => {
-  await closeBrowser();
-  await program.stop();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => sample.close());
 
 /** Lets a file go over the grid, as from a folder on the desktop. */
 const drop = (name: string, bytes: Buffer) =>
@@ -46,17 +32,18 @@ const drop = (name: string, bytes: Buffer) =>
   );
 const tabs = () =>
   page.evaluate(() => globalThis.holdline?.workbook().tabs.map(({ name }) => name));
-const question = `Open spring-log.xlsx in place of this workbook? Everything here is saved to ${squad}.xlsx.`;
+const question = () =>
+  `Open spring-log.xlsx in place of this workbook? Everything here is saved to ${sample.squad}.xlsx.`;
 
 test("a file let go over an open workbook is asked about, and staying changes nothing", async () => {
   await typeInto(page, "Squad", "A1", "Mine");
   const before = await tabs();
   await drop("spring-log.xlsx", spring);
-  await page.getByText(question).waitFor();
+  await page.getByText(question()).waitFor();
   expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Open it");
   expect(await seriousFindings(page, [".messages", ".bar"])).toEqual([]);
   await page.getByRole("button", { name: "Stay here" }).click();
-  await page.getByText(question).waitFor({ state: "detached" });
+  await page.getByText(question()).waitFor({ state: "detached" });
   expect(await tabs()).toEqual(before);
 });
 
@@ -74,7 +61,7 @@ test("opened, it stands in the old one's place, whose last change is in its file
   await until(async () => (await tabs().catch(() => undefined))?.includes("Squad") === false);
   await ready(page);
   await page.getByRole("heading", { name: "spring-log" }).waitFor();
-  const kept = await readXlsx("Quillbeck", readFileSync(`${squad}.xlsx`));
+  const kept = await readXlsx("Quillbeck", readFileSync(`${sample.squad}.xlsx`));
   expect(kept.ok && kept.value.workbook.tabs[0]!.cells[0]![0]?.value).toBe("Mine");
   await page.reload();
   await ready(page);

@@ -1,35 +1,20 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { readFileSync } from "node:fs";
 import type { Frame, Page } from "playwright-core";
-import { launchBrowser } from "./browser";
-import { type Program, startProgram } from "./program";
-import { ready, typeInto, until, values } from "./served-page";
+import { type SamplePage, samplePage } from "./sample-page";
+import { typeInto, until, values } from "./served-page";
 
 jest.setTimeout(300_000);
 
-const folder = mkdtempSync(join(tmpdir(), "holdline-story-"));
-const squad = join(folder, "Quillbeck");
 const patient = { timeout: 120_000 };
-let program: Program;
-let page: Page;
-let closeBrowser: () => Promise<void>;
 let clicks = 0;
+let sample: SamplePage;
+let page: Page;
 
 beforeAll(async () => {
-  cpSync(join(__dirname, "../../sample-sheets"), squad, { recursive: true });
-  const browser = await launchBrowser();
-  closeBrowser = browser.close;
-  page = browser.context.pages()[0] ?? (await browser.context.newPage());
-  program = startProgram("open", squad);
-  await page.goto(await program.address);
-  await ready(page);
+  sample = await samplePage();
+  page = sample.page;
 });
-afterAll(async () => {
-  await closeBrowser();
-  await program.stop();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => sample.close());
 
 const inside = () => page.frameLocator("aside.sidebar iframe");
 const sidebarFrame = async (): Promise<Frame> =>
@@ -189,11 +174,8 @@ test("the season is written in a tab of its own, races named", async () => {
 
 test("the saved workbook opened again has the same rows, and the week can be taken back from it", async () => {
   const before = await weekRows();
-  await page.getByText(`Saved to ${squad}.xlsx`).waitFor(patient);
-  await program.stop();
-  program = startProgram("open", `${squad}.xlsx`);
-  await page.goto(await program.address);
-  await ready(page);
+  await page.getByText(`Saved to ${sample.squad}.xlsx`).waitFor(patient);
+  await sample.openInstead(`${sample.squad}.xlsx`);
   expect(await weekRows()).toEqual(before);
   await page.getByRole("button", { name: "Holdline" }).click();
   await page.getByRole("menuitem").first().click();

@@ -1,8 +1,8 @@
-import { recallLong } from "../../src/actions/remember-long";
 import type { RequestName } from "../../src/actions/requests";
 import { requests, serveRequest } from "../../src/actions/requests";
 import { type MemoryWorkbook, memoryWorkbook } from "../actions/memory-workbook";
 import { applies, type FaultAt, faults, faultyWorkbook } from "./faulty-workbook";
+import { rememberedIn } from "./remembered";
 import { smallClub } from "./small-club";
 import { type Cells, standsWhole } from "./whole-cells";
 import { type Held, looking, type Message, type Scenario, scenarios } from "./writing-actions";
@@ -37,20 +37,10 @@ const cells = (book: MemoryWorkbook): Cells =>
       return [name, book.values(id).map(line)];
     }),
   );
-/** The same whatever the order in which looks were given and properties named. */
-function ordered(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(ordered);
-  if (value === null || typeof value !== "object") return value;
-  const entries = Object.entries(value).map(([key, one]) => [key, ordered(one)] as const);
-  return Object.fromEntries(entries.sort(([a], [b]) => (a < b ? -1 : 1)));
-}
 /** All that can be seen or is remembered afterwards. */
 function end(book: MemoryWorkbook): unknown {
   const { tabs, ...looks } = book.all() as { tabs: unknown } & Record<string, unknown[]>;
-  const remembered = ["answers", "next week", "week changes", "season"].map((key) => {
-    const found = recallLong(book, key);
-    return found.is === "text" ? ordered(JSON.parse(found.text)) : found.is;
-  });
+  const remembered = rememberedIn(book.recallAll());
   const given = Object.entries(looks).map(([name, list]) => [
     name,
     (list as unknown[]).map((one) => JSON.stringify(one)).sort(),

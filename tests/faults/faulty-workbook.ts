@@ -1,9 +1,10 @@
 import type { Workbook } from "../../src/actions/workbook";
+import { watchedWorkbook } from "./watched-workbook";
 
 /**
- * What goes wrong at one call of the workbook. That a list comes in part is seen by the port itself, and
- * is tried on the services. A time-out is among them: a script that is stopped does
- * nothing more, and neither does one of ours whose call threw, which is asserted at every point.
+ * What goes wrong at one call of the workbook. That a list comes in part is seen by the port itself,
+ * and is tried on the services. A time-out is among them: a script that is stopped does nothing more,
+ * and neither does one of ours whose call threw, which is asserted at every point.
  */
 export const faults = ["throws before", "throws after it took effect"] as const;
 export type Fault = (typeof faults)[number];
@@ -14,26 +15,11 @@ export function faultyWorkbook(
   real: Workbook,
   at: FaultAt | null,
 ): { readonly book: Workbook; readonly made: string[] } {
-  const made: string[] = [];
-  const watched = (name: string, work: (...args: unknown[]) => unknown) => {
-    return (...args: unknown[]): unknown => {
-      made.push(name);
-      if (at === null || made.length !== at.call) return work(...args);
-      const failed = new Error(`The service failed in ${name}`);
-      if (at.fault === "throws before") throw failed;
-      work(...args);
-      throw failed;
-    };
-  };
-  const book = Object.fromEntries(
-    Object.entries(real).map(([name, member]) => [
-      name,
-      typeof member === "function"
-        ? watched(name, member as (...args: unknown[]) => unknown)
-        : member,
-    ]),
-  );
-  return { book: book as Workbook, made };
+  return watchedWorkbook(real, (call, make, name) => {
+    if (call !== at?.call) return make();
+    if (at.fault === "throws after it took effect") make();
+    throw new Error(`The service failed in ${name}`);
+  });
 }
 
 const onlyRead = new Set([

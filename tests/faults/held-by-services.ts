@@ -1,10 +1,9 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { recallLong } from "../../src/actions/remember-long";
 import { standingText } from "../../src/actions/week/cell-text";
-import type { Workbook } from "../../src/actions/workbook";
 import type { WorkbookData } from "../../src/local-host/workbook-data";
 import { local } from "../local-host/built";
+import { rememberedIn } from "./remembered";
 import { smallClub } from "./small-club";
 import type { Cells } from "./whole-cells";
 import type { Held } from "./writing-actions";
@@ -64,19 +63,5 @@ export function cellsOf(host: ServicesHost): Cells {
 
 /** Cells and what is remembered afterwards, whichever of its two places a text is kept in. */
 export function endOf(host: ServicesHost): unknown {
-  const all = host.workbook().properties;
-  const kept = { recallAll: () => all } as unknown as Workbook;
-  const remembered = ["answers", "next week", "week changes", "season"].map((key) => {
-    const found = recallLong(kept, key);
-    return found.is === "text" ? ordered(JSON.parse(found.text)) : found.is;
-  });
-  return { cells: cellsOf(host), remembered };
-}
-
-/** The same whatever the order in which properties were named. */
-export function ordered(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(ordered);
-  if (value === null || typeof value !== "object") return value;
-  const entries = Object.entries(value).map(([key, one]) => [key, ordered(one)] as const);
-  return Object.fromEntries(entries.sort(([a], [b]) => (a < b ? -1 : 1)));
+  return { cells: cellsOf(host), remembered: rememberedIn(host.workbook().properties) };
 }

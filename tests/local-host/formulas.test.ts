@@ -1,3 +1,4 @@
+import { tabChange } from "../../src/local-host/engine/tab-change";
 import { day, opened } from "./opened";
 
 const sets = [
@@ -252,6 +253,39 @@ test("after any change the formula reads what stands in the tab then", async () 
   host.tab("Sets").deleteRow(1);
   await host.settled();
   expect(await read()).toBe(before.split(";").slice(1).join(";"));
+});
+
+test("a formula typed into a tab that had none is calculated, follows its cells, moves with its row and is undone", async () => {
+  const host = await opened({ Sets: sets, Squad: [["=TOTAL(Sets!C:C)"]] });
+  const stands = async (cell: string) => {
+    await host.settled();
+    const range = host.tab("Sets").getRange(cell);
+    return [range.getFormula(), range.getValue()];
+  };
+  host.write("Sets", "F2", [["=TOTAL(C2:C3)"]]);
+  expect(await stands("F2")).toEqual(["=TOTAL(C2:C3)", 125]);
+  host.write("Sets", "C2", [[50]]);
+  expect(await stands("F2")).toEqual(["=TOTAL(C2:C3)", 135]);
+  host.tab("Sets").insertRowsAfter(1, 1);
+  expect(await stands("F3")).toEqual(["=TOTAL(C3:C4)", 135]);
+  host.write("Sets", "C3", [[60]]);
+  expect(await stands("F3")).toEqual(["=TOTAL(C3:C4)", 145]);
+  host.undo();
+  expect(await stands("F3")).toEqual(["=TOTAL(C3:C4)", 135]);
+  expect(host.values("Squad")).toEqual([[197.5]]);
+});
+
+test("what changes no cell's value leaves what is known of a tab; what is not known leaves nothing", () => {
+  const change = (id: string, params: object = { subUnitId: "tab-1" }) =>
+    tabChange(`sheet.mutation.${id}`, params);
+  expect(change("data-validation-formula-mark-dirty", {})).toBeNull();
+  expect(change("set-worksheet-col-width")).toBeNull();
+  expect(change("insert-row")).toEqual({ tabId: "tab-1", rows: "all" });
+  expect(change("of-a-later-version", {})).toEqual({ tabId: null, rows: "unknown" });
+  const typed = { subUnitId: "tab-1", cellValue: { 4: { 2: { v: 50 } } } };
+  expect(change("set-range-values", typed)).toEqual({ tabId: "tab-1", rows: [4] });
+  const formula = { subUnitId: "tab-1", cellValue: { 4: { 2: { f: "=A1" } } } };
+  expect(change("set-range-values", formula)).toEqual({ tabId: "tab-1", rows: "unknown" });
 });
 
 test("a formula given in the terminal must say which tab its cells are on", async () => {

@@ -1,4 +1,4 @@
-import { limitOfNineInTen } from "./limit-of-nine-in-ten";
+import { studentLimit } from "../../statistics/student-series";
 import type { LineFit } from "./line-fit";
 import type { LoadSpeedLine } from "./load-speed-line";
 
@@ -20,7 +20,7 @@ export function expectedSpeed(
   const { speed: onLine, error } = speedOnLine(line, loadKg);
   const { offset, sd, freedom } = line.firstSet;
   const speed = onLine + offset;
-  const half = limitOfNineInTen(freedom) * Math.sqrt(error ** 2 + sd ** 2);
+  const half = studentLimit(90, freedom) * Math.sqrt(error ** 2 + sd ** 2);
   return { speed, low: speed - half, high: speed + half };
 }
 

@@ -1,5 +1,5 @@
 import { accept, type Outcome, refuse } from "../../outcome";
-import { limitOfNineInTen } from "./limit-of-nine-in-ten";
+import { studentLimit } from "../../statistics/student-series";
 import type { LoadSpeedLine } from "./load-speed-line";
 
 /**
@@ -43,7 +43,7 @@ export function strengthEstimate(
   }
   const kg = (minimumSpeed - a) / b;
   if (!(kg > 0)) return refuse("strength-below-minimum", { minimumSpeed });
-  const t2 = limitOfNineInTen(line.spreadFreedom) ** 2;
+  const t2 = studentLimit(90, line.spreadFreedom) ** 2;
   const second = b ** 2 - t2 * line.slopeVariance;
   const first = 2 * ((a - minimumSpeed) * b - t2 * line.covariance);
   const zeroth = (a - minimumSpeed) ** 2 - t2 * line.interceptVariance;

@@ -1,4 +1,5 @@
 import type { FUniver } from "@univerjs/core/facade";
+import { localFormulas } from "../../words/local-formulas";
 
 /**
  * A calculation starts 100 ms after the change that calls for it, if any does. Counted in turns of
@@ -40,7 +41,7 @@ export class CalculationState {
     const start = performance.now();
     while (!this.isSettled()) {
       if (performance.now() - start > patienceMs) {
-        throw new Error("The calculation did not finish in two minutes.");
+        throw new Error(localFormulas.notCalculated);
       }
       await new Promise((resolve) => setTimeout(resolve, turnMs));
       this.turnsSinceChange++;

@@ -1,4 +1,5 @@
 import type { BaseReferenceObject, FunctionVariantType } from "@univerjs/engine-formula";
+import { localFormulas } from "../../words/local-formulas";
 
 /**
  * Throws a sentence when a formula's own cell lies in a range it is given: it would read its own
@@ -17,8 +18,6 @@ export function refuseOwnCell(
     if (range.getSheetId() !== tabId) continue;
     const { startRow, endRow, startColumn, endColumn } = range.getRangePosition();
     if (row < startRow || row > endRow || column < startColumn || column > endColumn) continue;
-    throw new Error(
-      "The formula stands in a range that it is given, so it would read its own result. Move it, or give a range without its cell.",
-    );
+    throw new Error(localFormulas.ownCell);
   }
 }

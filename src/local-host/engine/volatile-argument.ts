@@ -1,3 +1,5 @@
+import { localFormulas } from "../../words/local-formulas";
+
 /** Functions whose value changes by itself. */
 const volatile = new Set(["NOW", "TODAY", "RAND", "RANDBETWEEN", "RANDARRAY"]);
 
@@ -23,7 +25,5 @@ export function volatileArgument(formula: string, custom: ReadonlySet<string>): 
 export function refuseVolatile(formula: string, custom: ReadonlySet<string>): void {
   const name = volatileArgument(formula, custom);
   if (name === null) return;
-  throw new Error(
-    `${name}() changes by itself, and the online sheet never finishes loading a formula that is handed it. Type the day into a cell and give that cell.`,
-  );
+  throw new Error(localFormulas.volatile(name));
 }

@@ -1,8 +1,8 @@
-import type { CellData, CellStyle, TabData } from "../workbook-data";
+import type { CellData, TabData } from "../workbook-data";
+import { dressedHeading } from "./dressed-heading";
 
 /** Columns of the row check in pixels: its sentences stand whole side by side at 1280 px. */
 const widths = [90, 220, 400, 520];
-const heading: CellStyle = { bold: true, background: "#ededf1", wrap: true };
 /** Rows from the formula down with room for a second line: cells that a formula fills do not grow. */
 const room = 30;
 const twoLines = 38;
@@ -13,7 +13,7 @@ export function dressedRowCheck(tab: TabData): TabData {
   const squad = tab.cells.some((line) => /^=SQUAD_TABLE\(/i.test(line[0]?.formula ?? ""));
   if (at < 1 || squad) return tab;
   const cells: (CellData | null)[][] = tab.cells.map((line) => [...line]);
-  cells[at - 1] = cells[at - 1]!.map((cell) => cell && { ...cell, style: heading });
+  cells[at - 1] = cells[at - 1]!.map((cell) => cell && { ...cell, style: dressedHeading });
   for (let row = at; row < at + room; row++) {
     const line = cells[row] ?? [];
     cells[row] = widths.map((_, column) => ({

@@ -1,5 +1,6 @@
 import { squadHighlights } from "../../words/squad-highlights";
-import type { CellData, CellStyle, TabData } from "../workbook-data";
+import type { CellData, TabData } from "../workbook-data";
+import { dressedHeading } from "./dressed-heading";
 
 /** Columns of the squad formula: width in pixels, number format. */
 const columns: readonly { readonly width: number; readonly format?: string }[] = [
@@ -16,14 +17,12 @@ const columns: readonly { readonly width: number; readonly format?: string }[] =
   { width: 84 },
   { width: 520 },
 ];
-const heading: CellStyle = { bold: true, background: "#ededf1", wrap: true };
 const room = 60;
 
 /**
  * CSV files carry no looks, so a tab with the squad formula is dressed when it is read from one:
  * headings, shares as percent, widths that show the squad without scrolling at 1280 px, the words
- * highlighted. Only looks
- * are added; no cell's content changes.
+ * highlighted. Only looks are added; no cell's content changes.
  */
 export function dressedSquad(tab: TabData): TabData {
   const at = tab.cells.findIndex((line) => /^=SQUAD_TABLE\(/i.test(line[0]?.formula ?? ""));
@@ -35,12 +34,9 @@ export function dressedSquad(tab: TabData): TabData {
     while (line.length <= column) line.push(null);
     line[column] = { ...(line[column] ?? { value: null }), ...look };
   };
-  const rowCheck = cells.findIndex((line) => /^=ROW_CHECK\(/i.test(line[0]?.formula ?? ""));
-  for (const row of [at - 1, rowCheck - 1].filter((one) => one >= 0)) {
-    cells[row]!.forEach((cell, column) => {
-      if (cell) put(row, column, { style: heading });
-    });
-  }
+  cells[at - 1]!.forEach((cell, column) => {
+    if (cell) put(at - 1, column, { style: dressedHeading });
+  });
   put(0, 0, { style: { bold: true } });
   // The day asked about, with what it is beside it.
   cells[0]!.forEach((cell, column) => {
@@ -48,10 +44,9 @@ export function dressedSquad(tab: TabData): TabData {
     put(0, column, { format: "d mmm yyyy" });
     if (cells[0]![column - 1]) put(0, column - 1, { style: { align: "right" } });
   });
-  const last = rowCheck < 0 ? at + room : Math.min(at + room, rowCheck - 1);
   columns.forEach(({ format }, column) => {
     if (format === undefined) return;
-    for (let row = at; row < last; row++) put(row, column, { format });
+    for (let row = at; row < at + room; row++) put(row, column, { format });
   });
   return {
     ...tab,

@@ -44,11 +44,5 @@ export function largeSquad(sampleSheets: string, setRows: number): WorkbookData 
   };
   const allClubs = (rows: readonly Line[]): Line[] =>
     Array.from({ length: clubs }, (_, club) => rows.map((line) => renamed(line, club))).flat();
-  // A squad of sixty needs more room above the rows not used than a squad of twelve.
-  const squad = (tab: TabData): TabData => {
-    if (tab.name !== "Squad") return grown(tab);
-    const room = Array.from({ length: 60 }, (): Line => []);
-    return { ...tab, cells: [...tab.cells.slice(0, 5), ...room, ...tab.cells.slice(5)] };
-  };
-  return { ...workbook, name: "Large squad", tabs: workbook.tabs.map(squad) };
+  return { ...workbook, name: "Large squad", tabs: workbook.tabs.map(grown) };
 }

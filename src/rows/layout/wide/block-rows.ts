@@ -25,7 +25,10 @@ export type Block = {
   readonly footnotes: ReadonlyMap<string, string>;
 };
 
-/** Cuts a tab into blocks and says of every row what it is; sections and averages are no athletes. */
+/**
+ * Cuts a tab into blocks and says of every row what it is, and of every date that nothing settles;
+ * sections and averages are no athletes.
+ */
 export function blocksOf(
   context: LayoutContext,
   headers: readonly DateHeader[],
@@ -55,6 +58,8 @@ export function blocksOf(
     if (typeof headCell === "string" && headCell.trim() !== "" && !known.has("athlete"))
       titles.push(headCell);
     for (let row = header.firstRow; row <= header.lastRow; row++) into.mark(row, "heading");
+    for (const { row, column, code, facts } of header.unsettled)
+      into.report(code, row, column, facts);
     const rows: BlockRow[] = [];
     const footnotes = new Map<string, string>();
     let row = header.lastRow + 1;

@@ -26,8 +26,6 @@ export function unfoldWideDiary(context: LayoutContext): Unfolded | null {
     return null;
   for (const { block, question } of asked) {
     const { header, rows } = block;
-    for (const { row, column, code, facts } of header.unsettled)
-      into.report(code, row, column, facts);
     const named = header.days.some(({ field }) => field !== null);
     if (question !== null || named) {
       for (const row of rows) diaryRow(context.cells, into, block, row, question);

@@ -14,8 +14,6 @@ export function unfoldWideJumps(context: LayoutContext): Unfolded | null {
   if (headers.length === 0) return null;
   const into = new Unfolded("Jumps", context.cells, headers[0]!.firstRow);
   for (const block of blocksOf(context, headers, into)) {
-    for (const { row, column, code, facts } of block.header.unsettled)
-      into.report(code, row, column, facts);
     const named =
       [...block.titles].reverse().find((title) => /[a-z]{3}/i.test(title)) ?? context.title;
     const title = jumpTitle(named);

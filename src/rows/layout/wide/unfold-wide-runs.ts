@@ -23,8 +23,6 @@ export function unfoldWideRuns(context: LayoutContext): Unfolded | null {
   if (!context.said && !blocks.some((block) => speaksOfRuns(context, block))) return null;
   into.describe("km", { unit: unitOf("km"), heading: "km", words: "km" });
   for (const block of blocks) {
-    for (const { row, column, code, facts } of block.header.unsettled)
-      into.report(code, row, column, facts);
     const bare = context.tab.runs ?? bareFigure(titlesOf(context, block));
     for (const row of block.rows) runsRow(context.cells, into, block, row, bare);
   }

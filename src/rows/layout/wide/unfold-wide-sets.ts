@@ -20,8 +20,6 @@ export function unfoldWideSets(context: LayoutContext): Unfolded | null {
   if (headers.length === 0) return null;
   const into = new Unfolded("Sets", context.cells, headers[0]!.firstRow);
   for (const block of blocksOf(context, headers, into)) {
-    for (const { row, column, code, facts } of block.header.unsettled)
-      into.report(code, row, column, facts);
     const titles = [...block.titles, context.title];
     const words = plainWords(titles.join(" | "));
     const named = titles.map(liftInWords).find((found) => found !== null) ?? null;
