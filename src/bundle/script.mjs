@@ -6,6 +6,7 @@ import { chosenLanguage } from "./other-language.mjs";
 import { scriptEntry } from "./script-entry.mjs";
 import { withoutHelp } from "./without-help.mjs";
 import { withoutIdleModules } from "./without-idle-modules.mjs";
+import { withoutIdleStatistics } from "./without-idle-statistics.mjs";
 import { withoutRepeatedCalls } from "./without-repeated-calls.mjs";
 
 const language = { target: "es2020", legalComments: "none", charset: "utf8" };
@@ -20,7 +21,7 @@ export async function script(words = chosenLanguage()) {
     metafile: true,
     logLevel: "error",
     stdin: { contents: scriptEntry(catalogue), resolveDir: join(root, "src"), loader: "js" },
-    plugins: [words, withoutHelp],
+    plugins: [words, withoutHelp, withoutIdleStatistics],
     // The script as a whole is strict; each module need not say so again.
     tsconfigRaw: { compilerOptions: { strict: false, alwaysStrict: false } },
     format: "iife",

@@ -4,6 +4,7 @@ import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { loaded, root } from "./loaded.mjs";
 import { withoutHelp } from "./without-help.mjs";
+import { withoutIdleStatistics } from "./without-idle-statistics.mjs";
 
 /**
  * `dist/warehouse/`: the core as one library without anything of a host, and the SQL that declares its
@@ -15,7 +16,7 @@ export default async function warehouse() {
   await build({
     entryPoints: [join(root, "src/warehouse/main.ts")],
     outfile: join(out, "holdline.js"),
-    plugins: [withoutHelp],
+    plugins: [withoutHelp, withoutIdleStatistics],
     bundle: true,
     minify: true,
     format: "iife",

@@ -1,3 +1,4 @@
+import { jStat } from "jstat";
 import type { LoadSpeedLine } from "../../src/coaching/bar-speed/load-speed-line";
 import { strengthEstimate } from "../../src/coaching/bar-speed/strength-estimate";
 import { velocityLoss } from "../../src/coaching/bar-speed/velocity-loss";
@@ -171,7 +172,7 @@ test("a best single is not read where the minimum speed is past the line's own s
 
 test("an interval of more than a tenth either way is refused with its width", () => {
   // Slope known to ±u (t·SD, as a share): limits are 120/(1 ± u), half their distance 120·u/(1 − u²).
-  const slopeVariance = (share: number) => ((share * 0.01) / 1.7822662297) ** 2;
+  const slopeVariance = (share: number) => ((share * 0.01) / jStat.studentt.inv(0.95, 12)) ** 2;
   expect(strengthEstimate(line(slopeVariance(0.098)), 0.3).ok).toBe(true);
   expect(strengthEstimate(line(slopeVariance(0.12)), 0.3)).toEqual(
     refuse("strength-too-wide", { sets: 9, percent: 12 }),

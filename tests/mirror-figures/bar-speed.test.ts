@@ -1,3 +1,4 @@
+import { jStat } from "jstat";
 import { expectedSpeed } from "../../src/coaching/bar-speed/expected-speed";
 import { lineFit } from "../../src/coaching/bar-speed/line-fit";
 import { lineFitWithDrift } from "../../src/coaching/bar-speed/line-fit-with-drift";
@@ -13,6 +14,9 @@ import { liftingSet } from "../coaching/series/invented-season";
 import { figureOf } from "../published/figure-of";
 import { agree, type Chance, onCases, same } from "./cases";
 import { leastSquares, root } from "./matrix";
+
+/** Student t of a 90 % interval at twelve degrees of freedom: the general-purpose library's own. */
+const nineInTen = jStat.studentt.inv(0.95, 12);
 
 const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 
@@ -44,19 +48,17 @@ test("set to set: the ratio of mean speeds over the repetitions both sets have",
   });
 });
 
-test("usual range: t whose normal score is the quantile, found by halving; spread from pairs", () => {
+test("usual range: the share every set stays inside with, all of them nine in ten; spread from pairs", () => {
   onCases(13, ({ whole, real, list }) => {
     const past = list(whole(4, 12), () => real(-9, 4));
     const spread = real(1, 5);
+    const sets = whole(1, 12);
     const n = past.length;
-    const found = usualRange(past, spread, 1)!;
+    const found = usualRange(past, spread, sets)!;
     const freedom = 9 + n - 1;
     const pairs = sum(past.flatMap((a) => past.map((b) => (a - b) ** 2))) / (2 * n);
     const sd = Math.sqrt((9 * spread ** 2 + pairs) / freedom);
-    // Wallace's score of a t, set equal to the two-sided 90 % normal deviate.
-    const score = (t: number) =>
-      ((8 * freedom + 1) / (8 * freedom + 3)) * Math.sqrt(freedom * Math.log(1 + t ** 2 / freedom));
-    const t = root((one) => score(one) - 1.6449, 0, 20);
+    const t = jStat.studentt.inv(0.5 + Math.exp(Math.log(0.9) / sets) / 2, freedom);
     agree(found.middle, sum(past) / n, "middle");
     agree(found.high, sum(past) / n + t * sd * Math.sqrt((n + 1) / n), "high");
     agree(found.low, sum(past) / n - t * sd * Math.sqrt((n + 1) / n), "low");
@@ -227,15 +229,6 @@ test("pooled speed at zero load: heterogeneity from all pairs of athletes, mean 
 });
 
 test("expected speed: the prediction of one more set, its variance as a quadratic form", () => {
-  // Twelve degrees of freedom: by the expansion of Abramowitz & Stegun 26.7.5, to the third power of 1/12.
-  const z = 1.644854;
-  const t = [
-    z,
-    (z ** 3 + z) / 4,
-    (5 * z ** 5 + 16 * z ** 3 + 3 * z) / 96,
-    (3 * z ** 7 + 19 * z ** 5 + 17 * z ** 3 - 15 * z) / 384,
-  ].reduceRight((inner, term) => term + inner / 12);
-  expect(t).toBeCloseTo(1.7822662297, 6);
   onCases(17, (chance) => {
     const rows = someRows(chance);
     const prior = { speed: 1.35, sd: 0.2 };
@@ -252,7 +245,7 @@ test("expected speed: the prediction of one more set, its variance as a quadrati
       setSd ** 2;
     const found = expectedSpeed(made.value, load);
     agree(found.speed, coefficients[0]! + load * coefficients[1]!, "speed");
-    agree(found.high - found.low, 2 * 1.7822662297 * Math.sqrt(variance), "interval");
+    agree(found.high - found.low, 2 * nineInTen * Math.sqrt(variance), "interval");
     agree((found.high + found.low) / 2, found.speed, "middle");
     const squares = sum(
       rows.map(({ loadKg, speed }) => (speed - coefficients[0]! - coefficients[1]! * loadKg) ** 2),
@@ -278,7 +271,7 @@ test("strength: limits are where the line, so many of its own errors off, meets 
       Math.sqrt(
         covariance[0]![0]! + 2 * load * covariance[0]![1]! + load ** 2 * covariance[1]![1]!,
       );
-    const t = 1.7822662297;
+    const t = nineInTen;
     const { kg, low, high } = strength.value;
     agree(kg, root(above, 1, 2000), "kg");
     agree(

@@ -1,4 +1,4 @@
-import { studentLimit } from "../../statistics/student-series";
+import { studentLimit } from "../../statistics/limits";
 import type { LineFit } from "./line-fit";
 import type { LoadSpeedLine } from "./load-speed-line";
 

@@ -1,5 +1,5 @@
 import { accept, type Outcome, refuse } from "../../outcome";
-import { studentLimit } from "../../statistics/student-series";
+import { studentLimit } from "../../statistics/limits";
 import type { LoadSpeedLine } from "./load-speed-line";
 
 /**

@@ -1,3 +1,4 @@
+import { studentLimit } from "../../statistics/limits";
 import type { SessionPattern } from "./set-to-set";
 
 /** The range of change at one set that ordinary sessions of an athlete stay in, log percent. */
@@ -11,11 +12,8 @@ const usualWorth = 10;
 /** What the squad's SD is worth against the athlete's own. */
 const squadWorth = 9;
 
-/**
- * Two-sided normal quantiles that leave one ordinary session in ten with any set outside its range,
- * for 1, 2, 3 … later sets (Šidák 1967: 1 − 0.9^(1/sets), halved).
- */
-const quantiles = [1.6449, 1.9488, 2.1141, 2.2263, 2.3107, 2.378, 2.4339, 2.4815, 2.5229];
+/** One ordinary session in ten has any set outside its range. */
+const insideAtAllSets = 0.9;
 
 /**
  * Where the athlete's next session should lie at one set: the prediction interval of a new value
@@ -37,8 +35,9 @@ export function usualRange(
   const squares = past.reduce((sum, value) => sum + (value - middle) ** 2, 0);
   const freedom = squadWorth + sessions - 1;
   const spread = Math.sqrt((squadWorth * squadSpread ** 2 + squares) / freedom);
-  const normal = quantiles[Math.min(laterSets, quantiles.length) - 1]!;
-  const half = tFromNormal(normal, freedom) * spread * Math.sqrt(1 + 1 / sessions);
+  // Šidák 1967: sets that each stay inside with this share all do with nine in ten.
+  const percent = 100 * insideAtAllSets ** (1 / laterSets);
+  const half = studentLimit(percent, freedom) * spread * Math.sqrt(1 + 1 / sessions);
   return { middle, low: middle - half, high: middle + half };
 }
 
@@ -62,10 +61,4 @@ export function squadHabitSpread(squad: readonly (readonly SessionPattern[])[]):
     }
   }
   return Math.sqrt(squares / freedom);
-}
-
-/** The t value whose normal score (Wallace 1959) this is. */
-function tFromNormal(normal: number, freedom: number): number {
-  const score = (normal * (8 * freedom + 3)) / (8 * freedom + 1);
-  return Math.sqrt(freedom * Math.expm1(score ** 2 / freedom));
 }

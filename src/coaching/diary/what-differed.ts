@@ -1,5 +1,5 @@
 import { adjustedForMany } from "../../statistics/false-discovery";
-import { studentLimit } from "../../statistics/student-series";
+import { studentLimit } from "../../statistics/limits";
 import type { Day } from "../calendar/day";
 import type { SeasonHold } from "../hold/season-hold";
 import type { DiaryDay } from "../record/diary-day";

@@ -1,4 +1,5 @@
 import { accept, type Outcome, refuse } from "../../outcome";
+import { normalDeviate } from "../../statistics/limits";
 import { judgedSeason } from "../hold/judged-season";
 import { jumpMeasure } from "../hold/jump-measure";
 import type { SeasonHold } from "../hold/season-hold";
@@ -13,9 +14,6 @@ import { seasonStart as usualSeasonStart } from "../series/season-start";
 import type { SquadIndex } from "../series/squad-index";
 import type { JumpTrend } from "./jump-trend";
 import { heightStep, type TestDay, testDays } from "./test-day";
-
-/** Two-sided 90 % normal quantile. */
-const z90 = 1.644854;
 
 /**
  * Every athlete's trend in one jump test on the index's last day, judged as a season with this one
@@ -92,7 +90,7 @@ function trend(hold: SeasonHold, season: AthleteSeason, days: readonly TestDay[]
     change: both ? nowCm / baselineCm - 1 : null,
     smallestChange:
       both && wobble !== null
-        ? z90 * wobble * Math.sqrt(1 / baseline.length + 1 / now.length)
+        ? normalDeviate(0.95) * wobble * Math.sqrt(1 / baseline.length + 1 / now.length)
         : null,
     wobble,
     sinceDay,

@@ -1,4 +1,4 @@
-import { studentLimit } from "../../statistics/student-series";
+import { studentLimit } from "../../statistics/limits";
 import { speedOnLine } from "../bar-speed/expected-speed";
 import { usualLineSettings } from "../bar-speed/line-settings";
 import type { LoadSpeedLine } from "../bar-speed/load-speed-line";

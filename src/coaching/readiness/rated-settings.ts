@@ -1,4 +1,4 @@
-import { normalDeviate } from "../../statistics/normal-deviate";
+import { normalDeviate } from "../../statistics/limits";
 import { type ReadinessSettings, usualReadinessSettings } from "./readiness-settings";
 
 /** Of the ordinary days called below usual, the share called well below usual. */

@@ -1,0 +1,42 @@
+import { jStat } from "jstat";
+import { normalDeviate, studentLimit } from "../../src/statistics/limits";
+
+/**
+ * NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.2: upper critical values of Student's t, to
+ * the three decimals printed; its last row is the normal limit.
+ */
+test.each([
+  [80, 1, 3.078],
+  [80, 12, 1.356],
+  [90, 1, 6.314],
+  [90, 4, 2.132],
+  [90, 12, 1.782],
+  [90, 30, 1.697],
+  [95, 2, 4.303],
+  [95, 10, 2.228],
+  [95, 60, 2.0],
+  [98, 9, 2.821],
+  [99, 20, 2.845],
+])("%i %% limit, %i degrees of freedom", (percent, degrees, printed) => {
+  expect(Math.abs(studentLimit(percent, degrees) - printed)).toBeLessThanOrEqual(0.0005);
+});
+
+test.each([
+  [0.9, 1.282],
+  [0.95, 1.645],
+  [0.975, 1.96],
+  [0.99, 2.326],
+  [0.995, 2.576],
+])("normal deviate with a share of %d below", (share, printed) => {
+  expect(Math.abs(normalDeviate(share) - printed)).toBeLessThanOrEqual(0.0005);
+  expect(normalDeviate(1 - share)).toBeCloseTo(-normalDeviate(share), 9);
+});
+
+test("the share outside the limit is the one asked for, parts of degrees included", () => {
+  for (const degrees of [1, 2.5, 9, 12, 33.3, 400]) {
+    for (const percent of [80, 90, 95, 98.8]) {
+      const above = 1 - jStat.studentt.cdf(studentLimit(percent, degrees), degrees);
+      expect(above).toBeCloseTo(0.5 - percent / 200, 7);
+    }
+  }
+});
