@@ -1,5 +1,6 @@
 import { nextWeekHeadings } from "../../src/words/next-week-tab";
-import { bothHosts, type HeldWorkbook } from "./both-hosts";
+import { bothHosts } from "./both-hosts";
+import type { HeldWorkbook } from "./held-workbook";
 
 jest.setTimeout(240_000);
 

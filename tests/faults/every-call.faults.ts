@@ -2,10 +2,11 @@ import type { RequestName } from "../../src/actions/requests";
 import { requests, serveRequest } from "../../src/actions/requests";
 import { type MemoryWorkbook, memoryWorkbook } from "../actions/memory-workbook";
 import { applies, type FaultAt, faults, faultyWorkbook } from "./faulty-workbook";
+import { heldInMemory } from "./held-in-memory";
 import { rememberedIn } from "./remembered";
 import { smallClub } from "./small-club";
 import { type Cells, standsWhole } from "./whole-cells";
-import { type Held, looking, type Message, type Scenario, scenarios } from "./writing-actions";
+import { looking, type Message, type Scenario, scenarios } from "./writing-actions";
 
 jest.setTimeout(600_000);
 
@@ -17,16 +18,10 @@ test("every request either only looks or is run with faults here", () => {
   expect([...listed].sort()).toEqual(Object.keys(requests).sort());
 });
 
-const held = (book: MemoryWorkbook): Held => ({
-  ask: (name, message) => serveRequest(book, name, message),
-  type: book.type,
-  tabId: (name) => book.tabNamed(name).id,
-  damage: (key) => book.remember({ [key]: "3 parts" }),
-});
 function start({ prepare, message }: Scenario): { book: MemoryWorkbook; message: Message } {
   const book = memoryWorkbook(smallClub());
-  prepare?.(held(book));
-  return { book, message: message(held(book)) };
+  prepare?.(heldInMemory(book));
+  return { book, message: message(heldInMemory(book)) };
 }
 const cells = (book: MemoryWorkbook): Cells =>
   Object.fromEntries(

@@ -29,6 +29,12 @@ const weekStands = (held: Held) => {
   held.type("Next week", 6, load, loadHeld);
   held.type("Next week", 7, beside, "straps");
 };
+/** As many lines, of which the coach has touched one. */
+const weekHalfTouched = (held: Held) => {
+  held.ask("writeWeek", week);
+  held.type("Next week", 5, typed, "0.79 0.78");
+  held.type("Next week", 7, beside, "straps");
+};
 const camp = (held: Held) => ({ today, tabId: held.tabId("Camp") });
 const column = { heading: "Where", column: 2 };
 /** Enough answers that they are remembered in several parts. */
@@ -51,7 +57,7 @@ export const scenarios: readonly Scenario[] = [
   {
     name: "a week with something of the coach's in it",
     request: "takeBackWeek",
-    prepare: weekStands,
+    prepare: weekHalfTouched,
     message: () => ({ today, monday }),
   },
   { name: "a first season", request: "writeSeason", message: () => ({ today }) },

@@ -1,0 +1,7 @@
+import { scenarios } from "../faults/writing-actions";
+import { holdsOnBothHosts, isAnswer } from "./both-hosts-contract";
+
+jest.setTimeout(120_000);
+
+// Every request that only changes what is remembered.
+for (const scenario of scenarios.filter(isAnswer)) holdsOnBothHosts(scenario);
