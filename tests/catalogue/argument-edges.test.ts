@@ -79,6 +79,11 @@ test("loads beside athletes go row by row, one for all, or many for one", () => 
     65,
     70,
   ]);
+  expect(beside("Ilka Brandmoor", [[65], [70]])).toEqual([
+    [["Ilka Brandmoor"], ["Ilka Brandmoor"]],
+    65,
+    70,
+  ]);
   const headed = [["Athlete"], ...two];
   expect(beside(headed, [["Load"], [65], [70]])).toEqual([headed, 65, 70]);
   const across = [["Ilka Brandmoor", "Kofi Anstruther"]];

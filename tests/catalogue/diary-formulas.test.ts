@@ -61,3 +61,32 @@ test("run load: an unrated run refuses the sum by its row, seven equal days refu
   );
   expect(() => call("RUN_LOAD", "Ilka Brandmoor", "", asOf)).toThrow("runs is blank");
 });
+
+test.each([
+  ["UNUSUAL_DAYS", [exampleSets, exampleJumps, exampleDiary, "", "", asOf]],
+  ["WHAT_DIFFERED", [exampleSets, exampleJumps, exampleDiary, "", asOf]],
+  ["RUN_LOAD", [runs, asOf]],
+])("%s: an athlete of no row is said in that row, a blank cell stays blank", (name, rest) => {
+  const sentence = /^No row of Wren Castellow in .*check the spelling and the date/;
+  expect(() => call(name, "Wren Castellow", ...rest)).toThrow(sentence);
+  const rows = call(name, [["Wren Castellow"], [""], ["Ilka Brandmoor"]], ...rest);
+  expect(rows[0]!.filter((cell) => sentence.test(String(cell)))).toHaveLength(1);
+  expect(new Set(rows[1])).toEqual(new Set([""]));
+});
+
+test("before about eight sessions no day is called unusual", () => {
+  const first = exampleSets.filter(
+    ([day, who]) => who === "Ilka Brandmoor" && String(day) < "2026-04-15",
+  );
+  const rows = [exampleSets[0]!, ...first];
+  // Sessions on 7, 9 and 14 April.
+  expect(() => call("UNUSUAL_DAYS", "Ilka Brandmoor", rows, "", "", "", "", asOf)).toThrow(
+    "Too few rows of Ilka Brandmoor: 3 sessions with a speed or a jump; about eight are needed",
+  );
+});
+
+test("runs alone are something to compare, but with no day of performance", () => {
+  const [row] = call("WHAT_DIFFERED", "Ilka Brandmoor", "", "", "", runs, asOf);
+  expect(row!.slice(0, 3)).toEqual(["Ilka Brandmoor", "run the day before", "–"]);
+  expect(row![8]).toMatch(/^Not enough days to say/);
+});

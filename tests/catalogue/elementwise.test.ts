@@ -29,6 +29,33 @@ test("one cell without a figure throws its sentence", () => {
   );
 });
 
+test("one flight time over a column of landings gives a column, a blank one is level", () => {
+  // g·t²/8 + H/2 + H²/(2·g·t²) for t = 0.5 s: 30.6458 cm level, and 15 + 1.8355 cm more over 30 cm.
+  expect(call("FLIGHT_HEIGHT", 0.5, [[0], [30], [""]])).toEqual([[30.6458], [47.4813], [30.6458]]);
+  expect(() => call("FLIGHT_HEIGHT", 0.5, "high")).toThrow("landing_height is not a number (high)");
+});
+
+test("a blank row among results of several columns stays blank, a refused one says so", () => {
+  const loads = [[70], [""], [70], ["heavy"]];
+  const blocks = [["5x5"], [""], ["5x3"], ["5x5"]];
+  const rows = call("NEXT_BLOCK", blocks, loads, "y", "y", "y", 100, 2.5) as unknown[][];
+  expect(rows.map(([block]) => block)).toEqual([
+    "3×5",
+    "",
+    "3×3",
+    "load is not a number (heavy): give one number.",
+  ]);
+  expect(rows[1]).toEqual(["", "", ""]);
+  expect(rows[3]).toEqual(["load is not a number (heavy): give one number.", "–", "–"]);
+});
+
+test("a blank or wordy first argument is named", () => {
+  expect(() => call("LOAD_DROP", "", 0.7, 0.8, 2.5)).toThrow("planned_load is blank");
+  expect(() => call("REACTIVE_STRENGTH", "high", 180)).toThrow("height is not a number (high)");
+  expect(() => call("REPS_IN_RESERVE", "heavy", 5, 110)).toThrow("load is not a number (heavy)");
+  expect(() => call("STACK_HEIGHT", "", plates)).toThrow("stack is blank");
+});
+
 test("columns of different length are refused by name", () => {
   expect(() => call("REACTIVE_STRENGTH", [[36], [40], [41]], [[180], [190]])).toThrow(
     "contact_time has 2 rows and height has 3: give columns of the same length, or one cell.",
@@ -75,6 +102,13 @@ test("plates without header row, of one cell, and another table in their place",
   );
   expect(() => call("STACK_HEIGHT", "5x15", 15)).toThrow("plates is one cell");
   expect(() => call("STACK_HEIGHT", "5x15", "")).toThrow("plates is blank");
+  const empty = [
+    ["", ""],
+    ["", " "],
+  ];
+  expect(() => call("STACK_HEIGHT", "5x15", empty)).toThrow(
+    "plates is blank: give the Plates range",
+  );
   const jumps = [["date", "athlete", "test", "height cm"]];
   expect(() => call("STACK_HEIGHT", "5x15", jumps)).toThrow("plates reads like the Jumps table");
 });
@@ -97,4 +131,32 @@ test("row check names the cell, and says when all is well", () => {
   );
   expect(() => call("ROW_CHECK", sheet, "")).toThrow("table is blank");
   expect(() => call("ROW_CHECK", [["", ""]], "Jumps")).toThrow("rows is blank");
+  expect(() => call("ROW_CHECK", "box jump", "Jumps")).toThrow(
+    "rows is one cell: give the whole Jumps range",
+  );
+  expect(() => call("ROW_CHECK", sheet, "Jumps", "", "soon")).toThrow("as_of is not a date (soon)");
+});
+
+test("row check names the row where the whole row is meant", () => {
+  const untitled = [
+    ["date", "athlete", "height cm"],
+    ["2026-05-19", "Ilka Brandmoor", 40],
+  ];
+  expect(call("ROW_CHECK", untitled, "Jumps")).toEqual([
+    ["row 1", "no column for “test”", expect.any(String), "None of its rows can be used."],
+  ]);
+});
+
+test("row check settles days without a year by the day it is asked about", () => {
+  const sheet = [
+    ["Jump tests"],
+    ["1) box jump", "28 Apr", "5 May", "12 May", "19 May"],
+    ["Ilka Brandmoor", 42, 43, 42, 43],
+    ["Tomas Reyerson", 50, 49, 50, 49],
+  ];
+  expect(call("ROW_CHECK", sheet, "Jumps", "", "2026-05-20")).toEqual([
+    ["all rows read", "", "", ""],
+  ]);
+  const undated = call("ROW_CHECK", sheet, "Jumps") as unknown[][];
+  expect(undated[0]![2]).toMatch(/year/);
 });

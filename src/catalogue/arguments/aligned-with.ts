@@ -22,7 +22,7 @@ export function alignedWith(athletes: unknown, values: unknown, name: string): A
   if (column.length > 1 && column.some((row) => row.length > 1)) {
     thrown(refuse("column-too-wide", { name }));
   }
-  const cells = column.length === 1 ? (column[0] ?? []) : column.map((row) => row[0]);
+  const cells = column.length === 1 ? column[0]! : column.map((row) => row[0]);
   const { single, asked, table } = readAthletesArgument(athletes);
   if (cells.length === 1) return { athletes, cellAt: () => cells[0] };
   if (single) {

@@ -1,0 +1,42 @@
+import { catalogue } from "../../src/catalogue";
+import { exampleSets } from "../../src/catalogue/example-rows";
+
+const season = catalogue.find(({ name }) => name === "SEASON_WEEKS")!;
+const races = [
+  ["date", "race", "athlete or group or all", "matters"],
+  ["2026-05-23", "R2", "all", "A"],
+];
+const weeks = (count: unknown) =>
+  season.compute(["Ilka Brandmoor", races, "2026-05-06", count]) as string[][];
+
+test("a season is eighteen weeks where nobody says how many, from the Monday of its first day", () => {
+  const [signs] = weeks("")[0]!;
+  // Three weeks from Monday 4 May: the race of 23 May is in the third.
+  expect(signs!.replace(/ /g, "")).toHaveLength(18);
+  expect(signs!.replace(/ /g, "").indexOf("A")).toBe(2);
+  expect(weeks(52)[0]![0]!.replace(/ /g, "")).toHaveLength(52);
+  expect(weeks(1)[0]![0]).not.toContain("A");
+});
+
+test.each([0, 53, 2.5, -4])("a season of %p weeks is refused", (count) => {
+  expect(() => weeks(count)).toThrow(/^A season of .* weeks is not possible/);
+});
+
+test("the squad table names the next race, and how much it matters only where that is written", () => {
+  const table = catalogue.find(({ name }) => name === "SQUAD_TABLE")!;
+  const notes = (matters: string) => {
+    const next = [races[0]!, ["2026-05-22", "Club mile", "all", matters]];
+    const [row] = table.compute([
+      "Ilka Brandmoor",
+      "",
+      exampleSets,
+      "",
+      "",
+      next,
+      "2026-05-21",
+    ]) as unknown[][];
+    return row![11];
+  };
+  expect(notes("B")).toContain("Club mile (B) on 22 May, in 1 day.");
+  expect(notes("")).toContain("Club mile on 22 May, in 1 day.");
+});

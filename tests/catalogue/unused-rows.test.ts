@@ -1,0 +1,112 @@
+import { catalogue } from "../../src/catalogue";
+import { givenTables } from "../../src/catalogue/arguments/given-tables";
+import { tableArgument } from "../../src/catalogue/arguments/table-argument";
+import {
+  droppedRowsOf,
+  sentences,
+  unusedRows,
+  withUnused,
+} from "../../src/catalogue/arguments/unused-rows";
+import { exampleJumps, exampleSets } from "../../src/catalogue/example-rows";
+import { dayFromIso } from "../../src/coaching/calendar/day";
+import type { TableName } from "../../src/rows/table-name";
+
+const asOf = "2026-05-21";
+const day = dayFromIso(asOf)!;
+const argument = <T extends TableName>(table: T, cells: readonly unknown[]) => {
+  const read = tableArgument(table, table.toLowerCase(), cells, day);
+  if (!read.ok) throw new Error(read.refusal.code);
+  return read.value;
+};
+
+test("a row is counted once however many of its cells are not used, with the athlete it names", () => {
+  const sets = argument("Sets", [
+    ...exampleSets,
+    ["2026-05-21", "Ilka Brandmoor", "back squat", "?", "sixty", "fast"],
+    ["2026-05-21", "ilka  brandmoor", "back squat", 4, 60, "fast"],
+    ["2026-05-21", 12, "back squat", 5, 60, "fast"],
+  ]);
+  const unused = unusedRows([sets]);
+  expect(unused.of("Ilka Brandmoor")).toBe(2);
+  expect(unused.of("Tomas Reyerson")).toBe(0);
+  expect(unused.beside(["Ilka Brandmoor"])).toBe(1);
+  // A row that names nobody stays beside every list, and belongs to no blank cell of it.
+  expect([unused.of(""), unused.beside(["", "Ilka Brandmoor"])]).toEqual([0, 1]);
+  expect(unused.beside(["Tomas Reyerson"])).toBe(3);
+});
+
+test("rows of a table that has no athletes are beside every list", () => {
+  const plates = argument("Plates", [
+    ["mass kg", "thickness cm"],
+    [15, 3.8],
+    [5, "thin"],
+  ]);
+  const unused = unusedRows([plates]);
+  expect(plates.reading.issues).toHaveLength(1);
+  expect(unused.beside(["Ilka Brandmoor"])).toBe(1);
+  expect(droppedRowsOf(plates, "Ilka Brandmoor")).toBe(0);
+});
+
+test("only rows left out whole count as dropped, and only those of the athlete", () => {
+  const jumps = argument("Jumps", [
+    ...exampleJumps,
+    ["some day", "Ilka Brandmoor", "box jump", 40],
+    ["some day", "Ilka Brandmoor", "box jump", 41],
+    ["some day", "Tomas Reyerson", "box jump", 41],
+    ["some day", 7, "box jump", 41],
+  ]);
+  expect(droppedRowsOf(jumps, "ilka brandmoor")).toBe(2);
+  expect(droppedRowsOf(jumps, "Wren Castellow")).toBe(0);
+});
+
+test("what stands before decides how rows not used are joined to it", () => {
+  expect(withUnused("holding", 0)).toBe("holding");
+  expect(withUnused("", 2)).toBe("2 rows with a cell not used (see ROW_CHECK)");
+  expect(withUnused("3 days", 1)).toBe("3 days; 1 row with a cell not used (see ROW_CHECK)");
+  expect(withUnused("Look again.", 1)).toBe(
+    "Look again. Also 1 row with a cell not used (see ROW_CHECK)",
+  );
+});
+
+test("a reason is closed before its notes, and not closed twice or for nothing", () => {
+  expect(sentences("−4 % from baseline", [])).toBe("−4 % from baseline");
+  expect(sentences("−4 % from baseline", ["New bar."])).toBe("−4 % from baseline. New bar.");
+  expect(sentences("Nothing moved.", ["New bar.", "New gym."])).toBe(
+    "Nothing moved. New bar. New gym.",
+  );
+});
+
+test("a name written two ways is one athlete, under the way it was first written", () => {
+  const given = givenTables(
+    {
+      Sets: [...exampleSets, ["2026-05-19", "ilka  BRANDMOOR", "back squat", 3, 60, 0.7]],
+      Runs: [
+        ["date", "athlete", "minutes", "exertion"],
+        ["2026-05-30", "Wren Castellow", 40, 5],
+      ],
+    },
+    ["Sets"],
+    day,
+  );
+  // Wren's only run is after the day asked about.
+  expect([...given.namesUpTo(day).values()]).toEqual(["Tomas Reyerson", "Ilka Brandmoor"]);
+  expect([...given.namesUpTo(day + 9).values()]).toContain("Wren Castellow");
+  expect(given.lookedIn).toBe("Sets or Runs");
+  expect(given.dropped("Availability", "Ilka Brandmoor")).toBe(0);
+});
+
+test("a day's rows not used are said once, in the athlete's first row", () => {
+  const unusual = catalogue.find(({ name }) => name === "UNUSUAL_DAYS")!;
+  const slow = exampleSets.map((row) =>
+    row[0] === "2026-05-14" && row[1] === "Ilka Brandmoor"
+      ? [...row.slice(0, 5), Number(row[5]) - 0.12]
+      : row,
+  );
+  const sets = [...slow, ["2026-05-21", "Ilka Brandmoor", "back squat", 3, 60, 62]];
+  const rows = unusual.compute(["Ilka Brandmoor", sets, "", "", "", "", asOf]) as unknown[][];
+  expect(rows.map((row) => row[1])).toEqual(["2026-05-07", "2026-05-14"]);
+  expect(rows.map((row) => /1 row with a cell not used/.test(String(row[4])))).toEqual([
+    true,
+    false,
+  ]);
+});
