@@ -1,5 +1,6 @@
 import { loadDrop } from "../coaching/blocks/load-drop";
 import { accept } from "../outcome";
+import { noHeavyWork } from "../words/day-load";
 import { elementwise } from "./arguments/elementwise";
 import { numbersOf } from "./arguments/number-cell";
 import type { SheetFunction } from "./sheet-function";
@@ -35,9 +36,7 @@ export const loadDropFunction: SheetFunction = {
         const [plannedKg, speedMs, usualMs, stepKg] = numbers.value;
         const drop = loadDrop(plannedKg!, speedMs!, usualMs!, stepKg!);
         if (!drop.ok) return drop;
-        return accept(
-          drop.value.kind === "no heavy work" ? "no heavy work today" : drop.value.loadKg,
-        );
+        return accept(drop.value.kind === "no heavy work" ? noHeavyWork : drop.value.loadKg);
       },
     ),
 };

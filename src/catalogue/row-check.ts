@@ -6,6 +6,7 @@ import { cellOfName } from "../rows/name/cell-of-name";
 import { nameIssues } from "../rows/name/name-issues";
 import { readOnce } from "../rows/read-once";
 import { type TableName, tableNames } from "../rows/table-name";
+import { allRowsRead } from "../words/row-check";
 import { sayRowIssue } from "../words/row-issues";
 import { isBlank, rowsOf } from "./arguments/elementwise";
 import { textCell } from "./arguments/number-cell";
@@ -49,7 +50,7 @@ export const rowCheckFunction: SheetFunction = {
     const today = isBlank(asOf) ? null : thrown(readDayArgument(asOf));
     const { issues: inCells, records } = readOnce<TableName>(name, cells, today);
     const issues = [...inCells, ...unknownAmong(name, cells, records, athletes)];
-    if (issues.length === 0) return [["all rows read", "", "", ""]];
+    if (issues.length === 0) return [[allRowsRead, "", "", ""]];
     return issues.map((issue) => {
       const { found, whyItMatters, whatToDo } = sayRowIssue(issue);
       const where = issue.column === 0 ? `row ${issue.row}` : issue.cell;

@@ -2,6 +2,7 @@ import { nameKey } from "../coaching/record/name-key";
 import { weekLoad } from "../coaching/season/run-load";
 import { accept } from "../outcome";
 import { readDayArgument } from "../rows/argument/day-argument";
+import { countWords } from "../words/reasons-figures";
 import { askedAthletes, knownAthlete, rowsForAthletes } from "./arguments/asked-athletes";
 import { givenTables } from "./arguments/given-tables";
 import { thrown } from "./arguments/thrown";
@@ -58,14 +59,13 @@ export const runLoadFunction: SheetFunction = {
       if (!week.ok) return week;
       const { days, total, monotony, strain } = week.value;
       const counted = own.filter(({ day }) => day > asOf - 7).length;
-      const words = `${counted} ${counted === 1 ? "run" : "runs"}`;
       return accept([
         days[6]!,
         total,
         monotony,
         strain,
         ...days.slice(0, 6),
-        withUnused(words, given.unused.of(athlete)),
+        withUnused(countWords(counted, "run"), given.unused.of(athlete)),
       ]);
     });
   },

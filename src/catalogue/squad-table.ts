@@ -11,11 +11,12 @@ import { gymDays } from "../coaching/series/season-start";
 import { squadIndex } from "../coaching/series/squad-index";
 import { accept } from "../outcome";
 import { readDayArgument } from "../rows/argument/day-argument";
-import { countWords, dayWords } from "../words/reasons-figures";
+import { dayWords } from "../words/reasons-figures";
 import { holdWords, sinceWords, valueWords } from "../words/reasons-hold";
 import { noteWords } from "../words/reasons-notes";
 import { readinessWords } from "../words/reasons-readiness";
 import { plainSeasonPicture, seasonPicture } from "../words/season-picture";
+import { mayDoWords, nextRaceWords, rowsBesideWords } from "../words/squad-table";
 import { askedAthletes, rowsForAthletes } from "./arguments/asked-athletes";
 import { type GivenTables, givenTables } from "./arguments/given-tables";
 import { thrown } from "./arguments/thrown";
@@ -170,8 +171,8 @@ export const squadTableFunction: SheetFunction = {
 
 /** "full" is said only of an athlete whose availability was given and read. */
 function mayDoCell(given: GivenTables, athlete: string, asOf: Day): string {
-  if (!given.has("Availability")) return "not given";
-  if (given.dropped("Availability", athlete) > 0) return "unclear: a row was not read";
+  if (!given.has("Availability")) return mayDoWords.notGiven;
+  if (given.dropped("Availability", athlete) > 0) return mayDoWords.unread;
   return mayDoOn(given.rows("Availability"), athlete, asOf);
 }
 
@@ -184,13 +185,7 @@ function notesOf(
 ): string {
   return [
     ...notes.map(noteWords),
-    ...(next
-      ? [
-          `${next.race}${next.matters ? ` (${next.matters})` : ""} on ${dayWords(next.day)}, in ${countWords(next.day - asOf, "day")}.`,
-        ]
-      : []),
-    ...(rowsBeside > 0
-      ? [`${countWords(rowsBeside, "row")} with a cell not used belong to nobody in this list.`]
-      : []),
+    ...(next ? [nextRaceWords(next, asOf)] : []),
+    ...(rowsBeside > 0 ? [rowsBesideWords(rowsBeside)] : []),
   ].join(" ");
 }

@@ -1,6 +1,8 @@
 import type { DayDecision, RepeatLeadsTo } from "../coaching/next-week/decide-today";
 import { countWords, trimmed } from "./reasons-figures";
 
+export const noHeavyWork = "no heavy work today";
+
 const kg = (value: number) => trimmed(value, 2);
 const speed = (value: number) => value.toFixed(2);
 const off = (share: number) => `−${trimmed(100 * share, 1)} %`;
@@ -37,8 +39,8 @@ export function dayDecisionWords(decision: DayDecision, seenAtKg: number | null)
     }
     case "no heavy work":
       return decision.slower === null
-        ? "no heavy work today: ill"
-        : `no heavy work today: ${under(decision.slower)}`;
+        ? `${noHeavyWork}: ill`
+        : `${noHeavyWork}: ${under(decision.slower)}`;
   }
 }
 

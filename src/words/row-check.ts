@@ -1,3 +1,6 @@
+/** The row check of a table with nothing to mend. */
+export const allRowsRead = "all rows read";
+
 const grouped = (count: number) => String(count).replace(/\B(?=(\d{3})+$)/g, ",");
 
 /** "1,204 of 1,211 rows read" */

@@ -37,6 +37,6 @@ test("the squad table names the next race, and how much it matters only where th
     ]) as unknown[][];
     return row![11];
   };
-  expect(notes("B")).toContain("Club mile (B) on 22 May, in 1 day.");
-  expect(notes("")).toContain("Club mile on 22 May, in 1 day.");
+  expect(notes("B")).toContain("B race in 1 day: Club mile, 22 May.");
+  expect(notes("")).toContain("Race in 1 day: Club mile, 22 May.");
 });

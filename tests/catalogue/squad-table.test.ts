@@ -48,8 +48,8 @@ test("full is said only where availability was given and read", () => {
 
 test("the next race of the athlete's own group is named", () => {
   const notes = squad().map((row) => String(row[11]));
-  expect(notes[0]).toContain("R2 (A) on 23 May, in 2 days.");
-  expect(notes[1]).toContain("R4 (A) on 4 Jul, in 44 days.");
+  expect(notes[0]).toContain("A race in 2 days: R2, 23 May.");
+  expect(notes[1]).toContain("A race in 44 days: R4, 4 Jul.");
 });
 
 test("rows not used are counted with their athlete, and those of nobody listed are said once", () => {
