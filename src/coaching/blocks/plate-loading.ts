@@ -72,17 +72,20 @@ function filled(sideKg: number, from: readonly Pair[], at: number): number[] | n
   return null;
 }
 
-/** Every side that the plates can make up to a mass, kg, in grams to keep sums exact. */
+/** A pound is a whole number of these in a kilogram (0.45359237 kg), and half a pound is too. */
+const parts = 1e9;
+
+/** Every side that the plates can make up to a mass, kg, in whole parts to keep sums exact. */
 function reachableSides(from: readonly Pair[], upToKg: number): number[] {
-  const most = Math.round(upToKg * 1000);
+  const most = Math.round((upToKg + hairKg) * parts);
   let sides = new Set([0]);
   for (const { massKg, count } of from) {
-    const grams = Math.round(massKg * 1000);
+    const plate = Math.round(massKg * parts);
     const next = new Set(sides);
     for (const side of sides) {
-      for (let n = 1; n <= count && side + n * grams <= most; n++) next.add(side + n * grams);
+      for (let n = 1; n <= count && side + n * plate <= most; n++) next.add(side + n * plate);
     }
     sides = next;
   }
-  return [...sides].map((grams) => grams / 1000);
+  return [...sides].map((side) => side / parts);
 }
