@@ -12,11 +12,10 @@ export async function clubOnServices(club?: Club): Promise<HeldWorkbook> {
   let host = await openServices(club ? emptyTabs(club) : sample());
   for (const [name, rows] of Object.entries(club?.tabs ?? {})) {
     const width = Math.max(...rows.map((row) => row.length));
-    const text = (cell: Typed = "") => (typeof cell === "object" ? cell.formula : cell);
     host
       .tab(name)
       .getRange(1, 1, rows.length, width)
-      .setValues(rows.map((row) => Array.from({ length: width }, (_, j) => text(row[j]))));
+      .setValues(rows.map((row) => Array.from({ length: width }, (_, j) => asTyped(row[j]))));
   }
   await host.settled();
   const spoilt: string[] = [];
@@ -41,7 +40,7 @@ export async function clubOnServices(club?: Club): Promise<HeldWorkbook> {
       }));
   return {
     ask: (name, message) => held().ask(name, message) as Done,
-    type: (tab, row, column, value) => held().type(tab, row, column, value),
+    type: (tab, row, column, cell) => held().type(tab, row, column, asTyped(cell)),
     tabId: (name) => held().tabId(name),
     damage: (key) => held().damage(key),
     standing: (tab) => cellTexts(tabs().find(({ name }) => name === tab)!),
@@ -57,6 +56,8 @@ export async function clubOnServices(club?: Club): Promise<HeldWorkbook> {
     close: () => host.dispose(),
   };
 }
+
+const asTyped = (cell: Typed = "") => (typeof cell === "object" ? cell.formula : cell);
 
 function emptyTabs({ tabs, marks }: Club): WorkbookData {
   const empty = Object.keys(tabs).map((name) => {

@@ -13,8 +13,9 @@ export type Club = {
 };
 
 /** What a writing test needs of a workbook, whichever host holds it. */
-export type HeldWorkbook = Omit<Held, "ask"> & {
+export type HeldWorkbook = Omit<Held, "ask" | "type"> & {
   readonly ask: (name: RequestName, message: Message) => Done;
+  readonly type: (tab: string, row: number, column: number, cell: Typed) => void;
   /** What stands in each cell, formulas as written; blank ends of rows and tab cut off. */
   readonly standing: (tab: string) => string[][];
   readonly tabs: () => HeldTab[];

@@ -1,4 +1,5 @@
 import type { Highlight, Tab, Workbook } from "../../src/actions/workbook";
+import { spreadsheetWords } from "../../src/words/spreadsheet";
 
 type MemoryTab = Tab & { readonly cells: { value: unknown; formula: string }[][] };
 
@@ -79,7 +80,7 @@ export function memoryWorkbook(
   let locked = false;
   const tabOf = (id: number) => {
     const tab = made.find((one) => one.id === id);
-    if (!tab) throw new Error("No such tab");
+    if (!tab) throw new Error(spreadsheetWords.tabGone);
     return tab;
   };
   const named = (name: string) => {

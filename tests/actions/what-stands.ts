@@ -1,3 +1,4 @@
+import { keptMatters } from "../../src/actions/messages";
 import { standingText } from "../../src/actions/week/cell-text";
 import type { Highlight } from "../../src/actions/workbook";
 import { rememberedIn } from "../faults/remembered";
@@ -35,8 +36,16 @@ export function whatStands(
       ),
     ),
     highlights: each(({ highlights }) => highlights),
-    remembered: [byName(answers, tabs), ...others, withNames(JSON.parse(made), tabs)],
+    remembered: [byName(answers, tabs), ...others, withNames(JSON.parse(made), tabs), rest(kept)],
   };
+}
+
+/** What else is remembered; a text left blank is forgotten, and a host may keep one of its own. */
+function rest(kept: Readonly<Record<string, string>>): unknown {
+  const known = [...keptMatters, "clean tabs", "local workbook"];
+  return Object.entries(kept)
+    .filter(([key, text]) => text !== "" && !known.includes(key.split(/[.:]/)[0]!))
+    .sort();
 }
 
 /** Text of each cell; blank ends of rows and tab cut off. */
