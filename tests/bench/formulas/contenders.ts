@@ -1,47 +1,93 @@
-import { barePass, touchEveryCell } from "./bare-pass";
-import { dataFrameFigures } from "./data-frame";
+import { changesAsPrinted, slopesAsPrinted } from "./bare/as-printed";
+import { plain, touchEveryCell } from "./bare/plain";
+import { dataFrame } from "./data-frame";
 import { Database } from "./database";
-import type { Figures } from "./figures";
-import { formulas, sharedFigures, speedsOf } from "./product";
+import { type FigureName, recentSessions } from "./figures";
+import { formulas, sessionsNow } from "./product";
 import type { SetRows } from "./set-rows";
 
-/** One way to the figures: what is timed, and the figures it gives where it gives the shared ones. */
-export type Contender = {
+/** One way to a figure, made ready for some rows: what is timed, and what its last run is held against. */
+export type Timed = {
   readonly run: () => unknown;
-  readonly figures?: () => Figures | Promise<Figures>;
+  readonly check?: () => {
+    readonly found: ArrayLike<number>;
+    readonly byHand: ArrayLike<number>;
+  };
 };
 
-/** A formula is handed its rows anew with every call; one it has seen could be remembered. */
-const anew = (rows: SetRows): SetRows => ({ ...rows, cells: [...rows.cells] });
+type Contender = (rows: SetRows, figure: FigureName) => Timed | Promise<Timed>;
 
-async function withDatabase(rows: SetRows, loaded: boolean): Promise<Contender> {
-  const database = await Database.open();
-  await database.load(rows);
-  const run = async () => {
-    if (!loaded) await database.load(rows);
-    return database.figures();
+function kept<Found>(
+  run: () => Found | Promise<Found>,
+  check: (found: Found) => ReturnType<NonNullable<Timed["check"]>>,
+): Timed {
+  let last: Found;
+  return {
+    run: async () => {
+      last = await run();
+    },
+    check: () => check(last),
   };
-  return { run, figures: run };
 }
 
-/** All that is measured in one process each, made ready for some rows. */
-export const contenders: Readonly<
-  Record<string, (rows: SetRows) => Contender | Promise<Contender>>
-> = {
-  "touching every cell": (rows) => ({ run: () => touchEveryCell(rows) }),
-  "bare pass, all four": (rows) => ({ run: () => barePass(rows), figures: () => barePass(rows) }),
-  VELOCITY_LOSS: (rows) => {
-    const figures = () => sharedFigures(rows);
-    const speeds = speedsOf(rows);
-    return { run: () => formulas.loss(speeds), figures };
+const peer = (
+  rows: SetRows,
+  figure: FigureName,
+  run: () => ArrayLike<number> | Promise<ArrayLike<number>>,
+): Timed => kept(run, (found) => ({ found, byHand: plain[figure](rows) }));
+
+/** One database a process, as a program that keeps it open would have. */
+let opened: Promise<Database> | undefined;
+const database = () => {
+  opened ??= Database.open();
+  return opened;
+};
+
+export const bareName = "bare pass";
+export const asPrintedName = "bare pass, as printed";
+export const formulaName = "formula";
+export const touchName = "touching every cell";
+export const builtInName = "built-in formulas";
+
+/** Figures whose formula prints more than the plain one: recent days weigh more, the squad steadies. */
+export const printsMore: Readonly<Partial<Record<FigureName, true>>> = { line: true, hold: true };
+
+/** Everyone measured, in the table's order. */
+export const contenders: Readonly<Record<string, Contender>> = {
+  [touchName]: (rows) => ({ run: () => touchEveryCell(rows) }),
+  [bareName]: (rows, figure) => ({ run: () => plain[figure](rows) }),
+  [asPrintedName]: (rows, figure) => {
+    if (figure === "line") return { run: () => slopesAsPrinted(rows) };
+    const four = rows.athletes.map(() => recentSessions);
+    return { run: () => changesAsPrinted(rows, four) };
   },
-  SET_TO_SET: (rows) => ({ run: () => formulas.setToSet(anew(rows)) }),
-  LOAD_SPEED_LINE: (rows) => ({ run: () => formulas.line(anew(rows)) }),
-  SEASON_HOLD: (rows) => ({ run: () => formulas.hold(anew(rows)) }),
-  "database, rows loaded": (rows) => withDatabase(rows, true),
-  "database, from the rows": (rows) => withDatabase(rows, false),
-  "data frame": (rows) => ({
-    run: () => dataFrameFigures(rows),
-    figures: () => dataFrameFigures(rows),
-  }),
+  [formulaName]: (rows, figure) => {
+    const { handed, run, figures } = formulas[figure];
+    const cells = handed(rows);
+    return kept(
+      () => run(cells, rows),
+      (printed) => ({
+        found: figures(printed),
+        byHand:
+          figure === "line"
+            ? slopesAsPrinted(rows)
+            : figure === "hold"
+              ? changesAsPrinted(rows, sessionsNow(printed))
+              : plain[figure](rows),
+      }),
+    );
+  },
+  "database, rows loaded": async (rows, figure) => {
+    const open = await database();
+    await open.load(rows, figure);
+    return peer(rows, figure, () => open.figures(figure));
+  },
+  "database, from the rows": async (rows, figure) => {
+    const open = await database();
+    return peer(rows, figure, async () => {
+      await open.load(rows, figure);
+      return open.figures(figure);
+    });
+  },
+  "data frame": (rows, figure) => peer(rows, figure, () => dataFrame[figure](rows)),
 };

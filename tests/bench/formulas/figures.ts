@@ -1,30 +1,25 @@
-/** The figures every contender gives, so that all can be held against one another. */
-export type Figures = {
-  /** Loss within each set, in order of the rows. */
-  readonly loss: ArrayLike<number>;
-  /** By athlete, in the order asked: the last session's last work set against its first. */
-  readonly setToSet: ArrayLike<number>;
-  /** Slope of fastest repetition on load over all sets, m/s per kg, least squares. */
-  readonly line: ArrayLike<number>;
-  /** Mean marker speed of the last four sessions against the first six, fraction. */
-  readonly hold: ArrayLike<number>;
-};
-
+/** The plain figures that every contender but the formulas for line and hold gives. */
 export const figureNames = ["loss", "setToSet", "line", "hold"] as const;
 export type FigureName = (typeof figureNames)[number];
+
+/** What each is, as the table's headings say it. */
+export const figureWords: Readonly<Record<FigureName, string>> = {
+  loss: "Loss within each set",
+  setToSet: "Last session's last work set against its first, by athlete",
+  line: "Slope of fastest repetition on load, by athlete",
+  hold: "Marker speed of the last four sessions against the first six, by athlete",
+};
+
 export const baselineSessions = 6;
 export const recentSessions = 4;
 
-/** Largest difference between two contenders' figures; NaN when one has other rows. */
-export function furthestApart(one: Figures, other: Figures): number {
+/** Largest difference between two lists of figures; NaN when one has other rows or no number. */
+export function furthestApart(one: ArrayLike<number>, other: ArrayLike<number>): number {
+  if (one.length !== other.length) return Number.NaN;
   let most = 0;
-  for (const name of figureNames) {
-    const [a, b] = [one[name], other[name]];
-    if (a.length !== b.length) return Number.NaN;
-    for (let i = 0; i < a.length; i++) {
-      const off = Math.abs((a[i] as number) - (b[i] as number));
-      if (!(off <= most)) most = off;
-    }
+  for (let at = 0; at < one.length; at++) {
+    const off = Math.abs((one[at] as number) - (other[at] as number));
+    if (!(off <= most)) most = off;
   }
   return most;
 }

@@ -1,58 +1,62 @@
-import { barePass } from "./bare-pass";
-import { contenders } from "./contenders";
-import { furthestApart } from "./figures";
+import { builtIn } from "./built-in";
+import { builtInName, contenders, type Timed } from "./contenders";
+import { type FigureName, furthestApart } from "./figures";
+import type { Measured } from "./measured";
 import { PeakMemory } from "./peak-memory";
-import { setRows } from "./set-rows";
-
-/** What one contender needed in a process of its own. */
-export type Measured = {
-  readonly firstMs: number;
-  /** The middle of several further runs. */
-  readonly warmMs: number;
-  /** Memory beyond the rows, as a multiple of what the rows themselves take. */
-  readonly copies: number;
-  /** Largest difference from the bare pass's figures; null where figures are not the shared ones. */
-  readonly apart: number | null;
-};
+import { type SetRows, setRows } from "./set-rows";
+import { timeOf } from "./time-of";
 
 const collect = () => (globalThis as { gc?: () => void }).gc?.();
 
-/**
- * Time of one run. Beside other programs the clock also counts their turns, so the processor's time
- * is taken where it is the less; with several threads the clock is.
- */
-async function timeOf(run: () => unknown): Promise<number> {
-  const used = process.cpuUsage();
-  const started = performance.now();
-  await run();
-  const clock = performance.now() - started;
-  const { user, system } = process.cpuUsage(used);
-  return Math.min(clock, (user + system) / 1000);
-}
+/** Further runs after the first: enough for the engine to compile what runs often, and no more. */
+const runs = { least: 2, most: 50, untilMs: 2_000 } as const;
 
-export async function measureOne(name: string, count: number): Promise<Measured> {
+/** A formula is handed its rows anew with every call: lists, rows and dates; one seen could be remembered. */
+const anew = (rows: SetRows): SetRows => ({
+  ...rows,
+  cells: rows.cells.map((row) =>
+    row.map((cell) => (cell instanceof Date ? new Date(cell.getTime()) : cell)),
+  ),
+});
+
+/** Times one contender at one figure over so many rows; meant for a process of its own. */
+export async function measureOne(
+  name: string,
+  figure: FigureName,
+  count: number,
+): Promise<Measured> {
+  collect();
   const before = process.memoryUsage().heapUsed;
   const rows = setRows(count);
   collect();
   const rowBytes = process.memoryUsage().heapUsed - before;
-  const contender = await contenders[name]?.(rows);
+  if (name === builtInName) return builtIn(rows, figure, rowBytes);
+  const contender = contenders[name];
   if (contender === undefined) throw new Error(`${name} is no contender`);
-  collect();
-  const runs = Math.max(3, Math.min(15, Math.round(300_000 / count)));
-  const times: number[] = [];
-  for (let run = 0; run <= runs; run++) times.push(await timeOf(contender.run));
+
+  const ready = async () => contender(anew(rows), figure);
   const memory = new PeakMemory();
+  let given = await ready();
   collect();
   const held = await memory.start();
-  await contender.run();
-  const copies = (memory.peak() - held) / rowBytes;
+  const firstMs = await timeOf(given.run);
+  const peakBytes = Math.max(0, memory.peak() - held);
   await memory.stop();
-  const [firstMs = Number.NaN, ...warm] = times;
-  const figures = await contender.figures?.();
+  // Memory is not swept between the runs by force: that throws away what the engine has compiled.
+  let warmMs = Number.POSITIVE_INFINITY;
+  let spent = 0;
+  for (let run = 0; run < runs.least || (run < runs.most && spent < runs.untilMs); run++) {
+    given = await ready();
+    const ms = await timeOf(given.run);
+    spent += ms;
+    warmMs = Math.min(warmMs, ms);
+  }
+  const check = given.check?.();
   return {
     firstMs,
-    warmMs: warm.sort((a, b) => a - b)[warm.length >> 1] ?? Number.NaN,
-    copies,
-    apart: figures ? furthestApart(barePass(rows), figures) : null,
+    warmMs,
+    peakBytes,
+    copies: peakBytes / rowBytes,
+    apart: check ? furthestApart(check.byHand, check.found) : null,
   };
 }
