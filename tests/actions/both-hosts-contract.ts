@@ -3,7 +3,7 @@ import { smallClub } from "../faults/small-club";
 import type { Scenario } from "../faults/writing-actions";
 import { bothHosts } from "./both-hosts";
 import type { Club, HeldWorkbook } from "./held-workbook";
-import { type Standing, whatStands, withNames } from "./what-stands";
+import { changedCells, whatStands, withNames } from "./what-stands";
 
 /** The small club, with a formula and a highlight of the coach's own. */
 export const club: Club = {
@@ -22,22 +22,6 @@ const meant: { readonly [Request in RequestName]?: string } = {
   mendCell: "Diary 2,3",
   writeDiaryAnswer: "Diary 2,6",
 };
-
-/** Cells of the coach's tabs that hold something else than before: "Diary 2,3". */
-export function changedOwnCells(before: Standing, now: Standing): string[] {
-  return Object.keys(club.tabs).flatMap((tab) => {
-    const [was, is] = [before, now].map(({ cells }) => cells[tab] ?? []) as [
-      string[][],
-      string[][],
-    ];
-    return Array.from({ length: Math.max(was.length, is.length) }, (_, i) => i).flatMap((i) => {
-      const width = Math.max(was[i]?.length ?? 0, is[i]?.length ?? 0);
-      return Array.from({ length: width }, (_, j) => j).flatMap((j) =>
-        (was[i]?.[j] ?? "") === (is[i]?.[j] ?? "") ? [] : [`${tab} ${i + 1},${j + 1}`],
-      );
-    });
-  });
-}
 
 /** Asks three times, the workbook closed and opened before and after; all that was said and left. */
 async function asked(open: (club: Club) => Promise<HeldWorkbook>, scenario: Scenario) {
@@ -79,7 +63,9 @@ export function holdsOnBothHosts(scenario: Scenario): void {
       expect(again!.left).toEqual(once!.left);
       expect(third).toEqual(again);
       expect(opened).toEqual(left);
-      expect(changedOwnCells(before, left)).toEqual([meant[scenario.request] ?? []].flat());
+      expect(changedCells(before, left, Object.keys(club.tabs))).toEqual(
+        [meant[scenario.request] ?? []].flat(),
+      );
       expect(typed).toEqual(before.typed);
       expect(left.highlights.Squad?.[0]).toEqual(club.marks.Squad);
     });

@@ -60,6 +60,25 @@ export function cellTexts(
   return texts.slice(0, texts.findLastIndex((row) => row.length > 0) + 1);
 }
 
+/** Cells that hold something else than before, of all tabs or some: "Diary 2,3" for C2. */
+export function changedCells(
+  before: Standing,
+  now: Standing,
+  tabs: readonly string[] = Object.keys(before.cells),
+): string[] {
+  const upTo = (was: readonly unknown[] = [], is: readonly unknown[] = []) => [
+    ...Array(Math.max(was.length, is.length)).keys(),
+  ];
+  return tabs.flatMap((tab) => {
+    const [was = [], is = []] = [before.cells[tab], now.cells[tab]];
+    return upTo(was, is).flatMap((i) =>
+      upTo(was[i], is[i]).flatMap((j) =>
+        (was[i]?.[j] ?? "") === (is[i]?.[j] ?? "") ? [] : [`${tab} ${i + 1},${j + 1}`],
+      ),
+    );
+  });
+}
+
 const nameOf = (tabs: readonly HeldTab[], id: unknown) =>
   tabs.find((tab) => tab.id === id)?.name ?? id;
 
