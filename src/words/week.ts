@@ -61,8 +61,6 @@ const reasons: Readonly<Record<string, (facts: LineReason["facts"]) => string>> 
     `No plates here for the ${insteadOf}: ${exercise} instead.`,
   "reserve-short": () => "The load would leave fewer than two repetitions in reserve: kept lower.",
   reset: ({ toKg }) => `The rotation begins again at ${kg(toKg)} kg.`,
-  "planned-backwards": ({ kg: start }) =>
-    `Planned backwards from the last step: starts at ${kg(start)} kg, so that two repetitions stay in reserve.`,
   "race-week-held": () => "Ready for a step: it waits until after the race.",
   "race-week": ({ from, to }) => `Race week: sets ${from} to ${to}, load kept.`,
   "day-before-race": ({ day, hours, race, matters, limit }) =>

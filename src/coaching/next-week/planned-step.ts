@@ -1,6 +1,5 @@
 import type { WhoMay } from "../availability/who-may";
 import { type Block, isSame } from "../blocks/block";
-import { ladder } from "../blocks/ladder";
 import { type NextBlockReason, nextBlock } from "../blocks/next-block";
 import { mostReps, singleFromSet } from "../blocks/repetition-load";
 import type { Restart } from "../blocks/restart";
@@ -131,21 +130,10 @@ export function plannedStep(given: {
   const { loadKg } = next.value;
   const reason: NextBlockReason = next.value.reason;
   const level = reason === "step-too-coarse" && size.wanted === 0;
-  // Planned backwards: a ladder whose last step would leave too little begins lower or climbs less.
-  const whole = ladder({
-    block: next.value.block,
-    loadKg,
-    guardKg,
-    ...size,
-  });
-  const first = whole.steps[0];
-  const backwards =
-    first && whole.lowered === "start" && first.loadKg < loadKg
-      ? [{ code: "planned-backwards", facts: { kg: first.loadKg } }]
-      : [];
+  // Later blocks have as many repetitions or fewer, so a ladder from here never has to begin lower.
   return {
     block: next.value.block,
-    loadKg: Math.min(loadKg, first?.loadKg ?? loadKg),
+    loadKg,
     halfSets: false,
     reasons: [
       {
@@ -156,7 +144,6 @@ export function plannedStep(given: {
           sameBlock: isSame(step.block, next.value.block) ? 1 : 0,
         },
       },
-      ...backwards,
     ],
     ready,
   };

@@ -1,0 +1,173 @@
+import { proposeLine } from "../../../src/coaching/next-week/propose-line";
+import type { LineChange } from "../../../src/coaching/next-week/proposed-line";
+import type { AvailabilitySpell } from "../../../src/coaching/record/availability-spell";
+import type { Plate } from "../../../src/coaching/record/plate";
+import type { Race } from "../../../src/coaching/record/race";
+import type { Run } from "../../../src/coaching/record/run";
+import { lineReasonWords } from "../../../src/words/week";
+import { athlete, clubRuns, day, plates, race, session, squadRows, state } from "./written-squad";
+
+const name = "Joss Whitterby";
+const monday = day("2026-05-11");
+const lifted = ["2026-04-28", "2026-04-30", "2026-05-05", "2026-05-07"].flatMap((iso) =>
+  session(name, iso, { sets: 5, reps: 5, loadKg: 85, markerKg: 67.5 }),
+);
+const line = (
+  over: Partial<Parameters<typeof squadRows>[0]> = {},
+  rest: Partial<Parameters<typeof proposeLine>[0]> = {},
+) =>
+  proposeLine({
+    athlete: athlete(name),
+    name,
+    state: state(name),
+    rows: squadRows({ sets: lifted, runs: clubRuns(name, monday), ...over }),
+    monday,
+    asOf: monday - 1,
+    ...rest,
+  });
+const spell = (over: Partial<AvailabilitySpell>): AvailabilitySpell => ({
+  row: 2,
+  athlete: name,
+  from: monday - 7,
+  until: null,
+  mayDo: "modified",
+  by: "N. Ferriter",
+  site: "",
+  pain: null,
+  note: "",
+  ...over,
+});
+
+test("an athlete of the sets whom the Athletes table does not list gets two sessions all the same", () => {
+  const found = line({}, { athlete: null });
+  expect(found.not).toBeNull();
+  expect(found.sessions.map(({ loadKg, sets }) => [loadKg, sets])).toEqual(
+    line().sessions.map(({ loadKg, sets }) => [loadKg, sets]),
+  );
+  expect(found.sessions).toHaveLength(2);
+});
+
+test("sessions a week follow the Athletes table, one at least and two at most", () => {
+  const count = (sessionsAWeek: number | null) =>
+    line({}, { athlete: athlete(name, { sessionsAWeek }) }).sessions.length;
+  expect([0, 1, 2, 3, null].map(count)).toEqual([1, 1, 2, 2, 2]);
+});
+
+test("nothing is proposed without sets, and the coach is asked to look", () => {
+  const found = line({ sets: [] });
+  expect(found).toMatchObject({
+    not: "no-sets-yet",
+    sessions: [],
+    outlook: [],
+    ahead: null,
+    exercise: "",
+    odd: true,
+  });
+  expect(found.reasons.map(({ code }) => code)).toEqual(["no-sets-yet"]);
+});
+
+test("who is out is left in peace; who waits for a word is put before the coach", () => {
+  expect(line({ availability: [spell({ mayDo: "out" })] })).toMatchObject({
+    not: "out",
+    sessions: [],
+    odd: false,
+  });
+  const cleared = line({ availability: [spell({ mayDo: "cleared", by: "" })] });
+  expect(cleared).toMatchObject({ not: "not-cleared", sessions: [], odd: true });
+  const young = line({}, { athlete: athlete(name, { birthYear: null, under18: true }) });
+  expect(young).toMatchObject({ not: "under-18-no-supervisor", sessions: [], odd: true });
+});
+
+test("out on the first days of the week only: the days after are asked about", () => {
+  const spells = [
+    spell({ mayDo: "out", until: monday + 1 }),
+    spell({ mayDo: "full", from: monday + 2 }),
+  ];
+  const found = line({ availability: spells });
+  expect(found.not).toBeNull();
+  for (const one of found.sessions) expect(one.day).toBeGreaterThan(monday + 1);
+});
+
+/** Intervals in the afternoon of every day: two hours before the usual session. */
+const daily: readonly Run[] = Array.from({ length: 7 }, (_, at) => ({
+  ...clubRuns(name, monday)[0]!,
+  day: monday + at,
+  minute: 16 * 60,
+}));
+
+test("a key run too near on every day leaves no day, and the coach's own choice stands", () => {
+  const found = line({ runs: daily });
+  expect(found).toMatchObject({ not: "no-day", sessions: [], odd: true });
+  expect(found.reasons.map(lineReasonWords).join(" ")).not.toMatch(/undefined|NaN/);
+  const chosen = line({ runs: daily }, { change: { day: monday + 2 } });
+  expect(chosen.not).toBeNull();
+  expect(chosen.sessions.map((one) => one.day)).toEqual([monday + 2]);
+});
+
+test("a day chosen by hand moves the first session, and the second stays two days away", () => {
+  const usual = line().sessions.map((one) => one.day - monday);
+  expect(usual).toEqual([1, 3]);
+  const moved = (change: LineChange) =>
+    line({}, { change }).sessions.map((one) => one.day - monday);
+  // Thursday and Tuesday are two days apart; of the usual days only Thursday is two from Monday.
+  expect(moved({ day: monday + 3 })).toEqual([3, 1]);
+  expect(moved({ day: monday })).toEqual([0, 3]);
+  expect(moved({ day: monday + 2 })).toEqual([2]);
+});
+
+test("a load by hand is kept, and takes no step by session from it", () => {
+  const [one] = line({}, { change: { loadKg: 60, sets: 2 } }).sessions;
+  expect(one).toMatchObject({ loadKg: 60, sets: 2, otherwise: null });
+});
+
+test("hours to the next race are counted from the session's start, a race without a time from midnight", () => {
+  const hours = (races: readonly Race[]) => line({ races }).sessions.map((one) => one.hoursToRace);
+  // Sessions on Tuesday and Thursday at 18:00. To Wednesday week at 10:00 are 7 days and 16 hours.
+  expect(hours([])).toEqual([null, null]);
+  expect(hours([race("2026-05-20", 10)])).toEqual([7 * 24 + 16, 5 * 24 + 16]);
+  expect(hours([race("2026-05-20", 10, { startMinute: null })])).toEqual([7 * 24 + 6, 5 * 24 + 6]);
+  // Further than three weeks ahead is not told; nor is a race that is over.
+  expect(hours([race("2026-06-06", 10), race("2026-05-01", 10)])).toEqual([null, null]);
+});
+
+test("plates written down one of each make no pair: what cannot be built is said", () => {
+  const single: readonly Plate[] = plates.map((plate) => ({ ...plate, owned: 1 }));
+  const found = line({ plates: single });
+  // The bar alone is 20 kg.
+  expect(found.sessions[0]).toMatchObject({ loadKg: 20, plates: [] });
+  expect(found.reasons.map(({ code }) => code)).toContain("plates-short");
+});
+
+test("no plate thin enough for the drop: another exercise stands for the drop jump", () => {
+  const thick = plates.map((plate) => ({ ...plate, thicknessCm: 45 }));
+  const codes = (rows: readonly Plate[]) =>
+    line({ plates: rows }, { athlete: athlete(name) }).sessions[0]!.items.filter(
+      ({ insteadOf, reason }) => insteadOf === "plate-to-plate drop jump" && reason === "no-plate",
+    ).length;
+  expect([codes(plates), codes(thick)]).toEqual([0, 1]);
+});
+
+const refusedBefore = (found: ReturnType<typeof line>) =>
+  found.reasons
+    .filter(({ code }) => code === "day-before-race")
+    .map(({ facts }) => [Number(facts.day) - monday, facts.hours, facts.limit, facts.matters]);
+
+test("a usual day refused before a race is named, with its hours and the rule", () => {
+  // An A race on Saturday at 10:00 leaves Monday and Tuesday; Thursday 18:00 is 40 h before it.
+  const found = line({ races: [race("2026-05-16", 10)] });
+  expect(found.sessions.map((one) => one.day - monday)).toEqual([1]);
+  expect(refusedBefore(found)).toEqual([[3, 40, 72, "A"]]);
+});
+
+test("races on Wednesday and Sunday leave no day: each usual day is named, or else the first refused", () => {
+  const plain = { matters: null };
+  const races = [race("2026-05-13", 10, plain), race("2026-05-17", 10, plain)];
+  // Tuesday 18:00 is 16 h before Wednesday's race; a race nobody marked counts as the least.
+  expect(line({ races }).not).toBe("no-day");
+  expect(refusedBefore(line({ races }))).toEqual([[1, 16, 48, "C"]]);
+  const others = ["2026-04-29", "2026-05-03", "2026-05-06"].flatMap((iso) =>
+    session(name, iso, { sets: 5, reps: 5, loadKg: 85, markerKg: 67.5 }),
+  );
+  // Who lifts on Wednesdays and Sundays has no usual day before a race: Monday stands for all.
+  expect(refusedBefore(line({ races, sets: others }))).toEqual([[0, 40, 48, "C"]]);
+});
