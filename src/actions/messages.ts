@@ -36,7 +36,8 @@ export type SquadView = ReadWithout & {
   readonly asOfWords: string;
   readonly summary: string;
   readonly lines: readonly SquadLine[];
-  readonly rowsNotUsed: number;
+  /** Cells and names listed under Rows. */
+  readonly toLookAt: number;
   readonly cautions: readonly string[];
 };
 

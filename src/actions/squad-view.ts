@@ -11,6 +11,7 @@ import { squadWords } from "../words/reasons-squad";
 import { damagedOf } from "./forget-damaged";
 import type { SquadLine, SquadView } from "./messages";
 import { type StateOfSquad, stateOfSquad } from "./state-of-squad";
+import { unknownNames } from "./unknown-names";
 import type { Workbook } from "./workbook";
 
 /** Every athlete's word and why: those who fell first, then those not sure, then the rest by name. */
@@ -32,7 +33,7 @@ export function squadViewOf(state: StateOfSquad): SquadView {
     ),
     lines: [...lines].sort((a, b) => order[a.dress] - order[b.dress]),
     // As many as the Rows view lists: the two must not say different numbers.
-    rowsNotUsed: read.issues.length,
+    toLookAt: read.issues.length + unknownNames(read).length,
     cautions,
   };
 }

@@ -3,7 +3,7 @@ import { cellOfName } from "../rows/name/cell-of-name";
 import { withNames } from "../rows/name/name-answers";
 import { nameIssues } from "../rows/name/name-issues";
 import { proposeNames } from "../rows/name/propose-names";
-import { sayRowIssue } from "../words/row-issues";
+import { nameQuestionWords } from "../words/row-check";
 import type { NameQuestion } from "./messages";
 import { type ReadWorkbook, sureEnough } from "./read-workbook";
 
@@ -50,7 +50,7 @@ export function unknownNames(read: ReadWorkbook): NameQuestion[] {
               cell: cellOfName(read.cells(tab.id), issue.row, column, issue.found),
               rows,
               near,
-              toDo: sayRowIssue({ ...issue, facts: { near: near.join(" or ") } }).whatToDo,
+              toDo: nameQuestionWords(near),
             },
       );
     }

@@ -8,6 +8,13 @@ export function rowsReadWords(read: number, filled: number): string {
   return `${grouped(read)} of ${grouped(filled)} rows read`;
 }
 
+/** What to do about a name that the Athletes table does not have, beside the answers to choose from. */
+export function nameQuestionWords(near: readonly string[]): string {
+  return near.length === 0
+    ? "Correct the name, or add the athlete to the Athletes table."
+    : `Is this ${near.join(" or ")}? Choose here, or correct the name in its cells.`;
+}
+
 /** Words of writing one proposed value. */
 export const mendWords = {
   done: (tab: string, cell: string, before: string, mend: string): string =>

@@ -144,7 +144,7 @@ export const rowIssueSentences = {
     "The rows count for a name that the Athletes table does not know.",
     fact(issue, "near") === ""
       ? "Correct the name, or add the athlete to the Athletes table."
-      : `Is this ${fact(issue, "near")}? Answer under Rows, or correct the name.`,
+      : `Is this ${fact(issue, "near")}? Answer in the sidebar, under Rows, or correct the name.`,
   ],
   "not-a-birth-year": () => [
     "The athlete's age is not known, so under-18 rules may be missed.",

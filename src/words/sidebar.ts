@@ -8,6 +8,7 @@ export const sidebarWords = {
   allAthletes: "All athletes",
   squadEmpty: "No athletes found yet. Open Set up to see which tabs were read.",
   rowsNotUsed: (rows: number) => `${rows} ${rows === 1 ? "row" : "rows"} not used`,
+  toCheck: (count: number) => `${count} to check`,
   season: "Season",
   loadSpeed: "Load and speed",
   setToSet: "Set to set",

@@ -124,7 +124,7 @@ test("row check names the cell, and says when all is well", () => {
   const listed = call("ROW_CHECK", sheet, "jumps", [["Name"], ["Ilka Brandmore"]]) as unknown[][];
   expect(listed.map(([cell, , todo]) => [cell, todo])).toEqual([
     ["D2", expect.stringContaining("number")],
-    ["B2", "Is this Ilka Brandmore? Answer under Rows, or correct the name."],
+    ["B2", "Is this Ilka Brandmore? Answer in the sidebar, under Rows, or correct the name."],
   ]);
   expect(() => call("ROW_CHECK", sheet, "Leaps")).toThrow(
     "table is not one the add-on knows (Leaps)",

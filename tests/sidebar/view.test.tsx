@@ -15,8 +15,8 @@ test("the four views are buttons of a named navigation, the open one marked", ()
   expect(html.match(/aria-current/g)).toHaveLength(1);
 });
 
-test("the number of unused cells is told as words beside its figure", () => {
-  expect(words(shown({ view: "rows", rows }))).toContain(", 2 rows not used");
+test("the number of cells and names to check is told as words beside its figure", () => {
+  expect(words(shown({ view: "rows", rows }))).toContain(", 3 to check");
 });
 
 test("the squad lists everybody with word and reason, and the word is never only a colour", () => {

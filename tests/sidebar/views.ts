@@ -33,7 +33,7 @@ export const squad: SquadView = {
     line({ athlete: "Priya Tellander", word: "too few rows", dress: "unsure", rowsNotUsed: 0 }),
     line({ athlete: "<b>Kofi</b>", word: "rising", dress: "high" }),
   ],
-  rowsNotUsed: 7,
+  toLookAt: 7,
   cautions: ["Lift inside a rack with safeties."],
 };
 
@@ -126,7 +126,7 @@ export const rows: RowCheckView = {
       cell: "C12",
       rows: 4,
       near: ["Tomas Reyerson"],
-      toDo: "Is this Tomas Reyerson? Answer under Rows, or correct the name.",
+      toDo: "Is this Tomas Reyerson? Choose here, or correct the name in its cells.",
     },
   ],
 };

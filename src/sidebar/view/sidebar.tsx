@@ -66,7 +66,8 @@ export function Sidebar({
 }
 
 function Views({ state, dispatch }: { readonly state: State; readonly dispatch: Dispatch }) {
-  const unused = state.rows ? state.rows.problems.length : (state.squad?.rowsNotUsed ?? 0);
+  const { rows, squad } = state;
+  const toLookAt = rows ? rows.problems.length + rows.names.length : (squad?.toLookAt ?? 0);
   return (
     <nav class="views" aria-label={words.viewsName}>
       {order.map((view) => (
@@ -77,12 +78,12 @@ function Views({ state, dispatch }: { readonly state: State; readonly dispatch: 
           onClick={() => dispatch({ type: "chose view", view })}
         >
           {words.views[view]}
-          {view === "rows" && unused > 0 && (
+          {view === "rows" && toLookAt > 0 && (
             <>
               <span class="count" aria-hidden="true">
-                {unused}
+                {toLookAt}
               </span>
-              <span class="off">{`, ${words.rowsNotUsed(unused)}`}</span>
+              <span class="off">{`, ${words.toCheck(toLookAt)}`}</span>
             </>
           )}
         </button>

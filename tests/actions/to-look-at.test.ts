@@ -5,16 +5,19 @@ import { memoryWorkbook } from "./memory-workbook";
 
 const today = dayFromIso("2026-06-28")!;
 
-test("the squad counts as many rows not used as the Rows view lists, half-used ones among them", () => {
+test("the squad counts as much to look at as the Rows view lists: rows half used, and names not known", () => {
   const book = memoryWorkbook({
+    Athletes: [["athlete"], ["Tomas Reyerson"], ["Wren Castellow"]],
     Sets: [
       ["date", "athlete", "exercise", "set", "reps", "load kg", "speed m/s"],
       ["2026-05-12", "Tomas Reyerson", "back squat", 1, 5, 85, 0.54],
       ["2026-05-12", "Tomas Reyerson", "back squat", 2, 5, 85, 62],
       ["some day", "Tomas Reyerson", "back squat", 3, 5, 85, 0.53],
+      ["2026-05-14", "Tomas Reyersen", "back squat", 1, 5, 85, 0.53],
     ],
   });
-  const { problems } = rowCheck(book, today);
+  const { problems, names } = rowCheck(book, today);
   expect(problems.map(({ cell }) => cell).sort()).toEqual(["A4", "G3"]);
-  expect(squadView(book, today).rowsNotUsed).toBe(2);
+  expect(names.map(({ cell }) => cell)).toEqual(["B5"]);
+  expect(squadView(book, today).toLookAt).toBe(3);
 });
