@@ -1,0 +1,114 @@
+import { serveRequest } from "../../src/actions/requests";
+import { openServices, type ServicesHost } from "../faults/held-by-services";
+import { monday, smallClub, today } from "../faults/small-club";
+import { memoryWorkbook } from "./memory-workbook";
+
+jest.setTimeout(120_000);
+
+// What a tab of ours was to look like, as the workbook in memory was told, is what the platform shows.
+const asked = [
+  ["makeCleanTabs", { today }],
+  ["writeWeek", { today, monday, changes: [], athletes: null }],
+  ["writeSeason", { today }],
+] as const;
+const memory = memoryWorkbook(smallClub());
+type Dressed = { readonly headingRow: number; readonly widths: readonly number[] };
+type Told = {
+  readonly dressed: [string, Dressed][];
+  readonly offers: [string, string[]][];
+  readonly formats: [string, string][];
+  readonly warned: [string, string][];
+  readonly painted: [string, string][];
+};
+let told: Told;
+let host: ServicesHost;
+beforeAll(async () => {
+  host = await openServices();
+  // Twice: what stands there already is not put there again.
+  for (const [name, message] of [...asked, ...asked]) {
+    serveRequest(memory, name, message);
+    host.run(name, [message]);
+  }
+  told = memory.all() as Told;
+});
+afterAll(() => host.dispose());
+
+/** A place as the workbook in memory keeps it, tab by number or by name: "Sets", "A2:A". */
+function place(key: string): [tab: string, range: string] {
+  const [tab = "", ...range] = key.split("!");
+  const found = memory.tabs().find(({ id }) => String(id) === tab);
+  return [found?.name ?? tab, range.join("!")];
+}
+/** What was told of each tab, by its range; a range to the end of the tab, as the platform says it. */
+const toldByTab = <Part>(list: readonly [string, Part][]) =>
+  list.map(([key, part]): [string, string, Part] => {
+    const [tab, range] = place(key);
+    return [tab, range.replace(/:[A-Z]+$/, (end) => `${end}${host.tab(tab).getMaxRows()}`), part];
+  });
+const sorted = (list: readonly unknown[]) => list.map((one) => JSON.stringify(one)).sort();
+
+test("headings are bold and stay in view, columns are as wide, and the coach's tabs are left alone", () => {
+  const dressed = new Map(told.dressed.map(([key, dress]) => [place(key)[0], dress]));
+  expect(dressed.size).toBe(7);
+  for (const { name, frozenRows, columnWidths, cells } of host.workbook().tabs) {
+    const dress = dressed.get(name);
+    expect([name, frozenRows]).toEqual([name, dress?.headingRow ?? 0]);
+    if (!dress) expect([name, columnWidths]).toEqual([name, []]);
+    else {
+      const grid = host.engine.book.getSheetByName(name)!;
+      const widths = dress.widths.map((_, column) => grid.getColumnWidth(column));
+      expect([name, widths]).toEqual([name, dress.widths]);
+    }
+    const bold = cells.flatMap((row, i) => (row.some((cell) => cell?.style?.bold) ? [i + 1] : []));
+    expect([name, bold]).toEqual([name, dress ? [dress.headingRow] : []]);
+  }
+});
+
+test("drop-downs stand where they were to, each once, and take other values too", () => {
+  const lists = host.workbook().tabs.flatMap(({ name, validations }) =>
+    validations.map(({ range, values, refusesOthers }) => {
+      expect(refusesOthers).toBe(false);
+      return [name, range, values];
+    }),
+  );
+  expect(lists.length).toBeGreaterThan(5);
+  expect(sorted(lists)).toEqual(sorted(toldByTab(told.offers)));
+});
+
+test("headings warn before they are edited, each tab once, and nobody is shut out", () => {
+  const warnings = host.workbook().tabs.flatMap(({ name }) =>
+    host
+      .tab(name)
+      .getProtections("RANGE")
+      .map((one) => {
+        expect(one.isWarningOnly()).toBe(true);
+        return [name, one.getRange().getA1Notation(), one.getDescription()];
+      }),
+  );
+  expect(warnings.length).toBeGreaterThan(3);
+  expect(sorted(warnings)).toEqual(sorted(toldByTab(told.warned)));
+});
+
+test("days, numbers and texts are shown as they were to be, down to the end of the tab", () => {
+  const formats = toldByTab(told.formats);
+  expect(formats.length).toBeGreaterThan(15);
+  for (const [tab, range, pattern] of formats) {
+    const shown = new Set(host.tab(tab).getRange(range).getNumberFormats().flat());
+    expect([tab, range, [...shown]]).toEqual([tab, range, [pattern]]);
+  }
+});
+
+test("the one column a coach types into has its ground, and no other cell has one", () => {
+  expect(told.painted).toHaveLength(1);
+  const [[tab, range, colour] = ["", "", ""]] = toldByTab(told.painted);
+  const [column, fromRow] = range.split("!").map(Number) as [number, number];
+  const sheet = host.tab(tab);
+  const grounds = sheet.getRange(1, 1, sheet.getMaxRows(), sheet.getMaxColumns()).getBackgrounds();
+  const other = grounds.flatMap((row, i) =>
+    row.flatMap((ground, j) => {
+      const meant = j + 1 === column && i + 1 >= fromRow ? colour : "#ffffff";
+      return ground === meant ? [] : [`${i + 1},${j + 1}: ${ground}`];
+    }),
+  );
+  expect(other).toEqual([]);
+});
