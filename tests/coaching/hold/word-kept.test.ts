@@ -1,0 +1,73 @@
+import type { DirectedEvidence, StepEvidence } from "../../../src/coaching/hold/step-evidence";
+import { watchedSeason } from "../../../src/coaching/hold/watched-season";
+import { wordOfSeason } from "../../../src/coaching/hold/word-of-season";
+
+const limit = 10;
+const baseline = 6;
+const one = (total: number, recent: number): DirectedEvidence => ({
+  total,
+  recent,
+  byOnset: new Float64Array(20),
+  onset: 8,
+  stream: 0,
+});
+/** The word after the last of some sessions whose evidence for a fall and a rise is given. */
+const word = (evidence: readonly (readonly [fall: number, rise: number])[], recent = [-2, 2]) => {
+  const known: (StepEvidence | undefined)[] = [];
+  for (const [at, [fall, rise]] of evidence.entries()) {
+    known[baseline + 1 + at] = { low: one(fall, recent[0]!), high: one(rise, recent[1]!) };
+  }
+  const values = Array.from({ length: baseline + 1 + evidence.length }, (_, s) => s % 2);
+  const season = watchedSeason([{ values, squadError: 4 }], baseline, 30);
+  return wordOfSeason(season, limit, season.sessions - 1, known);
+};
+const falls = (...totals: number[]) => word(totals.map((total) => [total, 0])).word;
+const rises = (...totals: number[]) => word(totals.map((total) => [0, total])).word;
+
+test("a change is named at the limit, not before", () => {
+  expect([falls(4, 9.9), falls(4, 10)]).toEqual(["holding", "slipping"]);
+  expect([rises(4, 9.9), rises(4, 10)]).toEqual(["holding", "rising"]);
+});
+
+test("once named it is kept down to 0.7 of the limit, and not a step further", () => {
+  expect([falls(12, 8), falls(12, 7), falls(12, 6.9)]).toEqual(["slipping", "slipping", "holding"]);
+  expect([rises(12, 8), rises(12, 7), rises(12, 6.9)]).toEqual(["rising", "rising", "holding"]);
+});
+
+test("once dropped it must reach the limit again", () => {
+  expect(falls(12, 6, 8)).toBe("holding");
+  expect(falls(12, 6, 8, 10)).toBe("slipping");
+});
+
+test("evidence between the two limits that never reached the upper one names nothing", () => {
+  expect(falls(8, 8, 8, 8)).toBe("holding");
+});
+
+test("a fall that gave way to a rise is not named again while only the rise stood all along", () => {
+  // The fall was dropped; the rise never reached its limit.
+  expect(
+    word([
+      [12, 9],
+      [3, 9],
+    ]).word,
+  ).toBe("holding");
+  expect(
+    word([
+      [9, 12],
+      [9, 3],
+    ]).word,
+  ).toBe("holding");
+});
+
+test("latest rows back at the baseline name nothing, whatever the evidence before them", () => {
+  expect(word([[12, 0]], [-0.01, 0.01]).word).toBe("holding");
+});
+
+test("the onset told is that of the latest evidence", () => {
+  expect(
+    word([
+      [12, 0],
+      [8, 0],
+    ]),
+  ).toMatchObject({ word: "slipping", since: 8 });
+});
