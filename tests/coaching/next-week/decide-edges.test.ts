@@ -1,0 +1,140 @@
+import { rotation } from "../../../src/coaching/blocks/block";
+import { repsInReserve } from "../../../src/coaching/blocks/reps-in-reserve";
+import { stepAfter } from "../../../src/coaching/blocks/step-after";
+import { assistanceLoad } from "../../../src/coaching/next-week/assistance-load";
+import { dayBands } from "../../../src/coaching/next-week/day-bands";
+import { type DayPlan, decideToday } from "../../../src/coaching/next-week/decide-today";
+import { swapReasons } from "../../../src/coaching/next-week/line-reasons";
+import { outlook } from "../../../src/coaching/next-week/outlook";
+import { usualRules } from "../../../src/coaching/record/squad-rules";
+import { accept, refuse } from "../../../src/outcome";
+import { day, plates, session } from "./written-squad";
+
+const plan: DayPlan = {
+  plannedKg: 80,
+  setsLeft: 2,
+  usualSpeed: 0.64,
+  stepKg: 2.5,
+  usualDrop: 0.1,
+  gym: null,
+};
+const slow = { kind: "by eye", word: "slow" } as const;
+
+test("a squad without a device is told the load before the set, and no speed to keep", () => {
+  expect(decideToday({ kind: "nothing" }, { ...plan, usualSpeed: null })).toEqual(
+    accept({ kind: "before the set", keepsFrom: null, loadKg: 80 }),
+  );
+});
+
+test("a load, a step or a speed that cannot be is refused, whatever was seen", () => {
+  expect(decideToday(slow, { ...plan, plannedKg: 0 })).toEqual(
+    refuse("load-impossible", { loadKg: 0 }),
+  );
+  expect(decideToday({ kind: "nothing" }, { ...plan, stepKg: 0 })).toEqual(
+    refuse("step-impossible", { stepKg: 0 }),
+  );
+  expect(decideToday({ kind: "speeds", sets: [[6]] }, plan)).toEqual(
+    refuse("speed-impossible", { speed: 6 }),
+  );
+});
+
+test("nothing under the empty bar, or under the first step, can be lifted instead", () => {
+  const gym = { plates, barKg: 20 };
+  expect(decideToday(slow, { ...plan, plannedKg: 20, gym })).toMatchObject({
+    ok: false,
+    refusal: { code: "load-under-bar", facts: { barKg: 20 } },
+  });
+  expect(decideToday(slow, { ...plan, plannedKg: 10, stepKg: 20 })).toEqual(
+    refuse("step-too-large", { stepKg: 20, loadKg: 10 }),
+  );
+});
+
+test("the gym's plates decide what lighter is, and which stand on a side", () => {
+  // 10 % off 80 is 72; the nearest under it with these pairs on a 20 kg bar is 70: 25 a side.
+  const pairs = plates.filter(({ massKg }) => massKg >= 5);
+  expect(decideToday(slow, { ...plan, gym: { plates: pairs, barKg: 20 } })).toMatchObject({
+    value: { kind: "lighter", loadKg: 70, plates: [25], share: 0.125 },
+  });
+});
+
+test("bands for paper leave every speed in exactly one, and none where no lighter load is", () => {
+  // 10 % off 80 kg is 70, half of it 75, as whole steps of 2.5 kg.
+  expect(dayBands(80, 0.64, 2.5)).toEqual([
+    { from: 0.59, to: null, loadKg: 80, share: 0 },
+    { from: 0.54, to: 0.58, loadKg: 75, share: expect.closeTo(0.0625, 9) },
+    { from: 0.49, to: 0.53, loadKg: 70, share: expect.closeTo(0.125, 9) },
+    { from: null, to: 0.48, loadKg: null, share: 0 },
+  ]);
+  expect(dayBands(10, 0.64, 20)).toEqual([]);
+  // So slow a marker that no speed is written for it: nothing to band.
+  expect(dayBands(80, 0.04, 2.5)).toEqual([]);
+});
+
+test("strength that cannot be leaves no reserve to tell", () => {
+  for (const strengthKg of [0, -5, 501])
+    expect(repsInReserve(85, 5, strengthKg)).toEqual(refuse("strength-impossible", { strengthKg }));
+});
+
+test("after the last block the rotation begins anew, or stays where no load keeps a reserve", () => {
+  const last = { block: rotation[3]!, loadKg: 80, stepKg: 2.5, largestStep: 0.05, wanted: 0.025 };
+  // Three steps of 2.5 kg lead from 75 to 82.5: one step above where it was.
+  expect(stepAfter({ ...last, guardKg: null })).toMatchObject({
+    block: rotation[0],
+    loadKg: 75,
+  });
+  expect(stepAfter({ ...last, guardKg: 2 })).toEqual({ block: rotation[3], loadKg: 80 });
+});
+
+test("the weeks ahead tell a reserve only where there is a guard", () => {
+  const weeks = (guardKg: number | null) =>
+    outlook({
+      monday: day("2026-05-11"),
+      block: rotation[0]!,
+      loadKg: 80,
+      guardKg,
+      stepKg: 2.5,
+      largestStep: 0.05,
+      wanted: 0.025,
+      weeksHeld: 0,
+      firstTurn: true,
+      sessionsAWeek: 2,
+      holding: false,
+      races: [],
+      rules: usualRules,
+      weeks: 2,
+    }).map(({ reserve }) => reserve);
+  expect(weeks(null)).toEqual([null, null]);
+  // 80 of 100 kg is the chart's eight repetitions, three more than five.
+  expect(weeks(100)).toEqual([expect.closeTo(3, 9), expect.closeTo(3, 9)]);
+});
+
+test("assistance is read from that athlete's own later sets with a load, one leg apart from two", () => {
+  const set = (iso: string, exercise: string, loadKg: number | null, over = {}) => ({
+    ...session("Joss Whitterby", iso, { sets: 1, reps: 6, loadKg: 0, markerKg: 40 })[1]!,
+    exercise,
+    loadKg,
+    ...over,
+  });
+  const rows = [
+    set("2026-05-07", "leg press", 90),
+    set("2026-05-05", "leg press", 80),
+    set("2026-05-07", "single-leg press", 50),
+    set("2026-05-08", "leg press", null),
+    set("2026-05-08", "leg press", 60, { kind: "warm-up" }),
+    set("2026-05-08", "leg press", 200, { athlete: "Priya Tellander" }),
+    set("2026-05-12", "leg press", 100),
+  ];
+  const last = (exercise: string) =>
+    assistanceLoad(rows, "Joss Whitterby", exercise, day("2026-05-10"));
+  expect([last("leg press"), last("single-leg press, other leg")]).toEqual([90, 50]);
+  expect([last("plank"), last("back squat"), last("leg press, no weight")]).toEqual([
+    null,
+    null,
+    null,
+  ]);
+});
+
+test("a week without a session swaps nothing", () => {
+  const who = { mayDo: "full", not: null, limits: [], noJumps: false, site: "" } as const;
+  expect(swapReasons([], who)).toEqual([]);
+});
