@@ -8,7 +8,7 @@ const circle = (length: number) => [
   ...Array.from({ length: length - 1 }, (_, at) => [`=A${at + 1}+1`]),
 ];
 
-test("a formula of ours that is given its own cell is refused in a sentence, wherever it stands in the range", async () => {
+test("a formula that is given its own cell is refused in a sentence, wherever it stands in the range", async () => {
   const host = await opened({
     Sets: [
       ["Athlete", "Load", "=TOTAL(A1:C3)"],
@@ -18,7 +18,7 @@ test("a formula of ours that is given its own cell is refused in a sentence, whe
     Other: [["=TOTAL(Sets!A1:B3)"]],
   });
   const { tab, values, sentenceAt } = host;
-  expect(values("Sets").map((row) => row[2])).toEqual(["#ERROR!", "#ERROR!", 130]);
+  expect(values("Sets").map((row) => row[2])).toEqual(["#REF!", "#REF!", 130]);
   expect(values("Other")).toEqual([[130]]);
   const id = host.engine.book.getSheetByName("Sets")!.getSheetId();
   expect(sentenceAt(id, 0, 2)).toMatch(/^The formula stands in a range that it is given/);
@@ -28,24 +28,56 @@ test("a formula of ours that is given its own cell is refused in a sentence, whe
   expect(values("Sets")[0]![2]).toBe(130);
 });
 
-test.each([
-  ["a cell that names itself", [["=A1"]]],
-  ["two cells that name each other", [["=B1", "=A1"]]],
-  ["our formulas that name each other", [["=ECHO(B1)", "=ECHO(A1)"]]],
-  ["a sum over its own column", [["=SUM(A:A)"], [1], [2]]],
-  ["a circle of 3,000 cells", circle(3000)],
-  ["a circle through an array's result", [["=COUNT_TO(C1,1)", "", "=ROWS(A1:A5)"]]],
-])("%s: calculating ends, and every cell holds a value or an error", async (_, rows) => {
+const circles: readonly (readonly [string, readonly (readonly unknown[])[], string])[] = [
+  ["a cell that names itself", [["=A1"]], "The formula stands in a range"],
+  ["two cells that name each other", [["=B1", "=A1"]], "This formula rests on its own result"],
+  ["our formulas that name each other", [["=ECHO(B1)", "=ECHO(A1)"]], "This formula rests on"],
+  ["a sum over its own column", [["=SUM(A:A)"], [1], [2]], "The formula stands in a range"],
+  ["a circle of 3,000 cells", circle(3000), "This formula rests on its own result"],
+];
+
+test.each(circles)("%s: no figure is made up, and it is said why", async (_, rows, said) => {
   // Without an end the host would say so after two minutes, past this test's own patience.
-  const host = await opened({
-    Sets: rows.map((row) => row.map((one) => (one === "" ? null : one))),
+  const host = await opened({ Sets: rows });
+  const id = host.engine.book.getSheetByName("Sets")!.getSheetId();
+  rows.forEach((line, row) => {
+    line.forEach((cell, column) => {
+      if (typeof cell !== "string") return;
+      expect(host.values("Sets")[row]![column]).toBe("#REF!");
+      expect(host.sentenceAt(id, row, column)).toMatch(said);
+    });
   });
-  for (const value of host.values("Sets").flat()) {
-    expect(["string", "number"]).toContain(typeof value);
-    if (typeof value === "number") expect(Number.isFinite(value)).toBe(true);
-  }
   // The workbook is still worked with: a cell beside the circle is calculated.
   host.write("Sets", "H1", [["=2+3"]]);
   await host.settled();
   expect(host.values("Sets")[0]![7]).toBe(5);
+});
+
+test("what rests on a circle is an error, what does not is calculated, and one change mends them all", async () => {
+  const host = await opened({
+    Sets: [
+      ["=B1+1", "=C1+1", "=A1+1", "=C1*2", "=ECHO(C1)", "=F2+1"],
+      [null, null, null, null, null, 4],
+    ],
+  });
+  const id = host.engine.book.getSheetByName("Sets")!.getSheetId();
+  expect(host.values("Sets")[0]).toEqual(["#REF!", "#REF!", "#REF!", "#REF!", "#REF!", 5]);
+  expect(host.sentenceAt(id, 0, 3)).toBeUndefined();
+  host.write("Sets", "B1", [[10]]);
+  await host.settled();
+  expect(host.values("Sets")[0]).toEqual([11, 10, 12, 24, 12, 5]);
+  expect(host.sentenceAt(id, 0, 0)).toBeUndefined();
+  // And a change makes one anew.
+  host.write("Sets", "B1", [["=D1"]]);
+  await host.settled();
+  expect(host.values("Sets")[0]).toEqual(["#REF!", "#REF!", "#REF!", "#REF!", "#REF!", 5]);
+  expect(host.sentenceAt(id, 0, 3)).toMatch(/^This formula rests on its own result/);
+});
+
+test("a circle through an array's result ends, every cell a figure or an error", async () => {
+  const host = await opened({ Sets: [["=COUNT_TO(C1,1)", null, "=ROWS(A1:A5)"]] });
+  for (const value of host.values("Sets").flat()) {
+    expect(["string", "number"]).toContain(typeof value);
+    if (typeof value === "number") expect(Number.isFinite(value)).toBe(true);
+  }
 });

@@ -17,7 +17,6 @@ import { IDescriptionService } from "@univerjs/sheets-formula";
 import { messageOf } from "../message-of";
 import { ArgumentError, argument } from "./argument";
 import type { DeclaredFunction } from "./declared-functions";
-import { refuseOwnCell } from "./own-cell";
 import type { RangeCache } from "./range-cache";
 import { resultObject } from "./result-object";
 import type { Sentences } from "./sentences";
@@ -73,7 +72,6 @@ export function registerCustomFunctions(
           refuseVolatile(formulaAt(this.unitId ?? "", tabId, row, column), custom);
           cache.startCall();
           const args = variants.map((variant) => argument(variant, cache));
-          refuseOwnCell(variants, tabId, row, column);
           const result = call(name, args);
           sentences.clear(tabId, row, column);
           return resultObject(result);

@@ -14,6 +14,7 @@ import "@univerjs/sheets-formula/facade";
 import "@univerjs/sheets-numfmt/facade";
 import type { WorkbookData } from "../workbook-data";
 import { CalculationState } from "./calculation-state";
+import { refuseCircles } from "./circles";
 import { addConditionalFormats } from "./conditional-formats";
 import { registerCustomFunctions } from "./custom-functions";
 import type { DeclaredFunction } from "./declared-functions";
@@ -55,6 +56,7 @@ export function gridEngine(given: {
   const cache = new RangeCache(plainTabs(given.workbook));
   // Services of the formula plug-in exist only once a workbook does; calculation starts later.
   registerCustomFunctions(injector, given.declared, given.call, sentences, cache);
+  refuseCircles(injector, sentences);
   passPlainTabsBy(injector, (tabId) => cache.isPlain(tabId));
   const formula = api.getFormula();
   const calculation = new CalculationState(api);

@@ -1,0 +1,73 @@
+import type { Injector } from "@univerjs/core";
+import {
+  ErrorType,
+  ErrorValueObject,
+  IDependencyManagerService,
+  IFormulaDependencyGenerator,
+  IFormulaRuntimeService,
+  Interpreter,
+} from "@univerjs/engine-formula";
+import { localFormulas } from "../../words/local-formulas";
+import { knots } from "./knots";
+import type { Sentences } from "./sentences";
+
+type Formula = {
+  readonly treeId: number;
+  readonly subUnitId: string;
+  readonly row: number;
+  readonly column: number;
+  readonly toRTreeItem: () => never;
+};
+
+/** What the library keeps to itself here: whether formulas about to be calculated go round in a circle. */
+type Inside = { _checkIsCycleDependency: (formulas: readonly Formula[]) => boolean };
+
+const saidHere: ReadonlySet<string | undefined> = new Set([
+  localFormulas.circle,
+  localFormulas.ownCell,
+]);
+
+/**
+ * Refuses formulas that rest on their own results, by a range with their own cell or over one another. The grid library would calculate
+ * each once, in an order nobody chose, and show what came out as if it were a figure. As in the online
+ * sheet each of them holds #REF! instead, and what rests on them an error.
+ */
+export function refuseCircles(injector: Injector, sentences: Sentences): void {
+  const generator = injector.get(IFormulaDependencyGenerator) as unknown as Inside;
+  const dependencies = injector.get(IDependencyManagerService);
+  const runtime = injector.get(IFormulaRuntimeService);
+  const interpreter = injector.get(Interpreter);
+  const place = (tabId: string, row: number, column: number) => `${tabId}|${row}|${column}`;
+  let inCircle: ReadonlySet<string> = new Set();
+
+  const isCircle = generator._checkIsCycleDependency.bind(generator);
+  generator._checkIsCycleDependency = (formulas) => {
+    const any = isCircle(formulas);
+    const next = any ? formulas.map((one) => dependencies.searchDependency(one.toRTreeItem())) : [];
+    const names = formulas.map(({ treeId }) => treeId);
+    const circling = new Set(any ? knots(names, next).flat() : []);
+    const places = new Set<string>();
+    formulas.forEach(({ treeId, subUnitId, row, column }, at) => {
+      if (circling.has(treeId)) {
+        places.add(place(subUnitId, row, column));
+        const itself = next[at]!.has(treeId);
+        const sentence = itself ? localFormulas.ownCell : localFormulas.circle;
+        sentences.set(subUnitId, row, column, sentence);
+      } else if (saidHere.has(sentences.get(subUnitId, row, column))) {
+        sentences.clear(subUnitId, row, column);
+      }
+    });
+    inCircle = places;
+    return any;
+  };
+
+  const refused = () =>
+    inCircle.size > 0 &&
+    inCircle.has(place(runtime.currentSubUnitId, runtime.currentRow, runtime.currentColumn));
+  const execute = interpreter.execute.bind(interpreter);
+  interpreter.execute = (node) =>
+    refused() ? ErrorValueObject.create(ErrorType.REF) : execute(node);
+  const executeAsync = interpreter.executeAsync.bind(interpreter);
+  interpreter.executeAsync = async (node) =>
+    refused() ? ErrorValueObject.create(ErrorType.REF) : executeAsync(node);
+}
