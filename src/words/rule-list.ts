@@ -20,7 +20,7 @@ export function listedRules(
   });
 }
 
-/** "20 %, usual 10 %, allowed 2–33 %": the value in force first; the usual is named when it differs. */
+/** "20 %, set by you; usual 10, allowed 2–33 %": the value in force first; the usual is named when it differs. */
 export function ruleWords({ unit, usual, least, most }: RuleDefinition, now: number): string {
   const bare = (value: number) => (unit === "fraction" ? percent(value) : String(value));
   const of = unit === "fraction" ? " %" : unit === "1 for yes" ? "" : ` ${unit}`;
