@@ -36,6 +36,7 @@ export async function builtIn(
   empty?.dispose();
   const asked = builtInFormulas(rows, figure);
   const memory = new PeakMemory();
+  const { heapTotal, heapUsed } = process.memoryUsage();
   const held = await memory.start();
   let host: Awaited<ReturnType<typeof open>> | undefined;
   try {
@@ -45,7 +46,7 @@ export async function builtIn(
         ...asked.tabs.map(({ name, cells }) => local.plainTab(name, cells)),
       ]);
     });
-    const peakBytes = memory.peak() - held;
+    const peakBytes = Math.max(0, memory.peak() - held);
     const warm = await timeOf(async () => {
       host?.write("Sets", "G2", [[rows.cells[1]?.[place.rep]]]);
       await host?.settled();
@@ -57,6 +58,7 @@ export async function builtIn(
       firstMs: first - alone,
       warmMs: warm,
       peakBytes,
+      freeBytes: heapTotal - heapUsed,
       copies: peakBytes / rowBytes,
       apart: furthestApart(plain[figure](rows), figures),
     };

@@ -1,12 +1,13 @@
 import { cpus, loadavg } from "node:os";
 import type { FigureName } from "./figures";
 import type { Found } from "./found";
+import { growth } from "./growth";
 import { inChild } from "./in-child";
 import { measureOne } from "./measure-one";
 import { oneAgainstForty } from "./one-against-forty";
 import { sizeTable } from "./size-table";
 import { squadViewTime } from "./squad-view-time";
-import { growth, verdict } from "./summary";
+import { verdict } from "./verdict";
 
 /**
  * The product's formulas beside a loop, bare passes, a database, a data frame and the spreadsheet's

@@ -1,23 +1,17 @@
 import { builtIn } from "./built-in";
-import { builtInName, contenders, type Timed } from "./contenders";
+import { builtInName, contenders } from "./contenders";
 import { type FigureName, furthestApart } from "./figures";
 import type { Measured } from "./measured";
 import { PeakMemory } from "./peak-memory";
-import { type SetRows, setRows } from "./set-rows";
+import { setRows } from "./set-rows";
 import { timeOf } from "./time-of";
 
 const collect = () => (globalThis as { gc?: () => void }).gc?.();
 
 /** Further runs after the first: enough for the engine to compile what runs often, and no more. */
-const runs = { least: 2, most: 50, untilMs: 2_000 } as const;
+const runs = { least: 2, most: 50, untilMs: 1_500 } as const;
 
-/** A formula is handed its rows anew with every call: lists, rows and dates; one seen could be remembered. */
-const anew = (rows: SetRows): SetRows => ({
-  ...rows,
-  cells: rows.cells.map((row) =>
-    row.map((cell) => (cell instanceof Date ? new Date(cell.getTime()) : cell)),
-  ),
-});
+const settleMs = 200;
 
 /** Times one contender at one figure over so many rows; meant for a process of its own. */
 export async function measureOne(
@@ -34,28 +28,32 @@ export async function measureOne(
   const contender = contenders[name];
   if (contender === undefined) throw new Error(`${name} is no contender`);
 
-  const ready = async () => contender(anew(rows), figure);
+  const timed = await contender(rows, figure);
   const memory = new PeakMemory();
-  let given = await ready();
+  // What was let go is given back some time after the sweep; until then it would hide what is taken.
   collect();
+  await new Promise((done) => setTimeout(done, settleMs));
+  collect();
+  const { heapTotal, heapUsed } = process.memoryUsage();
   const held = await memory.start();
-  const firstMs = await timeOf(given.run);
+  const firstMs = await timeOf(timed.run);
   const peakBytes = Math.max(0, memory.peak() - held);
   await memory.stop();
   // Memory is not swept between the runs by force: that throws away what the engine has compiled.
   let warmMs = Number.POSITIVE_INFINITY;
   let spent = 0;
   for (let run = 0; run < runs.least || (run < runs.most && spent < runs.untilMs); run++) {
-    given = await ready();
-    const ms = await timeOf(given.run);
+    timed.before?.();
+    const ms = await timeOf(timed.run);
     spent += ms;
     warmMs = Math.min(warmMs, ms);
   }
-  const check = given.check?.();
+  const check = timed.check?.();
   return {
     firstMs,
     warmMs,
     peakBytes,
+    freeBytes: heapTotal - heapUsed,
     copies: peakBytes / rowBytes,
     apart: check ? furthestApart(check.byHand, check.found) : null,
   };

@@ -6,6 +6,8 @@ export type Measured = {
   /** Most memory held during the first run beyond what was held before it, and that as copies of the rows. */
   readonly peakBytes: number;
   readonly copies: number;
+  /** What the engine kept free before it and may have used without taking more. */
+  readonly freeBytes: number;
   /** Largest difference from the same figures by hand; null where there are none. */
   readonly apart: number | null;
 };

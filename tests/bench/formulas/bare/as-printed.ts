@@ -1,7 +1,8 @@
 import { baselineSessions } from "../figures";
 import type { SetRows } from "../set-rows";
 import { daySums } from "./day-sums";
-import { assumed, driftingLine, nestedLine, squadSpread, surer, zeroLoad } from "./steadied-line";
+import { squadSpread, zeroLoad } from "./squad-knowledge";
+import { assumed, driftingLine, nestedLine, surer } from "./steadied-line";
 
 const halfLifeDays = 42;
 const leastRecency = 0.1;
