@@ -23,6 +23,9 @@ const meant: { readonly [Request in RequestName]?: string } = {
   writeDiaryAnswer: "Diary 2,6",
 };
 
+/** The coach's cells that a request is there to change. */
+export const meantCells = (request: RequestName) => [meant[request] ?? []].flat();
+
 /** Asks three times, the workbook closed and opened before and after; all that was said and left. */
 async function asked(open: (club: Club) => Promise<HeldWorkbook>, scenario: Scenario) {
   const book = await open(club);

@@ -5,9 +5,11 @@ import { memoryWorkbook } from "./memory-workbook";
 import { sampleClub } from "./sample-club";
 import { cellTexts } from "./what-stands";
 
-/** The platform reads a typed day or time as one. */
+/** The platform reads a typed day, time or number as one, and text as text behind an apostrophe. */
 function read(cell: Typed): unknown {
   if (typeof cell === "object") return cell.value;
+  if (/^-?\d+(\.\d+)?$/.test(String(cell))) return Number(cell);
+  if (String(cell).startsWith("'")) return String(cell).slice(1);
   const day = /^(\d{4})-(\d\d)-(\d\d)$/.exec(String(cell))?.slice(1).map(Number);
   if (day) return new Date(day[0]!, day[1]! - 1, day[2]);
   const time = /^(\d\d):(\d\d)$/.exec(String(cell))?.slice(1).map(Number);
