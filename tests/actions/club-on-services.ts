@@ -2,29 +2,14 @@ import { join } from "node:path";
 import type { Done } from "../../src/actions/messages";
 import { readCsvFolder } from "../../src/local-host/files/read-csv-folder";
 import type { WorkbookData } from "../../src/local-host/workbook-data";
-import { heldBy, openServices, type ServicesHost } from "../faults/held-by-services";
+import { heldBy, openServices } from "../faults/held-by-services";
 import { local } from "../local-host/built";
 import type { Club, HeldWorkbook, Typed } from "./held-workbook";
 import { cellTexts } from "./what-stands";
 
-const open = new Set<ServicesHost>();
-// A test that failed leaves its workbook open, and an open one keeps the run from ending.
-afterAll(() => open.forEach(closed));
-
-async function opened(workbook: WorkbookData): Promise<ServicesHost> {
-  const host = await openServices(workbook);
-  open.add(host);
-  return host;
-}
-
-function closed(host: ServicesHost): void {
-  open.delete(host);
-  host.dispose();
-}
-
 /** A club, or without one the sample, behind the built script and the platform's services, as strict as they are. */
 export async function clubOnServices(club?: Club): Promise<HeldWorkbook> {
-  let host = await opened(club ? emptyTabs(club) : sample());
+  let host = await openServices(club ? emptyTabs(club) : sample());
   for (const [name, rows] of Object.entries(club?.tabs ?? {})) {
     const width = Math.max(...rows.map((row) => row.length));
     host
@@ -65,10 +50,10 @@ export async function clubOnServices(club?: Club): Promise<HeldWorkbook> {
       const left = host.workbook();
       const properties = { ...left.properties };
       for (const key of spoilt.splice(0)) properties[key] = "3 parts";
-      closed(host);
-      host = await opened({ ...left, properties });
+      host.dispose();
+      host = await openServices({ ...left, properties });
     },
-    close: () => closed(host),
+    close: () => host.dispose(),
   };
 }
 

@@ -1,8 +1,10 @@
-import { requests } from "../../src/actions/requests";
+import { type RequestName, requests, serveRequest } from "../../src/actions/requests";
 import { menuFunctions } from "../../src/actions/server-functions";
 import { cellsOf, openServices } from "../faults/held-by-services";
+import { smallClub } from "../faults/small-club";
 import { looking, scenarios } from "../faults/writing-actions";
 import { isAnswer } from "./both-hosts-contract";
+import { memoryWorkbook } from "./memory-workbook";
 
 jest.setTimeout(60_000);
 
@@ -18,6 +20,21 @@ test("requests about what is remembered come in pairs, one that takes back what 
   const about = (verb: string) =>
     new Set(answers.flatMap((name) => (name.startsWith(verb) ? name.slice(verb.length) : [])));
   expect([...about("forget")].sort()).toEqual([...about("answer"), "Damaged"].sort());
+});
+
+test("a message with more in it than is asked for is refused by both hosts, whatever the request", async () => {
+  const book = memoryWorkbook(smallClub());
+  const host = await openServices();
+  const ways = [
+    (name: RequestName) => serveRequest(book, name, { more: 1 }),
+    (name: RequestName) => host.run(name, [{ more: 1 }]),
+  ];
+  const before = [book.all(), host.workbook()];
+  for (const name of Object.keys(requests) as RequestName[]) {
+    for (const way of ways) expect(() => way(name)).toThrow(/^The sidebar sent .+ cannot be right/);
+  }
+  expect([book.all(), host.workbook()]).toEqual(before);
+  host.dispose();
 });
 
 test("of what the menu calls, only highlighting writes, and it leaves what the sidebar's does", async () => {

@@ -24,8 +24,20 @@ function firstState(): WorkbookData {
 
 /** The small club behind the built script and the platform's services, as they were left. */
 export async function openServices(left: WorkbookData = firstState()): Promise<ServicesHost> {
-  return local.openHost({ workbook: left, bundleSource, files: {} });
+  const host = await local.openHost({ workbook: left, bundleSource, files: {} });
+  const dispose = () => {
+    open.delete(dispose);
+    host.dispose();
+  };
+  open.add(dispose);
+  return { ...host, dispose };
 }
+
+/** A test that failed leaves its workbook open, and an open one keeps the run from ending. */
+const open = new Set<() => void>();
+afterAll(() => {
+  for (const dispose of open) dispose();
+});
 
 /** A host as the scenarios hold one; what is to be spoilt is only noted. */
 export function heldBy(host: ServicesHost, spoilt: string[]): Held {
