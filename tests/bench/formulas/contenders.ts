@@ -4,7 +4,7 @@ import { plain, touchEveryCell } from "./bare/plain";
 import { dataFrame } from "./data-frame";
 import { Database } from "./database";
 import { type FigureName, recentSessions } from "./figures";
-import { formulas, sessionsNow } from "./product";
+import { byHandAsPrinted, formulas } from "./product";
 import type { SetRows } from "./set-rows";
 
 /** One way to a figure, made ready for some rows: what is timed, and what its last run is held against. */
@@ -83,12 +83,7 @@ export const contenders: Readonly<Record<string, Contender>> = {
       () => run(cells, rows),
       (printed) => ({
         found: figures(printed),
-        byHand:
-          figure === "line"
-            ? slopesAsPrinted(rows)
-            : figure === "hold"
-              ? changesAsPrinted(rows, sessionsNow(printed))
-              : plain[figure](rows),
+        byHand: byHandAsPrinted[figure](rows, printed),
       }),
     );
     const before = () => {

@@ -13,13 +13,17 @@ export const figureWords: Readonly<Record<FigureName, string>> = {
 export const baselineSessions = 6;
 export const recentSessions = 4;
 
-/** Largest difference between two lists of figures; NaN when one has other rows or no number. */
+/** Stands for figures that cannot be compared: other rows, or no number. */
+const incomparable = Number.MAX_VALUE;
+
+/** Largest difference between two lists of figures. */
 export function furthestApart(one: ArrayLike<number>, other: ArrayLike<number>): number {
-  if (one.length !== other.length) return Number.NaN;
+  if (one.length !== other.length) return incomparable;
   let most = 0;
   for (let at = 0; at < one.length; at++) {
     const off = Math.abs((one[at] as number) - (other[at] as number));
-    if (!(off <= most)) most = off;
+    if (!Number.isFinite(off)) return incomparable;
+    most = Math.max(most, off);
   }
   return most;
 }

@@ -6,6 +6,4 @@ export type Found = Measured & {
   readonly contender: string;
   readonly figure: FigureName;
   readonly rows: number;
-  /** Warm time of the bare pass for the same plain figure, ms. */
-  readonly bareMs: number;
 };

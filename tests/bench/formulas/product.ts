@@ -1,5 +1,7 @@
 import { catalogue } from "../../../src/catalogue";
 import type { Cells } from "../../../src/rows/cells";
+import { changesAsPrinted, slopesAsPrinted } from "./bare/as-printed";
+import { plain } from "./bare/plain";
 import { type FigureName, recentSessions } from "./figures";
 import { lift, place, reps, type SetRows } from "./set-rows";
 
@@ -54,8 +56,18 @@ export const formulas: Readonly<Record<FigureName, Formula>> = {
 };
 
 /** How many sessions SEASON_HOLD says "now" is: the last four, or all since a change. */
-export const sessionsNow = (printed: Printed): readonly number[] =>
+const sessionsNow = (printed: Printed): readonly number[] =>
   printed.map(([, , , , why]) => {
     const [, sessions] = /(\d+) sessions? against/.exec(`${why}`) ?? [];
     return sessions === undefined ? recentSessions : Number(sessions);
   });
+
+/** What each formula prints, by a hand-written pass over the same rows. */
+export const byHandAsPrinted: Readonly<
+  Record<FigureName, (rows: SetRows, printed: Printed) => ArrayLike<number>>
+> = {
+  loss: plain.loss,
+  setToSet: plain.setToSet,
+  line: slopesAsPrinted,
+  hold: (rows, printed) => changesAsPrinted(rows, sessionsNow(printed)),
+};

@@ -25,16 +25,17 @@ const words = (name: string) => `  ${name}`.padEnd(28);
 /** Measures all contenders over so many rows, one process each, and prints a row for each. */
 export function sizeTable(rows: number): readonly Found[] {
   const found: Found[] = [];
-  const touch = measured(touchName, "loss", rows) as Measured;
+  const touch = measured(touchName, "loss", rows);
   console.log(
     `\n${`${rows} set rows`.padEnd(28)}${["warm ms", "first ms", "× bare", "peak MB", "copies", "apart"].map((one) => one.padStart(11)).join("")}`,
   );
   for (const figure of figureNames) {
-    const bare = measured(bareName, figure, rows) as Measured;
+    const bare = measured(bareName, figure, rows);
+    const bareMs = bare && "warmMs" in bare ? bare.warmMs : Number.NaN;
     console.log(figureWords[figure]);
-    const add = (contender: string, one: Measured | null, limitS = longestS) => {
-      console.log(row(contender, one, bare.warmMs, limitS));
-      if (one) found.push({ ...one, contender, figure, rows, bareMs: bare.warmMs });
+    const add = (contender: string, one: ReturnType<typeof measured>, limitS = longestS) => {
+      console.log(row(contender, one, bareMs, limitS));
+      if (one && "warmMs" in one) found.push({ ...one, contender, figure, rows });
     };
     add(touchName, touch);
     add(bareName, bare);
@@ -56,17 +57,29 @@ export function sizeTable(rows: number): readonly Found[] {
   return found;
 }
 
+/** Null past the time limit. One that fails is named, and the others go on. */
 function measured(
   name: string,
   figure: FigureName,
   rows: number,
   limitS = longestS,
-): Measured | null {
-  const line = inChild(["--part", "one", name, figure, rows], limitS);
-  return line === null ? null : (JSON.parse(line) as Measured);
+): Measured | null | Error {
+  try {
+    const line = inChild(["--part", "one", name, figure, rows], limitS);
+    return line === null ? null : (JSON.parse(line) as Measured);
+  } catch (failure) {
+    process.exitCode = 1;
+    return failure as Error;
+  }
 }
 
-function row(name: string, one: Measured | null, bareMs: number, limitS: number): string {
+function row(
+  name: string,
+  one: ReturnType<typeof measured>,
+  bareMs: number,
+  limitS: number,
+): string {
+  if (one instanceof Error) return `${words(name)}failed: ${one.message}`;
   if (one === null) {
     const least = (1000 * limitS) / bareMs;
     return `${words(name)}over ${limitS} s, over ${least.toFixed(0)} × bare by the clock`;
