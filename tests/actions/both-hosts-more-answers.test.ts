@@ -76,8 +76,8 @@ const answers: readonly Scenario[] = [
       request: "forgetDamaged" as const,
       prepare: (held: Held) => {
         const changes = [{ athlete: tomas, sets: 3 }];
-        held.ask("writeWeek", { today, monday, changes, athletes: null });
-        held.ask("writeSeason", { today });
+        if (what === "season") held.ask("writeSeason", { today });
+        else held.ask("writeWeek", { today, monday, changes, athletes: null });
         held.damage(what);
       },
       message: () => ({ what }),
