@@ -50,6 +50,9 @@ async function typeOver(tab: string, cell: string, text: string): Promise<void> 
   await page.keyboard.press("Enter");
 }
 
+const openTab = () =>
+  page.evaluate(() => globalThis.holdline!.engine.book.getActiveSheet().getSheetName());
+
 test("a marker set that was mistyped is put right: Tomas's word and its highlight follow, and Undo brings both back", async () => {
   const { row, word, lastSession } = await tomas();
   expect([word, lastSession]).toEqual(["slipping", "23 Jun: below usual"]);
@@ -67,8 +70,10 @@ test("a marker set that was mistyped is put right: Tomas's word and its highligh
   expect(await tomas()).toEqual({ row, word: "holding", lastSession: "23 Jun: as usual" });
   expect([await ground(`C${row}`), await ground(`J${row}`)]).toEqual(["bare", "bare"]);
 
-  await clickCell(page, "Sets", "B2");
+  // Taken back from the squad, the changed row comes into sight.
+  await clickCell(page, "Squad", "B6");
   await page.getByRole("button", { name: "Undo" }).click();
+  await until(async () => (await openTab()) === "Sets");
   await until(async () => (await tomas()).word === "slipping");
   expect(await tomas()).toEqual({ row, word, lastSession });
   expect([await ground(`C${row}`), await ground(`J${row}`)]).toEqual([

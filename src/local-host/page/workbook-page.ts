@@ -14,6 +14,7 @@ import { requests } from "./requests";
 import { scriptRealm } from "./script-realm";
 import { sidebarFrame } from "./sidebar-frame";
 import { toolBar } from "./tool-bar";
+import { undoInSight } from "./undo-in-sight";
 
 /** The workbook in the grid, the add-on's menu above it and its sidebar beside it. */
 export async function workbookPage(
@@ -60,6 +61,7 @@ export async function workbookPage(
     messages.put(`note ${index}`, { text });
   });
   refusedCells(host, messages);
+  undoInSight(host);
   protectedCells(host, messages);
   await host.settled();
   const kept = keptState(host, place, state, messages);
