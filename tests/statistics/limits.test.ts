@@ -1,4 +1,5 @@
 import { jStat } from "jstat";
+import { normalQuantile } from "../../src/statistics/distributions";
 import { normalDeviate, studentLimit } from "../../src/statistics/limits";
 
 /**
@@ -30,6 +31,7 @@ test.each([
 ])("normal deviate with a share of %d below", (share, printed) => {
   expect(Math.abs(normalDeviate(share) - printed)).toBeLessThanOrEqual(0.0005);
   expect(normalDeviate(1 - share)).toBeCloseTo(-normalDeviate(share), 9);
+  expect(normalQuantile(share)).toEqual({ ok: true, value: normalDeviate(share) });
 });
 
 test("the share outside the limit is the one asked for, parts of degrees included", () => {

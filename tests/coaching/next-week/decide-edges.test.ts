@@ -38,6 +38,16 @@ test("a load, a step or a speed that cannot be is refused, whatever was seen", (
   );
 });
 
+test("a mean midway between two hundredths counts as the faster one, as a coach would round it", () => {
+  // 0.58 and 0.59 are 0.585: 0.59, 0.05 under usual, which keeps the plan; 0.58 would not.
+  expect(decideToday({ kind: "speeds", sets: [[0.58, 0.59]] }, plan)).toMatchObject({
+    value: { kind: "as planned" },
+  });
+  expect(decideToday({ kind: "speeds", sets: [[0.58, 0.58]] }, plan)).toMatchObject({
+    value: { kind: "lighter", loadKg: 75 },
+  });
+});
+
 test("nothing under the empty bar, or under the first step, can be lifted instead", () => {
   const gym = { plates, barKg: 20 };
   expect(decideToday(slow, { ...plan, plannedKg: 20, gym })).toMatchObject({

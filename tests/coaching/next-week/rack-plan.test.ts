@@ -40,6 +40,7 @@ test("three lifters at one rack: counted by hand", () => {
     "Tomas Reyerson",
   ]);
   expect(plan.moves).toBe(10);
+  expect(plan.racks.map(({ moves }) => moves)).toEqual([10]);
   expect(plan.minutes).toBe(27);
 });
 

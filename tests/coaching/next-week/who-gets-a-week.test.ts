@@ -1,3 +1,4 @@
+import { mostReps } from "../../../src/coaching/blocks/repetition-load";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
 import type { LineChange } from "../../../src/coaching/next-week/proposed-line";
 import type { AvailabilitySpell } from "../../../src/coaching/record/availability-spell";
@@ -118,6 +119,42 @@ test("a day chosen by hand moves the first session, and the second stays two day
 test("a load by hand is kept, and takes no step by session from it", () => {
   const [one] = line({}, { change: { loadKg: 60, sets: 2 } }).sessions;
   expect(one).toMatchObject({ loadKg: 60, sets: 2, otherwise: null });
+});
+
+test("a session tells its repetitions in reserve by the guard, and none for another exercise", () => {
+  const guarded = (change: LineChange = {}) =>
+    line({}, { state: state(name, { strengthLowKg: 110 }), change }).sessions[0]!;
+  const one = guarded();
+  expect(one.reserve).toBeCloseTo(mostReps(one.loadKg / 110) - one.reps, 9);
+  expect(guarded({ noRack: true }).reserve).toBeNull();
+  expect(line().sessions[0]!.reserve).not.toBeNull();
+});
+
+test("soreness and a day well below usual halve the contacts; above usual is said and adds nothing", () => {
+  const stated = (over: Parameters<typeof state>[1]) => line({}, { state: state(name, over) });
+  const usual = stated({}).sessions[0]!.contacts;
+  expect(usual).toBeGreaterThan(0);
+  expect(stated({ lastWord: "well below usual" }).sessions[0]!.contacts).toBe(usual / 2);
+  expect(stated({ lastWord: "below usual" }).sessions[0]!.contacts).toBe(usual);
+  const above = stated({ lastWord: "above usual" });
+  expect(above.sessions[0]!.contacts).toBe(usual);
+  expect(above.reasons.map(({ code }) => code)).toContain("above-usual");
+  expect(stated({}).reasons.map(({ code }) => code)).not.toContain("above-usual");
+});
+
+test("a line is put before the coach for whatever was not as it should be, and only then", () => {
+  const odd = (over: Parameters<typeof state>[1], rows = {}) =>
+    line(rows, { state: state(name, over) }).odd;
+  const unmoved = lifted.map((set) => ({ ...set, movedWell: null }));
+  expect(odd({})).toBe(false);
+  expect([
+    odd({ word: "slipping" }),
+    odd({ lastWord: "well below usual" }),
+    odd({ soreness: { day: monday - 1, value: 7 } }),
+    odd({}, { sets: unmoved }),
+    odd({}, { availability: [spell({})] }),
+    odd({}, { sets: lifted.filter((set) => set.day < day("2026-05-01")) }),
+  ]).toEqual(Array(6).fill(true));
 });
 
 test("hours to the next race are counted from the session's start, a race without a time from midnight", () => {
