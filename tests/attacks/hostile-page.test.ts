@@ -151,11 +151,11 @@ test("sidebar: squad, athletes with charts and diary, rows, set up and the next 
   }
 });
 
-test("paper: cards, rack plan and the page of the week", async () => {
+test("paper: cards, rack plan, the page of the week and the charts of those who slipped", async () => {
   await sidebar.evaluate(() => {
     window.print = () => {};
   });
-  for (const kind of [/^Print cards/, /^Print rack/, /^Print page/]) {
+  for (const kind of [/^Print cards/, /^Print rack/, /^Print page/, /^Print charts/]) {
     await button(kind).click(patient);
     await until(() => sidebar.evaluate(() => document.querySelector("#pages article") !== null));
     expect(await sidebar.locator("#pages").textContent()).toContain("window.broken=1");
