@@ -4,10 +4,13 @@ import { stepAfter } from "../../../src/coaching/blocks/step-after";
 import { assistanceLoad } from "../../../src/coaching/next-week/assistance-load";
 import { dayBands } from "../../../src/coaching/next-week/day-bands";
 import { type DayPlan, decideToday } from "../../../src/coaching/next-week/decide-today";
+import { dropHeight } from "../../../src/coaching/next-week/drop-height";
 import { swapReasons } from "../../../src/coaching/next-week/line-reasons";
 import { outlook } from "../../../src/coaching/next-week/outlook";
+import { presentStep } from "../../../src/coaching/next-week/present-step";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
 import { accept, refuse } from "../../../src/outcome";
+import { jumpAttempt } from "../series/invented-season";
 import { day, plates, session } from "./written-squad";
 
 const plan: DayPlan = {
@@ -45,6 +48,13 @@ test("a mean midway between two hundredths counts as the faster one, as a coach 
   });
   expect(decideToday({ kind: "speeds", sets: [[0.58, 0.58]] }, plan)).toMatchObject({
     value: { kind: "lighter", loadKg: 75 },
+  });
+});
+
+test("an interval that lies above the usual speed is none: the bands judge alone", () => {
+  const atUsual = { kind: "speeds", sets: [[0.64, 0.64]] } as const;
+  expect(decideToday(atUsual, { ...plan, lowSpeed: 0.7 })).toMatchObject({
+    value: { kind: "as planned" },
   });
 });
 
@@ -142,6 +152,45 @@ test("assistance is read from that athlete's own later sets with a load, one leg
     null,
     null,
   ]);
+});
+
+test("a drop is that athlete's own, however the name is typed, and of no later day", () => {
+  const drop = (athlete: string, iso: string, dropCm: number | null) =>
+    jumpAttempt({ athlete, day: day(iso), test: "drop jump", dropCm, contactS: 0.2 });
+  const rows = [
+    drop("joss  whitterby", "2026-05-05", 30),
+    drop("Priya Tellander", "2026-05-07", 60),
+    drop("Joss Whitterby", "2026-05-08", null),
+    drop("Joss Whitterby", "2026-05-12", 40),
+  ];
+  const at = (iso: string) => dropHeight(rows, "Joss Whitterby", day(iso), "trained", plates).cm;
+  expect([at("2026-05-10"), at("2026-05-12")]).toEqual([30, 40]);
+});
+
+test("sets cut for a race do not make a block of fewer sets, nor end its weeks", () => {
+  const sets = (iso: string, count: number) =>
+    session("Joss Whitterby", iso, { sets: count, reps: 5, loadKg: 85, markerKg: 67.5 });
+  const rows = [sets("2026-04-28", 5), sets("2026-05-05", 5), sets("2026-05-12", 3)].flat();
+  const step = (raceWeek: boolean) =>
+    presentStep(
+      rows,
+      "Joss Whitterby",
+      day("2026-05-17"),
+      (block, on) => (raceWeek && on >= day("2026-05-11") ? 3 : block.sets),
+      126,
+    );
+  expect(step(true)).toMatchObject({
+    block: { sets: 5, reps: 5 },
+    weeksHeld: 3,
+    firstTurn: true,
+    volumeDone: true,
+  });
+  // In an ordinary week three sets are the next block.
+  expect(step(false)).toMatchObject({
+    block: { sets: 3, reps: 5 },
+    weeksHeld: 1,
+    firstTurn: false,
+  });
 });
 
 test("a week without a session swaps nothing", () => {

@@ -164,6 +164,9 @@ test("a guard lowers what is held, graded or restarted until two repetitions sta
     codes: ["reserve-short"],
   });
   expect(planned({ guardKg: 96, mayDo: "modified" }).text).toBe("5x5 77.5");
+  // Just two in reserve are enough: 83 of 100 kg.
+  const just = { guardKg: 100, mayDo: "modified", step: step({ loadKg: 83 }) } as const;
+  expect(planned(just).text).toBe("5x5 83");
   // 72 is over 83 % of 84 (69.7): a plate step lower, 69.5.
   expect(planned({ guardKg: 84, rest: restartAfter(12, 2) }).text).toBe("5x5 69.5");
   const grade = planned({
