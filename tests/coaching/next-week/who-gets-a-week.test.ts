@@ -196,6 +196,16 @@ test("a usual day refused before a race is named, with its hours and the rule", 
   expect(refusedBefore(found)).toEqual([[3, 40, 72, "A"]]);
 });
 
+test("a refused day beside the proposed one is not named: it would not have been a second session", () => {
+  const sets = ["2026-04-28", "2026-04-29", "2026-05-05", "2026-05-06"].flatMap((iso) =>
+    session(name, iso, { sets: 5, reps: 5, loadKg: 85, markerKg: 67.5 }),
+  );
+  // Who lifts on Tuesdays and Wednesdays: Wednesday is refused, but Tuesday is the day before it.
+  const found = line({ sets, races: [race("2026-05-16", 10)] });
+  expect(found.sessions.map((one) => one.day - monday)).toEqual([1]);
+  expect(refusedBefore(found)).toEqual([[3, 40, 72, "A"]]);
+});
+
 test("races on Wednesday and Sunday leave no day: each usual day is named, or else the first refused", () => {
   const plain = { matters: null };
   const races = [race("2026-05-13", 10, plain), race("2026-05-17", 10, plain)];
