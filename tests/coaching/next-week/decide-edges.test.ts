@@ -1,6 +1,4 @@
 import { rotation } from "../../../src/coaching/blocks/block";
-import { repsInReserve } from "../../../src/coaching/blocks/reps-in-reserve";
-import { stepAfter } from "../../../src/coaching/blocks/step-after";
 import { assistanceLoad } from "../../../src/coaching/next-week/assistance-load";
 import { dayBands } from "../../../src/coaching/next-week/day-bands";
 import { type DayPlan, decideToday } from "../../../src/coaching/next-week/decide-today";
@@ -88,21 +86,6 @@ test("bands for paper leave every speed in exactly one, and none where no lighte
   expect(dayBands(10, 0.64, 20)).toEqual([]);
   // So slow a marker that no speed is written for it: nothing to band.
   expect(dayBands(80, 0.04, 2.5)).toEqual([]);
-});
-
-test("strength that cannot be leaves no reserve to tell", () => {
-  for (const strengthKg of [0, -5, 501])
-    expect(repsInReserve(85, 5, strengthKg)).toEqual(refuse("strength-impossible", { strengthKg }));
-});
-
-test("after the last block the rotation begins anew, or stays where no load keeps a reserve", () => {
-  const last = { block: rotation[3]!, loadKg: 80, stepKg: 2.5, largestStep: 0.05, wanted: 0.025 };
-  // Three steps of 2.5 kg lead from 75 to 82.5: one step above where it was.
-  expect(stepAfter({ ...last, guardKg: null })).toMatchObject({
-    block: rotation[0],
-    loadKg: 75,
-  });
-  expect(stepAfter({ ...last, guardKg: 2 })).toEqual({ block: rotation[3], loadKg: 80 });
 });
 
 test("the weeks ahead tell a reserve only where there is a guard", () => {
