@@ -1,7 +1,7 @@
 import type { Race } from "../../../src/coaching/record/race";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
 import { gymDays } from "../../../src/coaching/season/gym-days";
-import { daysSinceMarathon } from "../../../src/coaching/season/race-hours";
+import { daysSinceMarathon, raceClash } from "../../../src/coaching/season/race-hours";
 import { athleteSeason } from "../../../src/coaching/season/season-plan";
 import { clubRuns, day, race } from "../next-week/written-squad";
 
@@ -65,4 +65,38 @@ test("races of one week stand in order of day and start, one without a time firs
     athleteSeason("Joss Whitterby", null, given, [monday]).weeks[0]!.races.map((one) => one.race);
   expect(order(races)).toEqual(["Friday", "open", "early", "late"]);
   expect(order([...races].reverse())).toEqual(["Friday", "open", "early", "late"]);
+});
+
+test("a session at the very start of a race is after it, not free of it", () => {
+  const one = race("2026-05-16", 10);
+  const clash = (minute: number) => {
+    const found = raceClash(day("2026-05-16"), minute, [one], usualRules);
+    return found && [found.code, found.hours];
+  };
+  expect(clash(10 * 60)).toEqual(["after-race", 0]);
+  expect(clash(9 * 60)).toEqual(["before-race", 1]);
+  // 48 hours after a race of 10 km the next session is free again.
+  expect(raceClash(day("2026-05-18"), 10 * 60, [one], usualRules)).toBeNull();
+  expect(raceClash(day("2026-05-18"), 10 * 60 - 1, [one], usualRules)?.code).toBe("after-race");
+});
+
+test("only key runs keep the gym away, and each makes its own day the better one", () => {
+  const monday = day("2026-05-11");
+  const runs = clubRuns("Joss Whitterby", monday);
+  const choices = (given: typeof runs) =>
+    gymDays({
+      monday,
+      wanted: 2,
+      runs: given,
+      races: [],
+      usualWeekdays: [1, 3],
+      minute: 12 * 60,
+      rules: usualRules,
+    }).all;
+  // At noon the morning's intervals and race-pace run are five hours away, the long run too.
+  const near = choices(runs).map(({ refused }) => refused?.code ?? null);
+  expect(near).toEqual([null, "key-run", null, "key-run", null, null, null]);
+  // A usual day costs its place, two less with a key run on it and four more before one.
+  const early = runs.map((run) => ({ ...run, minute: 4 * 60 }));
+  expect(choices(early).map(({ cost }) => cost)).toEqual([10, -2, 10, -1, 6, 6, 6]);
 });
