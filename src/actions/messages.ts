@@ -37,7 +37,7 @@ export type SquadView = ReadWithout & {
   readonly summary: string;
   readonly lines: readonly SquadLine[];
   /** Cells and names listed under Rows. */
-  readonly toLookAt: number;
+  readonly toCheck: number;
   readonly cautions: readonly string[];
 };
 

@@ -33,7 +33,7 @@ export function squadViewOf(state: StateOfSquad): SquadView {
     ),
     lines: [...lines].sort((a, b) => order[a.dress] - order[b.dress]),
     // As many as the Rows view lists: the two must not say different numbers.
-    toLookAt: read.issues.length + unknownNames(read).length,
+    toCheck: read.issues.length + unknownNames(read).length,
     cautions,
   };
 }

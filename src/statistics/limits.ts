@@ -1,4 +1,5 @@
-import { jStat } from "jstat";
+import { certain } from "../outcome";
+import { normalQuantile, studentQuantile } from "./distributions";
 
 /**
  * Half the width of a two-sided interval in its standard errors: Student t with that share between −t
@@ -8,10 +9,10 @@ import { jStat } from "jstat";
  * @param degrees of freedom, above 0 and finite
  */
 export function studentLimit(percent: number, degrees: number): number {
-  return jStat.studentt.inv(0.5 + percent / 200, degrees);
+  return certain(studentQuantile(0.5 + percent / 200, degrees));
 }
 
 /** Standard normal deviate with a share of it below; the share above 0 and below 1. */
 export function normalDeviate(share: number): number {
-  return jStat.normal.inv(share, 0, 1);
+  return certain(normalQuantile(share));
 }

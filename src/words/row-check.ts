@@ -1,3 +1,5 @@
+import { whoseName } from "./row-issues";
+
 /** The row check of a table with nothing to mend. */
 export const allRowsRead = "all rows read";
 
@@ -10,9 +12,7 @@ export function rowsReadWords(read: number, filled: number): string {
 
 /** What to do about a name that the Athletes table does not have, beside the answers to choose from. */
 export function nameQuestionWords(near: readonly string[]): string {
-  return near.length === 0
-    ? "Correct the name, or add the athlete to the Athletes table."
-    : `Is this ${near.join(" or ")}? Choose here, or correct the name in its cells.`;
+  return whoseName(near.join(" or "), "Choose here, or correct the name in its cells.");
 }
 
 /** Words of writing one proposed value. */

@@ -45,6 +45,13 @@ const rowOut = "The whole row is left out of the figures.";
 const tableOut = "None of its rows can be used.";
 const left = (issue: RowIssue): string => (issue.dropsRow ? rowOut : cellOut);
 
+/** What to do about a name that the Athletes table does not have; `near` names who it may be, or is "". */
+export function whoseName(near: string, answer: string): string {
+  return near === ""
+    ? "Correct the name, or add the athlete to the Athletes table."
+    : `Is this ${near}? ${answer}`;
+}
+
 /** One sentence on why each issue matters and one on what to do, by code; what was found, where it is not the cell. */
 export const rowIssueSentences = {
   "no-header": (issue) => [
@@ -142,9 +149,7 @@ export const rowIssueSentences = {
   ],
   "unknown-athlete": (issue) => [
     "The rows count for a name that the Athletes table does not know.",
-    fact(issue, "near") === ""
-      ? "Correct the name, or add the athlete to the Athletes table."
-      : `Is this ${fact(issue, "near")}? Answer in the sidebar, under Rows, or correct the name.`,
+    whoseName(fact(issue, "near"), "Answer in the sidebar, under Rows, or correct the name."),
   ],
   "not-a-birth-year": () => [
     "The athlete's age is not known, so under-18 rules may be missed.",

@@ -33,7 +33,7 @@ export const squad: SquadView = {
     line({ athlete: "Priya Tellander", word: "too few rows", dress: "unsure", rowsNotUsed: 0 }),
     line({ athlete: "<b>Kofi</b>", word: "rising", dress: "high" }),
   ],
-  toLookAt: 7,
+  toCheck: 7,
   cautions: ["Lift inside a rack with safeties."],
 };
 

@@ -5,18 +5,7 @@ import type { RowIssue } from "../../src/rows/reading";
 import { findingWords, symptomWordsOf, unusualDayWords } from "../../src/words/diary";
 import { holdReason, movedWords, sinceWords } from "../../src/words/reasons-hold";
 import { sayRowIssue } from "../../src/words/row-issues";
-
-const issue = (code: string, facts: RowIssue["facts"], over: Partial<RowIssue> = {}): RowIssue => ({
-  table: "Sets",
-  code,
-  row: 2,
-  column: 7,
-  cell: "G2",
-  found: "62",
-  facts,
-  dropsRow: false,
-  ...over,
-});
+import { issue } from "./invented-issue";
 
 test("a column without a heading is this column, one with it is named", () => {
   expect(sayRowIssue(issue("needed-blank", {})).whatToDo).toBe(

@@ -1,18 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { RowIssue } from "../../src/rows/reading";
 import { rowIssueSentences, sayRowIssue } from "../../src/words/row-issues";
-
-const issue = (code: string, facts: RowIssue["facts"] = {}): RowIssue => ({
-  table: "Sets",
-  code,
-  row: 2,
-  column: 7,
-  cell: "G2",
-  found: "62",
-  facts,
-  dropsRow: false,
-});
+import { issue } from "./invented-issue";
 
 test("every code that reading can report has its sentence, and no sentence is left over", () => {
   const folder = join(__dirname, "../../src/rows");

@@ -12,7 +12,7 @@ const usualWorth = 10;
 /** What the squad's SD is worth against the athlete's own. */
 const squadWorth = 9;
 
-/** One ordinary session in ten has any set outside its range. */
+/** Nine ordinary sessions in ten have no set outside its range. */
 const insideAtAllSets = 0.9;
 
 /**

@@ -28,9 +28,10 @@ const saidHere: ReadonlySet<string | undefined> = new Set([
 ]);
 
 /**
- * Refuses formulas that rest on their own results, by a range with their own cell or over one another. The grid library would calculate
- * each once, in an order nobody chose, and show what came out as if it were a figure. As in the online
- * sheet each of them holds #REF! instead, and what rests on them an error.
+ * Refuses formulas that rest on their own results, by a range with their own cell or over one another.
+ * The grid library would calculate each once, in an order nobody chose, and show what came out as if
+ * it were a figure. As in the online sheet each of them holds #REF! instead, and what rests on them
+ * an error.
  */
 export function refuseCircles(injector: Injector, sentences: Sentences): void {
   const generator = injector.get(IFormulaDependencyGenerator) as unknown as Inside;

@@ -1,6 +1,7 @@
 /**
- * Groups of a directed graph whose members can all be reached from one another: the strongly connected components of
- * more than one member, and members that lead to themselves (Tarjan 1972, SIAM J Comput 1:146–160).
+ * Groups of a directed graph whose members can all be reached from one another: the strongly connected
+ * components of more than one member, and members that lead to themselves (Tarjan 1972, SIAM J Comput
+ * 1:146–160, from memory).
  * Without recursion, for a circle of formulas may be longer than the call stack is deep.
  *
  * @param names of the members

@@ -67,7 +67,7 @@ export function Sidebar({
 
 function Views({ state, dispatch }: { readonly state: State; readonly dispatch: Dispatch }) {
   const { rows, squad } = state;
-  const toLookAt = rows ? rows.problems.length + rows.names.length : (squad?.toLookAt ?? 0);
+  const toCheck = rows ? rows.problems.length + rows.names.length : (squad?.toCheck ?? 0);
   return (
     <nav class="views" aria-label={words.viewsName}>
       {order.map((view) => (
@@ -78,12 +78,12 @@ function Views({ state, dispatch }: { readonly state: State; readonly dispatch: 
           onClick={() => dispatch({ type: "chose view", view })}
         >
           {words.views[view]}
-          {view === "rows" && toLookAt > 0 && (
+          {view === "rows" && toCheck > 0 && (
             <>
               <span class="count" aria-hidden="true">
-                {toLookAt}
+                {toCheck}
               </span>
-              <span class="off">{`, ${words.toCheck(toLookAt)}`}</span>
+              <span class="off">{`, ${words.toCheck(toCheck)}`}</span>
             </>
           )}
         </button>

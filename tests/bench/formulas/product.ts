@@ -22,8 +22,15 @@ export type Formula = {
   readonly figures: (printed: Printed) => readonly number[];
 };
 
-const whole = ({ cells }: SetRows) => cells;
 const numbers = (at: number) => (printed: Printed) => printed.map((row) => row[at] as number);
+
+/** A formula asked once for the whole squad, over the rows as they stand. */
+const ofSquad = (name: string, asked: string, figureAt: number): Formula => ({
+  name,
+  handed: ({ cells }) => cells,
+  run: (cells, { athletes, asOf }) => compute(name, [column(athletes), cells, asked, asOf]),
+  figures: numbers(figureAt),
+});
 
 /** The four formulas. Losses are asked of the range a coach gives for them, the speeds alone. */
 export const formulas: Readonly<Record<FigureName, Formula>> = {
@@ -33,26 +40,9 @@ export const formulas: Readonly<Record<FigureName, Formula>> = {
     run: (speeds) => compute("VELOCITY_LOSS", [speeds]),
     figures: numbers(0),
   },
-  setToSet: {
-    name: "SET_TO_SET",
-    handed: whole,
-    run: (cells, { athletes, asOf }) =>
-      compute("SET_TO_SET", [column(athletes), cells, lift, asOf]),
-    figures: numbers(1),
-  },
-  line: {
-    name: "LOAD_SPEED_LINE",
-    handed: whole,
-    run: (cells, { athletes, asOf }) =>
-      compute("LOAD_SPEED_LINE", [column(athletes), cells, lift, asOf]),
-    figures: numbers(0),
-  },
-  hold: {
-    name: "SEASON_HOLD",
-    handed: whole,
-    run: (cells, { athletes, asOf }) => compute("SEASON_HOLD", [column(athletes), cells, "", asOf]),
-    figures: numbers(3),
-  },
+  setToSet: ofSquad("SET_TO_SET", lift, 1),
+  line: ofSquad("LOAD_SPEED_LINE", lift, 0),
+  hold: ofSquad("SEASON_HOLD", "", 3),
 };
 
 /** How many sessions SEASON_HOLD says "now" is: the last four, or all since a change. */

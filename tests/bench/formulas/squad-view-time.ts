@@ -20,5 +20,5 @@ export function squadViewTime(count: number): string {
   const started = performance.now();
   const { lines } = squadView(workbook, today.value);
   const ms = performance.now() - started;
-  return `The sidebar's squad view: ${lines.length} athletes, ${count} rows in ${(ms / 1000).toFixed(1)} s: 30 s hold it ${(limits.formula / ms).toFixed(0)} times, 6 min ${(limits.sidebar / ms).toFixed(0)} times`;
+  return `The sidebar's squad view: ${lines.length} athletes, ${count} rows in ${(ms / 1000).toFixed(1)} s: 30 s hold it ${(limits.formula / ms).toFixed(1)} times, 6 min ${(limits.sidebar / ms).toFixed(1)} times`;
 }

@@ -2,6 +2,7 @@ import { isUnder18, whoMay } from "../../../src/coaching/availability/who-may";
 import { dayFromIso } from "../../../src/coaching/calendar/day";
 import type { Athlete } from "../../../src/coaching/record/athlete";
 import type { AvailabilitySpell } from "../../../src/coaching/record/availability-spell";
+import { jossModified } from "./joss-modified";
 
 const day = (iso: string) => dayFromIso(iso)!;
 const bea: Athlete = {
@@ -19,18 +20,7 @@ const bea: Athlete = {
   sessionsAWeek: 2,
   notes: "",
 };
-const spell = (over: Partial<AvailabilitySpell>): AvailabilitySpell => ({
-  row: 2,
-  athlete: "Joss Whitterby",
-  from: 100,
-  until: null,
-  mayDo: "modified",
-  by: "N. Ferriter",
-  site: "",
-  pain: null,
-  note: "",
-  ...over,
-});
+const spell = (over: Partial<AvailabilitySpell>) => jossModified(100, over);
 const may = (...spells: AvailabilitySpell[]) => whoMay(null, "joss whitterby", spells, 110);
 
 test("under 18 nothing is proposed before the day the supervisor is named, and all after it", () => {

@@ -5,6 +5,7 @@ import type { Plate } from "../../../src/coaching/record/plate";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
 import { itemWords } from "../../../src/words/session";
 import { lineReasonWords } from "../../../src/words/week";
+import { jossModified } from "../availability/joss-modified";
 import { athlete, clubRuns, day, plates, session, squadRows, state } from "./written-squad";
 
 const monday = day("2026-05-11");
@@ -33,18 +34,7 @@ const owned = (counts: Readonly<Record<number, number>>): Plate[] =>
     const count = counts[plate.massKg];
     return count === undefined ? [] : [{ ...plate, owned: count }];
   });
-const spell = (over: Partial<AvailabilitySpell>): AvailabilitySpell => ({
-  row: 2,
-  athlete: name,
-  from: monday - 7,
-  until: null,
-  mayDo: "modified",
-  by: "N. Ferriter",
-  site: "",
-  pain: null,
-  note: "",
-  ...over,
-});
+const spell = (over: Partial<AvailabilitySpell>) => jossModified(monday - 7, over);
 const why = (found: ReturnType<typeof line>) => found.reasons.map(lineReasonWords);
 const items = (found: ReturnType<typeof line>) => found.sessions[0]!.items.map(itemWords);
 

@@ -1,7 +1,7 @@
 import { rotation } from "../../../src/coaching/blocks/block";
 import { assistanceLoad } from "../../../src/coaching/next-week/assistance-load";
 import { dayBands } from "../../../src/coaching/next-week/day-bands";
-import { type DayPlan, decideToday } from "../../../src/coaching/next-week/decide-today";
+import { decideToday } from "../../../src/coaching/next-week/decide-today";
 import { dropHeight } from "../../../src/coaching/next-week/drop-height";
 import { swapReasons } from "../../../src/coaching/next-week/line-reasons";
 import { outlook } from "../../../src/coaching/next-week/outlook";
@@ -9,16 +9,9 @@ import { presentStep } from "../../../src/coaching/next-week/present-step";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
 import { accept, refuse } from "../../../src/outcome";
 import { jumpAttempt } from "../series/invented-season";
+import { plan } from "./day-plan";
 import { day, plates, session } from "./written-squad";
 
-const plan: DayPlan = {
-  plannedKg: 80,
-  setsLeft: 2,
-  usualSpeed: 0.64,
-  stepKg: 2.5,
-  usualDrop: 0.1,
-  gym: null,
-};
 const slow = { kind: "by eye", word: "slow" } as const;
 
 test("a squad without a device is told the load before the set, and no speed to keep", () => {

@@ -6,15 +6,8 @@ import {
 } from "../../../src/coaching/next-week/decide-today";
 import type { Plate } from "../../../src/coaching/record/plate";
 import { dayDecisionWords } from "../../../src/words/day-load";
+import { plan } from "./day-plan";
 
-const plan: DayPlan = {
-  plannedKg: 80,
-  setsLeft: 2,
-  usualSpeed: 0.64,
-  stepKg: 2.5,
-  usualDrop: 0.1,
-  gym: null,
-};
 const speeds = (...sets: number[][]): SeenToday => ({ kind: "speeds", sets });
 const say = (seen: SeenToday, over: Partial<DayPlan> = {}, atKg: number | null = 80) => {
   const answer = decideToday(seen, { ...plan, ...over });

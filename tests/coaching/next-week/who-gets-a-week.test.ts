@@ -6,6 +6,7 @@ import type { Plate } from "../../../src/coaching/record/plate";
 import type { Race } from "../../../src/coaching/record/race";
 import type { Run } from "../../../src/coaching/record/run";
 import { lineReasonWords } from "../../../src/words/week";
+import { jossModified } from "../availability/joss-modified";
 import { athlete, clubRuns, day, plates, race, session, squadRows, state } from "./written-squad";
 
 const name = "Joss Whitterby";
@@ -26,18 +27,7 @@ const line = (
     asOf: monday - 1,
     ...rest,
   });
-const spell = (over: Partial<AvailabilitySpell>): AvailabilitySpell => ({
-  row: 2,
-  athlete: name,
-  from: monday - 7,
-  until: null,
-  mayDo: "modified",
-  by: "N. Ferriter",
-  site: "",
-  pain: null,
-  note: "",
-  ...over,
-});
+const spell = (over: Partial<AvailabilitySpell>) => jossModified(monday - 7, over);
 
 test("an athlete of the sets whom the Athletes table does not list gets two sessions all the same", () => {
   const found = line({}, { athlete: null });

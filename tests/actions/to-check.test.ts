@@ -5,7 +5,7 @@ import { memoryWorkbook } from "./memory-workbook";
 
 const today = dayFromIso("2026-06-28")!;
 
-test("the squad counts as much to look at as the Rows view lists: rows half used, and names not known", () => {
+test("the squad counts as much to check as the Rows view lists: rows half used, and names not known", () => {
   const book = memoryWorkbook({
     Athletes: [["athlete"], ["Tomas Reyerson"], ["Wren Castellow"]],
     Sets: [
@@ -19,5 +19,5 @@ test("the squad counts as much to look at as the Rows view lists: rows half used
   const { problems, names } = rowCheck(book, today);
   expect(problems.map(({ cell }) => cell).sort()).toEqual(["A4", "G3"]);
   expect(names.map(({ cell }) => cell)).toEqual(["B5"]);
-  expect(squadView(book, today).toLookAt).toBe(3);
+  expect(squadView(book, today).toCheck).toBe(3);
 });
