@@ -1,4 +1,3 @@
-import { shownWhenRefused } from "./engine/sentences";
 import { unplacedReference } from "./engine/unplaced-reference";
 import type { Host } from "./host";
 import { messageOf } from "./message-of";
@@ -26,7 +25,7 @@ export async function evaluated(host: Host, text: string): Promise<Evaluated> {
       .getValues();
     const first = values[0]?.[0];
     const sentence = host.sentenceAt(tab.getSheetId(), 0, 0);
-    if (shownWhenRefused.has(first) && sentence !== undefined) return refused(sentence);
+    if (first === "#ERROR!" && sentence !== undefined) return refused(sentence);
     return typeof first === "string" && /^#[A-Z/0-9]+[!?]?$/.test(first)
       ? refused(`${first}: ${errorSentences.get(first) ?? "the formula gives an error."}`)
       : { ok: true, values };

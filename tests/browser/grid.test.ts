@@ -102,6 +102,16 @@ test("a refused formula's sentence is read out for the selected cell", async () 
   await shown.page.getByText("B3: Two sets are needed").waitFor({ state: "detached" });
 });
 
+test("two formulas that name each other hold no figure, and the selected one says why", async () => {
+  await typeInto(shown.page, "Squad", "D12", "=E12+1");
+  await typeInto(shown.page, "Squad", "E12", "=D12+1");
+  await until(async () => (await values(shown.page, "Squad"))[11]?.[4] === "#REF!");
+  await clickCell(shown.page, "Squad", "D12");
+  await shown.page.getByText("D12: This formula rests on its own result").waitFor();
+  await clickCell(shown.page, "Squad", "D9");
+  await shown.page.getByText("D12: This formula").waitFor({ state: "detached" });
+});
+
 test("the sentence stands beside the cell under the pointer", async () => {
   await clickCell(shown.page, "Squad", "D9");
   const place = await cellPlace(shown.page, "B3");

@@ -1,8 +1,5 @@
 import { type Shift, shiftedPlace } from "./shift";
 
-/** What a cell shows that has a sentence: a formula of ours that threw, a formula in a circle. */
-export const shownWhenRefused: ReadonlySet<unknown> = new Set(["#ERROR!", "#REF!"]);
-
 /** Sentences of the last refused calculation, by place of the formula. */
 export class Sentences {
   private readonly byTab = new Map<string, Map<string, string>>();

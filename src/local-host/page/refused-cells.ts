@@ -1,12 +1,13 @@
 import { CellAlertManagerService, CellAlertType, HoverManagerService } from "@univerjs/sheets-ui";
 import { localPage } from "../../words/local-page";
 import { cellName } from "../a1";
-import { shownWhenRefused } from "../engine/sentences";
 import type { Host } from "../host";
 import type { MessageStrip } from "./message-strip";
 
 /** The library's own alert for a formula's error, which says less than the thrown sentence. */
 const alertKey = "SHEET_FORMULA_ALERT";
+/** What a cell shows that has a sentence: a formula of ours that threw, a formula in a circle. */
+const refused: ReadonlySet<unknown> = new Set(["#ERROR!", "#REF!"]);
 /** The library shows its alert first; ours replaces it. */
 const afterLibraryMs = 160;
 
@@ -16,7 +17,7 @@ export function refusedCells(host: Host, { put }: MessageStrip): void {
   const sentenceAt = (tabId: string, row: number, column: number) => {
     const sheet = book.getSheetBySheetId(tabId);
     const shown = sheet?.getSheet().getCell(row, column)?.v;
-    return shownWhenRefused.has(shown) ? host.sentenceAt(tabId, row, column) : undefined;
+    return refused.has(shown) ? host.sentenceAt(tabId, row, column) : undefined;
   };
   const showSelected = () => {
     const range = book.getActiveRange();
