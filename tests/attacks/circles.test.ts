@@ -74,6 +74,24 @@ test("what rests on a circle is an error, what does not is calculated, and one c
   expect(host.sentenceAt(id, 0, 3)).toMatch(/^This formula rests on its own result/);
 });
 
+test("a cell of a tab that is not there is no cell of the formula's own tab: no circle is said", async () => {
+  const host = await opened({
+    Sets: [
+      ["=Nowhere!A1", "=TOTAL('No where'!A1:C3)"],
+      ["=Sets!B2", "=A2"],
+    ],
+  });
+  const id = host.engine.book.getSheetByName("Sets")!.getSheetId();
+  // The library's own error for a bare cell of no tab.
+  expect(host.values("Sets")).toEqual([
+    ["#VALUE!", "#REF!"],
+    ["#REF!", "#REF!"],
+  ]);
+  expect([host.sentenceAt(id, 0, 0), host.sentenceAt(id, 0, 1)]).toEqual([undefined, undefined]);
+  // Named with its tab, a circle is one.
+  expect(host.sentenceAt(id, 1, 0)).toMatch(/^This formula rests on its own result/);
+});
+
 test("a circle through an array's result ends, every cell a figure or an error", async () => {
   const host = await opened({ Sets: [["=COUNT_TO(C1,1)", null, "=ROWS(A1:A5)"]] });
   for (const value of host.values("Sets").flat()) {

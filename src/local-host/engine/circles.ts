@@ -9,6 +9,7 @@ import {
 } from "@univerjs/engine-formula";
 import { localFormulas } from "../../words/local-formulas";
 import { knots } from "./knots";
+import { missingTabs } from "./missing-tab";
 import type { Sentences } from "./sentences";
 
 type Formula = {
@@ -16,6 +17,7 @@ type Formula = {
   readonly subUnitId: string;
   readonly row: number;
   readonly column: number;
+  readonly formula: string;
   readonly toRTreeItem: () => never;
 };
 
@@ -38,26 +40,40 @@ export function refuseCircles(injector: Injector, sentences: Sentences): void {
   const dependencies = injector.get(IDependencyManagerService);
   const runtime = injector.get(IFormulaRuntimeService);
   const interpreter = injector.get(Interpreter);
+  const namesMissingTab = missingTabs(injector);
   const place = (tabId: string, row: number, column: number) => `${tabId}|${row}|${column}`;
   let inCircle: ReadonlySet<string> = new Set();
+
+  /** The sentence of each formula that rests on itself, by its id. */
+  const refusals = (formulas: readonly Formula[]): Map<number, string> => {
+    // Cells of a tab that is not there are taken by the library for those of the formula's own.
+    const placed = formulas.filter(({ formula }) => !namesMissingTab(formula));
+    const names = placed.map(({ treeId }) => treeId);
+    const next = placed.map((one) => dependencies.searchDependency(one.toRTreeItem()));
+    const itself = new Set(names.filter((name, at) => next[at]!.has(name)));
+    const circling = knots(names, next).flat();
+    return new Map(
+      circling.map((name) => [
+        name,
+        itself.has(name) ? localFormulas.ownCell : localFormulas.circle,
+      ]),
+    );
+  };
 
   const isCircle = generator._checkIsCycleDependency.bind(generator);
   generator._checkIsCycleDependency = (formulas) => {
     const any = isCircle(formulas);
-    const next = any ? formulas.map((one) => dependencies.searchDependency(one.toRTreeItem())) : [];
-    const names = formulas.map(({ treeId }) => treeId);
-    const circling = new Set(any ? knots(names, next).flat() : []);
+    const sentenceOf = any ? refusals(formulas) : new Map<number, string>();
     const places = new Set<string>();
-    formulas.forEach(({ treeId, subUnitId, row, column }, at) => {
-      if (circling.has(treeId)) {
+    for (const { treeId, subUnitId, row, column } of formulas) {
+      const sentence = sentenceOf.get(treeId);
+      if (sentence !== undefined) {
         places.add(place(subUnitId, row, column));
-        const itself = next[at]!.has(treeId);
-        const sentence = itself ? localFormulas.ownCell : localFormulas.circle;
         sentences.set(subUnitId, row, column, sentence);
       } else if (saidHere.has(sentences.get(subUnitId, row, column))) {
         sentences.clear(subUnitId, row, column);
       }
-    });
+    }
     inCircle = places;
     return any;
   };
