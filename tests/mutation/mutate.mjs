@@ -49,7 +49,6 @@ const results = await new Stryker({
   mutate: places.map((place) => (place.endsWith(".ts") ? `src/${place}` : `src/${place}/**/*.ts`)),
   plugins: ["@stryker-mutator/jest-runner", "./tests/mutation/plugins.mjs"],
   testRunner: "near-jest",
-  checkers: sample === null ? [] : ["sample"],
   jest: {
     projectType: "custom",
     enableFindRelatedTests: false,

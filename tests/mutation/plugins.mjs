@@ -1,12 +1,12 @@
 import { appendFileSync, readFileSync, writeFileSync } from "node:fs";
 import {
   commonTokens,
-  declareClassPlugin,
   declareFactoryPlugin,
   PluginKind,
   tokens,
 } from "@stryker-mutator/api/plugin";
 import { strykerPlugins as jestPlugins } from "@stryker-mutator/jest-runner";
+import { drawSample } from "./draw-sample.mjs";
 
 /**
  * The jest runner, handed only the test files that reach a fault: by name alone jest would load every
@@ -51,53 +51,17 @@ function filesByTest() {
   return files;
 }
 
-/** Lets a seeded random sample of the faults through; the others count for nothing. */
-class Sample {
-  async init() {}
-
-  async group(mutants) {
-    const inOrder = mutants
-      .map((mutant) => ({ id: mutant.id, place: placeOf(mutant) }))
-      .sort((a, b) => a.place - b.place || Number(a.id) - Number(b.id));
-    this.chosen = new Set(
-      inOrder.slice(0, Number(process.env.MUTATION_SAMPLE)).map(({ id }) => id),
-    );
-    // In the order of the draw, so that the faults tried are a random sample at any moment.
-    return [
-      ...[...this.chosen].map((id) => [id]),
-      mutants.map(({ id }) => id).filter((id) => !this.chosen.has(id)),
-    ];
-  }
-
-  async check(mutants) {
-    return Object.fromEntries(
-      mutants.map(({ id }) => [
-        id,
-        this.chosen.has(id)
-          ? { status: "passed" }
-          : { status: "compileError", reason: "not drawn" },
-      ]),
-    );
-  }
-}
-
-/** A fault's place in the draw, from what it is and where (FNV-1a). */
-function placeOf({ fileName, location, replacement }) {
-  const { start, end } = location;
-  const file = fileName.slice(fileName.lastIndexOf("/src/"));
-  const text = `${process.env.MUTATION_SEED} ${file} ${start.line}:${start.column}-${end.line}:${end.column} ${replacement}`;
-  let hash = 0x811c9dc5;
-  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
-  // Near texts have near hashes: mixed once more.
-  hash = Math.imul(hash ^ (hash >>> 16), 0x85ebca6b);
-  hash = Math.imul(hash ^ (hash >>> 13), 0xc2b2ae35);
-  return (hash ^ (hash >>> 16)) >>> 0;
-}
-
-/** Writes each result at once, so that a run that is broken off has not been for nothing. */
+/**
+ * Draws the sample once the tests of each fault are known, and writes each result at once, so that a run
+ * that is broken off has not been for nothing.
+ */
 function lines() {
   const path = process.env.MUTATION_LINES;
+  const { MUTATION_SAMPLE: sample, MUTATION_SEED: seed } = process.env;
   return {
+    onMutationTestingPlanReady({ mutantPlans }) {
+      if (sample) drawSample(mutantPlans, Number(sample), seed);
+    },
     onMutantTested({ fileName, status, location, mutatorName, replacement }) {
       if (status === "CompileError" || status === "Ignored") return;
       const text = (replacement ?? "").replace(/\s+/g, " ").slice(0, 110);
@@ -112,5 +76,4 @@ lines.inject = [];
 export const strykerPlugins = [
   declareFactoryPlugin(PluginKind.Reporter, "lines", lines),
   declareFactoryPlugin(PluginKind.TestRunner, "near-jest", nearJest),
-  declareClassPlugin(PluginKind.Checker, "sample", Sample),
 ];
