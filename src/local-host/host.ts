@@ -98,6 +98,7 @@ export function createHost(given: HostGiven) {
     run: (name: string, args: readonly unknown[] = []): unknown => {
       if (/_$/.test(name)) throw new Error(`Script function not found: ${name}`);
       const called = functionOf(realm, name);
+      services.runStarted();
       try {
         const given = args.map((arg) => plainData(arg, "argument"));
         const answer = oneUndo(engine.injector, engine.unitId, () => called(...given));

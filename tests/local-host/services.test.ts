@@ -185,6 +185,25 @@ test("a lock that a failed run left held is free for the next", async () => {
   expect(host.run("onSheet", [`${lock} return a.tryLock(1)`])).toBe(true);
 });
 
+test("another run can neither take a lock that is held nor free it", async () => {
+  const host = await opened({ Plan: [] });
+  const lock = "var a = LockService.getDocumentLock();";
+  const others: unknown[] = [];
+  host.calls.watch = {
+    before: (call) => {
+      if (call !== "SpreadsheetApp.flush") return;
+      const tried = `${lock} var had = [a.tryLock(1), a.hasLock()]; a.releaseLock(); return had;`;
+      others.push(host.run("onSheet", [tried]), host.run("onSheet", [tried]));
+    },
+  };
+  const flushed = `${lock} a.waitLock(1); SpreadsheetApp.flush(); return a.hasLock();`;
+  expect(host.run("onSheet", [flushed])).toBe(true);
+  expect(others).toEqual([
+    [false, false],
+    [false, false],
+  ]);
+});
+
 test("the cache refuses more than 100 KB", async () => {
   expect(
     await refused('CacheService.getDocumentCache().put("a", new Array(102500).join("x"))'),

@@ -2,6 +2,7 @@ import type { GridEngine } from "../engine/grid-engine";
 import { splitTabMemory } from "../engine/tab-memory";
 import { ConditionalFormatRuleBuilder } from "./conditional-format-rule";
 import { DataValidationBuilder } from "./data-validation";
+import { documentLock } from "./document-lock";
 import { htmlService } from "./html-service";
 import { locationTypes } from "./metadata-finder";
 import { memoryCache, PropertyStore } from "./property-store";
@@ -31,22 +32,7 @@ export function platformServices(given: {
   const documentProperties = new PropertyStore(memory.seen, given.propertiesChanged);
   const userProperties = new PropertyStore({});
   const cache = memoryCache();
-  let held = false;
-  const lock = {
-    tryLock: (_milliseconds: number) => {
-      if (held) return false;
-      held = true;
-      return true;
-    },
-    waitLock: (_milliseconds: number) => {
-      if (held) throw new Error("Lock timeout: another process was holding the lock for too long.");
-      held = true;
-    },
-    hasLock: () => held,
-    releaseLock: () => {
-      held = false;
-    },
-  };
+  const { lock, runStarted, runEnded } = documentLock();
   const menu = (title: string) => {
     const items: MenuItem[] = [];
     const made = {
@@ -94,10 +80,8 @@ export function platformServices(given: {
     spreadsheet,
     /** The same without counting, for the host's own reading. */
     plainSpreadsheet,
-    /** A run has ended: the platform frees a lock that the script left held. */
-    runEnded: () => {
-      held = false;
-    },
+    runStarted,
+    runEnded,
     properties: () => documentProperties.getProperties(),
   };
 }

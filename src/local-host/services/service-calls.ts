@@ -1,5 +1,7 @@
 /** Watches every call a script makes to a service: counts it, and lets a test make it fail. */
 export type ServiceWatch = {
+  /** Makes the call, or answers in its place, as to a run that goes on where it was stopped. */
+  readonly around?: (call: string, make: () => unknown) => unknown;
   /** May throw, as though the call failed before doing anything. */
   readonly before?: (call: string) => void;
   /** May throw, as though the answer was lost after the call took effect. */
@@ -56,7 +58,8 @@ export class ServiceCalls {
             throw new Error(`You do not have permission to call ${call} in a custom function.`);
           }
           this.watch.before?.(call);
-          const result: unknown = member.apply(target, args);
+          const make = (): unknown => member.apply(target, args);
+          const result = this.watch.around ? this.watch.around(call, make) : make();
           this.watch.after?.(call);
           return this.watch.answered ? this.watch.answered(call, result) : result;
         };
