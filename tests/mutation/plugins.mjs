@@ -21,7 +21,11 @@ function nearJest(injector) {
   const dryRun = runner.dryRun.bind(runner);
   runner.dryRun = async (options) => {
     const result = await dryRun(options);
-    const files = (result.tests ?? []).map(({ id, fileName }) => [id, fileName]);
+    const files = (result.tests ?? []).map(({ id, fileName, timeSpentMs }) => [
+      id,
+      fileName,
+      timeSpentMs,
+    ]);
     writeFileSync(process.env.MUTATION_TESTS, JSON.stringify(files));
     return result;
   };
