@@ -9,7 +9,7 @@ import { tmpdir } from "node:os";
 import { join, relative, resolve } from "node:path";
 import { Stryker } from "@stryker-mutator/core";
 import { report } from "./report.mjs";
-import { testFolders } from "./test-folders.mjs";
+import { testsOf } from "./tests-of.mjs";
 
 const words = process.argv.slice(2);
 const at = words.indexOf("sample");
@@ -21,7 +21,7 @@ if (sample !== null && !(Number.isInteger(sample) && sample > 0)) {
 const seed = words.includes("seed") ? words[words.indexOf("seed") + 1] : "holdline";
 const named = words.slice(0, words.findIndex((word) => word === "sample" || word === "seed") >>> 0);
 const places = named.length > 0 ? named : ["statistics", "coaching", "rows"];
-const tests = testFolders(places);
+const tests = testsOf(places);
 const { jest } = JSON.parse(readFileSync("package.json", "utf8"));
 const folder = join(tmpdir(), `holdline-mutation-${process.pid}`);
 
@@ -54,7 +54,7 @@ const results = await new Stryker({
     enableFindRelatedTests: false,
     config: {
       ...jest,
-      testMatch: tests.map((one) => `<rootDir>/tests/${one}/**/*.test.(ts|tsx)`),
+      testMatch: tests.map((one) => `<rootDir>/tests/${one}.test.(ts|tsx)`),
       testSequencer: "<rootDir>/tests/mutation/near-first.cjs",
       // A busy machine and a source full of switches are slow, which is no fault.
       testTimeout: 120_000,

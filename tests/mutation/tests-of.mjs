@@ -10,17 +10,17 @@ const byFolder = {
 /**
  * For one idea of coaching its own tests and the general ones: what other ideas notice is not counted.
  * What all ideas stand on, such as a row's names, has no tests of its own: those of all ideas try it.
+ *
+ * @returns test files without their ending, as patterns under tests/
  */
-export function testFolders(places) {
-  return [
-    ...new Set(
-      places.flatMap((place) => {
-        const [top, idea] = place.split("/");
-        const folders = byFolder[top] ?? [];
-        return top === "coaching" && idea !== undefined && existsSync(`tests/coaching/${idea}`)
-          ? folders.map((one) => (one === "coaching" ? `coaching/${idea}` : one))
-          : folders;
-      }),
-    ),
-  ];
+export function testsOf(places) {
+  const patterns = places.flatMap((place) => {
+    const [top, idea] = place.split("/");
+    const folders = byFolder[top] ?? [];
+    const own = top === "coaching" && idea !== undefined && existsSync(`tests/coaching/${idea}`);
+    return folders.flatMap((one) =>
+      own && one === "coaching" ? [`coaching/${idea}/**/*`, "coaching/*"] : [`${one}/**/*`],
+    );
+  });
+  return [...new Set(patterns)];
 }
