@@ -11,11 +11,38 @@ import { type DayEvidence, dayEvidence } from "./day-evidence";
 import { nearYear } from "./near-year";
 
 /** What a day cell says besides the day. */
-export type DayAside = { minute: number | null };
+export type DayAside = {
+  minute: number | null;
+  /** The day read last, which tells the year of a date written without one. */
+  before: Day | null;
+  /** A text that means the same day in every row, and that day. */
+  text: string;
+  textDay: Day | null;
+};
+
+export const newDayAside = (): DayAside => ({
+  minute: null,
+  before: null,
+  text: "",
+  textDay: null,
+});
 
 const dayMs = 86_400_000;
 const firstYear = 1990;
 const lastYear = 2100;
+
+/** Day and, unless it is midnight, minute of a real date; null outside the years that rows can be of. */
+export function dayOfDate(
+  date: Date,
+): { readonly day: Day; readonly minute: number | null } | null {
+  const year = date.getFullYear();
+  if (year < firstYear || year > lastYear) return null;
+  const minute = date.getHours() * 60 + date.getMinutes();
+  return {
+    day: Date.UTC(year, date.getMonth(), date.getDate()) / dayMs,
+    minute: minute === 0 ? null : minute,
+  };
+}
 
 /**
  * Reader of a column of days: real dates, ISO text, day/month text in the order the column settles.
@@ -27,7 +54,7 @@ export function dayColumn(
   view: TableView,
   column: Column | undefined,
   needed: boolean,
-  aside: DayAside | null = null,
+  aside: DayAside = newDayAside(),
 ): CellReader<Day | null> {
   if (column === undefined) return () => null;
   const { index, heading } = column;
@@ -36,9 +63,6 @@ export function dayColumn(
   let lastTime = Number.NaN;
   let lastDay: Day = 0;
   let lastMinute: number | null = null;
-  let lastText = "";
-  let lastTextDay: Day | null = null;
-  let before: Day | null = null;
   let carriedDay: Day | null = null;
 
   const fail = (
@@ -54,7 +78,7 @@ export function dayColumn(
   const fromText = (text: DayText, row: number, cell: string): Day | null => {
     evidence ??= dayEvidence(view, column);
     const { order } = evidence;
-    const year = text.year ?? nearYear(text, before, evidence.year ?? view.year);
+    const year = text.year ?? nearYear(text, aside.before, evidence.year ?? view.year);
     if (year === null) return fail("year-missing", row, cell);
     const dayFirst = settleDay(text, "day first", year);
     const monthFirst = settleDay(text, "month first", year);
@@ -75,19 +99,18 @@ export function dayColumn(
   };
 
   const slow = (cell: unknown, row: number): Day | null => {
-    if (aside !== null) aside.minute = null;
+    aside.minute = null;
     if (isDate(cell)) {
       const time = cell.getTime();
       if (time !== lastTime) {
-        const year = cell.getFullYear();
-        if (year < firstYear || year > lastYear) return fail("day-implausible", row, cell);
-        lastDay = Date.UTC(year, cell.getMonth(), cell.getDate()) / dayMs;
+        const read = dayOfDate(cell);
+        if (read === null) return fail("day-implausible", row, cell);
+        lastDay = read.day;
+        lastMinute = read.minute;
         lastTime = time;
-        const minute = cell.getHours() * 60 + cell.getMinutes();
-        lastMinute = minute === 0 ? null : minute;
       }
-      if (aside !== null) aside.minute = lastMinute;
-      before = lastDay;
+      aside.minute = lastMinute;
+      aside.before = lastDay;
       return lastDay;
     }
     if (isBlank(cell) && column.carried === true && carriedDay !== null) return carriedDay;
@@ -110,21 +133,21 @@ export function dayColumn(
     if (day === null) return null;
     const year = new Date(day * dayMs).getUTCFullYear();
     if (year < firstYear || year > lastYear) return fail("day-implausible", row, cell);
-    if (aside !== null) aside.minute = text.minute;
-    before = day;
+    aside.minute = text.minute;
+    aside.before = day;
     if (text.minute === null && text.year !== null) {
-      lastText = cell;
-      lastTextDay = day;
+      aside.text = cell;
+      aside.textDay = day;
     }
     return day;
   };
 
   const readCell: CellReader<Day | null> = (line, row) => {
     const cell = line[index];
-    if (cell === lastText && lastTextDay !== null) {
-      if (aside !== null) aside.minute = null;
-      before = lastTextDay;
-      return lastTextDay;
+    if (cell === aside.text && aside.textDay !== null) {
+      aside.minute = null;
+      aside.before = aside.textDay;
+      return aside.textDay;
     }
     return slow(cell, row);
   };

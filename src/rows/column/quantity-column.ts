@@ -7,6 +7,7 @@ import { isDate } from "../value/is-date";
 import { saysNoValue } from "../value/no-value";
 import { inBase, type Unit } from "../value/units";
 import { cellAbove } from "./above";
+import { type AsWritten, shutUnlessBase } from "./as-written";
 import { commaMeans } from "./comma-evidence";
 import { mendDecimalPoint } from "./mend";
 import { numberCell } from "./number-cell";
@@ -27,6 +28,7 @@ export function quantityColumn(
   range: PlausibleRange,
   aside: Aside | null = null,
   dropsRow = false,
+  written: AsWritten | null = null,
 ): CellReader<number | null> {
   if (column === undefined) return () => null;
   const { index } = column;
@@ -51,12 +53,14 @@ export function quantityColumn(
       heading: column.heading,
     });
   if (unit === null) askUnit();
+  shutUnlessBase(written, unit);
   const settle = () => {
     settled = true;
     unit = evident().unit;
     if (unit === null) askUnit();
     times = unit?.times ?? Number.NaN;
     per = unit?.per ?? 1;
+    shutUnlessBase(written, unit);
   };
   const { low, high } = range;
   const report = (code: string, row: number, cell: unknown, facts: RowIssue["facts"] = {}) => {

@@ -3,6 +3,7 @@ import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { saysNoValue } from "../value/no-value";
 import { speedList, withPiece } from "../value/speed-list";
+import type { AsWritten } from "./as-written";
 import { mendDecimalPoint } from "./mend";
 import { plausible } from "./quantity";
 import { quantityColumn } from "./quantity-column";
@@ -23,10 +24,11 @@ const none: CellSpeeds = { reps: [], single: null };
 export function speedColumn(
   view: TableView,
   column: Column | undefined,
+  written: AsWritten | null = null,
 ): (line: readonly unknown[], row: number) => CellSpeeds {
   if (column === undefined) return () => none;
   const { index, heading } = column;
-  const one = quantityColumn(view, column, plausible.speed);
+  const one = quantityColumn(view, column, plausible.speed, null, false, written);
   const unit = column.unit?.quantity === "speed" ? column.unit : null;
   const { low, high } = plausible.speed;
   let least = Number.POSITIVE_INFINITY;

@@ -2,6 +2,7 @@ import type { Cells } from "../cells";
 import { isBlank } from "../value/blank";
 import { dayOfCell } from "../value/day-of-cell";
 import { foundText } from "../value/found-text";
+import { isDate } from "../value/is-date";
 import { numberFromText } from "../value/number-text";
 import { speedList } from "../value/speed-list";
 import { yesNo } from "../value/yes-no";
@@ -24,7 +25,9 @@ export function sampleColumn(cells: Cells, first: number, end: number, index: nu
 
 /** Three different values of a column, as a coach would recognise it. */
 export function threeSamples(sample: readonly unknown[]): string[] {
-  return [...new Set(sample.map(foundText))].slice(0, 3);
+  const found = new Set<string>();
+  for (const cell of sample) if (found.add(foundText(cell)).size === 3) break;
+  return [...found];
 }
 
 const numberOf = (cell: unknown): number => {
@@ -37,12 +40,13 @@ const whole = (high: number) => (cell: unknown) =>
   Number.isInteger(numberOf(cell)) && numberOf(cell) >= 1 && numberOf(cell) <= high;
 const words = (cell: unknown) =>
   typeof cell === "string" && /\p{L}{2}/u.test(cell) && dayOfCell(cell) === null;
+const day = (cell: unknown) => isDate(cell) || dayOfCell(cell) !== null;
 
 /** What a value of each meaning looks like; meanings not listed take anything. */
 const looks: Readonly<Record<string, (cell: unknown) => boolean>> = {
-  day: (cell) => dayOfCell(cell) !== null,
-  from: (cell) => dayOfCell(cell) !== null,
-  until: (cell) => dayOfCell(cell) !== null,
+  day,
+  from: day,
+  until: day,
   athlete: words,
   exercise: words,
   test: words,
@@ -68,7 +72,15 @@ const looks: Readonly<Record<string, (cell: unknown) => boolean>> = {
 export function valueFit(field: string, sample: readonly unknown[]): number {
   const look = looks[field];
   if (look === undefined || sample.length === 0) return 1;
-  return sample.filter(look).length / sample.length;
+  // The same words stand down a column: each is looked at once.
+  const seen = new Map<unknown, boolean>();
+  let fitting = 0;
+  for (const cell of sample) {
+    const fits = seen.get(cell) ?? look(cell);
+    seen.set(cell, fits);
+    if (fits) fitting++;
+  }
+  return fitting / sample.length;
 }
 
 /** The meaning whose look fits a sample best, and how well; null when nothing fits nine in ten. */

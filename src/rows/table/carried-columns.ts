@@ -19,20 +19,16 @@ export function carriedColumns(
   const columns = carriable.flatMap((field) =>
     fields[field] === undefined ? [] : [{ field, index: fields[field].index }],
   );
+  const indexes = columns.map(({ index }) => index);
   const blanks = columns.map(() => 0);
   let rows = 0;
   for (let row = first; row < end; row++) {
     const line = cells[row]!;
-    let anyBlank = false;
-    for (let at = 0; at < columns.length; at++) {
-      const cell = line[columns[at]!.index];
-      if (cell === "" || isBlank(cell)) anyBlank = true;
+    if (!anyBlank(line, indexes)) rows++;
+    else if (!isBlankLine(line)) {
+      rows++;
+      for (let at = 0; at < indexes.length; at++) if (isBlank(line[indexes[at]!])) blanks[at]!++;
     }
-    if (anyBlank && isBlankLine(line)) continue;
-    rows++;
-    if (anyBlank)
-      for (let at = 0; at < columns.length; at++)
-        if (isBlank(line[columns[at]!.index])) blanks[at]!++;
   }
   const carried = columns.filter(
     ({ index }, at) =>
@@ -42,4 +38,12 @@ export function carriedColumns(
       !isBlank(cells[first]?.[index]),
   );
   return new Set(carried.map(({ field }) => field));
+}
+
+function anyBlank(line: readonly unknown[], indexes: readonly number[]): boolean {
+  for (let at = 0; at < indexes.length; at++) {
+    const cell = line[indexes[at]!];
+    if (cell === "" || isBlank(cell)) return true;
+  }
+  return false;
 }

@@ -1,17 +1,42 @@
+import type { SetKind } from "../../coaching/record/lifting-set";
+import { saysItself } from "../column/as-written";
+import type { DayAside } from "../column/day-column";
+import { PlainChoice } from "../column/plain-choice";
+import { PlainDays } from "../column/plain-days";
+import { PlainWords } from "../column/plain-words";
 import type { TableView } from "../table-view";
-import type { PlainColumns } from "./plain-set";
-import type { speedMeaning } from "./set-kinds";
+import { yesNo } from "../value/yes-no";
+import { type PlainColumns, PlainSet } from "./plain-set";
+import { setKinds, speedKinds, type speedMeaning } from "./set-kinds";
+import type { SetNumbers } from "./set-numbers";
 
-/** Tells whether a row's cells say exactly what was read from them, so that the cells can stand for it. */
+/**
+ * Reads the rows in which every cell says plainly what it means, and finds in them what reading with
+ * care would: real dates or a text known to be one, clean words, numbers within bounds, a load. Any
+ * other row is left to be read with care.
+ */
 export class PlainRows {
-  private readonly at: PlainColumns;
+  /** Whether the row read last says enough to be found typed twice. */
+  mayRepeat = false;
+  private readonly columns: PlainColumns;
   private readonly meanings = new Map<PlainColumns["speedIs"], PlainColumns>();
   private readonly movedWellOf = new Map<unknown, boolean | null>();
-  private last: PlainColumns;
+  private readonly days: PlainDays;
+  private readonly kinds: PlainChoice<SetKind>;
+  private readonly speedsAre: PlainChoice<"mean" | "peak">;
+  private readonly athletes: PlainWords;
+  private readonly lifts: PlainWords;
+  private readonly words: readonly PlainWords[];
+  private readonly minute: number;
 
-  constructor({ fields, repColumns }: TableView, meaning: ReturnType<typeof speedMeaning>) {
+  constructor(
+    { fields, repColumns }: TableView,
+    private readonly numbers: SetNumbers,
+    aside: DayAside,
+    private readonly meaning: ReturnType<typeof speedMeaning>,
+  ) {
     const place = (field: string) => fields[field]?.index ?? -1;
-    this.at = {
+    this.columns = {
       athlete: place("athlete"),
       exercise: place("exercise"),
       set: place("set"),
@@ -30,88 +55,88 @@ export class PlainRows {
       speedIs: meaning.speedIs,
       movedWellOf: this.movedWellOf,
     };
-    this.last = this.at;
-    this.meanings.set(meaning.speedIs, this.at);
+    this.meanings.set(meaning.speedIs, this.columns);
+    this.days = new PlainDays(place("day"), aside);
+    this.kinds = new PlainChoice(place("kind"), setKinds);
+    this.speedsAre = new PlainChoice(place("speedIs"), speedKinds);
+    this.athletes = new PlainWords(place("athlete"));
+    this.lifts = new PlainWords(place("exercise"));
+    const others = [place("tool"), place("gym"), place("by"), place("note")];
+    this.words = others.filter((index) => index >= 0).map((index) => new PlainWords(index));
+    this.minute = place("minute");
   }
 
-  /** The columns of a row whose speeds are means, peaks or not told; one object for all such rows. */
-  columns(speedIs: PlainColumns["speedIs"]): PlainColumns {
-    if (this.last.speedIs !== speedIs) {
-      this.last = this.meanings.get(speedIs) ?? { ...this.at, speedIs };
-      this.meanings.set(speedIs, this.last);
+  /** @returns null for a row that has to be read with care; `row` counts from 0 */
+  read(line: readonly unknown[], row: number): PlainSet | null {
+    const day = this.days.of(line);
+    if (day === null || (this.minute >= 0 && line[this.minute] !== "")) return null;
+    const { columns, numbers } = this;
+    if (!this.athletes.stand(line[columns.athlete])) return null;
+    if (!this.lifts.stand(line[columns.exercise])) return null;
+    const kind = this.kinds.of(line);
+    const speedsAre = this.speedsAre.of(line);
+    if (kind === undefined || speedsAre === undefined) return null;
+    if (numbers.load === null || !saysItself(line[columns.load], numbers.load)) return null;
+    if (!this.othersStand(line) || !this.speedsStand(line) || !this.movedWellStands(line))
+      return null;
+    return new PlainSet(
+      row + 1,
+      day,
+      kind ?? "work",
+      line,
+      this.columnsFor(speedsAre ?? this.meaning.speedIs),
+    );
+  }
+
+  private othersStand(line: readonly unknown[]): boolean {
+    const { others } = this.numbers;
+    for (let at = 0; at < others.length; at++) {
+      const cell = line[others[at]!.index];
+      if (cell !== "" && !saysItself(cell, others[at]!)) return false;
     }
-    return this.last;
-  }
-
-  haveReps(line: readonly unknown[], read: readonly (number | null)[]): boolean {
-    const { repColumns } = this.at;
-    for (let rep = 0; rep < repColumns.length; rep++)
-      if (!saysNumber(line[repColumns[rep]!], read[rep]!)) return false;
+    const { words } = this;
+    for (let at = 0; at < words.length; at++) {
+      const cell = line[words[at]!.index];
+      if (cell !== "" && !words[at]!.stand(cell)) return false;
+    }
     return true;
   }
 
-  hasSpeed(line: readonly unknown[], single: number | null): boolean {
-    return numberStands(line, this.at.speed, single);
+  private speedsStand(line: readonly unknown[]): boolean {
+    const { repSpeeds, speed } = this.numbers;
+    let read = 0;
+    for (let rep = 0; rep < repSpeeds.length; rep++) {
+      const cell = line[repSpeeds[rep]!.index];
+      if (cell === "") continue;
+      if (!saysItself(cell, repSpeeds[rep]!)) return false;
+      read = rep + 1;
+    }
+    const { columns } = this;
+    this.mayRepeat = read > 2 || (columns.set >= 0 && line[columns.set] !== "");
+    if (speed === null) return true;
+    const single = line[speed.index];
+    if (single === "") return true;
+    // One repetition's speed is a repetition, and so is a figure under "rep speeds".
+    if (read === 0 && (this.meaning.ofReps || line[columns.reps] === 1)) return false;
+    return saysItself(single, speed);
   }
 
-  hasNumbers(
-    line: readonly unknown[],
-    set: number | null,
-    reps: number | null,
-    loadKg: number | null,
-    barKg: number | null,
-    inReserve: number | null,
-  ): boolean {
-    const { at } = this;
-    return (
-      numberStands(line, at.set, set) &&
-      numberStands(line, at.reps, reps) &&
-      numberStands(line, at.load, loadKg) &&
-      numberStands(line, at.bar, barKg) &&
-      numberStands(line, at.reserve, inReserve)
-    );
-  }
-
-  hasWords(
-    line: readonly unknown[],
-    athlete: string,
-    exercise: string,
-    tool: string,
-    gym: string,
-    by: string,
-    note: string,
-  ): boolean {
-    const { at } = this;
-    return (
-      line[at.athlete] === athlete &&
-      line[at.exercise] === exercise &&
-      textStands(line, at.tool, tool) &&
-      textStands(line, at.gym, gym) &&
-      textStands(line, at.by, by) &&
-      textStands(line, at.note, note)
-    );
-  }
-
-  /** A word there means the same in every row, or the row is none of these: a ditto mark does not. */
-  hasMovedWell(line: readonly unknown[], read: boolean | null): boolean {
-    const { movedWell } = this.at;
+  private movedWellStands(line: readonly unknown[]): boolean {
+    const { movedWell } = this.columns;
     if (movedWell < 0) return true;
     const cell = line[movedWell];
-    const known = this.movedWellOf.get(cell);
-    if (known === undefined) this.movedWellOf.set(cell, read);
-    return known === undefined || known === read;
+    if (cell === "" || this.movedWellOf.has(cell)) return true;
+    const said = yesNo(cell);
+    if (said === null) return false;
+    this.movedWellOf.set(cell, said);
+    return true;
   }
-}
 
-function numberStands(line: readonly unknown[], index: number, read: number | null): boolean {
-  return index < 0 ? read === null : saysNumber(line[index], read);
-}
-
-function saysNumber(cell: unknown, read: number | null): boolean {
-  return typeof cell === "number" ? cell === read : read === null;
-}
-
-function textStands(line: readonly unknown[], index: number, read: string): boolean {
-  const cell = index < 0 ? "" : line[index];
-  return typeof cell === "string" ? cell === read : read === "";
+  /** One object for all rows whose speeds are means, one for peaks, one for those not told. */
+  private columnsFor(speedIs: PlainColumns["speedIs"]): PlainColumns {
+    if (speedIs === this.columns.speedIs) return this.columns;
+    const columns = this.meanings.get(speedIs) ?? { ...this.columns, speedIs };
+    this.meanings.set(speedIs, columns);
+    return columns;
+  }
 }

@@ -1,6 +1,6 @@
 import type { DiaryDay } from "../../coaching/record/diary-day";
 import { yesNoColumn } from "../column/choice-column";
-import { type DayAside, dayColumn } from "../column/day-column";
+import { dayColumn, newDayAside } from "../column/day-column";
 import { lengthColumn, minuteColumn } from "../column/minute-column";
 import { numberColumn } from "../column/number-column";
 import { textColumn } from "../column/text-column";
@@ -19,7 +19,7 @@ const scale = { low: 0, high: 100 };
 /** Rows of the Diary. */
 export function readDiaryRows(view: TableView): Reading<DiaryDay> {
   const { fields } = view;
-  const aside: DayAside = { minute: null };
+  const aside = newDayAside();
   const readDay = dayColumn(view, fields.day, true, aside);
   const minute = minuteColumn(view, fields.minute);
   const name = textColumn(view, fields.athlete);

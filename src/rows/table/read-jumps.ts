@@ -1,6 +1,6 @@
 import type { JumpAttempt } from "../../coaching/record/jump-attempt";
 import { yesNoColumn } from "../column/choice-column";
-import { type DayAside, dayColumn } from "../column/day-column";
+import { dayColumn, newDayAside } from "../column/day-column";
 import { minuteColumn } from "../column/minute-column";
 import { numberColumn } from "../column/number-column";
 import { plausible } from "../column/quantity";
@@ -19,7 +19,7 @@ import { readLines } from "./read-lines";
 /** Rows of the Jumps table, one attempt or one test day's figure each. */
 export function readJumpRows(view: TableView): Reading<JumpAttempt> {
   const { fields, log } = view;
-  const dayAside: DayAside = { minute: null };
+  const dayAside = newDayAside();
   const aside: Aside = { note: "", perHand: false };
   const readDay = dayColumn(view, fields.day, true, dayAside);
   const readMinute = minuteColumn(view, fields.minute);

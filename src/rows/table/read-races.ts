@@ -1,6 +1,6 @@
 import type { Race } from "../../coaching/record/race";
 import { choiceColumn, choices } from "../column/choice-column";
-import { type DayAside, dayColumn } from "../column/day-column";
+import { dayColumn, newDayAside } from "../column/day-column";
 import { minuteColumn } from "../column/minute-column";
 import { textColumn } from "../column/text-column";
 import type { Column } from "../header/column-map";
@@ -22,7 +22,7 @@ const classes = choices<"A" | "B" | "C">({
 /** Rows of the Races table; nobody named means the whole squad. */
 export function readRaceRows(view: TableView): Reading<Race> {
   const { fields } = view;
-  const aside: DayAside = { minute: null };
+  const aside = newDayAside();
   const readDay = dayColumn(view, fields.day, true, aside);
   const start = minuteColumn(view, fields.start);
   const name = textColumn(view, fields.race);

@@ -1,6 +1,6 @@
 import type { Run } from "../../coaching/record/run";
 import { choiceColumn } from "../column/choice-column";
-import { type DayAside, dayColumn } from "../column/day-column";
+import { dayColumn, newDayAside } from "../column/day-column";
 import { lengthColumn, minuteColumn } from "../column/minute-column";
 import { numberColumn } from "../column/number-column";
 import { plausible } from "../column/quantity";
@@ -16,7 +16,7 @@ import { runKinds } from "./run-kinds";
 /** Rows of the Runs table, done or planned. */
 export function readRunRows(view: TableView): Reading<Run> {
   const { fields } = view;
-  const aside: DayAside = { minute: null };
+  const aside = newDayAside();
   const readDay = dayColumn(view, fields.day, true, aside);
   const minute = minuteColumn(view, fields.minute);
   const name = textColumn(view, fields.athlete);

@@ -1,6 +1,6 @@
 import type { LiftingSet, SetKind } from "../../coaching/record/lifting-set";
 import { choiceColumn, yesNoColumn } from "../column/choice-column";
-import { type DayAside, dayColumn } from "../column/day-column";
+import { dayColumn, newDayAside } from "../column/day-column";
 import { minuteColumn } from "../column/minute-column";
 import { numberColumn } from "../column/number-column";
 import { plausible } from "../column/quantity";
@@ -13,12 +13,13 @@ import { reportBlankLoads } from "./blank-loads";
 import { DoubledRows } from "./doubled-rows";
 import { reportBlank, reportDoubled } from "./needed";
 import { PlainRows } from "./plain-rows";
-import { PlainSet } from "./plain-set";
+import type { PlainSet } from "./plain-set";
 import { questionDays } from "./question-days";
 import { type LineResult, readLines } from "./read-lines";
 import { RepRows } from "./rep-rows";
 import { setKinds, speedKinds, speedMeaning } from "./set-kinds";
 import { setNumberColumn } from "./set-number-column";
+import { setBounds, setNumbers } from "./set-numbers";
 
 /** From so many rows on, rows that say everything plainly are looked up in place, not copied. */
 const manyRows = 250;
@@ -26,26 +27,29 @@ const manyRows = 250;
 /** Rows of the Sets table: one row a set, or one row a repetition put together to sets. */
 export function readSetRows(view: TableView, plainFrom: number = manyRows): Reading<LiftingSet> {
   const { fields, repColumns } = view;
-  const dayAside: DayAside = { minute: null };
+  const dayAside = newDayAside();
   const aside: Aside = { note: "", perHand: false };
   const readDay = dayColumn(view, fields.day, true, dayAside);
   const readMinute = minuteColumn(view, fields.minute);
   const name = textColumn(view, fields.athlete);
   const lift = textColumn(view, fields.exercise);
   const setNumber = setNumberColumn(view, fields.set);
-  const repNumber = numberColumn(view, fields.rep, { low: 1, high: 100, whole: true });
+  const repNumber = numberColumn(view, fields.rep, setBounds.rep);
   const kindOf = choiceColumn(view, fields.kind, setKinds, "drop if unknown");
-  const repsDone = numberColumn(view, fields.reps, { low: 0, high: 100, whole: true });
-  const load = quantityColumn(view, fields.load, plausible.loadKg, aside);
-  const speeds = speedColumn(view, fields.speed);
-  const repReaders = repColumns.map((column) => quantityColumn(view, column, plausible.speed));
+  const repsDone = numberColumn(view, fields.reps, setBounds.reps);
+  const written = setNumbers(view);
+  const load = quantityColumn(view, fields.load, plausible.loadKg, aside, false, written.load);
+  const speeds = speedColumn(view, fields.speed, written.speed);
+  const repReaders = repColumns.map((column, rep) =>
+    quantityColumn(view, column, plausible.speed, null, false, written.repSpeeds[rep]),
+  );
   const meaning = speedMeaning(fields.speed?.words ?? "");
   const speedIs = choiceColumn(view, fields.speedIs, speedKinds);
   const tool = textColumn(view, fields.tool);
-  const bar = quantityColumn(view, fields.bar, plausible.barKg);
+  const bar = quantityColumn(view, fields.bar, plausible.barKg, null, false, written.bar);
   const gym = textColumn(view, fields.gym);
   const movedWell = yesNoColumn(view, fields.movedWell);
-  const reserve = numberColumn(view, fields.reserve, { low: 0, high: 20, rangeLowEnd: true });
+  const reserve = numberColumn(view, fields.reserve, setBounds.reserve);
   const by = textColumn(view, fields.by);
   const note = textColumn(view, fields.note);
   const doubled = new DoubledRows(view);
@@ -54,11 +58,27 @@ export function readSetRows(view: TableView, plainFrom: number = manyRows): Read
   const blankLoads: { row: number; exercise: string }[] = [];
   const loadedLifts = new Set<string>();
   let lastLoaded = "";
+  const carries = [fields.day, fields.athlete, fields.exercise].some((one) => one?.carried);
   const plainRows =
-    oneRowPerRep || view.end - view.first < plainFrom ? null : new PlainRows(view, meaning);
+    oneRowPerRep || carries || view.end - view.first < plainFrom
+      ? null
+      : new PlainRows(view, written, dayAside, meaning);
   const repCells: (number | null)[] = repReaders.map(() => null);
 
+  const readPlainly = (set: PlainSet, line: readonly unknown[], row: number) => {
+    const { exercise } = set;
+    if (exercise !== lastLoaded) loadedLifts.add(exercise);
+    lastLoaded = exercise;
+    const earlier = plainRows?.mayRepeat ? doubled.earlier(line, row) : -1;
+    return earlier < 0 ? set : reportDoubled(view, row, earlier);
+  };
+
   const readLine = (line: readonly unknown[], row: number): LineResult<LiftingSet> => {
+    const set = plainRows === null ? null : plainRows.read(line, row);
+    return set === null ? readWithCare(line, row) : readPlainly(set, line, row);
+  };
+
+  const readWithCare = (line: readonly unknown[], row: number): LineResult<LiftingSet> => {
     const issuesBefore = view.log.issues.length;
     const day = readDay(line, row);
     if (day === null) return null;
@@ -109,19 +129,6 @@ export function readSetRows(view: TableView, plainFrom: number = manyRows): Read
     const inReserve = reserve(line, row);
     const writtenBy = by(line, row);
     const noted = note(line, row);
-    if (
-      plainRows !== null &&
-      minute === null &&
-      !asRep &&
-      !perHand &&
-      cellNote === "" &&
-      (repReaders.length > 0 ? plainRows.haveReps(line, repCells) : repsRead === 0) &&
-      (repsRead > 0 || plainRows.hasSpeed(line, single)) &&
-      plainRows.hasNumbers(line, numbered.set, reps, loadKg, barKg, inReserve) &&
-      plainRows.hasWords(line, athlete, exercise, withTool, where, writtenBy, noted) &&
-      plainRows.hasMovedWell(line, well)
-    )
-      return new PlainSet(row + 1, day, kind, line, plainRows.columns(speedsAre));
     const repSpeeds = repReaders.length === 0 ? listed.reps : repCells.slice(0, repsRead);
     const plain: LiftingSet = {
       row: row + 1,

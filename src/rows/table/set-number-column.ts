@@ -4,6 +4,7 @@ import type { Column } from "../header/column-map";
 import { plainWords } from "../header/header-words";
 import type { TableView } from "../table-view";
 import { setKinds } from "./set-kinds";
+import { setBounds } from "./set-numbers";
 
 /** A set's number, or the kind when the cell says "wu" or "marker" in its place. */
 export type SetNumber = { readonly set: number | null; readonly kind: SetKind | null };
@@ -17,7 +18,7 @@ export function setNumberColumn(
 ): (line: readonly unknown[], row: number) => SetNumber {
   if (column === undefined) return () => blank;
   const { index } = column;
-  const number = numberColumn(view, column, { low: 1, high: 60, whole: true });
+  const number = numberColumn(view, column, setBounds.set);
   return (line, row) => {
     const cell = line[index];
     if (cell === "") return blank;

@@ -60,6 +60,7 @@ const numeric = /^(\d{1,2})([/.-])(\d{1,2})(?:\2(\d{4}|\d{2})?)?$/;
 
 /** Reads text as a day; null when it is not one. "pm", "am" and a time of day may stand beside it. */
 export function dayFromText(text: string): DayText | null {
+  if (!/\d/.test(text)) return null;
   let minute: number | null = null;
   let weekday: number | null = null;
   let left = text.trim();
