@@ -1,0 +1,107 @@
+import { heightStep, type TestDay, testDays } from "../../../src/coaching/jumps/test-day";
+import type { JumpAttempt } from "../../../src/coaching/record/jump-attempt";
+import type { Plate } from "../../../src/coaching/record/plate";
+import { jumpAttempt } from "../series/invented-season";
+
+const plates: Plate[] = [
+  { row: 2, massKg: 15, thicknessCm: 6, owned: 2 },
+  { row: 3, massKg: 5, thicknessCm: 2, owned: null },
+];
+const day = (...attempts: Partial<JumpAttempt>[]) => {
+  const [only, ...others] = testDays(
+    attempts.map((of) => jumpAttempt({ day: 1, ...of })),
+    plates,
+  );
+  expect(others).toEqual([]);
+  return only!;
+};
+
+test("of drops from two heights on one day those from the first count, all attempts are counted", () => {
+  const mixed = day(
+    { dropCm: 30, heightCm: 20, contactS: 0.2 },
+    { dropCm: 45, heightCm: 40, contactS: 0.3 },
+    { dropCm: 30, heightCm: 22, contactS: 0.24 },
+  );
+  expect(mixed).toMatchObject({ attempts: 3, dropCm: 30, heightCm: 21, bestCm: 22 });
+  expect(mixed.contactS).toBeCloseTo(0.22, 12);
+});
+
+test("a plate nobody measured and a flight that cannot be are heights not read; a miss or a blank is none", () => {
+  expect(
+    day({ stackKg: [17] }, { flightS: 3 }, { stackKg: [5] }, { cleared: false }, {}),
+  ).toMatchObject({ heightsNotRead: 2, heightCm: 2, attempts: 5 });
+  expect(day({ cleared: false }, { contactS: 0.2 })).toMatchObject({
+    heightsNotRead: 0,
+    heightCm: null,
+    bestCm: null,
+  });
+});
+
+test("measured heights are averaged; where a stack was cleared or missed the best of the day counts", () => {
+  const measured = [{ heightCm: 40 }, { heightCm: 44 }];
+  expect(day(...measured)).toMatchObject({ heightCm: 42, byStack: false });
+  expect(day(...measured, { stackKg: [15, 15], cleared: false })).toMatchObject({
+    heightCm: 44,
+    byStack: true,
+  });
+  expect(day({ heightCm: 40 }, { heightCm: 44, cleared: true })).toMatchObject({
+    heightCm: 44,
+    byStack: true,
+  });
+  expect(day(...measured, {})).toMatchObject({ heightCm: 42, byStack: false });
+});
+
+test("a contact left blank, or of no time, is left out of the day's", () => {
+  const contacts = day({ contactS: null }, { contactS: 0 }, { contactS: 0.2 }, { contactS: 0.22 });
+  expect(contacts.contactS).toBeCloseTo(0.21, 12);
+  expect(day({ heightCm: 30 }, { heightCm: 30, contactS: 0 })).toMatchObject({
+    contactS: null,
+    reactiveStrength: null,
+  });
+});
+
+test("reactive strength needs the height that was reached: a stack cleared is only a bound", () => {
+  const drops = day(
+    { heightCm: 30, contactS: 0.2 },
+    { stackKg: [15, 15], contactS: 0.2 },
+    { contactS: 0.2 },
+  );
+  expect(drops.reactiveStrength).toBeCloseTo(1.5, 12);
+  expect(day({ stackKg: [15], contactS: 0.2 }).reactiveStrength).toBeNull();
+});
+
+test("days follow one another as they stand", () => {
+  const attempts = [1, 1, 2, 4].map((on) => jumpAttempt({ day: on, heightCm: 40 + on }));
+  expect(testDays(attempts, plates).map(({ day: on, attempts: of }) => [on, of])).toEqual([
+    [1, 2],
+    [2, 1],
+    [4, 1],
+  ]);
+  expect(testDays([], plates)).toEqual([]);
+});
+
+const heights = (values: readonly (number | null)[], of: Partial<TestDay> = {}) =>
+  values.map((heightCm) => ({ ...day({ heightCm: 40 }), heightCm, ...of }));
+const step = (...values: (number | null)[]) => heightStep(heights(values));
+
+test("six heights on a grid were read to its step, five or one beside it were not", () => {
+  expect(step(40, 45, 50, 45, 60, 40)).toBe(5);
+  expect(step(40, null, 45, 50, 45, 60, 40)).toBe(5);
+  expect(step(40, 45, 50, 45, 60)).toBeNull();
+  expect(step(40, 45, 50, 45, 60, 47)).toBeNull();
+  expect(step(40.5, 43, 45.5, 43, 48, 40.5)).toBe(2.5);
+});
+
+test("one height all along has no step", () => {
+  expect(step(40, 40, 40, 40, 40, 40)).toBeNull();
+  expect(step()).toBeNull();
+  // Thicknesses added in another order: 0.1 + 0.2 is not 0.3 to the last digit.
+  expect(heightStep(heights([0.3, 0.1 + 0.2], { byStack: true }))).toBeNull();
+});
+
+test("of stacks two days are enough for the smallest step seen", () => {
+  expect(heightStep(heights([30, 36, 38], { byStack: true }))).toBe(2);
+  const once = [...heights([30, 36]), ...heights([38], { byStack: true })];
+  expect(heightStep(once)).toBe(2);
+  expect(heightStep(heights([30, 36, 38]))).toBeNull();
+});
