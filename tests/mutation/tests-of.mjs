@@ -1,5 +1,3 @@
-import { existsSync } from "node:fs";
-
 /** Test folders that are run for the faults of a source folder: its own, and what stands on it. */
 const byFolder = {
   statistics: ["statistics", "published", "mirror-figures"],
@@ -7,9 +5,11 @@ const byFolder = {
   rows: ["rows"],
 };
 
+/** What all ideas of coaching stand on: the tests of all of them try it. */
+const common = new Set(["calendar", "record", "series", "units"]);
+
 /**
  * For one idea of coaching its own tests and the general ones: what other ideas notice is not counted.
- * What all ideas stand on, such as a row's names, has no tests of its own: those of all ideas try it.
  *
  * @returns test files without their ending, as patterns under tests/
  */
@@ -17,7 +17,7 @@ export function testsOf(places) {
   const patterns = places.flatMap((place) => {
     const [top, idea] = place.split("/");
     const folders = byFolder[top] ?? [];
-    const own = top === "coaching" && idea !== undefined && existsSync(`tests/coaching/${idea}`);
+    const own = top === "coaching" && idea !== undefined && !common.has(idea);
     return folders.flatMap((one) =>
       own && one === "coaching" ? [`coaching/${idea}/**/*`, "coaching/*"] : [`${one}/**/*`],
     );

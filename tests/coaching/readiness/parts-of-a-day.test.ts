@@ -3,9 +3,11 @@ import {
   usualReadinessSettings as usual,
   usualSpread,
 } from "../../../src/coaching/readiness/readiness-settings";
+import { speedToday } from "../../../src/coaching/readiness/speed-today";
 import { squadReadiness } from "../../../src/coaching/readiness/squad-readiness";
 import { squadSpreads } from "../../../src/coaching/readiness/squad-spreads";
 import type { DiaryDay } from "../../../src/coaching/record/diary-day";
+import { exerciseKey } from "../../../src/coaching/record/exercise-key";
 import type { JumpAttempt } from "../../../src/coaching/record/jump-attempt";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
 import { squadIndex } from "../../../src/coaching/series/squad-index";
@@ -131,6 +133,22 @@ test("of two lifts of the day the one with more earlier sessions speaks, whichev
   const presses = on(weekly(4), (day) => work(day, { exercise: "bench press", loadKg: 40 }));
   expect(only({ sets: [...presses, ...squats] }).of).toBe("back squat");
   expect(only({ sets: [...squats, ...presses] }).of).toBe("back squat");
+  // Of two done equally often the one that was begun first.
+  const rows = on(weekly(6), (day) => work(day, { exercise: "hip thrust" }));
+  expect(only({ sets: [...squats, ...rows] }).of).toBe("back squat");
+});
+
+test("an earlier day is read by its first set, as today is, whatever the later ones moved at", () => {
+  const speeds = [0.7, 0.6, 0.55];
+  const sets = on(weekly(6), (day) =>
+    speeds.map((speed, at) => work(day, { set: at + 1, repSpeeds: [speed] })),
+  ).flat();
+  const index = squadIndex({ sets }, today);
+  const { lift } = squadSpreads(index, [], usual, usualLineSettings);
+  const own = index.of(athlete)!.lifts.get(exerciseKey("back squat"))!;
+  const read = speedToday(own, today, lift(exerciseKey("back squat")), usual)!;
+  expect(read.past).toHaveLength(6);
+  for (const { value } of read.past) expect(value).toBeCloseTo(read.offLine, 9);
 });
 
 test("what goes together is read from each athlete's most frequent lift and test", () => {
