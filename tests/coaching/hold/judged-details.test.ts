@@ -1,0 +1,163 @@
+import { holdMeasure, valueThatMoved } from "../../../src/coaching/hold/hold-measure";
+import { plannedSessions } from "../../../src/coaching/hold/planned-sessions";
+import type { HoldMeasure } from "../../../src/coaching/hold/season-hold";
+import { seasonLimit } from "../../../src/coaching/hold/season-limit";
+import { squadHold } from "../../../src/coaching/hold/squad-hold";
+import type { AthleteSeason } from "../../../src/coaching/hold/squad-seasons";
+import { watchedSeason } from "../../../src/coaching/hold/watched-season";
+import type { Athlete } from "../../../src/coaching/record/athlete";
+import { usualRules } from "../../../src/coaching/record/squad-rules";
+import { squadIndex } from "../../../src/coaching/series/squad-index";
+import { athleteRow, inventedSeason, sessionDay } from "../series/invented-season";
+
+const name = "Ilka Brandmoor";
+const holdOf = (
+  rows: ReturnType<typeof inventedSeason>,
+  of: Partial<Athlete> = {},
+  rules = usualRules,
+  asOf = sessionDay(29),
+) =>
+  squadHold({
+    index: squadIndex(rows, asOf),
+    plates: [],
+    athletes: [athleteRow({ athlete: name, ...of })],
+    rules,
+  }).of(name);
+
+test("a rise has its likeliest first session, and days that hold it", () => {
+  const rise = holdOf(inventedSeason(name, 30, (s) => (s < 14 ? 1 : 1.08)));
+  expect(rise.word).toBe("rising");
+  expect(Math.abs(rise.sinceDay! - sessionDay(14))).toBeLessThanOrEqual(7);
+  expect(rise.sinceFrom!).toBeLessThanOrEqual(sessionDay(14));
+  expect(rise.sinceTo!).toBeGreaterThanOrEqual(sessionDay(14));
+  expect(rise.evidenceHigh).toBeGreaterThan(rise.limit);
+  expect(rise.evidenceLow).toBeLessThan(rise.limit);
+});
+
+test("a season that holds has no first day of a change", () => {
+  const calm = holdOf(inventedSeason(name, 30));
+  expect(calm).toMatchObject({
+    word: "holding",
+    sinceDay: null,
+    sinceFrom: null,
+    sinceTo: null,
+    baseline: { from: sessionDay(0), to: sessionDay(5), sessions: 6, own: false },
+  });
+});
+
+test("the chart has every session, the baseline's marked, each value about the baseline's mean", () => {
+  const rows = inventedSeason(name, 12);
+  const { sessions, measures } = holdOf(rows);
+  expect(sessions.map(({ day }) => day)).toEqual(
+    Array.from({ length: 12 }, (_, s) => sessionDay(s)),
+  );
+  expect(sessions.filter(({ inBaseline }) => inBaseline)).toHaveLength(6);
+  // Jump heights are on a log scale: their mean over the baseline is the geometric one.
+  const heights = rows.jumps.filter(({ test }) => test === "box jump").map((j) => j.heightCm!);
+  const usual = Math.exp(heights.slice(0, 6).reduce((sum, cm) => sum + Math.log(cm), 0) / 6);
+  const at = measures.findIndex(({ kind }) => kind === "jump height");
+  expect(measures[at]!.baselineValue).toBeCloseTo(usual, 9);
+  for (const [s, { percents }] of sessions.entries()) {
+    expect(percents[at]).toBeCloseTo(100 * (heights[s]! / usual - 1), 9);
+  }
+  // Drop jumps were done on every fourth session.
+  const contacts = sessions.map(({ percents }) => percents[2]);
+  expect(contacts.map((percent) => percent !== null)).toEqual(
+    Array.from({ length: 12 }, (_, s) => s % 4 === 0),
+  );
+});
+
+test("without a change, now is the last four readings after the baseline", () => {
+  const rows = inventedSeason(name, 20);
+  const jump = holdOf(rows).measures.find(({ kind }) => kind === "jump height")!;
+  const heights = rows.jumps.filter(({ test }) => test === "box jump").map((j) => j.heightCm!);
+  const last = Math.exp(heights.slice(-4).reduce((sum, cm) => sum + Math.log(cm), 0) / 4);
+  expect(jump).toMatchObject({ baselineRows: 6, rowsAfter: 14, rowsSince: 4 });
+  expect(jump.nowValue).toBeCloseTo(last, 9);
+  expect(jump.change).toBeCloseTo(100 * (last / jump.baselineValue - 1), 9);
+  expect(jump.changeError! / jump.wobble).toBeCloseTo(Math.sqrt(1 / 4 + 1 / 6), 9);
+});
+
+const missing = Number.NaN;
+test("readings missed do not count among the last four, and none at all say nothing", () => {
+  const values = (...after: number[]) => [0, 0, 0, ...after];
+  const read = (...after: number[]) => {
+    const watched = watchedSeason([{ values: values(...after), squadError: 3 }], 3, 20);
+    const season = {
+      measures: [
+        {
+          kind: "bar speed",
+          of: "squat",
+          plainPercent: (p: number) => p,
+          valueAt: (p: number) => p,
+        },
+      ],
+    } as unknown as AthleteSeason;
+    return holdMeasure(season, watched, 0, null);
+  };
+  expect(read(9, 1, missing, 2, 3, missing, 4, missing)).toMatchObject({
+    rowsSince: 4,
+    rowsAfter: 5,
+    nowValue: 2.5,
+  });
+  expect(read(9, 5, missing)).toMatchObject({ rowsSince: 2, rowsAfter: 2, nowValue: 7 });
+  expect(read(missing, missing)).toMatchObject({
+    rowsSince: 0,
+    rowsAfter: 0,
+    change: null,
+    changeError: null,
+    nowValue: null,
+  });
+});
+
+const measure = (change: number | null, changeError: number | null = 1, of = "squat") =>
+  ({ kind: "bar speed", of, change, changeError }) as HoldMeasure;
+
+test("the value that moved most against its uncertainty, on the word's side, is named", () => {
+  const first = measure(-2);
+  const most = measure(-6, 2);
+  const up = measure(5);
+  const none = measure(null, null);
+  const all = [first, none, most, up];
+  expect(valueThatMoved(all, "slipping")).toBe(most);
+  expect(valueThatMoved(all, "rising")).toBe(up);
+  expect(valueThatMoved(all, "holding")).toBe(first);
+  expect(valueThatMoved([measure(-3), measure(-3, 1, "bench")], "slipping")?.of).toBe("squat");
+  expect(valueThatMoved([none, up], "rising")).toBe(up);
+  expect(valueThatMoved([], "slipping")).toBeNull();
+});
+
+/** Sessions so many days apart, six of them the baseline. */
+const planned = (count: number, apart: number, sessionsAWeek: number | null, weeks = 20) =>
+  plannedSessions(
+    {
+      sessions: Array.from({ length: count }, (_, s) => 20_000 + apart * s),
+      baselineSessions: Math.min(6, count),
+      details: sessionsAWeek === null ? undefined : { sessionsAWeek },
+    } as AthleteSeason,
+    weeks,
+  );
+
+test("sessions planned are weeks times sessions a week less the baseline, as the table says or as seen", () => {
+  expect(planned(10, 3, 3)).toBe(20 * 3 - 6);
+  // 15 sessions over 14 × 4 + 1 days: 15/(57/7) a week.
+  expect(planned(15, 4, null)).toBe(Math.round((20 * 15 * 7) / 57) - 6);
+  // Two sessions of one week are two a week, not more; one a month is one a week.
+  expect(planned(2, 1, null)).toBe(2 * 20 - 2);
+  expect(planned(10, 30, null)).toBe(20 - 6);
+});
+
+test("at least eight are planned, and never fewer than were done", () => {
+  expect(planned(7, 7, 1, 10)).toBe(8);
+  expect(planned(40, 3, 1, 10)).toBe(34);
+  expect(planned(0, 1, 2)).toBe(8);
+});
+
+test("the season's limit is that of the sessions planned and the values followed", () => {
+  const rows = inventedSeason(name, 30);
+  const rules = { ...usualRules, seasonWeeks: 24, falseFlagRate: 0.1 };
+  expect(holdOf(rows, { sessionsAWeek: 2 }, rules).limit).toBeCloseTo(
+    seasonLimit(0.1, 2 * 24 - 6, 3),
+    12,
+  );
+});
