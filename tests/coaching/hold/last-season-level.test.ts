@@ -30,6 +30,14 @@ test("the more athletes move apart between seasons, the less the last one says",
   expect(near!.variance).toBeGreaterThan(4);
 });
 
+test("what the last season says is worth its own error, the squad's spread and that of its mean", () => {
+  // Moves of 8 and −2: squares 12·25 over 11. Errors of 4 %: 16/20 of last season, 16/6 of the baseline.
+  const spread = (12 * 25) / 11 - (16 / 20 + 16 / 6);
+  for (const level of levelsOf(squad(...even(12)))) {
+    expect(level!.variance).toBeCloseTo(spread + 16 / 20 + spread / 12, 9);
+  }
+});
+
 test("an athlete far off last season, and a squad of fewer than ten, are told nothing", () => {
   const still = Array.from({ length: 14 }, (): [number, number] => [100, 100]);
   const levels = levelsOf(squad(...still, [100, 80]));

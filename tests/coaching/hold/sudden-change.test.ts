@@ -78,6 +78,11 @@ test("an injury shows in a test that is seldom taken, with its date and a note",
   expect(hold.word).toBe("slipping");
   expect(hold.sinceDay).toBe(sessionDay(7));
   expect(hold.value).toMatchObject({ kind: "jump height", of: "hop" });
+  expect([hold.sinceFrom, hold.sinceTo]).toEqual([sessionDay(6), sessionDay(7)]);
+  expect(hold.notes).toContainEqual({
+    code: "sudden-change",
+    facts: { kind: "jump height", of: "hop" },
+  });
 });
 
 test("the range of onsets holds the middle four fifths of the evidence", () => {
