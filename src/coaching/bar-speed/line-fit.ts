@@ -7,7 +7,7 @@ export type LineRow = {
   readonly loadKg: number;
   readonly speed: number;
   /** The day's marker set or its first work set; left out of any other set. */
-  readonly leads?: "marker" | "work";
+  readonly leads?: "marker" | "work" | null;
 };
 
 /** Speed at zero load expected before any row is read, m/s, and its SD. */
@@ -88,6 +88,22 @@ export function lineFit(
     covariance: -wl / determinant,
     slopeVariance: w / determinant,
   };
+}
+
+/**
+ * Rows that keep at least a share of their weight.
+ *
+ * @param rows in order of day
+ */
+export function recentRows(
+  rows: readonly LineRow[],
+  now: Day,
+  leastShare: number,
+  settings: LineSettings,
+): readonly LineRow[] {
+  const oldest = now + settings.halfLifeDays * Math.log2(leastShare);
+  const first = rows.findIndex(({ day }) => day >= oldest);
+  return first < 0 ? [] : first === 0 ? rows : rows.slice(first);
 }
 
 /** Share of its weight that a row keeps after so many days. */

@@ -2,7 +2,7 @@ import { accept, type Outcome, refuse } from "../../outcome";
 import type { Day } from "../calendar/day";
 import { type LeadingSets, leadingOffs, squadWorth } from "./leading-sets";
 import type { LineFit, LineRow, ZeroLoadPrior } from "./line-fit";
-import { lineFit, recencyWeight } from "./line-fit";
+import { lineFit, recentRows } from "./line-fit";
 import type { LineSettings } from "./line-settings";
 
 /**
@@ -57,7 +57,7 @@ export function loadSpeedLine(
   const fit = lineFit(rows, now, prior, settings);
   if (!fit) return refuse("no-load-on-bar", { sets: rows.length });
   if (!(fit.slope < 0)) return refuse("line-not-falling", { sets: rows.length });
-  const recentRows = rows.filter(({ day }) => recencyWeight(now - day, settings) >= leastRecency);
+  const recent = recentRows(rows, now, leastRecency, settings);
   const all = extent(rows);
   const { daySd, setSd, spreadFreedom } = settings;
   let squares = 0;
@@ -73,14 +73,14 @@ export function loadSpeedLine(
     setSd,
     spreadFreedom,
     firstSet: squadFirstSet
-      ? ownFirstSet(recentRows, fit, squadFirstSet)
+      ? ownFirstSet(recent, fit, squadFirstSet)
       : { offset: 0, sd: Math.sqrt(daySd ** 2 + setSd ** 2), freedom: spreadFreedom },
     setsUsed: rows.length,
     lastDay: rows[rows.length - 1]!.day,
     daysUsed: all.days,
     lightestKg: all.lightestKg,
     heaviestKg: all.heaviestKg,
-    recent: extent(recentRows),
+    recent: extent(recent),
   });
 }
 
@@ -96,15 +96,17 @@ function ownFirstSet(rows: readonly LineRow[], fit: LineFit, squad: LeadingSets)
   };
 }
 
-/** Days and range of loads, kg. */
+/** Days and range of loads, kg, of rows in order of day. */
 function extent(rows: readonly LineRow[]) {
   let lightestKg = Number.POSITIVE_INFINITY;
   let heaviestKg = 0;
-  const days = new Set<Day>();
+  let days = 0;
+  let last = Number.NaN;
   for (const { day, loadKg } of rows) {
     lightestKg = Math.min(lightestKg, loadKg);
     heaviestKg = Math.max(heaviestKg, loadKg);
-    days.add(day);
+    if (day !== last) days++;
+    last = day;
   }
-  return { days: days.size, lightestKg, heaviestKg };
+  return { days, lightestKg, heaviestKg };
 }

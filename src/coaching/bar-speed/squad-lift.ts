@@ -1,6 +1,6 @@
 import type { Day } from "../calendar/day";
 import { type LeadingSets, leadingSets } from "./leading-sets";
-import { type LineFit, type LineRow, lineFit, recencyWeight, type ZeroLoadPrior } from "./line-fit";
+import { type LineFit, type LineRow, lineFit, recentRows, type ZeroLoadPrior } from "./line-fit";
 import { lineFitWithDrift } from "./line-fit-with-drift";
 import type { LineSettings } from "./line-settings";
 import { withSquadSpread } from "./squad-spread";
@@ -31,7 +31,7 @@ export function squadLift(
 ): SquadLift {
   const recent: (readonly LineRow[])[] = [];
   for (const rows of squad) {
-    recent.push(rows.filter(({ day }) => recencyWeight(now - day, assumed) >= leastRecency));
+    recent.push(recentRows(rows, now, leastRecency, assumed));
   }
   const settings = withSquadSpread(
     recent.map((rows) => ({ rows })),

@@ -30,7 +30,7 @@ export function squadLines({
   const lift = exerciseKey(exercise);
   const rowsOf = new Map<string, readonly LineRow[]>();
   for (const athlete of index.athletes.values()) {
-    rowsOf.set(athlete.key, lineRows(latestSetting(athlete, lift)));
+    rowsOf.set(athlete.key, latestSetting(athlete, lift));
   }
   const squad = squadLift(rowsOf.values(), index.asOf, settings);
   return (name) => {
@@ -47,20 +47,12 @@ export function squadLines({
 
 /** Sets with a load, as the line reads them; only those of one setting when it is given. */
 export function lineRows(sets: readonly SpeedSet[], setting?: Setting): readonly LineRow[] {
-  const rows: LineRow[] = [];
-  const lastDay = { marker: Number.NaN, work: Number.NaN };
-  for (const { day, marker, loadKg, speed, setting: own } of sets) {
-    const kind = marker ? "marker" : "work";
-    const first = lastDay[kind] !== day;
-    lastDay[kind] = day;
-    if (loadKg === null || (setting && own !== setting)) continue;
-    rows.push(first ? { day, loadKg, speed, leads: kind } : { day, loadKg, speed });
-  }
-  return rows;
+  const reads = (set: SpeedSet): set is SpeedSet & LineRow =>
+    set.loadKg !== null && (setting === undefined || set.setting === setting);
+  return sets.every(reads) ? sets : sets.filter(reads);
 }
 
-function latestSetting(athlete: AthleteRows, lift: string): readonly SpeedSet[] {
+function latestSetting(athlete: AthleteRows, lift: string): readonly LineRow[] {
   const sets = athlete.lifts.get(lift) ?? [];
-  const latest = sets[sets.length - 1]?.setting;
-  return sets.filter(({ setting }) => setting === latest);
+  return lineRows(sets, sets[sets.length - 1]?.setting);
 }

@@ -114,5 +114,11 @@ export function squadMeasures(
 
 /** How many different days rows in order of day fall on. */
 function differentDays(rows: readonly { readonly day: Day }[]): number {
-  return rows.filter(({ day }, i) => rows[i - 1]?.day !== day).length;
+  let days = 0;
+  let last = Number.NaN;
+  for (const { day } of rows) {
+    if (day !== last) days++;
+    last = day;
+  }
+  return days;
 }

@@ -7,7 +7,7 @@ import { nameKey } from "../record/name-key";
 import type { Plate } from "../record/plate";
 import type { BaselineWindow } from "../series/baseline-window";
 import { baselineWindow } from "../series/baseline-window";
-import { gymDays } from "../series/season-start";
+import { addDays, gymDays } from "../series/season-start";
 import type { AthleteRows, SquadIndex } from "../series/squad-index";
 import { type ChosenMeasures, squadMeasures } from "./chosen-measures";
 import { jumpMeasure } from "./jump-measure";
@@ -44,9 +44,9 @@ export function squadSeasons(given: {
 
   const begun = [...index.athletes.values()].map((rows) => {
     const own = details.get(rows.key);
-    const window = (days: Iterable<Day>) =>
+    const window = (days: ReadonlySet<Day>) =>
       baselineWindow(
-        [...new Set(days)].sort((a, b) => a - b),
+        [...days].sort((a, b) => a - b),
         seasonStart,
         baselineSessions,
         own,
@@ -130,11 +130,13 @@ export function laidOut({
   };
 }
 
-function chosenDays(rows: AthleteRows, { lift, height, third }: ChosenMeasures): Day[] {
-  const lists = [
-    lift === null ? [] : (rows.lifts.get(lift) ?? []),
-    height === null ? [] : (rows.jumps.get(height) ?? []),
-    third === null ? [] : (rows.jumps.get(third.test) ?? []),
-  ];
-  return lists.flatMap((list) => list.map(({ day }) => day));
+function chosenDays(
+  { lifts, jumps }: AthleteRows,
+  { lift, height, third }: ChosenMeasures,
+): ReadonlySet<Day> {
+  const days = new Set<Day>();
+  if (lift !== null) addDays(lifts.get(lift) ?? [], days);
+  if (height !== null) addDays(jumps.get(height) ?? [], days);
+  if (third !== null) addDays(jumps.get(third.test) ?? [], days);
+  return days;
 }

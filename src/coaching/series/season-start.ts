@@ -23,7 +23,16 @@ export function seasonStart(index: SquadIndex): Day {
 
 /** Adds the days an athlete has a speed or a jump on. */
 export function gymDays(athlete: AthleteRows, days: Set<Day> = new Set()): Set<Day> {
-  for (const sets of athlete.lifts.values()) for (const { day } of sets) days.add(day);
-  for (const attempts of athlete.jumps.values()) for (const { day } of attempts) days.add(day);
+  for (const sets of athlete.lifts.values()) addDays(sets, days);
+  for (const attempts of athlete.jumps.values()) addDays(attempts, days);
   return days;
+}
+
+/** Adds the days of rows in order of day, each once. */
+export function addDays(rows: readonly { readonly day: Day }[], days: Set<Day>): void {
+  let last = Number.NaN;
+  for (const { day } of rows) {
+    if (day !== last) days.add(day);
+    last = day;
+  }
 }

@@ -25,6 +25,8 @@ export type SpeedSet = {
   /** One object for each different setting, so that settings compare by identity. */
   readonly setting: Setting;
   readonly set: LiftingSet;
+  /** The first marker set, or the first work set, of its day; null for any later one. */
+  readonly leads: "marker" | "work" | null;
 };
 
 /** Fastest repetition of a set; its recorded figure when no repetition was kept; null without either. */
@@ -34,6 +36,20 @@ export function speedOfSet(set: LiftingSet): number | null {
   let fastest = 0;
   for (const speed of set.repSpeeds) if (speed !== null && speed > fastest) fastest = speed;
   return fastest > 0 ? fastest : set.setSpeed;
+}
+
+/** Says of sets of one lift, in order of day and of doing, which lead their day. */
+export function withLeads(sets: readonly SpeedSet[]): readonly SpeedSet[] {
+  let markerDay = Number.NaN;
+  let workDay = Number.NaN;
+  for (const set of sets) {
+    const first = (set.marker ? markerDay : workDay) !== set.day;
+    if (set.marker) markerDay = set.day;
+    else workDay = set.day;
+    // Made by the reader above a moment ago, and nobody else's yet.
+    if (first) (set as { leads: SpeedSet["leads"] }).leads = set.marker ? "marker" : "work";
+  }
+  return sets;
 }
 
 /** Reads sets into speed sets; warm-ups and sets without a speed give none. */
@@ -81,6 +97,7 @@ export function speedSetReader(): (set: LiftingSet) => SpeedSet | null {
       speed,
       setting: settingOf(set, byReps ? "best rep" : set.setSpeedIs),
       set,
+      leads: null,
     };
   };
 }

@@ -6,7 +6,7 @@ import type { LiftingSet } from "../record/lifting-set";
 import { nameKey } from "../record/name-key";
 import { inOrder } from "./in-order";
 import type { SpeedSet } from "./speed-set";
-import { speedSetReader } from "./speed-set";
+import { speedSetReader, withLeads } from "./speed-set";
 
 /** One athlete's rows up to the day asked for, each list in order of day, time and row. */
 export type AthleteRows = {
@@ -60,11 +60,27 @@ export function squadIndex(
   const testOf = remembered(nameKey);
   const speedSetOf = speedSetReader();
 
+  // An athlete's sets of one lift come in runs: the list written to last is the likely one.
+  let lastAthlete: string | null = null;
+  let lastLift: string | null = null;
+  let gathering: Gathering | null = null;
+  let list: SpeedSet[] | null = null;
   for (const set of rows.sets ?? []) {
     if (set.day > asOf) continue;
-    const { lifts } = gatheringOf(set.athlete);
+    const { athlete } = set;
+    if (gathering === null || athlete !== lastAthlete) {
+      gathering = gatheringOf(athlete);
+      lastAthlete = athlete;
+      list = null;
+    }
     const speedSet = speedSetOf(set);
-    if (speedSet) listOf(lifts, liftOf(set.exercise)).push(speedSet);
+    if (speedSet === null) continue;
+    const { exercise } = set;
+    if (list === null || exercise !== lastLift) {
+      list = listOf(gathering.lifts, liftOf(exercise));
+      lastLift = exercise;
+    }
+    list.push(speedSet);
   }
   for (const jump of rows.jumps ?? []) {
     if (jump.day <= asOf) listOf(gatheringOf(jump.athlete).jumps, testOf(jump.test)).push(jump);
@@ -78,8 +94,8 @@ export function squadIndex(
     athletes.set(key, {
       key,
       athlete,
-      lifts: inOrderEach(lifts, ({ set }) => set),
-      jumps: inOrderEach(jumps, (attempt) => attempt),
+      lifts: eachOf(lifts, (sets) => withLeads(inOrder(sets, ({ set }) => set))),
+      jumps: eachOf(jumps, (attempts) => inOrder(attempts, (attempt) => attempt)),
       diary: inOrder(diary, (day) => day),
     });
   }
@@ -92,11 +108,11 @@ function added(found: Map<string, Gathering>, key: string, athlete: string): Gat
   return gathering;
 }
 
-function inOrderEach<Row>(
+function eachOf<Row>(
   lists: ReadonlyMap<string, readonly Row[]>,
-  placeOf: Parameters<typeof inOrder<Row>>[1],
+  work: (rows: readonly Row[]) => readonly Row[],
 ): ReadonlyMap<string, readonly Row[]> {
-  return new Map([...lists].map(([key, rows]) => [key, inOrder(rows, placeOf)]));
+  return new Map([...lists].map(([key, rows]) => [key, work(rows)]));
 }
 
 function listOf<Row>(lists: Map<string, Row[]>, key: string): Row[] {
