@@ -134,7 +134,7 @@ const planned = (count: number, apart: number, sessionsAWeek: number | null, wee
       sessions: Array.from({ length: count }, (_, s) => 20_000 + apart * s),
       baselineSessions: Math.min(6, count),
       details: sessionsAWeek === null ? undefined : { sessionsAWeek },
-    } as AthleteSeason,
+    } as unknown as AthleteSeason,
     weeks,
   );
 

@@ -70,6 +70,29 @@ test("the Athletes table gives the baseline's dates, and a novice who holds is l
   expect(often).toEqual(once);
 });
 
+test("own baseline dates with two test days, or none, say what is now but no change that can be told", () => {
+  const rows = heights(...six, 44, 45, 44, 45);
+  const own = (from: number, to: number) =>
+    trendOf(rows, { baselineFrom: sessionDay(from), baselineTo: sessionDay(to) });
+  expect(own(6, 7)).toMatchObject({
+    baselineDays: 2,
+    nowCm: 44.5,
+    wobble: null,
+    smallestChange: null,
+  });
+  const none = trendOf(rows, { baselineFrom: sessionDay(0) - 9, baselineTo: sessionDay(0) - 2 });
+  expect(none).toMatchObject({ baselineDays: 0, baselineCm: null, change: null });
+});
+
+test("the squad's test days steady an athlete's wobble", () => {
+  const own = heights(...six, 41, 42, 41);
+  const wild = heights(40, 60, 40, 60, 40, 60).map((jump) => ({
+    ...jump,
+    athlete: "Wren Castellow",
+  }));
+  expect(trendOf([...own, ...wild]).wobble!).toBeGreaterThan(1.5 * trendOf(own).wobble!);
+});
+
 test("a height of the day that was not read is said beside the trend", () => {
   const rows = [...heights(...six, 41, 42, 41), jumpAttempt({ day: sessionDay(8), stackKg: [17] })];
   expect(trendOf(rows).notes).toContainEqual({
