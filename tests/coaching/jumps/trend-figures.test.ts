@@ -70,16 +70,12 @@ test("the Athletes table gives the baseline's dates, and a novice who holds is l
   expect(often).toEqual(once);
 });
 
-test("own baseline dates with two test days, or none, say what is now but no change that can be told", () => {
+test("a baseline of the coach's own dates with one test day, or none, leaves no change to be told", () => {
   const rows = heights(...six, 44, 45, 44, 45);
   const own = (from: number, to: number) =>
     trendOf(rows, { baselineFrom: sessionDay(from), baselineTo: sessionDay(to) });
-  expect(own(6, 7)).toMatchObject({
-    baselineDays: 2,
-    nowCm: 44.5,
-    wobble: null,
-    smallestChange: null,
-  });
+  expect(own(8, 8)).toMatchObject({ baselineDays: 1, nowCm: 45, wobble: null });
+  expect(own(8, 8).smallestChange).toBeNull();
   const none = trendOf(rows, { baselineFrom: sessionDay(0) - 9, baselineTo: sessionDay(0) - 2 });
   expect(none).toMatchObject({ baselineDays: 0, baselineCm: null, change: null });
 });
