@@ -54,6 +54,24 @@ test("a repetition that was not read is left out of both sets, and none in commo
   });
 });
 
+test("no repetition in common and a figure of one of the two alone compare nothing", () => {
+  const reps = (set: number, repSpeeds: readonly (number | null)[], setSpeed: number | null) =>
+    liftingSet({ day, set, repSpeeds, setSpeed });
+  for (const [first, second] of [
+    [null, 0.8],
+    [0.8, null],
+    [0, 0.8],
+    [0.8, 0],
+  ] as const) {
+    expect(read([reps(1, [0.7, null], first), reps(2, [null, 0.9], second)])).toMatchObject({
+      refusal: { code: "set-loads-differ" },
+    });
+  }
+  expect(read([reps(1, [0.7, null], 0.8), reps(2, [null, 0.9], 0.76)])).toMatchObject({
+    value: { secondVsFirst: expect.closeTo(-0.05, 9) },
+  });
+});
+
 test("a day of marker sets alone is no session of the lift", () => {
   const marker = (on: number) => liftingSet({ day: on, set: null, kind: "marker", loadKg: 40 });
   expect(read([marker(day), marker(sessionDay(1))])).toMatchObject({

@@ -88,7 +88,7 @@ test("readings missed do not count among the last four, and none at all say noth
         {
           kind: "bar speed",
           of: "squat",
-          plainPercent: (p: number) => p,
+          plainPercent: (p: number) => 2 * p,
           valueAt: (p: number) => p,
         },
       ],

@@ -203,6 +203,18 @@ test("many athletes falling from one date are told to look at the tool first", (
   expect(hold.of("Athlete 2").notes.map(({ code }) => code)).toContain("one-date");
 });
 
+test("a fall that leaves no doubt of its day is told of the shared date too", () => {
+  const seasons = [0, 1, 2].map((seed) =>
+    inventedSeason(`Athlete ${seed}`, 30, (s) => (s < 15 ? 1 : 0.75), seed),
+  );
+  const { of } = holdOf(squadOf(...seasons), end);
+  expect(of("Athlete 1")).toMatchObject({ sinceFrom: sessionDay(15), sinceTo: sessionDay(15) });
+  expect(of("Athlete 1").notes).toContainEqual({
+    code: "one-date",
+    facts: { word: "slipping", followed: 3, athletes: 3, day: sessionDay(15) },
+  });
+});
+
 test("rows after the day asked for change nothing", () => {
   const until = holdOf(fallen, sessionDay(18)).of("Tomas Reyerson");
   const cut = {
