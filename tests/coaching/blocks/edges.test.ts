@@ -2,11 +2,7 @@ import { ladder } from "../../../src/coaching/blocks/ladder";
 import { nextBlock } from "../../../src/coaching/blocks/next-block";
 import { plateStepKg } from "../../../src/coaching/blocks/plate-loading";
 import { chartShare, mostReps, singleFromSet } from "../../../src/coaching/blocks/repetition-load";
-import { dayFromIso } from "../../../src/coaching/calendar/day";
-import { heightStep, testDays } from "../../../src/coaching/jumps/test-day";
-import { jumpValues } from "../../../src/coaching/readiness/jump-values";
 import { accept, refuse } from "../../../src/outcome";
-import { jumpAttempt } from "../series/invented-season";
 
 test("a best single is the load itself, a set to the limit counts by Epley's line, ten at most", () => {
   expect(singleFromSet(100, 1)).toEqual(accept(100));
@@ -49,68 +45,4 @@ test("no load leaves two repetitions in reserve at a strength of one kilogram", 
   expect(nextBlock({ ...given, strengthKg: 1 })).toEqual(
     refuse("reserve-never", { loadKg: 70, strengthKg: 1 }),
   );
-});
-
-test("only a day written 2026-05-12 is one", () => {
-  expect(["2026-05-12", "2026-13-01", "2026-02-30", "12 May", ""].map(dayFromIso)).toEqual([
-    20_585,
-    null,
-    null,
-    null,
-    null,
-  ]);
-});
-
-test("a test day takes its first drop height, and a plate not measured gives no height", () => {
-  const [one] = testDays(
-    [
-      jumpAttempt({ day: 1, dropCm: 30, heightCm: 30, contactS: 0.2 }),
-      jumpAttempt({ day: 1, dropCm: 40, heightCm: 50, contactS: 0.4 }),
-      jumpAttempt({ day: 1, dropCm: 30, stackKg: [99] }),
-      jumpAttempt({ day: 1, dropCm: 30, contactS: 0 }),
-    ],
-    [],
-  );
-  expect(one).toMatchObject({
-    attempts: 4,
-    heightsNotRead: 1,
-    dropCm: 30,
-    heightCm: 30,
-    contactS: 0.2,
-    reactiveStrength: expect.closeTo(1.5, 9),
-  });
-});
-
-const heights = (...cm: (number | null)[]) =>
-  testDays(
-    cm.map((heightCm, day) =>
-      jumpAttempt({ day, heightCm, contactS: heightCm === null ? 0.2 : null }),
-    ),
-    [],
-  );
-
-test("heights on a grid have its step; too few, off the grid or all alike have none", () => {
-  expect(heightStep(heights(40, 42, 44, 42, 48, 40))).toBe(2);
-  expect(heightStep(heights(40, 42, 44, 42, 48))).toBeNull();
-  expect(heightStep(heights(40, 42, 43, 42, 47.5, 40, 44.1))).toBeNull();
-  expect(heightStep(heights(40, 40, 40, 40, 40, 40))).toBeNull();
-  expect(heightStep(heights(null, null))).toBeNull();
-});
-
-test("a day's jump is compared by height, failing that by contact, with days from the same drop", () => {
-  const days = heights(40, null, 44, 42);
-  const tall = jumpValues(days, days[3]);
-  expect(tall?.unit).toBe("cm");
-  expect(tall?.dated.map(({ day }) => day)).toEqual([0, 2, 3]);
-  expect(tall?.valueAt(tall.dated[0]!.value)).toBeCloseTo(40, 9);
-  const quick = jumpValues(days, days[1]);
-  expect([quick?.unit, quick?.dated.length]).toEqual(["s", 1]);
-  expect(quick?.valueAt(quick.dated[0]!.value)).toBeCloseTo(0.2, 9);
-  expect(jumpValues(days, undefined)).toBeNull();
-  const [silent] = testDays([jumpAttempt({ day: 9 })], []);
-  expect(jumpValues([silent!], silent)).toBeNull();
-  const [other] = testDays([jumpAttempt({ day: 3, heightCm: 40, dropCm: 50 })], []);
-  expect(jumpValues(days, other)).toBeNull();
-  const [zero] = testDays([jumpAttempt({ day: 3, heightCm: 0 })], []);
-  expect(jumpValues([zero!], zero)).toBeNull();
 });

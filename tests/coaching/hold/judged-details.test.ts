@@ -45,6 +45,16 @@ test("a season that holds has no first day of a change", () => {
   });
 });
 
+test("own dates without a session among them are a baseline of none", () => {
+  const rows = inventedSeason(name, 12);
+  const before = { baselineFrom: sessionDay(0) - 9, baselineTo: sessionDay(0) - 2 };
+  expect(holdOf(rows, before)).toMatchObject({
+    word: "too few rows",
+    visibleFall: null,
+    baseline: { from: null, to: null, sessions: 0, own: true },
+  });
+});
+
 test("the chart has every session, the baseline's marked, each value about the baseline's mean", () => {
   const rows = inventedSeason(name, 12);
   const { sessions, measures } = holdOf(rows);
