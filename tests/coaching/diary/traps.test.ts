@@ -2,7 +2,6 @@ import type { Finding } from "../../../src/coaching/diary/finding";
 import { seededChance } from "../../../src/coaching/diary/seeded-chance";
 import { squadDiffered } from "../../../src/coaching/diary/squad-differed";
 import { itemsOfAthlete, whatDiffered } from "../../../src/coaching/diary/what-differed";
-import { sessionStarts } from "../../../src/coaching/diary/written-after";
 import type { DiaryDay } from "../../../src/coaching/record/diary-day";
 import { chance } from "../../bench/seasons/chance";
 import { diaryDay, gymDay, run, seasonOf } from "./constructed";
@@ -187,13 +186,4 @@ test("athletes together: one who sleeps long and lifts well makes no link, a sha
 test("the same rows give the same answer every time", () => {
   const diary = wobble.map((_, s) => diaryDay(gymDay(s), { sleepH: nights(s) }));
   expect(found(wobble, diary)).toEqual(found(wobble, diary));
-});
-
-test("the session begins with its first timed set", () => {
-  const starts = sessionStarts([
-    { day: 20_000, minute: 1100 },
-    { day: 20_000, minute: 1080 },
-    { day: 20_001, minute: null },
-  ]);
-  expect([...starts]).toEqual([[20_000, 1080]]);
 });

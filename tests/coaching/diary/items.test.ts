@@ -1,0 +1,178 @@
+import { itemsOf } from "../../../src/coaching/diary/diary-item";
+import { itemDays } from "../../../src/coaching/diary/item-days";
+import type { PerformanceDay } from "../../../src/coaching/diary/performance-day";
+import { sessionStarts, writtenAfter } from "../../../src/coaching/diary/written-after";
+import type { DiaryDay } from "../../../src/coaching/record/diary-day";
+import { diaryDay, gymDay, run } from "./constructed";
+
+const asOf = 20_700;
+const day = 20_600;
+const values = (
+  diary: readonly DiaryDay[],
+  key: string,
+  runs: Parameters<typeof itemsOf>[1] = [],
+) => itemsOf(diary, runs, asOf).find((item) => item.key === key)?.values;
+
+test("only what was written down is an item, each in its unit and the step a coach thinks in", () => {
+  const diary = [
+    diaryDay(day, { sleepH: 7, mood: 3, carbsInSession: false, newToday: "  " }),
+    diaryDay(day + 1, { newToday: "new shoes", foodNote: "porridge", note: "58 kg" }),
+  ];
+  const items = itemsOf(diary, [run(day, 30, 4)], asOf);
+  expect(items.map(({ key, kind, unit, step }) => [key, kind, unit, step])).toEqual([
+    ["sleep", "amount", "h", 1],
+    ["mood", "amount", "points", 1],
+    ["run the day before", "amount", "load", 100],
+    ["carbs in session", "yes or no", "yes", 1],
+    ["something new", "yes or no", "yes", 1],
+  ]);
+});
+
+test("a yes on a day stands whatever another row of the day says, and a blank is no answer", () => {
+  const carbs = (...answers: readonly (boolean | null)[]) =>
+    values(
+      answers.map((carbsInSession) => diaryDay(day, { carbsInSession })),
+      "carbs in session",
+    );
+  expect(carbs(true, false)).toEqual(new Map([[day, 1]]));
+  expect(carbs(false, true)).toEqual(new Map([[day, 1]]));
+  expect(carbs(false, null)).toEqual(new Map([[day, 0]]));
+  expect(carbs(null)).toBeUndefined();
+});
+
+test("something new is asked of every day kept once it was written at all", () => {
+  const diary = [diaryDay(day), diaryDay(day + 1, { newToday: "shoes" })];
+  expect(values(diary, "something new")).toEqual(
+    new Map([
+      [day, 0],
+      [day + 1, 1],
+    ]),
+  );
+  expect(values([diaryDay(day)], "something new")).toBeUndefined();
+});
+
+test("yesterday's load is minutes times exertion, runs of a day added, from the first run to the last", () => {
+  const runs = [run(day, 30, 4), run(day, 20, 5), run(day + 2, 40, 3)];
+  expect(values([], "run the day before", runs)).toEqual(
+    new Map([
+      [day + 1, 220],
+      [day + 2, 0],
+      [day + 3, 120],
+    ]),
+  );
+});
+
+test("a day with a run that lacks minutes or exertion is not known, whatever else was run", () => {
+  const runs = [
+    run(day, 30, 4),
+    run(day + 1, 30, null),
+    run(day + 1, 30, 5),
+    run(day + 2, null, 4),
+  ];
+  const unclear = values([], "run the day before", [...runs, run(day + 3, 10, 1)]);
+  expect(unclear).toEqual(
+    new Map([
+      [day + 1, 120],
+      [day + 4, 10],
+    ]),
+  );
+});
+
+test("runs after the day asked for are not yet known", () => {
+  expect(values([], "run the day before", [run(asOf, 30, 4), run(asOf + 1, 60, 5)])).toEqual(
+    new Map([[asOf + 1, 120]]),
+  );
+  expect(values([], "run the day before", [run(asOf + 1, 60, 5)])).toBeUndefined();
+});
+
+test("a row is written after the session only when both times say so", () => {
+  const starts = sessionStarts([
+    { day, minute: 1100 },
+    { day, minute: 1080 },
+    { day, minute: null },
+    { day: day + 1, minute: null },
+  ]);
+  expect(starts).toEqual(new Map([[day, 1080]]));
+  const written = (minute: number | null, on = day) =>
+    writtenAfter(diaryDay(on, { minute }), starts);
+  expect([1079, 1080, 1081, null].map((minute) => written(minute))).toEqual([
+    false,
+    false,
+    true,
+    false,
+  ]);
+  expect(written(1400, day + 1)).toBe(false);
+});
+
+/** Performance by session: far down where 1, as ever elsewhere. */
+const performance = (odd: string): PerformanceDay[] =>
+  [...odd].map((one, s) => {
+    const size = one === "1" ? -2 : one === "2" ? 2 : 0;
+    return { day: gymDay(s), percent: 3 * size, size, values: [] };
+  });
+const sessions = "1000100020001000";
+const amount = (key: string, of: (s: number) => number) =>
+  ({
+    key,
+    kind: "amount",
+    step: 1,
+    unit: "points",
+    values: new Map([...sessions].map((_, s) => [gymDay(s), of(s)])),
+  }) as const;
+
+test("an amount is out of the ordinary one spread beyond its mean, on the side that asks for care", () => {
+  // Every fourth day 2, else 6: mean 5, squares 4·9 + 12·1 = 48 over 15.
+  const of = (s: number) => (s % 4 === 0 ? 2 : 6);
+  const sd = Math.sqrt(48 / 15);
+  const sleep = itemDays(performance(sessions), amount("sleep", of));
+  expect(sleep).toMatchObject({ verdict: "compare", side: "under", daysWith: 4 });
+  expect(sleep.border).toBeCloseTo(5 - sd, 12);
+  for (const key of ["soreness", "fatigue", "stress", "run the day before"]) {
+    const over = itemDays(performance(sessions), amount(key, of));
+    expect(over).toMatchObject({ side: "over", daysWith: 0 });
+    expect(over.border).toBeCloseTo(5 + sd, 12);
+  }
+});
+
+test("slow and good days are counted with the item and without", () => {
+  const days = itemDays(
+    performance(sessions),
+    amount("sleep", (s) => (s % 4 === 0 ? 2 : 6)),
+  );
+  // Sessions 0, 4 and 12 were slow, 8 was good; all four followed short nights.
+  expect(days.count("slow", 0)).toEqual({
+    oddDays: 3,
+    oddDaysWith: 3,
+    otherDays: 13,
+    otherDaysWith: 1,
+  });
+  expect(days.count("good", 0)).toEqual({
+    oddDays: 1,
+    oddDaysWith: 1,
+    otherDays: 15,
+    otherDaysWith: 3,
+  });
+});
+
+test("twelve days, four of them with and four without, are enough of a yes or no", () => {
+  const yes = (count: number, length: number) =>
+    itemDays(performance("0".repeat(length)), {
+      key: "carbs in session",
+      kind: "yes or no",
+      step: 1,
+      unit: "yes",
+      values: new Map(Array.from({ length }, (_, s) => [gymDay(s), s < count ? 1 : 0])),
+    });
+  expect([yes(3, 12), yes(4, 12), yes(8, 12), yes(9, 12)].map(({ verdict }) => verdict)).toEqual([
+    "not enough days",
+    "compare",
+    "compare",
+    "not enough days",
+  ]);
+  expect([yes(5, 11), yes(12, 12), yes(0, 12)].map(({ verdict }) => verdict)).toEqual([
+    "not enough days",
+    "always the same",
+    "always the same",
+  ]);
+  expect(yes(4, 12)).toMatchObject({ daysWith: 4, border: null, side: null });
+});

@@ -1,0 +1,36 @@
+import { racesOf } from "../../../src/coaching/diary/races-of";
+import { athleteRow } from "../series/invented-season";
+
+const race = (name: string, who: string) => ({
+  row: 2,
+  day: 20_600,
+  startMinute: null,
+  race: name,
+  who,
+  distanceKm: 10,
+  surface: "road",
+  matters: "B" as const,
+});
+const races = [
+  race("club night", "all"),
+  race("open mile", ""),
+  race("relay", "Priya  TELLANDER"),
+  race("track meeting", "Track"),
+  race("road relay", "road"),
+];
+const ofAthlete = (group: string | null) =>
+  racesOf(
+    races,
+    "Priya Tellander",
+    group === null ? null : athleteRow({ athlete: "Priya Tellander", group }),
+  ).map(({ race: name }) => name);
+
+test("an athlete runs the races under the own name, the group's, and those for all", () => {
+  expect(ofAthlete("track")).toEqual(["club night", "open mile", "relay", "track meeting"]);
+  expect(ofAthlete("road")).toEqual(["club night", "open mile", "relay", "road relay"]);
+});
+
+test("without a group, or without a row in the Athletes table, no group's race is the athlete's", () => {
+  expect(ofAthlete("")).toEqual(["club night", "open mile", "relay"]);
+  expect(ofAthlete(null)).toEqual(["club night", "open mile", "relay"]);
+});
