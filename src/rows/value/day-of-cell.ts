@@ -4,7 +4,7 @@ import { isDate } from "./is-date";
 
 /** A cell as a day as written: text, or a real date; null when it is neither. */
 export function dayOfCell(cell: unknown): DayText | null {
-  if (typeof cell === "string") return cell.trim() === "" ? null : dayFromText(cell);
+  if (typeof cell === "string") return dayFromText(cell);
   if (!isDate(cell)) return null;
   const day = dayFromDate(cell.getFullYear(), cell.getMonth() + 1, cell.getDate());
   if (day === null) return null;

@@ -71,7 +71,7 @@ export function dayFromText(text: string): DayText | null {
     minute = minuteOfDay(isoTime[2]);
   }
   const words: string[] = [];
-  for (const word of left.split(/[\s,]+|\s[–—-]\s/)) {
+  for (const word of left.split(/[\s,]/)) {
     if (word === "" || /^([–—-]|am|pm|of|the|um)$/i.test(word)) continue;
     const named = weekdayOfWord(word);
     if (named !== null && weekday === null) weekday = named;

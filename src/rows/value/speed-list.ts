@@ -27,7 +27,7 @@ export function speedList(text: string): SpeedList {
   let pieces = slashed ? bare.split(/[/;|]/) : bare.split(/\s+/);
   // With points inside the numbers, commas stand between them.
   pieces = pieces.flatMap((piece) =>
-    /\d?\.\d/.test(piece) && piece.includes(",") ? piece.split(",") : [piece.replace(/,$/, "")],
+    /\.\d/.test(piece) && piece.includes(",") ? piece.split(",") : [piece.replace(/,$/, "")],
   );
   if (slashed)
     pieces = pieces.flatMap((piece) =>
@@ -55,7 +55,7 @@ export function speedList(text: string): SpeedList {
 /** The cell's text with one piece of a list put right, the rest as it was; null when it is not there. */
 export function withPiece(text: string, piece: string, value: number): string | null {
   const bare = piece.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
-  const comma = /\d?,\d/.test(text) && !text.includes(".");
+  const comma = /,\d/.test(text) && !text.includes(".");
   // A comma inside the numbers parts nothing: 62 is no piece of "0,62".
   const [before, after] = comma ? ["[\\s/;|]", "[\\s/;|]|,\\s"] : ["[\\s/;|,]", "[\\s/;|,]"];
   const place = new RegExp(`(^|${before})${bare}(?=$|${after})`);

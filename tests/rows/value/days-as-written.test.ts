@@ -1,0 +1,137 @@
+import { dayFromIso } from "../../../src/coaching/calendar/day";
+import { dayOfCell } from "../../../src/rows/value/day-of-cell";
+import { dayFromText, settleDay, weekdayOfWord } from "../../../src/rows/value/day-text";
+
+/** Date and month as a reader who puts the day first understands them, year and minute where written. */
+const short = (text: string) => {
+  const day = dayFromText(text);
+  if (day === null) return null;
+  const [date, month] = day.pair ?? [day.date, day.month];
+  return [`${date}/${month}`, day.year ?? "", day.minute ?? "", day.weekday ?? ""].join(" ").trim();
+};
+
+test.each([
+  ["12 May 26", "12/5 2026"],
+  ["12th May 2026", "12/5 2026"],
+  ["1st of May, 2026", "1/5 2026"],
+  ["2nd May", "2/5"],
+  ["3rd-May-26", "3/5 2026"],
+  ["12May2026", "12/5 2026"],
+  ["12 Dez. 2026", "12/12 2026"],
+  ["12.Mai.2026", "12/5 2026"],
+  ["May 12th, 2026", "12/5 2026"],
+  ["May. 12 26", "12/5 2026"],
+  ["may12", "12/5"],
+  ["MÄR 3rd", "3/3"],
+])("“%s” names its month: %s", (text, read) => {
+  expect(short(text)).toBe(read);
+});
+
+test.each([
+  ["12/5/26", "12/5 2026"],
+  ["12-5-2026", "12/5 2026"],
+  ["12.5.26", "12/5 2026"],
+  ["12/5/", "12/5"],
+  ["12.5.", "12/5"],
+  ["2026.5.1", "1/5 2026"],
+  ["2026/12/05", "5/12 2026"],
+])("“%s” is figures alone: %s", (text, read) => {
+  expect(short(text)).toBe(read);
+});
+
+test.each([
+  ["2026-05-12T18:05", "12/5 2026 1085"],
+  ["2026-05-12 18:05:30", "12/5 2026 1085"],
+  ["2026-05-12T18:05:30.250Z", "12/5 2026 1085"],
+  ["2026-05-12T18:05Z", "12/5 2026 1085"],
+  ["12/5 18h", "12/5  1080"],
+  ["12/5 18H30", "12/5  1110"],
+  ["Tues., 12 May um 18:05", "12/5  1085 1"],
+  ["Tue 12 May - PM", "12/5   1"],
+  ["12 May — am, Tue", "12/5   1"],
+  ["the 12th of May", "12/5"],
+])("“%s” has a time or a weekday beside it: %s", (text, read) => {
+  expect(short(text)).toBe(read);
+});
+
+test.each([
+  "on 2026-05-12T18:05",
+  "2026-05-12T18:05 sharp",
+  "12026-05-12",
+  "2026-05-123",
+  "112/5",
+  "12/5.26",
+  "12/5/20261",
+  "12-5-",
+  "12.5",
+  "12 May exam",
+  "12 May amber",
+  "12 May 18:05 19:00",
+  "Mon Tue 12 May",
+  "12 Smarch",
+  "no 12 May",
+  "12 May 2026 late",
+  "112 May",
+  "at May 12",
+  "May 12 late",
+  "May 122026",
+  "12 May 26:70",
+])("“%s” is no day", (text) => {
+  expect(short(text)).toBeNull();
+});
+
+test("forty signs may hold a day, more are a note", () => {
+  const longest = "Wednesday, the 23rd of September, 2026 pm";
+  expect(longest).toHaveLength(41);
+  expect(short(longest)).toBeNull();
+  expect(short(longest.replace(", 2026", " 2026"))).toBe("23/9 2026  2");
+});
+
+test("weekdays by their short and long words, with or without a point", () => {
+  const words = ["Mon", "tues.", "MITTWOCH", "Thur", "fr", "sat.", "Sonntag"];
+  expect(words.map(weekdayOfWord)).toEqual([0, 1, 2, 3, 4, 5, 6]);
+  expect(["m", "mon..", "funday"].map(weekdayOfWord)).toEqual([null, null, null]);
+});
+
+test("only figures with points between say that the day stands first", () => {
+  expect(
+    ["12.5.26", "12/5/26", "12-5-26", "12 May", "2026-05-12"].map(
+      (text) => dayFromText(text)?.dotted,
+    ),
+  ).toEqual([true, false, false, false, false]);
+});
+
+test("the year given counts only where none is written", () => {
+  const settled = (text: string, order: "day first" | "month first") =>
+    settleDay(dayFromText(text)!, order, 2025);
+  expect(settled("5/12", "day first")).toBe(dayFromIso("2025-12-05"));
+  expect(settled("5/12", "month first")).toBe(dayFromIso("2025-05-12"));
+  expect(settled("5/12/26", "day first")).toBe(dayFromIso("2026-12-05"));
+  expect(settled("5/12/26", "month first")).toBe(dayFromIso("2026-05-12"));
+  expect(settled("12 May", "month first")).toBe(dayFromIso("2025-05-12"));
+  expect(settled("12 May 26", "month first")).toBe(dayFromIso("2026-05-12"));
+  expect(settled("13/14", "day first")).toBeNull();
+});
+
+test("a real date is its own day; a number, a blank and a broken date are none", () => {
+  expect(dayOfCell(new Date(2026, 4, 2, 18, 5))).toEqual({
+    pair: null,
+    year: 2026,
+    month: 5,
+    date: 2,
+    weekday: null,
+    dotted: false,
+    minute: null,
+  });
+  expect(dayOfCell("12 May")).toMatchObject({ month: 5, date: 12 });
+  for (const none of [
+    "",
+    "  ",
+    46_154,
+    null,
+    true,
+    new Date(Number.NaN),
+    new Date(20, 0, 1).getTime(),
+  ])
+    expect(dayOfCell(none)).toBeNull();
+});
