@@ -56,6 +56,7 @@ const results = await new Stryker({
       ...jest,
       testMatch: tests.map((one) => `<rootDir>/tests/${one}.test.(ts|tsx)`),
       testSequencer: "<rootDir>/tests/mutation/near-first.cjs",
+      runner: "<rootDir>/tests/mutation/stops-early.cjs",
       // A busy machine and a source full of switches are slow, which is no fault.
       testTimeout: 120_000,
     },
