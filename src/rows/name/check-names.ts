@@ -1,5 +1,6 @@
 import { nameKey } from "../../coaching/record/name-key";
-import { nameLink } from "./near-name";
+import { spellingLink } from "./near-name";
+import { spellingOf } from "./spelling";
 
 /** A name in the rows that the Athletes table does not know. */
 export type UnknownName = {
@@ -35,10 +36,11 @@ export function checkNames(
     unknown.set(key, entry);
     lastUnknown = entry;
   }
-  return [...unknown.values()].map((entry) => ({
-    ...entry,
-    near: athletes
-      .map(({ athlete }) => athlete)
-      .filter((athlete) => nameLink(entry.name, athlete) !== null),
-  }));
+  if (unknown.size === 0) return [];
+  const spelled = athletes.map(({ athlete }) => ({ athlete, spelling: spellingOf(athlete) }));
+  return [...unknown.values()].map((entry) => {
+    const written = spellingOf(entry.name);
+    const near = spelled.filter(({ spelling }) => spellingLink(written, spelling) !== null);
+    return { ...entry, near: near.map(({ athlete }) => athlete) };
+  });
 }

@@ -1,5 +1,5 @@
-import { plainWords } from "../header/header-words";
 import { editDistance } from "./edit-distance";
+import { lettersDiffer, type NameWord, type Spelling, spellingOf } from "./spelling";
 
 /** How two spellings may be one athlete. */
 export type NameLink = "spelling" | "initial" | "part" | "order";
@@ -10,58 +10,52 @@ export type NameLink = "spelling" | "initial" | "part" | "order";
  * A question for the coach either way.
  */
 export function nameLink(one: string, other: string): NameLink | null {
-  const a = wordsOf(one);
-  const b = wordsOf(other);
-  if (a.length === 0 || b.length === 0) return null;
-  if (a.length === b.length) {
-    if (a.every((word, at) => word === b[at])) return "spelling";
-    if ([...a].sort().join(" ") === [...b].sort().join(" ")) return "order";
-    if (close(a.join(" "), b.join(" "))) return "spelling";
+  return spellingLink(spellingOf(one), spellingOf(other));
+}
+
+/** The same for names made ready, where each is compared with many. */
+export function spellingLink(a: Spelling, b: Spelling): NameLink | null {
+  if (a.words.length === 0 || b.words.length === 0) return null;
+  if (a.words.length === b.words.length) {
+    if (a.whole.text === b.whole.text) return "spelling";
+    if (a.ordered === b.ordered) return "order";
+    if (close(a.whole, b.whole)) return "spelling";
   }
-  const [few, many] = a.length <= b.length ? [a, b] : [b, a];
-  return matchWords(few, many);
+  return a.words.length <= b.words.length ? matchWords(a, b) : matchWords(b, a);
 }
 
 /** Every word of the shorter name must find its own word in the longer one. */
-function matchWords(few: readonly string[], many: readonly string[]): NameLink | null {
-  const free = [...many];
+function matchWords(few: Spelling, many: Spelling): NameLink | null {
+  let free = many.words;
   let initials = 0;
   let slips = 0;
   let wholes = 0;
   // Whole words take their places before initials do.
-  for (const word of [...few].sort((x, y) => y.length - x.length)) {
-    const exact = free.indexOf(word);
-    const near =
-      exact >= 0
-        ? exact
-        : free.findIndex((other) => word.length > 1 && other.length > 1 && close(word, other));
-    const initial =
-      near >= 0
-        ? near
-        : free.findIndex(
-            (other) => (word.length === 1 || other.length === 1) && other[0] === word[0],
-          );
+  for (const word of few.longestFirst) {
+    const exact = free.findIndex(({ text }) => text === word.text);
+    const near = exact >= 0 ? exact : free.findIndex((other) => slip(word, other));
+    const initial = near >= 0 ? near : free.findIndex((other) => isInitial(word, other));
     if (initial < 0) return null;
     if (exact >= 0) wholes++;
     else if (near >= 0) slips++;
     else initials++;
-    free.splice(initial, 1);
+    free = free.filter((_, at) => at !== initial);
   }
   if (wholes + slips === 0) return null;
   if (initials > 0) return "initial";
-  if (few.length < many.length) return "part";
+  if (few.words.length < many.words.length) return "part";
   return slips > 0 ? "spelling" : "order";
 }
 
-function close(a: string, b: string): boolean {
-  const shorter = Math.min(a.length, b.length);
-  const allowed = shorter >= 8 ? 2 : shorter >= 4 ? 1 : 0;
-  return Math.abs(a.length - b.length) <= allowed && editDistance(a, b, allowed) <= allowed;
-}
+const slip = (a: NameWord, b: NameWord) => a.text.length > 1 && b.text.length > 1 && close(a, b);
 
-function wordsOf(name: string): string[] {
-  return plainWords(name)
-    .replace(/\([^)]*\)/g, " ")
-    .split(/[\s.,;/_-]+/)
-    .filter((word) => word !== "");
+const isInitial = ({ text: a }: NameWord, { text: b }: NameWord) =>
+  (a.length === 1 || b.length === 1) && a[0] === b[0];
+
+/** Within a slip or two for its length; length and letters are compared before places are. */
+function close(a: NameWord, b: NameWord): boolean {
+  const shorter = Math.min(a.text.length, b.text.length);
+  const allowed = shorter >= 8 ? 2 : shorter >= 4 ? 1 : 0;
+  if (Math.abs(a.text.length - b.text.length) > allowed) return false;
+  return !lettersDiffer(a, b, allowed) && editDistance(a.text, b.text, allowed) <= allowed;
 }

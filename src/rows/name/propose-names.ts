@@ -1,6 +1,7 @@
 import { nameKey } from "../../coaching/record/name-key";
 import { type NameAnswers, noNameAnswers, saidDifferent } from "./name-answers";
-import { type NameLink, nameLink } from "./near-name";
+import { type NameLink, spellingLink } from "./near-name";
+import { type Spelling, spellingOf } from "./spelling";
 
 /** A question: is this spelling that athlete? */
 export type NameProposal = {
@@ -32,13 +33,16 @@ export function proposeNames(
   }
   const settled = new Set(answers.same.map((answer) => nameKey(answer.written)));
   const known =
-    athletes.length > 0 ? athletes : fullest([...written.values()].map(({ name }) => name));
-  const own = new Set(known.map(nameKey));
+    athletes.length > 0
+      ? athletes.map(spelled)
+      : fullest([...written.values()].map(({ name }) => name));
+  const own = new Set(known.map(({ athlete }) => nameKey(athlete)));
   const proposals: NameProposal[] = [];
   for (const [key, { name, rows }] of written) {
     if (own.has(key) || settled.has(key)) continue;
+    const { spelling: asWritten } = spelled(name);
     const may = known
-      .map((athlete) => ({ athlete, link: nameLink(name, athlete) }))
+      .map(({ athlete, spelling }) => ({ athlete, link: spellingLink(asWritten, spelling) }))
       .filter((near): near is { athlete: string; link: NameLink } => near.link !== null)
       .filter(({ athlete }) => !saidDifferent(answers, name, athlete))
       .sort((a, b) => likelihood.indexOf(a.link) - likelihood.indexOf(b.link));
@@ -47,11 +51,17 @@ export function proposeNames(
   return proposals;
 }
 
+/** A name beside its spelling, made ready once for all it is compared with. */
+type Spelled = { readonly athlete: string; readonly spelling: Spelling };
+const spelled = (athlete: string): Spelled => ({ athlete, spelling: spellingOf(athlete) });
+
 /** One spelling for each group of near spellings: the one with the most letters. */
-function fullest(names: readonly string[]): string[] {
+function fullest(names: readonly string[]): Spelled[] {
   const letters = (name: string) => name.replace(/[^\p{L}]/gu, "").length;
-  const kept: string[] = [];
-  for (const name of [...names].sort((a, b) => letters(b) - letters(a)))
-    if (!kept.some((other) => nameLink(name, other) !== null)) kept.push(name);
+  const kept: Spelled[] = [];
+  for (const name of [...names].sort((a, b) => letters(b) - letters(a))) {
+    const one = spelled(name);
+    if (!kept.some((other) => spellingLink(one.spelling, other.spelling) !== null)) kept.push(one);
+  }
   return kept;
 }
