@@ -48,6 +48,8 @@ test("after a 10 km 48 h: from Monday 10:00 on, so Tuesday stands", () => {
 test("longer races ask for longer rest, by their distance, as the squad sets it", () => {
   const hours = (distanceKm: number | null) => hoursAfter(race({ distanceKm }), usualRules);
   expect([null, 1.5, 10, 15, 21.0975, 42.195].map(hours)).toEqual([48, 48, 48, 72, 72, 168]);
+  // Neither a road 10 km measured long nor a marathon written in whole kilometres is another race.
+  expect([10.5, 10.6, 41.9, 42].map(hours)).toEqual([48, 72, 72, 168]);
   expect(hoursAfter(race({ distanceKm: 21.0975 }), { ...usualRules, hoursAfterHalf: 96 })).toBe(96);
 });
 
