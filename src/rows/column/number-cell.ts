@@ -23,7 +23,7 @@ export function numberCell(text: string): NumberCell | null {
   if (perHand) bare = bare.replace(/\s*(\/|per|each)\s*(hand|side|arm|seite)?$/i, "");
   const doubt = /\?+$/.exec(bare);
   if (doubt !== null) bare = bare.slice(0, -doubt[0].length).trim();
-  const tail = /^([^a-z"″%]*?[\d.])\s*([a-z"″%][a-z/·.⁻¹\-\d]*)\.?$/i.exec(bare);
+  const tail = /^([^a-z"″%]*?[\d.])\s*([a-z"″%][a-z/·.⁻¹\-\d]*?)\.?$/i.exec(bare);
   const unit = tail === null ? null : unitOf(tail[2]!);
   const number = numberFromText(unit === null ? bare : tail![1]!);
   if (number === null) return null;

@@ -1,0 +1,223 @@
+import { mendDecimalPoint } from "../../../src/rows/column/mend";
+import { numberCell } from "../../../src/rows/column/number-cell";
+import { oneColumn, told } from "./one-column";
+
+const speeds = (cells: readonly unknown[], heading = "Speed") => {
+  const column = oneColumn("Sets", heading, cells);
+  return { read: column.reading.records.map(({ setSpeed }) => setSpeed), told: told(column) };
+};
+const loads = (cells: readonly unknown[], heading = "Load") => {
+  const column = oneColumn("Sets", heading, cells);
+  const read = column.reading.records.map(({ loadKg }) => loadKg && Math.round(loadKg * 10) / 10);
+  return { read, told: told(column) };
+};
+const heights = (cells: readonly unknown[], heading = "Height") => {
+  const column = oneColumn("Jumps", heading, cells);
+  return { read: column.reading.records.map(({ heightCm }) => heightCm), told: told(column) };
+};
+
+test("five readings that fit another unit alone settle it, four are slips one by one", () => {
+  expect(speeds([62, 60, 58, 57])).toEqual({
+    read: [null, null, null, null],
+    told: ["2 implausible", "3 implausible", "4 implausible", "5 implausible"],
+  });
+  expect(speeds([62, 60, 58, 57, 55])).toEqual({ read: [0.62, 0.6, 0.58, 0.57, 0.55], told: [] });
+  expect(speeds(["62", "60", "58", "57", "55"]).read).toEqual([0.62, 0.6, 0.58, 0.57, 0.55]);
+  expect(speeds([620, 600, 580, 570, 550]).read).toEqual([0.62, 0.6, 0.58, 0.57, 0.55]);
+});
+
+test("where half of a column fits as it stands, the rest are slips with a mend", () => {
+  const half = speeds([0.62, 60, 0.58, 57, 0.55, 54]);
+  expect(half.read).toEqual([0.62, null, 0.58, null, 0.55, null]);
+  expect(half.told).toEqual(["3 implausible 0.6", "5 implausible 0.57", "7 implausible 0.54"]);
+});
+
+test("four in five must fit the other unit; cells that name their own are not counted", () => {
+  expect(speeds([62, 60, 58, 57, 5]).read).toEqual([0.62, 0.6, 0.58, 0.57, null]);
+  expect(speeds([62, 60, 58, 4, 5]).read).toEqual([null, null, null, null, null]);
+  expect(speeds([62, 60, 58, 57, "0.55 m/s"]).told).toHaveLength(4);
+});
+
+test("a column that two other units fit is asked about, and nothing of it is read", () => {
+  const column = oneColumn("Sets", "Speed", [110, 120, 130, 140, 150]);
+  expect(told(column)).toEqual(["1 unit-unsettled"]);
+  expect(column.reading.issues[0]!.facts).toEqual({ units: "cm/s or mm/s", heading: "Speed" });
+  expect(column.reading.records.map(({ setSpeed }) => setSpeed)).toEqual(Array(5).fill(null));
+  expect(column.questions).toMatchObject([{ column: 4, about: "unit", choices: ["cm/s", "mm/s"] }]);
+});
+
+test("heights of a whole column in metres or millimetres are heights in centimetres", () => {
+  expect(heights([0.41, 0.42, 0.43, 0.4, 0.39]).read).toEqual([41, 42, 43, 40, 39]);
+  expect(heights([410, 420, 430, 400, 390]).read).toEqual([41, 42, 43, 40, 39]);
+  expect(heights([41, 0.42, 43, 40]).told).toEqual(["3 implausible 42"]);
+});
+
+test.each([
+  ["over 160 in more than half", [161, 162, 163, 100, 101], true],
+  ["over 160 in half, not ending in five", [161, 162, 100, 101], false],
+  ["160 itself is not over it", [160, 160, 160, 160], false],
+  ["four ending in five, one in seven heavy", [95, 105, 115, 125, 135, 145, 165], true],
+  ["one in eight heavy", [95, 105, 115, 125, 135, 145, 155, 165], false],
+  ["three different ones", [135, 145, 165, 135, 145, 165], false],
+  ["four in five ending in five", [135, 145, 155, 165, 150], true],
+  ["three in four ending in five", [135, 145, 165, 150], false],
+])("loads may be pounds: %s", (_, cells, asked) => {
+  const column = loads(cells);
+  expect(column.told).toEqual(asked ? ["1 unit-unsettled"] : []);
+  expect(column.read).toEqual(asked ? cells.map(() => null) : cells);
+});
+
+test("the mass of a bar has no other unit to be asked about", () => {
+  const { reading } = oneColumn("Sets", "Bar mass", [15, 25, 35, 5, 15]);
+  expect(reading.records.map(({ barKg }) => barKg)).toEqual([15, 25, 35, 5, 15]);
+  expect(told({ reading })).toEqual([]);
+});
+
+test("a mend moves the point of a figure in the column's own unit only", () => {
+  expect(loads([80, 82.5, 825], "Load (kg)").told).toEqual(["4 implausible 82.5"]);
+  expect(loads([180, 185, 1850], "Load (lb)").told).toEqual(["4 implausible"]);
+  expect(speeds([62, 60, 620], "Speed (cm/s)").told).toEqual(["4 implausible"]);
+  expect(loads([80, 1250, "80 m"], "Load (kg)").read).toEqual([80, null, null]);
+});
+
+test("what is told of a figure out of bounds are the bounds, and of a foreign unit the right one", () => {
+  const { reading } = oneColumn("Sets", "Load (kg)", [
+    80,
+    999,
+    "80 cm",
+    "82?",
+    new Date(2026, 4, 1),
+  ]);
+  expect(reading.issues.map(({ code, facts }) => [code, facts])).toEqual([
+    ["implausible", { heading: "Load (kg)", low: 1, high: 350, unit: "kg", mend: 99.9 }],
+    ["wrong-unit", { heading: "Load (kg)", unit: "kg" }],
+    ["unsure", { heading: "Load (kg)", mend: 82 }],
+    ["date-in-number", { heading: "Load (kg)" }],
+  ]);
+});
+
+test("contact and flight: one cell settles seconds or milliseconds by itself", () => {
+  const column = oneColumn("Jumps", "Contact time", [
+    182,
+    0.18,
+    "182",
+    "0,19 s",
+    "190 ms",
+    1200,
+    2,
+  ]);
+  expect(column.reading.records.map(({ contactS }) => contactS)).toEqual([
+    0.182,
+    0.18,
+    0.182,
+    0.19,
+    0.19,
+    1.2,
+    null,
+  ]);
+  expect(told(column)).toEqual(["8 implausible 0.2"]);
+  const named = oneColumn("Jumps", "Contact time (ms)", [182, 0.18, "0.19"]);
+  expect(named.reading.records.map(({ contactS }) => contactS)).toEqual([0.182, 0.18, 0.19]);
+});
+
+test("bounds belong to what is plausible", () => {
+  expect(loads([1, 350, 0.9, 351], "Load (kg)").read).toEqual([1, 350, null, null]);
+  expect(speeds([0.08, 3.5, 0.07, 3.6]).read).toEqual([0.08, 3.5, null, null]);
+  expect(heights([3, 130, 2.9, 131], "Height (cm)").read).toEqual([3, 130, null, null]);
+  expect(loads(["1", "350", "0,9", "351"], "Load (kg)").read).toEqual([1, 350, null, null]);
+});
+
+test.each([
+  ["“12,5” elsewhere makes commas decimal", ["1,250", "12,5"], 0.125],
+  ["a comma before four figures does too", ["1,250", " 30,1250"], 0.125],
+  ["“12,5 mm” does too", ["1,250", "12,5 mm"], 0.125],
+  ["“1,250.5” makes them group thousands", ["1,250", " 1,000.5"], 125],
+  ["three groups do too", ["1,250", "1,000,000"], 125],
+])("%s", (_, cells, cm) => {
+  const { reading } = oneColumn("Jumps", "Landing height (mm)", cells);
+  expect(reading.records[0]!.landingCm).toBe(cm);
+});
+
+test.each([
+  ["nothing else", ["1,250"]],
+  ["both ways at once", ["1,250", "12,5", "1,000.5"]],
+  ["words before a figure", ["1,250", "about 12,5"]],
+  ["three figures behind another comma", ["1,250", "1,100"]],
+  ["a plain number", ["1,250", 12.5]],
+])("a comma is unsettled with %s in its column", (_, cells) => {
+  const { reading } = oneColumn("Jumps", "Landing height (mm)", cells);
+  expect(reading.issues[0]).toMatchObject({
+    cell: "D2",
+    code: "comma-unsettled",
+    facts: { either: 1.25, or: 1250 },
+  });
+  expect(reading.records[0]!.landingCm).toBeNull();
+});
+
+test.each([
+  [62, 0.5, 0.7, 0.62],
+  [620, 0.5, 0.7, 0.62],
+  [6.2, 0.5, 0.7, 0.62],
+  [0.062, 0.5, 0.7, 0.62],
+  [0.62, 50, 70, 62],
+  [0.062, 50, 70, null],
+  [62, 0.5, 70, null],
+  [62, 0.7, 0.5, null],
+  [62, 0.93, 0.93, null],
+  [67, 1, 1, 0.67],
+  [66.9, 1, 1, null],
+  [133, 1, 1, 1.33],
+  [134, 1, 1, null],
+])("%p among %p to %p is mended to %p", (value, least, most, mended) => {
+  expect(mendDecimalPoint(value, least, most)).toBe(mended);
+});
+
+test.each([
+  ["85 (bar slipped, redo)", { value: 85, note: "bar slipped, redo", unit: null }],
+  ["85kg ( slow ) ", { value: 85, note: "slow", unit: "kg" }],
+  ["82,5 kg?", { value: 82.5, unsure: true, unit: "kg" }],
+  ["85 ??", { value: 85, unsure: true }],
+  ["62 cm/s", { value: 62, unit: "cm/s" }],
+  ["0.62 m·s⁻¹", { value: 0.62, unit: "m/s" }],
+  ['12.5"', { value: 12.5, unit: "in" }],
+  ["80 lbs.", { value: 80, unit: "lb" }],
+  ["20 %", { value: 20, unit: "%" }],
+  ["-5 s", { value: -5, unit: "s" }],
+])("“%s” is taken apart", (text, parts) => {
+  const { value, unsure, unit, note, perHand } = numberCell(text)!;
+  expect({ value, unsure, unit: unit?.name ?? null, note, perHand }).toEqual({
+    unsure: false,
+    unit: null,
+    note: "",
+    perHand: false,
+    ...parts,
+  });
+});
+
+test.each([
+  "16/hand",
+  "16 / Side",
+  "16/arm",
+  "16 / Seite",
+  "16 per hand",
+  "16 each side",
+  "16  each",
+  "16 kg / hand",
+  "16 kg each (light)",
+])("“%s” is sixteen in each hand", (text) => {
+  expect(numberCell(text)).toMatchObject({ value: 16, perHand: true, unsure: false });
+});
+
+test.each([
+  "",
+  "(85)",
+  "hand 16",
+  "16 hands",
+  "16/hand/2",
+  "16 beach",
+  "80 foo",
+  "kg 80",
+  "80 (a) b",
+])("“%s” is no number", (text) => {
+  expect(numberCell(text)).toBeNull();
+});
