@@ -81,5 +81,6 @@ const results = await new Stryker({
 const { text, survivors } = report(
   results.map((one) => ({ ...one, fileName: relative(process.cwd(), one.fileName) })),
 );
-process.stdout.write(`\n${text}\n`);
-writeFileSync(`reports/mutation/${name}.txt`, `${text}\n\n${survivors.join("\n")}\n`);
+const whole = `${text}\n\n${survivors.join("\n")}\n`;
+process.stdout.write(`\n${whole}`);
+writeFileSync(`reports/mutation/${name}.txt`, whole);

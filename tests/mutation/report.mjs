@@ -1,4 +1,10 @@
-/** Share noticed with its 95 % limits (Wilson 1927), by folder, and a line for each survivor. */
+import { readFileSync } from "node:fs";
+import { reasonOf } from "./known-survivors.mjs";
+
+/**
+ * Share noticed with its 95 % limits (Wilson 1927), by folder, and a line for each survivor, with the
+ * reason where it cannot be noticed.
+ */
 export function report(results) {
   const folders = new Map();
   const survivors = [];
@@ -10,8 +16,10 @@ export function report(results) {
     folders.set(folder, { noticed: count.noticed + (noticed ? 1 : 0), all: count.all + 1 });
     if (noticed) continue;
     const { line, column } = location.start;
-    const text = (replacement ?? "").replace(/\s+/g, " ").slice(0, 110);
-    survivors.push(`${fileName}:${line}:${column} ${mutatorName} ${status} -> ${text}`);
+    const text = oneLine(replacement).slice(0, 110);
+    const reason = reasonOf(fileName, oneLine(textAt(fileName, location)), oneLine(replacement));
+    const known = reason === undefined ? "" : `\n    cannot be noticed: ${reason}`;
+    survivors.push(`${fileName}:${line}:${column} ${mutatorName} ${status} -> ${text}${known}`);
   }
   const rows = [...folders].sort(([a], [b]) => (a < b ? -1 : 1));
   const sum = { noticed: 0, all: 0 };
@@ -25,6 +33,18 @@ export function report(results) {
     return `${folder.padEnd(28)} ${String(noticed).padStart(5)} of ${String(all).padStart(5)}  ${share.padStart(7)}  (${low}–${high} %)`;
   });
   return { text: lines.join("\n"), survivors: survivors.sort() };
+}
+
+const oneLine = (text = "") => text.replace(/\s+/g, " ").trim();
+
+/** What stands in a source between two places; lines and columns count from 1. */
+function textAt(fileName, { start, end }) {
+  const lines = readFileSync(fileName, "utf8")
+    .split("\n")
+    .slice(start.line - 1, end.line);
+  lines[lines.length - 1] = lines.at(-1).slice(0, end.column - 1);
+  lines[0] = lines[0].slice(start.column - 1);
+  return lines.join("\n");
 }
 
 function wilson(noticed, all) {
