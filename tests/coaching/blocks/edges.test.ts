@@ -24,7 +24,11 @@ test("the chart is read row by row and refused outside it", () => {
 test("without plates there is no step", () => {
   expect(plateStepKg([])).toBe(0);
   expect(plateStepKg([{ row: 2, massKg: 5, thicknessCm: 2, owned: 1 }])).toBe(0);
-  expect(plateStepKg([{ row: 2, massKg: 5, thicknessCm: 2, owned: 2 }])).toBe(10);
+  const five = { row: 2, massKg: 5, thicknessCm: 2, owned: 2 };
+  expect(plateStepKg([five])).toBe(10);
+  // A single plate makes no pair, one of no mass no step.
+  for (const massKg of [0, 1.25])
+    expect(plateStepKg([five, { ...five, massKg, owned: massKg === 0 ? 2 : 1 }])).toBe(10);
 });
 
 test("a ladder without a guard climbs step by step; under a hopeless guard there is none", () => {

@@ -132,7 +132,8 @@ test("blocks are read as coaches write them", () => {
   for (const text of ["5x5", "5 × 5", "5*5", " 5X5 "])
     expect(blockFromText(text)).toEqual(accept({ sets: 5, reps: 5 }));
   expect(blockFromText("4x6")).toEqual(refuse("block-not-in-rotation", { found: "4x6" }));
-  expect(blockFromText("five")).toEqual(refuse("block-unreadable", { found: "five" }));
+  for (const found of ["five", "5x5 heavy", "about 5x5", "5x5x5", "115x5"])
+    expect(blockFromText(found)).toEqual(refuse("block-unreadable", { found }));
 });
 
 test("every reason has its words", () => {
