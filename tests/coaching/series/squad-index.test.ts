@@ -54,7 +54,7 @@ test("a set kept as one figure is of that figure, one with repetitions of its be
   const read = speedSetReader();
   const figure = (of: Partial<typeof set>) => read({ ...set, ...of })!.setting.figure;
   expect(figure({ repSpeeds: [null, 0.6], setSpeedIs: "mean of reps" })).toBe("best rep");
-  expect(figure({ repSpeeds: [null], setSpeed: 0.6, setSpeedIs: "mean of reps" })).toBe(
+  expect(figure({ repSpeeds: [null, 0], setSpeed: 0.6, setSpeedIs: "mean of reps" })).toBe(
     "mean of reps",
   );
   expect(figure({ repSpeeds: [], setSpeed: 0.6, setSpeedIs: null })).toBeNull();

@@ -1,0 +1,49 @@
+import { exerciseKey } from "../../../src/coaching/record/exercise-key";
+import { nameKey } from "../../../src/coaching/record/name-key";
+import { ruleSources } from "../../../src/coaching/record/rule-sources";
+import { ruleDefinitions, usualRules } from "../../../src/coaching/record/squad-rules";
+
+test("a name is one however its letters are cased, spaced and put together", () => {
+  const written = [
+    "Zoë Brackenridge",
+    "  zoë   BRACKENRIDGE ",
+    // The two dots as a sign of their own, a space that does not break, a joiner nobody sees.
+    "Zoe\u0308 Brackenridge",
+    "Zoë\u00a0Brackenridge",
+    "Zoë\tBracken\u200bridge",
+    "\ufeffZoë Bracken\u00adridge",
+  ];
+  expect([...new Set(written.map(nameKey))]).toEqual(["zoë brackenridge"]);
+});
+
+test("names further apart than that are never made one", () => {
+  const others = ["Zoe Brackenridge", "Zoë Brackenrigde", "Zoë-Brackenridge", "ZoëBrackenridge"];
+  expect(new Set(["Zoë Brackenridge", ...others].map(nameKey)).size).toBe(5);
+});
+
+test.each([
+  "Back squat",
+  "squat",
+  "High-bar squat",
+  "high bar squat",
+  "High-bar back squat",
+  "high bar back squat",
+  "BS",
+  "Kniebeuge",
+  "KB",
+])("%s is the back squat", (written) => {
+  expect(exerciseKey(written)).toBe("back squat");
+});
+
+test("another lift is its own, under any spelling", () => {
+  expect(exerciseKey(" Front  Squat")).toBe("front squat");
+  expect(exerciseKey("split squat")).toBe("split squat");
+});
+
+test("every rule's usual value lies between its least and its most, and has a source", () => {
+  for (const [key, { usual, least, most }] of Object.entries(ruleDefinitions)) {
+    expect([key, least <= usual && usual <= most]).toEqual([key, true]);
+    expect(usualRules[key as keyof typeof usualRules]).toBe(usual);
+  }
+  expect(Object.keys(ruleSources).sort()).toEqual(Object.keys(ruleDefinitions).sort());
+});
