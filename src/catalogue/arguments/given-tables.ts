@@ -71,8 +71,12 @@ export function givenTables(
       const names = new Map<string, string>();
       const spellings = new Set<string>();
       for (const table of withAthletes) {
-        for (const { day: written, athlete } of rows(table)) {
-          if (written > day || spellings.has(athlete)) continue;
+        const read = rows(table);
+        let last = "";
+        for (let at = 0; at < read.length; at++) {
+          const { day: written, athlete } = read[at]!;
+          if (written > day || athlete === last || spellings.has(athlete)) continue;
+          last = athlete;
           spellings.add(athlete);
           const key = nameKey(athlete);
           if (key !== "" && !names.has(key)) names.set(key, athlete);

@@ -50,7 +50,8 @@ export function leadingOffs(
   kind: "marker" | "work",
 ): readonly number[] {
   const offs: number[] = [];
-  for (const { leads, loadKg, speed } of rows) {
+  for (let at = 0; at < rows.length; at++) {
+    const { leads, loadKg, speed } = rows[at]!;
     if (leads === kind) offs.push(speed - line.intercept - line.slope * loadKg);
   }
   return offs;

@@ -3,6 +3,7 @@ import type { LineSettings } from "./line-settings";
 
 /** Fewer days than this cannot tell a drift from a slope. */
 const leastDays = 5;
+const perDay = 4;
 
 /**
  * The same weighted least squares as `lineFit`, all days alike and without a prior on the speed at zero
@@ -21,7 +22,8 @@ export function lineFitWithDrift(
   driftSd = Number.POSITIVE_INFINITY,
 ): LineFit | null {
   const setVariance = settings.setSd ** 2;
-  const days: { weight: number; time: number; load: number; speed: number }[] = [];
+  // Weight, time, load and speed, one after the other for each day.
+  const days: number[] = [];
   let withinSquares = 0;
   let withinProducts = 0;
   for (let start = 0, end = 0; start < rows.length; start = end) {
@@ -41,18 +43,19 @@ export function lineFitWithDrift(
       withinProducts += (off * rows[i]!.speed) / setVariance;
     }
     const weight = 1 / (settings.daySd ** 2 + setVariance / sets);
-    days.push({ weight, time, load, speed: speeds / sets });
+    days.push(weight, time, load, speeds / sets);
   }
-  if (days.length < leastDays) return null;
+  if (days.length < perDay * leastDays) return null;
 
   // Around the weighted means, intercept and the other two unknowns separate.
   let w = 0;
   const mean = { time: 0, load: 0, speed: 0 };
-  for (const { weight, time, load, speed } of days) {
+  for (let at = 0; at < days.length; at += perDay) {
+    const weight = days[at]!;
     w += weight;
-    mean.time += weight * time;
-    mean.load += weight * load;
-    mean.speed += weight * speed;
+    mean.time += weight * days[at + 1]!;
+    mean.load += weight * days[at + 2]!;
+    mean.speed += weight * days[at + 3]!;
   }
   mean.time /= w;
   mean.load /= w;
@@ -62,10 +65,11 @@ export function lineFitWithDrift(
   let tv = 0;
   let ll = withinSquares;
   let lv = withinProducts;
-  for (const { weight, time, load, speed } of days) {
-    const t = time - mean.time;
-    const l = load - mean.load;
-    const v = speed - mean.speed;
+  for (let at = 0; at < days.length; at += perDay) {
+    const weight = days[at]!;
+    const t = days[at + 1]! - mean.time;
+    const l = days[at + 2]! - mean.load;
+    const v = days[at + 3]! - mean.speed;
     tt += weight * t * t;
     tl += weight * t * l;
     tv += weight * t * v;

@@ -61,11 +61,18 @@ export function loadSpeedLine(
   const all = extent(rows);
   const { daySd, setSd, spreadFreedom } = settings;
   let squares = 0;
-  for (const { loadKg, speed } of rows)
+  for (let at = 0; at < rows.length; at++) {
+    const { loadKg, speed } = rows[at]!;
     squares += (speed - fit.intercept - fit.slope * loadKg) ** 2;
+  }
   const freedom = Math.max(0, rows.length - 2);
+  const { intercept, slope, interceptVariance, covariance, slopeVariance } = fit;
   return accept({
-    ...fit,
+    intercept,
+    slope,
+    interceptVariance,
+    covariance,
+    slopeVariance,
     residualSd: Math.sqrt(
       (residualWorth * (daySd ** 2 + setSd ** 2) + squares) / (residualWorth + freedom),
     ),
@@ -102,7 +109,8 @@ function extent(rows: readonly LineRow[]) {
   let heaviestKg = 0;
   let days = 0;
   let last = Number.NaN;
-  for (const { day, loadKg } of rows) {
+  for (let at = 0; at < rows.length; at++) {
+    const { day, loadKg } = rows[at]!;
     lightestKg = Math.min(lightestKg, loadKg);
     heaviestKg = Math.max(heaviestKg, loadKg);
     if (day !== last) days++;

@@ -46,30 +46,47 @@ export type SessionPattern = {
  * Each later work set of a day against the first, over the repetitions both have: a set of three
  * against a set of five compares the first three of each. Only sets at the first set's load and in
  * its setting are compared. Warm-ups and the marker set are no work sets.
+ *
+ * @param sets of one lift; the day's are those from `start` up to, not including, `end`
  */
-export function sessionPattern(day: readonly SpeedSet[]): SessionPattern | null {
-  const work = day.filter(({ marker }) => !marker);
-  const first = work[0];
-  if (!first) return null;
+export function sessionPattern(
+  sets: readonly SpeedSet[],
+  start = 0,
+  end = sets.length,
+): SessionPattern | null {
+  let first: SpeedSet | null = null;
+  let firstSpeeds: RepSpeeds = [];
   const later: { set: number; logChange: number }[] = [];
+  let workSets = 0;
   let notCompared = 0;
-  for (const [i, set] of work.entries()) {
-    if (i === 0) continue;
+  for (let at = start; at < end; at++) {
+    const set = sets[at]!;
+    if (set.marker) continue;
+    workSets++;
+    if (first === null) {
+      first = set;
+      firstSpeeds = set.set.repSpeeds;
+      continue;
+    }
     const alike = set.loadKg === first.loadKg && set.setting === first.setting;
-    const ratio = alike ? speedRatio(first, set) : null;
+    const ratio = alike ? speedRatio(first, firstSpeeds, set) : null;
     if (ratio === null) notCompared++;
-    else later.push({ set: set.set.set ?? i + 1, logChange: 100 * Math.log(ratio) });
+    else later.push({ set: set.set.set ?? workSets, logChange: 100 * Math.log(ratio) });
   }
-  return { day: first.day, workSets: work.length, notCompared, later };
+  return first && { day: first.day, workSets, notCompared, later };
 }
 
+type RepSpeeds = readonly (number | null)[];
+
 /** Mean speed of the later set over that of the first, over repetitions read in both. */
-function speedRatio(first: SpeedSet, later: SpeedSet): number | null {
+function speedRatio(first: SpeedSet, firstSpeeds: RepSpeeds, later: SpeedSet): number | null {
+  const laterSpeeds = later.set.repSpeeds;
   let sumFirst = 0;
   let sumLater = 0;
-  for (const [rep, a] of first.set.repSpeeds.entries()) {
-    const b = later.set.repSpeeds[rep];
-    if (a === null || b === null || b === undefined) continue;
+  for (let rep = 0; rep < Math.min(firstSpeeds.length, laterSpeeds.length); rep++) {
+    const a = firstSpeeds[rep]!;
+    const b = laterSpeeds[rep]!;
+    if (a === null || b === null) continue;
     sumFirst += a;
     sumLater += b;
   }

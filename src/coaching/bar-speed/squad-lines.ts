@@ -1,6 +1,6 @@
 import { type Outcome, refuse } from "../../outcome";
 import { exerciseKey } from "../record/exercise-key";
-import type { Setting, SpeedSet } from "../series/speed-set";
+import type { LoadedSet, Setting, SpeedSet } from "../series/speed-set";
 import type { AthleteRows, SquadIndex } from "../series/squad-index";
 import type { LineRow } from "./line-fit";
 import type { LineSettings } from "./line-settings";
@@ -39,20 +39,19 @@ export function squadLines({
     const rows = rowsOf.get(athlete.key)!;
     const line = loadSpeedLine(rows, index.asOf, squad.prior, squad.settings, squad.leads.work);
     if (!line.ok) return refuse(line.refusal.code, { ...line.refusal.facts, exercise });
-    let withLoad = 0;
-    for (const { loadKg } of athlete.lifts.get(lift) ?? []) if (loadKg !== null) withLoad++;
+    const withLoad = lineRows(athlete.lifts.get(lift) ?? []).length;
     return { ok: true, value: { ...line.value, otherSettingSets: withLoad - rows.length } };
   };
 }
 
 /** Sets with a load, as the line reads them; only those of one setting when it is given. */
-export function lineRows(sets: readonly SpeedSet[], setting?: Setting): readonly LineRow[] {
-  const reads = (set: SpeedSet): set is SpeedSet & LineRow =>
+export function lineRows(sets: readonly SpeedSet[], setting?: Setting): readonly LoadedSet[] {
+  const reads = (set: SpeedSet): set is LoadedSet =>
     set.loadKg !== null && (setting === undefined || set.setting === setting);
   return sets.every(reads) ? sets : sets.filter(reads);
 }
 
-function latestSetting(athlete: AthleteRows, lift: string): readonly LineRow[] {
+function latestSetting(athlete: AthleteRows, lift: string): readonly LoadedSet[] {
   const sets = athlete.lifts.get(lift) ?? [];
   return lineRows(sets, sets[sets.length - 1]?.setting);
 }

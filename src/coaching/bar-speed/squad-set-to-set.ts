@@ -95,7 +95,7 @@ function sessionPatterns(sets: readonly SpeedSet[]): readonly SessionPattern[] {
   for (let end = sets.length; end > 0 && patterns.length <= mostSessions; ) {
     let start = end;
     while (start > 0 && sets[start - 1]!.day === sets[end - 1]!.day) start--;
-    const pattern = sessionPattern(sets.slice(start, end));
+    const pattern = sessionPattern(sets, start, end);
     if (pattern) patterns.push(pattern);
     end = start;
   }

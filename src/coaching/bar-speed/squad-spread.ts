@@ -21,22 +21,20 @@ export function withSquadSpread(
   let withinFreedom = assumedWorth;
   const means: { squares: number; inverseSets: number; freedom: number }[] = [];
   for (const { rows, line = lineFit(rows, null, null, settings) } of squad) {
-    const days = daysOf(rows);
+    const { days, level, inverseSets } = dayMeans(rows, line?.slope ?? 0);
     if (days.length < 3) continue;
-    const slope = line?.slope ?? 0;
-    const offs = days.map((day) => day.map(({ loadKg, speed }) => speed - slope * loadKg));
-    const dayMeans = offs.map(mean);
-    const level = mean(dayMeans);
     let squares = 0;
-    let inverseSets = 0;
-    for (const [d, values] of offs.entries()) {
-      for (const value of values) withinSquares += (value - dayMeans[d]!) ** 2;
-      withinFreedom += values.length - 1;
-      squares += (dayMeans[d]! - level) ** 2;
-      inverseSets += 1 / values.length / days.length;
+    for (const { mean, squares: within, sets } of days) {
+      withinSquares += within;
+      withinFreedom += sets - 1;
+      squares += (mean - level) ** 2;
     }
     // Level and slope are taken from the same days.
-    means.push({ squares, inverseSets, freedom: days.length - 2 });
+    means.push({
+      squares,
+      inverseSets: inverseSets / days.length,
+      freedom: days.length - 2,
+    });
   }
   const setVariance = Math.max(leastSd ** 2, withinSquares / withinFreedom);
   let daySquares = assumedWorth * settings.daySd ** 2;
@@ -54,16 +52,24 @@ export function withSquadSpread(
   };
 }
 
-function daysOf(rows: readonly LineRow[]): readonly (readonly LineRow[])[] {
-  const days: LineRow[][] = [];
-  for (const row of rows) {
-    const day = days[days.length - 1];
-    if (day && day[0]!.day === row.day) day.push(row);
-    else days.push([row]);
+/** Each day's mean speed off a slope, its squares within, and the mean of the days' means. */
+function dayMeans(rows: readonly LineRow[], slope: number) {
+  const days: { readonly mean: number; readonly squares: number; readonly sets: number }[] = [];
+  let level = 0;
+  let inverseSets = 0;
+  for (let start = 0, end = 0; start < rows.length; start = end) {
+    const { day } = rows[start]!;
+    let sum = 0;
+    for (; end < rows.length && rows[end]!.day === day; end++) sum += offSlope(rows[end]!, slope);
+    const sets = end - start;
+    const mean = sum / sets;
+    let squares = 0;
+    for (let at = start; at < end; at++) squares += (offSlope(rows[at]!, slope) - mean) ** 2;
+    days.push({ mean, squares, sets });
+    level += mean;
+    inverseSets += 1 / sets;
   }
-  return days;
+  return { days, level: level / days.length, inverseSets };
 }
 
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
-}
+const offSlope = ({ speed, loadKg }: LineRow, slope: number) => speed - slope * loadKg;

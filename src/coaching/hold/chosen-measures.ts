@@ -2,6 +2,7 @@ import type { Day } from "../calendar/day";
 import type { TestDay } from "../jumps/test-day";
 import { testDays } from "../jumps/test-day";
 import type { Plate } from "../record/plate";
+import { addDays } from "../series/season-start";
 import type { AthleteRows, SquadIndex } from "../series/squad-index";
 import type { MeasureKind } from "./season-hold";
 import type { SeasonDays } from "./season-measure";
@@ -43,23 +44,25 @@ export function squadMeasures(
   }
   const testDaysOf = (athlete: AthleteRows, test: string) => known.get(athlete)?.get(test) ?? [];
 
-  const liftDays = (athlete: AthleteRows, lift: string) =>
-    (athlete.lifts.get(lift) ?? []).filter(({ loadKg }) => loadKg !== null);
-  const heightDays = (athlete: AthleteRows, test: string) =>
-    testDaysOf(athlete, test).filter(({ heightCm }) => heightCm !== null);
-  const contactDays = (athlete: AthleteRows, test: string) =>
-    testDaysOf(athlete, test).filter(({ contactS }) => contactS !== null);
+  const liftDays = daysOnce((athlete, lift) =>
+    (athlete.lifts.get(lift) ?? []).filter(({ loadKg }) => loadKg !== null),
+  );
+  const heightDays = daysOnce((athlete, test) =>
+    testDaysOf(athlete, test).filter(({ heightCm }) => heightCm !== null),
+  );
+  const contactDays = daysOnce((athlete, test) =>
+    testDaysOf(athlete, test).filter(({ contactS }) => contactS !== null),
+  );
 
   const squad = [...index.athletes.values()];
-  const inSeason = ({ day }: { day: Day }) => day >= seasonStart;
   const ranked = (
     namesOf: (athlete: AthleteRows) => Iterable<string>,
-    daysOf: (athlete: AthleteRows, name: string) => readonly { day: Day }[],
+    daysOf: DaysOf,
   ): readonly string[] => {
     const counts = new Map<string, number>();
     for (const athlete of squad) {
       for (const name of namesOf(athlete)) {
-        const days = differentDays(daysOf(athlete, name).filter(inSeason));
+        const days = daysOf(athlete, name).filter((day) => day >= seasonStart).length;
         counts.set(name, (counts.get(name) ?? 0) + days);
       }
     }
@@ -76,16 +79,11 @@ export function squadMeasures(
   return {
     testDaysOf,
     choose: (athlete, days) => {
-      const pick = (
-        names: readonly string[],
-        daysOf: (athlete: AthleteRows, name: string) => readonly { day: Day }[],
-      ) => {
-        const season = (name: string) =>
-          daysOf(athlete, name).filter(({ day }) => day >= days.from);
+      const pick = (names: readonly string[], daysOf: DaysOf) => {
+        const season = (name: string) => daysOf(athlete, name).filter((day) => day >= days.from);
         const steady = names.find(
           (name) =>
-            differentDays(season(name).filter(({ day }) => day <= days.baselineTo)) >=
-            leastBaselineDays,
+            season(name).filter((day) => day <= days.baselineTo).length >= leastBaselineDays,
         );
         return steady ?? names.find((name) => season(name).length > 0) ?? null;
       };
@@ -112,13 +110,25 @@ export function squadMeasures(
   };
 }
 
-/** How many different days rows in order of day fall on. */
-function differentDays(rows: readonly { readonly day: Day }[]): number {
-  let days = 0;
-  let last = Number.NaN;
-  for (const { day } of rows) {
-    if (day !== last) days++;
-    last = day;
-  }
-  return days;
+/** The different days an athlete has a lift or test on, in order. */
+type DaysOf = (athlete: AthleteRows, name: string) => readonly Day[];
+
+/** Days of rows in order of day, worked out when first asked for. */
+function daysOnce(
+  rowsOf: (athlete: AthleteRows, name: string) => readonly { readonly day: Day }[],
+): DaysOf {
+  const known = new Map<AthleteRows, Map<string, readonly Day[]>>();
+  return (athlete, name) => {
+    const own = known.get(athlete) ?? new Map<string, readonly Day[]>();
+    known.set(athlete, own);
+    const days = own.get(name) ?? differentDays(rowsOf(athlete, name));
+    own.set(name, days);
+    return days;
+  };
+}
+
+function differentDays(rows: readonly { readonly day: Day }[]): readonly Day[] {
+  const days = new Set<Day>();
+  addDays(rows, days);
+  return [...days];
 }

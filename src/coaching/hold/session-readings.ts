@@ -25,40 +25,33 @@ const leastSessions = 3;
  * @param sets of one kind and setting, with a load, in order of day and of doing
  * @param percentOf a set's speed against the line at its load, percent
  */
-export function sessionReadings(
-  sets: readonly SpeedSet[],
-  percentOf: (set: SpeedSet) => number,
+export function sessionReadings<Set extends SpeedSet>(
+  sets: readonly Set[],
+  percentOf: (set: Set) => number,
 ): readonly SessionReading[] {
-  const sessions: { day: Day; percents: number[]; loads: number[] }[] = [];
-  for (const set of sets) {
-    let session = sessions[sessions.length - 1];
-    if (session?.day !== set.day) {
-      session = { day: set.day, percents: [], loads: [] };
-      sessions.push(session);
-    }
-    session.percents.push(percentOf(set));
-    session.loads.push(set.loadKg!);
-  }
+  const percents = sets.map(percentOf);
   /** By place: how far it lay from the first in all, and in how many sessions. */
   const offs: number[] = [];
   const counts: number[] = [];
-  for (const { percents } of sessions) {
-    for (let place = 0; place < percents.length; place++) {
-      offs[place] = (offs[place] ?? 0) + percents[place]! - percents[0]!;
-      counts[place] = (counts[place] ?? 0) + 1;
-    }
+  for (let first = 0, at = 0; at < sets.length; at++) {
+    if (sets[at]!.day !== sets[first]!.day) first = at;
+    offs[at - first] = (offs[at - first] ?? 0) + percents[at]! - percents[first]!;
+    counts[at - first] = (counts[at - first] ?? 0) + 1;
   }
-  return sessions.map(({ day, percents, loads }) => {
-    let sum = percents[0]!;
-    let loadKg = loads[0]!;
-    let read = 1;
-    for (let place = 1; place < percents.length; place++) {
-      const seen = counts[place]!;
-      if (seen < leastSessions) continue;
-      sum += percents[place]! - offs[place]! / seen;
-      loadKg += loads[place]!;
+  const readings: SessionReading[] = [];
+  for (let first = 0, end = 0; first < sets.length; first = end) {
+    const { day } = sets[first]!;
+    let percent = 0;
+    let loadKg = 0;
+    let read = 0;
+    for (; end < sets.length && sets[end]!.day === day; end++) {
+      const place = end - first;
+      if (place > 0 && counts[place]! < leastSessions) continue;
+      percent += percents[end]! - offs[place]! / counts[place]!;
+      loadKg += sets[end]!.loadKg!;
       read++;
     }
-    return { day, percent: sum / read, loadKg: loadKg / read };
-  });
+    readings.push({ day, percent: percent / read, loadKg: loadKg / read });
+  }
+  return readings;
 }

@@ -11,10 +11,11 @@ export function settingNotes(
 ): readonly HoldNote[] {
   const changes = new Map<string, { what: keyof Setting; after: string | number; days: Day[] }>();
   for (const { setting, day } of firstOfDays(season)) {
+    if (setting === usual) continue;
     const what = (["tool", "gym", "speedIs", "barKg", "figure"] as const).find(
       (field) => setting[field] !== usual[field],
     );
-    if (setting === usual || !what) continue;
+    if (!what) continue;
     const after = setting[what] ?? "";
     const known = changes.get(`${what} ${after}`);
     if (known) known.days.push(day);
@@ -27,6 +28,6 @@ export function settingNotes(
 }
 
 /** The first set of each day. */
-export function firstOfDays(sets: readonly SpeedSet[]): readonly SpeedSet[] {
+export function firstOfDays<Set extends SpeedSet>(sets: readonly Set[]): readonly Set[] {
   return sets.filter(({ day }, i) => sets[i - 1]?.day !== day);
 }

@@ -1,12 +1,13 @@
 import { speedOnLine } from "../bar-speed/expected-speed";
-import type { LineFit, LineRow, ZeroLoadPrior } from "../bar-speed/line-fit";
+import type { LineFit, ZeroLoadPrior } from "../bar-speed/line-fit";
 import { lineFit } from "../bar-speed/line-fit";
 import { lineFitWithDrift } from "../bar-speed/line-fit-with-drift";
 import type { LineSettings } from "../bar-speed/line-settings";
 import { surerLine } from "../bar-speed/squad-lift";
 import { lineRows } from "../bar-speed/squad-lines";
 import type { Day } from "../calendar/day";
-import type { SpeedSet } from "../series/speed-set";
+import { fromDay, upToDay } from "../series/span-of-days";
+import type { LoadedSet, SpeedSet } from "../series/speed-set";
 import { earlierRuns } from "./earlier-runs";
 import type { HoldNote } from "./season-hold";
 import type { SeasonDays, SeasonMeasure } from "./season-measure";
@@ -19,13 +20,11 @@ export type LiftSeason = {
   readonly of: string;
   readonly days: SeasonDays;
   /** Sets of the season in the baseline's setting, with a load. */
-  readonly sets: readonly SpeedSet[];
+  readonly rows: readonly LoadedSet[];
   /** Those of the baseline, marker and work sets alike, for the line. */
-  readonly baselineRows: readonly LineRow[];
-  /** The season's rows so far, the same sets. */
-  readonly rows: readonly LineRow[];
+  readonly baselineRows: readonly LoadedSet[];
   /** Sets of earlier seasons in the same setting. */
-  readonly earlier: readonly SpeedSet[];
+  readonly earlier: readonly LoadedSet[];
   readonly notes: readonly HoldNote[];
 };
 
@@ -35,26 +34,22 @@ export type LiftSeason = {
  * never read as a slip or a rise.
  */
 export function liftSeason(all: readonly SpeedSet[], given: SeasonDays): LiftSeason | null {
-  const season = all.filter(({ day, loadKg }) => day >= given.from && loadKg !== null);
+  const loaded = lineRows(all);
+  const season = fromDay(loaded, given.from);
   if (season.length === 0) return null;
   const days = stretchedBaseline(
     firstOfDays(season).map(({ day }) => day),
     given,
   );
-  const inBaseline = firstOfDays(season.filter(({ day }) => day <= days.baselineTo));
+  const inBaseline = firstOfDays(upToDay(season, days.baselineTo));
   const setting = commonest(inBaseline.map((set) => set.setting)) ?? season[0]!.setting;
-  const sets = season.filter((set) => set.setting === setting);
-  const rows = lineRows(sets);
-  const baselineRows = rows.filter(({ day }) => day <= days.baselineTo);
+  const rows = lineRows(season, setting);
   return {
     of: season[0]!.set.exercise,
     days,
-    sets,
-    baselineRows,
     rows,
-    earlier: all.filter(
-      ({ day, loadKg, setting: own }) => day < given.from && loadKg !== null && own === setting,
-    ),
+    baselineRows: upToDay(rows, days.baselineTo),
+    earlier: lineRows(upToDay(loaded, given.from - 1), setting),
     notes: settingNotes(season, setting, days),
   };
 }
@@ -75,14 +70,15 @@ export function speedMeasure(
   const line = lineFit(lift.baselineRows, null, prior, settings);
   if (!line || !(line.slope < 0)) return null;
   const speaking = speakingSets(lift);
-  const baseline = firstOfDays(speaking).filter(({ day }) => day <= lift.days.baselineTo);
+  const baseline = firstOfDays(upToDay(speaking, lift.days.baselineTo));
   if (baseline.length === 0) return null;
-  const meanLoad = baseline.reduce((sum, { loadKg }) => sum + loadKg!, 0) / baseline.length;
+  const meanLoad = baseline.reduce((sum, { loadKg }) => sum + loadKg, 0) / baseline.length;
   const reference = speedOnLine(line, meanLoad).speed;
   if (!(reference > 0)) return null;
   const slopeError = (100 * Math.sqrt(line.slopeVariance)) / reference;
-  const percentOf = ({ speed, loadKg }: SpeedSet) =>
-    (100 * (speed - speedOnLine(line, loadKg!).speed)) / reference;
+  const { intercept, slope } = line;
+  const percentOf = ({ speed, loadKg }: LoadedSet) =>
+    (100 * (speed - (intercept + slope * loadKg))) / reference;
   const percents = new Map<Day, number>();
   const loadErrors = new Map<Day, number>();
   for (const { day, percent, loadKg } of sessionReadings(speaking, percentOf)) {
@@ -116,9 +112,8 @@ export function ownLine(
 
 const leastMarkers = 3;
 
-function speakingSets({ sets, days }: LiftSeason): readonly SpeedSet[] {
-  const markers = firstOfDays(sets.filter(({ marker }) => marker));
-  const known = markers.filter(({ day }) => day <= days.baselineTo).length;
-  const byMarker = known >= leastMarkers;
-  return sets.filter(({ marker }) => marker === byMarker);
+function speakingSets({ rows, baselineRows }: LiftSeason): readonly LoadedSet[] {
+  const markers = firstOfDays(baselineRows.filter(({ marker }) => marker));
+  const byMarker = markers.length >= leastMarkers;
+  return rows.filter(({ marker }) => marker === byMarker);
 }

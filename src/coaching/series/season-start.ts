@@ -31,7 +31,8 @@ export function gymDays(athlete: AthleteRows, days: Set<Day> = new Set()): Set<D
 /** Adds the days of rows in order of day, each once. */
 export function addDays(rows: readonly { readonly day: Day }[], days: Set<Day>): void {
   let last = Number.NaN;
-  for (const { day } of rows) {
+  for (let at = 0; at < rows.length; at++) {
+    const { day } = rows[at]!;
     if (day !== last) days.add(day);
     last = day;
   }

@@ -29,6 +29,9 @@ export type SpeedSet = {
   readonly leads: "marker" | "work" | null;
 };
 
+/** A speed set whose load is known. */
+export type LoadedSet = SpeedSet & { readonly loadKg: number };
+
 /** Fastest repetition of a set; its recorded figure when no repetition was kept; null without either. */
 export function speedOfSet(set: LiftingSet): number | null {
   const { fastestRep } = set;
@@ -42,7 +45,8 @@ export function speedOfSet(set: LiftingSet): number | null {
 export function withLeads(sets: readonly SpeedSet[]): readonly SpeedSet[] {
   let markerDay = Number.NaN;
   let workDay = Number.NaN;
-  for (const set of sets) {
+  for (let at = 0; at < sets.length; at++) {
+    const set = sets[at]!;
     const first = (set.marker ? markerDay : workDay) !== set.day;
     if (set.marker) markerDay = set.day;
     else workDay = set.day;

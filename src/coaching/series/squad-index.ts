@@ -65,7 +65,9 @@ export function squadIndex(
   let lastLift: string | null = null;
   let gathering: Gathering | null = null;
   let list: SpeedSet[] | null = null;
-  for (const set of rows.sets ?? []) {
+  const { sets = [] } = rows;
+  for (let at = 0; at < sets.length; at++) {
+    const set = sets[at]!;
     if (set.day > asOf) continue;
     const { athlete } = set;
     if (gathering === null || athlete !== lastAthlete) {

@@ -61,8 +61,8 @@ function headerAt(
   row: number,
   first: number,
 ): FoundHeader {
-  const header = recogniseHeader(table, line);
-  return { ...header, row, first, line, missing: missingOf(table, header.fields) };
+  const { fields, repColumns, unknown } = recogniseHeader(table, line);
+  return { fields, repColumns, unknown, row, first, line, missing: missingOf(table, fields) };
 }
 
 function named({ fields, repColumns }: FoundHeader): number {

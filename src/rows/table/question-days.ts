@@ -19,7 +19,9 @@ export function questionDays<Row extends { readonly row: number; readonly day: D
   const close = () => {
     if (run > 0) counts.set(lastDay, (counts.get(lastDay) ?? 0) + run);
   };
-  for (const { row, day } of reading.records) {
+  const { records } = reading;
+  for (let at = 0; at < records.length; at++) {
+    const { row, day } = records[at]!;
     if (day === lastDay) {
       run++;
       continue;
