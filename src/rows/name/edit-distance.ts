@@ -20,7 +20,7 @@ export function editDistance(a: string, b: string, most = Number.POSITIVE_INFINI
     for (let j = from; j <= to; j++) {
       const same = a[i - 1] === b[j - 1];
       let least = Math.min(last[j]! + 1, row[j - 1]! + 1, last[j - 1]! + (same ? 0 : 1));
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+      if (a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
         least = Math.min(least, before[j - 2]! + 1);
       row[j] = least;
       if (least < nearest) nearest = least;

@@ -28,23 +28,18 @@ export function spellingLink(a: Spelling, b: Spelling): NameLink | null {
 function matchWords(few: Spelling, many: Spelling): NameLink | null {
   let free = many.words;
   let initials = 0;
-  let slips = 0;
-  let wholes = 0;
   // Whole words take their places before initials do.
   for (const word of few.longestFirst) {
     const exact = free.findIndex(({ text }) => text === word.text);
     const near = exact >= 0 ? exact : free.findIndex((other) => slip(word, other));
     const initial = near >= 0 ? near : free.findIndex((other) => isInitial(word, other));
     if (initial < 0) return null;
-    if (exact >= 0) wholes++;
-    else if (near >= 0) slips++;
-    else initials++;
+    if (near < 0) initials++;
     free = free.filter((_, at) => at !== initial);
   }
-  if (wholes + slips === 0) return null;
+  if (initials === few.words.length) return null;
   if (initials > 0) return "initial";
-  if (few.words.length < many.words.length) return "part";
-  return slips > 0 ? "spelling" : "order";
+  return few.words.length < many.words.length ? "part" : "spelling";
 }
 
 const slip = (a: NameWord, b: NameWord) => a.text.length > 1 && b.text.length > 1 && close(a, b);

@@ -1,0 +1,94 @@
+import { fieldHeading } from "../../../src/rows/header/field-heading";
+import { headerWords, plainWords } from "../../../src/rows/header/header-words";
+import { recogniseHeader } from "../../../src/rows/header/recognise-header";
+
+test.each([
+  ["Load (lb)", "load", "lb"],
+  ["Load {kg}", "load", "kg"],
+  ["Größe [cm]", "grosse", "cm"],
+  ["Ht, cm", "ht", "cm"],
+  ["Bar speed m/s", "bar speed", "m/s"],
+  ["Load in kg", "load", "kg"],
+  ["Height in", "height in", null],
+  ["in cm", "in", "cm"],
+  ["load kg in lb", "load kg", "lb"],
+  ["kg", "kg", "kg"],
+  ["(m/s)", "", "m/s"],
+  ["Form (good?)", "form good", null],
+  ["Load (kg) lb", "load lb", "kg"],
+  ["Date*: ★", "date", null],
+  ["Load - bar – kg", "load bar", "kg"],
+  ["set_no.1", "set no 1", null],
+  ["Load/bar", "load/bar", null],
+  ["  Two \n  words ", "two words", null],
+  ["open( bracket", "open bracket", null],
+  ["\ufeffÜbung", "ubung", null],
+])("the heading “%s” says %j in %p", (heading, words, unit) => {
+  const taken = headerWords(heading);
+  expect([taken.words, taken.unit?.name ?? null]).toEqual([words, unit]);
+});
+
+test("a sentence is no heading, nor is a figure", () => {
+  expect(headerWords("a".repeat(80)).words).toBe("a".repeat(80));
+  expect(headerWords("a".repeat(81)).words).toBe("");
+  expect([5, null, new Date(2026, 4, 1)].map((cell) => headerWords(cell).words)).toEqual([
+    "",
+    "",
+    "",
+  ]);
+  expect([5, null, true, " Ärger  ß "].map(plainWords)).toEqual(["5", "", "", "arger ss"]);
+});
+
+const read = (table: "Sets" | "Jumps", ...row: unknown[]) => {
+  const { fields, repColumns, unknown } = recogniseHeader(table, row);
+  return {
+    fields: Object.fromEntries(Object.entries(fields).map(([field, { index }]) => [field, index])),
+    reps: repColumns.map(({ index }) => index),
+    unknown,
+  };
+};
+
+test("the first of two equal headings counts, blanks say nothing, others are unknown", () => {
+  expect(read("Sets", "Date", "", "Day", "Weather", 5, null, "(kg)")).toEqual({
+    fields: { day: 0, load: 6 },
+    reps: [],
+    unknown: [2, 3],
+  });
+});
+
+test("repetitions stand in the order of their numbers, in the table of sets alone", () => {
+  const row = ["Rep 2", "r1", "Wdh #3", "v 4", "speed rep 5", "rep 123"];
+  expect(read("Sets", ...row)).toEqual({ fields: {}, reps: [1, 0, 2, 3, 4], unknown: [5] });
+  expect(read("Jumps", "Rep 1")).toEqual({ fields: {}, reps: [], unknown: [0] });
+});
+
+test("words around a meaning leave it as it is", () => {
+  expect(read("Sets", "Avg best speed per set", "Total load").fields).toEqual({
+    speed: 0,
+    load: 1,
+  });
+  expect(read("Jumps", "Best jump height of each rep", "first trial").fields).toEqual({
+    height: 0,
+    attempt: 1,
+  });
+  expect(read("Sets", "bestspeed", "load per month").unknown).toEqual([0, 1]);
+});
+
+test("an order spelled out is a scheme, in the table of sets alone", () => {
+  expect(read("Sets", "kg x sets x reps").fields).toEqual({ scheme: 0 });
+  expect(read("Jumps", "kg x sets x reps").unknown).toEqual([0]);
+});
+
+test("a column keeps its heading as written, its words and its unit", () => {
+  expect(recogniseHeader("Sets", [" Load (lb) "]).fields.load).toMatchObject({
+    index: 0,
+    heading: "Load (lb)",
+    words: "load",
+    unit: { name: "lb" },
+  });
+});
+
+test("a meaning's own heading, and a word that is no meaning", () => {
+  expect(fieldHeading("Sets", "movedWell")).toBe("movement ok");
+  expect(fieldHeading("Sets", "rep 2")).toBe("rep 2");
+});
