@@ -64,6 +64,26 @@ test("a set kept as one figure is of that figure, one with repetitions of its be
   expect(figure({ repSpeeds: [], fastestRep: 0.7, setSpeedIs: "mean of reps" })).toBe("best rep");
 });
 
+test("the first marker and the first work set of a day lead it, and no other set", () => {
+  const day = (on: number, ...kinds: readonly ("marker" | "work")[]) =>
+    kinds.map((kind) => liftingSet({ day: on, kind }));
+  const { lifts } = squadIndex(
+    {
+      sets: [...day(10, "marker", "marker", "work", "work"), ...day(12, "work", "marker", "work")],
+    },
+    20,
+  ).of("Ilka Brandmoor")!;
+  expect([...lifts.values()].flat().map(({ day: on, leads }) => [on, leads])).toEqual([
+    [10, "marker"],
+    [10, null],
+    [10, "work"],
+    [10, null],
+    [12, "work"],
+    [12, "marker"],
+    [12, null],
+  ]);
+});
+
 const sets = [
   liftingSet({ day: 12, athlete: "Wren Castellow", row: 2 }),
   liftingSet({ day: 11, athlete: "wren  castellow", row: 3, exercise: "Back squat" }),
