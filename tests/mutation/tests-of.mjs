@@ -1,7 +1,7 @@
 /** Test folders that are run for the faults of a source folder: its own, and what stands on it. */
 const byFolder = {
   statistics: ["statistics", "published", "mirror-figures"],
-  coaching: ["coaching", "published", "mirror-figures"],
+  coaching: ["coaching", "published", "mirror-figures", "statistics"],
   rows: ["rows"],
 };
 

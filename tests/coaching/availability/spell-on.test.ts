@@ -42,3 +42,8 @@ test("the spell that began last counts; of two on one day the more cautious", ()
 test("a clearance that names nobody clears nobody", () => {
   expect(mayDoOn([spell(10, null, "cleared", " ")], "Dario Quell", 16)).toBe("not cleared");
 });
+
+test("of two spells alike on one day the one written first is told", () => {
+  const signed = spell(10, null, "cleared", "club physio");
+  expect(spellOn([signed, spell(10, null, "cleared")], "Dario Quell", 16)).toBe(signed);
+});

@@ -74,3 +74,46 @@ test("a later spell about something else does not heal a site; a later clearance
   expect(may(achilles, spell({ from: 105, mayDo: "cleared" })).noJumps).toBe(false);
   expect(may({ ...achilles, until: 109 }, away).noJumps).toBe(false);
 });
+
+test("a site limits its part of the body when modified, or from a pain of four on", () => {
+  const limits = (over: Partial<AvailabilitySpell>) => may(spell({ site: "knee", ...over })).limits;
+  expect(limits({ pain: null })).toEqual(["leg"]);
+  expect(limits({ pain: 1 })).toEqual(["leg"]);
+  expect(limits({ mayDo: "full", pain: 3 })).toEqual([]);
+  expect(limits({ mayDo: "full", pain: 4 })).toEqual(["leg"]);
+  expect(limits({ mayDo: "full", pain: null })).toEqual([]);
+});
+
+test("whatever limits but an arm takes jumps out; a note may do so too", () => {
+  const noJumps = (site: string, note = "") => may(spell({ site, note })).noJumps;
+  expect(["knee", "foot", "lower back", "wrist", ""].map((site) => noJumps(site))).toEqual([
+    true,
+    true,
+    true,
+    false,
+    false,
+  ]);
+  const notes = ["no jumps", "no jumping this week", "No hops", "no plyometrics", "jumps fine"];
+  expect(notes.map((note) => noJumps("", note))).toEqual([true, true, true, true, false]);
+});
+
+test("a spell's last day still counts, the day before it began does not", () => {
+  const achilles = spell({ site: "Achilles", pain: 3 });
+  const away = spell({ from: 105, note: "away, hotel gym" });
+  expect(may({ ...achilles, until: 110 }, away).noJumps).toBe(true);
+  expect(may({ ...achilles, from: 111 }, away).noJumps).toBe(false);
+  expect(may({ ...achilles, from: 110 }, away).noJumps).toBe(true);
+});
+
+test("sites are told once each, in the order written, those of others and without pain not at all", () => {
+  const told = may(
+    spell({ site: "knee" }),
+    spell({ site: "wrist", pain: 2 }),
+    spell({ site: "knee", from: 101 }),
+    spell({ site: "hip", mayDo: "full", pain: 0 }),
+    spell({ site: "neck", athlete: "Dario Quell" }),
+    spell({ site: "" }),
+  );
+  expect(told.site).toBe("knee, wrist");
+  expect(may().site).toBe("");
+});
