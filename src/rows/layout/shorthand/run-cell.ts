@@ -68,7 +68,7 @@ function runText(text: string, bare: "minutes" | "km" | null): RunCell {
   const words: string[] = [];
   let kind = interval === "" ? "" : "interval";
   let unnamed = "";
-  for (const token of left.split(/[\s,;()]+/).filter((one) => one !== "")) {
+  for (const token of left.split(/[\s;()]|,(?!\d)|(?<!\d),/).filter((one) => one !== "")) {
     const known = runKinds.get(plainWords(token));
     if (known !== undefined) kind = known;
     else if (/^\d+(?:[.,]\d+)?$/.test(token) && unnamed === "") unnamed = token;

@@ -61,11 +61,11 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
   });
   text = text
     .replace(/[×✕*]/g, "x")
-    .replace(/(\d)\s*(kg|lbs?)\b/gi, "$1$2")
+    .replace(/(\d)\s*(kg|lbs?)(?=x|\b)/gi, "$1$2")
     .replace(/(\d(?:kg|lbs?)?)\s*x\s*(?=\d)/gi, "$1x")
     .replace(/\s*@\s*/g, " @")
     .replace(/(\d)\s*\+\s*(\d)/g, "$1+$2");
-  const tokens = text.split(/[\s;]+|,\s+|,$/).filter((token) => token !== "");
+  const tokens = text.split(/[\s;]|,\s|,$/).filter((token) => token !== "");
   if (!tokens.some((token) => /\d/.test(token)))
     return { is: "none", note: [tokens.join(" "), ...notes].filter(Boolean).join("; ") };
   const groups: SetGroup[] = [];
@@ -77,7 +77,7 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
     const token = tokens[at] as string;
     const bare = token.replace(/^@/, "");
     const number = /^(\d+(?:[.,]\d+)?|[.,]\d+)(kg|lbs?)?$/i.exec(bare);
-    if (/^\d[\dx.,+]*(?:kg|lbs?)?[\dx.,+kglbs]*$/i.test(bare) && /x/i.test(bare)) {
+    if (/^\d[\dx.,+kglbs]*$/i.test(bare) && /x/i.test(bare)) {
       const found = schemeGroups(bare.toLowerCase(), sense, speedCount + speeds.length);
       if (found === "unsettled") unsettled = true;
       else if (found === null) return { is: "unread" };
@@ -88,7 +88,7 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
         bareLoad = { load: value, unit: unitOf(number[2] ?? "") };
       else if (value < 3.5 && /[.,]/.test(bare)) speeds.push(value);
       else return { is: "unread" };
-    } else if (/^[\d.,/]+$/.test(bare) && speedList(bare).unread.length === 0) {
+    } else if (/^[\d.,/–—-]*\d[\d.,/–—-]*$/.test(bare) && speedList(bare).unread.length === 0) {
       speeds.push(...speedList(bare).speeds);
     } else if (/\d/.test(token) && (groups.length === 0 || /^[\d.,?]+$/.test(token)))
       return { is: "unread" };
