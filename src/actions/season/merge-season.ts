@@ -13,6 +13,8 @@ export type SeasonWritten = Readonly<Record<string, readonly string[]>>;
 export type SeasonMerge = {
   readonly headings: readonly CellToWrite[];
   readonly cells: readonly CellToWrite[];
+  /** Cells of ours that hold already what is planned. */
+  readonly standing: readonly CellToWrite[];
   readonly kept: readonly string[];
   /** What may stand in our cells while they are being written. */
   readonly during: SeasonWritten;
@@ -26,6 +28,7 @@ export type SeasonMerge = {
 export function mergeSeason(tab: SeasonTab, plan: SeasonPlan, before: SeasonWritten): SeasonMerge {
   const headings: CellToWrite[] = [];
   const cells: CellToWrite[] = [];
+  const still: CellToWrite[] = [];
   const kept: string[] = [];
   const during: Record<string, readonly string[]> = { ...before };
   const after: Record<string, readonly string[]> = { ...before };
@@ -50,6 +53,7 @@ export function mergeSeason(tab: SeasonTab, plan: SeasonPlan, before: SeasonWrit
       const earlier = before[key];
       if (now === wanted) {
         after[key] = [wanted];
+        still.push({ row, column, value: wanted });
       } else if (earlier ? earlier.includes(now) : now === "") {
         // What stood there is ours too until the writing is through, a blank of a new cell included.
         during[key] = [...new Set([...(earlier ?? []), now, wanted])];
@@ -60,5 +64,5 @@ export function mergeSeason(tab: SeasonTab, plan: SeasonPlan, before: SeasonWrit
       }
     }
   }
-  return { headings, cells, kept, during, after };
+  return { headings, cells, standing: still, kept, during, after };
 }

@@ -26,7 +26,7 @@ export function writeSeason(workbook: Workbook, today: Day): Done {
 function writePlan(workbook: Workbook, plan: SeasonPlan): Done {
   const before = seasonKept.whole(workbook);
   const tab = readSeasonTab(workbook, ensureSeasonTab(workbook));
-  const { headings, cells, kept, during, after } = mergeSeason(tab, plan, before);
+  const { headings, cells, standing, kept, during, after } = mergeSeason(tab, plan, before);
   if (cells.length > 0) seasonKept.put(workbook, during);
   // Shown as days before they are days: a writing that stops between the two is completed like any other.
   const columns = headings.filter(({ row }) => row === tab.headingRow).map((one) => one.column);
@@ -34,7 +34,7 @@ function writePlan(workbook: Workbook, plan: SeasonPlan): Done {
     workbook.format(tab.tab.id, `${columnName(column)}${tab.headingRow}`, "d mmm");
   }
   for (const block of blocksOfCells(headings)) workbook.write(tab.tab.id, block);
-  for (const block of blocksOfCells(cells)) workbook.write(tab.tab.id, block);
+  for (const block of blocksOfCells(cells, standing)) workbook.write(tab.tab.id, block);
   if (JSON.stringify(after) !== JSON.stringify(before)) seasonKept.put(workbook, after);
   const weeks = plan.athletes[0]?.weeks.length ?? 0;
   return { said: seasonWrittenWords(weeks, cells.length, kept, plan.unusualLength) };

@@ -21,6 +21,8 @@ export type WeekMerge = {
   /** Addresses of the coach's own cells that differ from the plan and stay. */
   readonly kept: readonly string[];
   readonly cells: readonly CellToWrite[];
+  /** Cells of ours that hold already what is planned. */
+  readonly standing: readonly CellToWrite[];
   /** What will be ours in each line once the cells are written. */
   readonly written: WrittenBefore;
 };
@@ -48,6 +50,7 @@ export function mergeWeek(given: {
   const same: string[] = [];
   const kept: string[] = [];
   const cells: CellToWrite[] = [];
+  const still: CellToWrite[] = [];
   const written: Record<string, Columns> = {};
   const places = Object.values(tab.columnOf);
   const first = Math.min(...places);
@@ -84,6 +87,7 @@ export function mergeWeek(given: {
       const earlier = earlierTexts(before, name, column);
       if (now === null || now === text) {
         ours[column] = [text];
+        if (now !== null) still.push({ row, column: place, value: wanted(column) });
       } else if (earlier.includes(now)) {
         ours[column] = [text];
         touched = true;
@@ -119,7 +123,7 @@ export function mergeWeek(given: {
     removed.push(name);
     wholeRow(row, () => "");
   }
-  return { added, changed, removed, same, kept, cells, written };
+  return { added, changed, removed, same, kept, cells, standing: still, written };
 }
 
 /** Cells of a line's row that hold something we did not write there. */

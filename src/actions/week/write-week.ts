@@ -110,12 +110,12 @@ function merged(workbook: Workbook, { monday, lines, athletes }: WeekToWrite): W
   });
 }
 
-function carryOut(workbook: Workbook, { cells, written }: WeekMerge): void {
+function carryOut(workbook: Workbook, { cells, standing, written }: WeekMerge): void {
   const before = writtenKept.whole(workbook);
   const same = JSON.stringify(before) === JSON.stringify(written);
   const tab = presentWeekTab(workbook);
   if (cells.length > 0) writtenKept.put(workbook, both(before, written));
-  for (const block of blocksOfCells(cells)) workbook.write(tab.id, block);
+  for (const block of blocksOfCells(cells, standing)) workbook.write(tab.id, block);
   if (!same || cells.length > 0) writtenKept.put(workbook, written);
 }
 

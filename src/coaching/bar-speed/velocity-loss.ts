@@ -12,9 +12,10 @@ import { accept, type Outcome, refuse } from "../../outcome";
 export function velocityLoss(speeds: readonly number[]): Outcome<number> {
   if (speeds.length < 2) return refuse("loss-few-reps", { reps: speeds.length });
   let fastest = 0;
-  for (const [index, speed] of speeds.entries()) {
+  for (let rep = 0; rep < speeds.length; rep++) {
+    const speed = speeds[rep]!;
     if (!(speed > 0) || !Number.isFinite(speed)) {
-      return refuse("loss-speed-impossible", { rep: index + 1, speed });
+      return refuse("loss-speed-impossible", { rep: rep + 1, speed });
     }
     if (speed > fastest) fastest = speed;
   }

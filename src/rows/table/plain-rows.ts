@@ -1,14 +1,13 @@
 import type { SetKind } from "../../coaching/record/lifting-set";
 import { saysItself } from "../column/as-written";
-import type { DayAside } from "../column/day-column";
 import { PlainChoice } from "../column/plain-choice";
 import { PlainDays } from "../column/plain-days";
 import { PlainWords } from "../column/plain-words";
-import type { TableView } from "../table-view";
 import { yesNo } from "../value/yes-no";
 import { type PlainColumns, PlainSet } from "./plain-set";
-import { setKinds, speedKinds, type speedMeaning } from "./set-kinds";
+import { setKinds, speedKinds } from "./set-kinds";
 import type { SetNumbers } from "./set-numbers";
+import type { SetsBeingRead } from "./sets-being-read";
 
 /**
  * Reads the rows in which every cell says plainly what it means, and finds in them what reading with
@@ -29,12 +28,13 @@ export class PlainRows {
   private readonly words: readonly PlainWords[];
   private readonly minute: number;
 
-  constructor(
-    { fields, repColumns }: TableView,
-    private readonly numbers: SetNumbers,
-    aside: DayAside,
-    private readonly meaning: ReturnType<typeof speedMeaning>,
-  ) {
+  private readonly numbers: SetNumbers;
+  private readonly meaning: SetsBeingRead["meaning"];
+
+  constructor({ view, numbers, days, meaning }: Omit<SetsBeingRead, "doubled" | "loads">) {
+    const { fields, repColumns } = view;
+    this.numbers = numbers;
+    this.meaning = meaning;
     const place = (field: string) => fields[field]?.index ?? -1;
     this.columns = {
       athlete: place("athlete"),
@@ -56,7 +56,7 @@ export class PlainRows {
       movedWellOf: this.movedWellOf,
     };
     this.meanings.set(meaning.speedIs, this.columns);
-    this.days = new PlainDays(place("day"), aside);
+    this.days = new PlainDays(place("day"), days);
     this.kinds = new PlainChoice(place("kind"), setKinds);
     this.speedsAre = new PlainChoice(place("speedIs"), speedKinds);
     this.athletes = new PlainWords(place("athlete"));

@@ -1,0 +1,134 @@
+import type { LiftingSet, SetKind } from "../../coaching/record/lifting-set";
+import { choiceColumn, yesNoColumn } from "../column/choice-column";
+import { dayColumn } from "../column/day-column";
+import { minuteColumn } from "../column/minute-column";
+import { numberColumn } from "../column/number-column";
+import { plausible } from "../column/quantity";
+import { type Aside, quantityColumn } from "../column/quantity-column";
+import { speedColumn } from "../column/speed-column";
+import { textColumn } from "../column/text-column";
+import { reportBlank, reportDoubled } from "./needed";
+import type { LineResult } from "./read-lines";
+import { RepRows } from "./rep-rows";
+import { setKinds, speedKinds } from "./set-kinds";
+import { setNumberColumn } from "./set-number-column";
+import { setBounds } from "./set-numbers";
+import type { SetsBeingRead } from "./sets-being-read";
+
+/** Reader of any row of the Sets table, cell by cell, with all that a cell may mean. */
+export function carefulSetReader({
+  view,
+  numbers,
+  days,
+  meaning,
+  doubled,
+  loads,
+}: SetsBeingRead): (line: readonly unknown[], row: number) => LineResult<LiftingSet> {
+  const { fields, repColumns } = view;
+  const aside: Aside = { note: "", perHand: false };
+  const readDay = dayColumn(view, fields.day, true, days);
+  const readMinute = minuteColumn(view, fields.minute);
+  const name = textColumn(view, fields.athlete);
+  const lift = textColumn(view, fields.exercise);
+  const setNumber = setNumberColumn(view, fields.set);
+  const repNumber = numberColumn(view, fields.rep, setBounds.rep);
+  const kindOf = choiceColumn(view, fields.kind, setKinds, "drop if unknown");
+  const repsDone = numberColumn(view, fields.reps, setBounds.reps);
+  const load = quantityColumn(view, fields.load, plausible.loadKg, aside, false, numbers.load);
+  const speeds = speedColumn(view, fields.speed, numbers.speed);
+  const repReaders = repColumns.map((column, rep) =>
+    quantityColumn(view, column, plausible.speed, null, false, numbers.repSpeeds[rep]),
+  );
+  const speedIs = choiceColumn(view, fields.speedIs, speedKinds);
+  const tool = textColumn(view, fields.tool);
+  const bar = quantityColumn(view, fields.bar, plausible.barKg, null, false, numbers.bar);
+  const gym = textColumn(view, fields.gym);
+  const movedWell = yesNoColumn(view, fields.movedWell);
+  const reserve = numberColumn(view, fields.reserve, setBounds.reserve);
+  const by = textColumn(view, fields.by);
+  const note = textColumn(view, fields.note);
+  const repRows = new RepRows();
+  const oneRowPerRep = fields.rep !== undefined;
+
+  return (line, row) => {
+    const issuesBefore = view.log.issues.length;
+    const day = readDay(line, row);
+    if (day === null) return null;
+    const athlete = name(line, row);
+    if (athlete === "") return reportBlank(view, fields.athlete, row);
+    const exercise = lift(line, row);
+    if (exercise === "") return reportBlank(view, fields.exercise, row);
+    const numbered = setNumber(line, row);
+    const kind: SetKind = kindOf(line, row) ?? numbered.kind ?? "work";
+    // A set of an unknown kind may be a warm-up, and a warm-up never counts as work.
+    if (view.log.dropped.has(row)) return null;
+    const rep = repNumber(line, row);
+    const minute = readMinute(line, row) ?? days.minute;
+    aside.note = "";
+    aside.perHand = false;
+    const loadKg = load(line, row);
+    const { perHand } = aside;
+    const cellNote = aside.note;
+    const listed = speeds(line, row);
+    const repSpeeds =
+      repReaders.length === 0 ? listed.reps : upToLastRead(repReaders.map((rep) => rep(line, row)));
+    // Three equal sets without number, time or single repetitions are three sets, not one typed thrice.
+    if (
+      (numbered.set !== null && !oneRowPerRep) ||
+      rep !== null ||
+      minute !== null ||
+      repSpeeds.length > 2
+    ) {
+      const earlier = doubled.earlier(line, row);
+      if (earlier >= 0) {
+        // What is wrong in it was already said of the earlier row.
+        view.log.issues.length = issuesBefore;
+        return reportDoubled(view, row, earlier);
+      }
+    }
+    if (loadKg !== null) loads.see(exercise);
+    else if (isEmpty(line[fields.load?.index ?? -1])) loads.miss(row, exercise);
+    const reps = repsDone(line, row);
+    const single = repReaders.length > 0 && repSpeeds.length > 0 ? null : listed.single;
+    const asRep = single !== null && (oneRowPerRep || meaning.ofReps || reps === 1);
+    const plain: LiftingSet = {
+      row: row + 1,
+      day,
+      minute,
+      athlete,
+      exercise,
+      set: numbered.set,
+      kind,
+      reps: oneRowPerRep ? null : reps,
+      loadKg,
+      repSpeeds: asRep ? [single] : repSpeeds,
+      setSpeed: asRep ? null : single,
+      setSpeedIs: asRep || single === null ? null : meaning.setSpeedIs,
+      speedIs: speedIs(line, row) ?? meaning.speedIs,
+      tool: tool(line, row),
+      barKg: bar(line, row),
+      gym: gym(line, row),
+      movedWell: movedWell(line, row),
+      repsInReserve: reserve(line, row),
+      by: by(line, row),
+      note: joined(note(line, row), cellNote),
+    };
+    const set = perHand ? { ...plain, loadPerHand: true } : plain;
+    if (!oneRowPerRep) return set;
+    return repRows.join(set, rep, single);
+  };
+}
+
+function upToLastRead(speeds: readonly (number | null)[]): readonly (number | null)[] {
+  let end = speeds.length;
+  while (end > 0 && speeds[end - 1] === null) end--;
+  return speeds.slice(0, end);
+}
+
+function isEmpty(cell: unknown): boolean {
+  return cell === "" || cell === undefined || cell === null;
+}
+
+function joined(one: string, other: string): string {
+  return one === "" || other === "" ? one + other : `${one}; ${other}`;
+}
