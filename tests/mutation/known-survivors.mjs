@@ -64,6 +64,66 @@ const unnoticed = [
     "no height lies just a hundredth of a step off, to the last digit",
   ],
   ["coaching/readiness/squad-spreads.ts", '"squad"', '""', "the one thing kept may have any name"],
+  [
+    "coaching/hold/setting-notes.ts",
+    "setting === usual",
+    "false",
+    "the usual setting differs in nothing, which is asked too",
+  ],
+  [
+    "coaching/hold/hold-measure.ts",
+    "measure.change === null",
+    "false",
+    "a change and its error are missing together",
+  ],
+  [
+    "coaching/hold/serial-correlation.ts",
+    "correlation <= 0",
+    "correlation < 0",
+    "a correlation of nothing is shrunk to nothing",
+  ],
+  [
+    "coaching/diary/diary-item.ts",
+    "done.length === 0",
+    "false",
+    "without runs there is no first day to begin from",
+  ],
+  [
+    "coaching/availability/who-may.ts",
+    "athlete.birthYear !== null",
+    "true",
+    "without a birth year the age is that of year nought",
+  ],
+  [
+    "coaching/blocks/repetition-load.ts",
+    "reps < chartReps",
+    "reps <= chartReps",
+    "a share above the chart's last row is found before its end",
+  ],
+  [
+    "coaching/series/in-order.ts",
+    "place.row < row",
+    "place.row <= row",
+    "no two rows stand in one place",
+  ],
+  [
+    "coaching/series/in-order.ts",
+    "compare(rows[i - 1]!, rows[i]!) > 0",
+    "true",
+    "rows in order are only put in order again",
+  ],
+  [
+    "coaching/series/in-order.ts",
+    "false",
+    "true",
+    "rows without a time are only put in order again",
+  ],
+  [
+    "coaching/series/season-start.ts",
+    "sorted.length - 1",
+    "sorted.length + 1",
+    "past the last day there is no gap",
+  ],
 ];
 
 /** The reason a fault cannot be noticed; undefined when none is known. */

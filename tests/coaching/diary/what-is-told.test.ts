@@ -1,3 +1,4 @@
+import { performanceDays } from "../../../src/coaching/diary/performance-day";
 import { seededChance } from "../../../src/coaching/diary/seeded-chance";
 import { squadDiffered } from "../../../src/coaching/diary/squad-differed";
 import { symptomDays } from "../../../src/coaching/diary/symptom-day";
@@ -116,6 +117,15 @@ const odd = (diary: readonly DiaryDay[], races: readonly ReturnType<typeof race>
   expect(days).toHaveLength(1);
   return days[0]!;
 };
+
+test("a day far out in both values is as far as both together say, which is further than either", () => {
+  const down = Array.from({ length: 20 }, (_, s) => (s === 10 ? -9 : 0.5 * (s % 3)));
+  const hold = seasonOf(down, gymDay, down);
+  const together = performanceDays(hold)[10]!;
+  const [told] = unusualDays({ hold, diary: [], runs: [], races: [] });
+  expect(told!.size).toBeCloseTo(together.size, 12);
+  expect(Math.abs(told!.size)).toBeGreaterThan(Math.abs(together.values[0]!.size));
+});
 
 test("the latest race of the two weeks up to an unusual day is told, that day's own among them", () => {
   expect(odd([], [race(14)]).race).toEqual({ race: "14 days ago", daysAgo: 14 });

@@ -1,5 +1,7 @@
 import { betweenMeasures } from "../../../src/coaching/hold/between-measures";
 import { serialCorrelation } from "../../../src/coaching/hold/serial-correlation";
+import type { AthleteSeason } from "../../../src/coaching/hold/squad-seasons";
+import { squadYardsticks } from "../../../src/coaching/hold/squad-yardsticks";
 import { chance } from "../../bench/seasons/chance";
 
 const missing = Number.NaN;
@@ -55,4 +57,17 @@ test("fewer than ten athletes, or too few readings, are not asked", () => {
   expect(serialOf(squad({ serial: 0.5, athletes: 9 }))).toBe(0);
   expect(serialCorrelation([[1, missing, 2]], 12)).toBe(0);
   expect(serialCorrelation([[3, 3, 3]], 12)).toBe(0);
+});
+
+test("an athlete without a reading in the baseline does not make nine athletes ten", () => {
+  const yardsticks = (athletes: number) =>
+    squadYardsticks(
+      squad({ serial: 0.5, athletes }).map(({ measures, values }, a) => ({
+        measures: measures.map((measure) => ({ ...measure, earlier: [] })),
+        baselineSessions: 6,
+        values: a < 9 ? values : values.map((own) => own.map((v, s) => (s < 6 ? missing : v))),
+      })) as unknown as AthleteSeason[],
+    );
+  expect(yardsticks(10).serial).toBe(0);
+  expect(yardsticks(9).serial).toBe(0);
 });

@@ -132,6 +132,7 @@ test("the value that moved most against its uncertainty, on the word's side, is 
   expect(valueThatMoved(all, "slipping")).toBe(most);
   expect(valueThatMoved(all, "rising")).toBe(up);
   expect(valueThatMoved(all, "holding")).toBe(first);
+  expect(valueThatMoved([none, up], "holding")).toBe(none);
   expect(valueThatMoved([measure(-3), measure(-3, 1, "bench")], "slipping")?.of).toBe("squat");
   expect(valueThatMoved([none, up], "rising")).toBe(up);
   expect(valueThatMoved([], "slipping")).toBeNull();

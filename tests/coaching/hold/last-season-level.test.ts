@@ -38,6 +38,20 @@ test("what the last season says is worth its own error, the squad's spread and t
   }
 });
 
+test("ten athletes are enough, and what came after the baseline does not matter", () => {
+  const ten = squad(...even(10));
+  expect(levelsOf(ten).every((level) => level !== null)).toBe(true);
+  const gone = ten.map((season) => ({ ...season, values: [[...season.values[0]!, 40, 40, 40]] }));
+  expect(levelsOf(gone)).toEqual(levelsOf(ten));
+});
+
+test("an athlete is far off beyond two SDs of the level and of the baseline's own mean", () => {
+  const still = Array.from({ length: 14 }, (): [number, number] => [100, 100]);
+  // Variances about 4 + 16/20 + 4/15 and 16/6: two SDs together are 5.6, of the level alone 4.5.
+  expect(levelsOf(squad(...still, [100, 95]))[14]).not.toBeNull();
+  expect(levelsOf(squad(...still, [100, 93.5]))[14]).toBeNull();
+});
+
 test("an athlete far off last season, and a squad of fewer than ten, are told nothing", () => {
   const still = Array.from({ length: 14 }, (): [number, number] => [100, 100]);
   const levels = levelsOf(squad(...still, [100, 80]));

@@ -25,3 +25,10 @@ test("measures that err together show a fall later, and more sessions show a sma
   expect(visibleFall(season(10, 0.8))!).toBeGreaterThan(1.2 * apart);
   expect(visibleFall(season(24, 0))!).toBeLessThan(apart);
 });
+
+test("a session without any followed value neither shows a fall sooner nor later", () => {
+  const of = (...values: number[]) =>
+    visibleFall(watchedSeason([{ values, squadError: 4 }], 6, 20));
+  const read = [3, -3, 3, -3, 3, -3, 3, -3];
+  expect(of(...read, Number.NaN, Number.NaN)).toBeCloseTo(of(...read)!, 12);
+});

@@ -39,7 +39,8 @@ test.each([
   ["one reading", [0, -15]],
   ["one on either side", [-15, 15]],
   ["two that are not far enough", [-8, -8]],
-  ["two far off on the mean, one of them too near", [-7, -30]],
+  ["two far off on the mean, the first too near", [-7, -30]],
+  ["two far off on the mean, the second too near", [-30, -7]],
   ["two that came back", [-15, -15, 0, 0]],
   ["a single session after the baseline", [-15]],
 ])("%s: no sudden change", (_, after) => {

@@ -1,4 +1,8 @@
-import type { DirectedEvidence, StepEvidence } from "../../../src/coaching/hold/step-evidence";
+import {
+  type DirectedEvidence,
+  type StepEvidence,
+  stepEvidence,
+} from "../../../src/coaching/hold/step-evidence";
 import { watchedSeason } from "../../../src/coaching/hold/watched-season";
 import { wordOfSeason } from "../../../src/coaching/hold/word-of-season";
 
@@ -70,4 +74,14 @@ test("the onset told is that of the latest evidence", () => {
       [8, 0],
     ]),
   ).toMatchObject({ word: "slipping", since: 8 });
+});
+
+test("the latest rows are held against the baseline as it counts, one wild reading of it cut", () => {
+  // Mean 5; the wild reading counts 1.8 errors over it, the others all of what they lie under it.
+  const values = [0, 0, 0, 0, 0, 30, 9, 9, 9, 9];
+  const season = watchedSeason([{ values, squadError: 3 }], baseline, 30);
+  const error = season.measures[0]!.errors[9]!;
+  const counted = (5 * (-5 / error) + 1.8) / 6;
+  const { high } = stepEvidence(season, 9);
+  expect(high.recent).toBeCloseTo(4 / error - counted, 9);
 });
