@@ -24,10 +24,12 @@ const nothing: JumpCell = { attempts: [], note: "", mark: "", problem: null };
 const plates = String.raw`(?:\d{1,2}\s*[x×]\s*)?\d{1,2}(?:[.,]\d+)?(?:\s*\+\s*(?:\d{1,2}\s*[x×]\s*)?\d{1,2}(?:[.,]\d+)?)*`;
 // A number is never cut in two: "182/0.49/3" is no stack of 18 kg.
 const stacked = new RegExp(
-  `^(${plates})(?!\\d)\\s*(\\*+|†)?\\s*(?:([ox]{1,4})-?)?((?:\\s*/\\s*\\+?${plates}\\s*[ox]{1,3}-?)*)\\s*(.*)$`,
+  `^(${plates})(?!\\d)\\s*(\\*+|†)?\\s*(?:([ox]{1,4})-?)?((?:\\s*/\\s*\\+?\\s*${plates}\\s*[ox]{1,3}-?)*)\\s*(.*)$`,
   "i",
 );
 const number = String.raw`(?:\d+(?:[.,]\d+)?|[.,]\d+)`;
+// "5 x 15" is a stack, "41 in sand" names no inches.
+const measured = new RegExp(`^(${number})\\s*(cm|"|(?:m|in)$)?(?:\\s+(?![x×*+]\\s*\\d)(\\D.*))?$`);
 
 /** Takes a jump cell apart: "5x15+5 o / +10 x", "5x15+10*", "182/.49", "243/.49 Achilles", 46. */
 export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
@@ -55,20 +57,22 @@ export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
       return { ...nothing, attempts: [attempt], note: several[3] ?? "" };
     return { ...nothing, problem: "jump-unread" };
   }
-  const height = new RegExp(`^(${number})\\s*(?:cm|m|in|")?(?:\\s+(\\D.*))?$`).exec(text);
+  const height = measured.exec(text);
   if (height !== null && !parts.includes("stack"))
     return {
       ...nothing,
-      attempts: [
-        { height: text.replace(/\s+\D.*$/, (tail) => (/^\s+(cm|m|in)$/.test(tail) ? tail : "")) },
-      ],
-      note: /^(cm|m|in)$/.test(height[2] ?? "") ? "" : (height[2] ?? ""),
+      attempts: [{ height: [height[1], height[2]].filter(Boolean).join(" ") }],
+      note: height[3] ?? "",
     };
   const stack = stacked.exec(text);
   if (stack === null) return { ...nothing, problem: "jump-unread" };
+  const note = stack[5]!.trim();
+  if (/^\?+$/.test(note)) return { ...nothing, problem: "unsure" };
+  // An attempt that cannot be read must not pass for a note.
+  if (/^(?:\?|\/.*\d)/.test(note)) return { ...nothing, problem: "jump-unread" };
   return {
     attempts: attemptsOf(stack),
-    note: stack[5]!.trim(),
+    note,
     mark: stack[2] ?? "",
     problem: null,
   };
