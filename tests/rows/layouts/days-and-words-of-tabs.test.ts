@@ -139,7 +139,7 @@ test.each([
   ["20 Nov", ["20 Nov", "10 Jun"], {}, "2026-11-20"],
   ["20 Dec", ["20 Dec", "1 Jun"], {}, "2025-12-20"],
   ["13/7", ["13/7", "14/7"], {}, "2025-07-13"],
-])("%p in a tab of %p is %p: %s", (text, all, of, meant) => {
+] as const)("%p in a tab of %p is %p: %s", (text, all, of, meant) => {
   expect(settle(text, all, of)).toBe(meant);
 });
 

@@ -24,7 +24,7 @@ const nothing: JumpCell = { attempts: [], note: "", mark: "", problem: null };
 const plates = String.raw`(?:\d{1,2}\s*[x×]\s*)?\d{1,2}(?:[.,]\d+)?(?:\s*\+\s*(?:\d{1,2}\s*[x×]\s*)?\d{1,2}(?:[.,]\d+)?)*`;
 // A number is never cut in two: "182/0.49/3" is no stack of 18 kg.
 const stacked = new RegExp(
-  `^(${plates})(?!\\d)\\s*(\\*+|†)?\\s*(?:([ox]{1,4})-?)?((?:\\s*/\\s*\\+?\\s*${plates}\\s*[ox]{1,3}-?)*)\\s*(.*)$`,
+  `^(${plates})(?!\\d)\\s*(\\*+|†)?\\s*(?:([ox]{1,4})-?)?((?:\\s*/\\s*\\+?\\s*${plates}\\s*[ox]{1,3}(?!\\d)-?)*)\\s*(.*)$`,
   "i",
 );
 const number = String.raw`(?:\d+(?:[.,]\d+)?|[.,]\d+)`;
