@@ -154,6 +154,32 @@ test("slow and good days are counted with the item and without", () => {
   });
 });
 
+test("of a value missed on some days only the days with it are counted", () => {
+  const odd = performance(sessions).map(
+    (day, s): PerformanceDay => ({
+      ...day,
+      values: (s % 2 === 0 ? ["bar speed", "jump height"] : ["bar speed"]).map((kind) => ({
+        kind: kind as "bar speed" | "jump height",
+        of: "",
+        percent: day.percent,
+        size: day.size,
+      })),
+    }),
+  );
+  const days = itemDays(
+    odd,
+    amount("sleep", (s) => (s % 4 < 2 ? 2 : 6)),
+  );
+  // Short nights before sessions 0, 1, 4, 5 and so on; jumps on the even ones, slow on 0, 4 and 12.
+  expect(days.daysWith).toBe(8);
+  expect(days.count("slow", 2)).toEqual({
+    oddDays: 3,
+    oddDaysWith: 3,
+    otherDays: 5,
+    otherDaysWith: 1,
+  });
+});
+
 test("twelve days, four of them with and four without, are enough of a yes or no", () => {
   const yes = (count: number, length: number) =>
     itemDays(performance("0".repeat(length)), {

@@ -138,8 +138,18 @@ test("several values of the days are read together and each alone, missing ones 
     if (size === null) expect(jump!.beyond[at]).toBe(0);
   });
   expect(jump!.beyond.reduce((sum, one) => sum + one, 0)).toBeCloseTo(0, 9);
-  // Seven jumps, one weekday, one slope.
-  expect(slopeOf(compared, jump!)!.freedom).toBe(5);
+  // Seven jumps, one weekday, one slope; days without a jump are neither in the slope nor its error.
+  const own = compared.itemBeyond.flatMap((x, at) =>
+    jump!.sizes[at] === null ? [] : [[x, jump!.beyond[at]!] as const],
+  );
+  const squares = own.reduce((sum, [x]) => sum + x * x, 0);
+  const perUnit = own.reduce((sum, [x, y]) => sum + x * y, 0) / squares;
+  const rest = own.reduce((sum, [x, y]) => sum + (y - perUnit * x) ** 2, 0);
+  expect(slopeOf(compared, jump!)).toEqual({
+    perUnit: expect.closeTo(perUnit, 12),
+    error: expect.closeTo(Math.sqrt(rest / 5 / squares), 12),
+    freedom: 5,
+  });
   expect(slopeOf(compared, speed!)!.perUnit).toBeCloseTo(
     2 * slopeOf(compared, together!)!.perUnit,
     9,

@@ -127,6 +127,18 @@ test("a day far out in both values is as far as both together say, which is furt
   expect(Math.abs(told!.size)).toBeGreaterThan(Math.abs(together.values[0]!.size));
 });
 
+test("a day far out in one value beside an ordinary one is as far as that value alone says", () => {
+  const calm = Array.from({ length: 20 }, (_, s) => 0.5 * (s % 3));
+  const hold = seasonOf(
+    calm,
+    gymDay,
+    calm.map((percent, s) => (s === 10 ? -14 : percent)),
+  );
+  const [, jump] = performanceDays(hold)[10]!.values;
+  const [told] = unusualDays({ hold, diary: [], runs: [], races: [] });
+  expect(told).toMatchObject({ size: jump!.size, valuePercent: jump!.percent });
+});
+
 test("the latest race of the two weeks up to an unusual day is told, that day's own among them", () => {
   expect(odd([], [race(14)]).race).toEqual({ race: "14 days ago", daysAgo: 14 });
   expect(odd([], [race(15)]).race).toBeNull();
