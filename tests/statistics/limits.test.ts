@@ -42,3 +42,12 @@ test("the share outside the limit is the one asked for, parts of degrees include
     }
   }
 });
+
+test("a limit asked for again, and after thousands of others, is the same", () => {
+  const first = studentLimit(90, 12);
+  expect(studentLimit(90, 12)).toBe(first);
+  for (let degrees = 1; degrees <= 2500; degrees++) studentLimit(90, degrees);
+  expect(studentLimit(90, 12)).toBe(first);
+  expect(studentLimit(91, 12)).toBeGreaterThan(first);
+  expect(studentLimit(9, 12)).toBeLessThan(first);
+});
