@@ -166,11 +166,9 @@ test("of a value missed on some days only the days with it are counted", () => {
       })),
     }),
   );
-  const days = itemDays(
-    odd,
-    amount("sleep", (s) => (s % 4 < 2 ? 2 : 6)),
-  );
-  // Short nights before sessions 0, 1, 4, 5 and so on; jumps on the even ones, slow on 0, 4 and 12.
+  const carbs = amount("carbs in session", (s) => (s % 4 < 2 ? 1 : 0));
+  const days = itemDays(odd, { ...carbs, kind: "yes or no", unit: "yes" });
+  // Carbs on sessions 0, 1, 4, 5 and so on; jumps on the even ones, slow on 0, 4 and 12.
   expect(days.daysWith).toBe(8);
   expect(days.count("slow", 2)).toEqual({
     oddDays: 3,
