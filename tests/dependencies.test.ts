@@ -3,10 +3,12 @@ import { join } from "node:path";
 
 const root = join(__dirname, "..");
 type Package = {
+  readonly version?: string;
   readonly license?: string;
   readonly licenses?: readonly { readonly type: string }[];
   readonly dependencies?: Readonly<Record<string, string>>;
   readonly devDependencies?: Readonly<Record<string, string>>;
+  readonly overrides?: Readonly<Record<string, string>>;
 };
 const packageOf = (folder: string) =>
   JSON.parse(readFileSync(join(folder, "package.json"), "utf8")) as Package;
@@ -53,7 +55,8 @@ test("the guide names no package that is not used", () => {
 });
 
 test("every version is pinned", () => {
-  for (const version of Object.values(named)) expect(version).toMatch(/^\d+\.\d+\.\d+(-[\w.]+)?$/);
+  for (const version of Object.values({ ...named, ...own.overrides }))
+    expect(version).toMatch(/^\d+\.\d+\.\d+(-[\w.]+)?$/);
 });
 
 /** Licences under which nobody who takes a part must give away the rest. */
@@ -69,6 +72,14 @@ const silent: Readonly<Record<string, () => string>> = {
       : "",
 };
 
+test("what is put in place of another's choice is what is installed, and the guide says why", () => {
+  const guide = readFileSync(join(root, "DEVELOPERS.md"), "utf8");
+  for (const [name, version] of Object.entries(own.overrides ?? {})) {
+    expect(packageOf(join(root, "node_modules", name)).version).toBe(version);
+    expect(guide).toContain(`${name} ${version}`);
+  }
+});
+
 test("whatever ships, and all that it brings along, is under a permissive licence", () => {
   const lock = JSON.parse(readFileSync(join(root, "package-lock.json"), "utf8")) as {
     packages: Record<string, { dev?: boolean; optional?: boolean }>;
@@ -83,6 +94,5 @@ test("whatever ships, and all that it brings along, is under a permissive licenc
     .filter(
       ([, licence]) => !permissive.test(licence) && !/\bOR (MIT|Apache-2\.0|ISC)\b/.test(licence),
     );
-  // It says nothing anywhere; it is brought along for a way of reading that nothing here calls.
-  expect(others).toEqual([["node_modules/buffers", ""]]);
+  expect(others).toEqual([]);
 });
