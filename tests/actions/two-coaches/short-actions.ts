@@ -45,6 +45,12 @@ export const answers: readonly Action[] = [
   },
 ];
 
+/** What only looks, and so does not wait for the lock. */
+export const looks: readonly Action[] = [
+  action("looks at the week", "weekView", { today, monday, changes: [] }),
+  action("looks at the squad", "squadView", { today }),
+];
+
 /** What takes the longest: whole tabs are written. */
 export const longActions: readonly Action[] = [
   action("writes the season", "writeSeason", { today }),
