@@ -68,6 +68,35 @@ test("all lines of a first writing go in with one write, after the headings", ()
   expect(book.calls.filter((call) => call === "write")).toHaveLength(2);
 });
 
+test("in a large squad changes that lie apart take few writes, and what the coach typed among them stays", () => {
+  const names = Array.from({ length: 40 }, (_, i) => `Runner ${String.fromCharCode(65 + i)}`);
+  const before = names.map((name) => line(name, 1, 85));
+  const after = names.map((name, i) =>
+    i % 2 === 0 ? line(name, 1, 82.5, "Load held.") : line(name, 1, 85),
+  );
+  const typed = (book: ReturnType<typeof memoryWorkbook>) => {
+    book.type("Next week", 9, typedAt + 1, "0.79");
+    book.type("Next week", 11, loadAt + 1, 60);
+    book.type("Next week", 20, loadAt + 1, 62.5);
+  };
+  const book = memoryWorkbook(coachTab);
+  writeWeek(book, week(before));
+  typed(book);
+  const calls = book.calls.length;
+  expect(writeWeek(book, week(after)).said).toBe(
+    "20 lines changed, 20 lines the same. Yours, kept: G11, G20.",
+  );
+  // Left of what is typed; right of it above, beside (both sides) and below each of the two loads.
+  expect(book.calls.slice(calls).filter((call) => call === "write")).toHaveLength(8);
+  const fresh = memoryWorkbook(coachTab);
+  writeWeek(fresh, week(after));
+  typed(fresh);
+  expect(rowsOf(book)).toEqual(rowsOf(fresh));
+  expect(book.formulas(book.tabNamed("Next week").id)).toEqual(
+    fresh.formulas(fresh.tabNamed("Next week").id),
+  );
+});
+
 test("writing the same week again writes nothing", () => {
   const book = memoryWorkbook(coachTab);
   writeWeek(book, week(three));
