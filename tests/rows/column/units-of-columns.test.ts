@@ -36,6 +36,7 @@ test("four in five must fit the other unit; cells that name their own are not co
   expect(speeds([62, 60, 58, 57, 5]).read).toEqual([0.62, 0.6, 0.58, 0.57, null]);
   expect(speeds([62, 60, 58, 4, 5]).read).toEqual([null, null, null, null, null]);
   expect(speeds([62, 60, 58, 57, "0.55 m/s"]).told).toHaveLength(4);
+  expect(speeds([0.62, "61 cm/s", "600 mm/s", "0.59 m/s"]).read).toEqual([0.62, 0.61, 0.6, 0.59]);
 });
 
 test("a column that two other units fit is asked about, and nothing of it is read", () => {

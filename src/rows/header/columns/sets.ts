@@ -18,7 +18,7 @@ export const setsColumns = {
     "load|weight|bar load|kg|lb|lbs|load on bar|last|gewicht|barbell load|total load|weight on bar|kgs",
   ),
   speed: headings(
-    "rep speeds|speeds|speed|bar speed|velocity|m/s|mean speed|mean velocity|avg speed|average speed|average velocity|geschwindigkeit|tempo|speed of set|set speed|mv|m/s mittel je satz|velocities|bar velocity|mean bar speed|mittlere geschwindigkeit|vel|peak speed|peak velocity|best speed|best rep|fastest rep|best rep speed|top speed|speed of best rep",
+    "rep speeds|speeds|speed|bar speed|velocity|m/s|cm/s|mm/s|mean speed|mean velocity|avg speed|average speed|average velocity|geschwindigkeit|tempo|speed of set|set speed|mv|m/s mittel je satz|velocities|bar velocity|mean bar speed|mittlere geschwindigkeit|vel|peak speed|peak velocity|best speed|best rep|fastest rep|best rep speed|top speed|speed of best rep",
   ),
   speedIs: headings("speed is|mean or peak|speed is mean or peak|measure|mean/peak|speed type"),
   tool: headings("tool|device|sensor|measured with|gerat|instrument"),

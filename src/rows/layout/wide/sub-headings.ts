@@ -32,5 +32,16 @@ export function subHeadings(
     named++;
   });
   const isHeader = header.lastRow > header.row || named >= 2;
-  return isHeader ? { lastRow: row, fields } : { lastRow: header.row, fields: new Map() };
+  return isHeader
+    ? { lastRow: row, fields }
+    : { lastRow: header.row, fields: notesBeside(cells[header.row]!) };
+}
+
+/** "Notes" in the row of the dates itself, as where nothing else is named under them. */
+function notesBeside(line: readonly unknown[]): ReadonlyMap<number, SubHeading> {
+  return new Map(
+    line.flatMap((cell, column) =>
+      isNote(headerWords(cell).words) ? [[column, { field: "note", unit: null }]] : [],
+    ),
+  );
 }
