@@ -3,11 +3,18 @@ import { csvCells } from "./csv-cells";
 import { counts, notes, problems, shortJump } from "./short";
 
 describe.each(["numbers", "text"] as const)("three blocks of test days, cells as %s", (as) => {
-  const { reading, layout } = understandTable("Jumps", csvCells("05-jumps-wide-test-days.csv", as));
-  const of = (test: string, athlete: string) =>
-    reading.records.filter((jump) => jump.test === test && jump.athlete === athlete);
+  const read = () => {
+    const { reading, layout } = understandTable(
+      "Jumps",
+      csvCells("05-jumps-wide-test-days.csv", as),
+    );
+    const of = (test: string, athlete: string) =>
+      reading.records.filter((jump) => jump.test === test && jump.athlete === athlete);
+    return { reading, layout, of };
+  };
 
   test("block 1: stacks, misses with more plates, a jump not clean by its footnote; PB is no day", () => {
+    const { layout, of } = read();
     expect(layout).toBe("dates across");
     expect(
       of("straight-leg box", "Brandmoor Ilka")
@@ -35,6 +42,7 @@ describe.each(["numbers", "text"] as const)("three blocks of test days, cells as
   });
 
   test("block 2: contact and flight in ms and s, 17/.55 reported, the Achilles surfaced", () => {
+    const { reading, of } = read();
     expect(
       of("drop jump", "Joss")
         .map(shortJump)
@@ -51,6 +59,7 @@ describe.each(["numbers", "text"] as const)("three blocks of test days, cells as
   });
 
   test("block 3: the landing is raised onto three plates of 20; 390 is milliseconds", () => {
+    const { reading } = read();
     const raised = reading.records.filter(
       ({ stackKg, dropCm }) => dropCm === 20 && stackKg.length > 0,
     );
@@ -62,6 +71,6 @@ describe.each(["numbers", "text"] as const)("three blocks of test days, cells as
   });
 
   test("ten athletes' rows read; titles, headers, footnote and mean are headings", () => {
-    expect(counts(reading)).toEqual([10, 0, 0, 6]);
+    expect(counts(read().reading)).toEqual([10, 0, 0, 6]);
   });
 });

@@ -4,10 +4,14 @@ import { counts, notes, problems, shortJump, shortSet, today } from "./short";
 
 describe.each(["numbers", "text"] as const)("one tab an athlete, cells as %s", (as) => {
   const cells = csvCells("02-one-tab-per-athlete.csv", as);
-  const { reading, layout } = understandTable("Sets", cells, { today });
-  const squats = reading.records.filter(({ exercise }) => exercise === "SQUAT");
+  const read = () => {
+    const { reading, layout } = understandTable("Sets", cells, { today });
+    const squats = reading.records.filter(({ exercise }) => exercise === "SQUAT");
+    return { reading, layout, squats };
+  };
 
   test("17 squat sets: 13 work, 4 warm-ups of which three are the fixed marker set", () => {
+    const { reading, layout, squats } = read();
     expect(layout).toBe("blocks one under another");
     expect(squats).toHaveLength(17);
     expect(squats.filter(({ kind }) => kind === "work")).toHaveLength(13);
@@ -23,6 +27,7 @@ describe.each(["numbers", "text"] as const)("one tab an athlete, cells as %s", (
   });
 
   test("ditto marks, as above and empty cells repeat the load above; 0..70 is reported, not mended", () => {
+    const { reading, squats } = read();
     const work = squats.filter(({ kind }) => kind === "work").map(shortSet);
     expect(work.slice(0, 5).map((set) => set.split(" ")[4])).toEqual(Array(5).fill("107.5x?"));
     expect(work.slice(-3)).toEqual([
@@ -38,6 +43,7 @@ describe.each(["numbers", "text"] as const)("one tab an athlete, cells as %s", (
   });
 
   test("Thursday's bar is unknown: its loads wait, its speeds and its stopped sets stay", () => {
+    const { squats } = read();
     const thursday = squats.filter(({ gym }) => gym === "school hall");
     expect(thursday.map(({ loadKg, barKg }) => [loadKg, barKg])).toEqual(
       Array(6).fill([null, null]),
@@ -52,6 +58,7 @@ describe.each(["numbers", "text"] as const)("one tab an athlete, cells as %s", (
   });
 
   test("16/hand is per hand, six each side, two sets", () => {
+    const { reading } = read();
     const others = reading.records.filter(({ exercise }) => exercise !== "SQUAT");
     expect(
       others.map(({ exercise, loadKg, loadPerHand, reps }) => [

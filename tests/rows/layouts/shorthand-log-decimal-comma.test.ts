@@ -4,9 +4,10 @@ import { counts, notes, problems, shortJump, shortSet } from "./short";
 
 describe.each(["numbers", "text"] as const)("a German shorthand log, cells as %s", (as) => {
   const cells = csvCells("03-shorthand-log-decimal-comma.csv", as);
-  const { reading, layout } = understandTable("Sets", cells);
+  const read = () => understandTable("Sets", cells);
 
   test("kg × reps × sets, decimal commas and points mixed, the year written once", () => {
+    const { reading, layout } = read();
     expect(layout).toBe("rows of several sets");
     expect(reading.records.map(shortSet)).toEqual([
       "05-05 Ilka 1 65x5 0.66",
@@ -45,15 +46,19 @@ describe.each(["numbers", "text"] as const)("a German shorthand log, cells as %s
   });
 
   test("a range of reps in reserve is taken at its lower end", () => {
-    expect(reading.records.find(({ athlete }) => athlete === "ilka b")?.repsInReserve).toBe(2);
+    expect(read().reading.records.find(({ athlete }) => athlete === "ilka b")?.repsInReserve).toBe(
+      2,
+    );
   });
 
   test("wie Di copies load and scheme of that week's Tuesday, said to be a near spelling", () => {
+    const { reading } = read();
     expect(problems(reading)).toEqual(["C6 copied-from-near-name: wie Di"]);
     expect(reading.issues[0]?.facts).toEqual({ from: "ilka b", earlierRow: 5 });
   });
 
   test("Radfahren is no lift, Schnitt no athlete, the box row a jump; notes stay notes", () => {
+    const { reading } = read();
     expect(notes(reading)).toEqual(["D11 Oona P: Radfahren; 20 min; DNS Kraft"]);
     expect(reading.records.filter(({ note }) => note !== "").map(({ note }) => note)).toEqual([
       "letzter Satz nicht gemessen",

@@ -4,11 +4,14 @@ import { counts, notes, problems, shortSet } from "./short";
 
 describe.each(["numbers", "text"] as const)("a squad grid of wide weeks, cells as %s", (as) => {
   const cells = csvCells("01-squad-grid-wide-weeks.csv", as);
-  const { reading, layout } = understandTable("Sets", cells);
-  const cellsOfSets = new Set(reading.records.map(({ athlete, day }) => `${athlete} ${day}`));
-  const firstSets = reading.records.filter(({ set }) => set === 1);
+  const read = () => {
+    const { reading, layout } = understandTable("Sets", cells);
+    return { reading, layout, firstSets: reading.records.filter(({ set }) => set === 1) };
+  };
 
   test("nine athletes, 43 gym cells, 40 of them with the best rep of the first set", () => {
+    const { reading, layout, firstSets } = read();
+    const cellsOfSets = new Set(reading.records.map(({ athlete, day }) => `${athlete} ${day}`));
     expect(layout).toBe("dates across");
     expect(new Set(reading.records.map(({ athlete }) => athlete)).size).toBe(9);
     expect(cellsOfSets.size).toBe(43);
@@ -26,6 +29,7 @@ describe.each(["numbers", "text"] as const)("a squad grid of wide weeks, cells a
   });
 
   test("kg × sets × reps, Monday's date in the header, Tue and Thu below", () => {
+    const { reading, firstSets } = read();
     const of = (name: string) => firstSets.filter(({ athlete }) => athlete === name).map(shortSet);
     expect(of("Ilka B")).toEqual([
       "05-05 Ilka B 1 65x5 0.66",
@@ -44,6 +48,7 @@ describe.each(["numbers", "text"] as const)("a squad grid of wide weeks, cells a
   });
 
   test("bike only, ill, -, DNS and empty cells are no session; words are notes, none is lost", () => {
+    const { reading } = read();
     expect(problems(reading)).toEqual([]);
     expect(notes(reading)).toEqual([
       "K6 Dario: out – back w/c 1/6?",
