@@ -3,6 +3,7 @@ import type { LineFit, LineRow } from "../../../src/coaching/bar-speed/line-fit"
 import { lineFitWithDrift } from "../../../src/coaching/bar-speed/line-fit-with-drift";
 import { usualLineSettings as usual } from "../../../src/coaching/bar-speed/line-settings";
 import { surerLine } from "../../../src/coaching/bar-speed/squad-lift";
+import { withSquadSpread } from "../../../src/coaching/bar-speed/squad-spread";
 
 const line: LineFit = {
   intercept: 1.4,
@@ -57,6 +58,10 @@ test("loads that climb day by day as the drift does leave it and the slope untol
     speed: 0.8 - 0.01 * at,
   }));
   expect(lineFitWithDrift(climbing, usual)).toBeNull();
+  for (const stepKg of [0.7, 1.1, 2.6, 3.3]) {
+    const other = climbing.map((one, at) => ({ ...one, loadKg: 60 + stepKg * at }));
+    expect(lineFitWithDrift(other, usual)).toBeNull();
+  }
   // A usual size of drifts decides between them.
   expect(lineFitWithDrift(climbing, usual, 0.0003)!.slope).toBeCloseTo(-0.004, 3);
 });
@@ -70,4 +75,30 @@ test("of two lines the one that knows its intercept better stands, of equals and
   expect(surerLine(null, line)).toBe(line);
   expect(surerLine(line, null)).toBe(line);
   expect(surerLine(null, null)).toBeNull();
+});
+
+/** Days of so many speeds each, at one load. */
+const days = (...speeds: readonly (readonly number[])[]) =>
+  speeds.flatMap((sets, day) => sets.map((speed) => ({ day, loadKg: 60, speed })));
+const flat = { ...line, slope: 0 };
+
+test("a squad's own spread of days and sets, each steadied by ten of the assumed", () => {
+  const rows = days([0.7, 0.72], [0.74], [0.66, 0.68]);
+  const found = withSquadSpread([{ rows, line: flat }], usual);
+  // Within days 0.01 four times, two degrees of freedom.
+  const setVariance = (10 * usual.setSd ** 2 + 4 * 0.01 ** 2) / 12;
+  // Day means 0.71, 0.74, 0.67 about their own; of two thirds of a set's variance each, one degree left.
+  const level = (0.71 + 0.74 + 0.67) / 3;
+  const squares = [0.71, 0.74, 0.67].reduce((sum, mean) => sum + (mean - level) ** 2, 0);
+  const dayVariance = (10 * usual.daySd ** 2 + squares - (2 / 3) * setVariance) / 11;
+  expect(found.setSd).toBeCloseTo(Math.sqrt(setVariance), 12);
+  expect(found.daySd).toBeCloseTo(Math.sqrt(dayVariance), 12);
+  expect(found.spreadFreedom).toBe(usual.spreadFreedom + 1);
+});
+
+test("an athlete of two days says nothing of the squad's spread, three like days make it small, not nought", () => {
+  const two = { rows: days([0.7, 0.8], [0.4]), line: flat };
+  expect(withSquadSpread([two], usual)).toEqual(usual);
+  const even = Array.from({ length: 400 }, () => ({ rows: days([0.7], [0.7], [0.7]), line: flat }));
+  expect(withSquadSpread(even, usual)).toMatchObject({ daySd: 0.008, setSd: usual.setSd });
 });

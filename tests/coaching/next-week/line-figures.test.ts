@@ -1,0 +1,59 @@
+import type { AthleteState } from "../../../src/coaching/next-week/athlete-state";
+import { proposeLine } from "../../../src/coaching/next-week/propose-line";
+import type { SquadRows } from "../../../src/coaching/record/squad-rows";
+import { usualRules } from "../../../src/coaching/record/squad-rules";
+import { jossModified } from "../availability/joss-modified";
+import { athlete, day, plates, race, session, squadRows, state } from "./written-squad";
+
+const name = "Joss Whitterby";
+const monday = day("2026-05-11");
+const line = (over: Partial<AthleteState> = {}, rows: Partial<SquadRows> = {}) =>
+  proposeLine({
+    athlete: athlete(name),
+    name,
+    state: state(name, over),
+    rows: squadRows({
+      sets: ["2026-05-05", "2026-05-07"].flatMap((iso) =>
+        session(name, iso, { sets: 5, reps: 5, loadKg: 60, markerKg: 40 }, { repsInReserve: null }),
+      ),
+      ...rows,
+    }),
+    monday,
+    asOf: day("2026-05-10"),
+  });
+
+test("a set ends at the squad's loss of speed from what the load usually moves at", () => {
+  const [first] = line({ usualSpeed: (kg) => 1.4 - 0.01 * kg }).sessions;
+  const usual = 1.4 - 0.01 * first!.loadKg;
+  expect(first!.speedFloor).toBeCloseTo(usual * (1 - usualRules.velocityLossCap), 12);
+  expect(line().sessions[0]!.speedFloor).toBeNull();
+});
+
+test("the marker is told with what it usually moves at and the slow end of that", () => {
+  const [first] = line({ usualSpeed: () => 1, lowSpeed: (kg) => kg / 50 }).sessions;
+  expect(first).toMatchObject({ markerKg: 40, usualMarkerSpeed: 1, lowMarkerSpeed: 0.8 });
+  expect(line({ usualSpeed: () => 1 }).sessions[0]!.lowMarkerSpeed).toBeNull();
+});
+
+test("in a gym whose lightest pair is of 2.5 kg no step is smaller than 5 kg, with lighter ones 2.5 kg", () => {
+  const step = (least: number) => {
+    const gym = plates.filter(({ massKg }) => massKg >= least);
+    const own = { ...usualRules, largestStep: 0.1, stepSize: 0.001, firstHold: 1, holdWeeks: 1 };
+    const { sessions } = line({}, { plates: gym, rules: own });
+    return sessions[0]!.loadKg - 60;
+  };
+  expect([step(2.5), step(1.25)]).toEqual([5, 2.5]);
+});
+
+test("where races leave no day it is said so, though an athlete is out on the Monday alone", () => {
+  const races = ["2026-05-13", "2026-05-15", "2026-05-17", "2026-05-19"].map((iso) =>
+    race(iso, 10),
+  );
+  const outUntil = (last: string) =>
+    line(
+      {},
+      { races, availability: [jossModified(monday - 3, { mayDo: "out", until: day(last) })] },
+    );
+  expect(outUntil("2026-05-11").not).toBe("no-day");
+  expect(outUntil("2026-05-17").not).toBe("out");
+});
