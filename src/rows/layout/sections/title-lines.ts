@@ -68,8 +68,10 @@ export function readWords(
     if (name !== null) {
       above.athlete = [name[0], column];
       above.day = null;
-    } else if (lift !== null) above.exercise = [lift, column];
-    else readSetting(walk, text, row, column);
+    } else if (lift !== null) {
+      above.exercise = [lift, column];
+      above.test = null;
+    } else readSetting(walk, text, row, column);
   }
 }
 

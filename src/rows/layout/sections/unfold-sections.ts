@@ -45,6 +45,7 @@ export function unfoldSections(context: LayoutContext): Unfolded | null {
     if (said.is === "summary") into.mark(row, "heading");
     else if (said.is === "header") startBlock(walk, said, line, row);
     else if (said.is === "day") startDay(walk, said, line, row);
+    else if (said.is === "words" && startsTest(walk, said.words[0]!)) into.mark(row, "heading");
     else if (said.is === "words" && !isLoneFigure(walk, said.words[0]!))
       readWords(walk, said.words, row);
     else dataRow(walk, line, row);
@@ -64,6 +65,18 @@ function settlerOf(context: LayoutContext, lines: readonly SectionLine[]): DaySe
     return [...columns].flatMap((index) => dayOfCell(context.cells[row]?.[index]) ?? []);
   });
   return new DaySettler(texts, titleYear(context), context.today, context.dateOrder);
+}
+
+/** A jump named alone where set numbers stand: the rows below are its attempts. */
+function startsTest(
+  { above }: Walk,
+  { text, column }: { readonly text: string; readonly column: number },
+): boolean {
+  const { load, scheme, exercise } = above.columns;
+  const under = (load ?? scheme) !== undefined && exercise === undefined;
+  if (!under || column !== labelColumn(above) || !namesJump(text)) return false;
+  above.test = [text, column];
+  return true;
 }
 
 /** A cell alone in its row that stands where figures stand and reads as one: "85x3x5" under "kg". */

@@ -1,0 +1,279 @@
+import { personName } from "../../../src/rows/layout/sections/above";
+import { markMarkerSets, type PendingSet } from "../../../src/rows/layout/sections/marker-sets";
+import { lineIn } from "../../../src/rows/layout/sections/section-line";
+import { understandTable } from "../../../src/rows/read-table";
+import type { TableName } from "../../../src/rows/table-name";
+import { counts, notes, problems, shortJump, shortSet, today } from "./short";
+
+// Lines of tabs that keep blocks one under another; athletes and figures are invented.
+
+test.each([
+  [["", "", ""], "data"],
+  [["SQUAT", "kg", "Rep 1", "Rep 2"], "header"],
+  [["Set", "kg"], "header"],
+  [["kg", "x"], "data"],
+  [["Set", "kg", 5], "data"],
+  [["Rep 1", "Rep 2", "Set"], "header"],
+  [["Rep 1", "Set", ""], "data"],
+  [["5 May", "", "gym"], "day"],
+  [["", "Tue 5 May", "bar 20", "17:30"], "day"],
+  [["5 May", "a", "b", "c"], "data"],
+  [["5 May", 80, ""], "data"],
+  [[new Date(2026, 4, 5), "gym"], "day"],
+  [["5 May", new Date(1899, 11, 30, 17, 30)], "day"],
+  [[46_147, "", ""], "data"],
+  [["AVG", 80, 81], "summary"],
+  [["total", "", ""], "summary"],
+  [["Ilka Brandmoor", "", ""], "words"],
+  [["", "bench press", ""], "words"],
+  [["Set 1", "", ""], "data"],
+  [["s2", "", ""], "data"],
+  [["3", "", ""], "data"],
+  [["Set 1 slow", "", ""], "words"],
+  [["reset 1", "", ""], "words"],
+  [["Ilka", "late", ""], "data"],
+  [[80, "", ""], "data"],
+])("the line %j is %s", (line, is) => {
+  expect(lineIn(line).is).toBe(is);
+});
+
+test("a header's first strange heading is the lift, its column the sets' numbers; others are as named", () => {
+  const header = (...line: unknown[]) => {
+    const said = lineIn(line);
+    if (said.is !== "header") throw new Error(said.is);
+    return [said.lift, Object.keys(said.columns).sort().join(" "), said.columns.set?.heading];
+  };
+  expect(header(" SQUAT ", "kg", "reps")).toEqual([0, "load reps set", "SQUAT"]);
+  expect(header("SQUAT", "set", "kg")).toEqual([0, "load set", "set"]);
+  expect(header("Name", "kg", "reps")).toEqual([null, "athlete load reps", undefined]);
+  expect(header("Exercise", "kg", "reps")).toEqual([null, "exercise load reps", undefined]);
+  expect(header("kg", "reps", "SQUAT")).toEqual([null, "load reps", undefined]);
+  expect(header("x", "Exercise", "kg", "reps")).toEqual([null, "exercise load reps", undefined]);
+});
+
+test("words of a line keep their column, a day its own", () => {
+  expect(lineIn(["", " bench press "])).toEqual({
+    is: "words",
+    words: [{ text: "bench press", column: 1 }],
+  });
+  expect(lineIn(["", "5 May"])).toMatchObject({
+    is: "day",
+    column: 1,
+    text: { month: 5, date: 5 },
+  });
+});
+
+test.each([
+  ["Ilka Brandmoor", "Ilka Brandmoor"],
+  ["Ilka", "Ilka"],
+  ["Ilka van der Brandmoor", "Ilka van der Brandmoor"],
+  ["Ilka Brandmoor – squats", "Ilka Brandmoor"],
+  ["Ilka Brandmoor (U18)", "Ilka Brandmoor"],
+  ["Ilka: notes", "Ilka"],
+  ["O’Neill-Ruhl J.", "O’Neill-Ruhl J."],
+  ["Zoë Ångbrook", "Zoë Ångbrook"],
+  ["ilka", null],
+  ["Ilka van der den Brandmoor", null],
+  ["Ilka 2", null],
+  ["Gym", null],
+  ["Week Ahead", null],
+  ["Sheet1", null],
+  ["Tabelle", null],
+  ["", null],
+  ["Ilka b", null],
+])("“%s” is the name %p", (text, name) => {
+  expect(personName(text)?.[0] ?? null).toBe(name);
+});
+
+test("the warm-up noted as last is the marker, and so is the last one at that load before work in other sessions", () => {
+  const set = (
+    day: string,
+    kind: string | null,
+    number: string | number,
+    load: number,
+    note = "",
+    athlete = "Ilka",
+  ): PendingSet => ({
+    row: 0,
+    writtenLoad: load,
+    flat: {
+      day: [day, 0],
+      athlete: [athlete, 0],
+      exercise: ["squat", 0],
+      kind: kind === null ? undefined : [kind, 5],
+      set: [number, 3],
+      note: [note, 6],
+    },
+  });
+  const sets = [
+    set("05-05", null, "wu", 40),
+    set("05-05", null, "W/U", 60, "last w/u"),
+    set("05-05", null, 1, 80),
+    set("05-07", null, "wu", 60),
+    set("05-07", null, "wu", 60),
+    set("05-07", null, 1, 80, "last warm bar"),
+    set("05-09", "warm-up", 1, 60),
+    set("05-09", "work", 2, 80),
+    set("05-11", null, "wu", 50),
+    set("05-11", null, 1, 80),
+    set("05-12", null, "wu", 60),
+    set("05-13", null, 1, 80),
+    set("05-13", null, "wu", 60, "", "Kofi"),
+    set("05-13", null, 1, 80, "", "Kofi"),
+    set("05-15", null, "wu", 70, "marker"),
+  ];
+  markMarkerSets(sets);
+  expect(sets.map(({ flat }) => flat.kind?.[0] ?? null)).toEqual([
+    null,
+    "marker",
+    null,
+    null,
+    "marker",
+    null,
+    "marker",
+    "work",
+    null,
+    null,
+    null,
+    null,
+    null,
+    null,
+    "marker",
+  ]);
+  expect(sets[1]!.flat.kind).toEqual(["marker", 3]);
+});
+
+const read = <T extends TableName>(table: T, cells: readonly (readonly unknown[])[], more = {}) =>
+  understandTable<T>(table, cells, { today, ...more });
+const head = ["SQUAT", "kg", "r1", "r2", "r3", "note"];
+
+test("a tab of one athlete: time, place and bar beside the day, loads repeated, each side apart, words beside", () => {
+  const { reading } = read(
+    "Sets",
+    [
+      ["bar 20", "", "", "", "", ""],
+      ["5 May 17:30", "school hall – bar 15 kg", "", "", "", ""],
+      head,
+      ["wu", 60, 0.9, 0.91, "", ""],
+      [1, 80, 0.6, 0.59, "", "calm"],
+      [2, '"', 0.58, 0.57, 0.56, ""],
+      [3, "", 0.57, "", "", "", "stray words"],
+      ["split squat", 16, "6+6", "5 + 5", "", ""],
+      ["total", 160, "", "", "", ""],
+      ["", "", "", "", "", ""],
+      ["7 May", "18:00", "gym 2", "", "", ""],
+      head,
+      [1, 82.5, 0.6, "", "", ""],
+      ["someday", "", "", "", "", ""],
+      ["31/31", "", "", "", "", ""],
+      head,
+      [1, 85, 0.6, "", "", ""],
+    ],
+    { title: "Ilka Brandmoor" },
+  );
+  expect(
+    reading.records.map((set) =>
+      [shortSet(set), set.exercise, set.minute, set.gym, set.barKg, set.note].join(" | "),
+    ),
+  ).toEqual([
+    "05-05 Ilka Brandmoor warm-up 60x? 0.9 0.91 | SQUAT | 1050 | school hall | 15 | ",
+    "05-05 Ilka Brandmoor 1 80x? 0.6 0.59 | SQUAT | 1050 | school hall | 15 | calm",
+    "05-05 Ilka Brandmoor 2 80x? 0.58 0.57 0.56 | SQUAT | 1050 | school hall | 15 | ",
+    "05-05 Ilka Brandmoor 3 80x? 0.57 | SQUAT | 1050 | school hall | 15 | stray words",
+    "05-05 Ilka Brandmoor work 16x6 | split squat | 1050 | school hall |  | ",
+    "05-05 Ilka Brandmoor work 16x5 | split squat | 1050 | school hall |  | ",
+    "05-07 Ilka Brandmoor 1 82.5x? 0.6 | SQUAT | 1080 | gym 2 | 15 | ",
+  ]);
+  expect(problems(reading)).toEqual(["A15 not-a-day: 31/31", "A17 day-missing: 1"]);
+  expect(notes(reading)).toEqual([
+    "A1 Ilka Brandmoor: bar 20",
+    "B2 Ilka Brandmoor: school hall – bar 15 kg",
+    "G7 Ilka Brandmoor: stray words",
+    "C11 Ilka Brandmoor: gym 2",
+    "A14 Ilka Brandmoor: someday",
+  ]);
+  expect(counts(reading)).toEqual([6, 2, 1, 8]);
+});
+
+test("athletes and lifts on lines of their own; a new name needs its own day; day and lift in the row", () => {
+  const { reading } = read("Sets", [
+    ["Ilka Brandmoor", "", "", "", ""],
+    ["5 May", "", "", "", ""],
+    ["Exercise", "kg", "reps", "m/s", "notes"],
+    ["squat", 80, 5, 0.6, ""],
+    ["", 82.5, 5, 0.58, ""],
+    ['"', 85, 5, 0.57, ""],
+    ["Kofi Anstruther", "", "", "", ""],
+    ["squat", 100, 5, 0.6, ""],
+    ["Date", "Exercise", "kg", "reps", ""],
+    ["7 May", "bench", 40, 5, ""],
+    ["", "", 42.5, 5, ""],
+    ['"', '"', 45, 5, ""],
+    ["front squat", "", "", "", ""],
+    ["", "", 50, 5, ""],
+  ]);
+  expect(reading.records.map((set) => `${shortSet(set)} ${set.exercise}`)).toEqual([
+    "05-05 Ilka Brandmoor work 80x5 0.6 squat",
+    "05-05 Ilka Brandmoor work 82.5x5 0.58 squat",
+    "05-05 Ilka Brandmoor work 85x5 0.57 squat",
+    "05-07 Kofi Anstruther work 40x5 bench",
+    "05-07 Kofi Anstruther work 42.5x5 bench",
+    "05-07 Kofi Anstruther work 45x5 bench",
+    "05-07 Kofi Anstruther work 50x5 front squat",
+  ]);
+  expect(problems(reading)).toEqual(["A8 day-missing: squat"]);
+});
+
+test("nobody's rows, rows without a lift and rows under no load are reported in the row's first cell", () => {
+  const nobody = read("Sets", [
+    ["5 May", ""],
+    ["set", "kg"],
+    [1, 80],
+  ]).reading;
+  expect(problems(nobody)).toEqual(["A3 athlete-missing: 1"]);
+  const noLift = read("Sets", [["Ilka"], ["5 May", ""], ["set", "kg"], [1, 80]]).reading;
+  expect(problems(noLift)).toEqual(["A4 exercise-missing: 1"]);
+  const noLoad = read("Sets", [
+    ["Ilka"],
+    ["5 May", "", ""],
+    ["SQUAT", "reps", "m/s"],
+    [1, 5, 0.6],
+  ]).reading;
+  expect(problems(noLoad)).toEqual(["A4 row-unread: 1"]);
+  expect(counts(noLoad)).toEqual([0, 1, 0, 3]);
+});
+
+test("jumps: heights and stacks under their test, letters beside, words as notes, marks for none", () => {
+  const { reading } = read("Jumps", [
+    ["Ilka Brandmoor", "", "", ""],
+    ["5 May", "", "", ""],
+    ["SQUAT", "kg", "m/s", ""],
+    [1, 80, 0.6, ""],
+    ["box jump", "5x15", "O-", "straps"],
+    ["", "4x15 x", "xo", ""],
+    ["", 41, "-", "late"],
+    ["", "5x15 o late", "n/a", ""],
+    ["", true, "", ""],
+    ["CMJ", "", "", ""],
+    ["", "42", "", ""],
+    ["bench press", "", "", ""],
+    ["", 41, "", ""],
+  ]);
+  expect(
+    reading.records.map((jump) => [jump.row, jump.test, shortJump(jump), jump.note].join(" | ")),
+  ).toEqual([
+    "5 | box jump | 05-05 Ilka Brandmoor 15 15 15 15 15 ✓ | straps",
+    "6 | box jump | 05-05 Ilka Brandmoor 15 15 15 15 ✗ | ",
+    "6 | box jump | 05-05 Ilka Brandmoor 15 15 15 15 ✓ | ",
+    "7 | box jump | 05-05 Ilka Brandmoor 41 cm | late",
+    "8 | box jump | 05-05 Ilka Brandmoor 15 15 15 15 15 ✓ | ",
+    "11 | CMJ | 05-05 Ilka Brandmoor 42 cm | ",
+  ]);
+  expect(problems(reading)).toEqual(["B9 jump-unread: true"]);
+  expect(notes(reading)).toEqual([
+    "D5 Ilka Brandmoor: straps",
+    "D7 Ilka Brandmoor: late",
+    "B8 Ilka Brandmoor: late",
+  ]);
+  expect(counts(reading)).toEqual([6, 0, 0, 7]);
+});
