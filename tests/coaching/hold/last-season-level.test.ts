@@ -1,5 +1,7 @@
 import { lastSeasonLevels } from "../../../src/coaching/hold/last-season-level";
 import type { AthleteSeason } from "../../../src/coaching/hold/squad-seasons";
+import { streamSums } from "../../../src/coaching/hold/stream-sums";
+import { watchedSeason } from "../../../src/coaching/hold/watched-season";
 
 /** Athletes with a level last season and one in this season's baseline, read without error. */
 const squad = (...levels: [before: number, now: number][]) =>
@@ -58,4 +60,20 @@ test("an athlete far off last season, and a squad of fewer than ten, are told no
   expect(levels[0]).not.toBeNull();
   expect(levels[14]).toBeNull();
   expect(levelsOf(squad(...even(9))).every((level) => level === null)).toBe(true);
+});
+
+test("last season's level stands before the first session, worth as many readings as it is sure", () => {
+  const values = [1, 2, 3, 2, 1, 3, 2, 2];
+  const of = (level: { mean: number; variance: number } | null) => {
+    const season = watchedSeason([{ values, squadError: 4, level }], 6, 20);
+    return { season, sums: streamSums(season, 7, season.measures) };
+  };
+  const { season, sums } = of({ mean: 5, variance: 8 });
+  const error = season.measures[0]!.errors[7]!;
+  expect(sums.weight[0]).toBeCloseTo(error ** 2 / 8, 12);
+  // The baseline's mean is 2.
+  expect(sums.score[0]).toBeCloseTo(((error ** 2 / 8) * (5 - 2)) / error, 12);
+  const without = of(null).sums;
+  expect([without.weight[0], without.score[0]]).toEqual([0, 0]);
+  expect(sums.weight[8]! - sums.weight[0]!).toBeCloseTo(without.weight[8]!, 12);
 });

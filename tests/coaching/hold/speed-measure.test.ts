@@ -93,10 +93,16 @@ test("loads all alike leave the slope to the prior; a line that does not fall ho
   );
   expect(measureOf(...rising)).toBeNull();
   expect(measureOf(at(0, 0), at(7, 0), at(14, 0))).toBeNull();
-  // Loads past where the line meets zero leave no speed to take percent of.
-  const past = [at(0, 40), at(1, 60), at(2, 80)].map((set, i) => ({ ...set, set: i + 1 }));
-  const heavy = at(0, 300, 1, { row: 1, repSpeeds: [0.01] });
-  expect(measureOf(...past, heavy)).not.toBeNull();
+  // Light sets that are far quicker than the heavy first ones: the line is under zero at those.
+  const bent = [0, 7, 14].flatMap((after) =>
+    [
+      [120, 0.03],
+      [40, 1.2],
+      [50, 0.7],
+      [60, 0.4],
+    ].map(([loadKg, speed], i) => at(after, loadKg, 1, { set: i + 1, repSpeeds: [speed!] })),
+  );
+  expect(measureOf(...bent)).toBeNull();
 });
 
 test("the squad learns from the surer of two lines, the baseline's or the season's with its drift", () => {

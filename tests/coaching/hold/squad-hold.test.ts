@@ -207,12 +207,18 @@ test("a fall that leaves no doubt of its day is told of the shared date too", ()
   const seasons = [0, 1, 2].map((seed) =>
     inventedSeason(`Athlete ${seed}`, 30, (s) => (s < 15 ? 1 : 0.75), seed),
   );
-  const { of } = holdOf(squadOf(...seasons), end);
+  const rising = inventedSeason("Wren Castellow", 30, (s) => (s < 15 ? 1 : 1.3), 3);
+  const { of } = holdOf(squadOf(...seasons, rising, calm), end);
   expect(of("Athlete 1")).toMatchObject({ sinceFrom: sessionDay(15), sinceTo: sessionDay(15) });
   expect(of("Athlete 1").notes).toContainEqual({
     code: "one-date",
-    facts: { word: "slipping", followed: 3, athletes: 3, day: sessionDay(15) },
+    facts: { word: "slipping", followed: 5, athletes: 3, day: sessionDay(15) },
   });
+  // Neither who rose that day nor who held is told.
+  for (const other of ["Wren Castellow", "Ilka Brandmoor"]) {
+    expect(of(other).notes.map(({ code }) => code)).not.toContain("one-date");
+  }
+  expect(of("Wren Castellow")).toMatchObject({ word: "rising", sinceDay: sessionDay(15) });
 });
 
 test("rows after the day asked for change nothing", () => {

@@ -136,3 +136,22 @@ test("of two lifts done equally often the season follows the first by name", () 
   const fewer = calm.sets.filter(({ day }) => day !== sessionDay(3));
   expect(followed([...fewer, ...other])).toBe("front squat");
 });
+
+test("every athlete of a lift has a say in each one's line, not the last alone", () => {
+  const own = (names: readonly string[]) =>
+    squadSeasons({
+      index: squadIndex(
+        { sets: names.flatMap((name) => inventedSeason(name, 12, () => 1, name.length).sets) },
+        last,
+      ),
+      athletes: [],
+      plates: [],
+      seasonStart: sessionDay(0),
+      baselineSessions: 6,
+    })[0]!;
+  const names = ["Ilka Brandmoor", "Tomas Reyerson", "Wren Castellow"];
+  const all = own(names);
+  const two = own([names[0]!, names[2]!]);
+  expect(all.rows.athlete).toBe("Ilka Brandmoor");
+  expect(all.values).not.toEqual(two.values);
+});

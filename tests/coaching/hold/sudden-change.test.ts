@@ -26,6 +26,10 @@ test("two readings running far under the baseline are a fall at once", () => {
   });
 });
 
+test("the first two sessions after the baseline are enough", () => {
+  expect(suddenChange(season(-14, -15))).toMatchObject({ since: 6, lastBefore: 5 });
+});
+
 test("two far over it are a rise, and those between count with them though some are missing", () => {
   expect(suddenChange(season(9, missing, 14, missing, 15))).toEqual({
     measure: 0,

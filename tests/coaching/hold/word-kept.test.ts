@@ -65,6 +65,15 @@ test("a fall that gave way to a rise is not named again while only the rise stoo
 
 test("latest rows back at the baseline name nothing, whatever the evidence before them", () => {
   expect(word([[12, 0]], [-0.01, 0.01]).word).toBe("holding");
+  // A quarter of an error is not yet off it, a little more is.
+  expect([-0.25, -0.26].map((recent) => word([[12, 0]], [recent, 0]).word)).toEqual([
+    "holding",
+    "slipping",
+  ]);
+  expect([0.25, 0.26].map((recent) => word([[0, 12]], [0, recent]).word)).toEqual([
+    "holding",
+    "rising",
+  ]);
 });
 
 test("the onset told is that of the latest evidence", () => {
