@@ -3,6 +3,7 @@ import { isBlank } from "../value/blank";
 import { isDitto } from "../value/ditto";
 import { saysNoValue } from "../value/no-value";
 import { type SpeedList, speedList } from "../value/speed-list";
+import { countedGroups } from "./counted-groups";
 import type { SchemeRow } from "./scheme-row";
 import { asWeekday } from "./shorthand/as-weekday";
 import { emitSets } from "./shorthand/emit-sets";
@@ -46,7 +47,7 @@ export class SchemeExpander {
     }
     const groups =
       said.is === "sets"
-        ? this.counted(read, said.groups)
+        ? countedGroups(this.view, this.into, read, said.groups)
         : said.is === "ditto"
           ? (this.memory.before(read.athlete)?.groups ?? null)
           : null;
@@ -126,18 +127,6 @@ export class SchemeExpander {
             : [line[this.view.fields.speed.index], this.view.fields.speed.index],
         note: read.note,
       });
-  }
-
-  /** A column "Sets" says how often the row's load and repetitions were done. */
-  private counted({ line }: SchemeRow, groups: readonly SetGroup[]): readonly SetGroup[] {
-    const { setCount, reps } = this.view.fields;
-    const [group] = groups;
-    const count = setCount === undefined ? Number.NaN : Number(line[setCount.index]);
-    if (group === undefined || !Number.isInteger(count) || count < 1 || count > 12) return groups;
-    const done = reps === undefined ? Number.NaN : Number(line[reps.index]);
-    return [
-      { ...group, sets: count, reps: Number.isInteger(done) && done > 0 ? done : group.reps },
-    ];
   }
 
   private write(

@@ -33,6 +33,7 @@ test.each([
   [["reset 1", "", ""], "words"],
   [["Ilka", "late", ""], "data"],
   [[80, "", ""], "data"],
+  [[true, "", ""], "data"],
 ])("the line %j is %s", (line, is) => {
   expect(lineIn(line).is).toBe(is);
 });

@@ -47,7 +47,7 @@ export function lineIn(line: readonly unknown[]): SectionLine {
 
 /** A header names at least two of load, speed, repetitions and their like, in words only. */
 function headerIn(line: readonly unknown[], filled: readonly number[]): SectionLine | null {
-  if (filled.length < 2 || filled.some((column) => typeof line[column] !== "string")) return null;
+  if (filled.some((column) => typeof line[column] !== "string")) return null;
   const { fields, repColumns, unknown } = recogniseHeader("Sets", line);
   const figures = ["load", "scheme", "reps", "speed", "set", "reserve"].filter(
     (field) => fields[field] !== undefined,

@@ -18,11 +18,11 @@ export type JumpTitle = {
 };
 
 const partWord =
-  /\b(ground contact|contact|kontakt(?:zeit)?|flight|flugzeit|flug|height|hohe|ht)\b(?:\s*time)?\s*[([]?\s*(ms|s|sec|cm|m|mm|in)?\b/g;
+  /\b(ground contact|contact|kontakt(?:zeit)?|flight|flugzeit|flug|height|hohe|ht)\b(?: time)? ?[([]? ?(ms|s|sec|cm|m|mm|in)?\b/g;
 
 /** Reads "2) drop jump 30 to floor: contact ms / flight s", "1) straight-leg box – best clean". */
 export function jumpTitle(text: string): JumpTitle {
-  const bare = text.replace(/^\s*\d+\s*[).:]\s*/, "").trim();
+  const bare = text.replace(/^\s*\d+\s*[).:]/, "").trim();
   const [name = "", spec = ""] = bare.split(/:\s*/, 2);
   const words = plainWords(bare);
   const parts = [...plainWords(spec === "" ? bare : spec).matchAll(partWord)].map((match) => ({
@@ -33,10 +33,8 @@ export function jumpTitle(text: string): JumpTitle {
         : ("height" as const),
     unit: unitOf(match[2] ?? ""),
   }));
-  const drop = /\b(?:drop(?: jump)?|from|dj)\s+(?:from\s+)?(\d{2,3})\b(?!\s*x)/.exec(words);
-  const stack = /\bon ?to\s+((?:\d+\s*[x×]\s*)?\d+(?:\s*\+\s*(?:\d+\s*[x×]\s*)?\d+)*)(\s*cm)?/.exec(
-    words,
-  );
+  const drop = /\b(?:drop(?: jump)?|from|dj) (?:from )?(\d{2,3})\b(?! ?x)/.exec(words);
+  const stack = /\bon ?to ((?:\d+ ?[x×] ?)?\d+(?: ?\+ ?(?:\d+ ?[x×] ?)?\d+)*)/.exec(words);
   const landing = stack === null ? null : stack[1]!.replace(/\s/g, "");
   const isStack = landing !== null && /[x×+]/.test(landing);
   const test = name
@@ -49,7 +47,7 @@ export function jumpTitle(text: string): JumpTitle {
     parts,
     dropCm: drop === null ? null : Number(drop[1]),
     landingStack: isStack ? landing : null,
-    unit: unitOf(/[([]\s*(cm|mm|m|in|inches)\s*[)\]]/.exec(words)?.[1] ?? ""),
+    unit: unitOf(/[([] ?(cm|mm|m|in|inches) ?[)\]]/.exec(words)?.[1] ?? ""),
     landingCm: landing !== null && !isStack ? Number(landing) : null,
   };
 }
