@@ -31,6 +31,14 @@ test("figures that cannot be are refused", () => {
   expect(loadDrop(85, 62, 0.8, 2.5)).toEqual(refuse("speed-impossible", { speed: 62 }));
   expect(loadDrop(85, 0.8, -1, 2.5)).toEqual(refuse("speed-impossible", { speed: -1 }));
   expect(loadDrop(85, 0.8, 0.8, 0)).toEqual(refuse("step-impossible", { stepKg: 0 }));
+  expect(loadDrop(85, 0.8, 0.8, 20.5)).toEqual(refuse("step-impossible", { stepKg: 20.5 }));
+  expect(loadDrop(501, 0.8, 0.8, 2.5)).toEqual(refuse("load-impossible", { loadKg: 501 }));
+  expect(loadDrop(85, 0.8, 4.1, 2.5)).toEqual(refuse("speed-impossible", { speed: 4.1 }));
+  for (const [kg, step] of [
+    [500, 2.5],
+    [85, 20],
+  ] as const)
+    expect(loadDrop(kg, 4, 4, step)).toEqual(accept({ kind: "as planned", loadKg: kg }));
   expect(loadDrop(5, 0.7, 0.8, 20)).toEqual(refuse("step-too-large", { stepKg: 20, loadKg: 5 }));
 });
 

@@ -1,3 +1,4 @@
+import { seasonLimit } from "../../../src/coaching/hold/season-limit";
 import { squadHold } from "../../../src/coaching/hold/squad-hold";
 import type { Athlete } from "../../../src/coaching/record/athlete";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
@@ -63,6 +64,27 @@ test.each([
   expect(hold.word).toBe("too few rows");
   if (sessions === 0) expect(hold.notes[0]!.code).toBe("no-rows");
   else expect(Math.min(...hold.needed.map(({ rows: needed }) => needed))).toBe(more);
+});
+
+test("an athlete without rows is told so, under the name asked for", () => {
+  expect(holdOf(calm, end).of("Nobody Known")).toEqual({
+    athlete: "Nobody Known",
+    asOf: end,
+    word: "too few rows",
+    sinceDay: null,
+    sinceFrom: null,
+    sinceTo: null,
+    value: null,
+    measures: [],
+    visibleFall: null,
+    evidenceLow: 0,
+    evidenceHigh: 0,
+    limit: seasonLimit(usualRules.falseFlagRate, usualRules.seasonWeeks, 1),
+    baseline: { from: null, to: null, sessions: 0, own: false },
+    sessions: [],
+    needed: [],
+    notes: [{ code: "no-rows", facts: { athlete: "Nobody Known" } }],
+  });
 });
 
 test("with eight sessions there is a word", () => {

@@ -36,6 +36,7 @@ test("what rows leave out is taken as usual: the bar, the hour; what is not know
     block: { sets: 5, reps: 5 },
     loadKg: 70,
     barKg: 20,
+    minute: 1080,
     movedWell: null,
     volumeDone: true,
     reserveSeen: null,
@@ -84,6 +85,38 @@ test("weeks at a step are counted until load or block differ", () => {
     weeksHeld: 1,
     firstTurn: false,
   });
+});
+
+test("the last session is the latest day's, wherever its rows stand", () => {
+  const rows = [...week("2026-06-23"), ...week("2026-06-16", { loadKg: 67.5 })];
+  const now = { lastDay: day("2026-06-23"), loadKg: 70, weeksHeld: 1 };
+  expect(step(rows)).toMatchObject(now);
+  expect(step([...rows].reverse())).toMatchObject(now);
+});
+
+/** One work set on so many days, a week apart, from a date on. */
+const weekly = (iso: string, count: number, over: Partial<LiftingSet> = {}) =>
+  Array.from({ length: count }, (_, at) => {
+    const [, work] = week(iso, { sets: 1 }, over);
+    return { ...work!, day: day(iso) + 7 * at };
+  });
+
+test("the usual weekdays are those of the last twelve sessions, most used first", () => {
+  // Twenty Mondays, then seven Tuesdays and five Thursdays, a Thursday first.
+  const mondays = weekly("2025-11-03", 20);
+  const since = [...weekly("2026-04-30", 5), ...weekly("2026-05-05", 7)];
+  expect(step([...mondays, ...since])!.weekdays).toEqual([1, 3]);
+  expect(step([...mondays.slice(0, 3), ...since.slice(0, 2)])!.weekdays).toEqual([0, 3]);
+});
+
+test("the usual hour is that of the last forty sets, the usual bar that of the last sixty", () => {
+  const early = { minute: 420, barKg: 15 };
+  const rows = (count: number) => [
+    ...weekly("2024-01-02", 70, early),
+    ...weekly("2025-05-27", count),
+  ];
+  expect([rows(21), rows(19)].map((sets) => step(sets)!.minute)).toEqual([1080, 420]);
+  expect([rows(31), rows(29)].map((sets) => step(sets)!.barKg)).toEqual([20, 15]);
 });
 
 test.each([
