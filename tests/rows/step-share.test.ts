@@ -19,14 +19,28 @@ test("an athlete's own step: a percent cell, a plain number of percent, and text
 });
 
 test("a step past ten percent, or one that may be a fraction or a percent, is asked about", () => {
-  expect(steps(0.5, 12, "large")).toEqual({
-    shares: [null, null, null],
+  expect(steps(0.5, 12, "large", 0.99, -1, "5?", true, Number.NaN)).toEqual({
+    shares: [null, null, null, null, null, null, null, null],
     issues: [
       ["implausible", "B2", 10],
       ["implausible", "B3", 10],
       ["not-a-number", "B4", undefined],
+      ["implausible", "B5", 10],
+      ["implausible", "B6", 10],
+      ["unsure", "B7", undefined],
+      ["not-a-number", "B8", undefined],
+      ["not-a-number", "B9", undefined],
     ],
   });
+  expect(steps(1, 10, 0.1, "1", "10", "0.1 %", "n/a").shares).toEqual([
+    0.01,
+    0.1,
+    0.1,
+    0.01,
+    0.1,
+    0.001,
+    null,
+  ]);
 });
 
 test("without the column nothing is said of steps", () => {

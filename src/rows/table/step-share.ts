@@ -21,12 +21,12 @@ export function stepShareColumn(
     const cell = line[index];
     if (isBlank(cell) || (typeof cell === "string" && saysNoValue(cell))) return null;
     const percent = typeof cell === "string" && /%\s*$/.test(cell);
-    const number =
-      typeof cell === "number"
-        ? cell
-        : typeof cell === "string"
-          ? (numberCell(cell.replace(/%\s*$/, "").trim())?.value ?? null)
-          : null;
+    const said = typeof cell === "string" ? numberCell(cell.replace(/%\s*$/, "")) : null;
+    if (said?.unsure) {
+      view.log.add("unsure", row, index, cell, { mend: said.value, heading });
+      return null;
+    }
+    const number = typeof cell === "number" ? cell : (said?.value ?? null);
     if (number === null || !Number.isFinite(number)) {
       view.log.add("not-a-number", row, index, cell, { heading });
       return null;

@@ -1,0 +1,271 @@
+import { dayFromIso } from "../../../src/coaching/calendar/day";
+import { understandTable } from "../../../src/rows/read-table";
+import { carriedColumns } from "../../../src/rows/table/carried-columns";
+import { withConstants } from "../../../src/rows/table/constant-columns";
+import { oddDayFacts, oddDays } from "../../../src/rows/table/odd-days";
+import { isBlankLine, namesSummary } from "../../../src/rows/table/read-lines";
+import { speedMeaning, speedNotSaid } from "../../../src/rows/table/set-kinds";
+import { endOfRows } from "../../../src/rows/table/trim-padding";
+import { counts, problems, shortSet, today } from "../layouts/short";
+
+type Row = readonly unknown[];
+const sets = (head: Row, ...rows: readonly Row[]) =>
+  understandTable("Sets", [["Date", "Athlete", "Exercise", ...head], ...rows], { today }).reading;
+
+test.each([
+  ["2", 2, "work"],
+  [2, 2, "work"],
+  ["S2", 2, "work"],
+  ["set 2", 2, "work"],
+  ["Satz 2.", 2, "work"],
+  ["2)", 2, "work"],
+  ["#2", 2, "work"],
+  ["ws 2", 2, "work"],
+  ["2/3", 2, "work"],
+  ["2 of 12", 2, "work"],
+  ["2 von 3", 2, "work"],
+  ["work", null, "work"],
+  ["top set", null, "work"],
+  ["wu", null, "warm-up"],
+  ["WU 2", null, "warm-up"],
+  ["marker 1", null, "marker"],
+  ["last w/u", null, "marker"],
+  ["n/a", null, "work"],
+])("a set's number written %p", (cell, set, kind) => {
+  const reading = sets(["Set", "Load"], ["2026-05-12", "Ilka", "squat", cell, 80]);
+  expect(reading.records).toMatchObject([{ set, kind }]);
+  expect(problems(reading)).toEqual([]);
+});
+
+test.each(["x2", "2 of", "2/", "2 3", "2.5", "set", "reset 2"])(
+  "“%s” is no set's number",
+  (cell) => {
+    const reading = sets(["Set", "Load"], ["2026-05-12", "Ilka", "squat", cell, 80]);
+    expect(reading.records).toMatchObject([{ set: null, kind: "work" }]);
+    expect(reading.issues).toHaveLength(1);
+  },
+);
+
+test("single repetitions join while day, athlete, lift, number, kind and load stay the same", () => {
+  const row = (change: Record<number, unknown>) =>
+    ["2026-05-12", "Ilka", "squat", 1, 1, "work", 80, 0.6].map((cell, at) => change[at] ?? cell);
+  const joined = (change: Record<number, unknown>) =>
+    sets(["Set", "Rep", "Kind", "Load", "Speed"], row({}), row({ 4: 2, ...change })).records
+      .length === 1;
+  expect(joined({})).toBe(true);
+  expect(joined({ 6: "" })).toBe(true);
+  for (const change of [
+    { 0: "2026-05-13" },
+    { 1: "Kofi" },
+    { 2: "bench" },
+    { 3: 2 },
+    { 4: 1, 7: 0.59 },
+    { 5: "wu" },
+    { 6: 82.5 },
+  ])
+    expect([change, joined(change)]).toEqual([change, false]);
+});
+
+test("what one repetition says of form and reserve holds for its set", () => {
+  const rep = (number: number, well: string, reserve: unknown, note: string) => [
+    "2026-05-12",
+    "Ilka",
+    "squat",
+    1,
+    number,
+    80,
+    0.6,
+    well,
+    reserve,
+    note,
+  ];
+  const one = (...rows: readonly Row[]) =>
+    sets(["Set", "Rep", "Load", "Speed", "ok", "RIR", "Note"], ...rows).records[0]!;
+  expect(one(rep(1, "y", 3, ""), rep(2, "", "", "a"))).toMatchObject({
+    movedWell: true,
+    repsInReserve: 3,
+    note: "a",
+  });
+  expect(one(rep(1, "", "", "a"), rep(2, "y", 2, ""))).toMatchObject({
+    movedWell: true,
+    repsInReserve: 2,
+    note: "a",
+  });
+  expect(one(rep(1, "n", "", "a"), rep(2, "y", "", "b"))).toMatchObject({
+    movedWell: false,
+    note: "a; b",
+  });
+  expect(one(rep(3, "", "", ""), rep(5, "", "", ""))).toMatchObject({
+    reps: 5,
+    repSpeeds: [null, null, 0.6, null, 0.6],
+  });
+});
+
+test("a row typed twice: numbered, timed or with three repetitions or more; unknown columns count too", () => {
+  const row = ["2026-05-12", "Ilka", "squat"];
+  const doubled = (head: Row, cells: Row, again: Row = cells) =>
+    problems(sets(head, [...row, ...cells], [...row, ...again])).map((told) => told.split(":")[0]);
+  expect(doubled(["Set", "Load"], [1, 80])).toEqual(["A3 doubled-row"]);
+  expect(doubled(["Load"], [80])).toEqual([]);
+  expect(doubled(["Time", "Load"], ["17:30", 80])).toEqual(["A3 doubled-row"]);
+  expect(doubled(["Load", "Speeds"], [80, ".6 .59 .58"])).toEqual(["A3 doubled-row"]);
+  expect(doubled(["Load", "Speeds"], [80, ".6 .59"])).toEqual([]);
+  expect(doubled(["Set", "Load", "Xyz"], [1, 80, "a"], [1, 80, "b"])).toEqual([]);
+  expect(
+    doubled(["Set", "Load", "Note"], [1, 80, "a".repeat(40)], [1, 80, `${"a".repeat(39)}b`]),
+  ).toEqual([]);
+  expect(doubled(["Set", "Load"], [1, 80], [1, 80, ""])).toEqual(["A3 doubled-row"]);
+  expect(doubled(["Set", "Load", "Speed"], [1, 80, "fast"])).toEqual([
+    "F2 not-a-number",
+    "A3 doubled-row",
+  ]);
+});
+
+test("real dates of one moment are one day, and another date is another row", () => {
+  const at = (hour: number) => [new Date(2026, 4, 12, hour), "Ilka", "squat", 1, 80];
+  expect(problems(sets(["Set", "Load"], at(17), at(17), at(18)))).toEqual(["A3 doubled-row: "]);
+});
+
+test("figures of a set by their heading: mean or peak, the best repetition or the mean of them", () => {
+  const said = (words: string) => {
+    const { speedIs, setSpeedIs, ofReps } = speedMeaning(words);
+    return [speedIs, setSpeedIs, ofReps];
+  };
+  expect(said("mean speed")).toEqual(["mean", "mean of reps", false]);
+  expect(said("peak speed")).toEqual(["peak", "mean of reps", false]);
+  expect(said("best speed")).toEqual([null, "best rep", false]);
+  expect(said("schnellste wdh")).toEqual([null, "best rep", false]);
+  expect(said("rep speeds")).toEqual([null, "mean of reps", true]);
+  expect(said("speed per rep")).toEqual([null, "mean of reps", true]);
+  expect(said("mv")).toEqual(["mean", "mean of reps", false]);
+  expect(said("peak of mean")).toEqual(["peak", "mean of reps", false]);
+  expect(said(speedNotSaid)).toEqual([null, null, false]);
+  expect(said("meaning")).toEqual([null, "mean of reps", false]);
+});
+
+test("words that begin a row of sums, and rows of nothing", () => {
+  expect(["AVG", "Total:", "Ø", "max.", "Schnitt"].map(namesSummary)).toEqual(Array(5).fill(true));
+  expect(["Maxine", "total set", "", 5].map(namesSummary)).toEqual(Array(4).fill(false));
+  expect([["", false, null, " "], [], [undefined]].map(isBlankLine)).toEqual([true, true, true]);
+  expect([["", 0], [true], ["x"]].map(isBlankLine)).toEqual([false, false, false]);
+  expect([endOfRows([["a"], [""], [false]]), endOfRows([[""]]), endOfRows([])]).toEqual([1, 0, 0]);
+});
+
+test("a table of sums, headings printed again, blanks and rows above the header are each counted once", () => {
+  const head = ["Date", "Athlete", "Exercise", "Load"];
+  const { reading } = understandTable("Sets", [
+    ["Quillbeck", "", "", ""],
+    ["", "", "", ""],
+    head,
+    ["2026-05-12", "Ilka", "squat", 80],
+    head,
+    ["", "", "", ""],
+    ["Total", "", "", 80],
+    ["", "total", "", 80],
+    ["Total", "Ilka", "squat", 80],
+    ["", "", "", false],
+  ]);
+  expect(counts(reading)).toEqual([1, 1, 3, 5]);
+  expect(problems(reading)).toEqual(["A9 not-a-day: Total"]);
+});
+
+test.each([
+  ["three in ten blank", ["a", "", "", "b", "", "c", "d", "e", "f", "g"], true],
+  ["two in ten blank", ["a", "", "", "b", "c", "d", "e", "f", "g", "h"], false],
+  ["the first one blank", ["", "a", "", "", "b"], false],
+  ["all but the first", ["a", "", ""], true],
+  ["two rows", ["a", ""], false],
+])("blanks are carried down with %s", (_, column, carried) => {
+  const cells = column.map((cell) => [cell, "x"]);
+  const day = { index: 0, unit: null, heading: "Date", words: "date" };
+  expect(carriedColumns(cells, 0, cells.length, { day }).has("day")).toBe(carried);
+  const padded = [...cells, ["", ""], ["", ""], ["", ""], ["", ""], ["", ""]];
+  expect(carriedColumns(padded, 0, padded.length, { day }).has("day")).toBe(carried);
+});
+
+test("a name for the whole tab stands in a column of its own, in rows of data alone", () => {
+  const cells = [["Date", "Load"], ["12 May", 80], ["13 May"], ["", ""], ["total", 80]];
+  const more = withConstants(cells, 1, { athlete: "Ilka" });
+  expect(more.cells).toEqual([
+    ["Date", "Load"],
+    ["12 May", 80, "Ilka"],
+    ["13 May", "", "Ilka"],
+    ["", ""],
+    ["total", 80],
+  ]);
+  expect(more.fields).toEqual({
+    athlete: { index: 2, unit: null, heading: "athlete", words: "athlete" },
+  });
+  expect(withConstants(cells, 1, {})).toEqual({ cells, fields: {} });
+});
+
+const day = (iso: string) => dayFromIso(iso) as number;
+const odd = (...days: readonly (number | string)[]) =>
+  oddDays(new Map(days.map((one) => [typeof one === "string" ? day(one) : one, 1])));
+/** So many days from a Tuesday on, a week apart. */
+const tuesdays = (count: number) =>
+  Array.from({ length: count }, (_, at) => day("2026-04-07") + 7 * at);
+
+test("a day more than a hundred days from the rest is odd, once there are six days and nine in ten together", () => {
+  const far = (gap: number, count = 10) =>
+    odd(...tuesdays(count), tuesdays(count).at(-1)! + gap).length;
+  expect([far(100), far(101)]).toEqual([0, 1]);
+  expect([far(101, 4), far(101, 9), far(101, 8)]).toEqual([0, 1, 0]);
+  expect(odd(...tuesdays(20), "2027-01-01", "2027-01-02")).toMatchObject([
+    { oddBy: "distance", swapped: null },
+    { oddBy: "distance" },
+  ]);
+});
+
+test("swapped, an odd day must fall within a fortnight of the others", () => {
+  // Ten Tuesdays from 7 April to 9 June 2026; 5 December swapped is 12 May, 7 February is 2 July.
+  expect(odd(...tuesdays(10), "2026-12-05")).toMatchObject([{ swapped: day("2026-05-12") }]);
+  expect(odd(...tuesdays(10), "2026-12-13")).toMatchObject([{ swapped: null }]);
+  expect(odd(...tuesdays(10), "2026-11-11")).toMatchObject([{ swapped: null }]);
+  expect(odd(...tuesdays(10), "2025-07-02")).toMatchObject([{ swapped: null }]);
+});
+
+test("the only one of its weekday is odd where it would be a usual day when swapped, from a dozen days on", () => {
+  // 6 April 2026 is a Monday, 4 June a Thursday; the other days begin on Tuesday 12 May.
+  const thursdays = (count: number) => tuesdays(count).map((one) => one + 2);
+  const days = (count: number) =>
+    odd(...[...tuesdays(count), ...thursdays(count)].map((one) => one + 35), "2026-04-06");
+  expect(days(6)).toMatchObject([
+    { day: day("2026-04-06"), oddBy: "weekday", swapped: day("2026-06-04") },
+  ]);
+  expect(days(5)).toEqual([]);
+  expect(odd(...tuesdays(12), "2026-04-06")).toEqual([]);
+  expect(odd(...tuesdays(6), ...thursdays(6), "2026-04-06", "2026-04-13")).toEqual([]);
+  expect(odd(...tuesdays(6), ...thursdays(6), "2026-04-20")).toEqual([]);
+});
+
+test("an odd day is told with its weekday, and its mend where it has one", () => {
+  const facts = (swapped: number | null) =>
+    oddDayFacts({ day: day("2026-12-05"), oddBy: "distance", swapped });
+  expect(facts(null)).toEqual({ weekday: "Saturday" });
+  expect(facts(day("2026-05-12"))).toEqual({ weekday: "Saturday", mend: "2026-05-12" });
+  const week = Array.from(
+    { length: 7 },
+    (_, at) =>
+      oddDayFacts({ day: day("2026-05-04") + at, oddBy: "weekday", swapped: null }).weekday,
+  );
+  expect(week).toEqual([
+    "Monday",
+    "Tuesday",
+    "Wednesday",
+    "Thursday",
+    "Friday",
+    "Saturday",
+    "Sunday",
+  ]);
+});
+
+test("an odd day is asked about once, with its rows", () => {
+  const rows = tuesdays(10).map((_, at) => [new Date(2026, 3, 7 + 7 * at), "Ilka", "squat", 1, 65]);
+  const late = (set: number) => [new Date(2027, 3, 7), "Ilka", "squat", set, 65];
+  const reading = sets(["Set", "Load"], ...rows, late(1), late(2));
+  expect(reading.issues).toMatchObject([
+    { code: "day-questioned", cell: "A12", facts: { rows: 2 } },
+  ]);
+  expect(reading.records.map(shortSet)).toHaveLength(12);
+});
