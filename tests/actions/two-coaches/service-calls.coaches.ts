@@ -31,8 +31,10 @@ const withAnswers = named([
 test.each(withAnswers)(
   "one coach $first while another $second: what is left is as one after the other leaves it",
   async ({ first, second, pair }) => {
-    const { heldUp, toTheEnd } = await both.tried(pair);
-    schedules.push(`${first}, ${second} ${heldUp} held up and ${toTheEnd} to the end`);
+    const { heldUp, toTheEnd, inPart } = await both.tried(pair);
+    schedules.push(
+      `${first}, ${second} ${heldUp} held up and ${toTheEnd} to the end, ${inPart} asked again`,
+    );
   },
 );
 
@@ -58,16 +60,20 @@ test.each(named(pairsOf([...weekActions, ...answers], looks)))(
 );
 
 test.each(named(pairsOf(looks, weekActions)))(
-  "one coach $first while another $second at any of its calls: the look ends, and the week is whole",
+  "one coach $first while another $second at any of its calls: a view or a sentence, and the week is whole",
   async ({ first, second, pair }) => {
     const end = await both.left(pair);
     const host = await openServices(found);
     const calls = started(host, pair[0]);
     expect(calls.go()).toEqual({ is: "done" });
     host.dispose();
-    for (const at of calls.made.keys())
-      expect([at, await together(found, pair, { at })]).toEqual([at, end]);
-    schedules.push(`${first}, ${second} ${calls.made.length}`);
+    let inPart = 0;
+    for (const at of calls.made.keys()) {
+      const left = await together(found, pair, { at });
+      expect([at, left.end]).toEqual([at, end]);
+      if (left.askedAgain) inPart++;
+    }
+    schedules.push(`${first}, ${second} ${calls.made.length}, ${inPart} asked again`);
   },
 );
 
