@@ -132,6 +132,9 @@ function withUnitsRow(found: FoundHeader, cells: Cells, end: number): FoundHeade
     (cell) =>
       typeof cell === "string" && !/\d/.test(cell.replace(/0\s*[-–]\s*10|1\s*[-–]\s*[57]/, "")),
   );
+  // "Ilka, mile" is an athlete and her event.
+  const who = found.fields.athlete;
+  if (who !== undefined && !isBlank(line[who.index])) return found;
   if (found.first >= end || units === 0 || !wordsOnly || units < filled.length / 2) return found;
   const united = (column: Column): Column => ({
     ...column,

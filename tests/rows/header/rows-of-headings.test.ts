@@ -147,17 +147,33 @@ test("a row of units gives them to columns that name none themselves", () => {
 });
 
 test.each([
-  ["units and a scale", ["", "h", "0-10"], 2],
-  ["units and a scale of five", ["", "h", "1 – 5"], 2],
-  ["half of them units", ["x", "h", ""], 2],
-  ["fewer than half", ["x", "h", "y"], 1],
-  ["a number among them", ["h", "h", "8"], 1],
-  ["a real number among them", ["h", "h", 8], 1],
-  ["another scale", ["h", "h", "0-20"], 1],
-  ["no unit", ["", "x", ""], 1],
-])("%s under a header: the data begin in row %#", (_, row, first) => {
-  const found = find([["Date", "Athlete", "Sleep"], row, ["2026-05-12", "Ilka", 8]], "Diary")!;
+  ["units and a scale", ["", "", "h", "0-10", ""], 2],
+  ["units and a scale of five", ["", "", "h", "1 – 5", ""], 2],
+  ["half of them units", ["", "", "x", "h", ""], 2],
+  ["fewer than half", ["", "", "x", "h", "y"], 1],
+  ["a number among them", ["", "", "h", "h", "8"], 1],
+  ["a real number among them", ["", "", "h", "h", 8], 1],
+  ["another scale", ["", "", "h", "h", "0-20"], 1],
+  ["no unit", ["", "", "", "x", ""], 1],
+  ["an athlete in it", ["", "Ilka", "h", "h", "h"], 1],
+])("%s under a header: the first row of data", (_, row, first) => {
+  const found = find(
+    [["Date", "Athlete", "Sleep", "Mood", "Stress"], row, ["2026-05-12", "Ilka", 8, 4, 4]],
+    "Diary",
+  )!;
   expect(found.first).toBe(first);
+});
+
+test("an athlete whose event is a mile is an athlete", () => {
+  expect(
+    find(
+      [
+        ["Athlete", "Event"],
+        ["Ilka", "mile"],
+      ],
+      "Athletes",
+    )!.first,
+  ).toBe(1);
 });
 
 test("units under the last row's end are none", () => {
