@@ -49,6 +49,30 @@ test("who has no recent first set is given the squad's as it is; who has some st
   expect(own.sd).toBeLessThan(squad.sd);
 });
 
+test("an athlete's own first sets are held against the squad's place for them", () => {
+  const squad = { offset: 0.02, sd: 0.03, freedom: 9 };
+  const rows = [first(20, 50, 0.05), first(14, 60, -0.01), first(9, 70, 0.03), first(2, 80, 0.02)];
+  const { intercept, slope, firstSet } = lineOf(rows, squad);
+  const squares = rows.reduce(
+    (sum, { speed, loadKg }) => sum + (speed - intercept - slope * loadKg - squad.offset) ** 2,
+    0,
+  );
+  // The squad's spread counts nine, each of the four sets one.
+  expect(firstSet.sd).toBeCloseTo(Math.sqrt((9 * squad.sd ** 2 + squares) / 13), 12);
+  expect(firstSet.freedom).toBe(13);
+});
+
+test("why there is no line is told with the sets that were read", () => {
+  const asked = (rows: readonly LineRow[]) => loadSpeedLine(rows, now, prior, usual);
+  expect(asked([])).toEqual(refuse("no-speed-sets"));
+  expect(asked([first(3, 0), first(1, 0)])).toEqual(refuse("no-load-on-bar", { sets: 2 }));
+  const rising = [40, 60, 80].map((loadKg, at) => ({
+    ...first(9 - at, loadKg),
+    speed: loadKg / 50,
+  }));
+  expect(asked(rising)).toEqual(refuse("line-not-falling", { sets: 3 }));
+});
+
 const season = (off: number, from = 1) =>
   [0, 7, 14, 21, 28].map((ago, at) => first(from + 28 - ago, 50 + 5 * at, off));
 

@@ -87,10 +87,11 @@ test("the onset told is that of the latest evidence", () => {
 
 test("the latest rows are held against the baseline as it counts, one wild reading of it cut", () => {
   // Mean 5; the wild reading counts 1.8 errors over it, the others all of what they lie under it.
-  const values = [0, 0, 0, 0, 0, 30, 9, 9, 9, 9];
+  // The last four readings are the latest, the one before them is not.
+  const values = [0, 0, 0, 0, 0, 30, 7, 9, 9, 9, 9];
   const season = watchedSeason([{ values, squadError: 3 }], baseline, 30);
-  const error = season.measures[0]!.errors[9]!;
+  const error = season.measures[0]!.errors[10]!;
   const counted = (5 * (-5 / error) + 1.8) / 6;
-  const { high } = stepEvidence(season, 9);
+  const { high } = stepEvidence(season, 10);
   expect(high.recent).toBeCloseTo(4 / error - counted, 9);
 });
