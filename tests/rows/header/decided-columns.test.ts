@@ -125,6 +125,7 @@ test("a column of dates without a heading is the day; one with a strange heading
 test.each([
   ["Exercize", "Exercise", "near heading"],
   ["Exrecise", "Exercise", "near heading"],
+  ["Exarcose", "Exercise", "near heading"],
   ["Atlhete", "Athlete", "near heading"],
   ["Exrcse", "Exercise", "nothing"],
   ["Nam", "Athlete", "nothing"],

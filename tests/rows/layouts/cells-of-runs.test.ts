@@ -81,6 +81,7 @@ test("what a bare figure is, once somebody has said; two of a kind are not told 
   });
   expect(runCell("45 10 km", "minutes")).toMatchObject({ run: { minutes: "45", km: "10 km" } });
   expect(runCell("10 45 min", "km")).toMatchObject({ run: { minutes: "45 min", km: "10" } });
+  expect(runCell("10.55", "km")).toMatchObject({ run: { km: "10.55" } });
   expect(said("45 50 min", "minutes")).toBe("unread");
   expect(said("10 12 km", "km")).toBe("unread");
 });

@@ -123,6 +123,7 @@ test("stacks at the edge: the heaviest plate, a dozen equal ones, forty plates",
   expect(many("12x5+12*5+12x5+4x5")).toBe(40);
   expect(many("12x5+12x5+12x5+5x5")).toBe("stack-count");
   expect(many("15 KG + 5kg")).toBe(2);
+  expect(readStack(null)).toMatchObject({ refusal: { facts: { found: "" } } });
   for (const none of ["0", "2x0", "5 5", "5kgs", "x5", "+5", "a5", "1.255", null, false] as never[])
     expect(many(none)).toBe("stack-unreadable");
 });

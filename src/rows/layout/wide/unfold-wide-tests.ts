@@ -152,8 +152,7 @@ function jumpColumn(
     // Each column has its own unit: inches here, centimetres in the next.
     if (attempt.height !== undefined) flat.height = [withUnit(attempt.height, meant.unit), index];
     if (attempt.stack !== undefined) flat.stack = [attempt.stack, index];
-    if (attempt.cleared !== undefined && attempt.stack !== undefined)
-      flat.cleared = [attempt.cleared, index];
+    if (attempt.cleared !== undefined) flat.cleared = [attempt.cleared, index];
     if (attempt.contact !== undefined)
       flat.contact = [withUnit(attempt.contact, meant.unit), index];
     if (attempt.flight !== undefined) flat.flight = [withUnit(attempt.flight, meant.unit), index];
