@@ -2,26 +2,8 @@ import { jStat } from "jstat";
 import { linearRegression } from "simple-statistics";
 import { itemDays } from "../../../src/coaching/diary/item-days";
 import { comparedDays, slopeOf } from "../../../src/coaching/diary/link";
-import type { PerformanceDay } from "../../../src/coaching/diary/performance-day";
-import { closestStream } from "../../../src/coaching/diary/permutation";
-import { seededChance } from "../../../src/coaching/diary/seeded-chance";
 import { findings } from "../../../src/coaching/diary/what-differed";
-import { gymDay } from "./constructed";
-
-/** Tuesdays only, so that all days are of one weekday. */
-const tuesday = (week: number) => gymDay(2 * week);
-const item = (values: readonly number[], day = tuesday) =>
-  ({
-    key: "sleep",
-    kind: "amount",
-    step: 1,
-    unit: "h",
-    values: new Map(values.map((value, at) => [day(at), value])),
-  }) as const;
-const performance = (percents: readonly number[], day = tuesday): PerformanceDay[] =>
-  percents.map((percent, at) => ({ day: day(at), percent, size: percent / 3, values: [] }));
-const nights = [7, 6, 8, 7, 5, 7, 9, 7, 6, 8, 7, 7, 5, 8];
-const percents = [1, -2, 3, 0, -4, 1, 2, 0, -3, 2, 1, -1, -5, 4];
+import { item, nights, percents, performance, tuesday, twoValues } from "./tuesdays";
 
 test("the slope is that of a straight line through what lies beyond the level, less the weekday's mean", () => {
   const compared = comparedDays(performance(percents), item(nights));
@@ -111,20 +93,6 @@ test("days without the item are not compared, nor days with too few around them"
   });
 });
 
-const twoValues = percents.map(
-  (percent, at): PerformanceDay => ({
-    day: tuesday(at),
-    percent,
-    size: percent / 3,
-    values: [
-      { kind: "bar speed", of: "back squat", percent: 2 * percent, size: percent },
-      ...(at % 2 === 0
-        ? [{ kind: "jump height", of: "box jump", percent: 0.1 * at, size: 0.1 } as const]
-        : []),
-    ],
-  }),
-);
-
 test("several values of the days are read together and each alone, missing ones left out", () => {
   const compared = comparedDays(twoValues, item(nights));
   expect(compared.streams.map(({ value }) => value)).toEqual([
@@ -164,61 +132,4 @@ test("an item that never differs on the days of a value has no slope, nor have t
   expect(slopeOf(compared, { ...compared.streams[0]!, sizes })).toBeNull();
   const three = percents.map((_, at) => (at < 3 ? 1 : null));
   expect(slopeOf(compared, { ...compared.streams[0]!, sizes: three })!.freedom).toBe(1);
-});
-
-test("the way of reading that goes most closely is told, and a perfect link is one order in 2,000", () => {
-  const own = comparedDays(twoValues, item(nights));
-  const [together, , jump] = own.streams;
-  const exact = { ...together!, beyond: own.itemCentred };
-  expect(closestStream([{ ...own, streams: [jump!, exact] }], seededChance("a"))).toEqual({
-    stream: 1,
-    p: 1 / 2000,
-  });
-  expect(closestStream([{ ...own, streams: [exact, jump!] }], seededChance("a"))).toMatchObject({
-    stream: 0,
-  });
-  // Going the other way is as close.
-  const against = { ...exact, beyond: exact.beyond.map((one) => -one) };
-  expect(closestStream([{ ...own, streams: [against] }], seededChance("a")).p).toBe(1 / 2000);
-});
-
-test("dealing stops at the thirtieth as close: where every order is, after thirty", () => {
-  const own = comparedDays(performance(percents), item(nights));
-  const nothing = { ...own.streams[0]!, beyond: percents.map(() => 0) };
-  expect(closestStream([{ ...own, streams: [nothing] }], seededChance("a")).p).toBe(1);
-});
-
-test("values change places within their weekday and athlete only", () => {
-  // Each athlete's item is one of two values, each stratum all of one: no order differs.
-  const own = comparedDays(performance(percents), item(nights));
-  const half = own.days.length / 2;
-  const parted = {
-    ...own,
-    itemCentred: own.days.map((_, at) => (at < half ? 1 : -1)),
-    streams: [{ ...own.streams[0]!, beyond: own.days.map((_, at) => (at < half ? 1 : -1)) }],
-    strata: [
-      own.days.map((_, at) => at).filter((at) => at < half),
-      own.days.map((_, at) => at).filter((at) => at >= half),
-    ],
-  };
-  expect(closestStream([parted], seededChance("a")).p).toBe(1);
-  const one = { ...parted, strata: [own.days.map((_, at) => at)] };
-  expect(closestStream([one], seededChance("a")).p).toBeLessThan(0.01);
-});
-
-test("the same text deals alike, another otherwise, all between 0 and 1 and evenly", () => {
-  const draws = (text: string) => {
-    const chance = seededChance(text);
-    return Array.from({ length: 2000 }, chance);
-  };
-  expect(draws("Priya 20600")).toEqual(draws("Priya 20600"));
-  expect(draws("Priya 20600")[0]).not.toBe(draws("Priya 20601")[0]);
-  const all = draws("evenly");
-  expect(Math.min(...all)).toBeGreaterThanOrEqual(0);
-  expect(Math.max(...all)).toBeLessThan(1);
-  // Each tenth holds 200 of 2,000, give or take four binomial SDs of 13.4.
-  for (let tenth = 0; tenth < 10; tenth++) {
-    const count = all.filter((one) => Math.floor(10 * one) === tenth).length;
-    expect(Math.abs(count - 200)).toBeLessThan(54);
-  }
 });

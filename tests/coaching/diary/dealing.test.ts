@@ -1,0 +1,61 @@
+import { comparedDays } from "../../../src/coaching/diary/link";
+import { closestStream } from "../../../src/coaching/diary/permutation";
+import { seededChance } from "../../../src/coaching/diary/seeded-chance";
+import { item, nights, percents, performance, twoValues } from "./tuesdays";
+
+test("the way of reading that goes most closely is told, and a perfect link is one order in 2,000", () => {
+  const own = comparedDays(twoValues, item(nights));
+  const [together, , jump] = own.streams;
+  const exact = { ...together!, beyond: own.itemCentred };
+  expect(closestStream([{ ...own, streams: [jump!, exact] }], seededChance("a"))).toEqual({
+    stream: 1,
+    p: 1 / 2000,
+  });
+  expect(closestStream([{ ...own, streams: [exact, jump!] }], seededChance("a"))).toMatchObject({
+    stream: 0,
+  });
+  // Going the other way is as close.
+  const against = { ...exact, beyond: exact.beyond.map((one) => -one) };
+  expect(closestStream([{ ...own, streams: [against] }], seededChance("a")).p).toBe(1 / 2000);
+});
+
+test("dealing stops at the thirtieth as close: where every order is, after thirty", () => {
+  const own = comparedDays(performance(percents), item(nights));
+  const nothing = { ...own.streams[0]!, beyond: percents.map(() => 0) };
+  expect(closestStream([{ ...own, streams: [nothing] }], seededChance("a")).p).toBe(1);
+});
+
+test("values change places within their weekday and athlete only", () => {
+  // Each athlete's item is one of two values, each stratum all of one: no order differs.
+  const own = comparedDays(performance(percents), item(nights));
+  const half = own.days.length / 2;
+  const parted = {
+    ...own,
+    itemCentred: own.days.map((_, at) => (at < half ? 1 : -1)),
+    streams: [{ ...own.streams[0]!, beyond: own.days.map((_, at) => (at < half ? 1 : -1)) }],
+    strata: [
+      own.days.map((_, at) => at).filter((at) => at < half),
+      own.days.map((_, at) => at).filter((at) => at >= half),
+    ],
+  };
+  expect(closestStream([parted], seededChance("a")).p).toBe(1);
+  const one = { ...parted, strata: [own.days.map((_, at) => at)] };
+  expect(closestStream([one], seededChance("a")).p).toBeLessThan(0.01);
+});
+
+test("the same text deals alike, another otherwise, all between 0 and 1 and evenly", () => {
+  const draws = (text: string) => {
+    const chance = seededChance(text);
+    return Array.from({ length: 2000 }, chance);
+  };
+  expect(draws("Priya 20600")).toEqual(draws("Priya 20600"));
+  expect(draws("Priya 20600")[0]).not.toBe(draws("Priya 20601")[0]);
+  const all = draws("evenly");
+  expect(Math.min(...all)).toBeGreaterThanOrEqual(0);
+  expect(Math.max(...all)).toBeLessThan(1);
+  // Each tenth holds 200 of 2,000, give or take four binomial SDs of 13.4.
+  for (let tenth = 0; tenth < 10; tenth++) {
+    const count = all.filter((one) => Math.floor(10 * one) === tenth).length;
+    expect(Math.abs(count - 200)).toBeLessThan(54);
+  }
+});
