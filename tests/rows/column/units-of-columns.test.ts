@@ -181,6 +181,7 @@ test.each([
   ["62 cm/s", { value: 62, unit: "cm/s" }],
   ["0.62 m·s⁻¹", { value: 0.62, unit: "m/s" }],
   ['12.5"', { value: 12.5, unit: "in" }],
+  [" 80 kg ", { value: 80, unit: "kg" }],
   ["80 lbs.", { value: 80, unit: "lb" }],
   ["20 %", { value: 20, unit: "%" }],
   ["-5 s", { value: -5, unit: "s" }],

@@ -7,7 +7,7 @@ test("words for the kind of a set, with their number behind; others are told wit
   const column = oneColumn("Sets", "Kind", [
     "WU",
     "Marker set 1",
-    "work 3.",
+    "work3.",
     "Arbeit Satz 2:",
     "n/a",
     false,

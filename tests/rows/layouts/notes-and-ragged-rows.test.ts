@@ -106,6 +106,30 @@ test("columns of repetitions under a block's header are in the unit they name; s
   expect(reading.records[0]!.loadKg).toBeCloseTo(45.359237, 9);
 });
 
+test("a lift missing in its own column, where no title names one, is reported in its row", () => {
+  const { reading } = read("Sets", [
+    ["Gym 2026"],
+    ["", "Lift", "5/5", "28/5"],
+    ["Ilka", "squat", "85x5", ""],
+    ["Kofi", "", "85x5", ""],
+  ]);
+  expect(reading.records.map(({ athlete, exercise }) => [athlete, exercise])).toEqual([
+    ["Ilka", "squat"],
+  ]);
+  expect(reading.issues.map(({ code, row }) => [code, row])).toEqual([["needed-blank", 4]]);
+});
+
+test("a height out of bounds in a column of its own is told with that column's heading", () => {
+  const { reading } = read("Jumps", [
+    ["Date", "Athlete", "Box jump (cm)", "Hop contact ms"],
+    ["2026-05-12", "Ilka", 600, 9],
+  ]);
+  expect(reading.issues.map(({ cell, facts }) => [cell, facts.heading])).toEqual([
+    ["C2", "Box jump (cm)"],
+    ["D2", "Hop contact ms"],
+  ]);
+});
+
 test("one block that speaks of runs is enough for its tab", () => {
   const { layout, reading } = read("Runs", [
     ["Spring", "", "", ""],

@@ -60,7 +60,7 @@ function unfoldRow(
       );
       into.mark(row, "data");
     }
-    if (said.note !== "") into.note(row, column, athlete, day, "day", said.note);
+    into.note(row, column, athlete, day, "day", said.note);
     for (const attempt of said.attempts)
       into.emit(row, {
         day: [isoFromDay(day), column],

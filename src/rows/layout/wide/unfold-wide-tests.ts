@@ -143,8 +143,7 @@ function jumpColumn(
       index,
       said.problem === "unsure" ? { mend: String(line[index]).replace(/[?\s]/g, "") } : {},
     );
-  if (said.note !== "")
-    into.note(row, index, String(shared.athlete?.[0] ?? ""), null, "day", said.note);
+  into.note(row, index, String(shared.athlete?.[0] ?? ""), null, "day", said.note);
   said.attempts.forEach((attempt, at) => {
     const key = `${meant.test}|${at}`;
     const flat = groups.get(key) ?? { ...shared, test: [meant.test, index] as Placed };
