@@ -83,6 +83,11 @@ test("figures that cannot be are refused", () => {
   expect(nextBlock({ ...usual, strengthKg: 0 })).toEqual(
     refuse("strength-impossible", { strengthKg: 0 }),
   );
+  expect(nextBlock({ ...usual, loadKg: 501 })).toEqual(refuse("load-impossible", { loadKg: 501 }));
+  expect(nextBlock({ ...usual, strengthKg: 501 })).toEqual(
+    refuse("strength-impossible", { strengthKg: 501 }),
+  );
+  expect(nextBlock({ ...usual, loadKg: 500, strengthKg: 500 }).ok).toBe(true);
   expect(nextBlock({ ...usual, stepKg: 50 })).toEqual(refuse("step-impossible", { stepKg: 50 }));
   expect(nextBlock({ ...usual, loadKg: 20, strengthKg: 1 })).toEqual(
     refuse("reserve-never", { loadKg: 20, strengthKg: 1 }),

@@ -22,7 +22,10 @@ test("the way of reading that goes most closely is told, and a perfect link is o
 test("dealing stops at the thirtieth as close: where every order is, after thirty", () => {
   const own = comparedDays(performance(percents), item(nights));
   const nothing = { ...own.streams[0]!, beyond: percents.map(() => 0) };
-  expect(closestStream([{ ...own, streams: [nothing] }], seededChance("a")).p).toBe(1);
+  const chance = jest.fn(seededChance("a"));
+  expect(closestStream([{ ...own, streams: [nothing] }], chance).p).toBe(1);
+  // One draw for each day but the last, thirty times.
+  expect(chance).toHaveBeenCalledTimes(30 * (percents.length - 1));
 });
 
 test("values change places within their weekday and athlete only", () => {

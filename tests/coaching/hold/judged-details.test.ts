@@ -128,7 +128,8 @@ test("the value that moved most against its uncertainty, on the word's side, is 
   const most = measure(-6, 2);
   const up = measure(5);
   const none = measure(null, null);
-  const all = [first, none, most, up];
+  const unsure = measure(-8, 5);
+  const all = [first, none, most, unsure, up];
   expect(valueThatMoved(all, "slipping")).toBe(most);
   expect(valueThatMoved(all, "rising")).toBe(up);
   expect(valueThatMoved(all, "holding")).toBe(first);

@@ -57,3 +57,12 @@ test("where races leave no day it is said so, though an athlete is out on the Mo
   expect(outUntil("2026-05-11").not).toBe("no-day");
   expect(outUntil("2026-05-17").not).toBe("out");
 });
+
+test("what takes jumps out and what is sore is told with its site, value and day", () => {
+  const soreness = { day: day("2026-05-09"), value: 6 };
+  const availability = [jossModified(monday, { site: "Achilles", pain: 3 })];
+  const { reasons } = line({ soreness, lastWord: "above usual" }, { availability });
+  expect(reasons).toContainEqual({ code: "no-jumps", facts: { site: "Achilles" } });
+  expect(reasons).toContainEqual({ code: "sore", facts: { value: 6, day: soreness.day } });
+  expect(reasons).toContainEqual({ code: "above-usual", facts: {} });
+});
