@@ -7,7 +7,10 @@ const steps = (...cells: unknown[]) => {
   ]);
   return {
     shares: reading.records.map(({ stepShare }) => stepShare),
-    issues: reading.issues.map(({ code, cell, facts }) => [code, cell, facts.high]),
+    issues: reading.issues.map(({ code, cell, facts }) => {
+      expect(facts.heading).toBe("Step up");
+      return [code, cell, facts.high];
+    }),
   };
 };
 

@@ -15,7 +15,6 @@ export type OddDay = {
 
 /** Days this far from all the others are questioned; seasons and their breaks are shorter. */
 const farDays = 100;
-const fewDays = 6;
 const trainingDays = 12;
 
 /**
@@ -25,7 +24,7 @@ const trainingDays = 12;
  */
 export function oddDays(counts: ReadonlyMap<Day, number>): OddDay[] {
   const days = [...counts.keys()].sort((a, b) => a - b);
-  if (days.length < fewDays) return [];
+  if (days.length === 0) return [];
   const bulk = bulkOf(days);
   const odd: OddDay[] = [];
   const weekdays = new Array<number>(7).fill(0);

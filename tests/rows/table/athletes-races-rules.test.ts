@@ -215,6 +215,7 @@ const rule = (name: unknown, value: unknown) => {
 test.each([
   ["velocityLossCap", "20%", 0.2],
   ["velocityLossCap", "20 %", 0.2],
+  ["velocityLossCap", " 20 % ", 0.2],
   ["velocityLossCap", "0,2", 0.2],
   ["racks", "3 racks", 3],
   ["racks", "3racks", 3],
@@ -230,6 +231,7 @@ test.each([
   ["racks", "about", "not-a-number"],
   ["racks", new Date(2026, 4, 1), "not-a-number"],
   ["racks", "3 racks 4", "not-a-number"],
+  ["racks", "3 racks5", "not-a-number"],
   ["racks", " ", "needed-blank"],
   ["racks", -1, "rule-out-of-bounds"],
 ])("the rule %p set to %p is no setting: %s", (name, value, code) => {

@@ -28,6 +28,10 @@ test.each([
   ["top set", null, "work"],
   ["wu", null, "warm-up"],
   ["WU 2", null, "warm-up"],
+  ["wu 12", null, "warm-up"],
+  ["2/ 3", 2, "work"],
+  ["2 of3", 2, "work"],
+  ["2 of  3", 2, "work"],
   ["marker 1", null, "marker"],
   ["last w/u", null, "marker"],
   ["n/a", null, "work"],
@@ -115,10 +119,21 @@ test("a row typed twice: numbered, timed or with three repetitions or more; unkn
     doubled(["Set", "Load", "Note"], [1, 80, "a".repeat(40)], [1, 80, `${"a".repeat(39)}b`]),
   ).toEqual([]);
   expect(doubled(["Set", "Load"], [1, 80], [1, 80, ""])).toEqual(["A3 doubled-row"]);
+  expect(doubled(["Set", "Load"], [1, 80, ""], [1, 80])).toEqual(["A3 doubled-row"]);
+  expect(doubled(["Set", "Load", "ok"], [1, 80, true])).toEqual(["A3 doubled-row"]);
+  expect(doubled(["Set", "Load", "ok"], [1, 80, true], [1, 80, false])).toEqual([]);
   expect(doubled(["Set", "Load", "Speed"], [1, 80, "fast"])).toEqual([
     "F2 not-a-number",
     "A3 doubled-row",
   ]);
+});
+
+test("runs typed twice are told by their time as well as by their distance", () => {
+  const run = ["2026-05-12", "17:30", "Ilka", 40];
+  const { reading } = understandTable("Runs", [["Date", "Time", "Athlete", "Minutes"], run, run], {
+    today,
+  });
+  expect(problems(reading)).toEqual(["A3 doubled-row: "]);
 });
 
 test("real dates of one moment are one day, and another date is another row", () => {

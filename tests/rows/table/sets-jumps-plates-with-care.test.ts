@@ -159,12 +159,14 @@ test("plates: what is wrong drops its row, an unread number owned does not", () 
     [15, 3, 501],
     [20, 3, 500],
     [25, "4?", 0],
+    ["5?", 2, 0],
   );
   expect(reading.issues.map(({ cell, code, dropsRow }) => [cell, code, dropsRow])).toEqual([
     ["A2", "needed-blank", true],
     ["B3", "needed-blank", true],
     ["C4", "implausible", false],
     ["B6", "unsure", true],
+    ["A7", "unsure", true],
   ]);
   expect(reading.records.map(({ massKg, owned }) => [massKg, owned])).toEqual([
     [15, null],
@@ -188,6 +190,7 @@ test("a spell that ends before it starts is told with both days; a private mark 
     ["C2", "ends-before-start", { from: "2026-05-12", until: "2026-05-11" }],
     ["E3", "implausible", { low: 0, high: 10 }],
   ]);
+  expect(spell.issues.map(({ dropsRow }) => dropsRow)).toEqual([true, false]);
   expect(spell.records).toHaveLength(1);
   const diary = read(
     "Diary",
