@@ -79,6 +79,11 @@ test.each([
   ["an empty bar of no mass", [liftingSet({ day: end, loadKg: 0 })], "squat", "no-load-on-bar"],
 ])("%s is refused", (_, rows, exercise, code) => {
   expect(lineOf(rows, exercise)).toMatchObject({ ok: false, refusal: { code } });
+  const { refusal } = lineOf(rows, exercise) as { refusal: { facts: object } };
+  // Who has no rows at all is told by name, the others by the lift asked for.
+  expect(refusal.facts).toMatchObject(
+    rows.length === 0 ? { athlete: "Ilka Brandmoor" } : { exercise },
+  );
 });
 
 test("speed that rises with load is refused", () => {

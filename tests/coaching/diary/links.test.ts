@@ -40,6 +40,7 @@ test("a finding's interval is Student's at 95 %, by the step a coach thinks in",
   expect([of(0.04), of(0.041)].map(({ word }) => word)).toEqual(["goes together", "no link seen"]);
   expect(of(null)).toMatchObject({
     word: "always the same",
+    oddIs: "slow",
     difference: null,
     low: null,
     high: null,
@@ -81,6 +82,21 @@ test("weekdays with four days or more lose their own mean, the others one togeth
       expect(places.reduce((sum, at) => sum + values[at]!, 0)).toBeCloseTo(0, 9);
     }
   }
+});
+
+test("a weekday of just four days has its own mean", () => {
+  const day = (at: number) => (at < 8 ? tuesday(at) : tuesday(at) + 2);
+  const { strata } = comparedDays(
+    performance(percents.slice(0, 12), day),
+    item(nights.slice(0, 12), day),
+  );
+  // With two days of another weekday beside them the four stand apart still.
+  const other = (at: number) => (at < 12 ? day(at) : tuesday(at) + 4);
+  const three = comparedDays(performance(percents, other), item(nights, other)).strata;
+  expect([strata, three].map((all) => all.map((places) => places.length))).toEqual([
+    [8, 4],
+    [8, 4, 2],
+  ]);
 });
 
 test("days without the item are not compared, nor days with too few around them", () => {

@@ -95,3 +95,9 @@ test("the latest rows are held against the baseline as it counts, one wild readi
   const { high } = stepEvidence(season, 10);
   expect(high.recent).toBeCloseTo(4 / error - counted, 9);
 });
+
+test("of three readings since the baseline all are the latest, and none of the baseline", () => {
+  const season = watchedSeason([{ values: [1, -1, 1, -1, 1, -1, 4, 4, 4], squadError: 3 }], 6, 30);
+  const { high } = stepEvidence(season, 8);
+  expect(high.recent).toBeCloseTo(4 / season.measures[0]!.errors[8]!, 9);
+});
