@@ -60,6 +60,13 @@ test("a tab of one athlete is known by two further headings or more", () => {
   expect(of("Ilka Brandmoor", "Sleep", "Mood", "Stress")).toEqual(["Diary"]);
   expect(of("Ilka Brandmoor", "Sleep")).toEqual([]);
   expect(of("Ilka Brandmoor", "Minutes", "Km", "Exertion")).toEqual(["Runs"]);
+  // A day is needed even of one athlete.
+  expect(
+    tables("Ilka Brandmoor", [
+      ["Athlete", "Exercise", "Load", "Reps", "RIR"],
+      ["Ilka", "squat", 80, 5, 2],
+    ]),
+  ).toEqual([]);
 });
 
 test("sets with jumps among them are both; a grid of numbers is one table", () => {
@@ -173,6 +180,9 @@ test("a formula's day is one cell; a range of several is none", () => {
   expect(found([["2026-06-16"], ["2026-06-16"]])).toBe("as-of-not-a-day");
   expect(found(["2026-06-16"])).toBe(today);
   expect(found("31/31/2026")).toBe("as-of-not-a-day");
+  const ancient = new Date(2026, 0, 1);
+  ancient.setFullYear(50);
+  expect(found(ancient)).toBe("as-of-not-a-day");
 });
 
 test("a formula's athletes: boxes are blank, numbers are names, long ones are cut, a heading alone is nobody", () => {
@@ -188,6 +198,13 @@ test("a formula's athletes: boxes are blank, numbers are names, long ones are cu
   expect(names([["Name"], ["Ilka"]])).toEqual(["Ilka"]);
   expect(names([["Event"], ["Ilka"]])).toEqual(["Event", "Ilka"]);
   expect(names(["Ilka", "Kofi"])).toEqual(["Ilka", "Kofi"]);
+  expect(
+    names([
+      ["Ilka", "a"],
+      ["Kofi", "b"],
+    ]),
+  ).toEqual(["Ilka", "Kofi"]);
+  expect(readAthletesArgument([["Athlete"], ["Ilka"]]).table).toBeNull();
   const late = (rows: number) => [
     ...Array.from({ length: rows }, () => ["x", ""]),
     ["Athlete", "Event"],
