@@ -141,3 +141,17 @@ test("tests are one under any spelling, and two tests are two", () => {
   const own = squadIndex({ jumps }, 20).of("Ilka Brandmoor")!;
   expect([...own.jumps.values()].map((rows) => rows.map(({ day }) => day))).toEqual([[8, 9], [8]]);
 });
+
+test("rows of two athletes and two lifts one after the other go each to its own", () => {
+  const sets = ["Ilka", "Tomas", "Ilka", "Ilka"].map((athlete, at) =>
+    liftingSet({ row: at + 2, day: 10, athlete, exercise: at === 3 ? "hip thrust" : "back squat" }),
+  );
+  const index = squadIndex({ sets }, 10);
+  const rows = (athlete: string) =>
+    [...index.of(athlete)!.lifts].map(([lift, own]) => [lift, own.map(({ set: { row } }) => row)]);
+  expect(rows("Ilka")).toEqual([
+    ["back squat", [2, 4]],
+    ["hip thrust", [5]],
+  ]);
+  expect(rows("Tomas")).toEqual([["back squat", [3]]]);
+});
