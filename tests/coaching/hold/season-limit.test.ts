@@ -1,3 +1,4 @@
+import { evidenceLimit } from "../../../src/coaching/hold/evidence-limit";
 import { usualHoldSettings } from "../../../src/coaching/hold/hold-settings";
 import { seasonLimit } from "../../../src/coaching/hold/season-limit";
 import { visibleFall } from "../../../src/coaching/hold/visible-fall";
@@ -31,4 +32,9 @@ test("a session without any followed value neither shows a fall sooner nor later
     visibleFall(watchedSeason([{ values, squadError: 4 }], 6, 20));
   const read = [3, -3, 3, -3, 3, -3, 3, -3];
   expect(of(...read, Number.NaN, Number.NaN)).toBeCloseTo(of(...read)!, 12);
+});
+
+test("the limit before the usual settings' own: (1.95 − 3.5/n)·(0.1/rate)^0.6", () => {
+  expect(evidenceLimit(0.1, 10)).toBeCloseTo(1.6, 12);
+  expect(evidenceLimit(0.05, 10)).toBeCloseTo(1.6 * 2 ** 0.6, 12);
 });

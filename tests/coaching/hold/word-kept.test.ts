@@ -33,6 +33,14 @@ test("a change is named at the limit, not before", () => {
   expect([rises(4, 9.9), rises(4, 10)]).toEqual(["holding", "rising"]);
 });
 
+test("with evidence both ways the stronger is named, a fall where they are alike", () => {
+  expect([word([[12, 13]]), word([[13, 12]]), word([[12, 12]])].map((told) => told.word)).toEqual([
+    "rising",
+    "slipping",
+    "slipping",
+  ]);
+});
+
 test("once named it is kept down to 0.7 of the limit, and not a step further", () => {
   expect([falls(12, 8), falls(12, 7), falls(12, 6.9)]).toEqual(["slipping", "slipping", "holding"]);
   expect([rises(12, 8), rises(12, 7), rises(12, 6.9)]).toEqual(["rising", "rising", "holding"]);
