@@ -164,6 +164,11 @@ test.each([
   expect(found.first).toBe(first);
 });
 
+test("weeks under a title of speeds are no repetitions", () => {
+  const top = ["Date", "Athlete", "Exercise", "Load", "Speed", "", ""];
+  expect(find([top, ["", "", "", "", "week 1", "week 2", "week 3"]])!.first).toBe(1);
+});
+
 test("an athlete whose event is a mile is an athlete", () => {
   expect(
     find(

@@ -130,6 +130,19 @@ test("a height out of bounds in a column of its own is told with that column's h
   ]);
 });
 
+test("a footnote below a block is no title of the next", () => {
+  const { reading } = read("Sets", [
+    ["Back squat 2026"],
+    ["", "5/5", "28/5"],
+    ["Ilka", "85x5*", "85x5"],
+    ["* front squat"],
+    ["", "2/6", "13/6"],
+    ["Ilka", "87.5x5", ""],
+  ]);
+  expect(reading.records.every(({ exercise }) => exercise === "back squat")).toBe(true);
+  expect(problems(reading)).toContain("A5 exercise-missing: ");
+});
+
 test("one block that speaks of runs is enough for its tab", () => {
   const { layout, reading } = read("Runs", [
     ["Spring", "", "", ""],
