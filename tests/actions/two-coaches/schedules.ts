@@ -22,8 +22,14 @@ export async function weekFound(): Promise<WorkbookData> {
   return left;
 }
 
-export const started = (host: ServicesHost, { request, message }: Action, lock?: Lock) =>
-  new ScriptRun(host, request, message(heldBy(host, [])), lock);
+/** An action's run; what its message needs of the workbook is looked up apart from the calls of any run. */
+export function started(host: ServicesHost, { request, message }: Action, lock?: Lock): ScriptRun {
+  const { watch } = host.calls;
+  host.calls.watch = {};
+  const asked = message(heldBy(host, []));
+  host.calls.watch = watch;
+  return new ScriptRun(host, request, asked, lock);
+}
 /** All that stands and is remembered. */
 export const stands = (host: ServicesHost): string => JSON.stringify(endOf(host));
 
