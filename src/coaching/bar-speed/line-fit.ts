@@ -1,4 +1,5 @@
 import type { Day } from "../calendar/day";
+import { fromDay } from "../series/span-of-days";
 import type { LineSettings } from "./line-settings";
 
 /** One set as the line reads it. */
@@ -101,9 +102,7 @@ export function recentRows(
   leastShare: number,
   settings: LineSettings,
 ): readonly LineRow[] {
-  const oldest = now + settings.halfLifeDays * Math.log2(leastShare);
-  const first = rows.findIndex(({ day }) => day >= oldest);
-  return first < 0 ? [] : first === 0 ? rows : rows.slice(first);
+  return fromDay(rows, now + settings.halfLifeDays * Math.log2(leastShare));
 }
 
 /** Share of its weight that a row keeps after so many days. */

@@ -1,7 +1,7 @@
 import { type Outcome, refuse } from "../../outcome";
 import { exerciseKey } from "../record/exercise-key";
 import type { LoadedSet, Setting, SpeedSet } from "../series/speed-set";
-import type { AthleteRows, SquadIndex } from "../series/squad-index";
+import type { SquadIndex } from "../series/squad-index";
 import type { LineRow } from "./line-fit";
 import type { LineSettings } from "./line-settings";
 import { usualLineSettings } from "./line-settings";
@@ -30,7 +30,7 @@ export function squadLines({
   const lift = exerciseKey(exercise);
   const rowsOf = new Map<string, readonly LineRow[]>();
   for (const athlete of index.athletes.values()) {
-    rowsOf.set(athlete.key, latestSetting(athlete, lift));
+    rowsOf.set(athlete.key, latestRows(athlete.lifts.get(lift) ?? []));
   }
   const squad = squadLift(rowsOf.values(), index.asOf, settings);
   return (name) => {
@@ -51,7 +51,7 @@ export function lineRows(sets: readonly SpeedSet[], setting?: Setting): readonly
   return sets.every(reads) ? sets : sets.filter(reads);
 }
 
-function latestSetting(athlete: AthleteRows, lift: string): readonly LoadedSet[] {
-  const sets = athlete.lifts.get(lift) ?? [];
+/** The same of the setting of the latest set. */
+export function latestRows(sets: readonly SpeedSet[]): readonly LoadedSet[] {
   return lineRows(sets, sets[sets.length - 1]?.setting);
 }

@@ -1,6 +1,6 @@
 import type { LineSettings } from "../bar-speed/line-settings";
 import { squadLift } from "../bar-speed/squad-lift";
-import { lineRows } from "../bar-speed/squad-lines";
+import { latestRows } from "../bar-speed/squad-lines";
 import { testDays } from "../jumps/test-day";
 import type { Plate } from "../record/plate";
 import type { SquadIndex } from "../series/squad-index";
@@ -26,10 +26,7 @@ export function squadSpreads(
   const before = index.asOf;
   const lift = once((name: string) =>
     squadLift(
-      athletes.map((athlete) => {
-        const sets = athlete.lifts.get(name) ?? [];
-        return lineRows(sets, sets[sets.length - 1]?.setting);
-      }),
+      athletes.map((athlete) => latestRows(athlete.lifts.get(name) ?? [])),
       index.asOf,
       lineSettings,
     ),

@@ -42,7 +42,7 @@ test.each([
   ["4x15 o / 5x15 done", "jump-unread"],
   ["4x15 o / tired", "4x15 ✓ (/ tired)"],
   ["x", ""],
-  ["XXX-", ""],
+  ["xXx-", ""],
   ["xxxx", "(xxxx)"],
   ["off box", "(off box)"],
   ["n/a", ""],
