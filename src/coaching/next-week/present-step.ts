@@ -2,6 +2,7 @@ import { type Block, isSame, rotation } from "../blocks/block";
 import type { SessionLoad } from "../blocks/way-back";
 import type { Day } from "../calendar/day";
 import { mondayOf, weekdayOfDay } from "../calendar/day";
+import { exerciseKey } from "../record/exercise-key";
 import type { LiftingSet } from "../record/lifting-set";
 import { nameKey } from "../record/name-key";
 import { isAssistance } from "./assistance-load";
@@ -50,7 +51,7 @@ export function presentStep(
   const own = sets.filter((set) => set.day <= asOf && nameKey(set.athlete) === key);
   const exercise = mostDone(own);
   if (exercise === null) return null;
-  const lift = own.filter((set) => nameKey(set.exercise) === exercise);
+  const lift = own.filter((set) => exerciseKey(set.exercise) === exercise);
   const work = lift.filter(({ kind, loadKg }) => kind === "work" && loadKg !== null);
   const days = [...new Set(work.map(({ day }) => day))].sort((a, b) => a - b);
   const lastDay = days[days.length - 1];
@@ -95,7 +96,7 @@ export function presentStep(
 
 function mostDone(sets: readonly LiftingSet[]): string | null {
   const lifts = sets.filter(({ kind, exercise }) => kind === "work" && !isAssistance(exercise));
-  return byUse(lifts.map((set) => nameKey(set.exercise)))[0] ?? null;
+  return byUse(lifts.map((set) => exerciseKey(set.exercise)))[0] ?? null;
 }
 
 /** The load the session was planned at: its first set's, before a slow day took some off. */

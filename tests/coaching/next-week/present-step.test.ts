@@ -71,6 +71,20 @@ test("movement is good when all sets were, poor when one was not, unknown when o
   ]);
 });
 
+test("a lift written in another of its names goes on from where it stood", () => {
+  const sets = [
+    ...week("2026-06-09", { loadKg: 67.5 }, { exercise: "Squat" }),
+    ...week("2026-06-16", { loadKg: 67.5 }, { exercise: "Squat" }),
+    ...week("2026-06-23", { loadKg: 70 }, { exercise: "High-bar back squat" }),
+  ];
+  expect(step(sets)).toMatchObject({
+    exercise: "High-bar back squat",
+    loadKg: 70,
+    lastDay: day("2026-06-23"),
+    sessions: [{ loadKg: 67.5 }, { loadKg: 67.5 }, { loadKg: 70 }],
+  });
+});
+
 test("weeks at a step are counted until load or block differ", () => {
   const sets = [
     ...week("2026-06-02", { loadKg: 67.5 }),
