@@ -42,8 +42,10 @@ export const expectedSpeedFunction: SheetFunction = {
       if (!line.ok) return line;
       const { speed, low, high } = expectedSpeed(line.value, loadKg.value);
       if (!(speed > 0)) return refuse("load-past-line", { loadKg: loadKg.value });
+      // An interval down to a bar that stands still says nothing about today.
+      if (!(low > 0)) return refuse("speed-too-wide", { loadKg: loadKg.value, high });
       const words = withUnused(lineReason(line.value), lift.given.unused.of(athlete));
-      return accept([speed, Math.max(0, low), high, words]);
+      return accept([speed, low, high, words]);
     });
   },
 };

@@ -42,4 +42,6 @@ export const rowRefusals = {
     `Too few rows of ${athlete}: ${countWords(Number(sessions), "session")} with a speed or a jump; about eight are needed before a day can be called unusual.`,
   "load-past-line": ({ loadKg }: Facts) =>
     `${trimmed(Number(loadKg), 2)} kg is past the end of the line: no speed is expected there.`,
+  "speed-too-wide": ({ loadKg, high }: Facts) =>
+    `The rows leave the speed at ${trimmed(Number(loadKg), 2)} kg too wide (0 to ${trimmed(Number(high), 1)} m/s): recent sets near that load would narrow it.`,
 } as const;

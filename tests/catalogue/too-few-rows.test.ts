@@ -37,6 +37,17 @@ test("one set is no session to compare, and one day no estimate of strength", ()
   );
 });
 
+test("a year after the last set no speed is expected: the interval would reach down to no speed at all", () => {
+  const ask = (day: string) =>
+    call("EXPECTED_SPEED", "Wren Castellow", 60, oneSet, "back squat", day);
+  const [[speed, low]] = ask("2026-06-19") as [[number, number]];
+  expect(low).toBeGreaterThan(0);
+  expect(low).toBeLessThan(speed);
+  expect(() => ask("2027-05-19")).toThrow(
+    /^The rows leave the speed at 60 kg too wide \(0 to [\d.]+ m\/s\): recent sets near that load would narrow it\.$/,
+  );
+});
+
 test("loads that do not tell the slope from the wobble leave the strength too wide", () => {
   // Two days at 60 and 70 kg fix the line's slope by two points alone.
   const days = [wren(1, 60, 0.7, "2026-05-12"), wren(1, 70, 0.69), wren(2, 60, 0.66)];
