@@ -11,7 +11,7 @@ const sentences: Readonly<Record<NextBlockReason, string>> = {
   "step-up": "moved well, volume done, speed held: one step on",
   "step-too-coarse": "one step on at the same load: one plate step would be more than 10 %",
   "reserve-short": "load kept down so that two repetitions stay in reserve",
-  reset: "the rotation begins again, lighter, with room for its later steps",
+  reset: "the rotation begins again with room for its later steps",
 };
 
 /** Why the next block is what it is. */
