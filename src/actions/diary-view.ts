@@ -28,7 +28,7 @@ export function diaryView(workbook: Workbook, today: Day, athlete: string): Diar
   return diaryViewOf(stateOfSquad(workbook, today), athlete);
 }
 
-export function diaryViewOf(state: StateOfSquad, athlete: string): DiaryView {
+function diaryViewOf(state: StateOfSquad, athlete: string): DiaryView {
   const own = diaryOf(state, athlete);
   const { rows } = state.read;
   const about = rows.athletes.find((one) => nameKey(one.athlete) === nameKey(athlete));

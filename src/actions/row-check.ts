@@ -12,7 +12,7 @@ export function rowCheck(workbook: Workbook, today: Day): RowCheckView {
   return rowCheckOf(readWorkbook(workbook, today));
 }
 
-export function rowCheckOf(read: ReadWorkbook): RowCheckView {
+function rowCheckOf(read: ReadWorkbook): RowCheckView {
   const problems: RowProblem[] = read.issues.map(({ tab, issue }) => {
     const words = sayRowIssue(issue);
     return {

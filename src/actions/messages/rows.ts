@@ -1,0 +1,32 @@
+import type { ReadWithout } from "../messages";
+
+export type RowProblem = {
+  readonly tab: string;
+  readonly tabId: number;
+  readonly cell: string;
+  readonly found: string;
+  readonly why: string;
+  readonly toDo: string;
+  /** Code of the kind; its words are in `words/row-kinds.ts`. */
+  readonly kind: string;
+  /** Proposed value, only ever written on a click. */
+  readonly mend: string | null;
+};
+
+/** A name that the Athletes table does not have, at the first cell that carries it. */
+export type NameQuestion = {
+  readonly name: string;
+  readonly tab: string;
+  readonly tabId: number;
+  readonly cell: string;
+  readonly rows: number;
+  /** Athletes it may be, likeliest first; none once each was said to be somebody else. */
+  readonly near: readonly string[];
+  readonly toDo: string;
+};
+
+export type RowCheckView = ReadWithout & {
+  readonly summary: string;
+  readonly problems: readonly RowProblem[];
+  readonly names: readonly NameQuestion[];
+};

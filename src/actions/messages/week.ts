@@ -1,0 +1,82 @@
+import type { Dress, ReadWithout } from "../messages";
+
+/** One session proposed for one athlete, as its fields stand. */
+export type WeekSession = {
+  readonly day: string;
+  readonly dayWords: string;
+  readonly block: string;
+  readonly sets: number;
+  readonly reps: number;
+  readonly loadKg: number;
+  readonly plates: readonly number[];
+  readonly platesWords: string;
+  readonly barKg: number;
+  readonly markerKg: number | null;
+  /** m/s; the set ends when two repetitions fall under it. */
+  readonly speedFloor: number | null;
+  readonly stack: string;
+  readonly contacts: number;
+  /** "0.81 or faster: 85 kg, as planned" and so on, for the day. */
+  readonly bands: readonly {
+    readonly speed: string;
+    readonly lift: string;
+    readonly change: string;
+  }[];
+  readonly ifWritten: readonly string[];
+  /** What is done in place of the main lift, with its load: "leg press, by feel"; "" for the lift. */
+  readonly instead: string;
+};
+
+export type WeekLine = {
+  readonly athlete: string;
+  readonly group: string;
+  readonly event: string;
+  /** Read this one before writing. */
+  readonly odd: boolean;
+  readonly word: string;
+  readonly dress: Dress;
+  /** One short reason for the list. */
+  readonly brief: string;
+  readonly why: readonly string[];
+  readonly sessions: readonly WeekSession[];
+  readonly leftOut: boolean;
+  /** The coach has said that there is no rack for this line. */
+  readonly noRack: boolean;
+  /** The best gym days, the second best, and each refused day with its rule. */
+  readonly daysSaid: readonly string[];
+  /** Four weeks from this one if all goes well, named by their Mondays: "29 Jun", "2×5", 80. */
+  readonly ahead: readonly {
+    readonly week: string;
+    readonly block: string;
+    readonly loadKg: number;
+  }[];
+  readonly blocks: readonly string[];
+  readonly days: readonly { readonly day: string; readonly label: string; readonly why: string }[];
+};
+
+export type WeekView = ReadWithout & {
+  readonly monday: string;
+  readonly mondays: readonly { readonly monday: string; readonly label: string }[];
+  readonly notes: readonly string[];
+  readonly lines: readonly WeekLine[];
+  readonly rowsToWrite: number;
+  /** What writing would do to rows of this week that already stand in the tab; "" for a first writing. */
+  readonly already: string;
+  /** Smallest change of load this gym's plates make, kg. */
+  readonly stepKg: number;
+  readonly canTakeBack: boolean;
+  readonly cautions: readonly string[];
+};
+
+/** A coach's change to a proposal. */
+export type WeekChange = {
+  readonly athlete: string;
+  readonly leaveOut?: boolean;
+  readonly block?: string;
+  readonly loadKg?: number;
+  readonly sets?: number;
+  readonly day?: string;
+  readonly contacts?: number;
+  readonly stack?: string;
+  readonly noRack?: boolean;
+};
