@@ -1,5 +1,5 @@
 import type { Cells } from "./cells";
-import type { Column } from "./header/column-map";
+import type { Column } from "./header/column";
 import type { IssueLog } from "./issue-log";
 import type { TableName } from "./table-name";
 

@@ -77,8 +77,6 @@ export function lineReasonWords({ code, facts }: LineReason): string {
   return say(facts);
 }
 
-export const lineReasonCodes: readonly string[] = Object.keys(reasons);
-
 /** "20 + 10 + 2.5 a side"; an empty bar says so. */
 export function platesWords(plates: readonly number[]): string {
   return plates.length === 0 ? platesCellWords(plates) : `${platesCellWords(plates)} a side`;
@@ -145,14 +143,6 @@ export function sessionWhyWords(
 /** What stands in the answer's cell when another exercise takes the main lift's place. */
 export function insteadCellWords({ exercise, loadKg }: SessionItem): string {
   return `${exercise}, ${loadKg === null ? "by feel, 2–3 in reserve" : `last ${kg(loadKg)} kg`}`;
-}
-
-/** "3×5 at 85 kg", "3×5 leg press" */
-export function sessionWords(session: ProposedLine["sessions"][number]): string {
-  const block = blockText({ sets: session.sets, reps: session.reps });
-  return session.instead
-    ? `${block} ${session.instead.exercise}`
-    : `${block} at ${kg(session.loadKg)} kg`;
 }
 
 /** What follows if the session is written as it stands. */

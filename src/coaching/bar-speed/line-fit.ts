@@ -106,6 +106,6 @@ export function recentRows(
 }
 
 /** Share of its weight that a row keeps after so many days. */
-export function recencyWeight(ageDays: number, settings: LineSettings): number {
+function recencyWeight(ageDays: number, settings: LineSettings): number {
   return 2 ** (-ageDays / settings.halfLifeDays);
 }

@@ -93,7 +93,7 @@ function choiceOf(
   };
 }
 
-export function isKeyRun({ kind }: Run): boolean {
+function isKeyRun({ kind }: Run): boolean {
   return kind === "interval" || kind === "race pace";
 }
 

@@ -39,7 +39,7 @@ export function daysSinceMarathon(
 }
 
 /** Hours before a race without heavy or high-contact work, by how much it matters. */
-export function hoursBefore({ matters }: Race, rules: SquadRules): number {
+function hoursBefore({ matters }: Race, rules: SquadRules): number {
   return matters === "A" ? rules.hoursBeforeA : rules.hoursBeforeOthers;
 }
 

@@ -1,5 +1,5 @@
 /** International inch, cm, exact. */
-export const inchCm = 2.54;
+const inchCm = 2.54;
 
 export const cmFromInches = (inches: number): number => inches * inchCm;
 export const inchesFromCm = (cm: number): number => cm / inchCm;

@@ -1,5 +1,5 @@
 /** International avoirdupois pound, kg, exact (international yard and pound agreement 1959). */
-export const poundKg = 0.45359237;
+const poundKg = 0.45359237;
 
 export const kgFromPounds = (pounds: number): number => pounds * poundKg;
 export const poundsFromKg = (kg: number): number => kg / poundKg;

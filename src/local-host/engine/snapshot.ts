@@ -126,7 +126,7 @@ function rowsByHand({ rowHeights = {} }: TabData): RowSizes {
 }
 
 /** A value as the grid's cell: type written down, so that text which looks like a number stays text. */
-export function gridCell({ value, formula }: Pick<CellData, "value" | "formula">): ICellData {
+function gridCell({ value, formula }: Pick<CellData, "value" | "formula">): ICellData {
   const cell: ICellData =
     typeof value === "boolean"
       ? { v: value ? 1 : 0, t: CellValueType.BOOLEAN }

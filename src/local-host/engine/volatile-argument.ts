@@ -7,7 +7,7 @@ const volatile = new Set(["NOW", "TODAY", "RAND", "RANDBETWEEN", "RANDARRAY"]);
  * The function that changes by itself and stands inside a custom function's brackets, or null.
  * Quoted text and quoted tab names are passed over.
  */
-export function volatileArgument(formula: string, custom: ReadonlySet<string>): string | null {
+function volatileArgument(formula: string, custom: ReadonlySet<string>): string | null {
   const inside: string[] = [];
   const parts = /"(?:[^"]|"")*"|'(?:[^']|'')*'|([A-Za-z_][\w.]*)?\s*\(|\)/g;
   for (const [part, word = ""] of formula.matchAll(parts)) {

@@ -3,7 +3,7 @@ import type { FileNote } from "./file-note";
 type Facts = FileNote["facts"];
 
 /** One sentence for every refusal and note about files, by code. */
-export const fileSentences = {
+const fileSentences = {
   "not-there": ({ path }: Facts) => `There is no file or folder ${path}. Check the name.`,
   "not-a-workbook": ({ path }: Facts) =>
     `${path} is neither an .xlsx file nor a folder of CSV files. Give one of these.`,

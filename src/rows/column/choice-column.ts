@@ -1,4 +1,4 @@
-import type { Column } from "../header/column-map";
+import type { Column } from "../header/column";
 import { plainWords } from "../header/header-words";
 import type { CellReader, TableView } from "../table-view";
 import { isBlank } from "../value/blank";

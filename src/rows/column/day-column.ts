@@ -1,5 +1,5 @@
 import { type Day, isoFromDay } from "../../coaching/calendar/day";
-import type { Column } from "../header/column-map";
+import type { Column } from "../header/column";
 import type { CellReader, TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { type DayText, dayFromText, settleDay } from "../value/day-text";

@@ -1,5 +1,5 @@
 import { weekdayOfDay } from "../../coaching/calendar/day";
-import type { Column } from "../header/column-map";
+import type { Column } from "../header/column";
 import type { TableView } from "../table-view";
 import { type DateOrder, type DayText, dayFromText, settleDay } from "../value/day-text";
 import { isDate } from "../value/is-date";

@@ -1,4 +1,4 @@
-import type { Column } from "../header/column-map";
+import type { Column } from "../header/column";
 import type { CellReader, TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { isDitto } from "../value/ditto";

@@ -1,4 +1,4 @@
-import type { Column } from "../header/column-map";
+import type { Column } from "../header/column";
 import type { TableView } from "../table-view";
 import { inBase, type Unit } from "../value/units";
 import { numberCell } from "./number-cell";

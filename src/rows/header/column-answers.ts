@@ -1,6 +1,6 @@
 import type { DateOrder } from "../value/day-text";
 import { unitOf } from "../value/units";
-import type { Column } from "./column-map";
+import type { Column } from "./column";
 import type { RecognisedHeader } from "./recognise-header";
 
 /** What the coach said of one column. */

@@ -1,5 +1,5 @@
 import type { Cells } from "../cells";
-import type { Column } from "./column-map";
+import type { Column } from "./column";
 import { bestFit, sampleColumn, valueFit } from "./value-fit";
 
 /** A column whose values speak against its heading. */

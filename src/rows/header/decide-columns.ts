@@ -1,8 +1,8 @@
 import type { Cells } from "../cells";
 import { editDistance } from "../name/edit-distance";
 import type { TableName } from "../table-name";
+import type { Column } from "./column";
 import type { ColumnAnswers } from "./column-answers";
-import type { Column } from "./column-map";
 import { tableColumns } from "./columns";
 import { contradictedColumns } from "./contradicted-columns";
 import { headerWords } from "./header-words";

@@ -3,7 +3,7 @@ import type { TableName } from "../table-name";
 import { isBlank } from "../value/blank";
 import { isDate } from "../value/is-date";
 import { unitOf } from "../value/units";
-import type { Column } from "./column-map";
+import type { Column } from "./column";
 import { neededFields } from "./columns";
 import { type RecognisedHeader, recogniseHeader } from "./recognise-header";
 

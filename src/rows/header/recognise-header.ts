@@ -1,6 +1,6 @@
 import { orderFromWords } from "../layout/shorthand/scheme-order";
 import type { TableName } from "../table-name";
-import type { Column } from "./column-map";
+import type { Column } from "./column";
 import { tableColumns } from "./columns";
 import { headerWords } from "./header-words";
 

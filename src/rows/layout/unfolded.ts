@@ -1,6 +1,6 @@
 import type { Day } from "../../coaching/calendar/day";
 import type { Cells } from "../cells";
-import type { Column } from "../header/column-map";
+import type { Column } from "../header/column";
 import { IssueLog } from "../issue-log";
 import type { Reading, RowIssue } from "../reading";
 import { isBlankLine } from "../table/read-lines";

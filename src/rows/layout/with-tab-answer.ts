@@ -2,7 +2,7 @@ import type { TabAnswers } from "./tab-answers";
 import { type TabMatter, tabChoices } from "./tab-question";
 
 /** Bars in use are between these, kg. */
-export const barBounds = { low: 2, high: 40 } as const;
+const barBounds = { low: 2, high: 40 } as const;
 
 /** Adds one answer, in the words it was chosen or typed in; null when the matter cannot take it. */
 export function withTabAnswer(

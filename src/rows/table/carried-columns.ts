@@ -1,5 +1,5 @@
 import type { Cells } from "../cells";
-import type { Column } from "../header/column-map";
+import type { Column } from "../header/column";
 import { isBlank } from "../value/blank";
 import { isBlankLine } from "./read-lines";
 

@@ -1,4 +1,4 @@
-import type { Column } from "../header/column-map";
+import type { Column } from "../header/column";
 import type { TableView } from "../table-view";
 
 /** Reports a needed cell that is blank, with its row; gives null so that callers can return it. */

@@ -3,7 +3,7 @@ import { choiceColumn, choices } from "../column/choice-column";
 import { dayColumn, newDayAside } from "../column/day-column";
 import { minuteColumn } from "../column/minute-column";
 import { textColumn } from "../column/text-column";
-import type { Column } from "../header/column-map";
+import type { Column } from "../header/column";
 import type { Reading } from "../reading";
 import type { CellReader, TableView } from "../table-view";
 import { isBlank } from "../value/blank";

@@ -1,6 +1,6 @@
 import type { SetKind } from "../../coaching/record/lifting-set";
 import { numberColumn } from "../column/number-column";
-import type { Column } from "../header/column-map";
+import type { Column } from "../header/column";
 import { plainWords } from "../header/header-words";
 import type { TableView } from "../table-view";
 import { setKinds } from "./set-kinds";

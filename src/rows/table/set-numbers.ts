@@ -1,7 +1,7 @@
 import type { AsWritten } from "../column/as-written";
 import type { NumberBounds } from "../column/number-column";
 import { plausible } from "../column/quantity";
-import type { Column } from "../header/column-map";
+import type { Column } from "../header/column";
 import type { TableView } from "../table-view";
 
 /** What the counted numbers of a set can be. Bounds outside which a value is rather a slip; common practice, no source. */

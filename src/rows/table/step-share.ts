@@ -1,5 +1,5 @@
 import { numberCell } from "../column/number-cell";
-import type { Column } from "../header/column-map";
+import type { Column } from "../header/column";
 import type { CellReader, TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { saysNoValue } from "../value/no-value";

@@ -1,5 +1,5 @@
 import type { Cells } from "../cells";
-import type { Column } from "../header/column-map";
+import type { Column } from "../header/column";
 import type { FoundHeader } from "../header/find-header";
 import type { IssueLog } from "../issue-log";
 import { countsSets } from "../layout/counts-sets";

@@ -1,5 +1,5 @@
 import type { Day } from "../../../coaching/calendar/day";
-import type { Column } from "../../header/column-map";
+import type { Column } from "../../header/column";
 import type { DaySettler } from "../day-settler";
 import { liftInWords } from "../lift-in-words";
 import type { TabAnswers } from "../tab-answers";

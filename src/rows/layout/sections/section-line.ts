@@ -1,4 +1,4 @@
-import type { Column } from "../../header/column-map";
+import type { Column } from "../../header/column";
 import { recogniseHeader } from "../../header/recognise-header";
 import { namesSummary } from "../../table/read-lines";
 import { isBlank } from "../../value/blank";

@@ -14,9 +14,3 @@ export type Column = {
   /** Blank cells repeat what stands above, as under merged cells. */
   readonly carried?: boolean;
 };
-
-/** Where each meaning stands; `repColumns` are Rep 1…n in order. */
-export type ColumnMap<Field extends string> = {
-  readonly fields: Readonly<Partial<Record<Field, Column>>>;
-  readonly repColumns: readonly Column[];
-};
