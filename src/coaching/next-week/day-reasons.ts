@@ -1,5 +1,5 @@
 import { weekdayOfDay } from "../calendar/day";
-import type { GymDays } from "../season/gym-days";
+import { type GymDays, leastApart } from "../season/gym-days";
 import type { LineReason } from "./line-reason";
 
 /**
@@ -16,7 +16,7 @@ export function dayReasons(
 ): LineReason[] {
   if (!days || days.best.length >= wanted) return [];
   const refused = days.all.flatMap(({ day, refused: rule }) =>
-    rule?.code === "before-race" && days.best.every((one) => Math.abs(one.day - day) >= 2)
+    rule?.code === "before-race" && days.best.every((one) => Math.abs(one.day - day) >= leastApart)
       ? [{ day, rule }]
       : [],
   );

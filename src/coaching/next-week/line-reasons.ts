@@ -1,4 +1,5 @@
 import type { WhoMay } from "../availability/who-may";
+import type { AthleteState } from "./athlete-state";
 import type { LineReason } from "./line-reason";
 import type { ProposedSession } from "./proposed-line";
 
@@ -34,4 +35,21 @@ export function otherwiseReasons(sessions: readonly ProposedSession[]): LineReas
           },
         ],
   );
+}
+
+/** Sets cut before a race; none when as many stay. */
+export function cutReasons(from: number, to: number): LineReason[] {
+  return to < from ? [{ code: "race-week", facts: { from, to } }] : [];
+}
+
+/** What the athlete's own state asks for, whatever the step: no jumps, soreness, a good day that adds nothing. */
+export function stateReasons(
+  { soreness, lastWord }: Pick<AthleteState, "soreness" | "lastWord">,
+  { noJumps, site }: WhoMay,
+): LineReason[] {
+  return [
+    ...(noJumps ? [{ code: "no-jumps", facts: { site } }] : []),
+    ...(soreness ? [{ code: "sore", facts: { value: soreness.value, day: soreness.day } }] : []),
+    ...(lastWord === "above usual" ? [{ code: "above-usual", facts: {} }] : []),
+  ];
 }

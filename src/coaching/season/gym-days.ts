@@ -31,7 +31,7 @@ export type GymDays = {
 };
 
 /** Days between two sessions of one week, at least. */
-const leastApart = 2;
+export const leastApart = 2;
 const usualRunMinute = 8 * 60;
 
 /**

@@ -63,6 +63,18 @@ export function raceClash(
   return null;
 }
 
+/** Further ahead no race is counted down to. */
+const farthestHours = 21 * 24;
+
+/** Hours from a session to the next race within three weeks, a race without a start time at midnight; null without one. */
+export function hoursToNextRace(day: Day, minute: number, races: readonly Race[]): number | null {
+  const at = day * 24 + minute / 60;
+  const ahead = races
+    .map((race) => race.day * 24 + (race.startMinute ?? 0) / 60 - at)
+    .filter((hours) => hours > 0 && hours <= farthestHours);
+  return ahead.length === 0 ? null : Math.min(...ahead);
+}
+
 export type WeekKind = "ordinary" | "race week" | "week after";
 
 /** What a week is for an athlete: one with an A race, the one after such a week, or neither. */

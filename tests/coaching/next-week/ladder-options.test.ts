@@ -3,6 +3,7 @@ import { blockText } from "../../../src/coaching/blocks/block";
 import { platesASide } from "../../../src/coaching/blocks/plate-loading";
 import { mostReps } from "../../../src/coaching/blocks/repetition-load";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
+import type { LineChange } from "../../../src/coaching/next-week/proposed-line";
 import { type SquadRules, usualRules } from "../../../src/coaching/record/squad-rules";
 import { lineReasonWords } from "../../../src/words/week";
 import { athlete, clubRuns, day, plates, session, squadRows, state } from "./written-squad";
@@ -23,6 +24,7 @@ type Given = {
   readonly guard?: number | null;
   readonly step?: number | null;
   readonly rules?: Partial<SquadRules>;
+  readonly change?: LineChange;
   readonly earlier?: readonly {
     readonly iso: string;
     readonly sets: number;
@@ -39,6 +41,7 @@ const proposed = ({
   step = null,
   rules,
   earlier,
+  change,
 }: Given) =>
   proposeLine({
     athlete: athlete(name, { stepShare: step }),
@@ -63,6 +66,7 @@ const proposed = ({
     }),
     monday,
     asOf: monday - 1,
+    ...(change && { change }),
   });
 const shown = (given: Given) =>
   proposed(given).sessions.map(({ block, loadKg }) => `${blockText(block)} ${loadKg}`);
@@ -110,6 +114,21 @@ test("steps by session: Thursday's is one on from Tuesday's, and says what else 
   ]);
   // Poor movement last time: nothing steps, neither day.
   expect(shown({ ...each, moved: false })).toEqual(["3×5 85", "3×5 85"]);
+});
+
+test("steps by session go by day also where the coach has set the later one", () => {
+  const each = { sets: 3, reps: 5, loadKg: 85, held: 1, guard: 140, rules: { stepBySession: 1 } };
+  const { sessions } = proposed({ ...each, change: { day: monday + 3 } });
+  expect(
+    sessions.map(({ day: on, block, loadKg, otherwise }) => [
+      on - monday,
+      `${blockText(block)} ${loadKg}`,
+      otherwise?.loadKg ?? null,
+    ]),
+  ).toEqual([
+    [3, "3×3 90", 87.5],
+    [1, "5×3 87.5", null],
+  ]);
 });
 
 const given: fc.Arbitrary<Given> = fc.record({

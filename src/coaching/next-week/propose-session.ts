@@ -1,0 +1,133 @@
+import type { WhoMay } from "../availability/who-may";
+import { mostReps } from "../blocks/repetition-load";
+import type { StepSize } from "../blocks/step-up";
+import type { Day } from "../calendar/day";
+import type { Athlete } from "../record/athlete";
+import type { Race } from "../record/race";
+import type { SquadRows } from "../record/squad-rows";
+import type { DayChoice } from "../season/gym-days";
+import { hoursToNextRace } from "../season/race-hours";
+import { assistanceLoad } from "./assistance-load";
+import type { AthleteState } from "./athlete-state";
+import type { BarLoad } from "./bar-load";
+import { dayBands } from "./day-bands";
+import { dropHeight } from "./drop-height";
+import type { Missing } from "./exercise-list";
+import { jumpPlan } from "./jump-plan";
+import type { PresentStep } from "./present-step";
+import type { LineChange, ProposedSession } from "./proposed-line";
+import { sessionPlan } from "./session-plan";
+import type { SessionStep } from "./session-steps";
+
+/** What all sessions of one athlete's week have in common. */
+export type SessionsGiven = {
+  readonly athlete: Athlete | null;
+  readonly name: string;
+  readonly state: AthleteState;
+  readonly rows: SquadRows;
+  readonly races: readonly Race[];
+  readonly asOf: Day;
+  readonly change: LineChange;
+  readonly step: PresentStep;
+  readonly size: StepSize;
+  readonly guardKg: number | null;
+  readonly raceWeek: boolean;
+  readonly mayOn: (day: Day) => WhoMay;
+  /** Sets of a block this week. */
+  readonly setsOf: (block: SessionStep["block"]) => number;
+  /** A load as this gym's plates make it. */
+  readonly bar: (kg: number) => BarLoad;
+};
+
+/** Writes one session of the week: its lift, speeds, jumps and assistance, with what gives way. */
+export function sessionProposer({
+  athlete,
+  name,
+  state,
+  rows,
+  races,
+  asOf,
+  change,
+  step,
+  size,
+  guardKg,
+  raceWeek,
+  mayOn,
+  setsOf,
+  bar,
+}: SessionsGiven): (on: DayChoice, planned: SessionStep) => ProposedSession {
+  const { rules, plates } = rows;
+  const experience = athlete?.experience ?? null;
+  const drop = dropHeight(rows.jumps, name, asOf, experience, plates);
+  const eased = raceWeek || state.soreness !== null || state.lastWord === "well below usual";
+  const listed = plates.length > 0;
+  const noRack = change.noRack === true || rules.racks < 0.5;
+  return ({ day, minute }, { block, loadKg: wantedKg, otherwise }) => {
+    const { loadKg: kg, plates: side } = bar(wantedKg);
+    const { noJumps, limits } = mayOn(day);
+    // Without a table of plates heights are not known: the stack stays the last one cleared.
+    const { stackKg, stackCm, contacts, ...jumps } = jumpPlan({
+      experience,
+      noJumps,
+      eased,
+      state,
+      plates,
+      wished: change,
+    });
+    const missing: readonly Missing[] = [...limits, ...(noRack ? ["rack" as const] : [])];
+    const boxKnown = state.lastStackKg.length > 0;
+    const sets = setsOf(block);
+    const items = sessionPlan({
+      lift: step.exercise,
+      sets,
+      reps: block.reps,
+      loadKg: kg,
+      markerKg: step.markerKg,
+      jumps,
+      noJumps,
+      raceWeek,
+      state,
+      notAvailable: [],
+      missing,
+      noPlates: [
+        ...(listed && drop.stackKg.length === 0 ? ["plate-to-plate drop jump"] : []),
+        ...(listed && boxKnown && stackKg.length === 0 ? ["straight-leg box jump"] : []),
+      ],
+      lastLoad: (exercise) => assistanceLoad(rows.sets, name, exercise, asOf),
+    });
+    const main = items.find((item) => item.kind === "main lift");
+    const instead = main?.insteadOf ? main : null;
+    const markerKg = instead ? null : step.markerKg;
+    const usual = markerKg === null ? null : state.usualSpeed(markerKg);
+    const floorFrom = instead ? null : state.usualSpeed(kg);
+    return {
+      day,
+      minute,
+      block,
+      sets,
+      reps: block.reps,
+      loadKg: kg,
+      barKg: step.barKg,
+      plates: instead ? [] : side,
+      instead,
+      otherwise:
+        instead || otherwise === null
+          ? null
+          : { ...otherwise, loadKg: bar(otherwise.loadKg).loadKg },
+      markerKg,
+      speedFloor: floorFrom === null ? null : floorFrom * (1 - rules.velocityLossCap),
+      stackKg,
+      stackCm,
+      contacts,
+      jumps,
+      // The marker is a lift of the bar: with another exercise in its place there is none.
+      items: instead ? items.filter((item) => item.kind !== "marker") : items,
+      drop,
+      usualMarkerSpeed: usual,
+      lowMarkerSpeed: markerKg === null ? null : (state.lowSpeed?.(markerKg) ?? null),
+      bands: usual === null ? [] : dayBands(kg, usual, size.stepKg, rules.loadDrop),
+      reserve: guardKg === null || instead ? null : mostReps(kg / guardKg) - block.reps,
+      hoursToRace: hoursToNextRace(day, minute, races),
+    };
+  };
+}
