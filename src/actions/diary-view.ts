@@ -9,6 +9,7 @@ import { type UnusualDay, unusualDays } from "../coaching/diary/unusual-day";
 import { type DiaryOfAthlete, itemsOfAthlete, whatDiffered } from "../coaching/diary/what-differed";
 import { sessionStarts } from "../coaching/diary/written-after";
 import { nameKey } from "../coaching/record/name-key";
+import { dayWords } from "../words/days";
 import {
   findingWords,
   nothingStoodOut,
@@ -17,7 +18,6 @@ import {
   unusualValueWords,
 } from "../words/diary";
 import { diaryViewWords, sizeWords, timelineWords } from "../words/diary-view";
-import { dayWords } from "../words/reasons-figures";
 import { diaryAnswerPlace } from "./diary-answer-place";
 import type { DayToAsk, DiaryPicture, DiaryView } from "./messages";
 import { type StateOfSquad, stateOfSquad } from "./state-of-squad";

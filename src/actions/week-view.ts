@@ -9,9 +9,10 @@ import {
 import { nameKey } from "../coaching/record/name-key";
 import { readStack } from "../rows/value/stack";
 import { cautions } from "../words/cautions";
+import { dayWords, weekdayWords } from "../words/days";
 import { dressOf } from "../words/dress";
 import { byHandWords, ifWrittenWords } from "../words/next-week-tab";
-import { countWords, dayWords, sentenceWords } from "../words/reasons-figures";
+import { countWords, sentenceWords } from "../words/reasons-figures";
 import { holdReason, holdWords } from "../words/reasons-hold";
 import {
   bandChangeWords,
@@ -23,7 +24,6 @@ import {
   lineReasonWords,
   platesWords,
   stackWords,
-  weekdayWords,
 } from "../words/week";
 import { gymDaysWords } from "../words/week-days";
 import { weekNoteWords } from "../words/week-view";

@@ -11,7 +11,7 @@ import { gymDays } from "../coaching/series/season-start";
 import { squadIndex } from "../coaching/series/squad-index";
 import { accept } from "../outcome";
 import { readDayArgument } from "../rows/argument/day-argument";
-import { dayWords } from "../words/reasons-figures";
+import { dayWords } from "../words/days";
 import { holdWords, sinceWords, valueWords } from "../words/reasons-hold";
 import { noteWords } from "../words/reasons-notes";
 import { readinessWords } from "../words/reasons-readiness";

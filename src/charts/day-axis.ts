@@ -1,4 +1,4 @@
-const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+import { shortMonth } from "../words/days";
 
 /** "2026-05-12" as days since 1970. */
 export function dayNumber(iso: string): number {
@@ -15,7 +15,7 @@ export function monthStarts(from: number, to: number): { day: number; name: stri
   for (;;) {
     const day = Date.UTC(year, month, 1) / 86_400_000;
     if (day > to) return starts;
-    if (day >= from) starts.push({ day, name: months[month]! });
+    if (day >= from) starts.push({ day, name: shortMonth(month + 1) });
     month++;
     if (month === 12) {
       month = 0;

@@ -1,6 +1,7 @@
 import { type Day, isoFromDay } from "../coaching/calendar/day";
 import type { DiaryTimeline, MarkKind } from "../coaching/diary/diary-timeline";
-import { countWords, dayWords, trimmed } from "./reasons-figures";
+import { dayWords } from "./days";
+import { countWords, trimmed } from "./reasons-figures";
 
 /** Labels of an athlete's diary in the sidebar. */
 export const diaryViewWords = {

@@ -3,7 +3,8 @@ import type { Finding } from "../coaching/diary/finding";
 import { leastDays, leastWith } from "../coaching/diary/finding";
 import type { SymptomDay } from "../coaching/diary/symptom-day";
 import type { StoodOut, UnusualDay } from "../coaching/diary/unusual-day";
-import { countWords, dayWords, percentWords, signedPercentWords, trimmed } from "./reasons-figures";
+import { dayWords } from "./days";
+import { countWords, percentWords, signedPercentWords, trimmed } from "./reasons-figures";
 import { valueWords } from "./reasons-hold";
 
 /** Shown wherever words of pain or illness are. */

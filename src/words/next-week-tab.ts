@@ -1,5 +1,5 @@
 import { dayFromIso } from "../coaching/calendar/day";
-import { dayWords } from "./reasons-figures";
+import { dayWords } from "./days";
 
 /** Headings of the `Next week` tab, in their order; a coach may move them and add columns between. */
 export const nextWeekHeadings = {

@@ -1,31 +1,6 @@
-import { type Day, dateOfDay, weekdayOfDay } from "../coaching/calendar/day";
 import type { DayBand } from "../coaching/next-week/day-bands";
 import type { PrintedNumbers } from "./printed-numbers";
-import { weekdayWords } from "./week";
 
-const weekdays = [
-  "Monday",
-  "Tuesday",
-  "Wednesday",
-  "Thursday",
-  "Friday",
-  "Saturday",
-  "Sunday",
-] as const;
-const months = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-] as const;
 const numbers = [
   "no",
   "one",
@@ -44,17 +19,6 @@ const numbers = [
 
 export const spelled = (count: number): string => numbers[count] ?? String(count);
 export const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** "30 June" */
-export function longDay(day: Day): string {
-  const { month, date } = dateOfDay(day);
-  return `${date} ${months[month - 1]}`;
-}
-
-/** "Tue 30 June 2026" */
-export function datedDay(day: Day): string {
-  return `${weekdays[weekdayOfDay(day)]?.slice(0, 3)} ${longDay(day)} ${dateOfDay(day).year}`;
-}
 
 /** "18:00" */
 export const clock = (minute: number): string =>
@@ -94,8 +58,6 @@ export function listWords(items: readonly string[]): string {
     ? (items[0] ?? "")
     : `${items.slice(0, -1).join(", ")} and ${items[items.length - 1]}`;
 }
-
-export { weekdayWords };
 
 /** What the script writes on the printed pages; labels that only paper and sidebar draw stand apart. */
 export const pageWords = {

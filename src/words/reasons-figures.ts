@@ -1,13 +1,3 @@
-import { type Day, dateOfDay } from "../coaching/calendar/day";
-
-const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
-
-/** "12 May" */
-export function dayWords(day: Day): string {
-  const { month, date } = dateOfDay(day);
-  return `${date} ${months[month - 1]}`;
-}
-
 /** A size as "8 %", one decimal under 2: "1.4 %". */
 export function percentWords(percent: number): string {
   const size = Math.abs(percent);

@@ -1,11 +1,6 @@
 import type { HoldMeasure, MeasureKind, SeasonHold } from "../coaching/hold/season-hold";
-import {
-  countWords,
-  dayWords,
-  percentWords,
-  signedPercentWords,
-  withinSentence,
-} from "./reasons-figures";
+import { dayWords } from "./days";
+import { countWords, percentWords, signedPercentWords, withinSentence } from "./reasons-figures";
 
 /** How a value is called: "back squat speed", "box jump", "contact time". */
 export function valueWords({ kind, of }: { kind: MeasureKind; of: string }): string {

@@ -1,5 +1,6 @@
 import type { JumpTrend } from "../coaching/jumps/jump-trend";
-import { countWords, dayWords, percentWords, signedPercentWords, trimmed } from "./reasons-figures";
+import { dayWords } from "./days";
+import { countWords, percentWords, signedPercentWords, trimmed } from "./reasons-figures";
 
 /** The trend's word; `too few rows` says how many more test days. */
 export function jumpTrendWords({ word, daysNeeded }: JumpTrend): string {

@@ -1,5 +1,6 @@
 import type { HoldNote, MeasureKind } from "../coaching/hold/season-hold";
-import { countWords, dayWords, percentWords, trimmed, withinSentence } from "./reasons-figures";
+import { dayWords } from "./days";
+import { countWords, percentWords, trimmed, withinSentence } from "./reasons-figures";
 import { valueWords } from "./reasons-hold";
 
 type Facts = HoldNote["facts"];

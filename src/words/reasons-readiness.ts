@@ -1,5 +1,6 @@
 import type { Readiness, ReadinessPart } from "../coaching/readiness/readiness";
-import { countWords, dayWords, percentWords, trimmed, withinSentence } from "./reasons-figures";
+import { dayWords } from "./days";
+import { countWords, percentWords, trimmed, withinSentence } from "./reasons-figures";
 
 function partName({ part, of }: Pick<ReadinessPart, "part" | "of">): string {
   if (part === "speed") return `${withinSentence(of)} speed`;

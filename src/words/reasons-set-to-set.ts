@@ -1,5 +1,6 @@
 import type { SetToSet } from "../coaching/bar-speed/set-to-set";
-import { countWords, dayWords, signedPercentWords } from "./reasons-figures";
+import { dayWords } from "./days";
+import { countWords, signedPercentWords } from "./reasons-figures";
 
 /**
  * "left the usual at set 4: −12 % against the first, usual −3 % (−9 to +2 %)", or that it did not.

@@ -1,5 +1,6 @@
 import type { Refusal } from "../outcome";
-import { countWords, dayWords, trimmed, withinSentence } from "./reasons-figures";
+import { dayWords } from "./days";
+import { countWords, trimmed, withinSentence } from "./reasons-figures";
 
 type Facts = Refusal["facts"];
 const lift = ({ exercise }: Facts) => withinSentence(String(exercise));

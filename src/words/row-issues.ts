@@ -1,4 +1,5 @@
 import type { RowIssue } from "../rows/reading";
+import { weekdays } from "./days";
 
 /** What a coach reads about one issue. */
 export type RowIssueWords = {
@@ -253,7 +254,7 @@ export const rowIssueSentences = {
       : `Type ${fact(issue, "mend")}, if day and month were swapped while typing.`,
   ],
   "weekday-questioned": (issue) => [
-    `The row counts, but nobody else trained on a ${fact(issue, "weekday")}.`,
+    `The row counts, but nobody else trained on a ${weekdays[Number(issue.facts.weekday)]}.`,
     `Type ${fact(issue, "mend")}, if day and month were swapped while typing.`,
   ],
   "plate-twice": (issue) => [

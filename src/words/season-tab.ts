@@ -1,5 +1,5 @@
 import type { PlannedWeek } from "../coaching/season/season-plan";
-import { dayWords } from "./reasons-figures";
+import { dayWords } from "./days";
 
 /** What stands above the weeks of the `Season` tab. */
 export const seasonTabWords = {

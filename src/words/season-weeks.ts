@@ -1,5 +1,5 @@
 import type { AthleteSeason, PlannedWeek } from "../coaching/season/season-plan";
-import { dayWords } from "./reasons-figures";
+import { dayWords } from "./days";
 
 /** One sign a week: A, B or C for a week with a race of that weight, a for the week after an A race. */
 function sign({ kind, races }: PlannedWeek): string {

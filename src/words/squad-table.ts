@@ -1,5 +1,6 @@
 import type { Day } from "../coaching/calendar/day";
-import { countWords, dayWords } from "./reasons-figures";
+import { dayWords } from "./days";
+import { countWords } from "./reasons-figures";
 
 /** What stands under "may do" where availability says nothing sure. */
 export const mayDoWords = {

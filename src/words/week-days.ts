@@ -1,7 +1,7 @@
 import type { DayChoice, GymDays } from "../coaching/season/gym-days";
+import { weekdayWords } from "./days";
 import { listWords } from "./pages";
 import { trimmed } from "./reasons-figures";
-import { weekdayWords } from "./week";
 
 const named = (days: readonly DayChoice[]) => listWords(days.map(({ day }) => weekdayWords(day)));
 

@@ -1,17 +1,10 @@
 import { blockText } from "../coaching/blocks/block";
 import { volumeLoad } from "../coaching/blocks/volume-load";
-import { weekdayOfDay } from "../coaching/calendar/day";
 import type { DayBand } from "../coaching/next-week/day-bands";
 import type { LineReason, ProposedLine } from "../coaching/next-week/propose-line";
 import type { SessionItem } from "../coaching/next-week/session-plan";
-import { dayWords, trimmed } from "./reasons-figures";
-
-const weekdays = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
-
-/** "Tue 30 Jun" */
-export function weekdayWords(day: number): string {
-  return `${weekdays[weekdayOfDay(day)]} ${dayWords(day)}`;
-}
+import { dayWords, weekdayWords } from "./days";
+import { trimmed } from "./reasons-figures";
 
 const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const kg = (value: unknown) => trimmed(Number(value), 2);

@@ -23,7 +23,16 @@ test.each(Object.keys(rowIssueSentences))(
   "%s says why it matters and what to do, in whole sentences",
   (code) => {
     const { found, whyItMatters, whatToDo } = sayRowIssue(
-      issue(code, { heading: "Load", low: 1, high: 2, unit: "kg", speeds: 5, sets: 1, reps: 1 }),
+      issue(code, {
+        heading: "Load",
+        low: 1,
+        high: 2,
+        unit: "kg",
+        speeds: 5,
+        sets: 1,
+        reps: 1,
+        weekday: 0,
+      }),
     );
     expect(found).not.toBe("");
     for (const sentence of [whyItMatters, whatToDo]) {

@@ -1,7 +1,7 @@
 import { racesOf } from "../../coaching/diary/races-of";
 import type { ProposedLine } from "../../coaching/next-week/propose-line";
 import { nameKey } from "../../coaching/record/name-key";
-import { weekdayWords } from "../../words/week";
+import { weekdayWords } from "../../words/days";
 import type { PrintableWeek } from "./printable-week";
 
 /** "Race week: R4, Sat 4 Jul." and the like for one athlete. */

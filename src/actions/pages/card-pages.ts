@@ -3,7 +3,8 @@ import { platesASide, roundDownToPlates } from "../../coaching/blocks/plate-load
 import type { DayBand } from "../../coaching/next-week/day-bands";
 import { nameKey } from "../../coaching/record/name-key";
 import { cautions } from "../../words/cautions";
-import { bandParts, clock, datedDay, pageWords, sentence } from "../../words/pages";
+import { datedDay } from "../../words/days";
+import { bandParts, clock, pageWords, sentence } from "../../words/pages";
 import { loadWords } from "../../words/session";
 import type { CardBand, CardPage } from "../page-messages";
 import { aboutWords } from "./about-words";

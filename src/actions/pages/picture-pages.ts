@@ -1,6 +1,6 @@
 import { blockText } from "../../coaching/blocks/block";
+import { dayWords } from "../../words/days";
 import { pageWords } from "../../words/pages";
-import { dayWords } from "../../words/reasons-figures";
 import { athleteViewOf } from "../athlete-view";
 import type { PicturePage } from "../page-messages";
 import type { PrintableWeek } from "./printable-week";

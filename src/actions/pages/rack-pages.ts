@@ -2,7 +2,8 @@ import { platesASide, roundDownToPlates } from "../../coaching/blocks/plate-load
 import { plateChange } from "../../coaching/next-week/plate-change";
 import type { RackShare } from "../../coaching/next-week/rack-plan";
 import { cautions } from "../../words/cautions";
-import { changeWords, clock, datedDay, listWords, pageWords } from "../../words/pages";
+import { datedDay } from "../../words/days";
+import { changeWords, clock, listWords, pageWords } from "../../words/pages";
 import { trimmed } from "../../words/reasons-figures";
 import type { RackLine, RackPage } from "../page-messages";
 import { gymSessions, type PrintableWeek, type PrintedSession } from "./printable-week";

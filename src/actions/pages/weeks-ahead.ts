@@ -1,8 +1,7 @@
 import type { Race } from "../../coaching/record/race";
 import { seasonPlan } from "../../coaching/season/season-plan";
+import { dayWords, weekdayWords } from "../../words/days";
 import { listWords, spelled } from "../../words/pages";
-import { dayWords } from "../../words/reasons-figures";
-import { weekdayWords } from "../../words/week";
 import type { WeekPaper } from "../page-messages";
 import type { PrintableWeek } from "./printable-week";
 

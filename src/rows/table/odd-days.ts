@@ -63,11 +63,10 @@ function swap(day: Day): Day | null {
   return date > 12 || date === month ? null : dayFromDate(year, date, month);
 }
 
-/** Facts of the issue about an odd day. */
-export function oddDayFacts({ day, swapped }: OddDay): Record<string, string> {
-  const names = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
+/** Facts of the issue about an odd day: its weekday, 0 Monday, and the swapped day where it fits. */
+export function oddDayFacts({ day, swapped }: OddDay): Record<string, string | number> {
   return {
-    weekday: names[weekdayOfDay(day)]!,
+    weekday: weekdayOfDay(day),
     ...(swapped === null ? {} : { mend: isoFromDay(swapped) }),
   };
 }

@@ -254,25 +254,17 @@ test("the only one of its weekday is odd where it would be a usual day when swap
   expect(odd(...tuesdays(6), ...thursdays(6), "2026-04-20")).toEqual([]);
 });
 
-test("an odd day is told with its weekday, and its mend where it has one", () => {
+test("an odd day is told with its weekday, 0 Monday, and its mend where it has one", () => {
   const facts = (swapped: number | null) =>
     oddDayFacts({ day: day("2026-12-05"), oddBy: "distance", swapped });
-  expect(facts(null)).toEqual({ weekday: "Saturday" });
-  expect(facts(day("2026-05-12"))).toEqual({ weekday: "Saturday", mend: "2026-05-12" });
+  expect(facts(null)).toEqual({ weekday: 5 });
+  expect(facts(day("2026-05-12"))).toEqual({ weekday: 5, mend: "2026-05-12" });
   const week = Array.from(
     { length: 7 },
     (_, at) =>
       oddDayFacts({ day: day("2026-05-04") + at, oddBy: "weekday", swapped: null }).weekday,
   );
-  expect(week).toEqual([
-    "Monday",
-    "Tuesday",
-    "Wednesday",
-    "Thursday",
-    "Friday",
-    "Saturday",
-    "Sunday",
-  ]);
+  expect(week).toEqual([0, 1, 2, 3, 4, 5, 6]);
 });
 
 test("an odd day is asked about once, with its rows", () => {
