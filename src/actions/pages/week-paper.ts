@@ -6,7 +6,7 @@ import { gymDays, seasonStart } from "../../coaching/series/season-start";
 import { datedDay, longDay, weekdayWords } from "../../words/days";
 import { dressOf } from "../../words/dress";
 import { pageWords } from "../../words/pages";
-import { percentWords, trimmed } from "../../words/reasons-figures";
+import { percentWords } from "../../words/reasons-figures";
 import { holdWords, movedWords, sinceWords } from "../../words/reasons-hold";
 import { noteWords } from "../../words/reasons-notes";
 import { seasonPicture } from "../athlete-view";
@@ -95,7 +95,7 @@ function afterWord(season: SeasonHold): string {
   }
   return visibleFall === null
     ? `; ${wobble}`
-    : `; a loss of ${trimmed(Math.round(visibleFall), 0)} % would show`;
+    : `; a loss of ${percentWords(visibleFall)} would show`;
 }
 
 function sessionsIn({ state }: PrintableWeek, athlete: string, from: Day): number {

@@ -1,3 +1,4 @@
+import { percentWords, signedPercentWords } from "../../words/reasons-figures";
 import { isDate } from "../spreadsheet-date";
 
 /** A cell's value in JSON: dates as ISO text, everything else as it is. */
@@ -13,12 +14,10 @@ export function shownValue(value: unknown): string {
   return String(Number(value.toPrecision(Math.abs(value) >= 1000 ? 6 : 4))).replace("-", "−");
 }
 
-/** A share on the screen, "−8 %". */
+/** A share on the screen as every sentence says it: "−8 %", "+0.3 %". */
 export function shownShare(value: unknown, signed: boolean): string {
   if (typeof value !== "number") return shownValue(value);
-  const percent = Math.round(100 * value);
-  const sign = percent < 0 ? "−" : signed && percent > 0 ? "+" : "";
-  return `${sign}${Math.abs(percent)} %`;
+  return (signed ? signedPercentWords : percentWords)(100 * value);
 }
 
 /** A cell's text must not move the terminal's cursor or break its table. */

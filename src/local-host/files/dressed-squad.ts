@@ -2,6 +2,12 @@ import { squadHighlights } from "../../words/squad-highlights";
 import type { CellData, TabData } from "../workbook-data";
 import { dressedHeading } from "./dressed-heading";
 
+/**
+ * Shares as percent with one decimal, so that a small change is seen to be one: "−0.3 %", never "−0 %".
+ * What rounds to nothing even so is "0 %", without a sign.
+ */
+const change = '[>=0.0005]+0.0 %;[<=-0.0005]"−"0.0 %;0 %';
+const size = "[>=0.0005]0.0 %;0 %";
 /** Columns of the squad formula: width in pixels, number format. */
 const columns: readonly { readonly width: number; readonly format?: string }[] = [
   { width: 118 },
@@ -9,9 +15,9 @@ const columns: readonly { readonly width: number; readonly format?: string }[] =
   { width: 70 },
   { width: 138 },
   { width: 124 },
-  { width: 68, format: '+0 %;"−"0 %;0 %' },
-  { width: 66, format: "0 %" },
-  { width: 66, format: "0 %" },
+  { width: 68, format: change },
+  { width: 66, format: size },
+  { width: 66, format: size },
   { width: 120 },
   { width: 154 },
   { width: 84 },
