@@ -62,7 +62,10 @@ export type Workbook = {
   readonly highlight: (tabId: number, highlights: readonly Highlight[]) => void;
   /** A drop-down for a range; other values are still allowed, with a mark. */
   readonly offer: (tabId: number, range: string, values: readonly string[]) => void;
-  /** How numbers and days are shown in a range, as a number format: "yyyy-mm-dd". */
+  /**
+   * How numbers and days are shown in a range, as a number format: "yyyy-mm-dd". Days stand to the
+   * left, under their heading, as words do.
+   */
   readonly format: (tabId: number, range: string, pattern: string) => void;
   /** Warns before a range is edited; everybody still may. Once for each range and reason. */
   readonly warn: (tabId: number, range: string, reason: string) => void;

@@ -85,7 +85,8 @@ export function sheetWorkbook(): Workbook {
       sheetOf(tabId).getRange(range).setDataValidation(rule);
     },
     format: (tabId, range, pattern) => {
-      sheetOf(tabId).getRange(range).setNumberFormat(pattern);
+      const cells = sheetOf(tabId).getRange(range).setNumberFormat(pattern);
+      if (pattern.includes("d")) cells.setHorizontalAlignment("left");
     },
     warn: (tabId, range, reason) => {
       const sheet = sheetOf(tabId);

@@ -98,6 +98,22 @@ test("days, numbers and texts are shown as they were to be, down to the end of t
   }
 });
 
+test("days stand to the left under their heading, as words do; numbers are left to the right", () => {
+  const days = toldByTab(told.formats).filter(([, , pattern]) => pattern.includes("d"));
+  expect(days.map(([tab]) => tab)).toEqual(
+    expect.arrayContaining(["Next week", "Jumps", "Season"]),
+  );
+  const left = host
+    .workbook()
+    .tabs.flatMap(({ name, cells }) =>
+      cells.flatMap((row) =>
+        row.flatMap((cell) => (cell?.style?.align === "left" ? [[name, cell.format]] : [])),
+      ),
+    );
+  const meant = new Set(days.map(([tab, , pattern]) => `${tab} ${pattern}`));
+  expect(new Set(left.map((one) => one.join(" ")))).toEqual(meant);
+});
+
 test("the one column a coach types into has its ground, and no other cell has one", () => {
   expect(told.painted).toHaveLength(1);
   const [[tab, range, colour] = ["", "", ""]] = toldByTab(told.painted);
