@@ -14,12 +14,20 @@ const all: Readonly<Record<KeptMatter, Pick<Kept<unknown>, "read" | "forget">>> 
   season: seasonKept,
 };
 
-/** Which of these can no longer be read, each with what that means and what to do. */
+/** Which of these can no longer be read. */
+export function damagedKept<Matter extends KeptMatter>(
+  workbook: Workbook,
+  matters: readonly Matter[],
+): Matter[] {
+  return matters.filter((what) => all[what].read(workbook).damaged);
+}
+
+/** The same, each with what that means and what to do. */
 export function damagedMemories(
   workbook: Workbook,
   matters: readonly KeptMatter[],
 ): DamagedMemory[] {
-  return damagedOf(matters.filter((what) => all[what].read(workbook).damaged));
+  return damagedOf(damagedKept(workbook, matters));
 }
 
 export function damagedOf(matters: readonly KeptMatter[]): DamagedMemory[] {

@@ -2,9 +2,24 @@
  * What the printed pages are made from: plain JSON, every figure already in the coach's unit and
  * decimal mark. Nothing private is among it: no diary text, no medical reason, no strength estimate.
  */
-import type { Dress, LinePicture, SeasonPicture, SeasonSeries, SetsPicture } from "./messages";
+import type {
+  Dress,
+  KeptMatter,
+  LinePicture,
+  SeasonPicture,
+  SeasonSeries,
+  SetsPicture,
+} from "./messages";
 
 export type PageKind = "cards" | "rack plan" | "week page" | "pictures";
+
+/** What a page was made without, which paper says as the sidebar does. */
+export type MadeWithout = {
+  /** What is kept with the workbook and can no longer be read. */
+  readonly damaged: readonly Extract<KeptMatter, "answers" | "week changes">[];
+  /** Rows with a cell not used, of the athletes on the page. */
+  readonly rows: readonly { readonly athlete: string; readonly rows: number }[];
+};
 
 /** One line of the day's decision on a card. */
 export type CardBand = {
@@ -23,6 +38,7 @@ export type CardBand = {
 
 /** One athlete's session on A5. */
 export type CardPage = {
+  readonly without: MadeWithout;
   readonly athlete: string;
   /** "5000 m. Race week: R4, Sat 4 July." */
   readonly about: string;
@@ -79,6 +95,7 @@ export type RackLine = {
 
 /** One gym session's racks on A4. */
 export type RackPage = {
+  readonly without: MadeWithout;
   readonly when: string;
   readonly lead: string;
   /** A rule the room breaks, "" when all fits. */
@@ -129,6 +146,8 @@ export type WeekPageLine = {
 
 /** The page a week for the head coach on A4. */
 export type WeekPaper = {
+  /** Its rows stand in `howSure`, beside how many there are in all. */
+  readonly without: MadeWithout;
   readonly title: string;
   readonly written: string;
   readonly sentences: readonly string[];
@@ -143,6 +162,7 @@ export type WeekPaper = {
 
 /** The charts of those who moved, some athletes to an A4 page. */
 export type PicturePage = {
+  readonly without: MadeWithout;
   readonly title: string;
   /** "page 1 of 2"; "" for a single one. */
   readonly page: string;

@@ -10,6 +10,7 @@ import { readinessReason, readinessWords } from "../words/reasons-readiness";
 import { squadWords } from "../words/reasons-squad";
 import { damagedOf } from "./forget-damaged";
 import type { SquadLine, SquadView } from "./messages";
+import { rowsNotUsed } from "./rows-not-used";
 import { type StateOfSquad, stateOfSquad } from "./state-of-squad";
 import { unknownNames } from "./unknown-names";
 import type { Workbook } from "./workbook";
@@ -66,7 +67,7 @@ export function squadLine(state: StateOfSquad, athlete: string): SquadLine {
         ? ""
         : `${dayWords(last)}: ${readinessWords(day)}${day.reason ? `, ${readinessReason(day)}` : ""}`,
     todayDress: day === null ? "plain" : dressOf(day.word),
-    rowsNotUsed: index.of(athlete) ? unusedRowsOf(state, athlete) : 0,
+    rowsNotUsed: index.of(athlete) ? rowsNotUsed(read, athlete) : 0,
   };
 }
 
@@ -79,13 +80,4 @@ function lastDayOf({ index }: StateOfSquad, athlete: string): Day | null {
     return last ? [last.day] : [];
   });
   return days.length === 0 ? null : Math.max(...days);
-}
-
-function unusedRowsOf({ read }: StateOfSquad, athlete: string): number {
-  const key = nameKey(athlete);
-  const rows = new Set<string>();
-  for (const { tab, issue, athlete: whose } of read.issues) {
-    if (nameKey(whose) === key) rows.add(`${tab.id}|${issue.row}`);
-  }
-  return rows.size;
 }

@@ -4,6 +4,7 @@ import { Box } from "./box";
 import { Decision } from "./decision";
 import { Footer } from "./footer";
 import { SetRows } from "./set-rows";
+import { Without } from "./without";
 
 /** One athlete's session on A5, in its order; the day's decision is the largest thing on it. */
 export function Card({ card }: { readonly card: CardPage }) {
@@ -91,6 +92,7 @@ export function Card({ card }: { readonly card: CardPage }) {
           <p>{card.rack}</p>
         </div>
       </header>
+      <Without without={card.without} />
       {steps.map((step, at) => (
         <section class="st" key={step.key}>
           <b class="no">{at + 1}</b>

@@ -5,6 +5,7 @@ import { LineChart } from "../charts/line-chart";
 import { SeasonChart } from "../charts/season-chart";
 import { SetsChart } from "../charts/sets-chart";
 import { pageLabels as words } from "../words/page-labels";
+import { Without } from "./without";
 
 /** The pictures behind the head coach's page on A4, two athletes a page, as the sidebar draws them. */
 export function PicturePage({ page }: { readonly page: Page }) {
@@ -14,6 +15,7 @@ export function PicturePage({ page }: { readonly page: Page }) {
         <h1>{page.title}</h1>
         <p class="r">{page.page}</p>
       </header>
+      <Without without={page.without} />
       {page.athletes.map(({ athlete, word, dress, words: why, season, loadSpeed, sets, ahead }) => (
         <section key={athlete}>
           <h2>

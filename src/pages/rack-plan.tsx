@@ -3,6 +3,7 @@ import { PlatesRow } from "../charts/plates-row";
 import { pageLabels as words } from "../words/page-labels";
 import { Footer } from "./footer";
 import { PlatesTable, StackTable } from "./room-tables";
+import { Without } from "./without";
 
 /** One gym session's racks on A4: who shares a bar, in which order, with which plates to change. */
 export function RackPlan({ plan }: { readonly plan: RackPage }) {
@@ -14,6 +15,7 @@ export function RackPlan({ plan }: { readonly plan: RackPage }) {
           <b>{plan.when}</b>
         </p>
       </header>
+      <Without without={plan.without} />
       <p class="lead">{plan.lead}</p>
       {plan.warning !== "" && <p class="warning">{plan.warning}</p>}
       {plan.racks.map(({ name, bar, lines, back }) => (

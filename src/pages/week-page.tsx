@@ -1,6 +1,7 @@
 import type { WeekPageLine, WeekPaper } from "../actions/page-messages";
 import { SeasonRow } from "../charts/season-row";
 import { pageLabels as words } from "../words/page-labels";
+import { Without } from "./without";
 
 /** The page a week for the head coach on A4: sentences first, then a line for each athlete. */
 export function WeekPage({ paper }: { readonly paper: WeekPaper }) {
@@ -10,6 +11,7 @@ export function WeekPage({ paper }: { readonly paper: WeekPaper }) {
         <h1>{paper.title}</h1>
         <p class="r">{paper.written}</p>
       </header>
+      <Without without={paper.without} />
       <ol>
         {paper.sentences.map((one) => (
           <li key={one}>{one}</li>

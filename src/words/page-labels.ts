@@ -1,3 +1,5 @@
+import { countWords } from "./reasons-figures";
+
 /** Labels drawn on paper and in the sidebar only: kept out of the script, which every formula loads. */
 export const pageLabels = {
   printCards: "Print cards",
@@ -12,6 +14,17 @@ export const pageLabels = {
   again: "Open the print window again",
   asShown: "As the week stands here, your changes among it.",
   preparing: "Preparing the pages",
+  madeWithout: {
+    answers:
+      "What was said of tabs, columns and names can no longer be read: made without it. Open Set up.",
+    "week changes":
+      "Earlier changes to this week can no longer be read: made without them. Open Next week.",
+  },
+  /** "Not used in full: 2 rows of Tomas Reyerson, 1 of Kofi Anstruther." */
+  rowsNotUsed: (list: readonly { readonly athlete: string; readonly rows: number }[]) =>
+    `Not used in full: ${list
+      .map(({ athlete, rows }, at) => `${at > 0 ? rows : countWords(rows, "row")} of ${athlete}`)
+      .join(", ")}.`,
   warmUpName: "Warm up",
   markerSet: (load: string, reps: number) => `Marker set: ${load} × ${reps}`,
   fullIntent: "full intent",

@@ -9,6 +9,7 @@ import { loadWords } from "../../words/session";
 import type { CardBand, CardPage } from "../page-messages";
 import { aboutWords } from "./about-words";
 import { cardSession } from "./card-session";
+import { madeWithout } from "./made-without";
 import { gymSessions, type PrintableWeek, type PrintedSession } from "./printable-week";
 import { roomPlan } from "./room-plan";
 
@@ -33,6 +34,7 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
   const { jumps, assistance } = cardSession(week, one);
   const codes = line.reasons.map(({ code }) => code);
   return {
+    without: madeWithout(week, [line.athlete]),
     athlete: line.athlete,
     about: [sentence(about?.event ?? ""), aboutWords(week, line)]
       .filter((part) => part !== "")

@@ -4,6 +4,7 @@ import { listWords, sentence, spelled } from "../../words/pages";
 import { countWords } from "../../words/reasons-figures";
 import { valueWords } from "../../words/reasons-hold";
 import { squadWords } from "../../words/reasons-squad";
+import { rowsNotUsed } from "../rows-not-used";
 import type { PrintableWeek } from "./printable-week";
 
 /** The page's numbered sentences: who moved, what next week changes, who is missing. */
@@ -103,13 +104,8 @@ export function howSureWords({ state, lines }: PrintableWeek): string {
   const flags = squadWords(seasons, read.rows.rules.falseFlagRate).split(". ").slice(1).join(". ");
   const unused = read.rowsFilled - read.rowsRead;
   const byAthlete = lines.flatMap(({ line }) => {
-    const key = nameKey(line.athlete);
-    const rows = new Set(
-      read.issues
-        .filter(({ issue }) => nameKey(String(issue.facts.athlete ?? "")) === key)
-        .map(({ tab, issue }) => `${tab.id}|${issue.row}`),
-    );
-    return rows.size === 0 ? [] : [`${line.athlete} ${rows.size}`];
+    const count = rowsNotUsed(read, line.athlete);
+    return count === 0 ? [] : [`${line.athlete} ${count}`];
   });
   const rows =
     unused === 0

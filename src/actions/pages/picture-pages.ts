@@ -3,6 +3,7 @@ import { dayWords } from "../../words/days";
 import { pageWords } from "../../words/pages";
 import { athleteViewOf } from "../athlete-view";
 import type { PicturePage } from "../page-messages";
+import { madeWithout } from "./made-without";
 import type { PrintableWeek } from "./printable-week";
 
 /** Athletes on one A4 page. */
@@ -39,9 +40,16 @@ export function picturePages(week: PrintableWeek): readonly PicturePage[] {
     };
   });
   const count = Math.ceil(athletes.length / perPage);
-  return Array.from({ length: count }, (_, at) => ({
-    title: pageWords.pictures,
-    page: count === 1 ? "" : pageWords.pageOf(at + 1, count),
-    athletes: athletes.slice(at * perPage, (at + 1) * perPage),
-  }));
+  return Array.from({ length: count }, (_, at) => {
+    const shown = athletes.slice(at * perPage, (at + 1) * perPage);
+    return {
+      without: madeWithout(
+        week,
+        shown.map(({ athlete }) => athlete),
+      ),
+      title: pageWords.pictures,
+      page: count === 1 ? "" : pageWords.pageOf(at + 1, count),
+      athletes: shown,
+    };
+  });
 }

@@ -7,9 +7,11 @@ import type { Plate } from "../../coaching/record/plate";
 import { type PrintedNumbers, printedNumbers } from "../../words/printed-numbers";
 import { athleteStates } from "../athlete-states";
 import type { WeekChange } from "../messages";
+import type { MadeWithout } from "../page-messages";
 import type { StateOfSquad } from "../state-of-squad";
 import { proposedWeek } from "../week-view";
 import type { Workbook } from "../workbook";
+import { damagedForPaper } from "./made-without";
 import { numberStyle } from "./number-style";
 
 /** One athlete's session as it goes to paper. */
@@ -25,6 +27,8 @@ export type PrintableWeek = {
   readonly stateOf: (athlete: string) => AthleteState;
   readonly plates: readonly Plate[];
   readonly numbers: PrintedNumbers;
+  /** What could not be read of what is kept. */
+  readonly damaged: MadeWithout["damaged"];
 };
 
 export function printableWeek(
@@ -51,6 +55,7 @@ export function printableWeek(
     sessions,
     plates: rows.plates.length > 0 ? rows.plates : usualPlates,
     numbers: printedNumbers(numberStyle(workbook, week.state.read)),
+    damaged: damagedForPaper(workbook),
     stateOf: (athlete) => {
       const key = nameKey(athlete);
       const state = states.get(key) ?? known(athlete);

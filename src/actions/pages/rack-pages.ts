@@ -6,6 +6,7 @@ import { datedDay } from "../../words/days";
 import { changeWords, clock, listWords, pageWords } from "../../words/pages";
 import { trimmed } from "../../words/reasons-figures";
 import type { RackLine, RackPage } from "../page-messages";
+import { madeWithout } from "./made-without";
 import { gymSessions, type PrintableWeek, type PrintedSession } from "./printable-week";
 import { roomPlan } from "./room-plan";
 import { platesNeeded, stacksOf } from "./room-plates";
@@ -26,6 +27,10 @@ function rackPage(week: PrintableWeek, group: readonly PrintedSession[]): RackPa
   const { day, minute } = group[0]!.session;
   const barred = group.filter(({ line }) => line.who.noJumps).map(({ line }) => line.athlete);
   return {
+    without: madeWithout(
+      week,
+      group.map(({ line }) => line.athlete),
+    ),
     when: `${datedDay(day)}, ${clock(minute)}`,
     lead: pageWords.rackLead(group.length, plan.racks.length, trimmed(Math.ceil(plan.minutes), 0)),
     warning,

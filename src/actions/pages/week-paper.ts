@@ -11,6 +11,7 @@ import { holdWords, movedWords, sinceWords } from "../../words/reasons-hold";
 import { noteWords } from "../../words/reasons-notes";
 import { seasonPicture } from "../athlete-view";
 import type { WeekPageLine, WeekPaper } from "../page-messages";
+import { madeWithout } from "./made-without";
 import { howSureWords, paperSentences } from "./paper-sentences";
 import type { PrintableWeek } from "./printable-week";
 import { weeksAhead } from "./weeks-ahead";
@@ -22,6 +23,7 @@ export function weekPaper(week: PrintableWeek): WeekPaper {
   const lines = week.lines.map((one) => paperLine(week, one));
   const order = { low: 0, high: 1, unsure: 2, plain: 3 } as const;
   return {
+    without: madeWithout(week, []),
     title: pageWords.weekOf(longDay(monday - 7)),
     written: pageWords.written(datedDay(state.asOf)),
     sentences: paperSentences(week),

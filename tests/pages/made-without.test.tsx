@@ -1,0 +1,76 @@
+import render from "preact-render-to-string";
+import type { AthleteView, WeekView } from "../../src/actions/messages";
+import type { PageKind, PrintedPages } from "../../src/actions/page-messages";
+import { rememberLong } from "../../src/actions/remember-long";
+import { type RequestName, serveRequest } from "../../src/actions/requests";
+import { Pages } from "../../src/pages/pages";
+import type { MemoryWorkbook } from "../actions/memory-workbook";
+import { sampleClub } from "./sample-club";
+
+const today = "2026-06-28";
+const week = { monday: "2026-06-29", changes: [] };
+const kinds: readonly PageKind[] = ["cards", "rack plan", "week page", "pictures"];
+const ask = <Answer,>(book: MemoryWorkbook, name: RequestName, more: object) =>
+  serveRequest(book, name, { today, ...more }) as Answer;
+/** Every page of a kind, as its text. */
+const paper = (book: MemoryWorkbook, kind: PageKind): string[] => {
+  const pages = ask<PrintedPages>(book, "printPages", { ...week, kind });
+  return render(<Pages pages={pages} />)
+    .split("<article")
+    .slice(1)
+    .map((html) => html.replace(/<[^>]+>/g, " ").replace(/\s+/g, " "));
+};
+const damaged = (key: string) => {
+  const book = sampleClub();
+  book.alone(() => rememberLong(book, key, "not a list"));
+  return book;
+};
+const tomas = "Tomas Reyerson";
+/** Two late rows of Tomas with a load nobody lifts. */
+const heavy = (rows: unknown[][]) => {
+  const [head = [], ...rest] = rows;
+  const own = rest.filter((row) => row.includes(tomas)).slice(-2);
+  const load = head.findIndex((one) => /load/i.test(String(one)));
+  const spoilt = (row: unknown[]) => row.map((cell, at) => (at === load ? 8200 : cell));
+  return [head, ...rest.map((row) => (own.includes(row) ? spoilt(row) : row))];
+};
+
+test.each(kinds)("on the %s it stands that what was said of tabs and names is damaged", (kind) => {
+  const pages = paper(damaged("answers"), kind);
+  expect(pages.length).toBeGreaterThan(0);
+  for (const text of pages) {
+    expect(text).toContain(
+      "What was said of tabs, columns and names can no longer be read: made without it. Open Set up.",
+    );
+  }
+});
+
+test.each(kinds)("on the %s it stands that earlier changes to the week are damaged", (kind) => {
+  const book = damaged("week changes");
+  expect(ask<WeekView>(book, "weekView", week).damaged).toHaveLength(1);
+  for (const text of paper(book, kind)) {
+    expect(text).toContain("Earlier changes to this week can no longer be read");
+  }
+});
+
+test("a card says how many of that athlete's rows were not used in full, as the sidebar does", () => {
+  const before = ask<AthleteView>(sampleClub(), "athleteView", { athlete: tomas }).line.rowsNotUsed;
+  const book = sampleClub({ Sets: heavy });
+  const { rowsNotUsed } = ask<AthleteView>(book, "athleteView", { athlete: tomas }).line;
+  expect(rowsNotUsed).toBe(before + 2);
+  const line = `Not used in full: ${rowsNotUsed} rows of ${tomas}.`;
+  for (const card of paper(book, "cards")) expect(card.includes(line)).toBe(card.includes(tomas));
+  const listed = new RegExp(`Not used in full: .*${rowsNotUsed} (rows )?of ${tomas}`);
+  expect(paper(book, "rack plan")[0]).toMatch(listed);
+  expect(paper(book, "pictures")[0]).toMatch(listed);
+  expect(paper(book, "week page")[0]).toContain(`${tomas} ${rowsNotUsed}`);
+});
+
+test("nothing is said where every row was used and all that is kept can be read", () => {
+  for (const card of paper(sampleClub(), "cards")) {
+    if (card.includes("Wren Castellow")) {
+      expect(card).not.toMatch(/Not used in full|can no longer be read/);
+    }
+  }
+  expect(paper(sampleClub(), "cards").some((one) => one.includes("Wren Castellow"))).toBe(true);
+});
