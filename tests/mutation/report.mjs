@@ -1,6 +1,9 @@
 import { readFileSync } from "node:fs";
 
-/** Faults that no test can notice: file, what stands there (once) and what the fault makes of it, on one line. */
+/**
+ * Faults that no test can notice: file, what stands there (once, or once within a part of one line) and
+ * what the fault makes of it, on one line.
+ */
 const known = JSON.parse(readFileSync(new URL("known-survivors.json", import.meta.url), "utf8"));
 
 /**
@@ -20,9 +23,13 @@ export function report(results) {
     const { line, column } = location.start;
     const text = oneLine(replacement).slice(0, 110);
     const stood = oneLine(textAt(fileName, location));
+    const lines = linesAt(fileName, location).join("\n");
     const reason = known.find(
-      ({ file, stands, fault }) =>
-        file === fileName && stands === stood && fault === oneLine(replacement),
+      ({ file, stands, fault, within = "" }) =>
+        file === fileName &&
+        stands === stood &&
+        fault === oneLine(replacement) &&
+        lines.includes(within),
     )?.reason;
     const why = reason === undefined ? "" : `\n    cannot be noticed: ${reason}`;
     survivors.push(`${fileName}:${line}:${column} ${mutatorName} ${status} -> ${text}${why}`);
@@ -44,13 +51,18 @@ export function report(results) {
 const oneLine = (text = "") => text.replace(/\s+/g, " ").trim();
 
 /** What stands in a source between two places; lines and columns count from 1. */
-function textAt(fileName, { start, end }) {
-  const lines = readFileSync(fileName, "utf8")
-    .split("\n")
-    .slice(start.line - 1, end.line);
+function textAt(fileName, location) {
+  const { start, end } = location;
+  const lines = linesAt(fileName, location);
   lines[lines.length - 1] = lines.at(-1).slice(0, end.column - 1);
   lines[0] = lines[0].slice(start.column - 1);
   return lines.join("\n");
+}
+
+function linesAt(fileName, { start, end }) {
+  return readFileSync(fileName, "utf8")
+    .split("\n")
+    .slice(start.line - 1, end.line);
 }
 
 function wilson(noticed, all) {

@@ -30,6 +30,8 @@ test("where nothing settles it both days are named, and the coach's answer decid
   expect(settled(["5/6/2026", "5/5/2026"])[1]).toBe("2026-05-05");
   expect(settled(["5/6/2026"], { answered: "month first" })).toEqual(["2026-05-06"]);
   expect(settled(["5/6/2026"], { answered: "day first" })).toEqual(["2026-06-05"]);
+  // A day that can be read one way only is read so, whatever was said of the others.
+  expect(settled(["28/5/2026"], { answered: "month first" })).toEqual(["2026-05-28"]);
 });
 
 test("a day the calendar does not have is none, whichever way round", () => {

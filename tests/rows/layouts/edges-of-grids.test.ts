@@ -1,0 +1,127 @@
+import { isoFromDay } from "../../../src/coaching/calendar/day";
+import { understandTable } from "../../../src/rows/read-table";
+import type { TableName } from "../../../src/rows/table-name";
+import { notes, problems, shortJump, shortSet, today } from "./short";
+
+// What a grid may have at its edges: a column too many, a mark out of place; all invented.
+
+const read = <T extends TableName>(table: T, cells: readonly (readonly unknown[])[], more = {}) =>
+  understandTable<T>(table, cells, { today, ...more });
+
+test("of two columns of names the first counts", () => {
+  const { reading } = read("Sets", [
+    ["Squat 2026", "", "", ""],
+    ["Athlete", "Name", "5/5", "28/5"],
+    ["Ilka", "I.B.", "85x5", ""],
+  ]);
+  expect(reading.records.map(shortSet)).toEqual(["05-05 Ilka 1 85x5"]);
+});
+
+test("names may stand in the second column, also of a single athlete", () => {
+  const { reading } = read("Sets", [
+    ["Squat 2026", "", "", ""],
+    ["", "", "5/5", "28/5"],
+    ["", "Ilka", "85x5", ""],
+  ]);
+  expect(reading.records.map(shortSet)).toEqual(["05-05 Ilka 1 85x5"]);
+});
+
+test("a date beside a title is no test's name", () => {
+  const { reading } = read("Jumps", [
+    ["Box jump 2026", new Date(2026, 4, 30), "", ""],
+    ["", "5/5", "12/5", "28/5"],
+    ["Ilka", 40, 41, ""],
+  ]);
+  expect(reading.records.map(({ test, heightCm }) => [test, heightCm])).toEqual([
+    ["Box jump 2026", 40],
+    ["Box jump 2026", 41],
+  ]);
+});
+
+test("a footnote is no athlete, also with a word beside it, and stands beside the cell's own words", () => {
+  const { reading } = read("Jumps", [
+    ["Box jump 2026", "", ""],
+    ["", "5/5", "28/5"],
+    ["Ilka", "2x15+5* tired", ""],
+    ["* hands on knees", "", "see card"],
+  ]);
+  expect(reading.records.map((jump) => `${shortJump(jump)} ${jump.note}`)).toEqual([
+    "05-05 Ilka 15 15 5 ✗ tired; hands on knees",
+  ]);
+  expect(problems(reading)).toEqual([]);
+});
+
+test("only a session of a day before is copied, also where the later day stands first", () => {
+  const { reading } = read("Sets", [
+    ["Squat, kg x sets x reps", "", ""],
+    ["", "28/5/2026", "26/5/2026"],
+    ["Ilka", "85x2x5", "as Thu"],
+  ]);
+  expect(reading.records.map(shortSet)).toEqual(["05-28 Ilka 1 85x5", "05-28 Ilka 2 85x5"]);
+  expect(problems(reading)).toEqual(["C3 nothing-to-repeat: as Thu"]);
+});
+
+test("notes beside a grid of runs belong to the week", () => {
+  const { reading } = read("Runs", [
+    ["Runs, min", "", "", ""],
+    ["", "5/5/2026", "28/5/2026", "notes"],
+    ["Ilka", 40, "", "windy"],
+  ]);
+  expect(reading.notes?.map(({ day, span }) => [day === null ? "" : isoFromDay(day), span])).toEqual([
+    ["2026-05-25", "week"],
+  ]);
+});
+
+test("a set without a load is told at its own cell", () => {
+  const { reading } = read("Sets", [
+    ["Squat 2026", "", ""],
+    ["", "5/5", "28/5"],
+    ["Ilka", "85x5", "5x5"],
+  ]);
+  expect(problems(reading)).toEqual(["C3 load-blank: 5x5"]);
+  expect(notes(reading)).toEqual([]);
+});
+
+test("one block of answers is enough for its tab to be a diary", () => {
+  const { layout, reading } = read("Diary", [
+    ["Mood", "", ""],
+    ["", "5/5/2026", "28/5/2026"],
+    ["Ilka", 3, 4],
+    ["Mood", "", ""],
+    ["", "2/6/2026", "15/6/2026"],
+    ["Ilka", "", ""],
+  ]);
+  expect(layout).toBe("dates across");
+  expect(reading.records.map(({ mood }) => mood)).toEqual([3, 4]);
+});
+
+test("a test's name keeps no gap where its drop stood", () => {
+  const { reading } = read("Jumps", [
+    ["Drop jump  30 to floor, left", "", ""],
+    ["", "5/5/2026", "28/5/2026"],
+    ["Ilka", 40, ""],
+  ]);
+  expect(reading.records.map(({ test, dropCm }) => [test, dropCm])).toEqual([
+    ["Drop jump, left", 30],
+  ]);
+});
+
+test("contact and flight in columns that name no test are a drop jump's", () => {
+  const { reading } = read("Jumps", [
+    ["Date", "Athlete", "Contact ms", "Flight s"],
+    ["2026-05-12", "Ilka", 182, 0.49],
+  ]);
+  expect(reading.records.map((jump) => `${jump.test} ${shortJump(jump)}`)).toEqual([
+    "drop jump 05-12 Ilka 0.182/0.49",
+  ]);
+});
+
+test("rows of jumps with two dates each are no grid of dates", () => {
+  const { layout, reading } = read("Jumps", [
+    ["Date", "Athlete", "Test", "Next on"],
+    ["2026-05-12", "Ilka", "hop", "2026-06-12"],
+    ["2026-05-12", "Kofi", "hop", "2026-06-12"],
+  ]);
+  expect(layout).toBe("plain rows");
+  expect(problems(reading)).toEqual(["A2 no-figure: ", "A3 no-figure: "]);
+});
