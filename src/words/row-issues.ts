@@ -218,6 +218,10 @@ export const rowIssueSentences = {
     `The sets count without their speeds: ${fact(issue, "speeds")} speeds${speedsSaid(issue)} do not fit ${setsDone(issue)}.`,
     "Correct the speeds, or the sets and repetitions beside them.",
   ],
+  "speeds-twice": () => [
+    "The sets count without their speeds: other speeds stand beside the load and its repetitions.",
+    "Keep the speeds in one of the two places.",
+  ],
   "diary-question-missing": () => [
     "The answers under these dates are not used: nothing says what was asked.",
     "Write the question above the dates, for example “Sleep (h)” or “Soreness”.",

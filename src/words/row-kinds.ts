@@ -44,6 +44,7 @@ export const rowKinds = {
   "speeds-unsettled": "speeds a set or a repetition?",
   "diary-question-missing": "question missing",
   "speeds-too-many": "too many speeds",
+  "speeds-twice": "speeds typed twice",
   "run-figure-unsettled": "minutes or kilometres?",
   "run-unread": "run unreadable",
   "race-without-runner": "race without a runner",

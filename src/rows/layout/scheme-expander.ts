@@ -2,7 +2,6 @@ import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { isDitto } from "../value/ditto";
 import { saysNoValue } from "../value/no-value";
-import { type SpeedList, speedList } from "../value/speed-list";
 import { countedGroups } from "./counted-groups";
 import type { SchemeRow } from "./scheme-row";
 import { asWeekday } from "./shorthand/as-weekday";
@@ -10,11 +9,17 @@ import { emitSets } from "./shorthand/emit-sets";
 import { type SchemePart, type SchemeSense, schemeSense } from "./shorthand/scheme-order";
 import { SessionMemory } from "./shorthand/session-memory";
 import { problemOf, type SetGroup, setCell } from "./shorthand/set-cell";
+import {
+  noSpeeds,
+  ownSpeeds,
+  type SpeedsBeside,
+  speedsIn,
+  tellSpeeds,
+} from "./shorthand/speeds-beside";
 import { figuresFor } from "./shorthand/spread-speeds";
 import type { TabAnswers } from "./tab-answers";
 import type { Unfolded } from "./unfolded";
-
-const silent: SpeedList = { speeds: [], pieces: [], unread: [], unsure: [] };
+import { withWords } from "./with-words";
 
 /** Writes the rows of a log of shorthand out as sets, one row after another. */
 export class SchemeExpander {
@@ -34,7 +39,7 @@ export class SchemeExpander {
     const { fields } = this.view;
     const { row, line } = read;
     const speedAt = fields.speed?.index ?? read.scheme;
-    const listed = fields.speed === undefined ? silent : speedsOf(line[speedAt]);
+    const listed = fields.speed === undefined ? noSpeeds : speedsIn(line[speedAt]);
     const said = setCell(line[read.scheme], this.sense, listed.speeds.length);
     const weekday = said.is === "as-weekday" ? said.weekday : asWeekday(read.shared.exercise?.[0]);
     if (weekday !== null) {
@@ -55,21 +60,19 @@ export class SchemeExpander {
       this.into.report(problemOf(said), row, read.scheme);
       return;
     }
-    const beside = said.is === "sets" && said.speeds.length > 0 ? said : null;
-    this.write(
-      read,
-      groups,
-      beside === null ? listed : { ...silent, speeds: beside.speeds },
-      beside === null ? speedAt : read.scheme,
-      beside?.note ?? (said.is === "sets" ? said.note : ""),
-    );
+    const { into } = this;
+    const beside = { speeds: listed.speeds, column: speedAt };
+    const own = said.is === "sets" ? ownSpeeds(into, row, said.speeds, beside) : null;
+    const speeds = own === null ? beside : { speeds: own, column: read.scheme };
+    this.write(read, groups, speeds, said.is === "sets" ? said.note : "");
+    tellSpeeds(into, row, speedAt, fields.speed?.heading ?? "", listed);
   }
 
   /** Load and scheme of that weekday's session, never its speeds. */
   private copy(
     read: SchemeRow,
     weekday: number,
-    listed: SpeedList,
+    listed: SpeedsBeside,
     speedAt: number,
     inScheme: boolean,
   ): void {
@@ -91,14 +94,15 @@ export class SchemeExpander {
     this.write(
       { ...read, shared: { ...read.shared, exercise: [exercise, column] } },
       found.groups,
-      listed,
-      speedAt,
+      { speeds: listed.speeds, column: speedAt },
       "",
     );
+    const heading = this.view.fields.speed?.heading ?? "";
+    tellSpeeds(this.into, read.row, speedAt, heading, listed);
   }
 
   /** A ride, a swim, a rest: understood, and no lift. A row that lacks what it needs is still reported. */
-  private noLift(read: SchemeRow, words: string, listed: SpeedList): void {
+  private noLift(read: SchemeRow, words: string, listed: SpeedsBeside): void {
     const { row, line, scheme, shared, athlete, day } = read;
     const exercise = shared.exercise?.[0];
     this.into.mark(row, "data");
@@ -132,32 +136,19 @@ export class SchemeExpander {
   private write(
     read: SchemeRow,
     groups: readonly SetGroup[],
-    listed: SpeedList,
-    speedColumn: number,
+    { speeds, column }: { readonly speeds: readonly (number | null)[]; readonly column: number },
     cellNote: string,
   ): void {
     const { row, scheme, shared, athlete, day } = read;
     this.memory.keep(day, { athlete, row, exercise: shared.exercise?.[0] ?? "", groups });
-    const note = read.note ?? (cellNote === "" ? undefined : ([cellNote, scheme] as const));
-    const heading = this.view.fields.speed?.heading ?? "";
-    const worded = speedColumn === scheme ? null : figuresFor(this.view.fields.speed?.words ?? "");
-    const said = worded ?? this.tab.speeds ?? null;
-    const log = this.into.log;
+    const note = withWords(read.note, cellNote, scheme);
+    const worded = column === scheme ? null : figuresFor(this.view.fields.speed?.words ?? "");
     emitSets(
       this.into,
-      { row, schemeColumn: scheme, speedColumn, shared, note },
+      { row, schemeColumn: scheme, speedColumn: column, shared, note },
       groups,
-      listed.speeds,
-      said,
+      speeds,
+      worded ?? this.tab.speeds ?? null,
     );
-    for (const piece of listed.unread)
-      log.addAtSource("not-a-number", row, speedColumn, { piece, heading });
-    for (const piece of listed.unsure)
-      log.addAtSource("unsure", row, speedColumn, { piece, heading });
   }
-}
-
-function speedsOf(cell: unknown): SpeedList {
-  if (typeof cell === "number") return { ...silent, speeds: [cell] };
-  return typeof cell !== "string" || isBlank(cell) || saysNoValue(cell) ? silent : speedList(cell);
 }

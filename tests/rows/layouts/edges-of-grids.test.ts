@@ -67,9 +67,9 @@ test("notes beside a grid of runs belong to the week", () => {
     ["", "5/5/2026", "28/5/2026", "notes"],
     ["Ilka", 40, "", "windy"],
   ]);
-  expect(reading.notes?.map(({ day, span }) => [day === null ? "" : isoFromDay(day), span])).toEqual([
-    ["2026-05-25", "week"],
-  ]);
+  expect(
+    reading.notes?.map(({ day, span }) => [day === null ? "" : isoFromDay(day), span]),
+  ).toEqual([["2026-05-25", "week"]]);
 });
 
 test("a set without a load is told at its own cell", () => {

@@ -405,7 +405,7 @@ test("lifts across: shorthand under each lift, its own order of sets and repetit
       "05-05 Ilka 1 80x3 0.6 | deadlift | calm",
       "05-05 Ilka 2 80x3 | deadlift | ",
       "05-05 Ilka 3 80x3 | deadlift | ",
-      "05-19 Ilka 1 60x2 | squat | slow",
+      "05-19 Ilka 1 60x2 | squat | late; slow",
     ],
   );
   expect(rest(reading)).toEqual([

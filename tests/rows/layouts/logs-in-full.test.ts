@@ -153,11 +153,11 @@ test("no lift: words are a note with the row's own, a speed or a missing name is
   expect(counts(reading)).toEqual([3, 3, 0, 3]);
 });
 
-test("speeds in the cell come before those beside it; a number alone and doubtful pieces", () => {
+test("speeds in the cell, once more beside it or there alone; words of both; doubtful pieces", () => {
   const { reading } = read(
     "Sets",
     log(
-      ["2026-05-12", "Ilka", "squat", "85x1x5 .62 (good)", ".5", ""],
+      ["2026-05-12", "Ilka", "squat", "85x1x5 .62 (good)", ".62", ""],
       ["2026-05-13", "Ilka", "squat", "85x1x5 ok", 0.6, "own"],
       ["2026-05-14", "Ilka", "squat", "85x2x5", ".6 .58?", ""],
       ["2026-05-15", "Ilka", "squat", "85x2x5", ".6 fast", ""],
@@ -166,7 +166,7 @@ test("speeds in the cell come before those beside it; a number alone and doubtfu
   );
   expect(reading.records.map((set) => [shortSet(set), set.note].join(" | "))).toEqual([
     "05-12 Ilka 1 85x5 0.62 | good",
-    "05-13 Ilka 1 85x5 0.6 | own",
+    "05-13 Ilka 1 85x5 0.6 | own; ok",
     "05-14 Ilka 1 85x5 0.6 | ",
     "05-14 Ilka 2 85x5 | ",
     "05-15 Ilka 1 85x5 0.6 | ",

@@ -1,11 +1,16 @@
-import { isBlank } from "../../value/blank";
-import { saysNoValue } from "../../value/no-value";
-import { type SpeedList, speedList } from "../../value/speed-list";
 import { emitSets } from "../shorthand/emit-sets";
 import { orderFromWords, schemeSense } from "../shorthand/scheme-order";
 import { setCell } from "../shorthand/set-cell";
+import {
+  noSpeeds,
+  ownSpeeds,
+  type SpeedsBeside,
+  speedsIn,
+  tellSpeeds,
+} from "../shorthand/speeds-beside";
 import { figuresFor, type SpeedsSaid } from "../shorthand/spread-speeds";
 import type { Placed } from "../unfolded";
+import { withWords } from "../with-words";
 import type { Walk } from "./above";
 
 /** Sets in shorthand in the scheme or load column; false when the row holds none. */
@@ -25,47 +30,58 @@ export function shorthandRow(
     return true;
   }
   if (said.is !== "sets" || said.groups[0]?.reps == null) return false;
-  const { note, scheme: _, ...rest } = shared;
-  const beside = said.speeds.length > 0 ? null : speedsBeside(above, line);
-  const speedColumn = beside?.column ?? column;
+  const { note: noted, scheme: _, ...rest } = shared;
+  const note = withWords(noted, said.note, column);
+  const beside = speedsBeside(above, line);
+  const own = ownSpeeds(into, row, said.speeds, beside);
+  const speedColumn = own === null ? beside.column : column;
   const { shorthandSets } = above;
   const place = { row, schemeColumn: column, speedColumn, shared: rest, note, shorthandSets };
   // Of a doubtful bar the load is not known, however it is written.
   const groups = above.barDoubtful
     ? said.groups.map((group) => ({ ...group, load: null }))
     : said.groups;
-  const speeds = beside?.list.speeds ?? said.speeds;
-  emitSets(into, place, groups, speeds, beside?.said ?? tab.speeds ?? null);
+  const meant = own === null ? beside.said : null;
+  emitSets(into, place, groups, own ?? beside.speeds, meant ?? tab.speeds ?? null);
   above.shorthandSets += groups.reduce((sum, { sets }) => sum + sets, 0);
   const heading = above.columns.speed?.heading ?? "";
-  for (const piece of beside?.list.unread ?? [])
-    into.log.addAtSource("not-a-number", row, speedColumn, { piece, heading });
-  for (const piece of beside?.list.unsure ?? [])
-    into.log.addAtSource("unsure", row, speedColumn, { piece, heading });
+  for (const { at, list } of beside.cells) tellSpeeds(into, row, at, heading, list);
   return true;
 }
 
-type SpeedsBeside = {
-  readonly list: SpeedList;
+/** Speeds beside shorthand, the column they begin in, and each of their cells. */
+type CellsBeside = {
+  readonly speeds: readonly (number | null)[];
   readonly column: number;
   readonly said: SpeedsSaid;
+  readonly cells: readonly { readonly at: number; readonly list: SpeedsBeside }[];
 };
 
 /** Speeds in a column of their own beside shorthand, or one repetition a column. */
 function speedsBeside(
   { columns: { speed }, reps }: Walk["above"],
   line: readonly unknown[],
-): SpeedsBeside | null {
-  const stands = ({ index }: { readonly index: number }) =>
-    !isBlank(line[index]) && !saysNoValue(String(line[index]));
-  if (speed !== undefined && stands(speed)) {
-    const list = speedList(String(line[speed.index]));
-    return { list, column: speed.index, said: figuresFor(speed.words) };
-  }
-  let last = reps.length - 1;
-  while (last >= 0 && !stands(reps[last]!)) last--;
-  if (last < 0) return null;
-  // A repetition left out keeps its place.
-  const cells = reps.slice(0, last + 1).map((rep) => (stands(rep) ? String(line[rep.index]) : "-"));
-  return { list: speedList(cells.join(" / ")), column: reps[0]!.index, said: null };
+): CellsBeside {
+  const cellAt = ({ index }: { readonly index: number }) => ({
+    at: index,
+    list: speedsIn(line[index]),
+  });
+  const stands = ({ list }: { readonly list: SpeedsBeside }) => list !== noSpeeds;
+  const one = speed === undefined ? null : cellAt(speed);
+  if (speed !== undefined && one !== null && stands(one))
+    return {
+      speeds: one.list.speeds,
+      column: one.at,
+      said: figuresFor(speed.words),
+      cells: [one],
+    };
+  const cells = reps.map(cellAt);
+  while (cells.length > 0 && !stands(cells[cells.length - 1]!)) cells.pop();
+  return {
+    // A repetition left out keeps its place.
+    speeds: cells.flatMap(({ list }) => (list.speeds.length > 0 ? list.speeds : [null])),
+    column: cells[0]?.at ?? -1,
+    said: null,
+    cells,
+  };
 }

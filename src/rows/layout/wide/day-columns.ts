@@ -1,10 +1,10 @@
 import { type Day, isoFromDay } from "../../../coaching/calendar/day";
-import { isBlank } from "../../value/blank";
-import { speedList } from "../../value/speed-list";
 import { emitSets } from "../shorthand/emit-sets";
-import { type SetCell, setCell } from "../shorthand/set-cell";
+import { problemOf, setCell } from "../shorthand/set-cell";
+import { ownSpeeds, speedsIn, tellSpeeds } from "../shorthand/speeds-beside";
 import type { Placed, Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
+import { filledColumns } from "./column-groups";
 import type { DayColumn } from "./date-header";
 import type { BlockWords } from "./sets-row";
 
@@ -16,58 +16,61 @@ export type ColumnsOwner = BlockWords & {
   readonly exercise: Placed;
 };
 
-/** Load, speed and the rest in columns of their own under one date. */
+/**
+ * One set's or one shorthand's load, speed and the rest in columns of their own under one date. `before` keeps what stands under
+ * the dates to the left, for ditto marks.
+ */
 export function columnsOfDay(
   into: Unfolded,
   line: readonly unknown[],
   row: number,
   owner: ColumnsOwner,
   columns: readonly DayColumn[],
+  before: Map<string, unknown>,
 ): void {
-  const filled = columns.filter(({ column }) => !isBlank(line[column]));
-  if (filled.length === 0) return;
-  const at = new Map(filled.map((column) => [column.field!, column]));
+  const filled = filledColumns(into, line, row, columns, before);
+  const [first] = filled;
+  if (first === undefined) return;
+  const at = new Map(filled.map((column) => [column.field, column]));
   const shared: Record<string, Placed | undefined> = {
-    day: [isoFromDay(owner.day), filled[0]!.column],
+    day: [isoFromDay(owner.day), first.column],
     athlete: [owner.athlete, owner.nameColumn],
     exercise: owner.exercise,
   };
-  const figure = at.get("speed");
-  if (owner.asksSpeed && figure !== undefined && speedsOf(line[figure.column]).length === 1)
-    into.ask("set speed", line[figure.column]);
-  const scheme = at.get("scheme") ?? at.get("load");
-  const said = scheme === undefined ? null : setCell(line[scheme.column], owner.sense);
-  if (scheme !== undefined && said !== null && said.is === "order-unsettled") {
-    into.log.addAtSource("scheme-order-unsettled", row, scheme.column);
+  const speed = at.get("speed");
+  const listed = speedsIn(speed?.cell);
+  if (owner.asksSpeed && listed.speeds.length === 1) into.ask("set speed", speed?.cell);
+  const spelled = at.get("scheme");
+  const scheme = spelled ?? at.get("load");
+  const said = setCell(scheme?.cell, owner.sense);
+  const shorthand =
+    said.is === "sets" && said.groups[0]?.reps !== null && (spelled || !at.has("reps"));
+  if (scheme && said.is === "none" && (spelled || at.size === 1)) {
+    into.note(row, scheme.column, owner.athlete, owner.day, "day", said.note);
     return;
   }
-  if (scheme !== undefined && said?.is === "sets" && isShorthand(said) && !at.has("reps")) {
-    const speedAt = at.get("speed")?.column;
-    const speeds =
-      said.speeds.length > 0 || speedAt === undefined ? said.speeds : speedsOf(line[speedAt]);
-    const speedColumn = speedAt ?? scheme.column;
-    const unit = scheme.unit ?? owner.unit;
-    const place = { row, schemeColumn: scheme.column, speedColumn, shared, note: undefined, unit };
-    emitSets(into, place, said.groups, speeds, owner.speeds);
+  if (said.is === "order-unsettled" || (spelled && !shorthand)) {
+    into.log.addAtSource(problemOf(said), row, scheme!.column);
     return;
   }
-  if (said?.is === "none" && at.size === 1) {
-    into.note(row, scheme!.column, owner.athlete, owner.day, "day", said.note);
+  const taken = shorthand ? ["scheme", "speed", "reps", spelled ? "" : "load"] : [];
+  for (const [field, { column, unit, cell }] of at)
+    if (!taken.includes(field))
+      shared[field] = [withUnit(cell, unit ?? (field === "load" ? owner.unit : null)), column];
+  if (scheme === undefined || !shorthand) {
+    into.emit(row, shared);
     return;
   }
-  for (const [field, { column, unit }] of at)
-    shared[field] ??= [
-      withUnit(line[column], unit ?? (field === "load" ? owner.unit : null)),
-      column,
-    ];
-  into.emit(row, shared);
-}
-
-function isShorthand(said: Extract<SetCell, { is: "sets" }>): boolean {
-  return said.groups[0]?.reps !== null;
-}
-
-function speedsOf(cell: unknown): readonly (number | null)[] {
-  if (typeof cell === "number") return [cell];
-  return typeof cell === "string" ? speedList(cell).speeds : [];
+  const beside = { speeds: listed.speeds, column: speed?.column ?? scheme.column };
+  const own = ownSpeeds(into, row, said.speeds, beside);
+  const place = {
+    row,
+    schemeColumn: scheme.column,
+    speedColumn: own === null ? beside.column : scheme.column,
+    shared,
+    note: said.note === "" ? undefined : ([said.note, scheme.column] as const),
+    unit: scheme.unit ?? owner.unit,
+  };
+  emitSets(into, place, said.groups, own ?? beside.speeds, owner.speeds);
+  tellSpeeds(into, row, beside.column, "speed", listed);
 }

@@ -8,7 +8,7 @@ import type { SchemeSense } from "../shorthand/scheme-order";
 import { problemOf, type SetCell, setCell } from "../shorthand/set-cell";
 import type { Placed, Unfolded } from "../unfolded";
 import type { Block, BlockRow } from "./block-rows";
-import type { DayColumn } from "./date-header";
+import { ColumnGroups } from "./column-groups";
 import { columnsOfDay } from "./day-columns";
 
 /** What a block's titles say of all its cells. */
@@ -41,7 +41,7 @@ export function setsRow(
     if (!isBlank(line[column]))
       into.note(row, column, athlete, monday, "week", String(line[column]).trim());
   const done = new Map<Day, readonly SetGroup[]>();
-  const columnsByDay = new Map<Day, DayColumn[]>();
+  const inColumns = new ColumnGroups();
   let left: readonly SetGroup[] | null = null;
   for (const dayColumn of block.header.days) {
     const { column, day, field } = dayColumn;
@@ -51,9 +51,7 @@ export function setsRow(
       exercise,
     };
     if (field !== null) {
-      const columns = columnsByDay.get(day) ?? [];
-      columnsByDay.set(day, columns);
-      columns.push(dayColumn);
+      inColumns.add(dayColumn);
       continue;
     }
     const said = setCell(line[column], words.sense);
@@ -83,8 +81,11 @@ export function setsRow(
     };
     emitSets(into, place, groups, speeds, words.speeds);
   }
-  for (const [day, columns] of columnsByDay)
-    columnsOfDay(into, line, row, { day, athlete, nameColumn, exercise, ...words }, columns);
+  const before = new Map<string, unknown>();
+  for (const columns of inColumns.groups) {
+    const owner = { day: columns[0]!.day, athlete, nameColumn, exercise, ...words };
+    columnsOfDay(into, line, row, owner, columns, before);
+  }
 }
 
 /** The sets a cell says: its own, those to its left, or those of a weekday earlier in the week. */

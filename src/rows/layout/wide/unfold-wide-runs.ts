@@ -8,6 +8,7 @@ import { type RunCell, runCell, type WrittenRun } from "../shorthand/run-cell";
 import { type Placed, Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
 import { type Block, type BlockRow, blocksOf } from "./block-rows";
+import { ColumnGroups, filledColumns } from "./column-groups";
 import { dateHeaders } from "./date-header";
 
 /**
@@ -80,14 +81,12 @@ function runsRow(
     if (!isBlank(line[column]))
       into.note(row, column, athlete, monday, "week", String(line[column]).trim());
   const done = new Map<Day, WrittenRun>();
-  const inColumns = new Map<Day, Record<string, Placed>>();
+  const inColumns = new ColumnGroups();
   let left: WrittenRun | null = null;
-  for (const { column, day, field, unit } of block.header.days) {
+  for (const dayColumn of block.header.days) {
+    const { column, day, field } = dayColumn;
     if (field !== null) {
-      if (isBlank(line[column])) continue;
-      const flat = inColumns.get(day) ?? shared(day, column);
-      inColumns.set(day, flat);
-      flat[field] ??= [withUnit(line[column], field === "km" ? unit : null), column];
+      inColumns.add(dayColumn);
       continue;
     }
     const said = runCell(line[column], bare);
@@ -112,7 +111,15 @@ function runsRow(
       exertion: [run.exertion, column],
     });
   }
-  for (const flat of inColumns.values()) into.emit(row, flat);
+  const before = new Map<string, unknown>();
+  for (const columns of inColumns.groups) {
+    const filled = filledColumns(into, line, row, columns, before);
+    if (filled.length === 0) continue;
+    const flat = shared(filled[0]!.day, filled[0]!.column);
+    for (const { field, column, unit, cell } of filled)
+      flat[field] = [withUnit(cell, field === "km" ? unit : null), column];
+    into.emit(row, flat);
+  }
 }
 
 function runOf(

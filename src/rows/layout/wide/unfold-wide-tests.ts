@@ -10,6 +10,7 @@ import { setCell } from "../shorthand/set-cell";
 import type { TabAnswers } from "../tab-answers";
 import { type Placed, Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
+import { withWords } from "../with-words";
 import { jumpCell } from "./jump-cell";
 import { type JumpPart, jumpTitle } from "./jump-title";
 import { isJumpColumn, partOf, testName } from "./test-heading";
@@ -113,13 +114,12 @@ function setColumn(
     );
   else {
     const { note, ...rest } = shared;
-    const own: Placed | undefined = said.note === "" ? note : [said.note, index];
     const place = {
       row,
       schemeColumn: index,
       speedColumn: index,
       shared: { ...rest, exercise: [liftInWords(heading), index] as Placed },
-      note: own,
+      note: withWords(note, said.note, index),
     };
     emitSets(into, place, said.groups, said.speeds, tab.speeds ?? null);
   }

@@ -1,0 +1,100 @@
+import { understandTable } from "../../../src/rows/read-table";
+import { notes, problems, shortSet, today } from "./short";
+
+// Several columns under each date of a grid; athletes and figures are invented.
+
+const sets = (under: readonly string[], ...rows: readonly (readonly unknown[])[]) =>
+  understandTable(
+    "Sets",
+    [
+      ["Squat 2026", ...under.map(() => "")],
+      ["", "5/5", ...under.slice(1).map((_, at) => (at === under.length / 2 - 1 ? "28/5" : ""))],
+      ["Athlete", ...under],
+      ...rows,
+    ],
+    { today },
+  ).reading;
+
+test("load and scheme, reserve and note in columns of their own hold for each set", () => {
+  const reading = sets(
+    ["kg", "sets x reps", "m/s", "RIR", "kg", "sets x reps", "m/s", "RIR"],
+    ["Ilka", 85, "3x5", ".62/.6/.58", 2, "", "", "", ""],
+    ["Kofi", 60, "1x5 tired", "", "", 62.5, "-", "", 3],
+  );
+  expect(reading.records.map((set) => [shortSet(set), set.repsInReserve, set.note])).toEqual([
+    ["05-05 Ilka 1 85x5 0.62", 2, ""],
+    ["05-05 Ilka 2 85x5 0.6", 2, ""],
+    ["05-05 Ilka 3 85x5 0.58", 2, ""],
+    ["05-05 Kofi 1 60x5", null, "tired"],
+  ]);
+  expect([problems(reading), notes(reading)]).toEqual([[], []]);
+});
+
+test("a scheme that cannot be read, or says words only, is no set of its load", () => {
+  const reading = sets(
+    ["kg", "sets x reps", "kg", "sets x reps"],
+    ["Ilka", 85, "3xfive 5", 85, "as Tue"],
+    ["Kofi", 85, "ride", 85, 80],
+  );
+  expect(reading.records).toEqual([]);
+  expect(problems(reading)).toEqual([
+    "C4 scheme-unread: 3xfive 5",
+    "E4 nothing-to-repeat: as Tue",
+    "E5 scheme-unread: 80",
+  ]);
+  expect(notes(reading)).toEqual(["C5 Kofi: ride"]);
+});
+
+test("a mark repeats the column of the same meaning to its left, never another athlete's", () => {
+  const reading = sets(
+    ["kg", "reps", "kg", "reps"],
+    ["Ilka", 85, 5, 90, '"'],
+    ["Kofi", '"', 5, 60, '"'],
+    ["Wren", '"', "", "", ""],
+  );
+  expect(reading.records.map(shortSet)).toEqual([
+    "05-05 Ilka work 85x5",
+    "05-28 Ilka work 90x5",
+    "05-05 Kofi work ?x5",
+    "05-28 Kofi work 60x5",
+  ]);
+  expect(problems(reading)).toEqual([
+    'B5 nothing-to-repeat: "',
+    'B6 nothing-to-repeat: "',
+    "A5 load-blank: ",
+  ]);
+});
+
+test("headings that begin anew under a date are another set of that day", () => {
+  const reading = sets(
+    ["kg", "m/s", "kg", "m/s", "kg", "m/s", "kg", "m/s"],
+    ["Ilka", 80, 0.7, 85, 0.62, 90, 0.55, "", ""],
+  );
+  expect(reading.records.map(shortSet)).toEqual([
+    "05-05 Ilka work 80x? 0.7",
+    "05-05 Ilka work 85x? 0.62",
+    "05-28 Ilka work 90x? 0.55",
+  ]);
+  expect(problems(reading)).toEqual([]);
+});
+
+test("two runs of one day stand in columns that begin anew; a mark repeats the run to the left", () => {
+  const { reading } = understandTable(
+    "Runs",
+    [
+      ["Runs", "", "", "", "", ""],
+      ["", "12/5/2026", "", "", "28/5/2026", ""],
+      ["Athlete", "km", "min", "km", "km", "min"],
+      ["Ilka", 10, 45, 5, '"', 40],
+      ["Kofi", '"', "", "", 8, ""],
+    ],
+    { today },
+  );
+  expect(reading.records.map(({ athlete, km, minutes }) => [athlete, km, minutes])).toEqual([
+    ["Ilka", 10, 45],
+    ["Ilka", 5, null],
+    ["Ilka", 5, 40],
+    ["Kofi", 8, null],
+  ]);
+  expect(problems(reading)).toEqual(['B5 nothing-to-repeat: "']);
+});
