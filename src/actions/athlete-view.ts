@@ -1,11 +1,12 @@
 import { expectedSpeed } from "../coaching/bar-speed/expected-speed";
-import { squadLines } from "../coaching/bar-speed/squad-lines";
+import { latestRows, squadLines } from "../coaching/bar-speed/squad-lines";
 import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
 import { type Day, isoFromDay } from "../coaching/calendar/day";
 import { racesOf } from "../coaching/diary/races-of";
 import type { SeasonHold } from "../coaching/hold/season-hold";
 import { exerciseKey } from "../coaching/record/exercise-key";
 import { nameKey } from "../coaching/record/name-key";
+import { liftSets } from "../coaching/series/lift-sets";
 import { dayWords } from "../words/days";
 import { trimmed } from "../words/reasons-figures";
 import { holdReason, valueWords } from "../words/reasons-hold";
@@ -34,7 +35,7 @@ export function athleteViewOf(state: StateOfSquad, athlete: string): AthleteView
 /** The lift with the most sets. */
 export function mainLift({ index }: StateOfSquad, athlete: string): string | null {
   const lifts = [...(index.of(athlete)?.lifts ?? [])].sort((a, b) => b[1].length - a[1].length);
-  return lifts[0]?.[1][0]?.set.exercise ?? null;
+  return lifts[0]?.[1].sets[0]?.exercise ?? null;
 }
 
 export function seasonPicture(state: StateOfSquad, season: SeasonHold): SeasonPicture {
@@ -78,18 +79,17 @@ export function seasonPicture(state: StateOfSquad, season: SeasonHold): SeasonPi
 }
 
 function linePicture(state: StateOfSquad, athlete: string, exercise: string): LinePicture | null {
+  const rows = state.index.of(athlete);
   const line = squadLines({ index: state.index, exercise })(athlete);
-  if (!line.ok) return null;
-  const sets = (state.index.of(athlete)?.lifts.get(exerciseKey(exercise)) ?? []).filter(
-    ({ loadKg, setting }, _, all) => loadKg !== null && setting === all[all.length - 1]?.setting,
-  );
+  if (!rows || !line.ok) return null;
+  const sets = latestRows(liftSets(rows, exerciseKey(exercise)).speedSets());
   const { lightestKg, heaviestKg, lastDay } = line.value;
   const steps = 12;
   const width = Math.max(heaviestKg - lightestKg, 10);
   return {
     exercise,
     points: sets.slice(-60).map(({ loadKg, speed, day }) => ({
-      loadKg: loadKg ?? 0,
+      loadKg,
       speed,
       latest: day === lastDay,
     })),

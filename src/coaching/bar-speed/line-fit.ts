@@ -1,6 +1,6 @@
 import type { Day } from "../calendar/day";
-import { fromDay } from "../series/span-of-days";
 import type { LineSettings } from "./line-settings";
+import { recencyWeight } from "./recency";
 
 /** One set as the line reads it. */
 export type LineRow = {
@@ -89,23 +89,4 @@ export function lineFit(
     covariance: -wl / determinant,
     slopeVariance: w / determinant,
   };
-}
-
-/**
- * Rows that keep at least a share of their weight.
- *
- * @param rows in order of day
- */
-export function recentRows(
-  rows: readonly LineRow[],
-  now: Day,
-  leastShare: number,
-  settings: LineSettings,
-): readonly LineRow[] {
-  return fromDay(rows, now + settings.halfLifeDays * Math.log2(leastShare));
-}
-
-/** Share of its weight that a row keeps after so many days. */
-function recencyWeight(ageDays: number, settings: LineSettings): number {
-  return 2 ** (-ageDays / settings.halfLifeDays);
 }

@@ -2,8 +2,9 @@ import { accept, type Outcome, refuse } from "../../outcome";
 import type { Day } from "../calendar/day";
 import { type LeadingSets, leadingOffs, squadWorth } from "./leading-sets";
 import type { LineFit, LineRow, ZeroLoadPrior } from "./line-fit";
-import { lineFit, recentRows } from "./line-fit";
+import { lineFit } from "./line-fit";
 import type { LineSettings } from "./line-settings";
+import { recentRows } from "./recency";
 
 /**
  * Bar speed against load for one athlete and one lift: speed = intercept + slope · load, with the
@@ -34,7 +35,6 @@ export type LoadSpeedLine = LineFit & {
 
 /** Sets that the assumed day and set SDs are worth in the residual SD. */
 const residualWorth = 10;
-const leastRecency = 0.1;
 
 /**
  * The load–speed line of one athlete's sets, recent days weighing more, steadied by the squad's speed
@@ -57,7 +57,7 @@ export function loadSpeedLine(
   const fit = lineFit(rows, now, prior, settings);
   if (!fit) return refuse("no-load-on-bar", { sets: rows.length });
   if (!(fit.slope < 0)) return refuse("line-not-falling", { sets: rows.length });
-  const recent = recentRows(rows, now, leastRecency, settings);
+  const recent = recentRows(rows, now, settings);
   const all = extent(rows);
   const { daySd, setSd, spreadFreedom } = settings;
   let squares = 0;

@@ -47,20 +47,15 @@ export type SessionPattern = {
  * against a set of five compares the first three of each. Only sets at the first set's load and in
  * its setting are compared. Warm-ups and the marker set are no work sets.
  *
- * @param sets of one lift; the day's are those from `start` up to, not including, `end`
+ * @param sets of one lift and one day
  */
-export function sessionPattern(
-  sets: readonly SpeedSet[],
-  start = 0,
-  end = sets.length,
-): SessionPattern | null {
+export function sessionPattern(sets: readonly SpeedSet[]): SessionPattern | null {
   let first: SpeedSet | null = null;
   let firstSpeeds: RepSpeeds = [];
   const later: { set: number; logChange: number }[] = [];
   let workSets = 0;
   let notCompared = 0;
-  for (let at = start; at < end; at++) {
-    const set = sets[at]!;
+  for (const set of sets) {
     if (set.marker) continue;
     workSets++;
     if (first === null) {

@@ -1,8 +1,9 @@
 import type { Day } from "../calendar/day";
 import { type LeadingSets, leadingSets } from "./leading-sets";
-import { type LineFit, type LineRow, lineFit, recentRows, type ZeroLoadPrior } from "./line-fit";
+import { type LineFit, type LineRow, lineFit, type ZeroLoadPrior } from "./line-fit";
 import { lineFitWithDrift } from "./line-fit-with-drift";
 import type { LineSettings } from "./line-settings";
+import { recentRows } from "./recency";
 import { withSquadSpread } from "./squad-spread";
 import { allLines, squadZeroLoad } from "./squad-zero-load";
 
@@ -16,8 +17,6 @@ export type SquadLift = {
 
 /** SD of a level's drift, m/s a day: some 4 % of a usual speed in twelve weeks (simulation, no source). */
 const usualDrift = 0.0003;
-/** Rows that keep less of their weight say nothing about the squad now. */
-const leastRecency = 0.1;
 
 /**
  * Spread around the lines and speed at zero load, from every athlete's recent rows.
@@ -31,7 +30,7 @@ export function squadLift(
 ): SquadLift {
   const recent: (readonly LineRow[])[] = [];
   for (const rows of squad) {
-    recent.push(recentRows(rows, now, leastRecency, assumed));
+    recent.push(recentRows(rows, now, assumed));
   }
   const settings = withSquadSpread(
     recent.map((rows) => ({ rows })),

@@ -1,12 +1,13 @@
 import { type Outcome, refuse } from "../../outcome";
 import { exerciseKey } from "../record/exercise-key";
+import { liftSets } from "../series/lift-sets";
 import type { LoadedSet, Setting, SpeedSet } from "../series/speed-set";
 import type { SquadIndex } from "../series/squad-index";
-import type { LineRow } from "./line-fit";
 import type { LineSettings } from "./line-settings";
 import { usualLineSettings } from "./line-settings";
 import type { LoadSpeedLine } from "./load-speed-line";
 import { loadSpeedLine } from "./load-speed-line";
+import { recentFrom } from "./recency";
 import { squadLift } from "./squad-lift";
 
 /** A line, and the sets left out of it as they were taken in another setting than the latest. */
@@ -28,20 +29,24 @@ export function squadLines({
   readonly settings?: LineSettings;
 }): (athlete: string) => Outcome<AthleteLine> {
   const lift = exerciseKey(exercise);
-  const rowsOf = new Map<string, readonly LineRow[]>();
-  for (const athlete of index.athletes.values()) {
-    rowsOf.set(athlete.key, latestRows(athlete.lifts.get(lift) ?? []));
-  }
-  const squad = squadLift(rowsOf.values(), index.asOf, settings);
+  const squad = squadLift(recentOfAll(index, lift, settings), index.asOf, settings);
   return (name) => {
     const athlete = index.of(name);
     if (!athlete) return refuse("athlete-not-in-sets", { athlete: name });
-    const rows = rowsOf.get(athlete.key)!;
+    const own = liftSets(athlete, lift);
+    const rows = latestRows(own.speedSets());
     const line = loadSpeedLine(rows, index.asOf, squad.prior, squad.settings, squad.leads.work);
     if (!line.ok) return refuse(line.refusal.code, { ...line.refusal.facts, exercise });
-    const withLoad = lineRows(athlete.lifts.get(lift) ?? []).length;
+    let withLoad = 0;
+    for (const { loadKg } of own.sets) if (loadKg !== null) withLoad++;
     return { ok: true, value: { ...line.value, otherSettingSets: withLoad - rows.length } };
   };
+}
+
+/** Each athlete's recent rows, which are all that the squad's lines read. */
+export function recentOfAll({ athletes, asOf }: SquadIndex, lift: string, settings: LineSettings) {
+  const from = recentFrom(asOf, settings);
+  return [...athletes.values()].map((athlete) => latestRows(liftSets(athlete, lift).fromDay(from)));
 }
 
 /** Sets with a load, as the line reads them; only those of one setting when it is given. */

@@ -1,6 +1,6 @@
 import { accept, type Outcome, refuse } from "../../outcome";
 import { exerciseKey } from "../record/exercise-key";
-import type { SpeedSet } from "../series/speed-set";
+import { type LiftSets, liftSets } from "../series/lift-sets";
 import type { SquadIndex } from "../series/squad-index";
 import { type SessionPattern, type SetToSet, sessionPattern } from "./set-to-set";
 import { squadHabitSpread, usualRange } from "./usual-range";
@@ -24,8 +24,8 @@ export function squadSetToSet({
 }): (athlete: string) => Outcome<SetToSet> {
   const lift = exerciseKey(exercise);
   const patterns = new Map<string, readonly SessionPattern[]>();
-  for (const { key, lifts } of index.athletes.values()) {
-    patterns.set(key, sessionPatterns(lifts.get(lift) ?? []));
+  for (const athlete of index.athletes.values()) {
+    patterns.set(athlete.key, sessionPatterns(liftSets(athlete, lift)));
   }
   const squadSpread = squadHabitSpread(
     [...patterns.values()].map((sessions) => sessions.slice(-mostSessions)),
@@ -90,12 +90,13 @@ function againstHabit(
 }
 
 /** The last session and the earlier ones a habit is read from, in order of day. */
-function sessionPatterns(sets: readonly SpeedSet[]): readonly SessionPattern[] {
+function sessionPatterns(lift: LiftSets): readonly SessionPattern[] {
+  const { sets } = lift;
   const patterns: SessionPattern[] = [];
   for (let end = sets.length; end > 0 && patterns.length <= mostSessions; ) {
     let start = end;
     while (start > 0 && sets[start - 1]!.day === sets[end - 1]!.day) start--;
-    const pattern = sessionPattern(sets, start, end);
+    const pattern = sessionPattern(lift.speedSets(start, end));
     if (pattern) patterns.push(pattern);
     end = start;
   }

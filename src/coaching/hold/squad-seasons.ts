@@ -7,6 +7,7 @@ import { nameKey } from "../record/name-key";
 import type { Plate } from "../record/plate";
 import type { BaselineWindow } from "../series/baseline-window";
 import { baselineWindow } from "../series/baseline-window";
+import { liftSets } from "../series/lift-sets";
 import { addDays, gymDays } from "../series/season-start";
 import type { AthleteRows, SquadIndex } from "../series/squad-index";
 import { type ChosenMeasures, squadMeasures } from "./chosen-measures";
@@ -55,7 +56,8 @@ export function squadSeasons(given: {
     const chosen = choose(rows, { from: anyRow.from, baselineTo: anyRow.to });
     const chosenWindow = window(chosenDays(rows, chosen));
     const days = { from: chosenWindow.from, baselineTo: chosenWindow.to };
-    const lift = chosen.lift === null ? null : liftSeason(rows.lifts.get(chosen.lift) ?? [], days);
+    const lift =
+      chosen.lift === null ? null : liftSeason(liftSets(rows, chosen.lift).speedSets(), days);
     return { rows, details: own, window: chosenWindow, days, chosen, lift };
   });
 
@@ -130,13 +132,10 @@ export function laidOut({
   };
 }
 
-function chosenDays(
-  { lifts, jumps }: AthleteRows,
-  { lift, height, third }: ChosenMeasures,
-): ReadonlySet<Day> {
+function chosenDays(rows: AthleteRows, { lift, height, third }: ChosenMeasures): ReadonlySet<Day> {
   const days = new Set<Day>();
-  if (lift !== null) addDays(lifts.get(lift) ?? [], days);
-  if (height !== null) addDays(jumps.get(height) ?? [], days);
-  if (third !== null) addDays(jumps.get(third.test) ?? [], days);
+  if (lift !== null) addDays(liftSets(rows, lift).sets, days);
+  if (height !== null) addDays(rows.jumps.get(height) ?? [], days);
+  if (third !== null) addDays(rows.jumps.get(third.test) ?? [], days);
   return days;
 }

@@ -1,8 +1,9 @@
 import type { LineSettings } from "../bar-speed/line-settings";
 import { squadLift } from "../bar-speed/squad-lift";
-import { latestRows } from "../bar-speed/squad-lines";
+import { recentOfAll } from "../bar-speed/squad-lines";
 import { testDays } from "../jumps/test-day";
 import type { Plate } from "../record/plate";
+import { liftSets } from "../series/lift-sets";
 import type { SquadIndex } from "../series/squad-index";
 import { diaryItems, itemByDay } from "./diary-items";
 import { jumpValues } from "./jump-values";
@@ -25,15 +26,11 @@ export function squadSpreads(
   // A day is no yardstick of itself.
   const before = index.asOf;
   const lift = once((name: string) =>
-    squadLift(
-      athletes.map((athlete) => latestRows(athlete.lifts.get(name) ?? [])),
-      index.asOf,
-      lineSettings,
-    ),
+    squadLift(recentOfAll(index, name, lineSettings), index.asOf, lineSettings),
   );
   const speeds = once((name: string) =>
     athletes.map((athlete) => {
-      const sets = athlete.lifts.get(name) ?? [];
+      const sets = liftSets(athlete, name).speedSets();
       const last = sets[sets.length - 1];
       return last ? (speedToday(sets, last.day, lift(name), settings)?.past ?? []) : [];
     }),
@@ -75,7 +72,7 @@ const values = (squad: readonly (readonly Dated[])[]) =>
   squad.map((days) => days.map(({ value }) => value));
 
 /** The lift or test with most rows. */
-function longest(rows: ReadonlyMap<string, readonly unknown[]>): string | null {
+function longest(rows: ReadonlyMap<string, { readonly length: number }>): string | null {
   let name: string | null = null;
   let most = 0;
   for (const [one, { length }] of rows) {

@@ -34,11 +34,22 @@ export type LoadedSet = SpeedSet & { readonly loadKg: number };
 
 /** Fastest repetition of a set; its recorded figure when no repetition was kept; null without either. */
 export function speedOfSet(set: LiftingSet): number | null {
-  const { fastestRep } = set;
-  if (fastestRep !== undefined) return fastestRep > 0 ? fastestRep : set.setSpeed;
+  const fastest = fastestRepOf(set);
+  return fastest > 0 ? fastest : set.setSpeed;
+}
+
+/** 0 when no repetition was kept. */
+function fastestRepOf(set: LiftingSet): number {
+  const known = set.fastestRep;
+  if (known !== undefined) return known;
   let fastest = 0;
   for (const speed of set.repSpeeds) if (speed !== null && speed > fastest) fastest = speed;
-  return fastest > 0 ? fastest : set.setSpeed;
+  return fastest;
+}
+
+/** Whether it is a marker or work set that has a speed. */
+export function hasSpeed(set: LiftingSet): boolean {
+  return set.kind !== "warm-up" && (speedOfSet(set) ?? 0) > 0;
 }
 
 /** Says of sets of one lift, in order of day and of doing, which lead their day. */
@@ -87,19 +98,17 @@ export function speedSetReader(): (set: LiftingSet) => SpeedSet | null {
     return setting;
   };
   return (set) => {
-    if (set.kind === "warm-up") return null;
-    const speed = speedOfSet(set);
+    const { kind } = set;
+    if (kind === "warm-up") return null;
+    const fastest = fastestRepOf(set);
+    const speed = fastest > 0 ? fastest : set.setSpeed;
     if (speed === null || !(speed > 0)) return null;
-    const byReps =
-      set.fastestRep === undefined
-        ? set.repSpeeds.some((rep) => rep !== null && rep > 0)
-        : set.fastestRep > 0;
     return {
       day: set.day,
-      marker: set.kind === "marker",
+      marker: kind === "marker",
       loadKg: set.loadKg,
       speed,
-      setting: settingOf(set, byReps ? "best rep" : set.setSpeedIs),
+      setting: settingOf(set, fastest > 0 ? "best rep" : set.setSpeedIs),
       set,
       leads: null,
     };

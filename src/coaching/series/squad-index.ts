@@ -5,8 +5,8 @@ import type { JumpAttempt } from "../record/jump-attempt";
 import type { LiftingSet } from "../record/lifting-set";
 import { nameKey } from "../record/name-key";
 import { inOrder } from "./in-order";
-import type { SpeedSet } from "./speed-set";
-import { speedSetReader, withLeads } from "./speed-set";
+import { LiftSets } from "./lift-sets";
+import { hasSpeed, speedSetReader } from "./speed-set";
 
 /** One athlete's rows up to the day asked for, each list in order of day, time and row. */
 export type AthleteRows = {
@@ -15,7 +15,7 @@ export type AthleteRows = {
   /** The name as first written in the rows. */
   readonly athlete: string;
   /** Marker and work sets with a speed, by `exerciseKey`. */
-  readonly lifts: ReadonlyMap<string, readonly SpeedSet[]>;
+  readonly lifts: ReadonlyMap<string, LiftSets>;
   /** By `nameKey` of the test. */
   readonly jumps: ReadonlyMap<string, readonly JumpAttempt[]>;
   readonly diary: readonly DiaryDay[];
@@ -33,7 +33,7 @@ export type SquadIndex = {
 type Gathering = {
   readonly key: string;
   readonly athlete: string;
-  readonly lifts: Map<string, SpeedSet[]>;
+  readonly lifts: Map<string, LiftingSet[]>;
   readonly jumps: Map<string, JumpAttempt[]>;
   readonly diary: DiaryDay[];
 };
@@ -64,7 +64,7 @@ export function squadIndex(
   let lastAthlete: string | null = null;
   let lastLift: string | null = null;
   let gathering: Gathering | null = null;
-  let list: SpeedSet[] | null = null;
+  let list: LiftingSet[] | null = null;
   const { sets = [] } = rows;
   for (let at = 0; at < sets.length; at++) {
     const set = sets[at]!;
@@ -75,14 +75,13 @@ export function squadIndex(
       lastAthlete = athlete;
       list = null;
     }
-    const speedSet = speedSetOf(set);
-    if (speedSet === null) continue;
+    if (!hasSpeed(set)) continue;
     const { exercise } = set;
     if (list === null || exercise !== lastLift) {
       list = listOf(gathering.lifts, liftOf(exercise));
       lastLift = exercise;
     }
-    list.push(speedSet);
+    list.push(set);
   }
   for (const jump of rows.jumps ?? []) {
     if (jump.day <= asOf) listOf(gatheringOf(jump.athlete).jumps, testOf(jump.test)).push(jump);
@@ -96,9 +95,9 @@ export function squadIndex(
     athletes.set(key, {
       key,
       athlete,
-      lifts: eachOf(lifts, (sets) => withLeads(inOrder(sets, ({ set }) => set))),
-      jumps: eachOf(jumps, (attempts) => inOrder(attempts, (attempt) => attempt)),
-      diary: inOrder(diary, (day) => day),
+      lifts: eachOf(lifts, (sets) => new LiftSets(inOrder(sets), speedSetOf)),
+      jumps: eachOf(jumps, inOrder),
+      diary: inOrder(diary),
     });
   }
   return { asOf, athletes, of: (athlete) => athletes.get(nameKey(athlete)) };
@@ -110,10 +109,10 @@ function added(found: Map<string, Gathering>, key: string, athlete: string): Gat
   return gathering;
 }
 
-function eachOf<Row>(
+function eachOf<Row, Value>(
   lists: ReadonlyMap<string, readonly Row[]>,
-  work: (rows: readonly Row[]) => readonly Row[],
-): ReadonlyMap<string, readonly Row[]> {
+  work: (rows: readonly Row[]) => Value,
+): ReadonlyMap<string, Value> {
   return new Map([...lists].map(([key, rows]) => [key, work(rows)]));
 }
 

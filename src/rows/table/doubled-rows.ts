@@ -1,14 +1,22 @@
 import type { TableView } from "../table-view";
 import { isDate } from "../value/is-date";
 
+/** Places that one day's rows are spread over: few enough to stay in the processor's nearest memory. */
+const placesOfDay = 4096;
+/** Places tried there before one anywhere in the table. */
+const nearTries = 8;
+
 /**
  * Finds rows that repeat an earlier row cell by cell. A flat table of row numbers keyed by a hash of
- * the row's cells: one look-up a row however long the sheet, and no text built.
+ * the row's cells: one look-up a row however long the sheet, and no text built. Rows of one day lie
+ * near one another in it, as they do in the sheet.
  */
 export class DoubledRows {
-  private readonly slots: Int32Array;
-  private readonly hashes: Int32Array;
+  /** By place the row, from 1, and its hash; 0 where none is. */
+  private readonly places: Int32Array;
   private readonly mask: number;
+  private dayHash = 0;
+  /** Columns in the order they are hashed, the day first. */
   private readonly indexes: readonly number[];
   private readonly lastTexts: string[];
   private readonly lastHashes: number[];
@@ -16,11 +24,12 @@ export class DoubledRows {
   constructor(private readonly view: TableView) {
     let size = 16;
     while (size < 2 * (view.end - view.first)) size *= 2;
-    this.slots = new Int32Array(size);
-    this.hashes = new Int32Array(size);
+    this.places = new Int32Array(2 * size);
     this.mask = size - 1;
+    const { day, ...others } = view.fields;
     this.indexes = [
-      ...Object.values(view.fields).map((column) => column.index),
+      ...(day === undefined ? [] : [day.index]),
+      ...Object.values(others).map((column) => column.index),
       ...view.repColumns.map((column) => column.index),
     ];
     this.lastTexts = this.indexes.map(() => "");
@@ -29,16 +38,21 @@ export class DoubledRows {
 
   /** The earlier row (from 0) that this one repeats, −1 when it repeats none; remembers it then. */
   earlier(line: readonly unknown[], row: number): number {
+    const { places, mask } = this;
     const hash = this.hashOf(line);
-    let slot = hash & this.mask;
-    for (; ; slot = (slot + 1) & this.mask) {
-      const held = this.slots[slot] as number;
+    let place = (this.dayHash & ~(placesOfDay - 1)) | (hash & (placesOfDay - 1));
+    for (let tries = 1; ; tries++) {
+      const at = 2 * (place & mask);
+      const held = places[at] as number;
       if (held === 0) {
-        this.slots[slot] = row + 1;
-        this.hashes[slot] = hash;
+        places[at] = row + 1;
+        places[at + 1] = hash;
         return -1;
       }
-      if (this.hashes[slot] === hash && this.same(held - 1, line)) return held - 1;
+      if (places[at + 1] === hash && this.same(held - 1, line)) return held - 1;
+      // A day of very many rows: steps as long as the hash says pass over what lies together.
+      place =
+        tries < nearTries ? place + 1 : tries === nearTries ? hash : place + ((hash >>> 7) | 1);
     }
   }
 
@@ -60,6 +74,7 @@ export class DoubledRows {
       else if (cell === true) part = 1;
       hash = Math.imul(hash ^ part, 0x9e3779b1);
       hash ^= hash >>> 15;
+      if (at === 0) this.dayHash = hash;
     }
     return hash | 0;
   }

@@ -17,8 +17,11 @@ import type { SetsBeingRead } from "./sets-being-read";
 export class PlainRows {
   /** Whether the row read last says enough to be found typed twice. */
   mayRepeat = false;
+  /** Column of its fastest repetition, −1 without any. */
+  private fastest = -1;
   private readonly columns: PlainColumns;
-  private readonly meanings = new Map<PlainColumns["speedIs"], PlainColumns>();
+  /** One object for the rows of each kind and each meaning of speed. */
+  private readonly kindsSeen: PlainColumns[] = [];
   private readonly movedWellOf = new Map<unknown, boolean | null>();
   private readonly days: PlainDays;
   private readonly kinds: PlainChoice<SetKind>;
@@ -53,9 +56,10 @@ export class PlainRows {
       repColumns: repColumns.map(({ index }) => index),
       setSpeedIs: meaning.setSpeedIs,
       speedIs: meaning.speedIs,
+      kind: "work",
       movedWellOf: this.movedWellOf,
     };
-    this.meanings.set(meaning.speedIs, this.columns);
+    this.kindsSeen.push(this.columns);
     this.days = new PlainDays(place("day"), days);
     this.kinds = new PlainChoice(place("kind"), setKinds);
     this.speedsAre = new PlainChoice(place("speedIs"), speedKinds);
@@ -82,9 +86,9 @@ export class PlainRows {
     return new PlainSet(
       row + 1,
       day,
-      kind ?? "work",
       line,
-      this.columnsFor(speedsAre ?? this.meaning.speedIs),
+      this.columnsFor(kind ?? "work", speedsAre ?? this.meaning.speedIs),
+      this.fastest,
     );
   }
 
@@ -105,11 +109,17 @@ export class PlainRows {
   private speedsStand(line: readonly unknown[]): boolean {
     const { repSpeeds, speed } = this.numbers;
     let read = 0;
+    let speedOfFastest = 0;
+    this.fastest = -1;
     for (let rep = 0; rep < repSpeeds.length; rep++) {
-      const cell = line[repSpeeds[rep]!.index];
+      const { index } = repSpeeds[rep]!;
+      const cell = line[index];
       if (cell === "") continue;
       if (!saysItself(cell, repSpeeds[rep]!)) return false;
       read = rep + 1;
+      if ((cell as number) <= speedOfFastest) continue;
+      speedOfFastest = cell as number;
+      this.fastest = index;
     }
     const { columns } = this;
     this.mayRepeat = read > 2 || (columns.set >= 0 && line[columns.set] !== "");
@@ -132,11 +142,14 @@ export class PlainRows {
     return true;
   }
 
-  /** One object for all rows whose speeds are means, one for peaks, one for those not told. */
-  private columnsFor(speedIs: PlainColumns["speedIs"]): PlainColumns {
-    if (speedIs === this.columns.speedIs) return this.columns;
-    const columns = this.meanings.get(speedIs) ?? { ...this.columns, speedIs };
-    this.meanings.set(speedIs, columns);
+  private columnsFor(kind: SetKind, speedIs: PlainColumns["speedIs"]): PlainColumns {
+    const { kindsSeen } = this;
+    for (let at = 0; at < kindsSeen.length; at++) {
+      const seen = kindsSeen[at]!;
+      if (seen.kind === kind && seen.speedIs === speedIs) return seen;
+    }
+    const columns = { ...this.columns, kind, speedIs };
+    kindsSeen.push(columns);
     return columns;
   }
 }

@@ -1,6 +1,6 @@
 import type { LiftingSet, SetKind } from "../../coaching/record/lifting-set";
 
-/** What all plain rows of one table share: where each figure stands, and what words there mean. */
+/** What plain rows of one kind share: where each figure stands, and what words there mean. */
 export type PlainColumns = {
   readonly athlete: number;
   readonly exercise: number;
@@ -18,6 +18,7 @@ export type PlainColumns = {
   readonly repColumns: readonly number[];
   readonly setSpeedIs: LiftingSet["setSpeedIs"];
   readonly speedIs: "mean" | "peak" | null;
+  readonly kind: SetKind;
   /** What a cell of the moved-well column says. */
   readonly movedWellOf: ReadonlyMap<unknown, boolean | null>;
 };
@@ -31,11 +32,15 @@ export class PlainSet implements LiftingSet {
   constructor(
     readonly row: number,
     readonly day: number,
-    readonly kind: SetKind,
     private readonly line: readonly unknown[],
     private readonly at: PlainColumns,
+    /** Column of the fastest repetition, −1 without any. */
+    private readonly fastest: number,
   ) {}
 
+  get kind(): SetKind {
+    return this.at.kind;
+  }
   get minute(): null {
     return null;
   }
@@ -64,17 +69,10 @@ export class PlainSet implements LiftingSet {
     return speeds;
   }
   get fastestRep(): number {
-    const { line } = this;
-    const { repColumns } = this.at;
-    let fastest = 0;
-    for (let rep = 0; rep < repColumns.length; rep++) {
-      const speed = line[repColumns[rep]!];
-      if (typeof speed === "number" && speed > fastest) fastest = speed;
-    }
-    return fastest;
+    return this.fastest < 0 ? 0 : (this.line[this.fastest] as number);
   }
   get setSpeed(): number | null {
-    return this.fastestRep > 0 ? null : numberAt(this.line, this.at.speed);
+    return this.fastest >= 0 ? null : numberAt(this.line, this.at.speed);
   }
   get setSpeedIs(): "mean of reps" | "best rep" | null {
     return this.setSpeed === null ? null : this.at.setSpeedIs;
