@@ -14,7 +14,7 @@ export function commaMeans(view: TableView, index: number): "decimal" | "thousan
   let decimal = false;
   let thousands = false;
   for (let row = view.first; row < view.end; row++) {
-    const cell = view.cells[row]?.[index];
+    const cell = view.cells[row]![index];
     if (typeof cell !== "string") continue;
     if (/^\s*\d+,(\d{1,2}|\d{4,})(\D|$)/.test(cell)) decimal = true;
     if (/^\s*\d{1,3}(,\d{3})+\.\d/.test(cell) || /^\s*\d{1,3}(,\d{3}){2,}/.test(cell))

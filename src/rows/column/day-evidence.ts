@@ -39,7 +39,7 @@ function columnEvidence(view: TableView, column: Column): DayEvidence {
   const proof = new OrderProof();
   const awaitingYear: DayText[] = [];
   for (let row = view.first; row < view.end; row++) {
-    const cell = view.cells[row]?.[column.index];
+    const cell = view.cells[row]![column.index];
     if (typeof cell !== "string") {
       if (year === null && isDate(cell)) year = cell.getFullYear();
       continue;

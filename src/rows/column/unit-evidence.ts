@@ -31,7 +31,7 @@ export function unitEvidence(
   let most = Number.NEGATIVE_INFINITY;
   const pounds = new PoundPattern();
   for (let row = view.first; row < view.end; row++) {
-    const cell = view.cells[row]?.[column.index];
+    const cell = view.cells[row]![column.index];
     let value = cell as number;
     if (typeof cell !== "number") {
       if (typeof cell !== "string" || cell === "") continue;

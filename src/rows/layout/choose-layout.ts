@@ -25,6 +25,7 @@ export type LayoutName =
   | "blocks one under another"
   | "not recognised";
 
+/** With nothing unfolded the rows are plain, whatever they were looked through for. */
 export type ChosenLayout = { readonly name: LayoutName; readonly unfolded: Unfolded | null };
 
 const plain: ChosenLayout = { name: "plain rows", unfolded: null };
@@ -37,29 +38,23 @@ export function chooseLayout(
   unknown: readonly number[],
 ): ChosenLayout {
   const { table } = context;
-  if (table === "Runs" && missing.length > 0) {
-    const runs = unfoldWideRuns(context);
-    return runs === null ? plain : { name: "dates across", unfolded: runs };
-  }
-  if (table === "Diary" && missing.length > 0) {
-    const diary = unfoldWideDiary(context);
-    return diary === null ? plain : { name: "dates across", unfolded: diary };
-  }
-  if (table === "Races" && view !== null && missing.length === 0) {
-    const races = unfoldRaceRunners(view, unknown);
-    return races === null ? plain : { name: "runners across", unfolded: races };
-  }
+  if (table === "Runs" && missing.length > 0)
+    return { name: "dates across", unfolded: unfoldWideRuns(context) };
+  if (table === "Diary" && missing.length > 0)
+    return { name: "dates across", unfolded: unfoldWideDiary(context) };
+  const complete = missing.length === 0 ? view : null;
+  if (table === "Races" && complete !== null)
+    return { name: "runners across", unfolded: unfoldRaceRunners(complete, unknown) };
   if (table !== "Sets" && table !== "Jumps") return plain;
-  const complete = view !== null && missing.length === 0;
-  if (complete && table === "Sets" && isSchemeLog(view))
-    return { name: "rows of several sets", unfolded: expandSchemes(view, "Sets", context.tab) };
-  if (complete && (table === "Sets" || jumpFigures.some((field) => field in view.fields)))
+  if (complete !== null && table === "Sets" && isSchemeLog(complete))
+    return { name: "rows of several sets", unfolded: expandSchemes(complete, "Sets", context.tab) };
+  if (complete !== null && (table === "Sets" || jumpFigures.some((one) => one in complete.fields)))
     return plain;
   if (table === "Jumps") {
     const log = setsView(context);
     if (log !== null && isSchemeLog(log))
       return { name: "rows of several sets", unfolded: expandSchemes(log, "Jumps", context.tab) };
-    if (complete) return plain;
+    if (complete !== null) return plain;
   }
   const wide = table === "Sets" ? unfoldWideSets(context) : unfoldWideJumps(context);
   if (wide !== null) return { name: "dates across", unfolded: wide };
@@ -67,8 +62,7 @@ export function chooseLayout(
     const tests = unfoldWideTests(view, table, unknown, context.tab);
     if (tests !== null) return { name: "tests across", unfolded: tests };
   }
-  const sections = unfoldSections(context);
-  return sections === null ? plain : { name: "blocks one under another", unfolded: sections };
+  return { name: "blocks one under another", unfolded: unfoldSections(context) };
 }
 
 /** Columns of which a plain row of jumps has one; without any, its figures stand in a log of sets. */
@@ -77,11 +71,11 @@ const jumpFigures = ["height", "stack", "contact", "flight"];
 /** Sets in shorthand, or a column that counts how many sets a row stands for. */
 function isSchemeLog({ cells, fields, first, end }: TableView): boolean {
   if (fields.scheme !== undefined) return true;
-  const load = fields.load?.index ?? -1;
+  const load = fields.load!.index;
   let filled = 0;
   let shorthand = 0;
   for (let row = first; row < Math.min(end, first + 200); row++) {
-    const cell = cells[row]?.[load];
+    const cell = cells[row]![load];
     if (isBlank(cell)) continue;
     filled++;
     if (typeof cell !== "string") continue;

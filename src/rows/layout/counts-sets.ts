@@ -8,7 +8,7 @@ export function countsSets(cells: Cells, index: number, first: number, end: numb
   let rows = 0;
   let above = Number.NaN;
   for (let row = first; row < Math.min(end, first + rowsLooked); row++) {
-    const cell = cells[row]?.[index];
+    const cell = cells[row]![index];
     const here = cell === "" ? Number.NaN : Number(cell);
     if (Number.isNaN(here)) continue;
     if (!Number.isNaN(above)) {

@@ -22,11 +22,10 @@ export function expandSchemes(view: TableView, table: "Sets" | "Jumps", tab: Tab
   const { cells, fields } = view;
   const into = new Unfolded(table, cells, view.headerRow);
   for (let row = 0; row < view.first; row++) into.mark(row, "heading");
-  const scheme = fields.scheme ?? fields.load;
-  const load = fields.load ?? fields.scheme;
-  const heading = load?.heading ?? "load";
-  const named = /\b(kg|lbs?)\b/.exec(plainWords(heading))?.[1] ?? "";
-  into.describe("load", { unit: load?.unit ?? unitOf(named), heading, words: "load" });
+  const scheme = (fields.scheme ?? fields.load)!;
+  const { heading, unit } = (fields.load ?? fields.scheme)!;
+  const named = /\b(kg|lbs?)\b/.exec(plainWords(heading))?.[1];
+  into.describe("load", { unit: unit ?? unitOf(named), heading, words: "load" });
   for (const field of ["speed", "reps", "reserve", "bar"]) {
     const column = fields[field];
     if (column !== undefined) into.describe(field, column);
@@ -35,25 +34,18 @@ export function expandSchemes(view: TableView, table: "Sets" | "Jumps", tab: Tab
   const quiet = { ...view, log: new IssueLog("Sets") };
   const readDay = dayColumn(quiet, fields.day, false);
   const readName = textColumn(quiet, fields.athlete);
-  const expand = new SchemeExpander(view, into, tab, orderFromWords(scheme?.heading ?? ""));
+  const expand = new SchemeExpander(view, into, tab, orderFromWords(scheme.heading));
   for (let row = view.first; row < view.end; row++) {
     const line = cells[row]!;
     if (isBlankLine(line)) continue;
     const first = line.find((cell) => !isBlank(cell));
-    const own = fields.athlete === undefined ? "" : line[fields.athlete.index];
+    const own = line[fields.athlete!.index];
     if (namesSummary(first) && (isBlank(own) || namesSummary(own))) {
       into.mark(row, "heading");
       continue;
     }
-    const read = schemeRow(
-      view,
-      line,
-      row,
-      scheme?.index ?? -1,
-      readDay(line, row),
-      readName(line, row),
-    );
-    const jump = namesJump(read.shared.exercise?.[0]);
+    const read = schemeRow(view, line, row, scheme.index, readDay(line, row), readName(line, row));
+    const jump = namesJump(read.exercise);
     if (jump && table === "Jumps") jumpOf(into, read);
     else if (jump || table === "Jumps") into.mark(row, "heading");
     else expand.sets(read);

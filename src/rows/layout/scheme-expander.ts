@@ -41,7 +41,7 @@ export class SchemeExpander {
     const speedAt = fields.speed?.index ?? read.scheme;
     const listed = fields.speed === undefined ? noSpeeds : speedsIn(line[speedAt]);
     const said = setCell(line[read.scheme], this.sense, listed.speeds.length);
-    const weekday = said.is === "as-weekday" ? said.weekday : asWeekday(read.shared.exercise?.[0]);
+    const weekday = said.is === "as-weekday" ? said.weekday : asWeekday(read.exercise);
     if (weekday !== null) {
       this.copy(read, weekday, listed, speedAt, said.is === "as-weekday");
       return;
@@ -76,7 +76,7 @@ export class SchemeExpander {
     speedAt: number,
     inScheme: boolean,
   ): void {
-    const column = this.view.fields.exercise?.index ?? read.scheme;
+    const column = this.view.fields.exercise!.index;
     const written = inScheme ? read.scheme : column;
     const found = read.day === null ? null : this.memory.onWeekday(read.athlete, weekday, read.day);
     if (found === null) {
@@ -88,11 +88,11 @@ export class SchemeExpander {
         from: found.athlete,
         earlierRow: found.row + 1,
       });
-    const own = read.shared.exercise?.[0];
+    const own = read.exercise;
     const copied = isBlank(own) || isDitto(own) || asWeekday(own) !== null;
     const exercise = copied ? found.exercise : own;
     this.write(
-      { ...read, shared: { ...read.shared, exercise: [exercise, column] } },
+      { ...read, exercise, shared: { ...read.shared, exercise: [exercise, column] } },
       found.groups,
       { speeds: listed.speeds, column: speedAt },
       "",
@@ -103,8 +103,7 @@ export class SchemeExpander {
 
   /** A ride, a swim, a rest: understood, and no lift. A row that lacks what it needs is still reported. */
   private noLift(read: SchemeRow, words: string, listed: SpeedsBeside): void {
-    const { row, line, scheme, shared, athlete, day } = read;
-    const exercise = shared.exercise?.[0];
+    const { row, line, scheme, shared, athlete, day, exercise } = read;
     this.into.mark(row, "data");
     const spoken = [
       isBlank(exercise) || saysNoValue(String(exercise)) ? "" : String(exercise).trim(),
@@ -139,8 +138,8 @@ export class SchemeExpander {
     { speeds, column }: { readonly speeds: readonly (number | null)[]; readonly column: number },
     cellNote: string,
   ): void {
-    const { row, scheme, shared, athlete, day } = read;
-    this.memory.keep(day, { athlete, row, exercise: shared.exercise?.[0] ?? "", groups });
+    const { row, scheme, shared, athlete, day, exercise } = read;
+    this.memory.keep(day, { athlete, row, exercise, groups });
     const note = withWords(read.note, cellNote, scheme);
     const worded = column === scheme ? null : figuresFor(this.view.fields.speed?.words ?? "");
     emitSets(

@@ -23,6 +23,7 @@ export type SchemeRow = {
   readonly line: readonly unknown[];
   readonly day: Day | null;
   readonly athlete: string;
+  readonly exercise: unknown;
   /** Column of the shorthand. */
   readonly scheme: number;
   /** Fields that every set of the row shares. */
@@ -44,11 +45,11 @@ export function schemeRow(
     return column === undefined ? undefined : [line[column.index], column.index];
   };
   const shared: Record<string, Placed | undefined> = {
-    day: day === null ? placed("day") : [isoFromDay(day), fields.day?.index ?? -1],
+    day: day === null ? placed("day") : [isoFromDay(day), fields.day!.index],
   };
   for (const field of carried) shared[field] = placed(field);
   // Carried-down names are not in the row's own cell.
-  shared.athlete = [athlete, fields.athlete?.index ?? -1];
+  shared.athlete = [athlete, fields.athlete!.index];
   if (fields.scheme !== undefined && fields.load !== undefined) shared.load = placed("load");
   const note = placed("note");
   const noted = note !== undefined && !isBlank(note[0]);
@@ -57,6 +58,7 @@ export function schemeRow(
     line,
     day,
     athlete,
+    exercise: line[fields.exercise!.index],
     scheme,
     shared,
     note: noted ? note : undefined,

@@ -135,15 +135,14 @@ export class Unfolded {
     year: number | null,
   ): Reading<Row> {
     const fields: Record<string, Column> = {};
-    const reps: { place: number; column: Column }[] = [];
+    // Repetitions are laid out from the first on, so their columns are in order.
+    const repColumns: Column[] = [];
     for (const [field, index] of this.fieldAt) {
       const said = this.meanings.get(field);
       const column = { unit: null, heading: field, words: field, ...said, index };
-      const rep = /^rep(\d+)$/.exec(field);
-      if (rep === null) fields[field] = column;
-      else reps.push({ place: Number(rep[1]), column });
+      if (/^rep\d+$/.test(field)) repColumns.push(column);
+      else fields[field] = column;
     }
-    reps.sort((a, b) => a.place - b.place);
     const width = this.fieldAt.size;
     for (const line of this.flat) while (line.length < width) line.push("");
     const reading = reader({
@@ -153,7 +152,7 @@ export class Unfolded {
       first: 0,
       end: this.flat.length,
       fields,
-      repColumns: reps.map(({ column }) => column),
+      repColumns,
       year,
       log: this.log,
     });

@@ -31,11 +31,7 @@ export function carriedColumns(
     }
   }
   const carried = columns.filter(
-    ({ index }, at) =>
-      rows >= 3 &&
-      blanks[at]! >= 0.3 * rows &&
-      blanks[at]! < rows &&
-      !isBlank(cells[first]?.[index]),
+    ({ index }, at) => rows >= 3 && blanks[at]! >= 0.3 * rows && !isBlank(cells[first]![index]),
   );
   return new Set(carried.map(({ field }) => field));
 }

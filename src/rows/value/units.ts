@@ -84,9 +84,9 @@ const byWord = new Map<string, Unit>(
   }),
 );
 
-/** The unit a word names; null when it names none. */
-export function unitOf(word: string): Unit | null {
-  return byWord.get(word.trim().toLowerCase()) ?? null;
+/** The unit a word names; null when it names none, or where there is no word. */
+export function unitOf(word: string | undefined): Unit | null {
+  return byWord.get(word?.trim().toLowerCase() ?? "") ?? null;
 }
 
 /** A value in its base unit: kg, cm, s, m/s, km or a fraction. */

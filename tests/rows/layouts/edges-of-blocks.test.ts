@@ -36,3 +36,26 @@ test("sessions a week beside the day are a note and no gym", () => {
   expect(notes(reading)).toEqual(["B2 Ilka Brandmoor: 2 gym/ 3 runs"]);
   expect(problems(reading)).toEqual([]);
 });
+
+test("words in two cells beside a jump are one note", () => {
+  const { reading } = read("Jumps", [
+    ["Ilka Brandmoor", "", "", "", ""],
+    ["5 May", "", "", "", ""],
+    ["SQUAT", "kg", "m/s", "", ""],
+    ["SL box", "5x15", "o", "straps", "good"],
+  ]);
+  expect(reading.records.map(({ note }) => note)).toEqual(["straps; good"]);
+  expect(notes(reading)).toEqual(["D4 Ilka Brandmoor: straps; good"]);
+});
+
+test("a club named above all days is nobody's gym", () => {
+  const { reading } = read("Sets", [
+    ["Quillbeck club log", "", "", ""],
+    ["Ilka Brandmoor", "", "", ""],
+    ["SQUAT", "kg", "m/s", "Date"],
+    [1, 80, 0.6, "5 May"],
+  ]);
+  expect(reading.records.map((set) => [shortSet(set), set.gym])).toEqual([
+    ["05-05 Ilka Brandmoor 1 80x? 0.6", ""],
+  ]);
+});

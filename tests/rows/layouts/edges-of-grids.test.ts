@@ -125,3 +125,60 @@ test("rows of jumps with two dates each are no grid of dates", () => {
   expect(layout).toBe("plain rows");
   expect(problems(reading)).toEqual(["A2 no-figure: ", "A3 no-figure: "]);
 });
+
+test("races without a day are not read, whatever marks stand beside them", () => {
+  const { layout, reading } = read("Races", [
+    ["Race", "Ilka", "Kofi"],
+    ["Mile", "x", ""],
+    ["Relay", "", "x"],
+  ]);
+  expect(layout).toBe("not recognised");
+  expect(problems(reading)).toEqual(["A1 column-missing: "]);
+});
+
+test("a distance out of bounds in a grid of runs is told by what it is", () => {
+  const { reading } = read("Runs", [
+    ["Runs, km", "", ""],
+    ["", "5/5/2026", "28/5/2026"],
+    ["Ilka", 900, 10],
+  ]);
+  expect(reading.issues.map(({ cell, code, facts }) => [cell, code, facts.heading])).toEqual([
+    ["B3", "implausible", "km"],
+  ]);
+});
+
+test("blanks of spaces beside a title do not hide its year", () => {
+  const { reading } = read(
+    "Sets",
+    [
+      [" ", "Squat 2025", " "],
+      ["", "5/5", "28/5"],
+      ["Ilka", "85x5", ""],
+    ],
+    { today: null },
+  );
+  expect(reading.records.map(({ day }) => isoFromDay(day))).toEqual(["2025-05-05"]);
+});
+
+test("a note is found again by its row and column", () => {
+  const { reading } = read("Sets", [
+    ["Squat 2026", "", ""],
+    ["", "5/5", "28/5"],
+    ["Ilka", "85x5", "ride"],
+  ]);
+  expect(reading.notes?.map(({ row, column, cell }) => [row, column, cell])).toEqual([
+    [3, 3, "C3"],
+  ]);
+});
+
+test("a column that the coach said to leave alone is no lift of a log either", () => {
+  const { layout } = read(
+    "Sets",
+    [
+      ["Date", "Athlete", "Exercise", "kg x sets x reps"],
+      ["2026-05-12", "Ilka", "squat", "85x1x5"],
+    ],
+    { answers: { columns: [{ column: 3, field: null }] } },
+  );
+  expect(layout).toBe("not recognised");
+});

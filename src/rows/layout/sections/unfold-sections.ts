@@ -62,7 +62,7 @@ function settlerOf(context: LayoutContext, lines: readonly SectionLine[]): DaySe
   );
   const texts = lines.flatMap((line, row) => {
     if (line.is === "day") return [line.text];
-    return [...columns].flatMap((index) => dayOfCell(context.cells[row]?.[index]) ?? []);
+    return [...columns].flatMap((index) => dayOfCell(context.cells[row]![index]) ?? []);
   });
   return new DaySettler(texts, titleYear(context), context.today, context.dateOrder);
 }

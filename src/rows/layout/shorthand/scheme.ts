@@ -25,7 +25,7 @@ export function schemeGroups(
   const numbers = head.split("x").map((piece) => {
     const parts = /^(\d+(?:[.,]\d+)?|[.,]\d+)(kg|lbs?)?$/.exec(piece);
     if (parts === null) return Number.NaN;
-    if (parts[2] !== undefined) unit = unitOf(parts[2]);
+    unit = unitOf(parts[2]) ?? unit;
     return Number(parts[1]!.replace(",", "."));
   });
   if (numbers.some(Number.isNaN)) return null;

@@ -85,7 +85,7 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
     } else if (number !== null) {
       const value = Number(number[1]!.replace(",", "."));
       if (number[2] !== undefined || value >= leastLoad)
-        bareLoad = { load: value, unit: unitOf(number[2] ?? "") };
+        bareLoad = { load: value, unit: unitOf(number[2]) };
       else if (value < 3.5 && /[.,]/.test(bare)) speeds.push(value);
       else return { is: "unread" };
     } else if (/^[\d.,/–—-]*\d[\d.,/–—-]*$/.test(bare) && speedList(bare).unread.length === 0) {

@@ -54,7 +54,7 @@ export function blocksOf(
       ...header.noteColumns.map(({ column }) => column),
     ]);
     const nameColumn = known.get("athlete") ?? firstTextColumn(context, header, dateColumns, last);
-    const headCell = cells[header.firstRow]?.[nameColumn];
+    const headCell = cells[header.firstRow]![nameColumn];
     if (typeof headCell === "string" && headCell.trim() !== "" && !known.has("athlete"))
       titles.push(headCell);
     for (let row = header.firstRow; row <= header.lastRow; row++) into.mark(row, "heading");
@@ -111,8 +111,10 @@ function firstTextColumn(
 ): number {
   for (let column = 0; column < 6; column++) {
     if (taken.has(column)) continue;
-    for (let row = header.lastRow + 1; row <= last; row++)
-      if (typeof cells[row]?.[column] === "string" && cells[row]?.[column] !== "") return column;
+    for (let row = header.lastRow + 1; row <= last; row++) {
+      const cell = cells[row]![column];
+      if (typeof cell === "string" && cell !== "") return column;
+    }
   }
   return 0;
 }

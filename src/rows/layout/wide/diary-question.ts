@@ -43,7 +43,7 @@ export function looksAnswered({ field, unit }: DiaryQuestion, cells: readonly un
   const fits = filled.filter((cell) => {
     if (field === "sleepH" && typeof cell === "string" && /^\d{1,2}[:h]\d{2}$/.test(cell.trim()))
       return true;
-    const value = typeof cell === "number" ? cell : Number(String(cell).trim().replace(",", "."));
+    const value = Number(String(cell).trim().replace(",", "."));
     return value >= 0 && value <= most;
   });
   return filled.length > 0 && 2 * fits.length >= filled.length;

@@ -36,7 +36,8 @@ export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
   if (isBlank(cell) || cell === false) return nothing;
   if (typeof cell === "number") return { ...nothing, attempts: [single(cell, parts)] };
   if (typeof cell !== "string") return { ...nothing, problem: "jump-unread" };
-  const text = cell.trim();
+  // Of a cell with several lines all are read.
+  const text = cell.trim().replace(/\s+/g, " ");
   if (saysNoValue(text) || /^x{1,3}-?$/i.test(text)) return nothing;
   if (!/\d/.test(text)) return { ...nothing, note: text };
   if (new RegExp(`^${number}\\s*\\?+$`).test(text)) return { ...nothing, problem: "unsure" };

@@ -31,23 +31,23 @@ export function jumpTitle(text: string): JumpTitle {
       : /fl/.test(match[1]!)
         ? ("flight" as const)
         : ("height" as const),
-    unit: unitOf(match[2] ?? ""),
+    unit: unitOf(match[2]),
   }));
-  const drop = /\b(?:drop(?: jump)?|from|dj) (?:from )?(\d{2,3})\b(?! ?x)/.exec(words);
+  const drop = /\b(?:drop(?: jump)?|from|dj) (?:from )?(\d{2,3})\b(?! x)/.exec(words);
   const stack = /\bon ?to ((?:\d+ ?[x×] ?)?\d+(?: ?\+ ?(?:\d+ ?[x×] ?)?\d+)*)/.exec(words);
   const landing = stack === null ? null : stack[1]!.replace(/\s/g, "");
   const isStack = landing !== null && /[x×+]/.test(landing);
   const test = name
-    .split(/\s[–—-]\s/)[0]
-    ?.replace(/\s*\(.*?\)\s*/g, " ")
+    .split(/\s[–—-]\s/)[0]!
+    .replace(/\s*\(.*?\)\s*/g, " ")
     .replace(/\s+\d{2,3}\s*(?:cm)?\s+to\s+(?:the\s+)?floor/i, "")
     .trim();
   return {
-    test: test === undefined || test === "" ? bare : test,
+    test: test === "" ? bare : test,
     parts,
     dropCm: drop === null ? null : Number(drop[1]),
     landingStack: isStack ? landing : null,
-    unit: unitOf(/[([] ?(cm|mm|m|in|inches) ?[)\]]/.exec(words)?.[1] ?? ""),
+    unit: unitOf(/[([] ?(cm|mm|m|in|inches) ?[)\]]/.exec(words)?.[1]),
     landingCm: landing !== null && !isStack ? Number(landing) : null,
   };
 }

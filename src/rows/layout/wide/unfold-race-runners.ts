@@ -50,7 +50,7 @@ const saysNo = (cell: unknown): boolean =>
 
 /** Marks and nothing else; ticks beside crosses could mean yes and no, so they are asked about. */
 function holdsMarks({ cells, first, end, headerRow }: TableView, index: number): boolean {
-  if (headerWords(cells[headerRow]?.[index]).unit !== null) return false;
+  if (headerWords(cells[headerRow]![index]).unit !== null) return false;
   const filled = cells
     .slice(first, end)
     .filter((row) => !isSummary(row))

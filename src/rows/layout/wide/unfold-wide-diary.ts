@@ -43,7 +43,7 @@ function isDiary({ cells }: LayoutContext, block: Block, question: DiaryQuestion
   if (days.some(({ field }) => field !== null)) return true;
   // Dates still to be settled head columns that speak all the same.
   const columns = [...days, ...unsettled].map(({ column }) => column);
-  const answers = block.rows.flatMap(({ row }) => columns.map((column) => cells[row]?.[column]));
+  const answers = block.rows.flatMap(({ row }) => columns.map((column) => cells[row]![column]));
   return question !== null && looksAnswered(question, answers);
 }
 

@@ -51,7 +51,7 @@ function speaksOfRuns(context: LayoutContext, block: Block): boolean {
   const columns = [...block.header.days, ...block.header.unsettled].map(({ column }) => column);
   for (const { row } of block.rows)
     for (const column of columns) {
-      const cell = context.cells[row]?.[column];
+      const cell = context.cells[row]![column];
       if (isBlank(cell)) continue;
       filled++;
       if (

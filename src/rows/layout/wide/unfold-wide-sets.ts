@@ -30,7 +30,7 @@ export function unfoldWideSets(context: LayoutContext): Unfolded | null {
       for (const { row } of block.rows) {
         into.mark(row, "reported");
         for (const { column } of block.header.days) {
-          const cell = context.cells[row]?.[column];
+          const cell = context.cells[row]![column];
           const said = setCell(cell, noSense);
           const scheme = said.is === "sets" && said.groups[0]?.reps !== null;
           if (scheme || said.is === "order-unsettled") into.ask("exercise", cell);
@@ -49,7 +49,7 @@ export function unfoldWideSets(context: LayoutContext): Unfolded | null {
       speeds: context.tab.speeds ?? null,
       asksSpeed: speed === speedNotSaid,
       lift,
-      unit: context.massUnit ?? unitOf(/\b(kg|lbs?)\b/.exec(words)?.[1] ?? ""),
+      unit: context.massUnit ?? unitOf(/\b(kg|lbs?)\b/.exec(words)?.[1]),
     };
     for (const row of block.rows) setsRow(context.cells, into, block, row, said);
   }

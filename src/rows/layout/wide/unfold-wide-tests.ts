@@ -50,8 +50,7 @@ export function unfoldWideTests(
   for (const { index, heading, part } of columns) {
     const title = jumpTitle(heading);
     const unit =
-      title.parts[0]?.unit ??
-      unitOf(/\b(ms|s|cm|mm|m|in)\b\)?$/.exec(plainWords(heading))?.[1] ?? "");
+      title.parts[0]?.unit ?? unitOf(/\b(ms|s|cm|mm|m|in)\b\)?$/.exec(plainWords(heading))?.[1]);
     tests.set(index, { test: testName(heading), part: part ?? "height", unit });
     if (part !== null || unit !== null)
       into.describe(part ?? "height", { heading, words: heading });
