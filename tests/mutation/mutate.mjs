@@ -39,7 +39,8 @@ process.env.MUTATION_SEED = seed;
 process.env.MIRROR_CASES = "300";
 process.env.MUTATION_TESTS = `${folder}-tests.json`;
 
-const name = places.join("+").replace(/[/.]/g, "-");
+// Of many places the name would be longer than files may have.
+const name = places.join("+").replace(/[/.]/g, "-").slice(0, 80);
 mkdirSync("reports/mutation", { recursive: true });
 process.env.MUTATION_LINES = resolve(`reports/mutation/${name}-lines.txt`);
 writeFileSync(process.env.MUTATION_LINES, "");

@@ -80,7 +80,7 @@ function isSchemeLog({ cells, fields, first, end }: TableView): boolean {
     filled++;
     if (typeof cell !== "string") continue;
     const said = setCell(cell, noSense);
-    if (said.is === "order-unsettled" || (said.is === "sets" && said.groups[0]?.reps !== null))
+    if (said.is === "order-unsettled" || (said.is === "sets" && said.groups[0]!.reps !== null))
       shorthand++;
   }
   if (filled > 0 && shorthand >= filled / 2) return true;

@@ -59,3 +59,16 @@ test("a club named above all days is nobody's gym", () => {
     ["05-05 Ilka Brandmoor 1 80x? 0.6", ""],
   ]);
 });
+
+test("shorthand alone in a row counts only where loads stand; elsewhere it is a note", () => {
+  const { reading } = read("Sets", [
+    ["Ilka Brandmoor", "", "", ""],
+    ["5 May", "", "", ""],
+    ["SQUAT", "kg", "m/s", "note"],
+    [1, 80, 0.6, ""],
+    ["", "", "", "85x5"],
+    ["", "90x5", "", ""],
+  ]);
+  expect(reading.records.map(({ loadKg }) => loadKg)).toEqual([80, 90]);
+  expect(notes(reading)).toEqual(["D5 Ilka Brandmoor: 85x5"]);
+});

@@ -182,3 +182,21 @@ test("a column that the coach said to leave alone is no lift of a log either", (
   );
   expect(layout).toBe("not recognised");
 });
+
+test("a blank row in a log of merged names is nobody's", () => {
+  const { reading } = read("Sets", [
+    ["Date", "Athlete", "Exercise", "kg x sets x reps"],
+    ["2026-05-12", "Ilka", "squat", "85x1x5"],
+    ["2026-05-14", "", "squat", "86x1x5"],
+    ["", "", "", ""],
+    ["2026-05-12", "Kofi", "squat", "95x1x5"],
+    ["2026-05-14", "", "squat", "96x1x5"],
+  ]);
+  expect(reading.records.map(shortSet)).toEqual([
+    "05-12 Ilka 1 85x5",
+    "05-14 Ilka 1 86x5",
+    "05-12 Kofi 1 95x5",
+    "05-14 Kofi 1 96x5",
+  ]);
+  expect(problems(reading)).toEqual([]);
+});

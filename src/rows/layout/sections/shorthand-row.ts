@@ -29,7 +29,7 @@ export function shorthandRow(
     into.report("scheme-order-unsettled", row, column);
     return true;
   }
-  if (said.is !== "sets" || said.groups[0]?.reps == null) return false;
+  if (said.is !== "sets" || said.groups[0]!.reps === null) return false;
   const { note: noted, scheme: _, ...rest } = shared;
   const note = withWords(noted, said.note, column);
   const beside = speedsBeside(above, line);

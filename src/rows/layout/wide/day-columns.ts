@@ -44,7 +44,7 @@ export function columnsOfDay(
   const scheme = spelled ?? at.get("load");
   const said = setCell(scheme?.cell, owner.sense);
   const shorthand =
-    said.is === "sets" && said.groups[0]?.reps !== null && (spelled || !at.has("reps"));
+    said.is === "sets" && said.groups[0]!.reps !== null && (spelled || !at.has("reps"));
   if (scheme && said.is === "none" && (spelled || at.size === 1)) {
     into.note(row, scheme.column, owner.athlete, owner.day, "day", said.note);
     return;

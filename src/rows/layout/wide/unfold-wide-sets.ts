@@ -32,7 +32,7 @@ export function unfoldWideSets(context: LayoutContext): Unfolded | null {
         for (const { column } of block.header.days) {
           const cell = context.cells[row]![column];
           const said = setCell(cell, noSense);
-          const scheme = said.is === "sets" && said.groups[0]?.reps !== null;
+          const scheme = said.is === "sets" && said.groups[0]!.reps !== null;
           if (scheme || said.is === "order-unsettled") into.ask("exercise", cell);
         }
       }
