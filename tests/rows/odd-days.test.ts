@@ -38,3 +38,11 @@ test("a season without odd days asks nothing, and a few days never do", () => {
     readSets([head, ...season.slice(0, 2), [new Date(2027, 3, 7), "Ilka", "squat", 1, 65]]).issues,
   ).toEqual([]);
 });
+
+test("an odd day met twice is questioned where it is met first, with all its rows", () => {
+  const odd = (set: number) => [new Date(2026, 11, 5), "Ilka", "squat", set, 65];
+  const reading = readSets([head, odd(1), ...season, odd(2), odd(3)]);
+  expect(reading.issues.map(({ cell, code, facts }) => [cell, code, facts.rows])).toEqual([
+    ["A2", "day-questioned", 3],
+  ]);
+});

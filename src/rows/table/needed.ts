@@ -3,14 +3,8 @@ import type { TableView } from "../table-view";
 
 /** Reports a needed cell that is blank, with its row; gives null so that callers can return it. */
 export function reportBlank(view: TableView, column: Column | undefined, row: number): null {
-  view.log.add(
-    "needed-blank",
-    row,
-    column?.index ?? -1,
-    "",
-    { heading: column?.heading ?? "" },
-    true,
-  );
+  const { index, heading } = column!;
+  view.log.add("needed-blank", row, index, "", { heading }, true);
   return null;
 }
 

@@ -1,5 +1,5 @@
 import { understandTable } from "../../../src/rows/read-table";
-import { notes, problems, shortSet, today } from "./short";
+import { notes, problems, shortJump, shortSet, today } from "./short";
 
 // Several columns under each date of a grid; athletes and figures are invented.
 
@@ -97,4 +97,44 @@ test("two runs of one day stand in columns that begin anew; a mark repeats the r
     ["Kofi", 8, null],
   ]);
   expect(problems(reading)).toEqual(['B5 nothing-to-repeat: "']);
+});
+
+const jumps = (under: readonly string[], ...rows: readonly (readonly unknown[])[]) =>
+  understandTable(
+    "Jumps",
+    [
+      ["Drop jump 2026", ...under.map(() => "")],
+      ["", "5/5", ...under.slice(2).map(() => ""), "28/5"],
+      ["Athlete", ...under],
+      ...rows,
+    ],
+    { today },
+  ).reading;
+
+test("contact and flight under one date are one jump, from the drop that stands beside them", () => {
+  const reading = jumps(
+    ["drop cm", "contact ms", "flight s", "contact ms"],
+    ["Ilka", 30, "182 sore", 0.49, 190],
+    ["Kofi", '"', 170, "", ""],
+    ["Wren", 40, "", "", ""],
+  );
+  expect(reading.records.map((jump) => [shortJump(jump), jump.dropCm, jump.note])).toEqual([
+    ["05-05 Ilka 0.182/0.49", 30, "sore"],
+    ["05-28 Ilka 0.19/?", null, ""],
+    ["05-05 Kofi 0.17/?", null, ""],
+    ["05-05 Wren  ?", 40, ""],
+  ]);
+  expect(problems(reading)).toEqual(['B5 nothing-to-repeat: "', "A6 no-figure: "]);
+});
+
+test("whether a height was cleared stands beside it; headings that begin anew are another try", () => {
+  const reading = jumps(
+    ["height", "cleared", "height", "cleared", "height"],
+    ["Ilka", 30, "y", 35, "n", "36 x"],
+  );
+  expect(reading.records.map((jump) => [shortJump(jump), jump.cleared])).toEqual([
+    ["05-05 Ilka 30 cm", true],
+    ["05-05 Ilka 35 cm", false],
+    ["05-28 Ilka 36 cm", null],
+  ]);
 });

@@ -103,8 +103,7 @@ test("jumps: figures in columns of their own under each date, a column for the t
     { title: "Drop jump 30 onto 2x15" },
   );
   expect(reading.records.map(jump)).toEqual([
-    "3 05-05 Ilka hop 15+15 null from 30 down 0.182",
-    "3 05-05 Ilka hop 50.8 cm 15+15 null from 30",
+    "3 05-05 Ilka hop 50.8 cm 15+15 null from 30 down 0.182",
     "3 05-13 Ilka hop 15+15 null from 30 down 0.19",
     "4 05-05 Kofi Drop jump 30 onto 2x15 15+15 null from 30 down 0.19",
   ]);

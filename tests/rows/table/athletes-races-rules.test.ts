@@ -232,6 +232,7 @@ test.each([
   ["racks", new Date(2026, 4, 1), "not-a-number"],
   ["racks", "3 racks 4", "not-a-number"],
   ["racks", "3 racks5", "not-a-number"],
+  ["racks", "-3 racks", "not-a-number"],
   ["racks", " ", "needed-blank"],
   ["racks", -1, "rule-out-of-bounds"],
 ])("the rule %p set to %p is no setting: %s", (name, value, code) => {
@@ -254,4 +255,18 @@ test("what is told of a rule: its bounds, a percent taken for a whole, the earli
   expect(problems(read("Rules", ["Rule", "Value"], ["racks", -1], ["racks", 3]))).toEqual([
     "B2 rule-out-of-bounds: -1",
   ]);
+});
+
+test("a baseline without its first day, or with one that cannot be read, leaves its athlete in", () => {
+  const reading = read(
+    "Athletes",
+    ["Athlete", "Baseline from", "Baseline to"],
+    ["Ilka", "", "2026-05-12"],
+    ["Kofi", "soon", ""],
+  );
+  expect(reading.records.map(({ athlete, baselineFrom }) => [athlete, baselineFrom])).toEqual([
+    ["Ilka", null],
+    ["Kofi", null],
+  ]);
+  expect(problems(reading)).toEqual(["B3 not-a-day: soon"]);
 });

@@ -1,9 +1,10 @@
 import { isoFromDay } from "../../../coaching/calendar/day";
 import { isBlank } from "../../value/blank";
 import type { LayoutContext } from "../layout-context";
-import { Unfolded } from "../unfolded";
+import { type Placed, Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
 import { type Block, type BlockRow, blocksOf } from "./block-rows";
+import { ColumnGroups, filledColumns } from "./column-groups";
 import { dateHeaders } from "./date-header";
 import { jumpCell } from "./jump-cell";
 import { type JumpPart, type JumpTitle, jumpTitle } from "./jump-title";
@@ -41,49 +42,62 @@ function unfoldRow(
   for (const { column, monday } of block.header.noteColumns)
     if (!isBlank(line[column]))
       into.note(row, column, athlete, monday, "week", String(line[column]).trim());
-  for (const { column, day, field, unit } of block.header.days) {
-    const parts: readonly JumpPart[] =
-      field !== null && isPart(field) ? [field] : title.parts.map(({ part }) => part);
-    const said = jumpCell(line[column], parts);
-    const footnote = block.footnotes.get(said.mark) ?? "";
-    const note = [said.note, footnote].filter(Boolean).join("; ");
-    if (said.problem !== null) {
-      const mend =
-        typeof line[column] === "string"
-          ? Number((line[column] as string).replace(/\?|\s/g, "").replace(",", "."))
-          : Number.NaN;
-      into.report(
-        said.problem,
-        row,
-        column,
-        said.problem === "unsure" && Number.isFinite(mend) ? { mend, heading: title.test } : {},
-      );
-      into.mark(row, "data");
+  const groups = new ColumnGroups();
+  for (const column of block.header.days) groups.add(column);
+  const before = new Map<string, unknown>();
+  for (const columns of groups.groups) {
+    const { day } = columns[0]!;
+    // What stands beside the figures under one date ("drop cm", "cleared") holds for all of them.
+    const others = columns.filter(({ field }) => field !== null && !isPart(field));
+    const beside: Record<string, Placed> = {};
+    for (const { field, column, unit, cell } of filledColumns(into, line, row, others, before))
+      beside[field] = [withUnit(cell, unit), column];
+    const flats: Record<string, Placed>[] = Object.keys(beside).length > 0 ? [{}] : [];
+    const words: string[] = [];
+    for (const { column, field, unit } of columns) {
+      if (field !== null && !isPart(field)) continue;
+      const parts = field === null ? title.parts.map(({ part }) => part) : [field];
+      const said = jumpCell(line[column], parts);
+      words.push(said.note, block.footnotes.get(said.mark) ?? "");
+      if (said.problem !== null) tellProblem(into, row, column, said.problem, line[column], title);
+      into.note(row, column, athlete, day, "day", said.note);
+      said.attempts.forEach((attempt, at) => {
+        flats[at] ??= {};
+        const flat = flats[at];
+        for (const [part, figure] of Object.entries(attempt))
+          flat[part] = [part === "height" ? withUnit(figure, unit ?? heightUnit) : figure, column];
+      });
     }
-    into.note(row, column, athlete, day, "day", said.note);
-    for (const attempt of said.attempts)
+    const { column } = columns[0]!;
+    const note = words.filter(Boolean).join("; ");
+    for (const flat of flats)
       into.emit(row, {
         day: [isoFromDay(day), column],
         athlete: [athlete, nameColumn],
         test: [test, nameColumn],
-        height:
-          attempt.height === undefined
-            ? undefined
-            : [withUnit(attempt.height, unit ?? heightUnit), column],
-        stack:
-          attempt.stack !== undefined
-            ? [attempt.stack, column]
-            : title.landingStack === null
-              ? undefined
-              : [title.landingStack, column],
-        cleared: attempt.cleared === undefined ? undefined : [attempt.cleared, column],
-        contact: attempt.contact === undefined ? undefined : [attempt.contact, column],
-        flight: attempt.flight === undefined ? undefined : [attempt.flight, column],
+        stack: title.landingStack === null ? undefined : [title.landingStack, column],
         drop: title.dropCm === null ? undefined : [title.dropCm, column],
         landing: title.landingCm === null ? undefined : [title.landingCm, column],
         note: note === "" ? undefined : [note, column],
+        ...flat,
+        ...beside,
       });
   }
+}
+
+/** Says what is wrong with a cell; of a doubtful figure what it would be. */
+function tellProblem(
+  into: Unfolded,
+  row: number,
+  column: number,
+  code: string,
+  cell: unknown,
+  { test }: JumpTitle,
+): void {
+  const mend = Number(String(cell).replace(/\?|\s/g, "").replace(",", "."));
+  const facts = code === "unsure" && Number.isFinite(mend) ? { mend, heading: test } : {};
+  into.report(code, row, column, facts);
+  into.mark(row, "data");
 }
 
 function isPart(field: string): field is JumpPart {
