@@ -219,7 +219,7 @@ export const rowIssueSentences = {
     "Correct the speeds, or the sets and repetitions beside them.",
   ],
   "speeds-twice": () => [
-    "The sets count without their speeds: other speeds stand beside the load and its repetitions.",
+    "The sets count without their speeds: others stand beside the load.",
     "Keep the speeds in one of the two places.",
   ],
   "diary-question-missing": () => [

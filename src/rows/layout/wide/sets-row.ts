@@ -10,6 +10,7 @@ import type { Placed, Unfolded } from "../unfolded";
 import type { Block, BlockRow } from "./block-rows";
 import { ColumnGroups } from "./column-groups";
 import { columnsOfDay } from "./day-columns";
+import { weekNotes } from "./week-notes";
 
 /** What a block's titles say of all its cells. */
 export type BlockWords = {
@@ -27,19 +28,17 @@ export function setsRow(
   cells: Cells,
   into: Unfolded,
   block: Block,
-  { row, athlete, nameColumn }: BlockRow,
+  of: BlockRow,
   words: BlockWords,
 ): void {
+  const { row, athlete, nameColumn } = of;
   const line = cells[row]!;
   const liftColumn = block.known.get("exercise");
   const exercise: Placed =
     liftColumn !== undefined && !isBlank(line[liftColumn])
       ? [line[liftColumn], liftColumn]
       : [words.lift ?? "", nameColumn];
-  into.mark(row, "data");
-  for (const { column, monday } of block.header.noteColumns)
-    if (!isBlank(line[column]))
-      into.note(row, column, athlete, monday, "week", String(line[column]).trim());
+  weekNotes(into, block.header, line, of);
   const done = new Map<Day, readonly SetGroup[]>();
   const inColumns = new ColumnGroups();
   let left: readonly SetGroup[] | null = null;

@@ -1,12 +1,12 @@
 import { type Day, isoFromDay } from "../../../coaching/calendar/day";
-import { isBlank } from "../../value/blank";
-import { isDitto } from "../../value/ditto";
 import type { LayoutContext } from "../layout-context";
 import { type Placed, Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
 import { type Block, type BlockRow, blocksOf } from "./block-rows";
+import { filledColumns } from "./column-groups";
 import { dateHeaders } from "./date-header";
 import { type DiaryQuestion, diaryQuestion, looksAnswered } from "./diary-question";
+import { weekNotes } from "./week-notes";
 
 /**
  * One row an athlete, dates across, the answers to one question in the cells or to several in columns
@@ -51,31 +51,29 @@ function diaryRow(
   cells: LayoutContext["cells"],
   into: Unfolded,
   { header }: Block,
-  { row, athlete, nameColumn }: BlockRow,
+  of: BlockRow,
   question: DiaryQuestion | null,
 ): void {
+  const { row, athlete, nameColumn } = of;
   const line = cells[row]!;
-  into.mark(row, "data");
-  for (const { column, monday } of header.noteColumns)
-    if (!isBlank(line[column]))
-      into.note(row, column, athlete, monday, "week", String(line[column]).trim());
+  weekNotes(into, header, line, of);
   const byDay = new Map<Day, Record<string, Placed>>();
-  const before = new Map<string, unknown>();
-  for (const { column, day, field, unit } of header.days) {
-    const about = field ?? question?.field;
-    if (about === undefined || isBlank(line[column])) continue;
-    const answer = isDitto(line[column]) ? before.get(about) : line[column];
-    if (answer === undefined) {
-      into.log.addAtSource("nothing-to-repeat", row, column);
-      continue;
-    }
-    before.set(about, answer);
+  const asked = header.days.map((column) =>
+    column.field === null ? { ...column, ...question } : column,
+  );
+  for (const { column, day, field, unit, cell } of filledColumns(
+    into,
+    line,
+    row,
+    asked,
+    new Map(),
+  )) {
     const flat = byDay.get(day) ?? {
       day: [isoFromDay(day), column],
       athlete: [athlete, nameColumn],
     };
     byDay.set(day, flat);
-    flat[about] ??= [withUnit(answer, field === null ? (question?.unit ?? null) : unit), column];
+    flat[field] ??= [withUnit(cell, unit), column];
   }
   for (const flat of byDay.values()) into.emit(row, flat);
 }

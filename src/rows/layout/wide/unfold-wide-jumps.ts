@@ -8,6 +8,7 @@ import { ColumnGroups, filledColumns } from "./column-groups";
 import { dateHeaders } from "./date-header";
 import { jumpCell } from "./jump-cell";
 import { type JumpPart, type JumpTitle, jumpTitle } from "./jump-title";
+import { weekNotes } from "./week-notes";
 
 /** Test days across, one row an athlete, one block a test. Null when it is not that. */
 export function unfoldWideJumps(context: LayoutContext): Unfolded | null {
@@ -30,18 +31,16 @@ function unfoldRow(
   { cells }: LayoutContext,
   into: Unfolded,
   block: Block,
-  { row, athlete, nameColumn }: BlockRow,
+  of: BlockRow,
   title: JumpTitle,
 ): void {
+  const { row, athlete, nameColumn } = of;
   const line = cells[row]!;
   const testColumn = block.known.get("test");
   const test =
     testColumn !== undefined && !isBlank(line[testColumn]) ? line[testColumn] : title.test;
   const heightUnit = title.parts.find(({ part }) => part === "height")?.unit ?? title.unit;
-  into.mark(row, "data");
-  for (const { column, monday } of block.header.noteColumns)
-    if (!isBlank(line[column]))
-      into.note(row, column, athlete, monday, "week", String(line[column]).trim());
+  weekNotes(into, block.header, line, of);
   const groups = new ColumnGroups();
   for (const column of block.header.days) groups.add(column);
   const before = new Map<string, unknown>();

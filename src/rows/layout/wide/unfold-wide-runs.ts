@@ -10,6 +10,7 @@ import { withUnit } from "../with-unit";
 import { type Block, type BlockRow, blocksOf } from "./block-rows";
 import { ColumnGroups, filledColumns } from "./column-groups";
 import { dateHeaders } from "./date-header";
+import { weekNotes } from "./week-notes";
 
 /**
  * One row an athlete, dates across, a run in each cell or its minutes and exertion in columns under
@@ -68,18 +69,16 @@ function runsRow(
   cells: LayoutContext["cells"],
   into: Unfolded,
   block: Block,
-  { row, athlete, nameColumn }: BlockRow,
+  of: BlockRow,
   bare: "minutes" | "km" | null,
 ): void {
+  const { row, athlete, nameColumn } = of;
   const line = cells[row]!;
   const shared = (day: Day, column: number): Record<string, Placed> => ({
     day: [isoFromDay(day), column],
     athlete: [athlete, nameColumn],
   });
-  into.mark(row, "data");
-  for (const { column, monday } of block.header.noteColumns)
-    if (!isBlank(line[column]))
-      into.note(row, column, athlete, monday, "week", String(line[column]).trim());
+  weekNotes(into, block.header, line, of);
   const done = new Map<Day, WrittenRun>();
   const inColumns = new ColumnGroups();
   let left: WrittenRun | null = null;
