@@ -1,4 +1,6 @@
+import { dayFromIso, isoFromDay } from "../../src/coaching/calendar/day";
 import { readSets } from "../../src/rows/readers";
+import { oddDays } from "../../src/rows/table/odd-days";
 import { problems } from "./layouts/short";
 
 const head = ["Date", "Athlete", "Exercise", "Set", "Load"];
@@ -45,4 +47,24 @@ test("an odd day met twice is questioned where it is met first, with all its row
   expect(reading.issues.map(({ cell, code, facts }) => [cell, code, facts.rows])).toEqual([
     ["A2", "day-questioned", 3],
   ]);
+});
+
+/** The days found odd among these, each with rows of its own. */
+const oddAmong = (days: readonly string[]) =>
+  oddDays(new Map(days.map((iso) => [dayFromIso(iso)!, 3]))).map(({ day }) => isoFromDay(day));
+/** So many days a week apart. */
+const weekly = (first: string, many: number) =>
+  Array.from({ length: many }, (_, at) => isoFromDay(dayFromIso(first)! + 7 * at));
+
+test("a day on a weekday of its others is in order, though swapped it would be one of them too", () => {
+  // 9 May and 5 September 2026 are Saturdays both.
+  expect(oddAmong(weekly("2026-04-25", 20))).toEqual([]);
+});
+
+test("a swapped day is a usual one when a fifth of all days are on its weekday", () => {
+  // 6 April 2026 is a Monday, 4 June a Thursday.
+  const lone = "2026-04-06";
+  const tuesdays = weekly("2026-04-07", 11);
+  expect(oddAmong([lone, ...tuesdays, ...weekly("2026-04-09", 3)])).toEqual([lone]);
+  expect(oddAmong([lone, ...tuesdays, ...weekly("2026-04-09", 2)])).toEqual([]);
 });

@@ -89,7 +89,7 @@ export function carefulSetReader({
     if (loadKg !== null) loads.see(exercise);
     else if (isEmpty(line[fields.load?.index ?? -1])) loads.miss(row, exercise);
     const reps = repsDone(line, row);
-    const single = repReaders.length > 0 && repSpeeds.length > 0 ? null : listed.single;
+    const single = repSpeeds.length > 0 ? null : listed.single;
     const asRep = single !== null && (oneRowPerRep || meaning.ofReps || reps === 1);
     const plain: LiftingSet = {
       row: row + 1,
