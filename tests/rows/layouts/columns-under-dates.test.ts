@@ -15,6 +15,18 @@ const sets = (under: readonly string[], ...rows: readonly (readonly unknown[])[]
     { today },
   ).reading;
 
+const jumps = (under: readonly string[], ...rows: readonly (readonly unknown[])[]) =>
+  understandTable(
+    "Jumps",
+    [
+      ["Drop jump 2026", ...under.map(() => "")],
+      ["", "5/5", ...under.slice(2).map(() => ""), "28/5"],
+      ["Athlete", ...under],
+      ...rows,
+    ],
+    { today },
+  ).reading;
+
 test("load and scheme, reserve and note in columns of their own hold for each set", () => {
   const reading = sets(
     ["kg", "sets x reps", "m/s", "RIR", "kg", "sets x reps", "m/s", "RIR"],
@@ -65,6 +77,25 @@ test("a mark repeats the column of the same meaning to its left, never another a
   ]);
 });
 
+test("a title's unit holds for loads under dates that name none, not for what stands beside them", () => {
+  const { reading } = understandTable(
+    "Sets",
+    [
+      ["Squat, lb – 2026", "", "", "", ""],
+      ["", "5/5", "", "28/5", ""],
+      ["Athlete", "load", "RIR", "load", "reps"],
+      ["Ilka", 100, 2, "100x5", ""],
+    ],
+    { today },
+  );
+  const pounds = 100 * 0.45359237;
+  expect(reading.records.map(({ loadKg, repsInReserve }) => [loadKg, repsInReserve])).toEqual([
+    [pounds, 2],
+    [pounds, null],
+  ]);
+  expect(problems(reading)).toEqual([]);
+});
+
 test("headings that begin anew under a date are another set of that day", () => {
   const reading = sets(
     ["kg", "m/s", "kg", "m/s", "kg", "m/s", "kg", "m/s"],
@@ -99,17 +130,31 @@ test("two runs of one day stand in columns that begin anew; a mark repeats the r
   expect(problems(reading)).toEqual(['B5 nothing-to-repeat: "']);
 });
 
-const jumps = (under: readonly string[], ...rows: readonly (readonly unknown[])[]) =>
-  understandTable(
-    "Jumps",
-    [
-      ["Drop jump 2026", ...under.map(() => "")],
-      ["", "5/5", ...under.slice(2).map(() => ""), "28/5"],
-      ["Athlete", ...under],
-      ...rows,
-    ],
-    { today },
-  ).reading;
+test("two speeds under one heading of loads leave both out", () => {
+  const reading = sets(
+    ["kg", "mean speed", "peak speed", "kg", "mean speed", "peak speed"],
+    ["Ilka", 80, 0.7, 0.9, 85, 0.62, ""],
+    ["Kofi", "80x5", 0.7, 0.9, "", "", ""],
+  );
+  expect(reading.records.map(shortSet)).toEqual([
+    "05-05 Ilka work 80x?",
+    "05-28 Ilka work 85x? 0.62",
+    "05-05 Kofi 1 80x5",
+  ]);
+  expect(problems(reading)).toEqual(["D4 speeds-twice: 0.9", "D5 speeds-twice: 0.9"]);
+});
+
+test("two contacts beside one drop are two jumps from it", () => {
+  const reading = jumps(
+    ["drop cm", "contact ms", "contact ms", "contact ms"],
+    ["Ilka", 30, 182, 178, 190],
+  );
+  expect(reading.records.map((jump) => [shortJump(jump), jump.dropCm])).toEqual([
+    ["05-05 Ilka 0.182/?", 30],
+    ["05-05 Ilka 0.178/?", 30],
+    ["05-28 Ilka 0.19/?", null],
+  ]);
+});
 
 test("contact and flight under one date are one jump, from the drop that stands beside them", () => {
   const reading = jumps(

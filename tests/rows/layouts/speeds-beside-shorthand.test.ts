@@ -24,10 +24,11 @@ const block = (speeds: unknown, scheme = "85x1x5") =>
     ["SQUAT", "kg x sets x reps", "m/s"],
     ["", scheme, speeds],
   ]);
+/** Where it is, the cell of the speeds beside, the shorthand's own cell, and what heads the speeds. */
 const places = [
-  ["log", log, "E2"],
-  ["grid", grid, "C4"],
-  ["block", block, "C4"],
+  ["log", log, "E2", "D2", "Speeds"],
+  ["grid", grid, "C4", "B4", "speed"],
+  ["block", block, "C4", "B4", "m/s"],
 ] as const;
 
 test.each(places)("in a %s: a figure, a list or a mark for none", (_, written) => {
@@ -42,12 +43,13 @@ test.each(places)("in a %s: a figure, a list or a mark for none", (_, written) =
 
 test.each(places)(
   "in a %s: a date, a tick, a word or a doubt is told at its cell",
-  (_, written, at) => {
+  (_, written, at, __, head) => {
     const told = (speeds: unknown) => {
       const { records, issues } = written(speeds);
       expect(records.map(({ loadKg, reps, setSpeed }) => [loadKg, reps, setSpeed])).toEqual([
         [85, 5, null],
       ]);
+      expect(issues.map(({ facts }) => facts.heading)).toEqual([head]);
       return issues.map(({ cell, code, facts }) => [cell, code, facts.piece ?? ""].join(" "));
     };
     expect(told(new Date(2026, 4, 6))).toEqual([`${at} date-in-number `]);
@@ -70,6 +72,15 @@ test.each(places)(
     expect(twice(0.6)).toEqual(["05-05 Ilka 1 85x5", `${at} speeds-twice: 0.6`]);
   },
 );
+
+test.each(places)("in a %s: speeds too many are told where they stand", (_, written, at, own) => {
+  const six = ".62 .61 .60 .59 .58 .57";
+  expect(problems(written(six))).toEqual([`${at} speeds-too-many: ${six}`]);
+  const scheme = `85x1x5 ${six}`;
+  expect(problems(written("", scheme))).toEqual([
+    `${own} speeds-too-many: ${written === grid ? scheme.replace("85x1x5", "85x5") : scheme}`,
+  ]);
+});
 
 test("one repetition a column: each is told at its own cell and keeps its place", () => {
   const reading = read([

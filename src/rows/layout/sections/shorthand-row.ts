@@ -1,3 +1,4 @@
+import type { Column } from "../../header/column";
 import { emitSets } from "../shorthand/emit-sets";
 import { orderFromWords, schemeSense } from "../shorthand/scheme-order";
 import { setCell } from "../shorthand/set-cell";
@@ -62,26 +63,17 @@ function speedsBeside(
   { columns: { speed }, reps }: Walk["above"],
   line: readonly unknown[],
 ): CellsBeside {
-  const cellAt = ({ index }: { readonly index: number }) => ({
-    at: index,
-    list: speedsIn(line[index]),
-  });
+  const cellsOf = (columns: readonly Column[]) =>
+    columns.map(({ index }) => ({ at: index, list: speedsIn(line[index]) }));
   const stands = ({ list }: { readonly list: SpeedsBeside }) => list !== noSpeeds;
-  const one = speed === undefined ? null : cellAt(speed);
-  if (speed !== undefined && one !== null && stands(one))
-    return {
-      speeds: one.list.speeds,
-      column: one.at,
-      said: figuresFor(speed.words),
-      cells: [one],
-    };
-  const cells = reps.map(cellAt);
+  const together = cellsOf(speed === undefined ? [] : [speed]).filter(stands);
+  const cells = together.length > 0 ? together : cellsOf(reps);
   while (cells.length > 0 && !stands(cells[cells.length - 1]!)) cells.pop();
   return {
     // A repetition left out keeps its place.
     speeds: cells.flatMap(({ list }) => (list.speeds.length > 0 ? list.speeds : [null])),
     column: cells[0]?.at ?? -1,
-    said: null,
+    said: together.length > 0 ? figuresFor(speed!.words) : null,
     cells,
   };
 }

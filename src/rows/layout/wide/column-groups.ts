@@ -5,7 +5,7 @@ import type { Unfolded } from "../unfolded";
 import type { DayColumn } from "./date-header";
 
 /**
- * Columns under dates put together, those of one set or one run each: where a day's headings begin
+ * Columns under dates put together, those of one set, run or jump each: where a day's headings begin
  * anew ("kg", "m/s", "kg", "m/s"), another one begins.
  */
 export class ColumnGroups {
@@ -14,7 +14,7 @@ export class ColumnGroups {
 
   add(column: DayColumn): void {
     const group = this.open.get(column.day);
-    if (group !== undefined && !group.some(({ field }) => field === column.field)) {
+    if (group !== undefined && group[0]!.field !== column.field) {
       group.push(column);
       return;
     }

@@ -4,7 +4,7 @@ import { problemOf, setCell } from "../shorthand/set-cell";
 import { ownSpeeds, speedsIn, tellSpeeds } from "../shorthand/speeds-beside";
 import type { Placed, Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
-import { filledColumns } from "./column-groups";
+import { type FilledColumn, filledColumns } from "./column-groups";
 import type { DayColumn } from "./date-header";
 import type { BlockWords } from "./sets-row";
 
@@ -31,7 +31,14 @@ export function columnsOfDay(
   const filled = filledColumns(into, line, row, columns, before);
   const [first] = filled;
   if (first === undefined) return;
-  const at = new Map(filled.map((column) => [column.field, column]));
+  const at = new Map<string, FilledColumn>();
+  for (const column of filled)
+    if (!at.has(column.field)) at.set(column.field, column);
+    else if (column.field === "speed") {
+      // Its mean and its fastest repetition, or two repetitions: neither heading says.
+      into.log.addAtSource("speeds-twice", row, column.column);
+      at.set("speed", { ...column, cell: "" });
+    }
   const shared: Record<string, Placed | undefined> = {
     day: [isoFromDay(owner.day), first.column],
     athlete: [owner.athlete, owner.nameColumn],

@@ -60,9 +60,12 @@ function unfoldRow(
       words.push(said.note, block.footnotes.get(said.mark) ?? "");
       if (said.problem !== null) tellProblem(into, row, column, said.problem, line[column], title);
       into.note(row, column, athlete, day, "day", said.note);
-      said.attempts.forEach((attempt, at) => {
+      said.attempts.forEach((attempt, first) => {
+        // The same figure once more is another jump.
+        let at = first;
+        while (Object.keys(attempt).some((part) => flats[at]?.[part] !== undefined)) at++;
         flats[at] ??= {};
-        const flat = flats[at];
+        const flat = flats[at]!;
         for (const [part, figure] of Object.entries(attempt))
           flat[part] = [part === "height" ? withUnit(figure, unit ?? heightUnit) : figure, column];
       });
