@@ -39,7 +39,7 @@ export function mainLift({ index }: StateOfSquad, athlete: string): string | nul
 }
 
 export function seasonPicture(state: StateOfSquad, season: SeasonHold): SeasonPicture {
-  const { sessions, measures, value } = season;
+  const { sessions, measures } = season;
   const first = sessions[0]!.day;
   const last = Math.max(sessions[sessions.length - 1]!.day, state.asOf);
   const details = state.read.rows.athletes.find(
@@ -52,12 +52,12 @@ export function seasonPicture(state: StateOfSquad, season: SeasonHold): SeasonPi
     to: isoFromDay(last),
     series: measures.map((measure, at) => ({
       name: valueWords(measure),
+      band: 2 * measure.wobble,
       points: sessions.flatMap(({ day, percents }) => {
         const percent = percents[at];
         return percent === null || percent === undefined ? [] : [{ day: isoFromDay(day), percent }];
       }),
     })),
-    band: 2 * (value?.wobble ?? 4),
     baselineTo: season.baseline.to === null ? null : isoFromDay(season.baseline.to),
     since:
       season.sinceDay === null
@@ -66,6 +66,7 @@ export function seasonPicture(state: StateOfSquad, season: SeasonHold): SeasonPi
             day: isoFromDay(season.sinceDay),
             from: isoFromDay(season.sinceFrom ?? season.sinceDay),
             to: isoFromDay(season.sinceTo ?? season.sinceDay),
+            way: season.word === "rising" ? "high" : "low",
           },
     races: races
       .filter(({ day }) => day >= first && day <= last)

@@ -130,8 +130,6 @@ export type WeekPageLine = {
   readonly athlete: string;
   readonly event: string;
   readonly series: SeasonSeries | null;
-  /** Two wobbles, percent. */
-  readonly band: number;
   readonly since: string | null;
   readonly races: readonly { readonly day: string; readonly matters: string }[];
   readonly word: string;

@@ -9,10 +9,16 @@ export type SeasonChartGiven = {
   readonly series: readonly {
     readonly name: string;
     readonly points: readonly { readonly day: string; readonly percent: number }[];
+    /** Half-width of the band, percent: two of this value's own wobbles. */
+    readonly band: number;
   }[];
-  readonly band: number;
   readonly baselineTo: string | null;
-  readonly since: { readonly from: string; readonly day: string; readonly to: string } | null;
+  readonly since: {
+    readonly from: string;
+    readonly day: string;
+    readonly to: string;
+    readonly way: "low" | "high";
+  } | null;
   readonly races: readonly {
     readonly day: string;
     readonly name: string;
@@ -25,18 +31,24 @@ const width = 276;
 const left = 34;
 const right = 6;
 const panel = 62;
-const top = 22;
+const top = 30;
+/** Room between panels for the next one's name, clear of both panels' marks. */
+const gap = 18;
+/** The axis stands this far above the names of the months. */
+const axisUp = 12;
+/** Height of a tick's figures: two of them nearer than this run into one another. */
+const lineOfText = 10;
 
 /**
- * One small panel for each value: percent of the season's own baseline by day, the band of two
- * wobbles either way, points outside it as triangles, races as upright lines (A solid, B and C
+ * One small panel for each value: percent of the season's own baseline by day, the band of two of
+ * its own wobbles either way, points outside it as triangles, races as upright lines (A solid, B and C
  * dashed), and below the days that may hold the onset.
  */
 export function SeasonChart(given: SeasonChartGiven) {
   const from = dayNumber(given.from);
   const to = Math.max(dayNumber(given.to), from + 7);
   const x = scale(from, to, left, width - right);
-  const bottom = top + given.series.length * (panel + 14);
+  const bottom = top + given.series.length * (panel + gap);
   const height = bottom + (given.since ? 34 : 20);
   const id = `season-${given.athlete.replace(/\W+/g, "-")}`;
   return (
@@ -55,13 +67,13 @@ export function SeasonChart(given: SeasonChartGiven) {
             class={race.matters === "A" ? "race-a" : "race-b"}
             x1={at(x(dayNumber(race.day)))}
             x2={at(x(dayNumber(race.day)))}
-            y1={top - 6}
-            y2={bottom - 12}
+            y1={top - 14}
+            y2={bottom - axisUp}
           />
           <text
             class={race.matters === "A" ? "race a" : "race"}
             x={at(x(dayNumber(race.day)))}
-            y={top - 10}
+            y={top - 18}
             text-anchor="middle"
           >
             {race.name.split(" ")[0]}
@@ -73,12 +85,12 @@ export function SeasonChart(given: SeasonChartGiven) {
           key={one.name}
           name={one.name}
           points={one.points}
-          band={given.band}
+          band={one.band}
           x={x}
-          y0={top + index * (panel + 14)}
+          y0={top + index * (panel + gap)}
         />
       ))}
-      <line class="axis" x1={left} x2={width - right} y1={bottom - 12} y2={bottom - 12} />
+      <line class="axis" x1={left} x2={width - right} y1={bottom - axisUp} y2={bottom - axisUp} />
       {monthStarts(from, to).map(({ day, name }) => (
         <text key={day} class="tick" x={at(x(day) + 2)} y={bottom}>
           {name}
@@ -87,14 +99,14 @@ export function SeasonChart(given: SeasonChartGiven) {
       {given.since && (
         <g>
           <line
-            class="slip thin"
+            class={`${given.since.way === "high" ? "rise" : "slip"} thin`}
             x1={at(x(dayNumber(given.since.from)))}
             x2={at(x(dayNumber(given.since.to)))}
             y1={bottom + 10}
             y2={bottom + 10}
           />
           <line
-            class="slip"
+            class={given.since.way === "high" ? "rise" : "slip"}
             x1={at(x(dayNumber(given.since.day)))}
             x2={at(x(dayNumber(given.since.day)))}
             y1={bottom + 5}
@@ -138,21 +150,24 @@ function Panel({
         height={at(y(-band) - y(band))}
       />
       <line class="base" x1={left} x2={width - right} y1={at(y(0))} y2={at(y(0))} />
-      <text
-        class="tick"
-        x={left - 4}
-        y={at(y(band) + 4)}
-        text-anchor="end"
-      >{`+${Math.round(band)}`}</text>
       <text class="tick" x={left - 4} y={at(y(0) + 4)} text-anchor="end">
         0 %
       </text>
-      <text
-        class="tick"
-        x={left - 4}
-        y={at(y(-band) + 4)}
-        text-anchor="end"
-      >{`−${Math.round(band)}`}</text>
+      {[
+        { side: 1, text: `+${Math.round(band)}` },
+        { side: -1, text: `−${Math.round(band)}` },
+      ].map(({ side, text }) => (
+        // A narrow band has its figures beside it, clear of the 0.
+        <text
+          key={side}
+          class="tick"
+          x={left - 4}
+          y={at(y(0) + 4 - side * Math.max(lineOfText, y(0) - y(band)))}
+          text-anchor="end"
+        >
+          {text}
+        </text>
+      ))}
       {points.map(({ day, percent }) => (
         <Mark
           key={day}
@@ -161,7 +176,7 @@ function Panel({
           side={percent > band ? 1 : percent < -band ? -1 : 0}
         />
       ))}
-      <text class="key halo" x={left + 3} y={y0 + panel - 2}>
+      <text class="key halo" x={left} y={y0 - 6}>
         {name}
       </text>
     </g>

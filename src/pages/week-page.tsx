@@ -95,7 +95,7 @@ function Line({
             from={from}
             to={to}
             points={series.points}
-            band={line.band}
+            band={series.band}
             since={line.since}
             way={dress === "low" ? "low" : dress === "high" ? "high" : "plain"}
             races={line.races}

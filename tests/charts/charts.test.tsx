@@ -13,6 +13,7 @@ const season = {
   series: [
     {
       name: "bar speed",
+      band: 4.6,
       points: [
         { day: "2026-04-07", percent: 0.5 },
         { day: "2026-05-19", percent: -8 },
@@ -20,9 +21,8 @@ const season = {
       ],
     },
   ],
-  band: 4.6,
   baselineTo: "2026-04-21",
-  since: { from: "2026-05-02", day: "2026-05-12", to: "2026-05-22" },
+  since: { from: "2026-05-02", day: "2026-05-12", to: "2026-05-22", way: "low" as const },
   races: [
     { day: "2026-05-16", name: "R2 county", matters: "A" },
     { day: "2026-06-06", name: "R3", matters: "C" },
@@ -38,7 +38,7 @@ const drawings = {
     <SeasonChart
       {...season}
       to={season.from}
-      series={[{ name: "jump", points: [] }]}
+      series={[{ name: "jump", points: [], band: 4 }]}
       since={null}
     />
   ),
@@ -123,6 +123,44 @@ test("points outside the band have another shape than points inside, low and hig
   const high = /class="dot-up" d="M[\d.]+ ([\d.]+)L[\d.]+ ([\d.]+)/.exec(html)!;
   expect(Number(low[1])).toBeGreaterThan(Number(low[2]));
   expect(Number(high[1])).toBeLessThan(Number(high[2]));
+});
+
+test("each value has the band of its own wobble: what is far for one is within it for another", () => {
+  const points = [{ day: "2026-05-19", percent: -8 }];
+  const html = render(
+    <SeasonChart
+      {...season}
+      series={[
+        { name: "bar speed", band: 4.6, points },
+        { name: "reactive strength", band: 12, points },
+      ]}
+    />,
+  );
+  const [speed = "", strength = ""] = html.split("reactive strength")[0]!.split('class="key halo"');
+  expect(html.match(/class="dot-down"/g)).toHaveLength(1);
+  expect(speed).toContain('class="dot-down"');
+  expect(strength).toContain('class="dot"');
+  expect(html).toMatch(/>\+5<.*>\+12</);
+});
+
+test("the figures of a narrow band keep clear of the 0 between them", () => {
+  const wide = [{ day: "2026-05-19", percent: 30 }];
+  const html = render(
+    <SeasonChart {...season} series={[{ name: "bar speed", band: 3, points: wide }]} />,
+  );
+  const at = (text: string) => {
+    const found = new RegExp(`class="tick" x="30" y="([\\d.]+)"[^>]*>${text}`).exec(html);
+    return Number(found![1]);
+  };
+  expect(at("0 %") - at("\\+3")).toBeGreaterThanOrEqual(10);
+  expect(at("−3") - at("0 %")).toBeGreaterThanOrEqual(10);
+});
+
+test("the days that may hold a rise are blue, those of a loss orange", () => {
+  const rising = { ...season, since: { ...season.since, way: "high" as const } };
+  expect(render(<SeasonChart {...rising} />)).toMatch(/class="rise thin".*class="rise"/);
+  expect(render(<SeasonChart {...rising} />)).not.toContain('class="slip');
+  expect(render(drawings.season)).toMatch(/class="slip thin".*class="slip"/);
 });
 
 test("an A race is drawn otherwise than a C race, and both are named", () => {

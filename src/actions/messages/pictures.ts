@@ -1,6 +1,8 @@
 /** A series of one measure, percent of its own baseline. */
 export type SeasonSeries = {
   readonly name: string;
+  /** Half-width of its band, percent: two of this measure's own wobbles. */
+  readonly band: number;
   readonly points: readonly { readonly day: string; readonly percent: number }[];
 };
 
@@ -9,10 +11,13 @@ export type SeasonPicture = {
   readonly from: string;
   readonly to: string;
   readonly series: readonly SeasonSeries[];
-  /** Half-width of the band, percent: two wobbles. */
-  readonly band: number;
   readonly baselineTo: string | null;
-  readonly since: { readonly from: string; readonly day: string; readonly to: string } | null;
+  readonly since: {
+    readonly from: string;
+    readonly day: string;
+    readonly to: string;
+    readonly way: "low" | "high";
+  } | null;
   readonly races: readonly {
     readonly day: string;
     readonly name: string;

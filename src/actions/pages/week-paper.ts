@@ -58,7 +58,6 @@ function paperLine(
     athlete: line.athlete,
     event: about?.event ?? "",
     series: picture?.series[Math.max(0, place)] ?? null,
-    band: picture?.band ?? 0,
     since: season.sinceDay === null ? null : isoFromDay(season.sinceDay),
     races: (picture?.races ?? []).map(({ day, matters }) => ({ day, matters })),
     word,
