@@ -7,10 +7,9 @@ import type { SeasonHold } from "../coaching/hold/season-hold";
 import { exerciseKey } from "../coaching/record/exercise-key";
 import { nameKey } from "../coaching/record/name-key";
 import { liftSets } from "../coaching/series/lift-sets";
-import { dayWords } from "../words/days";
 import { trimmed } from "../words/reasons-figures";
 import { holdReason, valueWords } from "../words/reasons-hold";
-import { setToSetWords } from "../words/reasons-set-to-set";
+import { daysSetsWords } from "../words/reasons-set-to-set";
 import type { AthleteView, LinePicture, SeasonPicture, SetsPicture } from "./messages";
 import { squadLine } from "./squad-view";
 import { type StateOfSquad, stateOfSquad } from "./state-of-squad";
@@ -115,6 +114,6 @@ function setsPicture(state: StateOfSquad, athlete: string, exercise: string): Se
       low: percent(usualLow),
       high: percent(usualHigh),
     })),
-    inWords: `${dayWords(sets.value.day)}: ${setToSetWords(sets.value)}`,
+    inWords: daysSetsWords(sets.value),
   };
 }

@@ -44,7 +44,10 @@ export function diaryAnswerPlace(
   });
   const open = rows.filter(({ hidden }) => !hidden);
   const of = open[open.length - 1] ?? rows[rows.length - 1];
-  if (of === undefined) return noAnswerWords.noRow(athlete, day);
+  if (of === undefined) {
+    const names = diaries.map(({ tab }) => tab.name);
+    return noAnswerWords.noRow(names, athlete, day);
+  }
   const { tab, row, column } = of;
   if (column === null) return noAnswerWords.noNote(tab.name);
   return { tab, row, column, cell: `${tab.name} ${columnName(column)}${row}` };

@@ -62,10 +62,8 @@ export function squadLine(state: StateOfSquad, athlete: string): SquadLine {
     dress: dressOf(word),
     since: since === "–" ? "" : `since ${since}`,
     why: [holdReason(season), ...season.notes.map(noteWords)].join(". "),
-    today:
-      day === null || last === null
-        ? ""
-        : `${dayWords(last)}: ${readinessWords(day)}${day.reason ? `, ${readinessReason(day)}` : ""}`,
+    today: day === null || last === null ? "" : `${dayWords(last)}: ${readinessWords(day)}`,
+    todayWhy: day?.reason ? readinessReason(day) : "",
     todayDress: day === null ? "plain" : dressOf(day.word),
     rowsNotUsed: index.of(athlete) ? rowsNotUsed(read, athlete) : 0,
   };

@@ -1,4 +1,4 @@
-import { type Day, isoFromDay } from "../coaching/calendar/day";
+import type { Day } from "../coaching/calendar/day";
 import type { DiaryTimeline, MarkKind } from "../coaching/diary/diary-timeline";
 import { dayWords } from "./days";
 import { countWords, trimmed } from "./reasons-figures";
@@ -47,8 +47,8 @@ export function timelineWords(athlete: string, { sessions, marks }: DiaryTimelin
 /** Why an answer cannot be written, and what to do. */
 export const noAnswerWords = {
   noTable: () => "No Diary was found. Open Set up and say which tab it is.",
-  noRow: (athlete: string, day: Day) =>
-    `The Diary has no row of ${athlete} on ${isoFromDay(day)}. Add one there, then write the answer.`,
+  noRow: (tabs: readonly string[], athlete: string, day: Day) =>
+    `${tabs.length === 1 ? tabs[0] : "The diary"} has no row of ${athlete} on ${dayWords(day)}. Add one there, then write the answer.`,
   noNote: (tab: string) =>
     `${tab} has no column for notes. Add one headed “Note”, then write the answer.`,
   formula: (cell: string) =>

@@ -31,6 +31,7 @@ function stepWords({ item, unit, step }: Finding): string {
 function hadWords({ item, kind, side, border, unit }: Finding): string {
   if (kind === "yes or no") return item;
   if (border === null) return `${item} ${side} the athlete's own usual`;
+  if (unit === "load") return `a load ${side} ${amount(border, unit)} of the ${item}`;
   return `${item} ${side} ${amount(border, unit)}`;
 }
 
@@ -75,7 +76,8 @@ export function findingWords(finding: Finding): string {
   if (word === "goes together") {
     return `Goes together over ${countWords(days, "day")}${who}: ${stepWords(finding)}, ${intervalWords(finding)}; ${counts} Chance of seeing this without a link ${chanceWords(adjustedP!)} (${tried}). It does not say which way it works: ask.${left}`;
   }
-  const close = finding.p! <= 0.05;
+  // An interval clear of zero beside "no link" would read as a contradiction.
+  const close = finding.p! <= 0.05 || finding.low! > 0 || finding.high! < 0;
   if (close) {
     return `Not enough to call a link over ${countWords(days, "day")}${who}: ${stepWords(finding)}, ${intervalWords(finding)}; ${counts} Of ${looked} one comes this close by chance in ${percentWords(100 * Math.min(1, adjustedP!))} of seasons or so; the season's slow drift and the weekday are taken out.${left}`;
   }
@@ -103,6 +105,8 @@ export function symptomWordsOf(days: readonly SymptomDay[]): string {
 /** "sleep 4.5 h, usual 7.6" */
 function stoodOutWords({ item, unit, value, usual }: StoodOut): string {
   if (unit === "yes") return value > 0 ? item : `no ${item}`;
+  if (unit === "load")
+    return `load of the ${item} ${amount(value, unit)}, usual ${amount(usual, unit)}`;
   return `${item} ${amount(value, unit)}, usual ${amount(usual, unit)}`;
 }
 

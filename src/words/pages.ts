@@ -95,6 +95,8 @@ export const pageWords = {
   allBuilt: "Every load and stack can be built at the same time.",
   notBuilt: (plates: string) =>
     `Not enough of ${plates} for every load and the stacks at once: lift and jump in turn.`,
+  barsShort: (plates: string) =>
+    `Not enough of ${plates} for every bar at its heaviest: pass them from rack to rack, or change a load.`,
   weekOf: (day: string) => `Week of ${day}, for the head coach`,
   written: (day: string) => `written ${day}`,
   weekHeads: [

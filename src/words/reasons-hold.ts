@@ -48,6 +48,14 @@ export function movedWords(measure: HoldMeasure): string {
 }
 
 /**
+ * Whether a holding athlete stands lower by as much as would show, in too few sessions to call it: then
+ * saying which loss would show reads as if there were none.
+ */
+export function fallenUncalled({ value, visibleFall }: SeasonHold): boolean {
+  return visibleFall !== null && (value?.change ?? 0) <= -visibleFall;
+}
+
+/**
  * Why the season has its word, in one line: which value, how far, since when, its wobble, how many
  * sessions against how many, and for holding what loss would have shown.
  */
@@ -66,6 +74,8 @@ export function holdReason(hold: SeasonHold): string {
   const visible =
     hold.visibleFall === null
       ? ""
-      : `; a loss of ${percentWords(hold.visibleFall)} would usually show within six more sessions`;
+      : fallenUncalled(hold)
+        ? "; if that lasts, it would usually show within six more sessions"
+        : `; a loss of ${percentWords(hold.visibleFall)} would usually show within six more sessions`;
   return `${now}${visible}`;
 }

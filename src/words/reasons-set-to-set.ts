@@ -2,10 +2,19 @@ import type { SetToSet } from "../coaching/bar-speed/set-to-set";
 import { dayWords } from "./days";
 import { countWords, signedPercentWords } from "./reasons-figures";
 
+/** The same of a day named before it: "25 Jun: as usual: last set −5 % against the first". */
+export function daysSetsWords(result: SetToSet): string {
+  return `${dayWords(result.day)}: ${saidOf(result, "")}`;
+}
+
 /**
  * "left the usual at set 4: −12 % against the first, usual −3 % (−9 to +2 %)", or that it did not.
  */
 export function setToSetWords(result: SetToSet): string {
+  return saidOf(result, ` on ${dayWords(result.day)}`);
+}
+
+function saidOf(result: SetToSet, onDay: string): string {
   const { word, leftUsualAtSet, sets, usualSessions, notCompared } = result;
   const aside =
     notCompared === 0
@@ -21,5 +30,5 @@ export function setToSetWords(result: SetToSet): string {
     const more = Math.max(1, 4 - usualSessions);
     return `too few rows (${countWords(more, "more earlier session")} of as many sets)${aside}`;
   }
-  return `as usual: last set ${signedPercentWords(100 * result.lastVsFirst)} against the first on ${dayWords(result.day)}${aside}`;
+  return `as usual: last set ${signedPercentWords(100 * result.lastVsFirst)} against the first${onDay}${aside}`;
 }

@@ -1,5 +1,6 @@
 import type { RowIssue } from "../rows/reading";
 import { weekdays } from "./days";
+import { withinSentence } from "./reasons-figures";
 
 /** What a coach reads about one issue. */
 export type RowIssueWords = {
@@ -68,7 +69,7 @@ export const rowIssueSentences = {
   "needed-blank": (issue) => [rowOut, `Fill in ${column(issue)}, or clear the whole row.`, "blank"],
   "load-blank": (issue) => [
     "The set counts as done, but not for speed at a load.",
-    `Type the load of this ${fact(issue, "exercise")} set.`,
+    `Type the load of this ${withinSentence(fact(issue, "exercise"))} set.`,
     "no load",
   ],
   "not-a-day": (issue) => [left(issue), "Type the date as 2026-05-12, or pick it as a date."],

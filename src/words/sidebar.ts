@@ -7,7 +7,8 @@ export const sidebarWords = {
   tryAgain: "Try again",
   allAthletes: "All athletes",
   squadEmpty: "No athletes found yet. Open Set up to see which tabs were read.",
-  rowsNotUsed: (rows: number) => `${rows} ${rows === 1 ? "row" : "rows"} not used`,
+  rowsNotUsed: (rows: number) =>
+    `${rows} ${rows === 1 ? "row" : "rows"} not used in full: see Rows`,
   toCheck: (count: number) => `${count} to check`,
   season: "Season",
   loadSpeed: "Load and speed",

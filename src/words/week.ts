@@ -19,7 +19,7 @@ const reasons: Readonly<Record<string, (facts: LineReason["facts"]) => string>> 
   "no-sets-yet": () => "No work sets in the rows yet: write the first week by hand.",
   "no-day": () => "No day of this week keeps the hours asked for around races and key runs.",
   restart: ({ days, percent }) =>
-    `Back after ${days} days off: ${kg(percent)} % off the load before${Number(percent) >= 20 ? ", half the sets" : ""}.`,
+    `Off ${days} days longer than usual: ${kg(percent)} % off the load before${Number(percent) >= 20 ? ", half the sets" : ""}.`,
   "after-marathon": ({ days }) =>
     `${days} days after a marathon: 10 % off, half the sets, until usual loads again.`,
   "grade-back": ({ before }) =>
@@ -147,7 +147,7 @@ export function consequenceWords(session: ProposedLine["sessions"][number]): str
       : `About ${trimmed(Math.max(0, reserve), 1)} repetitions in reserve at the cautious end${reserve < 2 ? ": fewer than the two asked for" : ""}.`;
   return [
     ...(session.instead ? [] : [onBar, `Volume load ${trimmed(volumeLoad([session]), 0)} kg.`]),
-    ...(contacts > 0 ? [`${contacts} ground contacts.`] : []),
+    ...(contacts > 0 ? [`At most ${contacts} ground contacts.`] : []),
     ...(hoursToRace === null ? [] : [`${Math.floor(hoursToRace)} h to the next race.`]),
   ];
 }

@@ -245,6 +245,16 @@ test("the club's gym: on Thursday all is built at once, on Tuesday the novices' 
   expect(tuesday!.platesSaid).toMatch(/^Not enough of 25 kg for every load/);
 });
 
+test("plates that the bars alone lack are not to be had by jumping at another time: they go from rack to rack", () => {
+  const fewer = (rows: unknown[][]) => rows.map((row) => (row[0] === 10 ? [10, row[1], 2] : row));
+  const [tuesday] = asked("rack plan", sampleClub({ Plates: fewer })).plans;
+  const ten = tuesday!.plates.find(({ plate }) => plate === "10")!;
+  expect(ten.bars).toBeGreaterThan(Number(ten.owned));
+  expect(tuesday!.platesSaid).toBe(
+    "Not enough of 10 kg for every bar at its heaviest: pass them from rack to rack, or change a load. Not enough of 25 kg for every load and the stacks at once: lift and jump in turn.",
+  );
+});
+
 test("a card without a rack names what stands for the lift, has no marker, and takes no place at a rack", () => {
   const changes = [{ athlete: "Tomas Reyerson", noRack: true }];
   const card = cardOf(asked("cards", sampleClub(), { changes }).cards, "Tomas Reyerson")!;

@@ -41,7 +41,7 @@ const diary: DiaryView = {
       size: "2 own wobbles below usual",
       stoodOut: ["nothing recorded that stood out: ask"],
       answerTo: null,
-      noAnswer: "The Diary has no row of Tomas Reyerson on 2026-06-09.",
+      noAnswer: "Diary has no row of Tomas Reyerson on 9 Jun.",
     },
   ],
   noDays: "",
@@ -125,7 +125,7 @@ test("a day with a row has a named field that says where it goes; one without sa
   const html = shown({ athleteView, diary });
   expect(html.match(/<input/g)).toHaveLength(1);
   expect(words(html)).toMatch(/Answer for 23 Jun.*Goes to Diary L223/);
-  expect(words(html)).toContain("The Diary has no row of Tomas Reyerson on 2026-06-09.");
+  expect(words(html)).toContain("Diary has no row of Tomas Reyerson on 9 Jun.");
   expect(html).toMatch(/<button[^>]*disabled[^>]*>Write into the Diary/);
 });
 

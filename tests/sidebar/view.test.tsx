@@ -31,6 +31,14 @@ test("the squad lists everybody with word and reason, and the word is never only
     expect(text).toContain(part);
 });
 
+test("the day's word alone is dressed, its reason stands plain after it", () => {
+  const [first] = squad.lines;
+  const lines = [{ ...first!, todayWhy: "back squat speed 7 % slower than usual" }];
+  const html = shown({ view: "squad", squad: { ...squad, lines } });
+  expect(html).toMatch(/class="word[^"]*">25 Jun: below usual<\/span>/);
+  expect(words(html)).toContain("25 Jun: below usual back squat speed 7 % slower than usual");
+});
+
 test("a name typed with signs of a page is shown as typed", () => {
   const html = shown({ view: "squad", squad });
   expect(html).toContain("&lt;b>Kofi&lt;/b>");

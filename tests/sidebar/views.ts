@@ -18,6 +18,7 @@ const line = (part: Partial<SquadLine>): SquadLine => ({
   since: "since 12 May",
   why: "bar speed −8.1 %, wobble ±2.3 %",
   today: "25 Jun: below usual",
+  todayWhy: "",
   todayDress: "low",
   rowsNotUsed: 2,
   ...part,

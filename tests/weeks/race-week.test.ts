@@ -120,7 +120,7 @@ test("Dario back from 2 June: 20 % off and half the sets, then a grade a week", 
     loadKg: 67.5,
   });
   expect(back.reasons.map(lineReasonWords)[0]).toBe(
-    "Back after 16 days off: 20 % off the load before, half the sets.",
+    "Off 16 days longer than usual: 20 % off the load before, half the sets.",
   );
   const first = ["2026-06-02", "2026-06-04"].flatMap((iso) =>
     session(dario, iso, { sets: 2, reps: 5, loadKg: 67.5, markerKg: 70 }),

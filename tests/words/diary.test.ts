@@ -1,5 +1,6 @@
 import type { Finding } from "../../src/coaching/diary/finding";
 import {
+  countsWords,
   findingWords,
   symptomCaution,
   symptomWordsOf,
@@ -37,6 +38,24 @@ const nothing = { difference: null, low: null, high: null, p: null, adjustedP: n
 test("a link is said with its size, its interval, its counts and what was looked at", () => {
   expect(findingWords(finding)).toBe(
     "Goes together over 32 days: an hour more sleep, back squat speed +2 % (95 %: +0.9 % to +4 %); 7 of 8 slow days had sleep under 6 h, 3 of 24 other days. Chance of seeing this without a link 0.3 % (the season's slow drift and the weekday taken out, 8 items looked at). It does not say which way it works: ask. 2 days written after the session left out.",
+  );
+});
+
+test("an interval clear of zero is never beside the words that no link is to be seen", () => {
+  const seen = { ...finding, word: "no link seen", p: 0.08, adjustedP: 0.24 } as Finding;
+  for (const [low, high] of [
+    [0.9, 3.9],
+    [-3.9, -0.9],
+  ]) {
+    expect(findingWords({ ...seen, low: low!, high: high! })).toMatch(/^Not enough to call a link/);
+  }
+  expect(findingWords({ ...seen, low: -0.4, high: 3.9 })).toMatch(/^No link to be seen/);
+});
+
+test("a run's load is named as one where its days are counted", () => {
+  const load = { item: "run the day before", unit: "load", border: 336, step: 100 } as const;
+  expect(countsWords({ ...finding, ...load, side: "over" } as Finding)).toBe(
+    "7 of 8 slow days had a load over 336 of the run the day before, 3 of 24 other days",
   );
 });
 

@@ -180,6 +180,18 @@ test("holding without a session since, and without a loss that would show, says 
   expect(holdReason(hold)).toBe("contact time: no session since the baseline");
 });
 
+test("a holding athlete who stands lower by more than would show is said to be so, not to have no loss", () => {
+  const value = { ...measure, kind: "bar speed", of: "Back squat", nowValue: 0.6 } as HoldMeasure;
+  const said = (change: number) =>
+    holdReason({ ...hold, visibleFall: 4, value: { ...value, change } });
+  expect(said(-9)).toBe(
+    "back squat speed −9 % from baseline, wobble 4 %, last 4 sessions against 6; if that lasts, it would usually show within six more sessions",
+  );
+  for (const change of [-3, 0, 9]) {
+    expect(said(change)).toMatch(/; a loss of 4 % would usually show within six more sessions$/);
+  }
+});
+
 test("an onset is told with the days it may lie either side, or alone", () => {
   const since = (sinceFrom: number | null, sinceTo: number | null) =>
     sinceWords({ ...hold, sinceDay: 20_585, sinceFrom, sinceTo });

@@ -14,7 +14,7 @@ import { jumpTrendReason } from "../../src/words/reasons-jump";
 import { lineReason } from "../../src/words/reasons-line";
 import { noteWords } from "../../src/words/reasons-notes";
 import { partWords, readinessReason, readinessWords } from "../../src/words/reasons-readiness";
-import { setToSetWords } from "../../src/words/reasons-set-to-set";
+import { daysSetsWords, setToSetWords } from "../../src/words/reasons-set-to-set";
 import { squadWords } from "../../src/words/reasons-squad";
 import { refusalSentence } from "../../src/words/refusals";
 import { mendWords } from "../../src/words/row-check";
@@ -178,6 +178,10 @@ test("set to set without a habit asks for as many sessions as are missing", () =
   expect(setToSetWords({ ...result, word: "as usual", notCompared: 0 } as never)).toBe(
     "as usual: last set −3 % against the first on 6 Apr",
   );
+  // A picture names its day once.
+  expect(daysSetsWords({ ...result, word: "as usual", notCompared: 0 } as never)).toBe(
+    "6 Apr: as usual: last set −3 % against the first",
+  );
 });
 
 test("a squad's false flags are expected in its own number", () => {
@@ -296,7 +300,10 @@ test("bands, plates and numbers have their plain forms", () => {
     "from 25 cm, 2×20: lower, contact was past 0.25 s",
   );
   expect([1, 3].map(sidebarWords.questions)).toEqual(["One question", "3 questions"]);
-  expect([1, 3].map(sidebarWords.rowsNotUsed)).toEqual(["1 row not used", "3 rows not used"]);
+  expect([1, 3].map(sidebarWords.rowsNotUsed)).toEqual([
+    "1 row not used in full: see Rows",
+    "3 rows not used in full: see Rows",
+  ]);
   expect([1, 3].map(sidebarWords.inRows)).toEqual(["in 1 row", "in 3 rows"]);
 });
 
@@ -338,7 +345,7 @@ test("what follows from a session: reserve, volume, contacts and hours to the ra
   expect(consequenceWords(session as never)).toEqual([
     "About 1.5 repetitions in reserve at the cautious end: fewer than the two asked for.",
     "Volume load 1275 kg.",
-    "20 ground contacts.",
+    "At most 20 ground contacts.",
     "50 h to the next race.",
   ]);
   const other = { ...session, contacts: 0, hoursToRace: null };

@@ -11,7 +11,10 @@ export type SquadLine = {
   /** "since 12 May (± 10 days)" or "". */
   readonly since: string;
   readonly why: string;
+  /** "23 Jun: below usual" */
   readonly today: string;
+  /** Main reason of the day's word; "" when it is as usual. */
+  readonly todayWhy: string;
   readonly todayDress: Dress;
   readonly rowsNotUsed: number;
 };

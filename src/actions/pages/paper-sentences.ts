@@ -109,7 +109,7 @@ export function howSureWords({ state, lines }: PrintableWeek): string {
   });
   const rows =
     unused === 0
-      ? "Every row was used."
+      ? "Every row was read."
       : `${unused} of ${countWords(read.rowsFilled, "row")} ${unused === 1 ? "was" : "were"} not used.`;
   const asked = byAthlete.length === 0 ? "" : ` Cells to look at: ${byAthlete.join(", ")}.`;
   return `${flags} ${rows}${asked} Supports judgement; not medical advice.`;

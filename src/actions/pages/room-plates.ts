@@ -61,6 +61,11 @@ export function platesNeeded(
   const short = rows.filter(
     ({ bars, stack, drop, owned }) => owned !== null && bars + stack + drop > owned,
   );
+  const named = (some: typeof rows) =>
+    listWords(some.map(({ massKg }) => `${numbers.mass(massKg)} ${numbers.unit}`));
+  // What the bars alone lack is not had by jumping at another time.
+  const bars = short.filter((one) => one.bars > (one.owned ?? 0));
+  const stacks = short.filter((one) => !bars.includes(one));
   const known = rows.some(({ owned }) => owned !== null);
   return {
     plates: rows.map(({ massKg, bars, stack, drop, owned }) => ({
@@ -75,8 +80,11 @@ export function platesNeeded(
       ? ""
       : short.length === 0
         ? pageWords.allBuilt
-        : pageWords.notBuilt(
-            listWords(short.map(({ massKg }) => `${numbers.mass(massKg)} ${numbers.unit}`)),
-          ),
+        : [
+            bars.length === 0 ? "" : pageWords.barsShort(named(bars)),
+            stacks.length === 0 ? "" : pageWords.notBuilt(named(stacks)),
+          ]
+            .filter((part) => part !== "")
+            .join(" "),
   };
 }

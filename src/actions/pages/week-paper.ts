@@ -6,8 +6,8 @@ import { gymDays, seasonStart } from "../../coaching/series/season-start";
 import { datedDay, longDay, weekdayWords } from "../../words/days";
 import { dressOf } from "../../words/dress";
 import { pageWords } from "../../words/pages";
-import { percentWords } from "../../words/reasons-figures";
-import { holdWords, movedWords, sinceWords } from "../../words/reasons-hold";
+import { percentWords, signedPercentWords } from "../../words/reasons-figures";
+import { fallenUncalled, holdWords, movedWords, sinceWords } from "../../words/reasons-hold";
 import { noteWords } from "../../words/reasons-notes";
 import { seasonPicture } from "../athlete-view";
 import type { WeekPageLine, WeekPaper } from "../page-messages";
@@ -93,6 +93,9 @@ function afterWord(season: SeasonHold): string {
   const wobble = `wobble ${percentWords(value.wobble)}`;
   if (word === "slipping" || word === "rising") {
     return ` since ${sinceWords(season)}: ${movedWords(value)}, ${wobble}`;
+  }
+  if (fallenUncalled(season)) {
+    return `; ${signedPercentWords(value.change ?? 0)} now, ${wobble}: too few sessions to call it`;
   }
   return visibleFall === null
     ? `; ${wobble}`

@@ -8,11 +8,16 @@ const words = [
   "cough|coughing|cold|throat|chest|nausea|nauseous|vomit|vomited|vomiting|diarrhoea",
   "dizzy|dizziness|faint|fainted|palpitations|concussion",
   "stress fracture|numb|numbness|tingling",
+  // German, where compounds carry the word at either end: Knieschmerzen, Brustdrücken, not schmerzfrei.
+  "\\p{L}*(?:schmerz|verletz)(?!\\p{L}*frei)\\p{L}*|(?:kopf|hals|bauch)?weh|zwickt|zwicken|zieht",
+  "muskelkater|zerrung|gezerrt|verstaucht|umgeknickt|steif|geschwollen|schwellung|humpel\\p{L}*|hinkt",
+  "krank|krankheit|fieber|fiebrig|grippe|infekt|erkältet|erkältung|husten|brust(?!schw)\\p{L}*",
+  "übelkeit|übel|erbrochen|durchfall|schwindel|schwindlig|ohnmächtig|taub|kribbeln|ermüdungsbruch",
 ].join("|");
 const symptom = new RegExp(`(?<![\\p{L}])(?:${words})(?![\\p{L}])`, "giu");
 /** "no pain" and "pain-free" say that there is none. */
-const denied = /(?<!\p{L})(?:no|not|without|zero)\s+(?:more\s+)?$/iu;
-const free = /^[\s-]free(?!\p{L})/iu;
+const denied = /(?<!\p{L})(?:no|not|without|zero|keine?|ohne|nicht)\s+(?:more\s+)?$/iu;
+const free = /^[\s-](?:free|frei)(?!\p{L})/iu;
 
 /**
  * Words of pain or illness in a note, as written, in order; a word that is only denied is left out.

@@ -61,6 +61,7 @@ export function AthletePage({
               <h2>{words.lastSession}</h2>
               <p>
                 <Word word={view.line.today} dress={view.line.todayDress} />
+                {view.line.todayWhy !== "" && ` ${view.line.todayWhy}`}
               </p>
             </section>
           )}

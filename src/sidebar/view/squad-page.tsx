@@ -64,6 +64,7 @@ function SquadRow({ line, dispatch }: { readonly line: SquadLine; readonly dispa
       {line.todayDress !== "plain" && (
         <span class="second">
           <Word word={line.today} dress={line.todayDress} />
+          {line.todayWhy !== "" && <span class="soft"> {line.todayWhy}</span>}
         </span>
       )}
     </button>

@@ -1,6 +1,7 @@
 import type { WeekChange, WeekLine } from "../../actions/messages";
 import { BarDrawing } from "../../charts/bar-drawing";
 import { LadderChart } from "../../charts/ladder-chart";
+import { sentenceWords } from "../../words/reasons-figures";
 import { weekViewWords as words } from "../../words/week-view";
 import type { Dispatch } from "./sidebar";
 
@@ -25,8 +26,9 @@ export function WeekFields({
     <>
       <p class="lead">
         {first && !line.leftOut
-          ? `${first.sets}×${first.reps} ${first.instead === "" ? `at ${first.loadKg} kg` : first.instead}, ${line.sessions.map(({ dayWords }) => dayWords).join(" and ")}. ${line.brief}`
-          : `${words.nothing}. ${line.brief}`}
+          ? `${first.sets}×${first.reps} ${first.instead === "" ? `at ${first.loadKg} kg` : first.instead}, ${line.sessions.map(({ dayWords }) => dayWords).join(" and ")}.`
+          : sentenceWords(words.nothing)}
+        {line.brief !== "" && ` ${sentenceWords(line.brief)}`}
       </p>
       <section>
         <h2>{words.why}</h2>

@@ -119,7 +119,7 @@ test("an unusual day without a Diary row says so in place of a field", () => {
   const Diary = sampleCells("Diary").filter((row) => !(row[0] === slow && row[1] === tomas));
   const [day] = view(sampleClub({ Diary }), tomas).days;
   expect(day).toMatchObject({ day: slow, answerTo: null });
-  expect(day!.noAnswer).toContain(`no row of ${tomas} on ${slow}`);
+  expect(day!.noAnswer).toContain(`Diary has no row of ${tomas} on 23 Jun`);
 });
 
 test("an answer written is among what stood out when the diary is read again", () => {

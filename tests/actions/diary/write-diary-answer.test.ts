@@ -89,7 +89,7 @@ test.each([
     "no row that day",
     notebook(),
     { day: "2026-05-20" },
-    "The Diary has no row of Priya Tellander on 2026-05-20. Add one there",
+    "Diary has no row of Priya Tellander on 20 May. Add one there",
   ],
   ["another athlete's row only", notebook(), { athlete: "Kofi Anstruther" }, "no row of Kofi"],
   ["nothing typed", notebook(), { answer: "  " }, "There is no answer to write."],

@@ -43,6 +43,21 @@ test("words of pain and illness are found whole, denied ones are not", () => {
   expect(symptomWords("")).toEqual([]);
 });
 
+test("a note in German is read for pain and illness too, compounds and all", () => {
+  expect(symptomWords("Schienbein zwickt seit Sonntag")).toEqual(["zwickt"]);
+  expect(symptomWords("leichte Knieschmerzen, Halsweh und Fieber")).toEqual([
+    "knieschmerzen",
+    "halsweh",
+    "fieber",
+  ]);
+  expect(symptomWords("Brustdrücken im Anstieg, Oberschenkelverletzung")).toEqual([
+    "brustdrücken",
+    "oberschenkelverletzung",
+  ]);
+  expect(symptomWords("schmerzfrei, ohne Schmerzen, keine Zerrung, nicht krank")).toEqual([]);
+  expect(symptomWords("Brustschwimmen, neue Schuhe, gut geschlafen")).toEqual([]);
+});
+
 test("symptom days are listed latest first; private words stay private", () => {
   const rows = [
     diaryDay(20_000, { note: "calf sore" }),
