@@ -47,7 +47,6 @@ export type CardPage = {
   /** "Rack 3" */
   readonly rack: string;
   readonly unit: string;
-  readonly warmUp: string;
   readonly marker: {
     readonly load: string;
     readonly reps: number;
@@ -151,17 +150,14 @@ export type WeekPaper = {
   readonly sentences: readonly string[];
   readonly from: string;
   readonly to: string;
-  readonly heads: readonly string[];
   readonly lines: readonly WeekPageLine[];
   readonly weeks: readonly { readonly week: string; readonly race: string; readonly gym: string }[];
-  readonly reading: string;
   readonly howSure: string;
 };
 
 /** The charts of those who moved, some athletes to an A4 page. */
 export type PicturePage = {
   readonly without: MadeWithout;
-  readonly title: string;
   /** "page 1 of 2"; "" for a single one. */
   readonly page: string;
   readonly athletes: readonly {

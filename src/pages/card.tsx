@@ -11,7 +11,7 @@ export function Card({ card }: { readonly card: CardPage }) {
   const { marker, jumps, lift, unit } = card;
   const steps = [
     <p key="warm">
-      <b>{words.warmUpName}</b> {card.warmUp}
+      <b>{words.warmUpName}</b> {words.warmUp}
     </p>,
     <div key="marker">
       {marker !== null && (

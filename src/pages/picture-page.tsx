@@ -12,7 +12,7 @@ export function PicturePage({ page }: { readonly page: Page }) {
   return (
     <article class="page sheet pictures">
       <header>
-        <h1>{page.title}</h1>
+        <h1>{words.picturesTitle}</h1>
         <p class="r">{page.page}</p>
       </header>
       <Without without={page.without} />

@@ -20,7 +20,7 @@ export function WeekPage({ paper }: { readonly paper: WeekPaper }) {
       <table>
         <thead>
           <tr>
-            {paper.heads.map((head) => (
+            {words.weekHeads.map((head) => (
               <th key={head} scope="col">
                 {head}
               </th>
@@ -56,7 +56,7 @@ export function WeekPage({ paper }: { readonly paper: WeekPaper }) {
       </table>
       <footer class="two">
         <p>
-          <b>{words.readingName}</b> {paper.reading}
+          <b>{words.readingName}</b> {words.reading}
         </p>
         <p>
           <b>{words.howSureName}</b> {paper.howSure}

@@ -26,6 +26,7 @@ export const pageLabels = {
       .map(({ athlete, rows }, at) => `${at > 0 ? rows : countWords(rows, "row")} of ${athlete}`)
       .join(", ")}.`,
   warmUpName: "Warm up",
+  warmUp: "10 to 15 min, bike or rower: sweating, slightly out of breath.",
   markerSet: (load: string, reps: number) => `Marker set: ${load} × ${reps}`,
   fullIntent: "full intent",
   usual: (speed: string) => `Usual ${speed}.`,
@@ -84,6 +85,17 @@ export const pageLabels = {
   weekHead: "Week of",
   raceHead: "Race",
   gymHead: "Gym",
+  weekHeads: [
+    "Athlete",
+    "Season, percent of baseline",
+    "In words",
+    "Sessions this week",
+    "May do",
+    "Next week, sets × reps",
+  ],
+  picturesTitle: "Charts of those who moved",
+  reading:
+    "Dots are sessions; the grey band is two wobbles either side of baseline; triangles lie outside it. The thick line is where a change is placed. Upright lines are races, solid for A.",
   readingName: "Reading the picture.",
   howSureName: "How sure.",
 } as const;

@@ -64,7 +64,6 @@ export const pageWords = {
   nobodyMoved: "Nobody is slipping or rising: there is no chart to print",
   nothingToPrint: "Nobody lifts in that week: there is no page to print",
   pages: (count: number) => `${count} ${count === 1 ? "page" : "pages"} ready to print`,
-  warmUp: "10 to 15 min, bike or rower: sweating, slightly out of breath.",
   orIll: "or slower, or ill",
   noBands:
     "No usual speed is known yet. First work set slower than usual by eye: repeat it once, and if it stays slow take about 10 % off. Ill, or far slower: no heavy work, tell your coach.",
@@ -99,17 +98,6 @@ export const pageWords = {
     `Not enough of ${plates} for every bar at its heaviest: pass them from rack to rack, or change a load.`,
   weekOf: (day: string) => `Week of ${day}, for the head coach`,
   written: (day: string) => `written ${day}`,
-  weekHeads: [
-    "Athlete",
-    "Season, percent of baseline",
-    "In words",
-    "Sessions this week",
-    "May do",
-    "Next week, sets × reps",
-  ],
-  pictures: "Charts of those who moved",
   pageOf: (at: number, count: number) => `page ${at} of ${count}`,
-  reading:
-    "Dots are sessions; the grey band is two wobbles either side of baseline; triangles lie outside it. The thick line is where a change is placed. Upright lines are races, solid for A.",
   ofSessions: (done: number, planned: number) => `${done} of ${planned}`,
 } as const;

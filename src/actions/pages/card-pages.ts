@@ -42,7 +42,6 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
     when: `${datedDay(session.day)}, ${clock(session.minute)}`,
     rack: rack > 0 ? pageWords.rack(rack) : "",
     unit,
-    warmUp: pageWords.warmUp,
     marker:
       session.markerKg === null
         ? null

@@ -47,7 +47,6 @@ export function picturePages(week: PrintableWeek): readonly PicturePage[] {
         week,
         shown.map(({ athlete }) => athlete),
       ),
-      title: pageWords.pictures,
       page: count === 1 ? "" : pageWords.pageOf(at + 1, count),
       athletes: shown,
     };

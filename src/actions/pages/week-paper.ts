@@ -29,10 +29,8 @@ export function weekPaper(week: PrintableWeek): WeekPaper {
     sentences: paperSentences(week),
     from: isoFromDay(from),
     to: isoFromDay(Math.max(state.asOf, from + 7)),
-    heads: pageWords.weekHeads,
     lines: [...lines].sort((a, b) => order[a.dress] - order[b.dress]),
     weeks: weeksAhead(week),
-    reading: pageWords.reading,
     howSure: howSureWords(week),
   };
 }
