@@ -57,7 +57,6 @@ export function seasonPicture(state: StateOfSquad, season: SeasonHold): SeasonPi
         return percent === null || percent === undefined ? [] : [{ day: isoFromDay(day), percent }];
       }),
     })),
-    baselineTo: season.baseline.to === null ? null : isoFromDay(season.baseline.to),
     since:
       season.sinceDay === null
         ? null

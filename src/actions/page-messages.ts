@@ -55,7 +55,7 @@ export type CardPage = {
   } | null;
   readonly bands: readonly CardBand[];
   /** Said in place of the bands when there are none; "" otherwise. */
-  readonly noBands: string;
+  readonly noBands: "no speed" | "no marker" | null;
   readonly jumps: {
     /** "40 contacts in all." or "No jumps until asked about." */
     readonly lead: string;
@@ -64,7 +64,8 @@ export type CardPage = {
       readonly amount: string;
       readonly write: "contact" | "cleared" | "";
     }[];
-    readonly care: string;
+    /** What to mind, and the longest contact in s, as the coach writes figures; null without jumps. */
+    readonly care: { readonly of: "trained" | "novice"; readonly contactS: string } | null;
   };
   readonly lift: {
     readonly name: string;
@@ -96,7 +97,8 @@ export type RackLine = {
 export type RackPage = {
   readonly without: MadeWithout;
   readonly when: string;
-  readonly lead: string;
+  readonly lifters: number;
+  readonly minutes: number;
   /** A rule the room breaks, "" when all fits. */
   readonly warning: string;
   readonly racks: readonly {
@@ -119,7 +121,8 @@ export type RackPage = {
     readonly owned: string;
     readonly spare: string;
   }[];
-  readonly platesSaid: string;
+  /** Plates lacking, "25 kg": for the bars alone, and for bars and stacks at once; null when not known. */
+  readonly short: { readonly bars: readonly string[]; readonly stacks: readonly string[] } | null;
   readonly unit: string;
   readonly cautions: readonly string[];
 };

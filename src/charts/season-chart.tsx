@@ -12,7 +12,6 @@ export type SeasonChartGiven = {
     /** Half-width of the band, percent: two of this value's own wobbles. */
     readonly band: number;
   }[];
-  readonly baselineTo: string | null;
   readonly since: {
     readonly from: string;
     readonly day: string;

@@ -1,5 +1,6 @@
 import type { CardPage } from "../actions/page-messages";
 import { pageLabels as words } from "../words/page-labels";
+import { paperSentences as sentences } from "../words/paper-sentences";
 import { Box } from "./box";
 import { Decision } from "./decision";
 import { Footer } from "./footer";
@@ -34,7 +35,7 @@ export function Card({ card }: { readonly card: CardPage }) {
       {card.bands.length > 0 ? (
         <Decision bands={card.bands} unit={unit} />
       ) : (
-        <p class="plain">{card.noBands}</p>
+        card.noBands !== null && <p class="plain">{sentences.noBands[card.noBands]}</p>
       )}
     </div>,
     <div key="jumps">
@@ -63,7 +64,9 @@ export function Card({ card }: { readonly card: CardPage }) {
           ))}
         </tbody>
       </table>
-      {jumps.care !== "" && <p class="fine">{jumps.care}</p>}
+      {jumps.care !== null && (
+        <p class="fine">{sentences.jumpCare[jumps.care.of](jumps.care.contactS)}</p>
+      )}
     </div>,
     <div key="lift">
       <p>

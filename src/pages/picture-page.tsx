@@ -5,6 +5,7 @@ import { LineChart } from "../charts/line-chart";
 import { SeasonChart } from "../charts/season-chart";
 import { SetsChart } from "../charts/sets-chart";
 import { pageLabels as words } from "../words/page-labels";
+import { paperSentences as sentences } from "../words/paper-sentences";
 import { Without } from "./without";
 
 /** The pictures behind the head coach's page on A4, two athletes a page, as the sidebar draws them. */
@@ -12,7 +13,7 @@ export function PicturePage({ page }: { readonly page: Page }) {
   return (
     <article class="page sheet pictures">
       <header>
-        <h1>{words.picturesTitle}</h1>
+        <h1>{sentences.picturesTitle}</h1>
         <p class="r">{page.page}</p>
       </header>
       <Without without={page.without} />

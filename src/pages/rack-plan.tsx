@@ -1,6 +1,7 @@
 import type { RackLine, RackPage } from "../actions/page-messages";
 import { PlatesRow } from "../charts/plates-row";
 import { pageLabels as words } from "../words/page-labels";
+import { paperSentences as sentences } from "../words/paper-sentences";
 import { Footer } from "./footer";
 import { PlatesTable, StackTable } from "./room-tables";
 import { Without } from "./without";
@@ -16,7 +17,7 @@ export function RackPlan({ plan }: { readonly plan: RackPage }) {
         </p>
       </header>
       <Without without={plan.without} />
-      <p class="lead">{plan.lead}</p>
+      <p class="lead">{sentences.rackLead(plan.lifters, plan.racks.length, plan.minutes)}</p>
       {plan.warning !== "" && <p class="warning">{plan.warning}</p>}
       {plan.racks.map(({ name, bar, lines, back }) => (
         <section key={name}>

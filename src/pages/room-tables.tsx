@@ -1,5 +1,6 @@
 import type { RackPage } from "../actions/page-messages";
 import { pageLabels as words } from "../words/page-labels";
+import { paperSentences as sentences } from "../words/paper-sentences";
 
 const { heads } = words;
 
@@ -36,6 +37,7 @@ export function StackTable({ plan }: { readonly plan: RackPage }) {
 
 /** Plates on the bars and in the stacks at once, against what the gym owns. */
 export function PlatesTable({ plan }: { readonly plan: RackPage }) {
+  const said = sentences.platesSaid(plan.short);
   return (
     <section>
       <h2>{words.platesTable}</h2>
@@ -63,7 +65,7 @@ export function PlatesTable({ plan }: { readonly plan: RackPage }) {
           ))}
         </tbody>
       </table>
-      {plan.platesSaid !== "" && <p class="back">{plan.platesSaid}</p>}
+      {said !== "" && <p class="back">{said}</p>}
     </section>
   );
 }

@@ -1,6 +1,7 @@
 import type { WeekPageLine, WeekPaper } from "../actions/page-messages";
 import { SeasonRow } from "../charts/season-row";
 import { pageLabels as words } from "../words/page-labels";
+import { paperSentences as sentences } from "../words/paper-sentences";
 import { Without } from "./without";
 
 /** The page a week for the head coach on A4: sentences first, then a line for each athlete. */
@@ -56,7 +57,7 @@ export function WeekPage({ paper }: { readonly paper: WeekPaper }) {
       </table>
       <footer class="two">
         <p>
-          <b>{words.readingName}</b> {words.reading}
+          <b>{words.readingName}</b> {sentences.reading}
         </p>
         <p>
           <b>{words.howSureName}</b> {paper.howSure}

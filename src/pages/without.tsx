@@ -1,12 +1,12 @@
 import type { MadeWithout } from "../actions/page-messages";
-import { pageLabels as words } from "../words/page-labels";
+import { paperSentences as sentences } from "../words/paper-sentences";
 
 /** One short line of what a page was made without; nothing where all was read. */
 export function Without({ without }: { readonly without: MadeWithout }) {
   const { damaged, rows } = without;
   const said = [
-    ...damaged.map((what) => words.madeWithout[what]),
-    ...(rows.length > 0 ? [words.rowsNotUsed(rows)] : []),
+    ...damaged.map((what) => sentences.madeWithout[what]),
+    ...(rows.length > 0 ? [sentences.rowsNotUsed(rows)] : []),
   ];
   return said.length === 0 ? null : <p class="without">{said.join(" ")}</p>;
 }

@@ -1,5 +1,3 @@
-import { countWords } from "./reasons-figures";
-
 /** Labels drawn on paper and in the sidebar only: kept out of the script, which every formula loads. */
 export const pageLabels = {
   printCards: "Print cards",
@@ -14,17 +12,6 @@ export const pageLabels = {
   again: "Open the print window again",
   asShown: "As the week stands here, your changes among it.",
   preparing: "Preparing the pages",
-  madeWithout: {
-    answers:
-      "What was said of tabs, columns and names can no longer be read: made without it. Open Set up.",
-    "week changes":
-      "Earlier changes to this week can no longer be read: made without them. Open Next week.",
-  },
-  /** "Not used in full: 2 rows of Tomas Reyerson, 1 of Kofi Anstruther." */
-  rowsNotUsed: (list: readonly { readonly athlete: string; readonly rows: number }[]) =>
-    `Not used in full: ${list
-      .map(({ athlete, rows }, at) => `${at > 0 ? rows : countWords(rows, "row")} of ${athlete}`)
-      .join(", ")}.`,
   warmUpName: "Warm up",
   warmUp: "10 to 15 min, bike or rower: sweating, slightly out of breath.",
   markerSet: (load: string, reps: number) => `Marker set: ${load} × ${reps}`,
@@ -93,9 +80,6 @@ export const pageLabels = {
     "May do",
     "Next week, sets × reps",
   ],
-  picturesTitle: "Charts of those who moved",
-  reading:
-    "Dots are sessions; the grey band is two wobbles either side of baseline; triangles lie outside it. The thick line is where a change is placed. Upright lines are races, solid for A.",
   readingName: "Reading the picture.",
   howSureName: "How sure.",
 } as const;

@@ -65,18 +65,12 @@ export const pageWords = {
   nothingToPrint: "Nobody lifts in that week: there is no page to print",
   pages: (count: number) => `${count} ${count === 1 ? "page" : "pages"} ready to print`,
   orIll: "or slower, or ill",
-  noBands:
-    "No usual speed is known yet. First work set slower than usual by eye: repeat it once, and if it stays slow take about 10 % off. Ill, or far slower: no heavy work, tell your coach.",
-  noMarker: "No marker set: the main lift has another in its place.",
   otherwise: (block: string, load: string) =>
     `Only if the session before moved well, was done in full and held its speed; otherwise ${block} at ${load} again.`,
   stopByForm: "End a set when the movement goes.",
   contacts: (count: number) => `${count} contacts in all.`,
   noJumps: "No jumps until asked about.",
   noJumpsToday: "No jumps in this session.",
-  jumpCare:
-    "Contact past 0.25 s: lower the drop. Two misses end the box jump. Achilles or calf pain: no jumps.",
-  noviceCare: "Soft box. Two misses end the box jump. Achilles or calf pain: no jumps.",
   stopRule:
     "End a set at two repetitions running under the speed floor, or when the movement goes.",
   halfSets: "Sets about half this week, load kept.",
@@ -87,15 +81,8 @@ export const pageWords = {
   emptyBar: "empty bar",
   rack: (n: number) => `Rack ${n}`,
   bar: (load: string) => `${load} bar`,
-  rackLead: (lifters: number, racks: number, minutes: string) =>
-    `${sentence(spelled(lifters))} ${lifters === 1 ? "lifts" : "lift"} at ${spelled(racks)} ${racks === 1 ? "rack" : "racks"}, lightest first at each, about ${minutes} min. Marker sets, then jumps, then the main lift in turn: one set each, then back to the top. The card decides the load; “if slower” gives its next ones.`,
   back: (athlete: string, change: string) => `Next round, back to ${athlete}: ${change}`,
   noJumpsFor: (athletes: string) => `No jumps: ${athletes}.`,
-  allBuilt: "Every load and stack can be built at the same time.",
-  notBuilt: (plates: string) =>
-    `Not enough of ${plates} for every load and the stacks at once: lift and jump in turn.`,
-  barsShort: (plates: string) =>
-    `Not enough of ${plates} for every bar at its heaviest: pass them from rack to rack, or change a load.`,
   weekOf: (day: string) => `Week of ${day}, for the head coach`,
   written: (day: string) => `written ${day}`,
   pageOf: (at: number, count: number) => `page ${at} of ${count}`,

@@ -21,7 +21,6 @@ const season = {
       ],
     },
   ],
-  baselineTo: "2026-04-21",
   since: { from: "2026-05-02", day: "2026-05-12", to: "2026-05-22", way: "low" as const },
   races: [
     { day: "2026-05-16", name: "R2 county", matters: "A" },

@@ -1,7 +1,8 @@
-import type { CardPage, PageKind, PrintedPages } from "../../src/actions/page-messages";
+import type { CardPage, PageKind, PrintedPages, RackPage } from "../../src/actions/page-messages";
 import { numberStyle } from "../../src/actions/pages/number-style";
 import { readWorkbook } from "../../src/actions/read-workbook";
 import { serveRequest } from "../../src/actions/requests";
+import { paperSentences } from "../../src/words/paper-sentences";
 import { printedNumbers } from "../../src/words/printed-numbers";
 import { type MemoryWorkbook, memoryWorkbook } from "../actions/memory-workbook";
 import { sampleClub } from "./sample-club";
@@ -20,6 +21,7 @@ const asked = <Kind extends PageKind>(kind: Kind, ...changed: [MemoryWorkbook?, 
 };
 const cardOf = (cards: readonly CardPage[], name: string) =>
   cards.find(({ athlete }) => athlete === name);
+const platesSaid = ({ short }: RackPage) => paperSentences.platesSaid(short);
 const kinds = ["cards", "rack plan", "week page", "pictures"] as const;
 
 test.each(kinds)(
@@ -104,7 +106,7 @@ test("no page holds a word of the diary, of a pain site, of who cleared whom, or
 
 test("an athlete with a calf or Achilles site has no jumps, and the card names no site", () => {
   const joss = cardOf(asked("cards").cards, "Joss Whitterby")!;
-  expect(joss.jumps).toEqual({ lead: "No jumps until asked about.", lines: [], care: "" });
+  expect(joss.jumps).toEqual({ lead: "No jumps until asked about.", lines: [], care: null });
   const { plans } = asked("rack plan");
   expect(plans[0]!.noJumps).toBe("No jumps: Joss.");
 });
@@ -190,6 +192,8 @@ test("a coach who writes decimal commas reads them on paper", () => {
   const { cards } = asked("cards", sampleClub({ Sets: commas }));
   expect(cardOf(cards, "Tomas Reyerson")!.marker!.load).toBe("67,5 kg");
   for (const { bands } of cards) for (const { speed } of bands) expect(speed).not.toContain(".");
+  const { of, contactS } = cardOf(cards, "Tomas Reyerson")!.jumps.care!;
+  expect(paperSentences.jumpCare[of](contactS)).toMatch(/^Contact past 0,25 s: lower the drop\./);
 });
 
 test("a gym with pound plates reads pounds: 45 lb is 20.41 kg and comes back as 45", () => {
@@ -232,17 +236,17 @@ test("plates needed at once: bars, box-jump stack and drop-jump stack against th
     expect(bars % 2).toBe(0);
   }
   const short = tuesday!.plates.filter(({ spare }) => spare.startsWith("−"));
-  for (const { plate } of short) expect(tuesday!.platesSaid).toContain(`${plate} kg`);
-  expect(short.length === 0).toBe(tuesday!.platesSaid.startsWith("Every load"));
+  for (const { plate } of short) expect(platesSaid(tuesday!)).toContain(`${plate} kg`);
+  expect(short.length === 0).toBe(platesSaid(tuesday!).startsWith("Every load"));
 });
 
 test("the club's gym: on Thursday all is built at once, on Tuesday the novices' drop wants two 25 kg plates more", () => {
   const [tuesday, thursday] = asked("rack plan").plans;
-  expect(thursday!.platesSaid).toBe("Every load and stack can be built at the same time.");
+  expect(platesSaid(thursday!)).toBe("Every load and stack can be built at the same time.");
   const short = tuesday!.plates.filter(({ spare }) => spare.startsWith("−"));
   // One pair on the heaviest bar and four under the novices' drop, of four owned.
   expect(short).toEqual([{ plate: "25", bars: 2, stack: 0, drop: 4, owned: "4", spare: "−2" }]);
-  expect(tuesday!.platesSaid).toMatch(/^Not enough of 25 kg for every load/);
+  expect(platesSaid(tuesday!)).toMatch(/^Not enough of 25 kg for every load/);
 });
 
 test("plates that the bars alone lack are not to be had by jumping at another time: they go from rack to rack", () => {
@@ -250,7 +254,7 @@ test("plates that the bars alone lack are not to be had by jumping at another ti
   const [tuesday] = asked("rack plan", sampleClub({ Plates: fewer })).plans;
   const ten = tuesday!.plates.find(({ plate }) => plate === "10")!;
   expect(ten.bars).toBeGreaterThan(Number(ten.owned));
-  expect(tuesday!.platesSaid).toBe(
+  expect(platesSaid(tuesday!)).toBe(
     "Not enough of 10 kg for every bar at its heaviest: pass them from rack to rack, or change a load. Not enough of 25 kg for every load and the stacks at once: lift and jump in turn.",
   );
 });
@@ -264,7 +268,7 @@ test("a card without a rack names what stands for the lift, has no marker, and t
     load: "by feel, 2–3 in reserve",
     plates: "",
   });
-  expect(card.noBands).toBe("No marker set: the main lift has another in its place.");
+  expect(card.noBands).toBe("no marker");
   const { plans } = asked("rack plan", sampleClub(), { changes });
   expect(JSON.stringify(plans)).not.toContain("Tomas");
   const { paper } = asked("week page", sampleClub(), { changes });

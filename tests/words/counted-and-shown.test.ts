@@ -4,6 +4,7 @@ import { localPage } from "../../src/words/local-page";
 import { ifWrittenWords, takenBackWords, weekDifferenceWords } from "../../src/words/next-week-tab";
 import { pageLabels } from "../../src/words/page-labels";
 import { changeWords, listWords, pageWords } from "../../src/words/pages";
+import { paperSentences } from "../../src/words/paper-sentences";
 import { printedNumbers } from "../../src/words/printed-numbers";
 import { answerLabel } from "../../src/words/questions";
 import { sentenceWords, withinSentence } from "../../src/words/reasons-figures";
@@ -27,8 +28,8 @@ test("one is said as one, and every other number as several", () => {
     "Season: 12 weeks, 1 cell written.",
     "Season: 12 weeks, 3 cells written.",
   ]);
-  expect(pageWords.rackLead(1, 2, "40")).toMatch(/^One lifts at two racks, /);
-  expect(pageWords.rackLead(6, 1, "40")).toMatch(/^Six lift at one rack, /);
+  expect(paperSentences.rackLead(1, 2, 40)).toMatch(/^One lifts at two racks, /);
+  expect(paperSentences.rackLead(6, 1, 40)).toMatch(/^Six lift at one rack, /);
 });
 
 test("a list is read out with its last member after an and", () => {

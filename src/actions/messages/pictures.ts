@@ -11,7 +11,6 @@ export type SeasonPicture = {
   readonly from: string;
   readonly to: string;
   readonly series: readonly SeasonSeries[];
-  readonly baselineTo: string | null;
   readonly since: {
     readonly from: string;
     readonly day: string;

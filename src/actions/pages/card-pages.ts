@@ -52,8 +52,7 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
             usual: session.usualMarkerSpeed === null ? "" : speed(session.usualMarkerSpeed),
           },
     bands: session.bands.map((band) => cardBand(week, one, band)),
-    noBands:
-      session.bands.length > 0 ? "" : session.instead ? pageWords.noMarker : pageWords.noBands,
+    noBands: session.bands.length > 0 ? null : session.instead ? "no marker" : "no speed",
     jumps,
     lift: {
       ...liftOf(week, one),

@@ -1,4 +1,5 @@
 import { stackHeight } from "../../coaching/jumps/stack-height";
+import { longestContactS } from "../../coaching/next-week/drop-height";
 import type { SessionItem } from "../../coaching/next-week/session-plan";
 import { nameKey } from "../../coaching/record/name-key";
 import { pageWords, sentence } from "../../words/pages";
@@ -55,7 +56,10 @@ export function cardSession(
           ? pageWords.noJumpsToday
           : pageWords.contacts(contacts),
       lines,
-      care: lines.length === 0 ? "" : novice ? pageWords.noviceCare : pageWords.jumpCare,
+      care:
+        lines.length === 0
+          ? null
+          : { of: novice ? "novice" : "trained", contactS: numbers.speed(longestContactS) },
     },
     assistance: assistanceLines(
       items.filter(({ kind }) => kind === "assistance"),

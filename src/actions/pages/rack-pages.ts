@@ -4,7 +4,6 @@ import type { RackShare } from "../../coaching/next-week/rack-plan";
 import { cautions } from "../../words/cautions";
 import { datedDay } from "../../words/days";
 import { changeWords, clock, listWords, pageWords } from "../../words/pages";
-import { trimmed } from "../../words/reasons-figures";
 import type { RackLine, RackPage } from "../page-messages";
 import { madeWithout } from "./made-without";
 import { gymSessions, type PrintableWeek, type PrintedSession } from "./printable-week";
@@ -32,7 +31,8 @@ function rackPage(week: PrintableWeek, group: readonly PrintedSession[]): RackPa
       group.map(({ line }) => line.athlete),
     ),
     when: `${datedDay(day)}, ${clock(minute)}`,
-    lead: pageWords.rackLead(group.length, plan.racks.length, trimmed(Math.ceil(plan.minutes), 0)),
+    lifters: group.length,
+    minutes: Math.ceil(plan.minutes),
     warning,
     racks: plan.racks.map((share, at) => ({
       name: pageWords.rack(at + 1),

@@ -1,5 +1,5 @@
 import type { RackPlan } from "../../coaching/next-week/rack-plan";
-import { listWords, pageWords } from "../../words/pages";
+import { listWords } from "../../words/pages";
 import { stackWords } from "../../words/week";
 import type { RackPage } from "../page-messages";
 import type { PrintableWeek, PrintedSession } from "./printable-week";
@@ -35,7 +35,7 @@ export function platesNeeded(
   week: PrintableWeek,
   group: readonly PrintedSession[],
   { racks }: RackPlan,
-): Pick<RackPage, "plates" | "platesSaid"> {
+): Pick<RackPage, "plates" | "short"> {
   const { plates, numbers } = week;
   // No drop jumps, no stack for them.
   const drops = group.map(({ session }) =>
@@ -62,10 +62,9 @@ export function platesNeeded(
     ({ bars, stack, drop, owned }) => owned !== null && bars + stack + drop > owned,
   );
   const named = (some: typeof rows) =>
-    listWords(some.map(({ massKg }) => `${numbers.mass(massKg)} ${numbers.unit}`));
+    some.map(({ massKg }) => `${numbers.mass(massKg)} ${numbers.unit}`);
   // What the bars alone lack is not had by jumping at another time.
-  const bars = short.filter((one) => one.bars > (one.owned ?? 0));
-  const stacks = short.filter((one) => !bars.includes(one));
+  const forBars = ({ bars, owned }: (typeof rows)[number]) => bars > (owned ?? bars);
   const known = rows.some(({ owned }) => owned !== null);
   return {
     plates: rows.map(({ massKg, bars, stack, drop, owned }) => ({
@@ -76,15 +75,11 @@ export function platesNeeded(
       owned: owned === null ? "–" : String(owned),
       spare: owned === null ? "–" : String(owned - bars - stack - drop).replace("-", "−"),
     })),
-    platesSaid: !known
-      ? ""
-      : short.length === 0
-        ? pageWords.allBuilt
-        : [
-            bars.length === 0 ? "" : pageWords.barsShort(named(bars)),
-            stacks.length === 0 ? "" : pageWords.notBuilt(named(stacks)),
-          ]
-            .filter((part) => part !== "")
-            .join(" "),
+    short: known
+      ? {
+          bars: named(short.filter(forBars)),
+          stacks: named(short.filter((one) => !forBars(one))),
+        }
+      : null,
   };
 }

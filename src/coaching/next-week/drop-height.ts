@@ -12,7 +12,7 @@ export type DropHeight = {
 };
 
 /** Longest contact before the drop comes down, s, and a novice's highest drop, cm (common practice). */
-const longestContactS = 0.25;
+export const longestContactS = 0.25;
 const noviceCm = 20;
 const firstDropCm = 30;
 const lowerCm = 10;
