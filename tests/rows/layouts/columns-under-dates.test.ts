@@ -183,3 +183,17 @@ test("whether a height was cleared stands beside it; headings that begin anew ar
     ["05-28 Ilka 36 cm", null],
   ]);
 });
+
+test("a lift named under one date holds for that date alone, a load without figures for none", () => {
+  const reading = sets(
+    ["lift", "kg", "lift", "kg"],
+    ["Ilka", "bench press", 40, "", 80],
+    ["Kofi", "", "5x5", "deadlift", 100],
+  );
+  expect(reading.records.slice(0, 2).map(({ exercise }) => exercise)).toEqual([
+    "bench press",
+    "squat",
+  ]);
+  expect(reading.records.at(-1)?.exercise).toBe("deadlift");
+  expect(problems(reading)).toEqual(["C5 load-blank: 5x5"]);
+});

@@ -200,3 +200,30 @@ test("a blank row in a log of merged names is nobody's", () => {
   ]);
   expect(problems(reading)).toEqual([]);
 });
+
+test("a heading of two letters is no test's name", () => {
+  const { reading } = read("Jumps", [
+    ["Box jump 2026", "", ""],
+    ["Nr", "5/5", "28/5"],
+    ["Ilka", 40, ""],
+  ]);
+  expect(reading.records.map(({ test }) => test)).toEqual(["Box jump 2026"]);
+});
+
+test("words of a row that ends before its name are nobody's", () => {
+  const heads = (test: string) => ["Date", test, "Athlete", "Note"];
+  const jumps = read("Jumps", [heads("Box jump (cm)"), ["2026-05-12", "sore"]]).reading;
+  expect([...notes(jumps), ...problems(jumps)]).toEqual(["B2 : sore"]);
+  const sets = read("Sets", [heads("Squat"), ["2026-05-12", "ride"]]).reading;
+  expect([...notes(sets), ...problems(sets)]).toEqual(["B2 : ride"]);
+});
+
+test("a week's label may name the weekday in its brackets", () => {
+  const { reading } = read("Sets", [
+    ["Squat 2026", "", "", "", ""],
+    ["", "Wk 19 (Mon 4/5)", "", "Wk 20 (Mon 11/5)", ""],
+    ["Athlete", "Mon", "Wed", "Mon", "Wed"],
+    ["Ilka", "85x5", "", "", "86x5"],
+  ]);
+  expect(reading.records.map(shortSet)).toEqual(["05-04 Ilka 1 85x5", "05-13 Ilka 1 86x5"]);
+});

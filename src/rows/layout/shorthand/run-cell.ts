@@ -75,7 +75,7 @@ function runText(text: string, bare: "minutes" | "km" | null): RunCell {
     else if (/\d/.test(token)) return { is: "unread" };
     else if (token !== "@") words.push(token);
   }
-  if (words.length > 0 && kind === "") kind = runKinds.get(plainWords(words.join(" "))) ?? "";
+  if (kind === "") kind = runKinds.get(plainWords(words.join(" "))) ?? "";
   if (unnamed !== "" && (bare === null || (bare === "km" ? far : long || null) !== null))
     return { is: bare === null ? "figure-unsettled" : "unread" };
   const run = {

@@ -40,8 +40,7 @@ export function schemeGroups(
     const more = /^(\d{1,2})x(\d{1,2})$/.exec(piece);
     if (more === null) return null;
     const added = { sets: Number(more[1]), reps: Number(more[2]) };
-    const swapped =
-      speedCount === first.sets + added.reps && speedCount !== first.sets + added.sets;
+    const swapped = speedCount === first.sets + added.reps;
     const { sets, reps } = swapped ? { sets: added.reps, reps: added.sets } : added;
     if (sets < 1 || sets > mostSets) return null;
     groups.push({ load: first.load, unit, reps, sets });

@@ -23,7 +23,7 @@ const partWord =
 /** Reads "2) drop jump 30 to floor: contact ms / flight s", "1) straight-leg box – best clean". */
 export function jumpTitle(text: string): JumpTitle {
   const bare = text.replace(/^\s*\d+\s*[).:]/, "").trim();
-  const [name = "", spec = ""] = bare.split(/:\s*/, 2);
+  const [name, spec = ""] = bare.split(/:\s*/, 2);
   const words = plainWords(bare);
   const parts = [...plainWords(spec === "" ? bare : spec).matchAll(partWord)].map((match) => ({
     part: /contact|kontakt/.test(match[1]!)
@@ -37,7 +37,7 @@ export function jumpTitle(text: string): JumpTitle {
   const stack = /\bon ?to ((?:\d+ ?[x×] ?)?\d+(?: ?\+ ?(?:\d+ ?[x×] ?)?\d+)*)/.exec(words);
   const landing = stack === null ? null : stack[1]!.replace(/\s/g, "");
   const isStack = landing !== null && /[x×+]/.test(landing);
-  const test = name
+  const test = name!
     .split(/\s[–—-]\s/)[0]!
     .replace(/\s*\(.*?\)\s*/g, " ")
     .replace(/\s+\d{2,3}\s*(?:cm)?\s+to\s+(?:the\s+)?floor/i, "")
