@@ -218,6 +218,19 @@ test("words of a row that ends before its name are nobody's", () => {
   expect([...notes(sets), ...problems(sets)]).toEqual(["B2 : ride"]);
 });
 
+test("a jump in a log says whether it was cleared, also without a space", () => {
+  const { reading } = read("Jumps", [
+    ["Date", "Athlete", "Exercise", "kg x sets x reps"],
+    ["2026-05-12", "Ilka", "squat", "85x5"],
+    ["2026-05-12", "Ilka", "box jump", "5x15o"],
+    ["2026-05-12", "Ilka", "box jump", "4x15"],
+  ]);
+  expect(reading.records.map(shortJump)).toEqual([
+    "05-12 Ilka 15 15 15 15 15 ✓",
+    "05-12 Ilka 15 15 15 15 ?",
+  ]);
+});
+
 test("a week's label may name the weekday in its brackets", () => {
   const { reading } = read("Sets", [
     ["Squat 2026", "", "", "", ""],

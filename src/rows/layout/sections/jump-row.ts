@@ -34,9 +34,7 @@ export function jumpRow(
   into.note(row, wordsColumn, whoAbove(above), day.day, "day", words);
   const stack = parsed.attempts[0]?.stack;
   const attempts =
-    letters !== null && stack !== undefined
-      ? tries(stack, letters[1] ?? "", false)
-      : parsed.attempts;
+    letters !== null && stack !== undefined ? tries(stack, letters[1]!, false) : parsed.attempts;
   for (const { stack: plates, height, cleared } of attempts)
     into.emit(row, {
       day: [isoFromDay(day.day), first.column],

@@ -94,9 +94,9 @@ function perSide(
   row: number,
   shared: Readonly<Record<string, Placed | undefined>>,
 ): boolean {
-  const cells = above.reps.filter(({ index }) => sides.test(String(line[index] ?? "")));
+  const cells = above.reps.filter(({ index }) => sides.test(String(line[index])));
   for (const { index } of cells) {
-    const each = Number(sides.exec(String(line[index]))?.[1]);
+    const each = Number(sides.exec(String(line[index]))![1]);
     into.emit(row, { ...shared, set: undefined, bar: undefined, reps: [each, index] });
   }
   return cells.length > 0;

@@ -90,6 +90,6 @@ function runText(text: string, bare: "minutes" | "km" | null): RunCell {
 }
 
 /** "10k" is ten kilometres. */
-function distanceOf([, amount = "", unit = ""]: RegExpExecArray): string {
-  return `${amount} ${/^k/i.test(unit) ? "km" : "mi"}`;
+function distanceOf([, amount, unit]: RegExpExecArray): string {
+  return `${amount} ${/^k/i.test(unit!) ? "km" : "mi"}`;
 }

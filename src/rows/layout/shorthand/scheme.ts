@@ -20,9 +20,9 @@ export function schemeGroups(
   sense: SchemeSense,
   speedCount: number,
 ): SetGroup[] | "unsettled" | null {
-  const [head = "", ...rest] = text.split("+");
+  const [head, ...rest] = text.split("+");
   let unit: Unit | null = null;
-  const numbers = head.split("x").map((piece) => {
+  const numbers = head!.split("x").map((piece) => {
     const parts = /^(\d+(?:[.,]\d+)?|[.,]\d+)(kg|lbs?)?$/.exec(piece);
     if (parts === null) return Number.NaN;
     unit = unitOf(parts[2]) ?? unit;
@@ -78,7 +78,6 @@ function pair(numbers: readonly number[], { setsFirst }: SchemeSense): Counted |
   if (numbers.length !== 2) return null;
   if (a >= leastLoad && b < leastLoad) return counted(a, 1, b);
   if (b >= leastLoad && a < leastLoad) return counted(b, 1, a);
-  if (a >= leastLoad || b >= leastLoad) return null;
   // Without a word on it, the way blocks are spoken of: 5×3 is five sets of three.
   const blocks = setsFirst === false ? counted(0, b, a) : counted(0, a, b);
   return blocks === null ? null : { ...blocks, load: null };

@@ -87,7 +87,7 @@ export function unfoldWideTests(
     }
     for (const flat of groups.values()) into.emit(row, flat);
     const empty = columns.every(({ index }) => isBlank(line[index]));
-    if (empty && (isBlank(shared.day?.[0]) || isBlank(shared.athlete?.[0])))
+    if (empty && (isBlank(shared.day![0]) || isBlank(shared.athlete![0])))
       into.emit(row, { ...shared, test: ["-", -1] });
   }
   return into;
@@ -103,7 +103,7 @@ function setColumn(
   tab: TabAnswers,
 ): void {
   const said = setCell(line[index], schemeSense(orderFromWords(heading), tab.setsFirst));
-  const athlete = String(shared.athlete?.[0] ?? "");
+  const athlete = String(shared.athlete![0] ?? "");
   if (said.is === "none") into.note(row, index, athlete, null, "day", said.note);
   else if (said.is !== "sets")
     into.log.addAtSource(
@@ -142,7 +142,7 @@ function jumpColumn(
       index,
       said.problem === "unsure" ? { mend: String(line[index]).replace(/[?\s]/g, "") } : {},
     );
-  into.note(row, index, String(shared.athlete?.[0] ?? ""), null, "day", said.note);
+  into.note(row, index, String(shared.athlete![0] ?? ""), null, "day", said.note);
   said.attempts.forEach((attempt, at) => {
     const key = `${meant.test}|${at}`;
     const flat = groups.get(key) ?? { ...shared, test: [meant.test, index] as Placed };
