@@ -18,14 +18,14 @@ export function markMarkerSets(sets: readonly PendingSet[]): void {
   const loads = new Set<string>();
   for (const set of sets)
     if (isWarmUp(set) && /\blast (w\/?u|warm)|\bmarker\b/.test(plainWords(set.flat.note?.[0]))) {
-      set.flat.kind = ["marker", -1];
+      set.flat.kind = ["marker", set.flat.set?.[1] ?? -1];
       loads.add(key(set));
     }
   sets.forEach((set, at) => {
     const next = sets[at + 1];
     const last = next !== undefined && session(next) === session(set) && !isWarmUp(next);
     if (isWarmUp(set) && set.flat.kind?.[0] !== "marker" && last && loads.has(key(set)))
-      set.flat.kind = ["marker", -1];
+      set.flat.kind = ["marker", set.flat.set?.[1] ?? -1];
   });
 }
 
