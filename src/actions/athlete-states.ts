@@ -6,7 +6,7 @@ import type { Day } from "../coaching/calendar/day";
 import { squadJumpTrend } from "../coaching/jumps/squad-jump-trend";
 import type { AthleteState } from "../coaching/next-week/athlete-state";
 import { usualLow } from "../coaching/next-week/usual-low";
-import { nameKey } from "../coaching/record/name-key";
+import { athleteNamed } from "../coaching/record/athlete-named";
 import { gymDays } from "../coaching/series/season-start";
 import { squadIndex } from "../coaching/series/squad-index";
 import { mainLift } from "./athlete-view";
@@ -34,7 +34,7 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
     const season = hold.of(athlete);
     const own = index.of(athlete);
     const lift = mainLift(state, athlete);
-    const about = rows.athletes.find((one) => nameKey(one.athlete) === nameKey(athlete));
+    const about = athleteNamed(rows.athletes, athlete);
     const recent = lift === null ? null : lines(`${lift}\n${asOf}`)(athlete);
     // A novice rises: the baseline's speed would never bite. All others are held to their baseline.
     const baselineDay =

@@ -8,6 +8,7 @@ import { symptomDays } from "../coaching/diary/symptom-day";
 import { type UnusualDay, unusualDays } from "../coaching/diary/unusual-day";
 import { type DiaryOfAthlete, itemsOfAthlete, whatDiffered } from "../coaching/diary/what-differed";
 import { sessionStarts } from "../coaching/diary/written-after";
+import { athleteNamed } from "../coaching/record/athlete-named";
 import { nameKey } from "../coaching/record/name-key";
 import { dayWords } from "../words/days";
 import {
@@ -31,7 +32,7 @@ export function diaryView(workbook: Workbook, today: Day, athlete: string): Diar
 function diaryViewOf(state: StateOfSquad, athlete: string): DiaryView {
   const own = diaryOf(state, athlete);
   const { rows } = state.read;
-  const about = rows.athletes.find((one) => nameKey(one.athlete) === nameKey(athlete));
+  const about = athleteNamed(rows.athletes, athlete);
   const days = unusualDays({ ...own, races: racesOf(rows.races, athlete, about ?? null) });
   const symptoms = symptomDays(own.diary, state.asOf);
   // The same seed as the formula's: sidebar and cell give the same figures.

@@ -1,4 +1,4 @@
-import { squadHighlights } from "../words/squad-highlights";
+import { highlightSaid, squadHighlights } from "../words/squad-highlights";
 import { ownTabNames } from "../words/tabs";
 import { columnName } from "./cell-place";
 import type { Done } from "./messages";
@@ -11,14 +11,10 @@ import type { Workbook } from "./workbook";
  */
 export function highlightSquad(workbook: Workbook): Done {
   const tab = workbook.tabs().find(({ name }) => name === ownTabNames.squad);
-  if (!tab) {
-    throw new Error(
-      `There is no tab named ${ownTabNames.squad}. Use “Set up tabs” or name the tab with the squad's formula so.`,
-    );
-  }
+  if (!tab) throw new Error(highlightSaid.noTab(ownTabNames.squad));
   return workbook.alone(() => {
     const columns = Math.max(6, ...workbook.values(tab.id).map((row) => row.length));
     workbook.highlight(tab.id, squadHighlights(`A1:${columnName(columns)}200`));
-    return { said: `Words on the ${tab.name} tab are highlighted, and follow the rows.` };
+    return { said: highlightSaid.done(tab.name) };
   });
 }

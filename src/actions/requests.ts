@@ -2,6 +2,7 @@ import * as z from "zod/mini";
 import { type Day, dayFromIso, isoFromDay } from "../coaching/calendar/day";
 import { tabMatters } from "../rows/layout/tab-question";
 import { tableNames } from "../rows/table-name";
+import { wrongMessageWords } from "../words/wrong-message";
 import { answerColumn, forgetColumn } from "./answer-column";
 import { answerName, forgetName } from "./answer-name";
 import { answerTab, answerTable, forgetTab, forgetTable } from "./answer-tab";
@@ -66,9 +67,7 @@ function request<Shape extends z.core.$ZodLooseShape>(
       const read = schema.safeParse(message);
       if (!read.success) {
         const [issue] = read.error.issues;
-        throw new Error(
-          `The sidebar sent ${issue?.path.join(".") || "something"} that cannot be right. Close and open it again.`,
-        );
+        throw new Error(wrongMessageWords(issue?.path.join(".") ?? ""));
       }
       return run(workbook, read.data as z.output<z.ZodMiniObject<Shape>>);
     },

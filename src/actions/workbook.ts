@@ -1,4 +1,5 @@
 import type { Cells } from "../rows/cells";
+import type { WordHighlight } from "../words/squad-highlights";
 
 /** A tab of the coach's workbook. The id stays when the tab is renamed or moved. */
 export type Tab = { readonly id: number; readonly name: string };
@@ -19,15 +20,8 @@ export type Block = {
   readonly values: readonly (readonly Written[])[];
 };
 
-/** Cells that take a look while a formula holds there, as seen from the first cell of the range. */
-export type Highlight = {
-  readonly range: string;
-  readonly formula: string;
-  readonly background?: string;
-  readonly colour: string;
-  readonly bold?: boolean;
-  readonly italic?: boolean;
-};
+/** Cells that take a look while a formula holds there. */
+export type Highlight = WordHighlight;
 
 /** The little of a spreadsheet our actions need; each host implements it. */
 export type Workbook = {

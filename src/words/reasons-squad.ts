@@ -1,20 +1,6 @@
 import type { SeasonHold } from "../coaching/hold/season-hold";
+import { spelled } from "./pages";
 import { countWords } from "./reasons-figures";
-
-const inWords = [
-  "no",
-  "one",
-  "two",
-  "three",
-  "four",
-  "five",
-  "six",
-  "seven",
-  "eight",
-  "nine",
-  "ten",
-];
-const spelled = (count: number) => inWords[count] ?? String(count);
 
 /**
  * "Of 12 athletes two are slipping, two rising, eight holding. About one calm season in ten raises a

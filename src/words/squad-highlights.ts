@@ -34,3 +34,10 @@ export function squadHighlights(range: string): WordHighlight[] {
     },
   ];
 }
+
+/** What is said once the words on the Squad tab are highlighted, or when there is no such tab. */
+export const highlightSaid = {
+  done: (tab: string) => `Words on the ${tab} tab are highlighted, and follow the rows.`,
+  noTab: (tab: string) =>
+    `There is no tab named ${tab}. Use “Set up tabs” or name the tab with the squad's formula so.`,
+} as const;

@@ -38,10 +38,3 @@ export const weekViewWords = {
   floor: (speed: number) =>
     `Speed floor ${speed.toFixed(2)} m/s: two repetitions under it end the set.`,
 } as const;
-
-/** What holds for the whole week's proposal. */
-export const weekNoteWords = {
-  noPlates:
-    "No Plates table: loads are built from pairs of 25, 20, 15, 10, 5, 2.5 and 1.25 kg. Write down what the gym owns.",
-  noRacks: "The rule says no racks: the main lift gives way to its alternative.",
-} as const;

@@ -91,6 +91,15 @@ export function stackWords(stackKg: readonly number[]): string {
   return parts.map(({ mass, count }) => (count > 1 ? `${count}×${kg(mass)}` : kg(mass))).join("+");
 }
 
+/** The stack of a session's box jumps: "5×15+5", its height where heights are kept without plates, or "". */
+export function boxWords({
+  stackKg,
+  stackCm,
+}: Pick<ProposedLine["sessions"][number], "stackKg" | "stackCm">): string {
+  if (stackKg.length > 0) return stackWords(stackKg);
+  return stackCm === null ? "" : `${stackCm} cm`;
+}
+
 /** "0.81 or faster", "0.76 to 0.80", "0.70 or slower" */
 export function bandSpeedWords({ from, to }: DayBand): string {
   const speed = (value: number) => value.toFixed(2);

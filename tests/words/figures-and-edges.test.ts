@@ -190,7 +190,7 @@ test("a squad's false flags are expected in its own number", () => {
   expect(squadWords(squad(4), 0.1)).toMatch(/with 4 expect a false flag in few seasons\.$/);
   expect(squadWords(squad(12), 0.1)).toMatch(/expect about one false flag a season\.$/);
   expect(squadWords(squad(40), 0.3)).toMatch(
-    /^Of 40 athletes 40 are holding.*about 12 false flags/,
+    /^Of 40 athletes 40 are holding.*about twelve false flags/,
   );
   expect(squadWords(squad(1), 0.1)).toMatch(
     /^Of 1 athlete one is holding\. About one calm season in 10/,

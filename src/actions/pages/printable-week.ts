@@ -9,7 +9,7 @@ import { athleteStates } from "../athlete-states";
 import type { WeekChange } from "../messages";
 import type { MadeWithout } from "../page-messages";
 import type { StateOfSquad } from "../state-of-squad";
-import { proposedWeek } from "../week-view";
+import { proposedWeek } from "../week/proposed-week";
 import type { Workbook } from "../workbook";
 import { damagedForPaper } from "./made-without";
 import { numberStyle } from "./number-style";

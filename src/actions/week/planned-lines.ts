@@ -2,7 +2,7 @@ import { blockText } from "../../coaching/blocks/block";
 import { isoFromDay } from "../../coaching/calendar/day";
 import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
 import { assistanceWords } from "../../words/session";
-import { insteadCellWords, platesCellWords, sessionWhyWords, stackWords } from "../../words/week";
+import { boxWords, insteadCellWords, platesCellWords, sessionWhyWords } from "../../words/week";
 import type { CellOfRow, PlannedLine } from "./plan-lines";
 
 /** What the cells of a line need beside the proposal. */
@@ -33,12 +33,7 @@ export function plannedLines(line: ProposedLine, settings: LineSettings): Planne
         load: instead ? (instead.loadKg ?? "") : session.loadKg,
         plates: instead ? "" : platesCellWords(session.plates),
         floor: session.speedFloor === null ? "" : hundredths(session.speedFloor),
-        stack:
-          session.stackKg.length > 0
-            ? stackWords(session.stackKg)
-            : session.stackCm === null
-              ? ""
-              : `${session.stackCm} cm`,
+        stack: boxWords(session),
         contacts: session.contacts,
         assistance: assistanceWords(session.items),
         why: sessionWhyWords(line, session),

@@ -3,8 +3,8 @@ import { isoFromDay } from "../../coaching/calendar/day";
 import type { ProposedSession } from "../../coaching/next-week/propose-line";
 import { columnName } from "../cell-place";
 import type { ReadWorkbook } from "../read-workbook";
-import type { ProposedWeek } from "../week-view";
 import { plannedLines } from "./planned-lines";
+import type { ProposedWeek } from "./proposed-week";
 import type { WeekToWrite } from "./write-week";
 
 /** Lightest change of load worth writing, kg. */

@@ -1,9 +1,9 @@
 import { type Day, isoFromDay } from "../../coaching/calendar/day";
 import { nameKey } from "../../coaching/record/name-key";
 import type { Done, WeekChange } from "../messages";
-import { proposedWeek } from "../week-view";
 import type { Workbook } from "../workbook";
 import { rememberChanges } from "./coach-changes";
+import { proposedWeek } from "./proposed-week";
 import { weekToWrite } from "./week-to-write";
 import { putWeek } from "./write-week";
 

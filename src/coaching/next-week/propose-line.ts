@@ -6,13 +6,10 @@ import { restartAfter } from "../blocks/restart";
 import { stepSizeOf } from "../blocks/step-size";
 import type { Day } from "../calendar/day";
 import { racesOf } from "../diary/races-of";
-import type { Athlete } from "../record/athlete";
 import { nameKey } from "../record/name-key";
-import type { SquadRows } from "../record/squad-rows";
 import { gymDays } from "../season/gym-days";
 import { daysSinceMarathon, weekKind } from "../season/race-hours";
 import { raceWeekSets } from "../season/race-week-sets";
-import type { AthleteState } from "./athlete-state";
 import { barLoad } from "./bar-load";
 import { chosenDays } from "./chosen-days";
 import { dayReasons } from "./day-reasons";
@@ -23,7 +20,7 @@ import { outlook } from "./outlook";
 import { guardOf, plannedStep } from "./planned-step";
 import { presentStep } from "./present-step";
 import { sessionProposer } from "./propose-session";
-import type { LineChange, ProposedLine, ProposedSession } from "./proposed-line";
+import type { LineChange, LineGiven, ProposedLine, ProposedSession } from "./proposed-line";
 import { sessionSteps } from "./session-steps";
 import { usualPlates } from "./usual-plates";
 
@@ -35,15 +32,7 @@ const mostSessions = 2;
 const weeksAhead = 4;
 
 /** Next week's sets for one athlete, with every reason. */
-export function proposeLine(given: {
-  readonly athlete: Athlete | null;
-  readonly name: string;
-  readonly state: AthleteState;
-  readonly rows: SquadRows;
-  readonly monday: Day;
-  readonly asOf: Day;
-  readonly change?: LineChange;
-}): ProposedLine {
+export function proposeLine(given: LineGiven): ProposedLine {
   const { athlete, name, state, rows, monday, asOf, change = {} } = given;
   const { rules } = rows;
   const races = racesOf(rows.races, name, athlete);
@@ -131,13 +120,8 @@ export function proposeLine(given: {
     );
   };
   const sessionOf = sessionProposer({
-    athlete,
-    name,
-    state,
-    rows,
+    ...given,
     races,
-    asOf,
-    change,
     step,
     size,
     guardKg,

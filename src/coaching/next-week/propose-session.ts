@@ -2,32 +2,23 @@ import type { WhoMay } from "../availability/who-may";
 import { mostReps } from "../blocks/repetition-load";
 import type { StepSize } from "../blocks/step-up";
 import type { Day } from "../calendar/day";
-import type { Athlete } from "../record/athlete";
 import type { Race } from "../record/race";
-import type { SquadRows } from "../record/squad-rows";
 import type { DayChoice } from "../season/gym-days";
 import { hoursToNextRace } from "../season/race-hours";
 import { assistanceLoad } from "./assistance-load";
-import type { AthleteState } from "./athlete-state";
 import type { BarLoad } from "./bar-load";
 import { dayBands } from "./day-bands";
 import { dropHeight } from "./drop-height";
 import type { Missing } from "./exercise-list";
 import { jumpPlan } from "./jump-plan";
 import type { PresentStep } from "./present-step";
-import type { LineChange, ProposedSession } from "./proposed-line";
+import type { LineGiven, ProposedSession } from "./proposed-line";
 import { sessionPlan } from "./session-plan";
 import type { SessionStep } from "./session-steps";
 
 /** What all sessions of one athlete's week have in common. */
-export type SessionsGiven = {
-  readonly athlete: Athlete | null;
-  readonly name: string;
-  readonly state: AthleteState;
-  readonly rows: SquadRows;
+export type SessionsGiven = Omit<LineGiven, "monday"> & {
   readonly races: readonly Race[];
-  readonly asOf: Day;
-  readonly change: LineChange;
   readonly step: PresentStep;
   readonly size: StepSize;
   readonly guardKg: number | null;
@@ -40,22 +31,10 @@ export type SessionsGiven = {
 };
 
 /** Writes one session of the week: its lift, speeds, jumps and assistance, with what gives way. */
-export function sessionProposer({
-  athlete,
-  name,
-  state,
-  rows,
-  races,
-  asOf,
-  change,
-  step,
-  size,
-  guardKg,
-  raceWeek,
-  mayOn,
-  setsOf,
-  bar,
-}: SessionsGiven): (on: DayChoice, planned: SessionStep) => ProposedSession {
+export function sessionProposer(
+  given: SessionsGiven,
+): (on: DayChoice, planned: SessionStep) => ProposedSession {
+  const { athlete, name, state, rows, asOf, change = {}, step, guardKg, raceWeek, bar } = given;
   const { rules, plates } = rows;
   const experience = athlete?.experience ?? null;
   const drop = dropHeight(rows.jumps, name, asOf, experience, plates);
@@ -64,7 +43,7 @@ export function sessionProposer({
   const noRack = change.noRack === true || rules.racks < 0.5;
   return ({ day, minute }, { block, loadKg: wantedKg, otherwise }) => {
     const { loadKg: kg, plates: side } = bar(wantedKg);
-    const { noJumps, limits } = mayOn(day);
+    const { noJumps, limits } = given.mayOn(day);
     // Without a table of plates heights are not known: the stack stays the last one cleared.
     const { stackKg, stackCm, contacts, ...jumps } = jumpPlan({
       experience,
@@ -76,7 +55,7 @@ export function sessionProposer({
     });
     const missing: readonly Missing[] = [...limits, ...(noRack ? ["rack" as const] : [])];
     const boxKnown = state.lastStackKg.length > 0;
-    const sets = setsOf(block);
+    const sets = given.setsOf(block);
     const items = sessionPlan({
       lift: step.exercise,
       sets,
@@ -125,9 +104,9 @@ export function sessionProposer({
       drop,
       usualMarkerSpeed: usual,
       lowMarkerSpeed: markerKg === null ? null : (state.lowSpeed?.(markerKg) ?? null),
-      bands: usual === null ? [] : dayBands(kg, usual, size.stepKg, rules.loadDrop),
+      bands: usual === null ? [] : dayBands(kg, usual, given.size.stepKg, rules.loadDrop),
       reserve: guardKg === null || instead ? null : mostReps(kg / guardKg) - block.reps,
-      hoursToRace: hoursToNextRace(day, minute, races),
+      hoursToRace: hoursToNextRace(day, minute, given.races),
     };
   };
 }

@@ -2,8 +2,11 @@ import type { NotProposed, WhoMay } from "../availability/who-may";
 import type { Block } from "../blocks/block";
 import type { Ladder } from "../blocks/ladder";
 import type { Day } from "../calendar/day";
+import type { Athlete } from "../record/athlete";
+import type { SquadRows } from "../record/squad-rows";
 import type { GymDays } from "../season/gym-days";
 import type { WeekKind } from "../season/race-hours";
+import type { AthleteState } from "./athlete-state";
 import type { DayBand } from "./day-bands";
 import type { DropHeight } from "./drop-height";
 import type { JumpPlan } from "./jump-plan";
@@ -64,6 +67,17 @@ export type ProposedLine = {
   readonly step: PresentStep | null;
   /** Worth reading before writing. */
   readonly odd: boolean;
+};
+
+/** What a line is proposed from. */
+export type LineGiven = {
+  readonly athlete: Athlete | null;
+  readonly name: string;
+  readonly state: AthleteState;
+  readonly rows: SquadRows;
+  readonly monday: Day;
+  readonly asOf: Day;
+  readonly change?: LineChange;
 };
 
 /** A coach's own wish for a line; what is left out stays as proposed. */

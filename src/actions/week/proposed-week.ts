@@ -1,0 +1,77 @@
+import { blockFromText } from "../../coaching/blocks/block";
+import { type Day, dayFromIso, isoFromDay, mondayOf } from "../../coaching/calendar/day";
+import {
+  type LineChange,
+  type ProposedLine,
+  proposeLine,
+} from "../../coaching/next-week/propose-line";
+import { athleteNamed } from "../../coaching/record/athlete-named";
+import { readStack } from "../../rows/value/stack";
+import { athleteStates } from "../athlete-states";
+import type { WeekChange } from "../messages";
+import { namesOf } from "../squad-view";
+import { type StateOfSquad, stateOfSquad } from "../state-of-squad";
+import type { Workbook } from "../workbook";
+import { withRemembered } from "./coach-changes";
+
+/** A week's proposal, with the lines as proposed and a coach's changes on top. */
+export type ProposedWeek = {
+  readonly state: StateOfSquad;
+  readonly monday: Day;
+  readonly lines: readonly {
+    readonly line: ProposedLine;
+    readonly leftOut: boolean;
+    readonly noRack: boolean;
+    /** Fields of the proposal the coach has changed, now or in an earlier writing. */
+    readonly byHand: readonly string[];
+  }[];
+};
+
+/** Next week's sets for every athlete, from the rows and the coach's changes. */
+export function proposedWeek(
+  workbook: Workbook,
+  today: Day,
+  asked: Day | null,
+  changes: readonly WeekChange[],
+): ProposedWeek {
+  const state = stateOfSquad(workbook, today);
+  const monday = asked ?? mondayOf(state.asOf) + 7;
+  const all = withRemembered(workbook, isoFromDay(monday), changes);
+  const stateOf = athleteStates(state);
+  const { rows } = state.read;
+  const lines = namesOf(state).map((name) => {
+    const change = athleteNamed(all, name);
+    const line = proposeLine({
+      athlete: athleteNamed(rows.athletes, name) ?? null,
+      name,
+      state: stateOf(name),
+      rows,
+      monday,
+      asOf: state.asOf,
+      ...(change && { change: lineChange(change) }),
+    });
+    return {
+      line,
+      leftOut: change?.leaveOut === true,
+      noRack: change?.noRack === true,
+      byHand: change === undefined ? [] : Object.keys(change).filter((one) => one !== "athlete"),
+    };
+  });
+  return { state, monday, lines };
+}
+
+/** A change as the message carries it; a stack or block that cannot be read is left as proposed. */
+function lineChange({ block, sets, loadKg, day, contacts, stack, noRack }: WeekChange): LineChange {
+  const blockRead = block === undefined ? null : blockFromText(block);
+  const stackRead = stack === undefined || stack === "" ? null : readStack(stack);
+  const dayRead = day === undefined ? null : dayFromIso(day);
+  return {
+    ...(blockRead?.ok && { block: blockRead.value }),
+    ...(sets !== undefined && { sets }),
+    ...(loadKg !== undefined && { loadKg }),
+    ...(dayRead !== null && { day: dayRead }),
+    ...(contacts !== undefined && { contacts }),
+    ...(noRack !== undefined && { noRack }),
+    ...(stackRead?.ok && { stackKg: stackRead.value }),
+  };
+}

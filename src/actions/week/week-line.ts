@@ -1,0 +1,88 @@
+import { blockText, rotation } from "../../coaching/blocks/block";
+import { isoFromDay } from "../../coaching/calendar/day";
+import type { ProposedSession } from "../../coaching/next-week/propose-line";
+import { athleteNamed } from "../../coaching/record/athlete-named";
+import { dayWords, weekdayWords } from "../../words/days";
+import { dressOf } from "../../words/dress";
+import { byHandWords } from "../../words/next-week-tab";
+import { sentenceWords } from "../../words/reasons-figures";
+import { holdReason, holdWords } from "../../words/reasons-hold";
+import {
+  bandChangeWords,
+  bandLiftWords,
+  bandSpeedWords,
+  boxWords,
+  briefWords,
+  consequenceWords,
+  insteadCellWords,
+  lineReasonWords,
+  platesWords,
+} from "../../words/week";
+import { gymDaysWords } from "../../words/week-days";
+import type { WeekLine, WeekSession } from "../messages";
+import type { StateOfSquad } from "../state-of-squad";
+import type { ProposedWeek } from "./proposed-week";
+
+/** One athlete's proposal as the sidebar shows it. */
+export function weekLine(
+  state: StateOfSquad,
+  { line, leftOut, noRack, byHand }: ProposedWeek["lines"][number],
+): WeekLine {
+  const season = state.hold.of(line.athlete);
+  const about = athleteNamed(state.read.rows.athletes, line.athlete);
+  const word = line.not === "out" ? "out" : holdWords(season);
+  return {
+    athlete: line.athlete,
+    group: about?.group ?? "",
+    event: about?.event ?? "",
+    odd: line.odd,
+    word,
+    dress: dressOf(word),
+    brief: briefWords(line),
+    why: [
+      ...(byHand.length > 0 ? [byHandWords(byHand)] : []),
+      ...line.reasons.map(lineReasonWords),
+      sentenceWords(holdReason(season)),
+    ],
+    sessions: line.sessions.map(weekSession),
+    leftOut,
+    noRack,
+    daysSaid: line.days === null ? [] : gymDaysWords(line.days),
+    ahead: line.outlook.map(({ monday, block, sets, loadKg }) => ({
+      week: dayWords(monday),
+      block: blockText({ sets, reps: block.reps }),
+      loadKg,
+    })),
+    blocks: rotation.map(blockText),
+    days: (line.days?.all ?? []).map(({ day, refused }) => ({
+      day: isoFromDay(day),
+      label: `${weekdayWords(day)}${refused ? ", refused" : ""}`,
+      why: refused?.code ?? "",
+    })),
+  };
+}
+
+function weekSession(session: ProposedSession): WeekSession {
+  return {
+    day: isoFromDay(session.day),
+    dayWords: weekdayWords(session.day),
+    block: blockText(session.block),
+    sets: session.sets,
+    reps: session.reps,
+    loadKg: session.loadKg,
+    plates: session.plates,
+    platesWords: platesWords(session.plates),
+    barKg: session.barKg,
+    markerKg: session.markerKg,
+    speedFloor: session.speedFloor === null ? null : Math.round(100 * session.speedFloor) / 100,
+    stack: boxWords(session),
+    contacts: session.contacts,
+    bands: session.bands.map((band) => ({
+      speed: bandSpeedWords(band),
+      lift: bandLiftWords(band),
+      change: bandChangeWords(band),
+    })),
+    ifWritten: consequenceWords(session),
+    instead: session.instead ? insteadCellWords(session.instead) : "",
+  };
+}

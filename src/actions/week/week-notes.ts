@@ -1,0 +1,19 @@
+import { weekNoteWords } from "../../words/week-notes";
+import type { ProposedWeek } from "./proposed-week";
+
+/** What the whole week is: its races, and how many are in race week. */
+export function weekNotes({ state, monday, lines }: ProposedWeek): string[] {
+  const { rows } = state.read;
+  const races = rows.races.filter(({ day }) => day >= monday && day < monday + 7);
+  const racing = lines.filter(({ line }) => line.kind === "race week").length;
+  const named = new Set<string>();
+  const notes = races.flatMap(({ race, day, matters, startMinute }) => {
+    const label = `${race.split(",")[0]}`;
+    if (named.has(label)) return [];
+    named.add(label);
+    return [weekNoteWords.race(label, matters ?? "C", day, startMinute)];
+  });
+  if (rows.plates.length === 0) notes.push(weekNoteWords.noPlates);
+  if (rows.rules.racks < 0.5) notes.push(weekNoteWords.noRacks);
+  return racing === 0 ? notes : [...notes, weekNoteWords.racing(racing)];
+}
