@@ -45,7 +45,8 @@ export type SessionPattern = {
 /**
  * Each later work set of a day against the first, over the repetitions both have: a set of three
  * against a set of five compares the first three of each. Only sets at the first set's load and in
- * its setting are compared. Warm-ups and the marker set are no work sets.
+ * its setting are compared. Warm-ups and the marker set are no work sets: where numbers count on from
+ * the marker's, they are counted anew from the first work set.
  *
  * @param sets of one lift and one day
  */
@@ -55,18 +56,24 @@ export function sessionPattern(sets: readonly SpeedSet[]): SessionPattern | null
   const later: { set: number; logChange: number }[] = [];
   let workSets = 0;
   let notCompared = 0;
+  let markers = 0;
   for (const set of sets) {
-    if (set.marker) continue;
+    if (set.marker) {
+      if (first === null) markers = Math.max(markers, set.set.set ?? 0);
+      continue;
+    }
     workSets++;
     if (first === null) {
+      if ((set.set.set ?? 0) <= markers) markers = 0;
       first = set;
       firstSpeeds = set.set.repSpeeds;
       continue;
     }
     const alike = set.loadKg === first.loadKg && set.setting === first.setting;
     const ratio = alike ? speedRatio(first, firstSpeeds, set) : null;
+    const number = set.set.set === null ? workSets : set.set.set - markers;
     if (ratio === null) notCompared++;
-    else later.push({ set: set.set.set ?? workSets, logChange: 100 * Math.log(ratio) });
+    else later.push({ set: number, logChange: 100 * Math.log(ratio) });
   }
   return first && { day: first.day, workSets, notCompared, later };
 }

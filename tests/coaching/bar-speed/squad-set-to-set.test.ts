@@ -79,6 +79,27 @@ test.each([
   expect(read(sets)).toMatchObject({ ok: false, refusal: { code } });
 });
 
+test.each([
+  ["count on from the marker's", 1, [2, 3, 4]],
+  ["begin anew after it", 1, [1, 2, 3]],
+  ["are written beside a marker without one", null, [1, 2, 3]],
+])("numbers that %s name the same second set", (_, marker, numbers) => {
+  const day = sessionDay(0);
+  const result = read([
+    liftingSet({ day, kind: "marker", set: marker, loadKg: 40, repSpeeds: [0.9] }),
+    ...[0.7, 0.63, 0.56].map((speed, at) =>
+      liftingSet({ day, set: numbers[at]!, repSpeeds: [speed] }),
+    ),
+  ]);
+  expect(result).toMatchObject({
+    value: {
+      secondVsFirst: expect.closeTo(-0.1, 9),
+      lastVsFirst: expect.closeTo(-0.2, 9),
+      sets: [{ set: 2 }, { set: 3 }],
+    },
+  });
+});
+
 test("the marker set is never the first set", () => {
   const { sets } = inventedSeason("Ilka Brandmoor", 6);
   const marker = liftingSet({ day: sessionDay(5), kind: "marker", row: 1, repSpeeds: [1.2] });
