@@ -7,6 +7,7 @@ import { squadJumpTrend } from "../coaching/jumps/squad-jump-trend";
 import type { AthleteState } from "../coaching/next-week/athlete-state";
 import { usualLow } from "../coaching/next-week/usual-low";
 import { athleteNamed } from "../coaching/record/athlete-named";
+import type { JumpAttempt } from "../coaching/record/jump-attempt";
 import { gymDays } from "../coaching/series/season-start";
 import { squadIndex } from "../coaching/series/squad-index";
 import { mainLift } from "./athlete-view";
@@ -23,13 +24,10 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
     return squadLines({ index: known, exercise: lift });
   });
   const sets = remembered((lift: string) => squadSetToSet({ index, exercise: lift }));
-  const jumps = squadJumpTrend({
-    index,
-    test: "box jump",
-    plates: rows.plates,
-    athletes: rows.athletes,
-    rules: rows.rules,
-  });
+  const { plates, athletes, rules } = rows;
+  const jumps = remembered((test: string) =>
+    squadJumpTrend({ index, test, plates, athletes, rules }),
+  );
   return (athlete) => {
     const season = hold.of(athlete);
     const own = index.of(athlete);
@@ -43,7 +41,8 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
     const session = lift === null ? null : sets(lift)(athlete);
     const strength =
       recent?.ok === true ? strengthEstimate(recent.value, rows.rules.minimumSpeed) : null;
-    const trend = jumps(athlete);
+    const box = boxJumps(state, athlete);
+    const trend = box.length === 0 ? null : jumps(box[0]!.test)(athlete);
     const days = own ? [...gymDays(own)] : [];
     const lastDay = days.length === 0 ? null : Math.max(...days);
     return {
@@ -64,18 +63,23 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
         return line?.ok === true ? usualLow(line.value, loadKg) : null;
       },
       strengthLowKg: strength?.ok === true ? strength.value.low : null,
-      jumpWord: trend.ok ? trend.value.word : null,
-      ...lastJump(state, athlete),
+      jumpWord: trend?.ok === true ? trend.value.word : null,
+      ...lastJump(box),
       soreness: highSoreness(state, athlete),
     };
   };
 }
 
-function lastJump({ index }: StateOfSquad, athlete: string) {
-  const attempts = [...(index.of(athlete)?.jumps ?? [])]
-    .filter(([test]) => /box/.test(test))
-    .flatMap(([, list]) => list)
-    .sort((a, b) => a.day - b.day);
+/** Attempts of the athlete's box jump, whatever the coach calls it; of two such tests the one taken more often. */
+function boxJumps({ index }: StateOfSquad, athlete: string): readonly JumpAttempt[] {
+  let most: readonly JumpAttempt[] = [];
+  for (const [test, attempts] of index.of(athlete)?.jumps ?? []) {
+    if (/box/.test(test) && !/drop/.test(test) && attempts.length > most.length) most = attempts;
+  }
+  return most;
+}
+
+function lastJump(attempts: readonly JumpAttempt[]) {
   const cleared = attempts.filter(({ stackKg, cleared: ok }) => stackKg.length > 0 && ok !== false);
   const heights = attempts.filter(({ heightCm }) => heightCm !== null);
   return {

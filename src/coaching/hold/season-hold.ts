@@ -11,15 +11,15 @@ export type HoldMeasure = {
   /** The lift or test, as the coach writes it: "back squat", "box jump". */
   readonly of: string;
   readonly baselineRows: number;
-  /** Sessions after the baseline; since the onset when the word has one. */
+  /** Sessions after the baseline, and those the change is read from: since the onset, without one the last four. */
   readonly rowsAfter: number;
   readonly rowsSince: number;
   /**
-   * Mean since the onset (without one: since the baseline) minus baseline, percent; below zero is
-   * a loss for every kind: contact time counts the other way round. Null without rows.
+   * Mean since the onset (without one: of the last four sessions) minus baseline, percent; below zero
+   * is a loss for every kind: contact time counts the other way round. Null without rows.
    */
   readonly change: number | null;
-  /** Standard error of the change, percent. */
+  /** Standard error of the change, percent (of 100·ln for jumps and contacts). */
   readonly changeError: number | null;
   /** This athlete's typical error of one session, percent. */
   readonly wobble: number;

@@ -16,7 +16,7 @@ export type SuddenChange = {
 };
 
 /**
- * The evidence cuts every reading to two typical errors, so that one misreading decides nothing; a
+ * The evidence cuts every reading to 1.8 typical errors, so that one misreading decides nothing; a
  * value that is tested seldom would then need months to show an injury. Two readings running, each
  * at least three typical errors off and four on the mean, are therefore enough by themselves. The
  * typical error is that before the change, which the change itself would widen.
