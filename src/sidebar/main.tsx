@@ -31,9 +31,11 @@ function start(root: Element, paper: Element, today: string): void {
   function dispatch(event: Event): void {
     const step = update(state, event);
     const { pages } = step.state;
+    const left = event.type === "closed athlete" ? state.athlete : null;
     const printing = pages !== null && pages !== state.pages;
     state = step.state;
     draw();
+    if (left !== null) rowOf(root, left)?.focus();
     for (const ask of step.asks) send(ask);
     if (event.type === "asked for window") {
       dispatch({ type: "opened window", given: openPages(document) });
@@ -45,7 +47,20 @@ function start(root: Element, paper: Element, today: string): void {
       });
     }
   }
+  // Out of an athlete's page as out of a menu; in a field Escape leaves what was typed alone.
+  document.addEventListener("keydown", ({ key, target }) => {
+    const inField = target instanceof Element && target.matches("select, input, textarea");
+    if (key === "Escape" && state.athlete !== null && !inField)
+      dispatch({ type: "closed athlete" });
+  });
   dispatch({ type: "started" });
+}
+
+/** The athlete's row in the list, where the reader was before the page was opened. */
+function rowOf(root: Element, athlete: string): HTMLButtonElement | undefined {
+  return [...root.querySelectorAll<HTMLButtonElement>("button.row")].find(
+    (row) => row.querySelector(".name")?.textContent === athlete,
+  );
 }
 
 const now = new Date();

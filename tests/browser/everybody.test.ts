@@ -63,6 +63,44 @@ test("menu, sidebar, next week and writing are worked by keyboard alone, the foc
   expect(rows.length).toBeGreaterThanOrEqual(10);
 });
 
+test("Enter opens an athlete with the focus on the name, Escape leads back to the same row", async () => {
+  const row = sidebar.locator("button.row").nth(2);
+  const name = await row.locator(".name").textContent();
+  await row.focus();
+  await page.keyboard.press("Enter");
+  const inside = () => sidebar.evaluate(() => document.activeElement?.textContent ?? "");
+  await until(async () => (await inside()) === name);
+  expect(await focused(sidebar)).toMatchObject({ text: name, tag: "H1" });
+  // In a field Escape is the field's own.
+  await sidebar.getByLabel("Contacts").focus();
+  await page.keyboard.press("Escape");
+  expect(await sidebar.getByLabel("Contacts").count()).toBe(1);
+  await sidebar.getByRole("button", { name: "Leave out this week" }).focus();
+  await page.keyboard.press("Escape");
+  await until(async () => (await sidebar.getByLabel("Contacts").count()) === 0);
+  const back = await focused(sidebar);
+  expect(back.tag).toBe("BUTTON");
+  expect(back.text.startsWith(name!)).toBe(true);
+});
+
+test("a button that was pressed keeps the focus while its work is done and after it", async () => {
+  const write = sidebar.getByRole("button", { name: /^Write \d+ rows$/ });
+  await write.focus();
+  await page.keyboard.press("Enter");
+  await sidebar
+    .getByText(/lines? the same\.$/)
+    .first()
+    .waitFor(patient);
+  await until(async () => (await write.getAttribute("aria-disabled")) !== "true");
+  expect((await focused(sidebar)).text).toMatch(/^Write \d+ rows$/);
+});
+
+test("a row is read out with its unit, and its word apart from its reason", async () => {
+  const said = await sidebar.locator("button.row").allTextContents();
+  expect(said.filter((one) => /\d kg/.test(one)).length).toBeGreaterThan(5);
+  expect(said.find((one) => one.startsWith("Tomas Reyerson"))).toMatch(/slipping: \S/);
+});
+
 test.each([
   ["twice the zoom", { width: 640, height: 400 }],
   ["a phone", { width: 375, height: 700 }],

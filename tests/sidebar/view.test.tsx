@@ -36,7 +36,7 @@ test("the day's word alone is dressed, its reason stands plain after it", () => 
   const lines = [{ ...first!, todayWhy: "back squat speed 7 % slower than usual" }];
   const html = shown({ view: "squad", squad: { ...squad, lines } });
   expect(html).toMatch(/class="word[^"]*">25 Jun: below usual<\/span>/);
-  expect(words(html)).toContain("25 Jun: below usual back squat speed 7 % slower than usual");
+  expect(words(html)).toContain("25 Jun: below usual , back squat speed 7 % slower than usual");
 });
 
 test("a name typed with signs of a page is shown as typed", () => {
@@ -48,8 +48,8 @@ test("a name typed with signs of a page is shown as typed", () => {
 test("next week's odd lines stand first with day, sets, load, and the rest after them", () => {
   const text = words(shown({ week }));
   expect(text.indexOf("Read first")).toBeLessThan(text.indexOf("The rest"));
-  expect(text).toMatch(/Tomas Reyerson Tue 2×5 85 slipping Load held\./);
-  expect(text).toMatch(/Priya Tellander nothing proposed slipping Not cleared\./);
+  expect(text).toMatch(/Tomas Reyerson Tue 2×5 85 kg slipping : Load held\./);
+  expect(text).toMatch(/Priya Tellander nothing proposed slipping : Not cleared\./);
 });
 
 test("write says how many rows and where, take back stands beside it, cautions above it", () => {

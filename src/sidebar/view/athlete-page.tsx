@@ -61,7 +61,11 @@ export function AthletePage({
               <h2>{words.lastSession}</h2>
               <p>
                 <Word word={view.line.today} dress={view.line.todayDress} />
-                {view.line.todayWhy !== "" && ` ${view.line.todayWhy}`}
+                {view.line.todayWhy !== "" && (
+                  <>
+                    <span class="off">,</span> {view.line.todayWhy}
+                  </>
+                )}
               </p>
             </section>
           )}

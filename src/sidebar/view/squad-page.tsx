@@ -64,7 +64,11 @@ function SquadRow({ line, dispatch }: { readonly line: SquadLine; readonly dispa
       {line.todayDress !== "plain" && (
         <span class="second">
           <Word word={line.today} dress={line.todayDress} />
-          {line.todayWhy !== "" && <span class="soft"> {line.todayWhy}</span>}
+          {line.todayWhy !== "" && (
+            <span class="soft">
+              <span class="off">,</span> {line.todayWhy}
+            </span>
+          )}
         </span>
       )}
     </button>

@@ -40,8 +40,8 @@ export function WeekFields({
       </section>
       {first && (
         <section>
-          <h2 class="split">
-            {words.change}
+          <div class="split">
+            <h2>{words.change}</h2>
             <button
               type="button"
               class="btn plain"
@@ -49,7 +49,7 @@ export function WeekFields({
             >
               {line.leftOut ? words.takeIn : words.leaveOut}
             </button>
-          </h2>
+          </div>
           <div class="fields">
             <label class="field">
               <span>{words.block}</span>

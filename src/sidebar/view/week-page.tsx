@@ -57,8 +57,8 @@ export function WeekPage({
         <button
           type="button"
           class="btn main"
-          disabled={state.busy !== null || week.rowsToWrite === 0}
-          onClick={() => dispatch({ type: "wrote", athletes: null })}
+          disabled={week.rowsToWrite === 0}
+          {...unlessBusy(state, () => dispatch({ type: "wrote", athletes: null }))}
         >
           {words.write(week.rowsToWrite)}
         </button>
@@ -73,6 +73,14 @@ export function WeekPage({
     </>
   );
 }
+
+/** A button that waits: one that is switched off while it has the focus would lose the reader's place. */
+const unlessBusy = ({ busy }: State, act: () => void) => ({
+  "aria-disabled": busy !== null,
+  onClick: () => {
+    if (busy === null) act();
+  },
+});
 
 const kinds = [
   ["cards", pageLabels.printCards],
@@ -92,8 +100,7 @@ function Printing({ state, dispatch }: { readonly state: State; readonly dispatc
           key={kind}
           type="button"
           class="btn"
-          disabled={state.busy !== null}
-          onClick={() => dispatch({ type: "printed", kind })}
+          {...unlessBusy(state, () => dispatch({ type: "printed", kind }))}
         >
           {label}
         </button>
@@ -160,7 +167,10 @@ function Line({ line, dispatch }: { readonly line: WeekLine; readonly dispatch: 
             {line.sessions.map(({ dayWords }) => dayWords.slice(0, 3)).join(" ")}
           </span>
           <span class="num">{`${first.sets}×${first.reps}`}</span>
-          <span class="num">{first.instead === "" ? first.loadKg : "–"}</span>
+          <span class="num">
+            {first.instead === "" ? first.loadKg : "–"}
+            {first.instead === "" && <span class="off"> kg</span>}
+          </span>
         </>
       ) : (
         <span class="soft wide">{words.nothing}</span>
@@ -168,7 +178,8 @@ function Line({ line, dispatch }: { readonly line: WeekLine; readonly dispatch: 
       <span class="second">
         {line.dress !== "plain" && (
           <>
-            <Word word={line.word} dress={line.dress} />{" "}
+            <Word word={line.word} dress={line.dress} />
+            <span class="off">:</span>{" "}
           </>
         )}
         <span class="soft">{line.brief}</span>
