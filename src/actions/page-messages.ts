@@ -160,6 +160,8 @@ export type WeekPaper = {
 
 /** The charts of those who moved, some athletes to an A4 page. */
 export type PicturePage = {
+  /** Decimal mark of the figures that the drawings write. */
+  readonly mark: "." | ",";
   readonly without: MadeWithout;
   /** "page 1 of 2"; "" for a single one. */
   readonly page: string;

@@ -1,4 +1,5 @@
 import { chartWords as words } from "../words/charts";
+import { withMark } from "../words/printed-numbers";
 import { at, scale } from "./scale";
 
 export type LadderChartGiven = {
@@ -8,13 +9,15 @@ export type LadderChartGiven = {
     readonly block: string;
     readonly loadKg: number;
   }[];
+  /** Decimal mark; a point where none is given. */
+  readonly mark?: "." | ",";
 };
 
 const width = 276;
 const height = 84;
 
 /** The weeks ahead as steps: the load's height, the block written on each. */
-export function LadderChart({ athlete, steps }: LadderChartGiven) {
+export function LadderChart({ athlete, steps, mark = "." }: LadderChartGiven) {
   const loads = steps.map(({ loadKg }) => loadKg);
   const y = scale(Math.max(...loads) * 1.02, Math.min(...loads) * 0.9, 22, 64);
   const step = (width - 8) / Math.max(1, steps.length);
@@ -29,7 +32,10 @@ export function LadderChart({ athlete, steps }: LadderChartGiven) {
     >
       <title id={`${id}-title`}>{words.ladderTitle(athlete)}</title>
       <desc id={`${id}-words`}>
-        {steps.map(({ week, block, loadKg }) => words.ladderStep(week, block, loadKg)).join("; ")}
+        {withMark(
+          steps.map(({ week, block, loadKg }) => words.ladderStep(week, block, loadKg)).join("; "),
+          mark,
+        )}
       </desc>
       {steps.map(({ week, block, loadKg }, i) => (
         <g key={week}>
@@ -41,7 +47,7 @@ export function LadderChart({ athlete, steps }: LadderChartGiven) {
             y2={at(y(loadKg))}
           />
           <text class="now small" x={at(4 + i * step)} y={at(y(loadKg) - 4)}>
-            {`${block} ${loadKg}`}
+            {withMark(`${block} ${loadKg}`, mark)}
           </text>
           <text class="tick" x={at(4 + i * step)} y={height - 4}>
             {week}

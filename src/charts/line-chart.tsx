@@ -1,4 +1,5 @@
 import { chartWords as words } from "../words/charts";
+import { withMark } from "../words/printed-numbers";
 import { at, scale, ticks } from "./scale";
 
 export type LineChartGiven = {
@@ -15,6 +16,8 @@ export type LineChartGiven = {
     readonly high: number;
   }[];
   readonly inWords: string;
+  /** Decimal mark; a point where none is given. */
+  readonly mark?: "." | ",";
 };
 
 const width = 276;
@@ -22,7 +25,7 @@ const height = 150;
 const box = { left: 34, right: 270, top: 8, bottom: 122 };
 
 /** Bar speed against load: sets, the line, the band nine new sets in ten fall in, the latest day larger. */
-export function LineChart({ exercise, points, line, inWords }: LineChartGiven) {
+export function LineChart({ exercise, points, line, inWords, mark = "." }: LineChartGiven) {
   const loads = [...points, ...line].map(({ loadKg }) => loadKg);
   const speeds = [
     ...points.map(({ speed }) => speed),
@@ -46,7 +49,7 @@ export function LineChart({ exercise, points, line, inWords }: LineChartGiven) {
       aria-labelledby={`${id}-title ${id}-words`}
     >
       <title id={`${id}-title`}>{words.lineTitle(exercise)}</title>
-      <desc id={`${id}-words`}>{inWords}</desc>
+      <desc id={`${id}-words`}>{withMark(inWords, mark)}</desc>
       <path class="band" d={`${path([...upper, ...lower])}Z`} />
       <path class="level" d={path(line.map(({ loadKg, speed }) => [loadKg, speed] as const))} />
       {points.map(({ loadKg, speed, latest }, i) => (
@@ -61,13 +64,13 @@ export function LineChart({ exercise, points, line, inWords }: LineChartGiven) {
       ))}
       {ticks(minSpeed, maxSpeed, 4).map((speed) => (
         <text key={speed} class="tick" x={box.left - 4} y={at(y(speed) + 4)} text-anchor="end">
-          {speed.toFixed(2)}
+          {withMark(speed.toFixed(2), mark)}
         </text>
       ))}
       <line class="axis" x1={box.left} x2={box.right} y1={box.bottom} y2={box.bottom} />
       {ticks(minLoad, maxLoad, 5).map((loadKg) => (
         <text key={loadKg} class="tick" x={at(x(loadKg))} y={box.bottom + 12} text-anchor="middle">
-          {loadKg}
+          {withMark(String(loadKg), mark)}
         </text>
       ))}
       <text class="key" x={box.left} y={height - 2}>

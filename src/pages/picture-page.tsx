@@ -6,6 +6,7 @@ import { SeasonChart } from "../charts/season-chart";
 import { SetsChart } from "../charts/sets-chart";
 import { pageLabels as words } from "../words/page-labels";
 import { paperSentences as sentences } from "../words/paper-sentences";
+import { withMark } from "../words/printed-numbers";
 import { Without } from "./without";
 
 /** The pictures behind the head coach's page on A4, two athletes a page, as the sidebar draws them. */
@@ -28,23 +29,23 @@ export function PicturePage({ page }: { readonly page: Page }) {
           <div class="two">
             {season !== null && (
               <Picture name={words.seasonPicture}>
-                <SeasonChart {...season} />
+                <SeasonChart {...season} inWords={withMark(season.inWords, page.mark)} />
               </Picture>
             )}
             <div>
               {loadSpeed !== null && (
                 <Picture name={words.linePicture}>
-                  <LineChart {...loadSpeed} />
+                  <LineChart {...loadSpeed} mark={page.mark} />
                 </Picture>
               )}
               {sets !== null && (
                 <Picture name={words.setsPicture}>
-                  <SetsChart {...sets} />
+                  <SetsChart {...sets} inWords={withMark(sets.inWords, page.mark)} />
                 </Picture>
               )}
               {ahead.length > 1 && (
                 <Picture name={words.aheadPicture}>
-                  <LadderChart athlete={athlete} steps={ahead} />
+                  <LadderChart athlete={athlete} steps={ahead} mark={page.mark} />
                 </Picture>
               )}
             </div>

@@ -34,8 +34,11 @@ function start(root: Element, paper: Element, today: string): void {
     const left = event.type === "closed athlete" ? state.athlete : null;
     const printing = pages !== null && pages !== state.pages;
     state = step.state;
+    const held = document.activeElement;
     draw();
     if (left !== null) rowOf(root, left)?.focus();
+    // What had the focus may be done with and gone: the reader stays in the view.
+    else if (held?.isConnected === false) root.querySelector<HTMLElement>("main h1")?.focus();
     for (const ask of step.asks) send(ask);
     if (event.type === "asked for window") {
       dispatch({ type: "opened window", given: openPages(document) });

@@ -95,6 +95,24 @@ test("a button that was pressed keeps the focus while its work is done and after
   expect((await focused(sidebar)).text).toMatch(/^Write \d+ rows$/);
 });
 
+test("what was pressed and is done with leaves the focus in the view, not at the page's beginning", async () => {
+  await sidebar.getByRole("button", { name: "Take back" }).focus();
+  await page.keyboard.press("Enter");
+  await until(async () => (await focused(sidebar)).tag === "H1");
+  expect(await focused(sidebar)).toMatchObject({ text: "Next week" });
+});
+
+test("headings of the week stand over their columns", async () => {
+  const edges = await sidebar.evaluate(() => {
+    const boxes = (where: string) =>
+      [...document.querySelector(where)!.children].map((one) => one.getBoundingClientRect());
+    const [, day, sets, kg] = boxes(".heads");
+    const [, rowDay, rowSets, rowKg] = boxes(".row.four");
+    return [day!.left - rowDay!.left, sets!.right - rowSets!.right, kg!.right - rowKg!.right];
+  });
+  for (const apart of edges) expect(Math.abs(apart)).toBeLessThan(1.5);
+});
+
 test("a row is read out with its unit, and its word apart from its reason", async () => {
   const said = await sidebar.locator("button.row").allTextContents();
   expect(said.filter((one) => /\d kg/.test(one)).length).toBeGreaterThan(5);

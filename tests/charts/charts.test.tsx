@@ -155,6 +155,14 @@ test("the figures of a narrow band keep clear of the 0 between them", () => {
   expect(at("−3") - at("0 %")).toBeGreaterThanOrEqual(10);
 });
 
+test("loads and speeds are written in the mark that is given, in the drawing and in its words", () => {
+  const steps = [{ week: "29 Jun", block: "3×5", loadKg: 82.5 }];
+  const ladder = render(<LadderChart athlete="Tomas Reyerson" steps={steps} mark="," />);
+  expect(ladder).toMatch(/>3×5 82,5</);
+  expect(ladder).toContain("29 Jun: 3×5 at 82,5 kg");
+  expect(render(<LadderChart athlete="Tomas Reyerson" steps={steps} />)).toMatch(/>3×5 82\.5</);
+});
+
 test("the days that may hold a rise are blue, those of a loss orange", () => {
   const rising = { ...season, since: { ...season.since, way: "high" as const } };
   expect(render(<SeasonChart {...rising} />)).toMatch(/class="rise thin".*class="rise"/);

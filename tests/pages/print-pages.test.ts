@@ -1,7 +1,9 @@
+import render from "preact-render-to-string";
 import type { CardPage, PageKind, PrintedPages, RackPage } from "../../src/actions/page-messages";
 import { numberStyle } from "../../src/actions/pages/number-style";
 import { readWorkbook } from "../../src/actions/read-workbook";
 import { serveRequest } from "../../src/actions/requests";
+import { PicturePage } from "../../src/pages/picture-page";
 import { paperSentences } from "../../src/words/paper-sentences";
 import { printedNumbers } from "../../src/words/printed-numbers";
 import { type MemoryWorkbook, memoryWorkbook } from "../actions/memory-workbook";
@@ -192,6 +194,10 @@ test("a coach who writes decimal commas reads them on paper", () => {
   const { cards } = asked("cards", sampleClub({ Sets: commas }));
   expect(cardOf(cards, "Tomas Reyerson")!.marker!.load).toBe("67,5 kg");
   for (const { bands } of cards) for (const { speed } of bands) expect(speed).not.toContain(".");
+  const [page] = asked("pictures", sampleClub({ Sets: commas })).pictures;
+  const drawn = render(PicturePage({ page: page! })).replace(/<[^>]+>/g, "|");
+  expect(drawn).not.toMatch(/\d\.\d/);
+  expect(drawn).toMatch(/\|0,\d0\|/);
   const { of, contactS } = cardOf(cards, "Tomas Reyerson")!.jumps.care!;
   expect(paperSentences.jumpCare[of](contactS)).toMatch(/^Contact past 0,25 s: lower the drop\./);
 });

@@ -43,6 +43,7 @@ export function picturePages(week: PrintableWeek): readonly PicturePage[] {
   return Array.from({ length: count }, (_, at) => {
     const shown = athletes.slice(at * perPage, (at + 1) * perPage);
     return {
+      mark: numbers.mark,
       without: madeWithout(
         week,
         shown.map(({ athlete }) => athlete),

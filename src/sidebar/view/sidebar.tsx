@@ -58,7 +58,11 @@ export function Sidebar({
         <Damaged state={state} dispatch={dispatch} />
       </div>
       <main aria-busy={state.busy !== null}>
-        {state.athlete === null && <h1 class="off">{words.views[state.view]}</h1>}
+        {state.athlete === null && (
+          <h1 class="off" tabIndex={-1}>
+            {words.views[state.view]}
+          </h1>
+        )}
         <Page state={state} dispatch={dispatch} />
       </main>
     </>
