@@ -72,3 +72,40 @@ test("shorthand alone in a row counts only where loads stand; elsewhere it is a 
   expect(reading.records.map(({ loadKg }) => loadKg)).toEqual([80, 90]);
   expect(notes(reading)).toEqual(["D5 Ilka Brandmoor: 85x5"]);
 });
+
+test("a day far from all others is questioned at its own cell of the block", () => {
+  const weekly = ["7 Apr", "14 Apr", "21 Apr", "28 Apr", "5 May", "12 May", "19 May", "26 May"];
+  const { reading } = read("Sets", [
+    ["Ilka Brandmoor", "", "", ""],
+    ["SQUAT", "kg", "m/s", "Date"],
+    ...[...weekly, "2 June", "9 June", "16 June"].map((day) => [1, 80, 0.6, `${day} 2026`]),
+    [1, 80, 0.6, "26 May 2024"],
+  ]);
+  expect(reading.issues.map(({ cell, code }) => [cell, code])).toEqual([["D14", "day-questioned"]]);
+});
+
+test("the last warm-up is the marker however it is shortened", () => {
+  const { reading } = read("Sets", [
+    ["Ilka Brandmoor", "", "", ""],
+    ["5 May", "", "", ""],
+    ["SQUAT", "kg", "m/s", "note"],
+    ["wu", 60, 0.9, "last wu"],
+    [1, 80, 0.6, ""],
+  ]);
+  expect(reading.records.map(({ kind }) => kind)).toEqual(["marker", "work"]);
+});
+
+test("an answer about a bar holds where spaces stand around what is written of it", () => {
+  const { reading } = read(
+    "Sets",
+    [
+      ["Ilka Brandmoor", "", ""],
+      ["5 May", " their bar (15?) ", ""],
+      ["SQUAT", "kg", "m/s"],
+      [1, 80, 0.6],
+    ],
+    { tab: { bars: new Map([["their bar (15?)", 15]]) } },
+  );
+  expect(reading.records.map(({ loadKg, barKg }) => [loadKg, barKg])).toEqual([[80, 15]]);
+  expect(problems(reading)).toEqual([]);
+});

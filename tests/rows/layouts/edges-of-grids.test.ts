@@ -240,3 +240,13 @@ test("a week's label may name the weekday in its brackets", () => {
   ]);
   expect(reading.records.map(shortSet)).toEqual(["05-04 Ilka 1 85x5", "05-13 Ilka 1 86x5"]);
 });
+
+test("loads in a unit that nothing settles are asked about at the header of their grid", () => {
+  const { reading } = read("Sets", [
+    ["Squat 2026", "", "", ""],
+    ["", "5/5", "12/5", "28/5"],
+    ["Ilka", "135x5", "185x5", "225x5"],
+    ["Kofi", "135x5", "185x5", "225x5"],
+  ]);
+  expect(reading.issues.map(({ cell, code }) => [cell, code])).toEqual([["B2", "unit-unsettled"]]);
+});
