@@ -1,36 +1,14 @@
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
 import type { RowCheckView, SetUpView, SquadView, WeekView } from "../../src/actions/messages";
 import { requests, serveRequest } from "../../src/actions/requests";
+import { tableNames } from "../../src/rows/table-name";
 import { memoryWorkbook } from "./memory-workbook";
+import { sampleClub } from "./sample-club";
 
 // Whole sample workbooks are judged.
 jest.setTimeout(60_000);
 
 const today = "2026-06-28";
-const cellOf = (text: string) => (/^-?\d+(\.\d+)?$/.test(text) ? Number(text) : text);
-/** The invented club's sample tables, as typed cells. */
-const sample = (name: string) =>
-  readFileSync(join(__dirname, `../../sample-sheets/${name}.csv`), "utf8")
-    .trim()
-    .split("\n")
-    .map((line) =>
-      [...line.matchAll(/("(?:[^"]|"")*"|[^,]*)(?:,|$)/g)]
-        .slice(0, -1)
-        .map(([, cell]) => cellOf(cell!.replace(/^"|"$/g, "").replace(/""/g, '"'))),
-    );
-const names = [
-  "Athletes",
-  "Availability",
-  "Sets",
-  "Jumps",
-  "Diary",
-  "Runs",
-  "Races",
-  "Plates",
-  "Rules",
-];
-const club = () => memoryWorkbook(Object.fromEntries(names.map((name) => [name, sample(name)])));
+const club = () => sampleClub();
 const ask = <Answer>(book: ReturnType<typeof club>, name: string, message: unknown) =>
   serveRequest(book, name, message) as Answer;
 
@@ -54,7 +32,9 @@ test("looking changes nothing in the workbook, and reads each tab once", () => {
   for (const name of ["squadView", "rowCheck", "setUpView"]) {
     const from = book.calls.length;
     ask(book, name, { today });
-    expect(book.calls.slice(from).filter((call) => call === "values")).toHaveLength(names.length);
+    expect(book.calls.slice(from).filter((call) => call === "values")).toHaveLength(
+      tableNames.length,
+    );
   }
   ask(book, "weekView", { today, monday: null, changes: [] });
   expect(book.all()).toEqual(before);

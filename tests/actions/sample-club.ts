@@ -1,23 +1,12 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import Papa from "papaparse";
+import { type TableName, tableNames } from "../../src/rows/table-name";
 import { type MemoryWorkbook, memoryWorkbook } from "./memory-workbook";
 
-const tables = [
-  "Athletes",
-  "Availability",
-  "Sets",
-  "Jumps",
-  "Diary",
-  "Runs",
-  "Races",
-  "Plates",
-  "Rules",
-] as const;
-
 /** A sample table of the invented club as typed cells: numbers as numbers, all else as text. */
-export function sampleCells(name: (typeof tables)[number]): unknown[][] {
-  const file = readFileSync(join(__dirname, `../../sample-sheets/${name}.csv`), "utf8");
+export function sampleCells(name: TableName): unknown[][] {
+  const file = readFileSync(join(process.cwd(), `sample-sheets/${name}.csv`), "utf8");
   return Papa.parse<string[]>(file.trim()).data.map((row) =>
     row.map((text) => (/^-?\d+(\.\d+)?$/.test(text) ? Number(text) : text)),
   );
@@ -28,7 +17,7 @@ export function sampleClub(
   instead: Readonly<Record<string, readonly (readonly unknown[])[]>> = {},
 ): MemoryWorkbook {
   return memoryWorkbook({
-    ...Object.fromEntries(tables.map((name) => [name, sampleCells(name)])),
+    ...Object.fromEntries(tableNames.map((name) => [name, sampleCells(name)])),
     ...instead,
   });
 }

@@ -8,24 +8,11 @@ import { attemptHeight } from "../../src/coaching/jumps/attempt-height";
 import { flightHeight } from "../../src/coaching/jumps/flight-height";
 import { reactiveStrength } from "../../src/coaching/jumps/reactive-strength";
 import { stackHeight } from "../../src/coaching/jumps/stack-height";
-import type { JumpAttempt } from "../../src/coaching/record/jump-attempt";
 import type { Outcome } from "../../src/outcome";
 import { refuse } from "../../src/outcome";
+import { jumpAttempt } from "./series/invented-season";
 
-const attempt: JumpAttempt = {
-  row: 2,
-  day: 20_000,
-  athlete: "Ada",
-  test: "Jump",
-  heightCm: null,
-  stackKg: [],
-  cleared: null,
-  dropCm: null,
-  landingCm: null,
-  contactS: null,
-  flightS: null,
-  note: "",
-};
+const attempt = jumpAttempt({ day: 20_000 });
 const plates = [
   { row: 2, massKg: 15, thicknessCm: 6, owned: 2 },
   { row: 3, massKg: 5, thicknessCm: 3, owned: null },

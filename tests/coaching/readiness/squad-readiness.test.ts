@@ -3,28 +3,20 @@ import { squadReadiness } from "../../../src/coaching/readiness/squad-readiness"
 import type { DiaryDay } from "../../../src/coaching/record/diary-day";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
 import { squadIndex } from "../../../src/coaching/series/squad-index";
+import { diaryDay } from "../diary/constructed";
 import { inventedSeason, sessionDay, wobble } from "../series/invented-season";
 
 const last = 16;
 const day = sessionDay(last);
 const { sets, jumps } = inventedSeason("Ilka Brandmoor", last + 1);
-const diary: DiaryDay[] = Array.from({ length: last + 1 }, (_, s) => ({
-  row: s + 2,
-  day: sessionDay(s),
-  minute: null,
-  athlete: "Ilka Brandmoor",
-  sleepH: 7.5 + 0.6 * wobble(3 * s + 1),
-  sleepQuality: null,
-  soreness: 2 + Math.round(wobble(4 * s)),
-  fatigue: null,
-  stress: null,
-  mood: null,
-  carbsInSession: null,
-  foodNote: "",
-  newToday: "",
-  note: "",
-  private: false,
-}));
+const diary: DiaryDay[] = Array.from({ length: last + 1 }, (_, s) =>
+  diaryDay(sessionDay(s), {
+    row: s + 2,
+    athlete: "Ilka Brandmoor",
+    sleepH: 7.5 + 0.6 * wobble(3 * s + 1),
+    soreness: 2 + Math.round(wobble(4 * s)),
+  }),
+);
 const read = (rows: { sets?: LiftingSet[]; jumps?: typeof jumps; diary?: DiaryDay[] }) =>
   squadReadiness({ index: squadIndex(rows, day), plates: [] })("Ilka Brandmoor");
 const slower = (share: number) =>

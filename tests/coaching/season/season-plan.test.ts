@@ -1,24 +1,11 @@
 import { dayFromIso, isoFromDay } from "../../../src/coaching/calendar/day";
-import type { Athlete } from "../../../src/coaching/record/athlete";
 import type { Race } from "../../../src/coaching/record/race";
 import { seasonPlan } from "../../../src/coaching/season/season-plan";
+import { athleteRow } from "../series/invented-season";
 
 const day = (iso: string) => dayFromIso(iso)!;
-const athlete = (name: string, group: string): Athlete => ({
-  row: 2,
-  athlete: name,
-  group,
-  event: "",
-  experience: null,
-  birthYear: null,
-  under18: null,
-  supervisor: "",
-  supervisorFrom: null,
-  baselineFrom: null,
-  baselineTo: null,
-  sessionsAWeek: 2,
-  notes: "",
-});
+const athlete = (name: string, group: string) =>
+  athleteRow({ athlete: name, group, experience: null });
 const race = (iso: string, who: string, matters: Race["matters"], name = "R"): Race => ({
   row: 2,
   day: day(iso),
