@@ -1,3 +1,4 @@
+import { squadColumns } from "../../words/squad-columns";
 import { isDateFormat, isoFromSerial } from "../spreadsheet-date";
 import type { WorkbookData } from "../workbook-data";
 import type { Asked } from "./arguments";
@@ -7,20 +8,6 @@ import { plainValue, shownShare, shownValue } from "./shown-value";
 import { Refused, type Surroundings } from "./surroundings";
 import { textTable } from "./text-table";
 
-const columns = [
-  "Athlete",
-  "May do",
-  "Word",
-  "Since",
-  "Value",
-  "From baseline",
-  "Wobble",
-  "Loss that would show",
-  "Season",
-  "Last session",
-  "Rows not used",
-  "Notes",
-];
 /** Columns that hold shares, and whether a plus is written. */
 const shares = new Map([
   [5, true],
@@ -28,7 +15,7 @@ const shares = new Map([
   [7, false],
 ]);
 const inOrder = ["Athletes", "Availability", "Sets", "Jumps", "Diary", "Races"];
-const notesAt = columns.indexOf("Notes");
+const notesAt = squadColumns.indexOf("Notes");
 
 /** Prints the squad table of a workbook. */
 export async function squadCommand(asked: Asked, around: Surroundings): Promise<number> {
@@ -49,7 +36,7 @@ export async function squadCommand(asked: Asked, around: Surroundings): Promise<
     if (!answer.ok) throw new Refused(answer.sentence);
     const rows = answer.values.map((row) => row.map(plainValue));
     if (asked.json) {
-      around.out(`${JSON.stringify({ asOf, columns, rows }, null, 2)}\n`);
+      around.out(`${JSON.stringify({ asOf, columns: squadColumns, rows }, null, 2)}\n`);
       return 0;
     }
     const shown = answer.values.map((row) =>
@@ -58,7 +45,9 @@ export async function squadCommand(asked: Asked, around: Surroundings): Promise<
       ),
     );
     const table = shown.map((row) => row.slice(0, notesAt));
-    around.out(`${workbook.name}, ${asOf}\n\n${textTable([columns.slice(0, notesAt), ...table])}`);
+    around.out(
+      `${workbook.name}, ${asOf}\n\n${textTable([squadColumns.slice(0, notesAt), ...table])}`,
+    );
     const notes = shown.filter((row) => row[notesAt]).map((row) => `${row[0]}: ${row[notesAt]}\n`);
     if (notes.length > 0) around.out(`\n${notes.join("")}`);
     return 0;

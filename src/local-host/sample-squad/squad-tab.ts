@@ -1,20 +1,9 @@
+import { squadColumns } from "../../words/squad-columns";
 import { isoOf, today } from "./season-days";
 import type { SampleCell, SampleTable } from "./table";
 
-const headings = [
-  "Athlete",
-  "May do",
-  "Word",
-  "Since",
-  "Value",
-  "From baseline",
-  "Wobble",
-  "Loss that would show",
-  "Season, week by week",
-  "Last session",
-  "Rows not used",
-  "Notes",
-];
+/** The tab has room to say what the season's signs are by. */
+const headings = squadColumns.map((one) => (one === "Season" ? "Season, week by week" : one));
 /** How the signs of the season are read; a week's halves are those of its gym days. */
 const legend =
   "Season, week by week: left dot Monday to Wednesday, right dot Thursday to Sunday. Top dot: more than a wobble above baseline; bottom dot: below it. No dot: no session.";

@@ -21,6 +21,9 @@ export type TabExtras = {
   protections: Protection[];
 };
 
+/** How far a tab reaches: last row and column, counted from 1. */
+type Extent = { rows: number; columns: number };
+
 /** What the other services need of a tab and a script must not touch. */
 export class SheetInside {
   constructor(
@@ -57,43 +60,36 @@ export class SheetInside {
   readonly formatOf = (cell: ICellData): string => this.styleOf(cell).n?.pattern ?? "";
 
   /** Last row and column with content, counted from 1; 0 for an empty tab. */
-  extent(): { rows: number; columns: number } {
-    let rows = 0;
-    let columns = 0;
-    const reach = (row: number, column: number) => {
-      rows = Math.max(rows, row + 1);
-      columns = Math.max(columns, column + 1);
-    };
-    this.grid
-      .getSheet()
-      .getCellMatrix()
-      .forValue((row, column, cell) => {
-        if (cell && hasContent(cell)) reach(row, column);
-      });
+  extent(): Extent {
+    const extent = this.extentOf(hasContent);
     const spilled = this.engine.spilled(this.grid.getSheetId()) ?? {};
     for (const [row, line] of Object.entries(spilled)) {
       for (const [column, cell] of Object.entries(line ?? {})) {
-        if (cell && hasContent(cell as ICellData)) reach(Number(row), Number(column));
+        if (cell && hasContent(cell as ICellData)) reach(extent, Number(row), Number(column));
       }
     }
-    return { rows, columns };
+    return extent;
   }
 
   /** Last row and column with content, a look or a note, counted from 1. */
-  usedExtent(): { rows: number; columns: number } {
-    let { rows, columns } = this.extent();
-    const reach = (row: number, column: number) => {
-      rows = Math.max(rows, row + 1);
-      columns = Math.max(columns, column + 1);
-    };
+  usedExtent(): Extent {
+    const extent = this.extent();
+    const looked = this.extentOf(({ s }) => s !== undefined && s !== null);
+    reach(extent, looked.rows - 1, looked.columns - 1);
+    for (const { row, col } of this.grid.getNotes()) reach(extent, row, col);
+    return extent;
+  }
+
+  /** Last row and column whose own cell is of a kind. */
+  private extentOf(counts: (cell: ICellData) => boolean): Extent {
+    const extent = { rows: 0, columns: 0 };
     this.grid
       .getSheet()
       .getCellMatrix()
       .forValue((row, column, cell) => {
-        if (cell?.s !== undefined && cell.s !== null) reach(row, column);
+        if (cell && counts(cell)) reach(extent, row, column);
       });
-    for (const { row, col } of this.grid.getNotes()) reach(row, col);
-    return { rows, columns };
+    return extent;
   }
 
   /** Makes the tab at least so large. */
@@ -247,6 +243,12 @@ export class SheetInside {
     };
     return protection;
   }
+}
+
+/** Makes an extent hold a cell, counted from 0. */
+function reach(extent: Extent, row: number, column: number): void {
+  extent.rows = Math.max(extent.rows, row + 1);
+  extent.columns = Math.max(extent.columns, column + 1);
 }
 
 export function hasContent(cell: ICellData): boolean {
