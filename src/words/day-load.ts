@@ -1,4 +1,4 @@
-import type { DayDecision, RepeatLeadsTo } from "../coaching/next-week/decide-today";
+import type { DayDecision, RepeatLeadsTo } from "../coaching/next-week/day-decision";
 import { countWords, trimmed } from "./reasons-figures";
 
 export const noHeavyWork = "no heavy work today";

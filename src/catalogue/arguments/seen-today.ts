@@ -1,4 +1,4 @@
-import type { ByEye, SeenToday } from "../../coaching/next-week/decide-today";
+import type { ByEye, SeenToday } from "../../coaching/next-week/day-decision";
 import { foundText } from "../../rows/value/found-text";
 import { notASpeedWords } from "../../words/day-load";
 import { isBlank } from "./elementwise";

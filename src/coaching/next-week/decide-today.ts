@@ -1,62 +1,7 @@
 import { accept, type Outcome, refuse } from "../../outcome";
 import { dropBands, loadDrop } from "../blocks/load-drop";
 import { platesASide, roundDownToPlates } from "../blocks/plate-loading";
-import type { Plate } from "../record/plate";
-
-/** How the bar moved for a coach without a device, or that the athlete is ill. */
-export type ByEye = "fast" | "usual" | "slow" | "ill";
-
-/** What was seen of today's marker or first set: one list of speeds a set, in order, or by eye. */
-export type SeenToday =
-  | { readonly kind: "nothing" }
-  | { readonly kind: "speeds"; readonly sets: readonly (readonly number[])[] }
-  | { readonly kind: "by eye"; readonly word: ByEye };
-
-/** The day's decision. `slower` is m/s under usual, null when judged by eye. */
-export type DayDecision =
-  | {
-      readonly kind: "before the set";
-      /** Slowest speed that keeps the plan, m/s; null without a usual speed. */
-      readonly keepsFrom: number | null;
-      readonly loadKg: number;
-    }
-  | { readonly kind: "as planned"; readonly loadKg: number; readonly above: boolean }
-  | {
-      readonly kind: "repeat the marker";
-      readonly slower: number;
-      readonly ifSame: RepeatLeadsTo;
-    }
-  | {
-      readonly kind: "lighter";
-      readonly loadKg: number;
-      /** Real share off the plan, after rounding to loads that exist. */
-      readonly share: number;
-      readonly slower: number | null;
-      readonly setsLeft: number;
-      /** kg of each plate on one side; empty when plates were not given. */
-      readonly plates: readonly number[];
-    }
-  | { readonly kind: "no heavy work"; readonly slower: number | null };
-
-/** What to lift if the repeated marker says the same. */
-export type RepeatLeadsTo =
-  | { readonly kind: "as planned"; readonly loadKg: number }
-  | { readonly kind: "lighter"; readonly loadKg: number; readonly share: number }
-  | { readonly kind: "no heavy work" };
-
-export type DayPlan = {
-  readonly plannedKg: number;
-  readonly setsLeft: number;
-  /** Usual speed of the set that was seen, m/s; null for a squad without a device. */
-  readonly usualSpeed: number | null;
-  /** Slowest speed still usual for this athlete, m/s: the low end of the interval; null judges by bands alone. */
-  readonly lowSpeed?: number | null;
-  readonly stepKg: number;
-  /** Share off a clearly slow day, and when judged slow by eye, fraction. */
-  readonly usualDrop: number;
-  /** Plates of the gym and the bar; null rounds by the step alone. */
-  readonly gym: { readonly plates: readonly Plate[]; readonly barKg: number } | null;
-};
+import type { DayDecision, DayPlan, RepeatLeadsTo, SeenToday } from "./day-decision";
 
 /**
  * Repetitions of one set that differ by more say rather that one was misread or half done: a set

@@ -1,4 +1,4 @@
-import type { DayPlan } from "../../../src/coaching/next-week/decide-today";
+import type { DayPlan } from "../../../src/coaching/next-week/day-decision";
 
 /** 80 kg planned where 0.64 m/s is usual, two sets left, any load of the 2.5 kg steps buildable. */
 export const plan: DayPlan = {

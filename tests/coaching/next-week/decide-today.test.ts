@@ -1,9 +1,6 @@
 import fc from "fast-check";
-import {
-  type DayPlan,
-  decideToday,
-  type SeenToday,
-} from "../../../src/coaching/next-week/decide-today";
+import type { DayPlan, SeenToday } from "../../../src/coaching/next-week/day-decision";
+import { decideToday } from "../../../src/coaching/next-week/decide-today";
 import type { Plate } from "../../../src/coaching/record/plate";
 import { dayDecisionWords } from "../../../src/words/day-load";
 import { plan } from "./day-plan";
