@@ -1,7 +1,7 @@
 import { isBlank } from "../../value/blank";
 import { isDitto } from "../../value/ditto";
 import { saysNoValue } from "../../value/no-value";
-import { speedList } from "../../value/speed-list";
+import { type SpeedList, speedList } from "../../value/speed-list";
 import { type Unit, unitOf } from "../../value/units";
 import { asWeekday } from "./as-weekday";
 import { leastLoad, type SetGroup, schemeGroups } from "./scheme";
@@ -88,7 +88,7 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
         bareLoad = { load: value, unit: unitOf(number[2]) };
       else if (value < 3.5 && /[.,]/.test(bare)) speeds.push(value);
       else return { is: "unread" };
-    } else if (/^[\d.,/–—-]*\d[\d.,/–—-]*$/.test(bare) && speedList(bare).unread.length === 0) {
+    } else if (/\d/.test(bare) && isSpeeds(speedList(bare))) {
       speeds.push(...speedList(bare).speeds);
     } else if (/\d/.test(token) && (groups.length === 0 || /^[\d.,?]+$/.test(token)))
       return { is: "unread" };
@@ -98,6 +98,11 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
   if (unsettled) return { is: "order-unsettled" };
   const note = [words.join(" "), ...notes].filter(Boolean).join("; ");
   return withLoad(groups, bareLoad, speeds, note);
+}
+
+/** Figures and marks for missing ones, none of them in doubt. */
+function isSpeeds({ unread, unsure }: SpeedList): boolean {
+  return unread.length + unsure.length === 0;
 }
 
 /** Joins a load written apart ("5x5 95") with its groups. */
