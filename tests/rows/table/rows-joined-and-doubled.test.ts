@@ -276,3 +276,15 @@ test("an odd day is asked about once, with its rows", () => {
   ]);
   expect(reading.records.map(shortSet)).toHaveLength(12);
 });
+
+test("a row typed twice is found among ten thousand of one day, and among days without end", () => {
+  const many = Array.from({ length: 10_000 }, (_, i) => i);
+  const doubled = (rows: readonly Row[]) =>
+    sets(["Set", "Load"], ...rows, rows[4321]!).issues.flatMap(({ code, row, facts }) =>
+      code === "doubled-row" ? [[row, facts.earlierRow]] : [],
+    );
+  const oneDay = many.map((i) => ["2026-05-12", `Runner ${i >> 5}`, "squat", (i & 31) + 1, 80]);
+  expect(doubled(oneDay)).toEqual([[10_002, 4_323]]);
+  const days = many.map((i) => [new Date(1996, 0, 1 + i), "Ilka", "squat", 1, 80]);
+  expect(doubled(days)).toEqual([[10_002, 4_323]]);
+});
