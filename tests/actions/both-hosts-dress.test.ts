@@ -64,6 +64,13 @@ test("headings are bold and stay in view, columns are as wide, and the coach's t
   }
 });
 
+test("athlete, marker, typed speed and its answer are seen together on a phone", () => {
+  const dressed = new Map(told.dressed.map(([key, dress]) => [place(key)[0], dress]));
+  const first = dressed.get("Next week")!.widths.slice(0, 4);
+  // A common phone is 375 px wide; the row numbers take 46 of them.
+  expect(first.reduce((sum, width) => sum + width, 46)).toBeLessThanOrEqual(375);
+});
+
 test("drop-downs stand where they were to, each once, and take other values too", () => {
   const lists = host.workbook().tabs.flatMap(({ name, validations }) =>
     validations.map(({ range, values, refusesOthers }) => {

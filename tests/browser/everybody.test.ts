@@ -107,7 +107,11 @@ test("headings of the week stand over their columns", async () => {
     const boxes = (where: string) =>
       [...document.querySelector(where)!.children].map((one) => one.getBoundingClientRect());
     const [, day, sets, kg] = boxes(".heads");
+    const range = document.createRange();
+    range.selectNodeContents(document.querySelector(".heads")!.children[1]!);
+    const between = sets!.left - range.getBoundingClientRect().right;
     const [, rowDay, rowSets, rowKg] = boxes(".row.four");
+    if (between < 2) return [between - 9];
     return [day!.left - rowDay!.left, sets!.right - rowSets!.right, kg!.right - rowKg!.right];
   });
   for (const apart of edges) expect(Math.abs(apart)).toBeLessThan(1.5);

@@ -33,12 +33,15 @@ export type WeekTab = {
 };
 
 const headingRow = 4;
-/** Pixels. The first four fit a phone's width together: whose, which marker, what was typed, the answer. */
+/**
+ * Pixels. The first four fit a phone's width of 375 together, beside the row numbers: whose, which
+ * marker, what was typed, the answer.
+ */
 const widths: Readonly<Record<WeekColumn, number>> = {
-  athlete: 90,
-  marker: 62,
+  athlete: 78,
+  marker: 60,
   typed: 88,
-  today: 160,
+  today: 103,
   day: 92,
   sets: 60,
   load: 60,
