@@ -20,7 +20,7 @@ export function squadView(workbook: Workbook, today: Day): SquadView {
   return squadViewOf(stateOfSquad(workbook, today));
 }
 
-export function squadViewOf(state: StateOfSquad): SquadView {
+function squadViewOf(state: StateOfSquad): SquadView {
   const { read, asOf, hold } = state;
   const lines = namesOf(state).map((athlete) => squadLine(state, athlete));
   const order = { low: 0, high: 1, unsure: 2, plain: 3 } as const;

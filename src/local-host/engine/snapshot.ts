@@ -146,7 +146,7 @@ function gridStyle({ format, style }: CellData): IStyleData | null {
   return Object.keys(made).length > 0 ? made : null;
 }
 
-export function gridLook(style: CellStyle): IStyleData {
+function gridLook(style: CellStyle): IStyleData {
   return {
     ...(style.bold && { bl: BooleanNumber.TRUE }),
     ...(style.italic && { it: BooleanNumber.TRUE }),

@@ -18,7 +18,7 @@ export function callsOwn(formula: string, own: ReadonlySet<string>): boolean {
   );
 }
 
-export function fillsMany(fills: CellData["fills"]): boolean {
+function fillsMany(fills: CellData["fills"]): boolean {
   return (fills?.length ?? 0) > 1 || (fills?.[0]?.length ?? 0) > 1;
 }
 
