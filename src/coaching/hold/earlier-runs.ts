@@ -1,10 +1,8 @@
 import type { Day } from "../calendar/day";
-
-/** Readings further apart than this are not of one run: a season lies between. */
-const gapDays = 56;
+import { gapBetweenSeasons } from "../series/season-start";
 
 /**
- * A value's readings before this season, in runs without a long gap. Their level says nothing about
+ * A value's readings before this season, in runs that no gap between seasons cuts. Their level says nothing about
  * this season, but how they wobble is the athlete's own.
  *
  * @param readings in order of day
@@ -16,7 +14,7 @@ export function earlierRuns(
   let last = Number.NEGATIVE_INFINITY;
   for (const { day, percent } of readings) {
     const run = runs[runs.length - 1];
-    if (run && day - last <= gapDays) run.push(percent);
+    if (run && day - last <= gapBetweenSeasons) run.push(percent);
     else runs.push([percent]);
     last = day;
   }

@@ -1,12 +1,12 @@
 import type { Day } from "../calendar/day";
 import type { AthleteRows, SquadIndex } from "./squad-index";
 
-/** A squad away from the gym for longer than this begins a new season. */
-const gapDays = 56;
+/** Away from the gym for longer than this, days, and a new season begins (common practice, no source). */
+export const gapBetweenSeasons = 56;
 
 /**
  * First day of the season that the last day asked for belongs to: the first gym day after the
- * squad's latest gap of more than eight weeks (common practice, no source), else its first gym day.
+ * squad's latest gap of more than eight weeks, else its first gym day.
  * One athlete's long absence is no new season while others train.
  *
  * @returns the index's last day when there are no gym days
@@ -16,7 +16,7 @@ export function seasonStart(index: SquadIndex): Day {
   for (const athlete of index.athletes.values()) gymDays(athlete, days);
   const sorted = [...days].sort((a, b) => a - b);
   for (let i = sorted.length - 1; i > 0; i--) {
-    if (sorted[i]! - sorted[i - 1]! > gapDays) return sorted[i]!;
+    if (sorted[i]! - sorted[i - 1]! > gapBetweenSeasons) return sorted[i]!;
   }
   return sorted[0] ?? index.asOf;
 }
