@@ -182,6 +182,7 @@ test("headings of tests: which are jumps, what they hold, and the test's own nam
     "Box jump",
     "Jump in sand",
   ]);
+  expect(testName("Hop(cm)left")).toBe("Hop left");
 });
 
 test("lifts in words, the longest first, and words that name a jump", () => {

@@ -109,3 +109,16 @@ test("an answer about a bar holds where spaces stand around what is written of i
   expect(reading.records.map(({ loadKg, barKg }) => [loadKg, barKg])).toEqual([[80, 15]]);
   expect(problems(reading)).toEqual([]);
 });
+
+test("a bar above the sets that hardly exists is told of their rows", () => {
+  const { reading } = read("Sets", [
+    ["Ilka Brandmoor", "", ""],
+    ["bar 99", "", ""],
+    ["5 May", "", ""],
+    ["SQUAT", "kg", "m/s"],
+    [1, 80, 0.6],
+  ]);
+  expect(reading.issues.map(({ cell, column, code }) => [cell, column, code])).toEqual([
+    ["A5", 0, "implausible"],
+  ]);
+});

@@ -49,6 +49,7 @@ test("a footnote is no athlete, also with a word beside it, and stands beside th
     "05-05 Ilka 15 15 5 ✗ tired; hands on knees",
   ]);
   expect(problems(reading)).toEqual([]);
+  expect(notes(reading)).toEqual(["B3 Ilka: tired"]);
 });
 
 test("only a session of a day before is copied, also where the later day stands first", () => {
@@ -249,4 +250,51 @@ test("loads in a unit that nothing settles are asked about at the header of thei
     ["Kofi", "135x5", "185x5", "225x5"],
   ]);
   expect(reading.issues.map(({ cell, code }) => [cell, code])).toEqual([["B2", "unit-unsettled"]]);
+});
+
+test("a row that stands in a grid twice counts once, also when it is the first", () => {
+  const { reading } = read("Sets", [
+    ["Squat 2026", "", ""],
+    ["", "5/5", "28/5"],
+    ["Ilka", "85x5", ""],
+    ["Ilka", "85x5", ""],
+  ]);
+  expect(reading.records.map(shortSet)).toEqual(["05-05 Ilka 1 85x5"]);
+  expect(reading.issues.map(({ row, code }) => [row, code])).toEqual([[4, "doubled-row"]]);
+});
+
+test("two headings under the dates are a header", () => {
+  const { reading } = read("Sets", [
+    ["Squat 2026", "", ""],
+    ["", "5/5", "28/5"],
+    ["Athlete", "kg", "kg"],
+    ["Ilka", 80, 85],
+  ]);
+  expect(reading.records.map(shortSet)).toEqual(["05-05 Ilka work 80x?", "05-28 Ilka work 85x?"]);
+  expect(problems(reading)).toEqual([]);
+});
+
+test("whose availability it is, is never taken from the tab's name", () => {
+  const { layout, reading } = read(
+    "Availability",
+    [
+      ["From", "May do"],
+      ["2026-05-12", "out"],
+    ],
+    { title: "Ilka Brandmoor" },
+  );
+  expect(layout).toBe("not recognised");
+  expect(reading.records).toEqual([]);
+});
+
+test("what stands beside shorthand in a log is read in the unit of its heading, and told with it", () => {
+  const { reading } = read("Sets", [
+    ["Date", "Athlete", "Exercise", "kg x sets x reps", "Speed (cm/s)", "Reps left"],
+    ["2026-05-12", "Ilka", "squat", "85x1x5", 62, 2],
+    ["2026-05-14", "Ilka", "squat", "85x1x5", 61, 40],
+  ]);
+  expect(reading.records.map(({ setSpeed }) => setSpeed)).toEqual([0.62, 0.61]);
+  expect(reading.issues.map(({ cell, code, facts }) => [cell, code, facts.heading])).toEqual([
+    ["F3", "implausible", "Reps left"],
+  ]);
 });

@@ -141,7 +141,7 @@ test("the warm-up noted as last is the marker, and so is the last one at that lo
     null,
     "marker",
   ]);
-  expect(sets[1]!.flat.kind).toEqual(["marker", 3]);
+  for (const at of [1, 4]) expect(sets[at]!.flat.kind).toEqual(["marker", 3]);
 });
 
 const read = <T extends TableName>(table: T, cells: readonly (readonly unknown[])[], more = {}) =>
