@@ -48,7 +48,7 @@ const refused: readonly Refused[] = [
   inDiary("a number stands there", noAnswerWords.notText("Diary F2"), 12),
   inDiary("a day stands there", noAnswerWords.notText("Diary F2"), "2026-06-12"),
   inDiary("the cell is full", noAnswerWords.tooLong("Diary F2"), "y".repeat(49_995)),
-  inDiary("no row has that day", "no row of Tomas Reyerson on 2026-06-20", null, {
+  inDiary("no row has that day", "no row of Tomas Reyerson on 20 Jun", null, {
     day: "2026-06-20",
   }),
   inDiary("nothing was answered", noAnswerWords.nothing(), null, { answer: " \n" }),
