@@ -1,4 +1,4 @@
-import { mean as plainMean, median as plainMedian } from "simple-statistics";
+import { medianSorted, mean as plainMean } from "simple-statistics";
 import { accept, type Outcome, refuse } from "../outcome";
 import { usable } from "./usable";
 
@@ -19,10 +19,14 @@ export function standardDeviation(values: readonly number[]): Outcome<number> {
   return accept(Math.sqrt(squaresAbout(values, centre(values)) / (values.length - 1)));
 }
 
-/** Middle value; of an even number, the mean of the two in the middle. Refuses as `mean`. */
+/** Middle value of figures, one at least; of an even number, the mean of the two in the middle. */
+export const middleOf = (values: readonly number[]): number =>
+  medianSorted([...values].sort((a, b) => a - b));
+
+/** The same of any values. Refuses as `mean`. */
 export function median(values: readonly number[]): Outcome<number> {
   const given = usable(values, 1);
-  return given.ok ? accept(plainMedian([...values])) : given;
+  return given.ok ? accept(middleOf(values)) : given;
 }
 
 /**

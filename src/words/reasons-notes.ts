@@ -53,6 +53,8 @@ const sentences: Readonly<Record<string, (facts: Facts) => string>> = {
     `${Number(athletes)} of ${Number(followed)} athletes followed are ${String(word)} from about ${dayWords(Number(day))}: look at the tool, the floor or the plates first.`,
   "serial-correlation": ({ correlation }) =>
     `Sessions here resemble the ones before them (correlation ${trimmed(Number(correlation), 2)}), so more of them are asked for before a change is named.`,
+  "sets-far-off": ({ sets, exercise, day, loadKg, speed }) =>
+    `${countWords(Number(sets), "set")} of ${withinSentence(String(exercise))} ${Number(sets) === 1 ? "is" : "are"} far off all the others, ${Number(sets) === 1 ? "" : "the first "}on ${dayWords(Number(day))}: ${trimmed(Number(loadKg), 1)} kg at ${trimmed(Number(speed), 2)} m/s. Check load and speed there.`,
   "sudden-change": (facts) =>
     `${measure(facts)}: the last two readings are each three or more wobbles off, too far to wait for more.`,
   "no-rows": ({ athlete }) => `No sets or jumps of ${String(athlete)} in the rows given.`,

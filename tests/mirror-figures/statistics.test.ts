@@ -1,5 +1,6 @@
 import { adjustedForMany } from "../../src/statistics/false-discovery";
 import { fisherExact } from "../../src/statistics/fisher-exact";
+import { mannKendall } from "../../src/statistics/mann-kendall";
 import { groupPermutation, pairedPermutation } from "../../src/statistics/permutation";
 import {
   lagOneAutocorrelation,
@@ -8,7 +9,7 @@ import {
   standardDeviation,
 } from "../../src/statistics/spread";
 import { lineInterval, straightLine } from "../../src/statistics/straight-line";
-import { mannKendall, theilSen } from "../../src/statistics/trend";
+import { theilSen } from "../../src/statistics/theil-sen";
 import { figureOf } from "../published/figure-of";
 import { agree, onCases } from "./cases";
 import { leastSquares, product, transposed } from "./matrix";

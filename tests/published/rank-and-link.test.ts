@@ -2,7 +2,7 @@ import { jStat } from "jstat";
 import { type ComparedDays, type Slope, slopeOf } from "../../src/coaching/diary/link";
 import { closestStream } from "../../src/coaching/diary/permutation";
 import { seededChance } from "../../src/coaching/diary/seeded-chance";
-import { mannKendall } from "../../src/statistics/trend";
+import { mannKendall } from "../../src/statistics/mann-kendall";
 import { expectWithin, figureOf } from "./figure-of";
 import many from "./many-tests.json";
 import published from "./rank-and-link.json";

@@ -1,4 +1,5 @@
-import { mannKendall, theilSen } from "../../src/statistics/trend";
+import { mannKendall } from "../../src/statistics/mann-kendall";
+import { theilSen } from "../../src/statistics/theil-sen";
 import { expectWithin, figureOf } from "./figure-of";
 import trend from "./trend.json";
 

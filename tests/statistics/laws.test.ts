@@ -6,10 +6,10 @@ import { cmFromInches, inchesFromCm } from "../../src/coaching/units/length";
 import { kgFromPounds, poundsFromKg } from "../../src/coaching/units/mass";
 import { adjustedForMany } from "../../src/statistics/false-discovery";
 import { fisherExact } from "../../src/statistics/fisher-exact";
+import { mannKendall } from "../../src/statistics/mann-kendall";
 import { groupPermutation } from "../../src/statistics/permutation";
 import { mean, median, standardDeviation } from "../../src/statistics/spread";
 import { straightLine } from "../../src/statistics/straight-line";
-import { mannKendall } from "../../src/statistics/trend";
 import { expectWithin, figureOf } from "../published/figure-of";
 
 const values = fc.array(fc.integer({ min: -1000, max: 1000 }), { minLength: 4, maxLength: 12 });

@@ -19,6 +19,7 @@ import {
 } from "../../src/statistics/distributions";
 import { adjustedForMany } from "../../src/statistics/false-discovery";
 import { fisherExact } from "../../src/statistics/fisher-exact";
+import { mannKendall } from "../../src/statistics/mann-kendall";
 import { groupPermutation, pairedPermutation } from "../../src/statistics/permutation";
 import {
   lagOneAutocorrelation,
@@ -27,7 +28,7 @@ import {
   standardDeviation,
 } from "../../src/statistics/spread";
 import { lineInterval, straightLine } from "../../src/statistics/straight-line";
-import { mannKendall, theilSen } from "../../src/statistics/trend";
+import { theilSen } from "../../src/statistics/theil-sen";
 import { figureOf } from "../published/figure-of";
 
 const few = (found: number, needed: number) => refuse("values-too-few", { found, needed });

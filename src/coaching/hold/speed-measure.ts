@@ -9,6 +9,7 @@ import type { Day } from "../calendar/day";
 import { fromDay, upToDay } from "../series/span-of-days";
 import type { LoadedSet, SpeedSet } from "../series/speed-set";
 import { earlierRuns } from "./earlier-runs";
+import { farOffNotes } from "./far-off-sets";
 import type { HoldNote } from "./season-hold";
 import type { SeasonDays, SeasonMeasure } from "./season-measure";
 import { commonest, stretchedBaseline } from "./season-measure";
@@ -50,7 +51,7 @@ export function liftSeason(all: readonly SpeedSet[], given: SeasonDays): LiftSea
     rows,
     baselineRows: upToDay(rows, days.baselineTo),
     earlier: lineRows(upToDay(loaded, given.from - 1), setting),
-    notes: settingNotes(season, setting, days),
+    notes: [...settingNotes(season, setting, days), ...farOffNotes(rows)],
   };
 }
 

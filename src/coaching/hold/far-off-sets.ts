@@ -1,0 +1,48 @@
+import { middleOf } from "../../statistics/spread";
+import { theilSen } from "../../statistics/theil-sen";
+import type { LoadedSet } from "../series/speed-set";
+import type { HoldNote } from "./season-hold";
+
+/** A speed further off than this share of a usual one is hardly lifted so (common practice, no source). */
+const leastShare = 0.25;
+/** And further than so many robust SDs: Hampel 1974 takes three; six leaves bad days alone. */
+const leastSds = 6;
+/** SD of a normal value over its median distance from the middle. */
+const sdPerMedian = 1.4826;
+/** With fewer sets nothing tells which is off; a line through more than so many takes long to draw. */
+const [leastSets, mostSets] = [8, 60];
+/** Slips of the pen are few: when more sets than this share are far off, it is no slip. */
+const mostShare = 0.1;
+
+/**
+ * Sets whose speed hardly fits the load beside it, as a mistyped load makes them: far off the line
+ * that one wild row does not move (Theil 1950; Sen 1968). They stay in what is reckoned, which they
+ * may spoil, so the coach is asked to look.
+ *
+ * @param sets of a season in one setting, in order of day
+ * @returns one note for all of them, with the first
+ */
+export function farOffNotes(sets: readonly LoadedSet[]): readonly HoldNote[] {
+  if (sets.length < leastSets) return [];
+  const step = Math.max(1, sets.length / mostSets);
+  const drawn = Array.from(
+    { length: Math.floor(sets.length / step) },
+    (_, at) => sets[Math.floor(at * step)]!,
+  );
+  const usual = middleOf(drawn.map(({ speed }) => speed));
+  const line = theilSen(
+    drawn.map(({ loadKg }) => loadKg),
+    drawn.map(({ speed }) => speed),
+  );
+  // At one load all along there is no slope to find.
+  const { slope, intercept } = line.ok ? line.value : { slope: 0, intercept: usual };
+  const off = ({ speed, loadKg }: LoadedSet) => Math.abs(speed - intercept - slope * loadKg);
+  const robustSd = sdPerMedian * middleOf(drawn.map(off));
+  const limit = Math.max(leastShare * usual, leastSds * robustSd);
+  const far = sets.filter((set) => off(set) > limit);
+  const first = far[0];
+  if (first === undefined || far.length > Math.max(2, mostShare * sets.length)) return [];
+  const { exercise } = first.set;
+  const { day, loadKg, speed } = first;
+  return [{ code: "sets-far-off", facts: { sets: far.length, exercise, day, loadKg, speed } }];
+}

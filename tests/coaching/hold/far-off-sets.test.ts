@@ -1,0 +1,98 @@
+import { lineRows } from "../../../src/coaching/bar-speed/squad-lines";
+import { farOffNotes } from "../../../src/coaching/hold/far-off-sets";
+import { squadHold } from "../../../src/coaching/hold/squad-hold";
+import { usualRules } from "../../../src/coaching/record/squad-rules";
+import { speedSetReader } from "../../../src/coaching/series/speed-set";
+import { squadIndex } from "../../../src/coaching/series/squad-index";
+import { noteWords } from "../../../src/words/reasons-notes";
+import { liftingSet, sessionDay } from "../series/invented-season";
+
+/** The speed a set of this load has on the line 1.4 − 0.01·load, m/s. */
+const onLine = (kg: number) => 1.4 - 0.01 * kg;
+type Typed = { readonly kg?: number; readonly speed?: number };
+
+/** A season of so many sets at 60, 70 and 80 kg, on the line but for what is typed instead. */
+const setsOf = (count: number, typed: (at: number) => Typed = () => ({})) =>
+  Array.from({ length: count }, (_, at) => {
+    const lifted = 60 + 10 * (at % 3);
+    const { kg = lifted, speed = onLine(lifted) } = typed(at);
+    return liftingSet({ day: sessionDay(at), loadKg: kg, repSpeeds: [speed] });
+  });
+const notesOf = (sets: ReturnType<typeof setsOf>) => {
+  const read = speedSetReader();
+  return farOffNotes(lineRows(sets.map((set) => read(set)!)));
+};
+const typedAt = (place: number, typed: Typed) => (at: number) => (at === place ? typed : {});
+
+test("a load mistyped is told with its day, load and speed", () => {
+  const sets = setsOf(20, typedAt(7, { kg: 107 }));
+  expect(notesOf(sets)).toEqual([
+    {
+      code: "sets-far-off",
+      facts: {
+        ...{ sets: 1, exercise: "back squat", day: sessionDay(7), loadKg: 107 },
+        speed: expect.closeTo(0.7, 9),
+      },
+    },
+  ]);
+});
+
+test("of several slips the first is told, and how many there are", () => {
+  const [note] = notesOf(setsOf(20, (at) => (at === 4 || at === 13 ? { kg: 17 } : {})));
+  expect(note?.facts).toMatchObject({ sets: 2, day: sessionDay(4), loadKg: 17 });
+});
+
+test("a quarter of the usual speed off is the limit", () => {
+  // The middle of all speeds is 0.7 m/s, so that a quarter is 0.175.
+  const off = (by: number) => notesOf(setsOf(21, typedAt(10, { speed: 0.7 + by }))).length;
+  expect([off(0.17), off(-0.17), off(0.18), off(-0.18)]).toEqual([0, 0, 1, 1]);
+});
+
+test("speeds that scatter widely by themselves are left alone: six robust SDs", () => {
+  // Off by −0.06, −0.03, 0, 0.03 and 0.06 m/s in turn: the median distance is 0.03, the limit 0.267.
+  const scattered = (by: number) =>
+    notesOf(
+      setsOf(45, (at) => ({
+        speed: onLine(60 + 10 * (at % 3)) + (at === 22 ? by : 0.03 * ((at % 5) - 2)),
+      })),
+    ).length;
+  expect([scattered(0.26), scattered(-0.26), scattered(0.28), scattered(-0.28)]).toEqual([
+    0, 0, 1, 1,
+  ]);
+});
+
+test("a lasting fall is no slip of the pen, however deep", () => {
+  const fallen = (from: number) =>
+    notesOf(setsOf(30, (at) => (at >= from ? { speed: 0.6 * onLine(60 + 10 * (at % 3)) } : {})));
+  expect(fallen(15)).toEqual([]);
+  expect(fallen(26)).toEqual([]);
+  // Three of thirty may still be slips.
+  expect(fallen(27)[0]?.facts.sets).toBe(3);
+});
+
+test("too few sets tell nothing, and one load all along is enough", () => {
+  const single = (count: number) =>
+    notesOf(setsOf(count, (at) => ({ kg: 70, speed: at === 3 ? 0.07 : 0.7 }))).length;
+  expect([single(7), single(8)]).toEqual([0, 1]);
+});
+
+test("in a long season every set is held against the line, drawn through it or not", () => {
+  for (const place of [0, 1, 2, 100, 398, 399])
+    expect(notesOf(setsOf(400, typedAt(place, { kg: 7 }))).map(({ facts }) => facts.day)).toEqual([
+      sessionDay(place),
+    ]);
+});
+
+test("the season says it beside its word", () => {
+  const { notes } = squadHold({
+    index: squadIndex({ sets: setsOf(24, typedAt(1, { kg: 17 })) }, sessionDay(24)),
+    plates: [],
+    athletes: [],
+    rules: usualRules,
+  }).of("Ilka Brandmoor");
+  expect(notes.map(noteWords)).toContainEqual(
+    expect.stringMatching(
+      /^1 set of back squat is far off all the others, on .*: 17 kg at 0\.7 m\/s\. Check load and speed there\.$/,
+    ),
+  );
+});
