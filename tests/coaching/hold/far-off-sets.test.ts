@@ -83,6 +83,13 @@ test("in a long season every set is held against the line, drawn through it or n
     ]);
 });
 
+test("a heavier block late in a long season lies on the line as well", () => {
+  const late = setsOf(128, (at) =>
+    at < 120 ? { kg: 60, speed: onLine(60) } : { kg: 95, speed: onLine(95) },
+  );
+  expect(notesOf(late)).toEqual([]);
+});
+
 test("the season says it beside its word", () => {
   const { notes } = squadHold({
     index: squadIndex({ sets: setsOf(24, typedAt(1, { kg: 17 })) }, sessionDay(24)),
