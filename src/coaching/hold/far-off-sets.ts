@@ -10,7 +10,7 @@ const leastSds = 6;
 /** SD of a normal value over its median distance from the middle. */
 const sdPerMedian = 1.4826;
 /** With fewer sets nothing tells which is off; a line through more than so many takes long to draw. */
-const [leastSets, mostSets] = [8, 60];
+const [leastSets, mostSets] = [8, 21];
 /** Slips of the pen are few: when more sets than this share are far off, it is no slip. */
 const mostShare = 0.1;
 

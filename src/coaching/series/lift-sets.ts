@@ -5,10 +5,13 @@ import { type SpeedSet, withLeads } from "./speed-set";
 
 /**
  * One athlete's marker and work sets of one lift that have a speed, in order of day and of doing. Speed
- * sets are made when they are asked for and not kept: a question about the last sessions of a million
- * rows never holds more of them than it asks about.
+ * sets are made when they are asked for: a question about the last sessions of a million rows never
+ * holds more of them than it asks about. All of them are kept once they are asked for again.
  */
 export class LiftSets {
+  private asked = false;
+  private kept: readonly SpeedSet[] | null = null;
+
   constructor(
     readonly sets: readonly LiftingSet[],
     private readonly speedSetOf: (set: LiftingSet) => SpeedSet | null,
@@ -25,6 +28,15 @@ export class LiftSets {
 
   /** Those from place `start` up to, not including, `end`, which both lie between two days. */
   speedSets(start = 0, end = this.length): readonly SpeedSet[] {
+    if (start > 0 || end < this.length) return this.made(start, end);
+    if (this.kept !== null) return this.kept;
+    const all = this.made(0, this.length);
+    if (this.asked) this.kept = all;
+    this.asked = true;
+    return all;
+  }
+
+  private made(start: number, end: number): readonly SpeedSet[] {
     const made: SpeedSet[] = [];
     for (let at = start; at < end; at++) made.push(this.speedSetOf(this.sets[at]!)!);
     return withLeads(made);

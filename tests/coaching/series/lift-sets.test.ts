@@ -29,6 +29,15 @@ test("those from a day on are the last of all, and lead their days as they do am
   expect(liftSets(own, lift!).speedSets(3, 6)).toEqual(all.slice(3, 6));
 });
 
+test("all of them say the same however often they are asked for, and are kept from the second time on", () => {
+  const fresh = liftSets(squadIndex({ sets }, 20).of("Ilka Brandmoor")!, lift!);
+  const [first, second, third] = [fresh.speedSets(), fresh.speedSets(), fresh.speedSets()];
+  expect(second).toEqual(first);
+  expect(second).not.toBe(first);
+  expect(third).toBe(second);
+  expect(fresh.speedSets(3, 6)).toEqual(first.slice(3, 6));
+});
+
 test("a lift the athlete never did has no sets", () => {
   expect(liftSets(own, "no such lift").speedSets()).toEqual([]);
   expect(liftSets(own, "no such lift").fromDay(0)).toEqual([]);
