@@ -6,7 +6,6 @@ import { racesOf } from "../coaching/diary/races-of";
 import type { SeasonHold } from "../coaching/hold/season-hold";
 import { exerciseKey } from "../coaching/record/exercise-key";
 import { nameKey } from "../coaching/record/name-key";
-import { liftSets } from "../coaching/series/lift-sets";
 import { trimmed } from "../words/reasons-figures";
 import { holdReason, valueWords } from "../words/reasons-hold";
 import { daysSetsWords } from "../words/reasons-set-to-set";
@@ -34,7 +33,7 @@ export function athleteViewOf(state: StateOfSquad, athlete: string): AthleteView
 /** The lift with the most sets. */
 export function mainLift({ index }: StateOfSquad, athlete: string): string | null {
   const lifts = [...(index.of(athlete)?.lifts ?? [])].sort((a, b) => b[1].length - a[1].length);
-  return lifts[0]?.[1].sets[0]?.exercise ?? null;
+  return lifts[0]?.[1][0]?.set.exercise ?? null;
 }
 
 export function seasonPicture(state: StateOfSquad, season: SeasonHold): SeasonPicture {
@@ -81,7 +80,7 @@ function linePicture(state: StateOfSquad, athlete: string, exercise: string): Li
   const rows = state.index.of(athlete);
   const line = squadLines({ index: state.index, exercise })(athlete);
   if (!rows || !line.ok) return null;
-  const sets = latestRows(liftSets(rows, exerciseKey(exercise)).speedSets());
+  const sets = latestRows(rows.lifts.get(exerciseKey(exercise)) ?? []);
   const { lightestKg, heaviestKg, lastDay } = line.value;
   const steps = 12;
   const width = Math.max(heaviestKg - lightestKg, 10);

@@ -73,10 +73,7 @@ export function squadLine(state: StateOfSquad, athlete: string): SquadLine {
 function lastDayOf({ index }: StateOfSquad, athlete: string): Day | null {
   const rows = index.of(athlete);
   if (!rows) return null;
-  const days = [
-    ...[...rows.lifts.values()].map(({ sets }) => sets),
-    ...rows.jumps.values(),
-  ].flatMap((list) => {
+  const days = [...rows.lifts.values(), ...rows.jumps.values()].flatMap((list) => {
     const last = list[list.length - 1];
     return last ? [last.day] : [];
   });

@@ -1,6 +1,6 @@
 import { type Outcome, refuse } from "../../outcome";
 import { exerciseKey } from "../record/exercise-key";
-import { liftSets } from "../series/lift-sets";
+import { fromDay } from "../series/span-of-days";
 import type { LoadedSet, Setting, SpeedSet } from "../series/speed-set";
 import type { SquadIndex } from "../series/squad-index";
 import type { LineSettings } from "./line-settings";
@@ -33,12 +33,11 @@ export function squadLines({
   return (name) => {
     const athlete = index.of(name);
     if (!athlete) return refuse("athlete-not-in-sets", { athlete: name });
-    const own = liftSets(athlete, lift);
-    const rows = latestRows(own.speedSets());
+    const own = athlete.lifts.get(lift) ?? [];
+    const rows = latestRows(own);
     const line = loadSpeedLine(rows, index.asOf, squad.prior, squad.settings, squad.leads.work);
     if (!line.ok) return refuse(line.refusal.code, { ...line.refusal.facts, exercise });
-    let withLoad = 0;
-    for (const { loadKg } of own.sets) if (loadKg !== null) withLoad++;
+    const withLoad = lineRows(own).length;
     return { ok: true, value: { ...line.value, otherSettingSets: withLoad - rows.length } };
   };
 }
@@ -46,7 +45,9 @@ export function squadLines({
 /** Each athlete's recent rows, which are all that the squad's lines read. */
 export function recentOfAll({ athletes, asOf }: SquadIndex, lift: string, settings: LineSettings) {
   const from = recentFrom(asOf, settings);
-  return [...athletes.values()].map((athlete) => latestRows(liftSets(athlete, lift).fromDay(from)));
+  return [...athletes.values()].map(({ lifts }) =>
+    latestRows(fromDay(lifts.get(lift) ?? [], from)),
+  );
 }
 
 /** Sets with a load, as the line reads them; only those of one setting when it is given. */

@@ -1,6 +1,6 @@
 import { accept, type Outcome, refuse } from "../../outcome";
 import { exerciseKey } from "../record/exercise-key";
-import { type LiftSets, liftSets } from "../series/lift-sets";
+import type { SpeedSet } from "../series/speed-set";
 import type { SquadIndex } from "../series/squad-index";
 import { type SessionPattern, type SetToSet, sessionPattern } from "./set-to-set";
 import { squadHabitSpread, usualRange } from "./usual-range";
@@ -25,7 +25,7 @@ export function squadSetToSet({
   const lift = exerciseKey(exercise);
   const patterns = new Map<string, readonly SessionPattern[]>();
   for (const athlete of index.athletes.values()) {
-    patterns.set(athlete.key, sessionPatterns(liftSets(athlete, lift)));
+    patterns.set(athlete.key, sessionPatterns(athlete.lifts.get(lift) ?? []));
   }
   const squadSpread = squadHabitSpread(
     [...patterns.values()].map((sessions) => sessions.slice(-mostSessions)),
@@ -90,13 +90,12 @@ function againstHabit(
 }
 
 /** The last session and the earlier ones a habit is read from, in order of day. */
-function sessionPatterns(lift: LiftSets): readonly SessionPattern[] {
-  const { sets } = lift;
+function sessionPatterns(sets: readonly SpeedSet[]): readonly SessionPattern[] {
   const patterns: SessionPattern[] = [];
   for (let end = sets.length; end > 0 && patterns.length <= mostSessions; ) {
     let start = end;
     while (start > 0 && sets[start - 1]!.day === sets[end - 1]!.day) start--;
-    const pattern = sessionPattern(lift.speedSets(start, end));
+    const pattern = sessionPattern(sets.slice(start, end));
     if (pattern) patterns.push(pattern);
     end = start;
   }

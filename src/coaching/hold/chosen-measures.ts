@@ -2,7 +2,6 @@ import type { Day } from "../calendar/day";
 import type { TestDay } from "../jumps/test-day";
 import { testDays } from "../jumps/test-day";
 import type { Plate } from "../record/plate";
-import { liftSets } from "../series/lift-sets";
 import { addDays } from "../series/season-start";
 import type { AthleteRows, SquadIndex } from "../series/squad-index";
 import type { MeasureKind } from "./season-hold";
@@ -46,7 +45,7 @@ export function squadMeasures(
   const testDaysOf = (athlete: AthleteRows, test: string) => known.get(athlete)?.get(test) ?? [];
 
   const liftDays = daysOnce((athlete, lift) =>
-    liftSets(athlete, lift).sets.filter(({ loadKg }) => loadKg !== null),
+    (athlete.lifts.get(lift) ?? []).filter(({ loadKg }) => loadKg !== null),
   );
   const heightDays = daysOnce((athlete, test) =>
     testDaysOf(athlete, test).filter(({ heightCm }) => heightCm !== null),

@@ -7,7 +7,6 @@ import { nameKey } from "../record/name-key";
 import type { Plate } from "../record/plate";
 import type { BaselineWindow } from "../series/baseline-window";
 import { baselineWindow } from "../series/baseline-window";
-import { liftSets } from "../series/lift-sets";
 import { addDays, gymDays } from "../series/season-start";
 import type { AthleteRows, SquadIndex } from "../series/squad-index";
 import { type ChosenMeasures, squadMeasures } from "./chosen-measures";
@@ -56,8 +55,7 @@ export function squadSeasons(given: {
     const chosen = choose(rows, { from: anyRow.from, baselineTo: anyRow.to });
     const chosenWindow = window(chosenDays(rows, chosen));
     const days = { from: chosenWindow.from, baselineTo: chosenWindow.to };
-    const lift =
-      chosen.lift === null ? null : liftSeason(liftSets(rows, chosen.lift).speedSets(), days);
+    const lift = chosen.lift === null ? null : liftSeason(rows.lifts.get(chosen.lift) ?? [], days);
     return { rows, details: own, window: chosenWindow, days, chosen, lift };
   });
 
@@ -134,7 +132,7 @@ export function laidOut({
 
 function chosenDays(rows: AthleteRows, { lift, height, third }: ChosenMeasures): ReadonlySet<Day> {
   const days = new Set<Day>();
-  if (lift !== null) addDays(liftSets(rows, lift).sets, days);
+  if (lift !== null) addDays(rows.lifts.get(lift) ?? [], days);
   if (height !== null) addDays(rows.jumps.get(height) ?? [], days);
   if (third !== null) addDays(rows.jumps.get(third.test) ?? [], days);
   return days;

@@ -15,8 +15,7 @@ export function speedPart(
 ): PartOrGap {
   let best: PartOrGap = null;
   let most = -1;
-  for (const [lift, own] of rows.lifts) {
-    const sets = own.speedSets();
+  for (const [lift, sets] of rows.lifts) {
     const now = speedToday(sets, day, squad.lift(lift), settings);
     const of = sets[0]!.set.exercise;
     const today = sets.some((set) => set.day === day && set.loadKg !== null);

@@ -3,7 +3,6 @@ import { squadLift } from "../bar-speed/squad-lift";
 import { recentOfAll } from "../bar-speed/squad-lines";
 import { testDays } from "../jumps/test-day";
 import type { Plate } from "../record/plate";
-import { liftSets } from "../series/lift-sets";
 import type { SquadIndex } from "../series/squad-index";
 import { diaryItems, itemByDay } from "./diary-items";
 import { jumpValues } from "./jump-values";
@@ -30,7 +29,7 @@ export function squadSpreads(
   );
   const speeds = once((name: string) =>
     athletes.map((athlete) => {
-      const sets = liftSets(athlete, name).speedSets();
+      const sets = athlete.lifts.get(name) ?? [];
       const last = sets[sets.length - 1];
       return last ? (speedToday(sets, last.day, lift(name), settings)?.past ?? []) : [];
     }),

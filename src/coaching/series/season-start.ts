@@ -23,7 +23,7 @@ export function seasonStart(index: SquadIndex): Day {
 
 /** Adds the days an athlete has a speed or a jump on. */
 export function gymDays(athlete: AthleteRows, days: Set<Day> = new Set()): Set<Day> {
-  for (const { sets } of athlete.lifts.values()) addDays(sets, days);
+  for (const sets of athlete.lifts.values()) addDays(sets, days);
   for (const attempts of athlete.jumps.values()) addDays(attempts, days);
   return days;
 }

@@ -15,7 +15,7 @@ export function upToDay<Row extends Dated>(rows: readonly Row[], day: Day): read
 }
 
 /** How many rows lie before a day, by halving: rows are in order of day. */
-export function rowsBefore(rows: readonly Dated[], day: Day): number {
+function rowsBefore(rows: readonly Dated[], day: Day): number {
   let low = 0;
   let high = rows.length;
   while (low < high) {

@@ -47,11 +47,6 @@ function fastestRepOf(set: LiftingSet): number {
   return fastest;
 }
 
-/** Whether it is a marker or work set that has a speed. */
-export function hasSpeed(set: LiftingSet): boolean {
-  return set.kind !== "warm-up" && (speedOfSet(set) ?? 0) > 0;
-}
-
 /** Says of sets of one lift, in order of day and of doing, which lead their day. */
 export function withLeads(sets: readonly SpeedSet[]): readonly SpeedSet[] {
   let markerDay = Number.NaN;

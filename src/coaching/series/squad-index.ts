@@ -5,8 +5,8 @@ import type { JumpAttempt } from "../record/jump-attempt";
 import type { LiftingSet } from "../record/lifting-set";
 import { nameKey } from "../record/name-key";
 import { inOrder } from "./in-order";
-import { LiftSets } from "./lift-sets";
-import { hasSpeed, speedSetReader } from "./speed-set";
+import type { SpeedSet } from "./speed-set";
+import { speedSetReader, withLeads } from "./speed-set";
 
 /** One athlete's rows up to the day asked for, each list in order of day, time and row. */
 export type AthleteRows = {
@@ -15,7 +15,7 @@ export type AthleteRows = {
   /** The name as first written in the rows. */
   readonly athlete: string;
   /** Marker and work sets with a speed, by `exerciseKey`. */
-  readonly lifts: ReadonlyMap<string, LiftSets>;
+  readonly lifts: ReadonlyMap<string, readonly SpeedSet[]>;
   /** By `nameKey` of the test. */
   readonly jumps: ReadonlyMap<string, readonly JumpAttempt[]>;
   readonly diary: readonly DiaryDay[];
@@ -33,7 +33,7 @@ export type SquadIndex = {
 type Gathering = {
   readonly key: string;
   readonly athlete: string;
-  readonly lifts: Map<string, LiftingSet[]>;
+  readonly lifts: Map<string, SpeedSet[]>;
   readonly jumps: Map<string, JumpAttempt[]>;
   readonly diary: DiaryDay[];
 };
@@ -64,7 +64,7 @@ export function squadIndex(
   let lastAthlete: string | null = null;
   let lastLift: string | null = null;
   let gathering: Gathering | null = null;
-  let list: LiftingSet[] | null = null;
+  let list: SpeedSet[] | null = null;
   const { sets = [] } = rows;
   for (let at = 0; at < sets.length; at++) {
     const set = sets[at]!;
@@ -75,13 +75,14 @@ export function squadIndex(
       lastAthlete = athlete;
       list = null;
     }
-    if (!hasSpeed(set)) continue;
+    const speedSet = speedSetOf(set);
+    if (speedSet === null) continue;
     const { exercise } = set;
     if (list === null || exercise !== lastLift) {
       list = listOf(gathering.lifts, liftOf(exercise));
       lastLift = exercise;
     }
-    list.push(set);
+    list.push(speedSet);
   }
   for (const jump of rows.jumps ?? []) {
     if (jump.day <= asOf) listOf(gatheringOf(jump.athlete).jumps, testOf(jump.test)).push(jump);
@@ -95,9 +96,9 @@ export function squadIndex(
     athletes.set(key, {
       key,
       athlete,
-      lifts: eachOf(lifts, (sets) => new LiftSets(inOrder(sets), speedSetOf)),
-      jumps: eachOf(jumps, inOrder),
-      diary: inOrder(diary),
+      lifts: eachOf(lifts, (sets) => withLeads(inOrder(sets, ({ set }) => set))),
+      jumps: eachOf(jumps, (attempts) => inOrder(attempts, (attempt) => attempt)),
+      diary: inOrder(diary, (day) => day),
     });
   }
   return { asOf, athletes, of: (athlete) => athletes.get(nameKey(athlete)) };
@@ -109,10 +110,10 @@ function added(found: Map<string, Gathering>, key: string, athlete: string): Gat
   return gathering;
 }
 
-function eachOf<Row, Value>(
+function eachOf<Row>(
   lists: ReadonlyMap<string, readonly Row[]>,
-  work: (rows: readonly Row[]) => Value,
-): ReadonlyMap<string, Value> {
+  work: (rows: readonly Row[]) => readonly Row[],
+): ReadonlyMap<string, readonly Row[]> {
   return new Map([...lists].map(([key, rows]) => [key, work(rows)]));
 }
 

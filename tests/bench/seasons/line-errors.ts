@@ -4,7 +4,6 @@ import { loadSpeedLine } from "../../../src/coaching/bar-speed/load-speed-line";
 import { squadLift } from "../../../src/coaching/bar-speed/squad-lift";
 import { lineRows } from "../../../src/coaching/bar-speed/squad-lines";
 import { exerciseKey } from "../../../src/coaching/record/exercise-key";
-import { liftSets } from "../../../src/coaching/series/lift-sets";
 import { calm, simulateSquad } from "./squad";
 import type { World } from "./world";
 
@@ -60,7 +59,7 @@ export function lineErrors(world: World, squads: number, seed: number): readonly
       const others: (readonly LineRow[])[] = [];
       let own: readonly LineRow[] = [];
       for (const one of index.athletes.values()) {
-        const rows = lineRows(liftSets(one, lift).speedSets());
+        const rows = lineRows(one.lifts.get(lift) ?? []);
         if (one.athlete === athlete.name) own = rows;
         else others.push(rows);
       }

@@ -145,7 +145,7 @@ test("an earlier day is read by its first set, as today is, whatever the later o
   ).flat();
   const index = squadIndex({ sets }, today);
   const { lift } = squadSpreads(index, [], usual, usualLineSettings);
-  const own = index.of(athlete)!.lifts.get(exerciseKey("back squat"))!.speedSets();
+  const own = index.of(athlete)!.lifts.get(exerciseKey("back squat"))!;
   const read = speedToday(own, today, lift(exerciseKey("back squat")), usual)!;
   expect(read.past).toHaveLength(6);
   for (const { value } of read.past) expect(value).toBeCloseTo(read.offLine, 9);

@@ -3,7 +3,7 @@ import { inOrder } from "../../../src/coaching/series/in-order";
 type Row = { readonly day: number; readonly row: number; readonly minute?: number | null };
 const row = (day: number, line: number, minute?: number | null): Row =>
   minute === undefined ? { day, row: line } : { day, row: line, minute };
-const ordered = (...rows: Row[]) => inOrder(rows).map(({ row: line }) => line);
+const ordered = (...rows: Row[]) => inOrder(rows, (one) => one).map(({ row: line }) => line);
 
 test("rows go by day, and on a day as they stand in the sheet", () => {
   expect(ordered(row(2, 5), row(1, 9), row(2, 3), row(1, 7))).toEqual([7, 9, 3, 5]);
@@ -13,9 +13,9 @@ test("rows go by day, and on a day as they stand in the sheet", () => {
 
 test("rows in order already are handed back as they are", () => {
   const rows = [row(1, 2), row(1, 3), row(4, 1)];
-  expect(inOrder(rows)).toBe(rows);
+  expect(inOrder(rows, (one) => one)).toBe(rows);
   const timed = [row(1, 2, null), row(1, 3, null)];
-  expect(inOrder(timed)).toBe(timed);
+  expect(inOrder(timed, (one) => one)).toBe(timed);
 });
 
 test("the time written decides before the place in the sheet", () => {
