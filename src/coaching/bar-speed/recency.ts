@@ -10,16 +10,11 @@ export function recencyWeight(ageDays: number, { halfLifeDays }: LineSettings): 
   return 2 ** (-ageDays / halfLifeDays);
 }
 
-/** Where the recent rows begin, those that keep at least a tenth of their weight; a part of a day. */
-export function recentFrom(now: Day, { halfLifeDays }: LineSettings): number {
-  return now + halfLifeDays * Math.log2(leastShare);
-}
-
-/** The recent rows, of rows in order of day. */
+/** The recent rows, those that keep at least a tenth of their weight, of rows in order of day. */
 export function recentRows<Row extends { readonly day: Day }>(
   rows: readonly Row[],
   now: Day,
-  settings: LineSettings,
+  { halfLifeDays }: LineSettings,
 ): readonly Row[] {
-  return fromDay(rows, recentFrom(now, settings));
+  return fromDay(rows, now + halfLifeDays * Math.log2(leastShare));
 }

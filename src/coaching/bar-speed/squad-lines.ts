@@ -1,13 +1,11 @@
 import { type Outcome, refuse } from "../../outcome";
 import { exerciseKey } from "../record/exercise-key";
-import { fromDay } from "../series/span-of-days";
 import type { LoadedSet, Setting, SpeedSet } from "../series/speed-set";
 import type { SquadIndex } from "../series/squad-index";
 import type { LineSettings } from "./line-settings";
 import { usualLineSettings } from "./line-settings";
 import type { LoadSpeedLine } from "./load-speed-line";
 import { loadSpeedLine } from "./load-speed-line";
-import { recentFrom } from "./recency";
 import { squadLift } from "./squad-lift";
 
 /** A line, and the sets left out of it as they were taken in another setting than the latest. */
@@ -29,7 +27,7 @@ export function squadLines({
   readonly settings?: LineSettings;
 }): (athlete: string) => Outcome<AthleteLine> {
   const lift = exerciseKey(exercise);
-  const squad = squadLift(recentOfAll(index, lift, settings), index.asOf, settings);
+  const squad = squadLift(latestOfAll(index, lift), index.asOf, settings);
   return (name) => {
     const athlete = index.of(name);
     if (!athlete) return refuse("athlete-not-in-sets", { athlete: name });
@@ -42,12 +40,12 @@ export function squadLines({
   };
 }
 
-/** Each athlete's recent rows, which are all that the squad's lines read. */
-export function recentOfAll({ athletes, asOf }: SquadIndex, lift: string, settings: LineSettings) {
-  const from = recentFrom(asOf, settings);
-  return [...athletes.values()].map(({ lifts }) =>
-    latestRows(fromDay(lifts.get(lift) ?? [], from)),
-  );
+/** Each athlete's rows of one lift in the setting of the latest. */
+export function latestOfAll(
+  { athletes }: SquadIndex,
+  lift: string,
+): readonly (readonly LoadedSet[])[] {
+  return [...athletes.values()].map(({ lifts }) => latestRows(lifts.get(lift) ?? []));
 }
 
 /** Sets with a load, as the line reads them; only those of one setting when it is given. */

@@ -24,8 +24,8 @@ export function squadSetToSet({
 }): (athlete: string) => Outcome<SetToSet> {
   const lift = exerciseKey(exercise);
   const patterns = new Map<string, readonly SessionPattern[]>();
-  for (const athlete of index.athletes.values()) {
-    patterns.set(athlete.key, sessionPatterns(athlete.lifts.get(lift) ?? []));
+  for (const { key, lifts } of index.athletes.values()) {
+    patterns.set(key, sessionPatterns(lifts.get(lift) ?? []));
   }
   const squadSpread = squadHabitSpread(
     [...patterns.values()].map((sessions) => sessions.slice(-mostSessions)),

@@ -1,6 +1,6 @@
 import type { LineSettings } from "../bar-speed/line-settings";
 import { squadLift } from "../bar-speed/squad-lift";
-import { recentOfAll } from "../bar-speed/squad-lines";
+import { latestOfAll } from "../bar-speed/squad-lines";
 import { testDays } from "../jumps/test-day";
 import type { Plate } from "../record/plate";
 import type { SquadIndex } from "../series/squad-index";
@@ -25,7 +25,7 @@ export function squadSpreads(
   // A day is no yardstick of itself.
   const before = index.asOf;
   const lift = once((name: string) =>
-    squadLift(recentOfAll(index, name, lineSettings), index.asOf, lineSettings),
+    squadLift(latestOfAll(index, name), index.asOf, lineSettings),
   );
   const speeds = once((name: string) =>
     athletes.map((athlete) => {
@@ -71,7 +71,7 @@ const values = (squad: readonly (readonly Dated[])[]) =>
   squad.map((days) => days.map(({ value }) => value));
 
 /** The lift or test with most rows. */
-function longest(rows: ReadonlyMap<string, { readonly length: number }>): string | null {
+function longest(rows: ReadonlyMap<string, readonly unknown[]>): string | null {
   let name: string | null = null;
   let most = 0;
   for (const [one, { length }] of rows) {

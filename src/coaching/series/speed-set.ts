@@ -32,13 +32,7 @@ export type SpeedSet = {
 /** A speed set whose load is known. */
 export type LoadedSet = SpeedSet & { readonly loadKg: number };
 
-/** Fastest repetition of a set; its recorded figure when no repetition was kept; null without either. */
-export function speedOfSet(set: LiftingSet): number | null {
-  const fastest = fastestRepOf(set);
-  return fastest > 0 ? fastest : set.setSpeed;
-}
-
-/** 0 when no repetition was kept. */
+/** Fastest repetition of a set, 0 when none was kept. */
 function fastestRepOf(set: LiftingSet): number {
   const known = set.fastestRep;
   if (known !== undefined) return known;

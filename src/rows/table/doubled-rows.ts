@@ -15,7 +15,6 @@ export class DoubledRows {
   /** By place the row, from 1, and its hash; 0 where none is. */
   private readonly places: Int32Array;
   private readonly mask: number;
-  private dayHash = 0;
   /** Columns in the order they are hashed, the day first. */
   private readonly indexes: readonly number[];
   private readonly lastTexts: string[];
@@ -39,8 +38,9 @@ export class DoubledRows {
   /** The earlier row (from 0) that this one repeats, −1 when it repeats none; remembers it then. */
   earlier(line: readonly unknown[], row: number): number {
     const { places, mask } = this;
-    const hash = this.hashOf(line);
-    let place = (this.dayHash & ~(placesOfDay - 1)) | (hash & (placesOfDay - 1));
+    const dayHash = this.hashed(0x811c9dc5, line, 0, 1);
+    const hash = this.hashed(dayHash, line, 1, this.indexes.length);
+    let place = (dayHash & ~(placesOfDay - 1)) | (hash & (placesOfDay - 1));
     for (let tries = 1; ; tries++) {
       const at = 2 * (place & mask);
       const held = places[at] as number;
@@ -56,10 +56,11 @@ export class DoubledRows {
     }
   }
 
-  private hashOf(line: readonly unknown[]): number {
+  /** A hash so far, with the cells of some columns. */
+  private hashed(before: number, line: readonly unknown[], from: number, to: number): number {
     const { indexes } = this;
-    let hash = 0x811c9dc5 | 0;
-    for (let at = 0; at < indexes.length; at++) {
+    let hash = before;
+    for (let at = from; at < to; at++) {
       const cell = line[indexes[at] as number];
       let part = 0;
       if (typeof cell === "number") part = (cell * 8192) | 0;
@@ -74,7 +75,6 @@ export class DoubledRows {
       else if (cell === true) part = 1;
       hash = Math.imul(hash ^ part, 0x9e3779b1);
       hash ^= hash >>> 15;
-      if (at === 0) this.dayHash = hash;
     }
     return hash | 0;
   }

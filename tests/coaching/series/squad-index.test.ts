@@ -1,4 +1,4 @@
-import { speedOfSet, speedSetReader } from "../../../src/coaching/series/speed-set";
+import { speedSetReader } from "../../../src/coaching/series/speed-set";
 import { squadIndex } from "../../../src/coaching/series/squad-index";
 import { diaryDay } from "../diary/constructed";
 import { jumpAttempt, liftingSet } from "./invented-season";
@@ -6,6 +6,8 @@ import { jumpAttempt, liftingSet } from "./invented-season";
 const set = liftingSet({ day: 10 });
 
 test("a set's speed is its fastest repetition, or the figure kept where no repetition was", () => {
+  const read = speedSetReader();
+  const speedOfSet = (of: typeof set) => read(of)?.speed ?? null;
   expect(speedOfSet({ ...set, repSpeeds: [0.6, null, 0.7, 0.65], setSpeed: 0.9 })).toBe(0.7);
   expect(speedOfSet({ ...set, repSpeeds: [null, 0], setSpeed: 0.62 })).toBe(0.62);
   expect(speedOfSet({ ...set, repSpeeds: [], setSpeed: null })).toBeNull();
