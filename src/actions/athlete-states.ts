@@ -2,12 +2,12 @@ import { speedOnLine } from "../coaching/bar-speed/expected-speed";
 import { squadLines } from "../coaching/bar-speed/squad-lines";
 import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
 import { strengthEstimate } from "../coaching/bar-speed/strength-estimate";
-import type { Day } from "../coaching/calendar/day";
+import { highSoreness } from "../coaching/diary/high-soreness";
+import { boxJumps, lastJump } from "../coaching/jumps/box-jump";
 import { squadJumpTrend } from "../coaching/jumps/squad-jump-trend";
 import type { AthleteState } from "../coaching/next-week/athlete-state";
 import { usualLow } from "../coaching/next-week/usual-low";
 import { athleteNamed } from "../coaching/record/athlete-named";
-import type { JumpAttempt } from "../coaching/record/jump-attempt";
 import { gymDays } from "../coaching/series/season-start";
 import { squadIndex } from "../coaching/series/squad-index";
 import { mainLift } from "./athlete-view";
@@ -41,7 +41,7 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
     const session = lift === null ? null : sets(lift)(athlete);
     const strength =
       recent?.ok === true ? strengthEstimate(recent.value, rows.rules.minimumSpeed) : null;
-    const box = boxJumps(state, athlete);
+    const box = boxJumps(own?.jumps ?? new Map());
     const trend = box.length === 0 ? null : jumps(box[0]!.test)(athlete);
     const days = own ? [...gymDays(own)] : [];
     const lastDay = days.length === 0 ? null : Math.max(...days);
@@ -65,45 +65,9 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
       strengthLowKg: strength?.ok === true ? strength.value.low : null,
       jumpWord: trend?.ok === true ? trend.value.word : null,
       ...lastJump(box),
-      soreness: highSoreness(state, athlete),
+      soreness: highSoreness(own?.diary ?? [], asOf),
     };
   };
-}
-
-/** Attempts of the athlete's box jump, whatever the coach calls it; of two such tests the one taken more often. */
-function boxJumps({ index }: StateOfSquad, athlete: string): readonly JumpAttempt[] {
-  let most: readonly JumpAttempt[] = [];
-  for (const [test, attempts] of index.of(athlete)?.jumps ?? []) {
-    if (/box/.test(test) && !/drop/.test(test) && attempts.length > most.length) most = attempts;
-  }
-  return most;
-}
-
-function lastJump(attempts: readonly JumpAttempt[]) {
-  const cleared = attempts.filter(({ stackKg, cleared: ok }) => stackKg.length > 0 && ok !== false);
-  const heights = attempts.filter(({ heightCm }) => heightCm !== null);
-  return {
-    lastStackKg: cleared[cleared.length - 1]?.stackKg ?? [],
-    lastJumpCm: heights[heights.length - 1]?.heightCm ?? null,
-  };
-}
-
-/** Points over the athlete's own usual that are worth asking about (common practice, no source). */
-const wellOver = 2;
-const recentDays = 2;
-
-function highSoreness(
-  { index, asOf }: StateOfSquad,
-  athlete: string,
-): { day: Day; value: number } | null {
-  const days = (index.of(athlete)?.diary ?? []).filter(({ soreness }) => soreness !== null);
-  if (days.length < 8) return null;
-  const mean = days.reduce((sum, { soreness }) => sum + (soreness ?? 0), 0) / days.length;
-  const recent = days.filter(
-    ({ day, soreness }) => day > asOf - recentDays && (soreness ?? 0) >= mean + wellOver,
-  );
-  const last = recent[recent.length - 1];
-  return last ? { day: last.day, value: last.soreness ?? 0 } : null;
 }
 
 function remembered<Value>(work: (key: string) => Value): (key: string) => Value {

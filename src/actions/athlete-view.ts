@@ -4,8 +4,8 @@ import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
 import { type Day, isoFromDay } from "../coaching/calendar/day";
 import { racesOf } from "../coaching/diary/races-of";
 import type { SeasonHold } from "../coaching/hold/season-hold";
+import { athleteNamed } from "../coaching/record/athlete-named";
 import { exerciseKey } from "../coaching/record/exercise-key";
-import { nameKey } from "../coaching/record/name-key";
 import { trimmed } from "../words/reasons-figures";
 import { holdReason, valueWords } from "../words/reasons-hold";
 import { daysSetsWords } from "../words/reasons-set-to-set";
@@ -40,9 +40,7 @@ export function seasonPicture(state: StateOfSquad, season: SeasonHold): SeasonPi
   const { sessions, measures } = season;
   const first = sessions[0]!.day;
   const last = Math.max(sessions[sessions.length - 1]!.day, state.asOf);
-  const details = state.read.rows.athletes.find(
-    (one) => nameKey(one.athlete) === nameKey(season.athlete),
-  );
+  const details = athleteNamed(state.read.rows.athletes, season.athlete);
   const races = racesOf(state.read.rows.races, season.athlete, details ?? null);
   return {
     athlete: season.athlete,

@@ -1,6 +1,6 @@
 import { mayDoOn } from "../coaching/availability/spell-on";
 import { type Day, isoFromDay } from "../coaching/calendar/day";
-import { nameKey } from "../coaching/record/name-key";
+import { athleteNamed } from "../coaching/record/athlete-named";
 import { cautions } from "../words/cautions";
 import { dayWords } from "../words/days";
 import { dressOf } from "../words/dress";
@@ -48,7 +48,7 @@ export function namesOf({ read, hold }: StateOfSquad): readonly string[] {
 export function squadLine(state: StateOfSquad, athlete: string): SquadLine {
   const { read, asOf, hold, dayOf, index } = state;
   const season = hold.of(athlete);
-  const about = read.rows.athletes.find((one) => nameKey(one.athlete) === nameKey(athlete));
+  const about = athleteNamed(read.rows.athletes, athlete);
   const word = holdWords(season);
   const last = lastDayOf(state, athlete);
   const day = last === null ? null : dayOf(athlete, last);

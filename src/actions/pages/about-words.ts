@@ -1,6 +1,6 @@
 import { racesOf } from "../../coaching/diary/races-of";
 import type { ProposedLine } from "../../coaching/next-week/propose-line";
-import { nameKey } from "../../coaching/record/name-key";
+import { athleteNamed } from "../../coaching/record/athlete-named";
 import { weekdayWords } from "../../words/days";
 import type { PrintableWeek } from "./printable-week";
 
@@ -10,7 +10,7 @@ export function aboutWords(
   { athlete, kind }: ProposedLine,
 ): string {
   const { rows } = state.read;
-  const about = rows.athletes.find((one) => nameKey(one.athlete) === nameKey(athlete)) ?? null;
+  const about = athleteNamed(rows.athletes, athlete) ?? null;
   const races = racesOf(rows.races, athlete, about)
     .filter(({ day }) => day >= monday && day < monday + 7)
     .sort((a, b) => a.day - b.day);

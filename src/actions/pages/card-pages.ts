@@ -1,7 +1,7 @@
 import { blockText } from "../../coaching/blocks/block";
 import { platesASide, roundDownToPlates } from "../../coaching/blocks/plate-loading";
 import type { DayBand } from "../../coaching/next-week/day-bands";
-import { nameKey } from "../../coaching/record/name-key";
+import { athleteNamed } from "../../coaching/record/athlete-named";
 import { cautions } from "../../words/cautions";
 import { datedDay } from "../../words/days";
 import { bandParts, clock, pageWords, sentence } from "../../words/pages";
@@ -28,9 +28,7 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
   const { line, session } = one;
   const { numbers } = week;
   const { mass, speed, unit } = numbers;
-  const about = week.state.read.rows.athletes.find(
-    (athlete) => nameKey(athlete.athlete) === nameKey(line.athlete),
-  );
+  const about = athleteNamed(week.state.read.rows.athletes, line.athlete);
   const { jumps, assistance } = cardSession(week, one);
   const codes = line.reasons.map(({ code }) => code);
   return {

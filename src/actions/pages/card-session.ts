@@ -1,7 +1,7 @@
 import { stackHeight } from "../../coaching/jumps/stack-height";
 import { longestContactS } from "../../coaching/next-week/drop-height";
 import type { SessionItem } from "../../coaching/next-week/session-plan";
-import { nameKey } from "../../coaching/record/name-key";
+import { athleteNamed } from "../../coaching/record/athlete-named";
 import { pageWords, sentence } from "../../words/pages";
 import { loadWords } from "../../words/session";
 import { stackWords } from "../../words/week";
@@ -17,9 +17,7 @@ export function cardSession(
   { line, session }: PrintedSession,
 ): Pick<CardPage, "jumps" | "assistance"> {
   const { numbers, plates, state } = week;
-  const about = state.read.rows.athletes.find(
-    ({ athlete }) => nameKey(athlete) === nameKey(line.athlete),
-  );
+  const about = athleteNamed(state.read.rows.athletes, line.athlete);
   const novice = about?.experience === "novice";
   const { items, drop } = session;
   const jumping = items.filter((item) => item.kind === "plyometrics" || item.kind === "jump");

@@ -1,4 +1,4 @@
-import { nameKey } from "../../coaching/record/name-key";
+import { athleteNamed } from "../../coaching/record/athlete-named";
 import { gymDays } from "../../coaching/series/season-start";
 import { listWords, sentence, spelled } from "../../words/pages";
 import { countWords } from "../../words/reasons-figures";
@@ -84,9 +84,7 @@ const fewShare = 0.7;
 function fewer({ state, lines }: PrintableWeek): readonly string[] {
   const said = lines.flatMap(({ line }) => {
     const own = state.index.of(line.athlete);
-    const about = state.read.rows.athletes.find(
-      ({ athlete }) => nameKey(athlete) === nameKey(line.athlete),
-    );
+    const about = athleteNamed(state.read.rows.athletes, line.athlete);
     if (!own || line.not === "out") return [];
     const planned = 4 * (about?.sessionsAWeek ?? 2);
     const done = [...gymDays(own)].filter((day) => day > state.asOf - lookBack).length;

@@ -1,7 +1,7 @@
 import { mayDoOn } from "../../coaching/availability/spell-on";
 import { type Day, isoFromDay, mondayOf } from "../../coaching/calendar/day";
 import type { SeasonHold } from "../../coaching/hold/season-hold";
-import { nameKey } from "../../coaching/record/name-key";
+import { athleteNamed } from "../../coaching/record/athlete-named";
 import { gymDays, seasonStart } from "../../coaching/series/season-start";
 import { datedDay, longDay, weekdayWords } from "../../words/days";
 import { dressOf } from "../../words/dress";
@@ -41,9 +41,7 @@ function paperLine(
 ): WeekPageLine {
   const { state, monday, numbers } = week;
   const season = state.hold.of(line.athlete);
-  const about = state.read.rows.athletes.find(
-    ({ athlete }) => nameKey(athlete) === nameKey(line.athlete),
-  );
+  const about = athleteNamed(state.read.rows.athletes, line.athlete);
   const picture = season.sessions.length === 0 ? null : seasonPicture(state, season);
   const place = season.measures.findIndex(
     ({ kind, of }) => kind === season.value?.kind && of === season.value.of,
