@@ -56,11 +56,10 @@ export type Workbook = {
   readonly highlight: (tabId: number, highlights: readonly Highlight[]) => void;
   /** A drop-down for a range; other values are still allowed, with a mark. */
   readonly offer: (tabId: number, range: string, values: readonly string[]) => void;
-  /**
-   * How numbers and days are shown in a range, as a number format: "yyyy-mm-dd". Days stand to the
-   * left, under their heading, as words do.
-   */
+  /** How numbers and days are shown in a range, as a number format: "yyyy-mm-dd". */
   readonly format: (tabId: number, range: string, pattern: string) => void;
+  /** Puts what a range holds to the left, under its heading, as words stand. */
+  readonly alignLeft: (tabId: number, range: string) => void;
   /** Warns before a range is edited; everybody still may. Once for each range and reason. */
   readonly warn: (tabId: number, range: string, reason: string) => void;
   /** Tags a column; the tag goes wherever the column is moved to, and goes with it when it is taken out. */

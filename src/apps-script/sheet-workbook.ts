@@ -85,8 +85,10 @@ export function sheetWorkbook(): Workbook {
       sheetOf(tabId).getRange(range).setDataValidation(rule);
     },
     format: (tabId, range, pattern) => {
-      const cells = sheetOf(tabId).getRange(range).setNumberFormat(pattern);
-      if (pattern.includes("d")) cells.setHorizontalAlignment("left");
+      sheetOf(tabId).getRange(range).setNumberFormat(pattern);
+    },
+    alignLeft: (tabId, range) => {
+      sheetOf(tabId).getRange(range).setHorizontalAlignment("left");
     },
     warn: (tabId, range, reason) => {
       const sheet = sheetOf(tabId);

@@ -17,6 +17,7 @@ type Told = {
   readonly dressed: [string, Dressed][];
   readonly offers: [string, string[]][];
   readonly formats: [string, string][];
+  readonly aligned: string[];
   readonly warned: [string, string][];
   readonly painted: [string, string][];
 };
@@ -106,9 +107,15 @@ test("days, numbers and texts are shown as they were to be, down to the end of t
 });
 
 test("days stand to the left under their heading, as words do; numbers are left to the right", () => {
-  const days = toldByTab(told.formats).filter(([, , pattern]) => pattern.includes("d"));
+  const { aligned, formats } = told;
+  const days = toldByTab(formats.filter(([key]) => aligned.includes(key)));
+  expect(days).toHaveLength(aligned.length);
   expect(days.map(([tab]) => tab)).toEqual(
     expect.arrayContaining(["Next week", "Jumps", "Season"]),
+  );
+  // What was put to the left are the days, all of them and nothing else.
+  expect(sorted(days)).toEqual(
+    sorted(toldByTab(formats.filter(([, one]) => /[ym]/.test(one) && /d/.test(one)))),
   );
   const left = host
     .workbook()

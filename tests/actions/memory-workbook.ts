@@ -59,6 +59,7 @@ export function memoryWorkbook(
   const offers = new Map<string, readonly string[]>();
   const dressed = new Map<string, unknown>();
   const formats = new Map<string, string>();
+  const aligned = new Set<string>();
   const painted = new Map<string, string>();
   const warned = new Map<string, string>();
   /** By tab: the column each tag stands on, from 1. */
@@ -166,6 +167,9 @@ export function memoryWorkbook(
     format: counted("format", (id, range, pattern) => {
       formats.set(`${tabOf(id).name}!${range}`, pattern);
     }),
+    alignLeft: counted("alignLeft", (id, range) => {
+      aligned.add(`${tabOf(id).name}!${range}`);
+    }),
     warn: counted("warn", (id, range, reason) => {
       warned.set(`${tabOf(id).name}!${range}`, reason);
     }),
@@ -253,6 +257,7 @@ export function memoryWorkbook(
           dressed: [...dressed],
           offers: [...offers],
           formats: [...formats],
+          aligned: [...aligned],
           warned: [...warned],
           painted: [...painted],
         }),

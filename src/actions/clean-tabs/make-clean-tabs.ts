@@ -73,9 +73,11 @@ function finish(workbook: Workbook, begun: TabMade, lists: Lists): void {
   if (cells.every((row) => row.every((cell) => cell === "" || cell === null))) {
     workbook.write(tab.id, { row: 1, column: 1, values: [columns.map(({ heading }) => heading)] });
   }
-  columns.forEach(({ format }, at) => {
+  columns.forEach(({ format, left }, at) => {
     const letters = columnName(at + 1);
-    if (format) workbook.format(tab.id, `${letters}2:${letters}`, format);
+    const range = `${letters}2:${letters}`;
+    if (format) workbook.format(tab.id, range, format);
+    if (left) workbook.alignLeft(tab.id, range);
   });
   workbook.dress(
     tab.id,

@@ -4,10 +4,17 @@ import type { TableName } from "../../rows/table-name";
 export type PlannedColumn = {
   readonly heading: string;
   readonly format?: "0.0%" | "yyyy-mm-dd" | "hh:mm" | "0.00" | "0.0" | "0" | "@";
+  /** A day stands to the left, as the words around it do. */
+  readonly left?: true;
   readonly offer?: "athletes" | "exercises" | readonly string[];
 };
 
-const day = { heading: "Date", format: "yyyy-mm-dd" } as const;
+const dayColumn = (heading: string): PlannedColumn => ({
+  heading,
+  format: "yyyy-mm-dd",
+  left: true,
+});
+const day = dayColumn("Date");
 const time = { heading: "Time", format: "hh:mm" } as const;
 const athlete = { heading: "Athlete", offer: "athletes" } as const;
 const yesNo = ["y", "n"] as const;
@@ -21,16 +28,16 @@ export const tabPlans: Readonly<Record<TableName, readonly PlannedColumn[]>> = {
     { heading: "Experience", offer: ["novice", "trained"] },
     { heading: "Birth year", format: "0" },
     { heading: "Supervisor" },
-    { heading: "Baseline from", format: "yyyy-mm-dd" },
-    { heading: "Baseline to", format: "yyyy-mm-dd" },
+    dayColumn("Baseline from"),
+    dayColumn("Baseline to"),
     { heading: "Sessions a week", format: "0" },
     { heading: "Step up", format: "0.0%" },
     { heading: "Notes" },
   ],
   Availability: [
     athlete,
-    { heading: "From", format: "yyyy-mm-dd" },
-    { heading: "Until", format: "yyyy-mm-dd" },
+    dayColumn("From"),
+    dayColumn("Until"),
     { heading: "May do", offer: ["full", "modified", "out", "cleared"] },
     { heading: "By whom" },
     { heading: "Site" },

@@ -31,7 +31,9 @@ function writePlan(workbook: Workbook, plan: SeasonPlan): Done {
   // Shown as days before they are days: a writing that stops between the two is completed like any other.
   const columns = headings.filter(({ row }) => row === tab.headingRow).map((one) => one.column);
   for (const column of columns) {
-    workbook.format(tab.tab.id, `${columnName(column)}${tab.headingRow}`, "d mmm");
+    const cell = `${columnName(column)}${tab.headingRow}`;
+    workbook.format(tab.tab.id, cell, "d mmm");
+    workbook.alignLeft(tab.tab.id, cell);
   }
   for (const block of blocksOfCells(headings)) workbook.write(tab.tab.id, block);
   for (const block of blocksOfCells(cells, standing)) workbook.write(tab.tab.id, block);

@@ -53,11 +53,6 @@ const widths: Readonly<Record<WeekColumn, number>> = {
   why: 380,
   line: 240,
 };
-/** How days and speeds are shown: a speed with its unit, so that it cannot run into the stack beside it. */
-const patterns = [
-  ["day", "ddd d mmm"],
-  ["floor", '0.00" m/s"'],
-] as const;
 /** Ground of the one column a coach types into; dark text on it keeps a contrast above 15:1. */
 const typedGround = "#fff7d6";
 /** Looks of a tab: a tab made before these is given the ground of its typed column once. */
@@ -91,10 +86,14 @@ export function ensureWeekTab(workbook: Workbook, monday: string): Tab {
     weekColumns.map((column) => widths[column]),
   );
   workbook.paint(tab.id, weekColumns.indexOf(typedColumn) + 1, headingRow, typedGround);
-  for (const [column, pattern] of patterns) {
+  const under = (column: WeekColumn) => {
     const letter = columnName(weekColumns.indexOf(column) + 1);
-    workbook.format(tab.id, `${letter}${headingRow + 1}:${letter}`, pattern);
-  }
+    return `${letter}${headingRow + 1}:${letter}`;
+  };
+  workbook.format(tab.id, under("day"), "ddd d mmm");
+  workbook.alignLeft(tab.id, under("day"));
+  // A speed with its unit cannot run into the stack beside it.
+  workbook.format(tab.id, under("floor"), '0.00" m/s"');
   workbook.remember({ [looks.key]: looks.version });
   workbook.write(tab.id, {
     row: 1,
