@@ -1,7 +1,5 @@
-import type { DropHeight } from "../coaching/next-week/drop-height";
 import type { SessionItem, SwapReason } from "../coaching/next-week/session-plan";
 import { trimmed } from "./reasons-figures";
-import { stackWords } from "./week";
 
 const swapReasons: Readonly<Record<SwapReason, string>> = {
   "not-available": "not available",
@@ -52,16 +50,4 @@ export function assistanceWords(items: readonly SessionItem[]): string {
   if (feels < 2 || feels < said.length) return said.join("; ");
   // The same for all of them is said once.
   return `${said.map((one) => one.replace(`, ${byFeel}`, "")).join("; ")}; ${byFeel}`;
-}
-
-/** "from 30 cm, 6×20": the height at most and the plates for it, with the reason when it changed. */
-export function dropWords({ cm, stackKg, reason }: DropHeight): string {
-  const plates = stackKg.length === 0 ? "" : `, ${stackWords(stackKg)}`;
-  const why = {
-    "as last": "",
-    "first drop": "",
-    "contact long": ": lower, contact was past 0.25 s",
-    novice: ": novices from 20 cm or less",
-  }[reason];
-  return `from ${trimmed(cm, 1)} cm${plates}${why}`;
 }

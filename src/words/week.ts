@@ -50,6 +50,8 @@ const reasons: Readonly<Record<string, (facts: LineReason["facts"]) => string>> 
     `No rack: ${exercise} instead of ${insteadOf}, by feel, 2–3 in reserve.`,
   limb: ({ exercise, insteadOf, site }) =>
     `${site === "" ? "Modified" : sentence(String(site))}: ${exercise} instead of ${String(insteadOf).split(",")[0]}; ask before anything there is loaded.`,
+  "contact-long": () => "Drop jump lower: its contact was past 0.25 s.",
+  "novice-drop": () => "Drop jump lower: novices from 20 cm or less.",
   "no-plate": ({ exercise, insteadOf }) =>
     `No plates here for the ${insteadOf}: ${exercise} instead.`,
   "reserve-short": () => "The load would leave fewer than two repetitions in reserve: kept lower.",

@@ -20,7 +20,6 @@ import { refusalSentence } from "../../src/words/refusals";
 import { mendWords } from "../../src/words/row-check";
 import { sayRowIssue } from "../../src/words/row-issues";
 import { seasonWrittenWords, weekCellWords } from "../../src/words/season-tab";
-import { dropWords } from "../../src/words/session";
 import { sidebarWords } from "../../src/words/sidebar";
 import {
   bandSpeedWords,
@@ -295,10 +294,6 @@ test("bands, plates and numbers have their plain forms", () => {
   ]);
   expect([platesWords([]), platesWords([20, 2.5])]).toEqual(["empty bar", "20 + 2.5 a side"]);
   expect(spelled(137)).toBe("137");
-  expect(dropWords({ cm: 30, stackKg: [], reason: "as last" } as never)).toBe("from 30 cm");
-  expect(dropWords({ cm: 25, stackKg: [20, 20], reason: "contact long" } as never)).toBe(
-    "from 25 cm, 2×20: lower, contact was past 0.25 s",
-  );
   expect([1, 3].map(sidebarWords.questions)).toEqual(["One question", "3 questions"]);
   expect([1, 3].map(sidebarWords.rowsNotUsed)).toEqual([
     "1 row not used in full: see Rows",
@@ -321,6 +316,8 @@ test("reasons of a line name who, what and which race", () => {
   expect(say("day-before-race", { ...race, matters: "B" })).toMatch(/a B race/);
   expect(say("no-jumps", { site: "" })).toBe("Modified: no jumps until asked about.");
   expect(say("no-jumps", { site: "calf" })).toBe("calf: no jumps until asked about.");
+  expect(say("contact-long")).toBe("Drop jump lower: its contact was past 0.25 s.");
+  expect(say("novice-drop")).toBe("Drop jump lower: novices from 20 cm or less.");
   for (const code of ["no-such-reason", "toString"]) expect(() => say(code)).toThrow(code);
 });
 

@@ -1,5 +1,6 @@
+import { jumpSets } from "../../src/coaching/next-week/jump-sets";
 import { sessionPlan } from "../../src/coaching/next-week/session-plan";
-import { assistanceWords, dropWords, itemWords } from "../../src/words/session";
+import { assistanceWords, itemWords } from "../../src/words/session";
 
 const given = {
   lift: "back squat",
@@ -7,7 +8,7 @@ const given = {
   reps: 5,
   loadKg: 85,
   markerKg: 67.5,
-  jumps: { hops: 20, dropJumps: 5, boxJumps: 5 },
+  jumps: jumpSets(30, 20),
   noJumps: false,
   raceWeek: false,
   state: { soreness: null, lastWord: null },
@@ -43,10 +44,7 @@ test("without a rack, and with a limb to spare, the alternative and why", () => 
   expect(back).toMatch(/side plank 2×8 \(for seated twist; spared: ask first\)$/);
 });
 
-test("no jumps is said of each, and why a drop is lower", () => {
+test("no jumps is said of each", () => {
   const words = sessionPlan({ ...given, noJumps: true }).map(itemWords);
   expect(words).toContain("straight-leg box jump: no jumps until asked about");
-  expect(dropWords({ cm: 20, stackKg: [20, 20, 20, 20], reason: "contact long" })).toBe(
-    "from 20 cm, 4×20: lower, contact was past 0.25 s",
-  );
 });

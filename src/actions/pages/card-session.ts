@@ -27,10 +27,10 @@ export function cardSession(
     item.insteadOf === null ? "" : ` (${pageWords.instead(item.insteadOf)})`;
   // Plates seldom make the height wished for: what the stack really measures is printed.
   const dropStack = stackHeight(drop.stackKg, plates);
+  const plain = drop.cm === null ? "" : `${numbers.cm(drop.cm)} cm`;
+  const built = numbers.marked(stackWords(drop.stackKg));
   const from =
-    drop.stackKg.length > 0 && dropStack.ok
-      ? `${numbers.cm(dropStack.value)} cm (${numbers.marked(stackWords(drop.stackKg))})`
-      : `${numbers.cm(drop.cm)} cm`;
+    built === "" ? plain : dropStack.ok ? `${numbers.cm(dropStack.value)} cm (${built})` : built;
   const lines = landings.map((item) => {
     const many = `${item.sets} × ${item.reps}`;
     const dropping = item.exercise.includes("drop jump");

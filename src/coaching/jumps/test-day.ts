@@ -2,6 +2,7 @@ import type { Day } from "../calendar/day";
 import type { JumpAttempt } from "../record/jump-attempt";
 import type { Plate } from "../record/plate";
 import { attemptHeight } from "./attempt-height";
+import { dropCmOf } from "./drop-cm";
 
 /** One day of one jump test. */
 export type TestDay = {
@@ -35,7 +36,8 @@ export function testDays(
 ): readonly TestDay[] {
   const days: TestDay[] = [];
   for (let start = 0, end = 0; start < attempts.length; start = end) {
-    const { day, dropCm } = attempts[start]!;
+    const { day } = attempts[start]!;
+    const dropCm = dropCmOf(attempts[start]!, plates);
     const heights: number[] = [];
     const contacts: number[] = [];
     const ratios: number[] = [];
@@ -43,7 +45,7 @@ export function testDays(
     let notRead = 0;
     for (; end < attempts.length && attempts[end]!.day === day; end++) {
       const attempt = attempts[end]!;
-      if (attempt.dropCm !== dropCm) continue;
+      if (dropCmOf(attempt, plates) !== dropCm) continue;
       const height = attemptHeight(attempt, plates);
       if (height.ok) heights.push(height.value.cm);
       else if (

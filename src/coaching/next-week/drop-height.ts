@@ -1,12 +1,15 @@
 import type { Day } from "../calendar/day";
+import { dropCmOf } from "../jumps/drop-cm";
+import { stackHeight } from "../jumps/stack-height";
 import type { JumpAttempt } from "../record/jump-attempt";
 import { nameKey } from "../record/name-key";
 import type { Plate } from "../record/plate";
 
 /** Drop-jump height for the next session, and why it is not the last one. */
 export type DropHeight = {
-  readonly cm: number;
-  /** Plates of one mass in kg that make it, empty when none do. */
+  /** Height wanted; null where only a stack of plates of unknown thickness is known. */
+  readonly cm: number | null;
+  /** Plates in kg that make it, from the bottom: as the coach stacked them, else equal ones; empty when none do. */
   readonly stackKg: readonly number[];
   readonly reason: "as last" | "first drop" | "contact long" | "novice";
 };
@@ -20,7 +23,12 @@ const lowestCm = 10;
 
 /**
  * The height of the last drop jumps, lower by 10 cm once their contact has lengthened past 0.25 s, no
- * higher than 20 cm for novices; made of equal plates, never higher than wanted.
+ * higher than 20 cm for novices; never higher than wanted. It is made of the plates the coach last
+ * stacked for it, mixed or not, the topmost taken off for a lower drop; without such a row of equal
+ * plates only: a mixed stack that no coach has seen stand may slide.
+ *
+ * Where plates were stacked whose thickness nobody wrote down, the stack is the last one, one plate
+ * lower after a long contact.
  */
 export function dropHeight(
   jumps: readonly JumpAttempt[],
@@ -31,24 +39,47 @@ export function dropHeight(
 ): DropHeight {
   const key = nameKey(athlete);
   const drops = jumps.filter(
-    ({ day, dropCm, athlete: who }) => day <= asOf && dropCm !== null && nameKey(who) === key,
+    ({ day, dropCm, dropStackKg, athlete: who }) =>
+      day <= asOf && (dropCm !== null || dropStackKg !== undefined) && nameKey(who) === key,
   );
   const lastDay = Math.max(...drops.map(({ day }) => day));
   const last = drops.filter(({ day }) => day === lastDay);
-  const lastCm = last.length === 0 ? null : Math.max(...last.map(({ dropCm }) => dropCm ?? 0));
   const contacts = last.flatMap(({ contactS }) => contactS ?? []);
   const contact = contacts.reduce((sum, one) => sum + one, 0) / contacts.length;
+  const long = contact > longestContactS;
+  const heights = last.flatMap((one) => dropCmOf(one, plates) ?? []);
+  const lastCm = heights.length === 0 ? null : Math.max(...heights);
+  const stacked =
+    last.find((one) => one.dropStackKg && dropCmOf(one, plates) === lastCm)?.dropStackKg ?? [];
+  if (lastCm === null && stacked.length > 0) {
+    const stackKg = long && stacked.length > 1 ? stacked.slice(0, -1) : stacked;
+    return { cm: null, stackKg, reason: long ? "contact long" : "as last" };
+  }
   const wanted =
     lastCm === null
       ? { cm: firstDropCm, reason: "first drop" as const }
-      : contact > longestContactS
+      : long
         ? { cm: Math.max(lowestCm, lastCm - lowerCm), reason: "contact long" as const }
         : { cm: lastCm, reason: "as last" as const };
+  const lower = lastCm === null ? wanted.reason : ("novice" as const);
   const eased =
-    experience === "novice" && wanted.cm > noviceCm
-      ? { cm: noviceCm, reason: "novice" as const }
-      : wanted;
-  return { ...eased, stackKg: equalPlates(eased.cm, plates) };
+    experience === "novice" && wanted.cm > noviceCm ? { cm: noviceCm, reason: lower } : wanted;
+  const own = noHigher(stacked, eased.cm, plates);
+  return { ...eased, stackKg: own.length > 0 ? own : equalPlates(eased.cm, plates) };
+}
+
+/** A stack without its topmost plates until it is no higher than so many cm. */
+function noHigher(
+  stackKg: readonly number[],
+  cm: number,
+  plates: readonly Plate[],
+): readonly number[] {
+  for (let count = stackKg.length; count > 0; count--) {
+    const rest = stackKg.slice(0, count);
+    const height = stackHeight(rest, plates);
+    if (height.ok && height.value <= cm + 1e-9) return rest;
+  }
+  return [];
 }
 
 /** Equal plates stacked to no more than a height, nearest to it; of equal ones the fewest. */

@@ -2,13 +2,11 @@ import { stackHeight } from "../jumps/stack-height";
 import type { Plate } from "../record/plate";
 import type { AthleteState } from "./athlete-state";
 import { contactBands } from "./exercise-list";
+import { type JumpSets, jumpSets } from "./jump-sets";
 
 /** The jumps of one session: ground contacts in all and of each exercise, and the box-jump stack. */
-export type JumpPlan = {
+export type JumpPlan = JumpSets & {
   readonly contacts: number;
-  readonly hops: number;
-  readonly dropJumps: number;
-  readonly boxJumps: number;
   /** Masses in kg from the bottom; empty when heights are kept without plates, or without jumps. */
   readonly stackKg: readonly number[];
   /** cm, from the gym's own thicknesses or the last height cleared; null when neither is known. */
@@ -17,8 +15,6 @@ export type JumpPlan = {
 
 /** Drop jumps of a session at most, trained and novices (common practice, no source). */
 const mostDropJumps = { trained: 20, novice: 10 } as const;
-/** Full attempts at the box: few, with full rest (common practice, no source). */
-const usualBoxJumps = 6;
 /** Lighter discs are too narrow to land on (common practice, no source). */
 const leastLandingKg = 5;
 
@@ -38,22 +34,18 @@ export function jumpPlan(given: {
 }): JumpPlan {
   const { experience, noJumps, eased, state, plates, wished = {} } = given;
   if (noJumps) {
-    return { contacts: 0, hops: 0, dropJumps: 0, boxJumps: 0, stackKg: [], stackCm: null };
+    return { ...jumpSets(0, 0), contacts: 0, stackKg: [], stackCm: null };
   }
   const level = experience === "novice" ? "novice" : "trained";
   const { least } = contactBands[level];
   const contacts = Math.max(0, wished.contacts ?? (eased ? Math.round(least / 2) : least));
-  const boxJumps = Math.min(usualBoxJumps, contacts);
-  const dropJumps = Math.min(mostDropJumps[level], Math.floor((contacts - boxJumps) / 4));
   const rising = !eased && state.jumpWord === "rising";
   const lastKg = buildable(state.lastStackKg, plates);
   const stackKg = wished.stackKg ?? (rising ? onePlateMore(lastKg, plates) : lastKg);
   const height = stackHeight(stackKg, plates);
   return {
     contacts,
-    hops: contacts - boxJumps - dropJumps,
-    dropJumps,
-    boxJumps,
+    ...jumpSets(contacts, mostDropJumps[level]),
     stackKg,
     stackCm:
       stackKg.length === 0

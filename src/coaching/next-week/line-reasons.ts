@@ -15,6 +15,15 @@ export function swapReasons(sessions: readonly ProposedSession[], { site }: WhoM
   });
 }
 
+/** Why the drop jumps come from lower than last time, where there are any. */
+export function dropReasons([first]: readonly ProposedSession[]): LineReason[] {
+  if (!first?.items.some(({ exercise, contacts }) => /drop jump/.test(exercise) && contacts > 0))
+    return [];
+  const { reason } = first.drop;
+  if (reason === "contact long") return [{ code: "contact-long", facts: {} }];
+  return reason === "novice" ? [{ code: "novice-drop", facts: {} }] : [];
+}
+
 /** Steps written ahead of the session they depend on. */
 export function otherwiseReasons(sessions: readonly ProposedSession[]): LineReason[] {
   return sessions.flatMap(({ day, sets, reps, loadKg, otherwise }) =>

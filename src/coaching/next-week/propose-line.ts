@@ -15,7 +15,13 @@ import { chosenDays } from "./chosen-days";
 import { dayReasons } from "./day-reasons";
 import { gapBefore } from "./gap-before";
 import type { LineReason } from "./line-reason";
-import { cutReasons, otherwiseReasons, stateReasons, swapReasons } from "./line-reasons";
+import {
+  cutReasons,
+  dropReasons,
+  otherwiseReasons,
+  stateReasons,
+  swapReasons,
+} from "./line-reasons";
 import { outlook } from "./outlook";
 import { guardOf, plannedStep } from "./planned-step";
 import { presentStep } from "./present-step";
@@ -140,6 +146,7 @@ export function proposeLine(given: LineGiven): ProposedLine {
     ...(kind === "race week" ? cutReasons(block.sets, setsOf(block)) : []),
     ...otherwiseReasons(sessions),
     ...dayReasons(days, wanted, usualDays),
+    ...dropReasons(sessions),
     ...stateReasons(state, who),
   ];
   return {

@@ -9,7 +9,7 @@ import type { WeekKind } from "../season/race-hours";
 import type { AthleteState } from "./athlete-state";
 import type { DayBand } from "./day-bands";
 import type { DropHeight } from "./drop-height";
-import type { JumpPlan } from "./jump-plan";
+import type { JumpSets } from "./jump-sets";
 import type { LineReason } from "./line-reason";
 import type { OutlookWeek } from "./outlook";
 import type { PresentStep } from "./present-step";
@@ -37,7 +37,7 @@ export type ProposedSession = {
   readonly stackCm: number | null;
   readonly contacts: number;
   /** How the contacts are spent: hops, drop jumps, box jumps. */
-  readonly jumps: Pick<JumpPlan, "hops" | "dropJumps" | "boxJumps">;
+  readonly jumps: JumpSets;
   /** The session in its order, with what was swapped and why. */
   readonly items: readonly SessionItem[];
   /** Where drop jumps start from. */

@@ -1,5 +1,7 @@
+import type { Block } from "../blocks/block";
 import type { AthleteState } from "./athlete-state";
 import { type Exercise, exerciseList, type Missing } from "./exercise-list";
+import type { JumpSets } from "./jump-sets";
 
 /** Why an exercise is not the usual one. */
 export type SwapReason =
@@ -32,11 +34,7 @@ export type SessionGiven = {
   readonly reps: number;
   readonly loadKg: number;
   readonly markerKg: number | null;
-  readonly jumps: {
-    readonly hops: number;
-    readonly dropJumps: number;
-    readonly boxJumps: number;
-  };
+  readonly jumps: JumpSets;
   readonly noJumps: boolean;
   readonly raceWeek: boolean;
   readonly state: Pick<AthleteState, "soreness" | "lastWord">;
@@ -53,8 +51,6 @@ export type SessionGiven = {
 /** An alternative and the reason for it. */
 type Swap = { readonly reason: SwapReason; readonly instead: string };
 
-const hopsASet = 10;
-const jumpsASet = 5;
 const markerReps = 3;
 /** Assistance: two short sets, one in race weeks and on sore days (common practice, no source). */
 const assistanceReps = { split: 6, twist: 8 } as const;
@@ -73,18 +69,18 @@ export function sessionPlan(given: SessionGiven): readonly SessionItem[] {
       ? "well-below-usual"
       : null;
   const short = given.raceWeek || eased !== null ? 1 : 2;
-  const amounts: Readonly<Record<number, readonly [sets: number, reps: number]>> = {
-    1: [1, 1],
-    2: inSets(jumps.hops, hopsASet),
-    3: inSets(jumps.dropJumps, jumpsASet),
-    4: inSets(jumps.boxJumps, jumpsASet),
-    5: [given.sets, given.reps],
-    6: [short, assistanceReps.split],
-    7: [short, assistanceReps.twist],
+  const once: Block = { sets: 1, reps: 1 };
+  const amounts: Readonly<Record<number, Block>> = {
+    2: jumps.hops,
+    3: jumps.dropJumps,
+    4: jumps.boxJumps,
+    5: given,
+    6: { sets: short, reps: assistanceReps.split },
+    7: { sets: short, reps: assistanceReps.twist },
   };
   const items: SessionItem[] = [];
   for (const usual of [...exerciseList].sort((a, b) => a.order - b.order)) {
-    const [sets, reps] = amounts[usual.order] ?? [1, 1];
+    const { sets, reps } = amounts[usual.order] ?? once;
     if (usual.contacts > 0 && !given.noJumps && sets * reps === 0) continue;
     const swap = swapOf(usual, given, eased);
     const main = usual.kind === "main lift";
@@ -138,11 +134,4 @@ function swapOf(usual: Exercise, given: SessionGiven, eased: SwapReason | null):
   return eased !== null && usual.soreness === "medium" && !lifts
     ? { reason: eased, instead: usual.instead }
     : null;
-}
-
-/** A count in equal sets of about so many: 20 hops are 2×10, 14 are 2×7; never more than the count. */
-function inSets(count: number, about: number): readonly [number, number] {
-  if (count <= 0) return [0, 0];
-  const sets = Math.max(1, Math.ceil(count / about));
-  return [sets, Math.floor(count / sets)];
 }

@@ -14,6 +14,8 @@ export type JumpAttempt = {
   /** The stack was cleared; null when the row does not say (a stack written alone was cleared). */
   readonly cleared: boolean | null;
   readonly dropCm: number | null;
+  /** Plates dropped from, masses in kg from the bottom, where the drop was written as a stack. */
+  readonly dropStackKg?: readonly number[];
   /** Height of the landing above the take-off, cm; null is level. */
   readonly landingCm: number | null;
   readonly contactS: number | null;

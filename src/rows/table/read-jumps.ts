@@ -51,6 +51,7 @@ export function readJumpRows(view: TableView): Reading<JumpAttempt> {
     }
     aside.note = "";
     const stackKg = stackOf(view, line, row);
+    const dropStackKg = plates(line[fields.drop?.index ?? -1]);
     const record = {
       row: row + 1,
       day,
@@ -59,7 +60,8 @@ export function readJumpRows(view: TableView): Reading<JumpAttempt> {
       heightCm: height(line, row),
       stackKg,
       cleared: cleared(line, row),
-      dropCm: drop(line, row),
+      dropCm: dropStackKg ? null : drop(line, row),
+      ...(dropStackKg && { dropStackKg }),
       landingCm: landing(line, row),
       contactS: contact(line, row),
       flightS: flight(line, row),
@@ -82,4 +84,11 @@ function stackOf(view: TableView, line: readonly unknown[], row: number): readon
   if (stack.ok) return stack.value;
   view.log.add(stack.refusal.code, row, column.index, cell, stack.refusal.facts);
   return [];
+}
+
+/** Plates in a cell of heights, "2x20+5"; null for a figure or anything else. */
+function plates(cell: unknown): readonly number[] | null {
+  if (typeof cell !== "string" || !/[x×*+]/i.test(cell)) return null;
+  const stack = readStack(cell);
+  return stack.ok ? stack.value : null;
 }

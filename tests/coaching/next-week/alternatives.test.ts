@@ -59,7 +59,7 @@ test("a stack the gym's plates do not make is built lower; without plates there 
   ]);
   const none = line({ plates: owned({ 25: 0, 2.5: 4, 10: 6 }) });
   expect(items(none).join("; ")).toContain(
-    "jump and reach 2×3 (for straight-leg box jump; no plates for it)",
+    "jump and reach 1×5 (for straight-leg box jump; no plates for it)",
   );
   expect(why(none)).toContain(
     "No plates here for the straight-leg box jump: jump and reach instead.",

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { stackHeight } from "../../../src/coaching/jumps/stack-height";
 import { jumpPlan } from "../../../src/coaching/next-week/jump-plan";
-import { plates, state } from "./written-squad";
+import { inAll, plates, state } from "./written-squad";
 
 const stack = [15, 15, 15, 15, 15, 5];
 const plan = (over: Partial<Parameters<typeof jumpPlan>[0]> = {}) =>
@@ -21,9 +21,12 @@ test("trained 60 contacts, novices 40, half of it when eased, none without jumps
   expect(plan({ noJumps: true })).toMatchObject({ contacts: 0, stackKg: [], stackCm: null });
 });
 
-test("60 contacts: 41 hops, 13 drop jumps, 6 box jumps", () => {
-  // Six at the box, a quarter of the other 54 from a drop.
-  expect(plan()).toMatchObject({ hops: 41, dropJumps: 13, boxJumps: 6 });
+test("60 contacts: 40 hops, 15 drop jumps, 5 box jumps, in whole sets", () => {
+  expect(plan()).toMatchObject({
+    hops: { sets: 4, reps: 10 },
+    dropJumps: { sets: 3, reps: 5 },
+    boxJumps: { sets: 1, reps: 5 },
+  });
 });
 
 test("the last stack cleared; one small plate more while rising, and only one the gym has", () => {
@@ -49,9 +52,9 @@ test("contacts always add up, drop jumps are 20 at most and 10 for novices, stac
       fc.boolean(),
       (experience, contacts, eased) => {
         const found = plan({ experience, eased, wished: { contacts } });
-        expect(found.hops + found.dropJumps + found.boxJumps).toBe(contacts);
-        expect(found.dropJumps).toBeLessThanOrEqual(experience === "novice" ? 10 : 20);
-        expect(Math.min(found.hops, found.dropJumps, found.boxJumps)).toBeGreaterThanOrEqual(0);
+        const [hops, drops, box] = [found.hops, found.dropJumps, found.boxJumps].map(inAll);
+        expect(hops! + drops! + box!).toBe(contacts);
+        expect(drops).toBeLessThanOrEqual(experience === "novice" ? 10 : 20);
         expect(stackHeight(found.stackKg, plates).ok).toBe(true);
       },
     ),

@@ -151,10 +151,10 @@ test("the drop is the last one's, lower once contact lengthens, low for novices"
     experience: "novice" | "trained" | null = null,
   ) => {
     const { cm, reason } = dropHeight(jumps, name, asOf, experience, []);
-    return `${cm} ${reason}`;
+    return `${cm ?? 0} ${reason}`;
   };
   expect(next([])).toBe("30 first drop");
-  expect(next([], "novice")).toBe("20 novice");
+  expect(next([], "novice")).toBe("20 first drop");
   expect(next([drop("2026-06-23", null, 0.2)])).toBe("30 first drop");
   expect(next([drop("2026-06-16", 50), drop("2026-06-23", 40), drop("2026-06-23", 45)])).toBe(
     "45 as last",

@@ -1,3 +1,4 @@
+import type { Block } from "../../../src/coaching/blocks/block";
 import { type Day, dayFromIso } from "../../../src/coaching/calendar/day";
 import type { AthleteState } from "../../../src/coaching/next-week/athlete-state";
 import type { Athlete } from "../../../src/coaching/record/athlete";
@@ -138,3 +139,6 @@ export const state = (name: string, over: Partial<AthleteState> = {}): AthleteSt
   soreness: null,
   ...over,
 });
+
+/** Repetitions of all sets together. */
+export const inAll = ({ sets, reps }: Block): number => sets * reps;
