@@ -2,8 +2,6 @@ import { spreadsheetWords } from "../../src/words/spreadsheet";
 import { cellsOf, openServices } from "../faults/held-by-services";
 import { monday, today } from "../faults/small-club";
 
-jest.setTimeout(120_000);
-
 const week = { today, monday, changes: [], athletes: null };
 
 test.each([

@@ -1,7 +1,5 @@
 import { scenarios } from "../faults/writing-actions";
 import { holdsOnBothHosts, isAnswer } from "./both-hosts-contract";
 
-jest.setTimeout(120_000);
-
 // Every request that only changes what is remembered.
 for (const scenario of scenarios.filter(isAnswer)) holdsOnBothHosts(scenario);

@@ -4,8 +4,6 @@ import { type Scenario, scenarios } from "../faults/writing-actions";
 import { isAnswer } from "./both-hosts-contract";
 import { type Refused, refusedOnBothHosts } from "./refused-on-both-hosts";
 
-jest.setTimeout(120_000);
-
 // Nothing is put over what was remembered and can no longer be read, by any request that would.
 const week = { today, monday, changes: [{ athlete: tomas, sets: 3 }], athletes: null };
 const answering = ({ request, name, prepare, message }: Scenario): Refused => ({

@@ -3,8 +3,6 @@ import { openServices, type ServicesHost } from "../faults/held-by-services";
 import { monday, smallClub, today } from "../faults/small-club";
 import { memoryWorkbook } from "./memory-workbook";
 
-jest.setTimeout(120_000);
-
 // What a tab of ours was to look like, as the workbook in memory was told, is what the platform shows.
 const asked = [
   ["makeCleanTabs", { today }],

@@ -7,8 +7,6 @@ import { club } from "./both-hosts-contract";
 import type { HeldWorkbook } from "./held-workbook";
 import { whatStands, withNames } from "./what-stands";
 
-jest.setTimeout(120_000);
-
 // What only looks says the same on both hosts, of the coach's rows and of what was written, and leaves all as it is.
 const weeks = { today, monday, changes: [] };
 const kinds: readonly PageKind[] = ["cards", "rack plan", "week page", "pictures"];

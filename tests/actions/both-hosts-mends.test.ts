@@ -4,8 +4,6 @@ import { bothHosts } from "./both-hosts";
 import type { Club } from "./held-workbook";
 import { changedCells, whatStands, withNames } from "./what-stands";
 
-jest.setTimeout(120_000);
-
 // Every kind of value that is proposed, written one after another: each into its own cell, as what it is.
 const { Sets: sets = [], Diary: diary = [], ...others } = smallClub();
 const squat = (day: string | number, load: string | number, speeds: string) => [

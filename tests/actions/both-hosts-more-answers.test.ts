@@ -3,8 +3,6 @@ import { monday, priya, today, tomas } from "../faults/small-club";
 import type { Held, Message, Scenario } from "../faults/writing-actions";
 import { holdsOnBothHosts } from "./both-hosts-contract";
 
-jest.setTimeout(120_000);
-
 // The other things that can be answered and forgotten, held to the contract of every request that writes.
 const on = (tab: string) => (held: Held) => ({ today, tabId: held.tabId(tab) });
 const sets = on("Sets");

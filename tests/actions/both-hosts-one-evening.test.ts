@@ -5,8 +5,6 @@ import { meantCells } from "./both-hosts-contract";
 import type { Club, Typed } from "./held-workbook";
 import { changedCells, type Standing, whatStands, withNames } from "./what-stands";
 
-jest.setTimeout(120_000);
-
 // Every request that writes, one after another in one workbook, among cells of the coach's that are
 // easily spoilt by reading and writing them back.
 const own: readonly (readonly Typed[])[] = [

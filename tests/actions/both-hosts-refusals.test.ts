@@ -5,8 +5,6 @@ import { today, tomas } from "../faults/small-club";
 import type { HeldWorkbook, Typed } from "./held-workbook";
 import { type Refused, refusedOnBothHosts } from "./refused-on-both-hosts";
 
-jest.setTimeout(120_000);
-
 // Answers and proposed values that cannot be written where they would go.
 const on = (tab: string, more: object) => (book: HeldWorkbook) => ({
   today,

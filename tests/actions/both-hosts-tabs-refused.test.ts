@@ -4,8 +4,6 @@ import { monday, today, tomas } from "../faults/small-club";
 import type { HeldWorkbook } from "./held-workbook";
 import { type Refused, refusedOnBothHosts } from "./refused-on-both-hosts";
 
-jest.setTimeout(120_000);
-
 // Tabs of ours that the coach has changed past recognising, and seasons of nothing.
 const week = { today, monday, changes: [], athletes: null };
 const columnOf = (heading: keyof typeof nextWeekHeadings) =>

@@ -7,8 +7,6 @@ import { club } from "./both-hosts-contract";
 import type { HeldWorkbook } from "./held-workbook";
 import { withNames } from "./what-stands";
 
-jest.setTimeout(120_000);
-
 // What was said or written and is taken back leaves every view as though it had never been.
 type Step = readonly [RequestName, (book: HeldWorkbook) => Message];
 const on =

@@ -3,8 +3,6 @@ import { monday, priya, today, tomas } from "../faults/small-club";
 import type { Held, Scenario } from "../faults/writing-actions";
 import { holdsOnBothHosts } from "./both-hosts-contract";
 
-jest.setTimeout(120_000);
-
 // What else a week can be written with, held to the contract of every request that writes.
 const week = { today, monday, changes: [], athletes: null };
 const viewed = (held: Held) =>

@@ -2,8 +2,6 @@ import { nextWeekHeadings } from "../../src/words/next-week-tab";
 import { bothHosts } from "./both-hosts";
 import type { HeldWorkbook } from "./held-workbook";
 
-jest.setTimeout(240_000);
-
 // One contract: whatever holds the workbook, the same requests leave the same cells and sentences.
 const today = "2026-06-28";
 const monday = "2026-06-29";

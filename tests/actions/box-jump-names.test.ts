@@ -4,7 +4,6 @@ import { dayFromIso } from "../../src/coaching/calendar/day";
 import { sampleCells, sampleClub } from "./sample-club";
 
 // Whole sample workbooks are judged.
-jest.setTimeout(60_000);
 
 /** What next week's jumps rest on, the box jump of the sample written under a name of the coach's. */
 const jumps = (name: string) => {

@@ -6,8 +6,6 @@ import { looking, scenarios } from "../faults/writing-actions";
 import { isAnswer } from "./both-hosts-contract";
 import { memoryWorkbook } from "./memory-workbook";
 
-jest.setTimeout(60_000);
-
 // The lists that the tests of both hosts and those with faults go through; what is in none is forgotten.
 const writing = new Set(scenarios.map(({ request }) => request));
 

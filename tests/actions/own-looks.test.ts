@@ -3,8 +3,6 @@ import { heldBy, openServices, type ServicesHost } from "../faults/held-by-servi
 import { type Scenario, scenarios } from "../faults/writing-actions";
 import { meantCells } from "./both-hosts-contract";
 
-jest.setTimeout(120_000);
-
 // What a workbook in memory has no place for: formats, looks, notes, lists and widths of the coach's
 // tabs stay as they are through every request that writes.
 const looks: readonly Partial<CellData>[] = [

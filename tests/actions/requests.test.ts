@@ -5,7 +5,6 @@ import { memoryWorkbook } from "./memory-workbook";
 import { sampleClub } from "./sample-club";
 
 // Whole sample workbooks are judged.
-jest.setTimeout(60_000);
 
 const today = "2026-06-28";
 const club = () => sampleClub();

@@ -7,7 +7,6 @@ import type { CellData, TabData, WorkbookData } from "../../src/local-host/workb
 import { local } from "../local-host/built";
 
 // Two whole workbooks are read and written again and again.
-jest.setTimeout(240_000);
 
 const root = join(__dirname, "../..");
 const today = "2026-06-28";

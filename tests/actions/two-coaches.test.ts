@@ -14,8 +14,6 @@ import {
   weekActions,
 } from "./two-coaches/short-actions";
 
-jest.setTimeout(240_000);
-
 /**
  * Two coaches at once. An action holds the lock from before it reads what it writes about until all is
  * written, so another's can only come before it, between two of its calls outside the lock, or after it.

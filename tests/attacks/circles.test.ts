@@ -1,7 +1,5 @@
 import { opened } from "../local-host/opened";
 
-jest.setTimeout(120_000);
-
 /** Cells of a column where each names the one above it, and the first the last. */
 const circle = (length: number) => [
   [`=A${length}+1`],

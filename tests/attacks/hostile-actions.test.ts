@@ -17,8 +17,6 @@ import { local } from "../local-host/built";
 import { hostileClub } from "./corpus/hostile-club";
 import { formulas, hostileText, keys } from "./corpus/hostile-text";
 
-jest.setTimeout(300_000);
-
 const today = "2026-06-28";
 const club = hostileClub();
 const names = club.Athletes!.slice(1).map(([name]) => name as string);

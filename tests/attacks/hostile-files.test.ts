@@ -9,8 +9,6 @@ import { type CellData, plainTab, type WorkbookData } from "../../src/local-host
 import { hostileClub } from "./corpus/hostile-club";
 import { formulas, hostileText, keys } from "./corpus/hostile-text";
 
-jest.setTimeout(120_000);
-
 const own = new Set(["SQUAD_TABLE", "ROW_CHECK"]);
 const cell = (value: unknown): CellData | null =>
   value === "" ? null : { value: value as string | number };

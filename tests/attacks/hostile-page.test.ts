@@ -8,8 +8,6 @@ import { type ServedPage, servedPage, until, values } from "../browser/served-pa
 import { hostileClub } from "./corpus/hostile-club";
 import { formulas, hostileText, scripts } from "./corpus/hostile-text";
 
-jest.setTimeout(420_000);
-
 const patient = { timeout: 120_000 };
 const cell = (value: unknown): CellData | null =>
   value === "" ? null : { value: value as string | number };

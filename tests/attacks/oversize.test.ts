@@ -4,7 +4,6 @@ import { understandTable } from "../../src/rows/read-table";
 import { type TableName, tableNames } from "../../src/rows/table-name";
 
 // Every pattern is read in moments; one that took its square would not end within this.
-jest.setTimeout(120_000);
 
 const today = dayFromIso("2026-06-16") as number;
 /** The most letters a cell of the online sheet holds. */

@@ -5,8 +5,6 @@ import { readXlsx } from "../../src/local-host/files/xlsx/read-xlsx";
 import { writeXlsx } from "../../src/local-host/files/xlsx/write-xlsx";
 import { plainTab } from "../../src/local-host/workbook-data";
 
-jest.setTimeout(120_000);
-
 const tab = plainTab("Sets", [[{ value: "Athlete" }], [{ value: "Tomas Reyerson" }]]);
 let parts: Record<string, Uint8Array>;
 const sheet = "xl/worksheets/sheet1.xml";

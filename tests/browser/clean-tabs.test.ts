@@ -2,8 +2,6 @@ import { plainTab, type WorkbookData } from "../../src/local-host/workbook-data"
 import { tableNames } from "../../src/rows/table-name";
 import { type ServedPage, servedPage, until, values } from "./served-page";
 
-jest.setTimeout(600_000);
-
 const cells = (rows: readonly (readonly string[])[]) =>
   rows.map((row) => row.map((value) => ({ value })));
 const athletes = [["Athlete"], ["Ilka Brandmoor"], ["Tomas Reyerson"]];

@@ -2,8 +2,6 @@ import type { Page } from "playwright-core";
 import { type SamplePage, samplePage } from "./sample-page";
 import { until, values } from "./served-page";
 
-jest.setTimeout(180_000);
-
 let sample: SamplePage;
 let page: Page;
 

@@ -3,8 +3,6 @@ import { seriousFindings } from "./axe";
 import { type SamplePage, samplePage } from "./sample-page";
 import { until, values } from "./served-page";
 
-jest.setTimeout(240_000);
-
 const patient = { timeout: 120_000 };
 let sidebar: Frame;
 let sample: SamplePage;

@@ -10,8 +10,6 @@ import {
   values,
 } from "./served-page";
 
-jest.setTimeout(90_000);
-
 const workbook: WorkbookData = {
   name: "Quillbeck",
   tabs: [

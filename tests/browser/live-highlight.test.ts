@@ -3,8 +3,6 @@ import { dressColours } from "../../src/words/dress";
 import { type SamplePage, samplePage } from "./sample-page";
 import { clickCell, until, values } from "./served-page";
 
-jest.setTimeout(240_000);
-
 let sample: SamplePage;
 let page: Page;
 

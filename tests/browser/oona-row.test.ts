@@ -1,8 +1,6 @@
 import { plainTab, type WorkbookData } from "../../src/local-host/workbook-data";
 import { type ServedPage, servedPage, typeInto, until, values } from "./served-page";
 
-jest.setTimeout(300_000);
-
 /** Oona's own headings, and a formula beside them that says what of her rows was not read. */
 const workbook: WorkbookData = {
   name: "Oona",

@@ -6,8 +6,6 @@ import { seriousFindings } from "./axe";
 import { type SamplePage, samplePage } from "./sample-page";
 import { ready, typeInto, until } from "./served-page";
 
-jest.setTimeout(240_000);
-
 const spring = readFileSync(join(__dirname, "../local-host/by-hand/spring-log.xlsx"));
 let sample: SamplePage;
 let page: Page;

@@ -5,8 +5,6 @@ import { plainTab, type WorkbookData } from "../../src/local-host/workbook-data"
 import { fixtureScript } from "../local-host/fixture-script";
 import { clickCell, ready, type ServedPage, servedPage } from "./served-page";
 
-jest.setTimeout(90_000);
-
 const workbook: WorkbookData = {
   name: "Quillbeck",
   tabs: [plainTab("Squad", [[{ value: null, formula: "=REFUSES(1)" }]])],

@@ -5,8 +5,6 @@ import { readCsvFolder } from "../../src/local-host/files/read-csv-folder";
 import { local } from "../local-host/built";
 import { launchBrowser } from "./browser";
 
-jest.setTimeout(240_000);
-
 const dist = join(__dirname, "../../dist");
 const patient = { timeout: 120_000 };
 /** An address of ours that no network knows: everything on it is answered here. */

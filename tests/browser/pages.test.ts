@@ -6,8 +6,6 @@ import { launchBrowser } from "./browser";
 import { type Program, startProgram } from "./program";
 import { ready, until } from "./served-page";
 
-jest.setTimeout(180_000);
-
 const folder = mkdtempSync(join(tmpdir(), "holdline-pages-"));
 const squad = join(folder, "Quillbeck");
 const complaints: string[] = [];

@@ -7,8 +7,6 @@ import { launchBrowser } from "./browser";
 import { type Program, startProgram } from "./program";
 import { clickCell, ready, typeInto, until, values } from "./served-page";
 
-jest.setTimeout(120_000);
-
 const folder = mkdtempSync(join(tmpdir(), "holdline-program-"));
 const squad = join(folder, "Quillbeck");
 const kept = `${squad}.xlsx`;

@@ -3,8 +3,6 @@ import type { Frame, Page } from "playwright-core";
 import { type SamplePage, samplePage } from "./sample-page";
 import { typeInto, until, values } from "./served-page";
 
-jest.setTimeout(300_000);
-
 const patient = { timeout: 120_000 };
 let clicks = 0;
 let sample: SamplePage;

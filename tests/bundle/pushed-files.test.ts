@@ -30,4 +30,4 @@ test("a push sends the script, the sidebar's page and the manifest, and nothing 
     ? ["dist/Sidebar.html"]
     : [];
   expect(filesToPush.sort()).toEqual([...sidebar, "dist/appsscript.json", "dist/code.js"]);
-}, 120_000);
+});

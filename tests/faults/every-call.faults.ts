@@ -8,8 +8,6 @@ import { smallClub } from "./small-club";
 import { type Cells, standsWhole } from "./whole-cells";
 import { looking, type Message, type Scenario, scenarios } from "./writing-actions";
 
-jest.setTimeout(600_000);
-
 const tried: string[] = [];
 afterAll(() => process.stdout.write(`Fault points tried, in memory: ${tried.join(", ")}.\n`));
 

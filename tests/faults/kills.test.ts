@@ -1,8 +1,6 @@
 import { spawnSync } from "node:child_process";
 import { join } from "node:path";
 
-jest.setTimeout(600_000);
-
 const root = join(__dirname, "../..");
 
 test("killed at random moments of saving, the file opens whole each time: npm run test:kills does it 500 times", () => {

@@ -308,3 +308,15 @@ test("thirty thousand rows are written at once and counted by a formula", async 
   await host.settled();
   expect(host.values("Squad")).toEqual([[90_000]]);
 });
+
+test("two long formulas that share a hash each give their own answer", async () => {
+  const host = await opened({
+    Sums: [
+      [1, "=(A1+2073.8109)*012.760"],
+      [null, "=(A1+8863.5929)*199.832"],
+    ],
+  });
+  const [[, first], [, second]] = host.values("Sums") as [[number, number], [null, number]];
+  expect(first).toBeCloseTo(2074.8109 * 12.76, 6);
+  expect(second).toBeCloseTo(8864.5929 * 199.832, 6);
+});

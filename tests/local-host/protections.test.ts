@@ -3,8 +3,6 @@ import { writeXlsx } from "../../src/local-host/files/xlsx/write-xlsx";
 import type { WorkbookData } from "../../src/local-host/workbook-data";
 import { opened } from "./opened";
 
-jest.setTimeout(60_000);
-
 const onPlan = (code: string) => `var s = ss.getSheetByName("Plan"); ${code}`;
 const described = onPlan(
   "return s.getProtections(SpreadsheetApp.ProtectionType.RANGE).map(function (p) { return [p.getRange().getA1Notation(), p.getDescription(), p.isWarningOnly()]; }).concat(s.getProtections(SpreadsheetApp.ProtectionType.SHEET).length);",

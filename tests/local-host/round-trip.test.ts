@@ -19,7 +19,6 @@ import { csvCells } from "../rows/layouts/csv-cells";
 import { opened } from "./opened";
 
 // Whole workbooks are calculated and compared after every action.
-jest.setTimeout(600_000);
 
 const bundleSource = readFileSync(join(__dirname, "../../dist/code.js"), "utf8");
 const own = new Set(["SQUAD_TABLE", "ROW_CHECK"]);

@@ -1,7 +1,5 @@
 import { opened } from "./opened";
 
-jest.setTimeout(60_000);
-
 test("a write of five thousand cells is undone and done again as a whole", async () => {
   const host = await opened({
     Sets: [

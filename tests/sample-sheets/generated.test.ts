@@ -6,8 +6,6 @@ import manifest from "../../package.json";
 import { chance } from "../../src/local-host/sample-squad/chance";
 import { sampleFolder } from "./sample-rows";
 
-jest.setTimeout(60_000);
-
 test("the sample script writes the very bytes that are kept", () => {
   const folder = mkdtempSync(join(tmpdir(), "holdline-sample-"));
   const [program, ...args] = manifest.scripts.sample.split(" ");

@@ -11,7 +11,6 @@ const { openHost } = require(join(dist, "local/node.cjs")) as typeof Node;
 const bundleSource = readFileSync(join(dist, "code.js"), "utf8");
 
 let host: OpenHost;
-jest.setTimeout(180_000);
 beforeAll(async () => {
   const read = readCsvFolder(sampleFolder, new Set(["SQUAD_TABLE", "ROW_CHECK"]));
   if (!read.ok) throw new Error(read.refusal.code);

@@ -18,6 +18,7 @@ import { refuseCircles } from "./circles";
 import { addConditionalFormats } from "./conditional-formats";
 import { registerCustomFunctions } from "./custom-functions";
 import type { DeclaredFunction } from "./declared-functions";
+import { keepExactKeys } from "./exact-keys";
 import { writeNote } from "./notes";
 import { passPlainTabsBy } from "./passed-by";
 import { RangeCache } from "./range-cache";
@@ -40,6 +41,7 @@ export function gridEngine(given: {
   readonly declared: readonly DeclaredFunction[];
   readonly call: (name: string, args: readonly unknown[]) => unknown;
 }) {
+  keepExactKeys();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: given.locales },

@@ -81,7 +81,7 @@ test("whichever call of the platform fails, making them again ends as though non
     make(book);
     expect([at, sorted(book)]).toEqual([at, wanted]);
   }
-}, 120_000);
+});
 
 test("rows typed between a failure and the next try stay", () => {
   const book = memoryWorkbook({});

@@ -2,8 +2,6 @@ import { explorer, pairsOf } from "./explore";
 import { type Pair, places, together, weekFound } from "./schedules";
 import { typed, weekActions } from "./short-actions";
 
-jest.setTimeout(600_000);
-
 /**
  * Two coaches at one week, at every single call to the platform's services. An action that writes a
  * week holds the lock from before it reads until all is written. So another's run can come through only

@@ -4,7 +4,6 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { holdline, root } from "./run-program";
 
-jest.setTimeout(120_000);
 const byHand = join(__dirname, "../by-hand");
 
 describe("squad", () => {

@@ -5,7 +5,6 @@ import { fileStore } from "../../../src/local-host/files/file-store";
 import type { WorkbookData } from "../../../src/local-host/workbook-data";
 
 const sample = join(__dirname, "../../../sample-sheets");
-jest.setTimeout(120_000);
 
 const fixture = join(__dirname, "fixtures/written-by-libreoffice.xlsx");
 const own = new Set(["SQUAD_TABLE", "ROW_CHECK"]);

@@ -33,8 +33,6 @@ async function shown(workbook: WorkbookData, place: number): Promise<string[][]>
   return Papa.parse<string[]>(readFileSync(file, "utf8"), { skipEmptyLines: true }).data;
 }
 
-jest.setTimeout(180_000);
-
 test("LibreOffice (soffice needed) shows the sample's sets as they were saved", async () => {
   const read = readCsvFolder(
     join(__dirname, "../../../sample-sheets"),

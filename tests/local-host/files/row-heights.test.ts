@@ -7,8 +7,6 @@ import { writeXlsx } from "../../../src/local-host/files/xlsx/write-xlsx";
 import type { WorkbookData } from "../../../src/local-host/workbook-data";
 import { opened } from "../opened";
 
-jest.setTimeout(60_000);
-
 const fixture = readFileSync(join(__dirname, "fixtures/written-by-libreoffice.xlsx"));
 
 async function read(bytes: Uint8Array): Promise<WorkbookData> {

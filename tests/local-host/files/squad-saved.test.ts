@@ -10,7 +10,6 @@ const root = join(__dirname, "../../..");
 const { openHost } = require(join(root, "dist/local/node.cjs")) as typeof Node;
 const bundleSource = readFileSync(join(root, "dist/code.js"), "utf8");
 const own = new Set(["SQUAD_TABLE", "ROW_CHECK"]);
-jest.setTimeout(120_000);
 
 test("the Squad tab is calculated, saved with its values, and calculated again from the saved file", async () => {
   const read = readCsvFolder(join(root, "sample-sheets"), own);

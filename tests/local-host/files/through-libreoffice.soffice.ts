@@ -8,7 +8,6 @@ import { writeXlsx } from "../../../src/local-host/files/xlsx/write-xlsx";
 import { plainTab, type TabData, type WorkbookData } from "../../../src/local-host/workbook-data";
 
 // Needs LibreOffice's `soffice` on the path: run with npm run test:libreoffice.
-jest.setTimeout(240_000);
 let folder = "";
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), "holdline-through-"));

@@ -13,8 +13,6 @@ import {
   type WorkbookData,
 } from "../../../src/local-host/workbook-data";
 
-jest.setTimeout(120_000);
-
 const fixture = readFileSync(join(__dirname, "fixtures/written-by-libreoffice.xlsx"));
 
 async function read(bytes: Uint8Array, name = "Log"): Promise<WorkbookData> {
