@@ -1,16 +1,20 @@
 import { speedOnLine } from "../coaching/bar-speed/expected-speed";
-import { squadLines } from "../coaching/bar-speed/squad-lines";
+import { leadSpeed, meanUnderFastest } from "../coaching/bar-speed/lead-speed";
+import { latestRows, squadLines } from "../coaching/bar-speed/squad-lines";
 import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
 import { strengthEstimate } from "../coaching/bar-speed/strength-estimate";
 import { highSoreness } from "../coaching/diary/high-soreness";
 import { boxJumps, lastJump } from "../coaching/jumps/box-jump";
 import { squadJumpTrend } from "../coaching/jumps/squad-jump-trend";
 import type { AthleteState } from "../coaching/next-week/athlete-state";
-import { usualLow } from "../coaching/next-week/usual-low";
+import { mostDone } from "../coaching/next-week/present-step";
+import { usualWidth } from "../coaching/next-week/usual-width";
 import { athleteNamed } from "../coaching/record/athlete-named";
+import { exerciseKey } from "../coaching/record/exercise-key";
+import type { LiftingSet } from "../coaching/record/lifting-set";
+import { nameKey } from "../coaching/record/name-key";
 import { gymDays } from "../coaching/series/season-start";
-import { squadIndex } from "../coaching/series/squad-index";
-import { mainLift } from "./athlete-view";
+import { type AthleteRows, squadIndex } from "../coaching/series/squad-index";
 import type { StateOfSquad } from "./state-of-squad";
 
 /** What next week's sets depend on, for any athlete: the measures asked once for the squad. */
@@ -28,16 +32,27 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
   const jumps = remembered((test: string) =>
     squadJumpTrend({ index, test, plates, athletes, rules }),
   );
+  const done = new Map<string, LiftingSet[]>();
+  for (const set of rows.sets) {
+    if (set.day > asOf) continue;
+    const key = nameKey(set.athlete);
+    const own = done.get(key);
+    if (own) own.push(set);
+    else done.set(key, [set]);
+  }
   return (athlete) => {
     const season = hold.of(athlete);
     const own = index.of(athlete);
-    const lift = mainLift(state, athlete);
+    // The lift that is proposed, whether its speeds were taken or not: no other lift's speeds speak of it.
+    const lift = mostDone(done.get(nameKey(athlete)) ?? []);
     const about = athleteNamed(rows.athletes, athlete);
     const recent = lift === null ? null : lines(`${lift}\n${asOf}`)(athlete);
     // A novice rises: the baseline's speed would never bite. All others are held to their baseline.
     const baselineDay =
       about?.experience === "novice" || season.baseline.to === null ? asOf : season.baseline.to;
     const usual = lift === null ? null : lines(`${lift}\n${baselineDay}`)(athlete);
+    const line = usual?.ok === true ? usual.value : recent?.ok === true ? recent.value : null;
+    const setsOf = (one: AthleteRows | undefined) => one?.lifts.get(exerciseKey(lift ?? "")) ?? [];
     const session = lift === null ? null : sets(lift)(athlete);
     const strength =
       recent?.ok === true ? strengthEstimate(recent.value, rows.rules.minimumSpeed) : null;
@@ -54,13 +69,13 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
         session?.ok !== true || session.value.word === "too few rows"
           ? null
           : session.value.word !== "slower than usual",
-      usualSpeed: (loadKg) => {
-        const line = usual?.ok === true ? usual : recent;
-        return line?.ok === true ? speedOnLine(line.value, loadKg).speed : null;
-      },
-      lowSpeed: (loadKg) => {
-        const line = usual?.ok === true ? usual : recent;
-        return line?.ok === true ? usualLow(line.value, loadKg) : null;
+      usualSpeed: (loadKg) => (line ? speedOnLine(line, loadKg).speed : null),
+      usualLead: (kind, loadKg) => {
+        if (!line) return null;
+        const squad = [...index.athletes.values()].map(setsOf);
+        const under = meanUnderFastest(latestRows(setsOf(own)), squad, kind);
+        const usual = leadSpeed(line, line.leads[kind], loadKg) - under;
+        return { usual, low: usual - usualWidth(line, loadKg) };
       },
       strengthLowKg: strength?.ok === true ? strength.value.low : null,
       jumpWord: trend?.ok === true ? trend.value.word : null,

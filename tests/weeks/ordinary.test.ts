@@ -4,6 +4,7 @@ import {
   athlete,
   clubRuns,
   day,
+  movesAt,
   session,
   squadRows,
   state,
@@ -22,7 +23,7 @@ const line = (sessions: readonly string[], over = {}) =>
   proposeLine({
     athlete: athlete(name),
     name,
-    state: state(name, { usualSpeed: speed, strengthLowKg: 112 }),
+    state: state(name, { ...movesAt(speed), strengthLowKg: 112 }),
     rows: squadRows({
       sets: sessions.flatMap((iso) => session(name, iso, at85, over)),
       runs: clubRuns(name, monday),

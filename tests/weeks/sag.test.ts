@@ -3,7 +3,7 @@ import { squadLines } from "../../src/coaching/bar-speed/squad-lines";
 import { loadDrop } from "../../src/coaching/blocks/load-drop";
 import { decideToday } from "../../src/coaching/next-week/decide-today";
 import { proposeLine } from "../../src/coaching/next-week/propose-line";
-import { usualLow } from "../../src/coaching/next-week/usual-low";
+import { usualWidth } from "../../src/coaching/next-week/usual-width";
 import { squadIndex } from "../../src/coaching/series/squad-index";
 import { accept } from "../../src/outcome";
 import { dayDecisionWords } from "../../src/words/day-load";
@@ -12,6 +12,7 @@ import {
   athlete,
   clubRuns,
   day,
+  movesAt,
   race,
   session,
   squadRows,
@@ -33,7 +34,7 @@ const propose = (monday: number) =>
       word: "slipping",
       sinceDay: day("2026-05-12"),
       lastWord: "below usual",
-      usualSpeed: speed,
+      ...movesAt(speed),
       strengthLowKg: 104,
     }),
     rows: squadRows({
@@ -77,7 +78,7 @@ test("Tuesday on the phone: 0.79 is out of his usual interval and past a band, s
   // The squad's usual speed at zero load steadies his line by three thousandths; his own is 0.856.
   expect(speedOnLine(line.value, 67.5).speed).toBeCloseTo(speed(67.5), 2);
   const usualSpeed = speed(67.5);
-  const lowSpeed = usualLow(line.value, 67.5);
+  const lowSpeed = speedOnLine(line.value, 67.5).speed - usualWidth(line.value, 67.5);
   expect(lowSpeed).toBeGreaterThan(0.79);
   expect(lowSpeed).toBeLessThan(0.82);
   const plan = { plannedKg: 85, setsLeft: 3, stepKg: 2.5, usualDrop: 0.1, gym: null };

@@ -6,10 +6,13 @@ import type { LineSettings } from "./line-settings";
 import { usualLineSettings } from "./line-settings";
 import type { LoadSpeedLine } from "./load-speed-line";
 import { loadSpeedLine } from "./load-speed-line";
-import { squadLift } from "./squad-lift";
+import { type SquadLift, squadLift } from "./squad-lift";
 
-/** A line, and the sets left out of it as they were taken in another setting than the latest. */
-export type AthleteLine = LoadSpeedLine & { readonly otherSettingSets: number };
+/** A line, how the squad's leading sets lie around theirs, and the sets left out of it as they were taken in another setting than the latest. */
+export type AthleteLine = LoadSpeedLine & {
+  readonly leads: SquadLift["leads"];
+  readonly otherSettingSets: number;
+};
 
 /**
  * Every athlete's line of one lift on the index's last day, each steadied by the squad; ask by name.
@@ -36,7 +39,8 @@ export function squadLines({
     const line = loadSpeedLine(rows, index.asOf, squad.prior, squad.settings, squad.leads.work);
     if (!line.ok) return refuse(line.refusal.code, { ...line.refusal.facts, exercise });
     const withLoad = lineRows(own).length;
-    return { ok: true, value: { ...line.value, otherSettingSets: withLoad - rows.length } };
+    const otherSettingSets = withLoad - rows.length;
+    return { ok: true, value: { ...line.value, leads: squad.leads, otherSettingSets } };
   };
 }
 

@@ -2,6 +2,9 @@ import type { Day } from "../calendar/day";
 import type { HoldWord } from "../hold/season-hold";
 import type { ReadinessWord } from "../readiness/readiness";
 
+/** Mean over the repetitions of a set, m/s, and the slowest that is still usual: one ordinary day in ten is slower. */
+export type UsualLead = { readonly usual: number; readonly low: number };
+
 /** What the measures say of an athlete, as far as next week's sets depend on it. */
 export type AthleteState = {
   readonly athlete: string;
@@ -11,10 +14,10 @@ export type AthleteState = {
   readonly lastWord: ReadinessWord | null;
   /** Sets of the last session kept their usual pattern; null when speeds were not taken. */
   readonly heldSpeed: boolean | null;
-  /** Speed a first set usually moves at, m/s: the season's baseline for those who hold, recent for novices. */
+  /** Fastest repetition a load usually moves at, m/s: the season's baseline for those who hold, recent for novices. */
   readonly usualSpeed: (loadKg: number) => number | null;
-  /** Low end of what that load usually moves at: one ordinary day in ten is slower. */
-  readonly lowSpeed?: (loadKg: number) => number | null;
+  /** The set that decides the day at that load, marker or first work set; null without a line. */
+  readonly usualLead: (kind: "marker" | "work", loadKg: number) => UsualLead | null;
   /** Cautious end of the strength estimate, kg; null when it is refused. Guards only. */
   readonly strengthLowKg: number | null;
   /** The box jump over the season; null when not tested. */

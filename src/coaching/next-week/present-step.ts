@@ -94,7 +94,8 @@ export function presentStep(
   };
 }
 
-function mostDone(sets: readonly LiftingSet[]): string | null {
+/** Key of the lift with most work sets, assistance left aside; null without one. */
+export function mostDone(sets: readonly LiftingSet[]): string | null {
   const lifts = sets.filter(({ kind, exercise }) => kind === "work" && !isAssistance(exercise));
   return byUse(lifts.map((set) => exerciseKey(set.exercise)))[0] ?? null;
 }

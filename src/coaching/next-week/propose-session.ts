@@ -77,7 +77,8 @@ export function sessionProposer(
     const main = items.find((item) => item.kind === "main lift");
     const instead = main?.insteadOf ? main : null;
     const markerKg = instead ? null : step.markerKg;
-    const usual = markerKg === null ? null : state.usualSpeed(markerKg);
+    const lead = markerKg === null ? null : state.usualLead("marker", markerKg);
+    const usual = lead?.usual ?? null;
     const floorFrom = instead ? null : state.usualSpeed(kg);
     return {
       day,
@@ -103,7 +104,7 @@ export function sessionProposer(
       items: instead ? items.filter((item) => item.kind !== "marker") : items,
       drop,
       usualMarkerSpeed: usual,
-      lowMarkerSpeed: markerKg === null ? null : (state.lowSpeed?.(markerKg) ?? null),
+      lowMarkerSpeed: lead?.low ?? null,
       bands: usual === null ? [] : dayBands(kg, usual, given.size.stepKg, rules.loadDrop),
       reserve: guardKg === null || instead ? null : mostReps(kg / guardKg) - block.reps,
       hoursToRace: hoursToNextRace(day, minute, given.races),

@@ -43,7 +43,7 @@ export type ProposedSession = {
   /** Where drop jumps start from. */
   readonly drop: DropHeight;
   readonly bands: readonly DayBand[];
-  /** What the marker usually moves at, m/s; null when not known. */
+  /** Mean of the marker's repetitions on a usual day, m/s; null when not known. */
   readonly usualMarkerSpeed: number | null;
   /** Slowest marker that is still usual for this athlete, m/s; null when not known. */
   readonly lowMarkerSpeed: number | null;

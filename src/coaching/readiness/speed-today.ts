@@ -1,4 +1,5 @@
 import { speedOnLine } from "../bar-speed/expected-speed";
+import { leadSpeed } from "../bar-speed/lead-speed";
 import { lineFit } from "../bar-speed/line-fit";
 import type { SquadLift } from "../bar-speed/squad-lift";
 import { lineRows } from "../bar-speed/squad-lines";
@@ -38,7 +39,7 @@ export function speedToday(
   const line = lineFit(lineRows(earlier), day, prior, lineSettings);
   if (!line) return null;
   const usualOf = ({ loadKg, marker }: SpeedSet) =>
-    speedOnLine(line, loadKg!).speed + leads[marker ? "marker" : "work"].offset;
+    leadSpeed(line, leads[marker ? "marker" : "work"], loadKg!);
   const usual = usualOf(today);
   if (!(usual > 0)) return null;
   const offLine = (set: SpeedSet) => (100 * (set.speed - usualOf(set))) / usualOf(set);

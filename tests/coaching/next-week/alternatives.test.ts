@@ -6,7 +6,16 @@ import { usualRules } from "../../../src/coaching/record/squad-rules";
 import { itemWords } from "../../../src/words/session";
 import { lineReasonWords } from "../../../src/words/week";
 import { jossModified } from "../availability/joss-modified";
-import { athlete, clubRuns, day, plates, session, squadRows, state } from "./written-squad";
+import {
+  athlete,
+  clubRuns,
+  day,
+  movesAt,
+  plates,
+  session,
+  squadRows,
+  state,
+} from "./written-squad";
 
 const monday = day("2026-05-11");
 const name = "Joss Whitterby";
@@ -21,7 +30,7 @@ const line = (
     athlete: athlete(name),
     name,
     state: state(name, {
-      usualSpeed: (kg) => 1.7 - 0.012 * kg,
+      ...movesAt((kg) => 1.7 - 0.012 * kg),
       lastStackKg: [20, 20, 20, 20, 5],
     }),
     rows: squadRows({ sets: lifted, runs: clubRuns(name, monday), ...over }),

@@ -30,9 +30,15 @@ test("a set ends at the squad's loss of speed from what the load usually moves a
 });
 
 test("the marker is told with what it usually moves at and the slow end of that", () => {
-  const [first] = line({ usualSpeed: () => 1, lowSpeed: (kg) => kg / 50 }).sessions;
+  const usualLead = (kind: string, kg: number) => ({
+    usual: kind === "marker" ? 1 : 2,
+    low: kg / 50,
+  });
+  const [first] = line({ usualSpeed: () => 1.2, usualLead }).sessions;
   expect(first).toMatchObject({ markerKg: 40, usualMarkerSpeed: 1, lowMarkerSpeed: 0.8 });
-  expect(line({ usualSpeed: () => 1 }).sessions[0]!.lowMarkerSpeed).toBeNull();
+  // A line through other sets says nothing of the marker's own.
+  const none = line({ usualSpeed: () => 1 }).sessions[0]!;
+  expect([none.usualMarkerSpeed, none.lowMarkerSpeed, none.bands]).toEqual([null, null, []]);
 });
 
 test("in a gym whose lightest pair is of 2.5 kg no step is smaller than 5 kg, with lighter ones 2.5 kg", () => {

@@ -132,6 +132,7 @@ export const state = (name: string, over: Partial<AthleteState> = {}): AthleteSt
   lastWord: "as usual",
   heldSpeed: true,
   usualSpeed: () => null,
+  usualLead: () => null,
   strengthLowKg: null,
   jumpWord: null,
   lastStackKg: [],
@@ -142,3 +143,12 @@ export const state = (name: string, over: Partial<AthleteState> = {}): AthleteSt
 
 /** Repetitions of all sets together. */
 export const inAll = ({ sets, reps }: Block): number => sets * reps;
+
+/** A load's usual speed, and an ordinary day's slowest 0.06 m/s under it. */
+export const movesAt = (speed: (kg: number) => number) => ({
+  usualSpeed: speed,
+  usualLead: (_kind: "marker" | "work", kg: number) => ({
+    usual: speed(kg),
+    low: speed(kg) - 0.06,
+  }),
+});

@@ -1,0 +1,63 @@
+import { leadSpeed, meanUnderFastest } from "../../../src/coaching/bar-speed/lead-speed";
+import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
+import { speedSetReader, withLeads } from "../../../src/coaching/series/speed-set";
+import { firstDay, liftingSet } from "../series/invented-season";
+
+const markers = (
+  count: number,
+  repSpeeds: readonly (number | null)[],
+  over: Partial<LiftingSet> = {},
+) => {
+  const read = speedSetReader();
+  const sets = Array.from({ length: count }, (_, at) =>
+    liftingSet({ day: firstDay + at, kind: "marker", repSpeeds, ...over }),
+  );
+  return withLeads(sets.flatMap((set) => read(set) ?? []));
+};
+
+test("a leading set's speed is the line's and its own offset", () => {
+  const line = {
+    intercept: 1.4,
+    slope: -0.01,
+    interceptVariance: 0,
+    covariance: 0,
+    slopeVariance: 0,
+  };
+  expect(leadSpeed(line, { offset: 0.03, sd: 0.04, freedom: 9 }, 50)).toBeCloseTo(0.93, 12);
+});
+
+test("the mean lies under the fastest by the athlete's own habit, steadied by ten of the squad's sets", () => {
+  // Fastest 0.90 over means of 0.88 and of 0.87: 0.02 and 0.03.
+  const own = markers(10, [0.9, 0.88, 0.86]);
+  const others = markers(10, [0.9, 0.86, 0.85]);
+  expect(meanUnderFastest(own, [own], "marker")).toBeCloseTo(0.02, 9);
+  // The squad's mean is 0.025; ten of it and ten of the athlete's own 0.02.
+  expect(meanUnderFastest(own, [own, others], "marker")).toBeCloseTo(0.0225, 9);
+});
+
+test("what is typed is what was kept: no gap without single repetitions, or without two of them", () => {
+  const means = markers(6, [], { setSpeed: 0.88, setSpeedIs: "mean of reps" });
+  const others = markers(10, [0.9, 0.88, 0.86]);
+  expect(meanUnderFastest(means, [means, others], "marker")).toBe(0);
+  const singles = markers(6, [0.9]);
+  expect(meanUnderFastest(singles, [singles], "marker")).toBe(0);
+  // A repetition that was not read is none.
+  const holed = markers(6, [0.9, null, 0.88]);
+  expect(meanUnderFastest(holed, [holed], "marker")).toBeCloseTo(0.01, 9);
+});
+
+test("only sets that lead their day, and only of the kind asked for", () => {
+  const read = speedSetReader();
+  const day = (repSpeeds: readonly number[], kind: "marker" | "work") =>
+    liftingSet({ day: firstDay, kind, repSpeeds });
+  const sets = withLeads(
+    [
+      day([0.9, 0.88], "marker"),
+      day([0.9, 0.7], "marker"),
+      day([0.6, 0.56], "work"),
+      day([0.6, 0.4], "work"),
+    ].map((set) => read(set)!),
+  );
+  expect(meanUnderFastest(sets, [sets], "marker")).toBeCloseTo(0.01, 9);
+  expect(meanUnderFastest(sets, [sets], "work")).toBeCloseTo(0.02, 9);
+});
