@@ -14,7 +14,7 @@ import { exerciseKey } from "../coaching/record/exercise-key";
 import type { LiftingSet } from "../coaching/record/lifting-set";
 import { nameKey } from "../coaching/record/name-key";
 import { gymDays } from "../coaching/series/season-start";
-import { type AthleteRows, squadIndex } from "../coaching/series/squad-index";
+import { squadIndex } from "../coaching/series/squad-index";
 import type { StateOfSquad } from "./state-of-squad";
 
 /** What next week's sets depend on, for any athlete: the measures asked once for the squad. */
@@ -52,7 +52,6 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
       about?.experience === "novice" || season.baseline.to === null ? asOf : season.baseline.to;
     const usual = lift === null ? null : lines(`${lift}\n${baselineDay}`)(athlete);
     const line = usual?.ok === true ? usual.value : recent?.ok === true ? recent.value : null;
-    const setsOf = (one: AthleteRows | undefined) => one?.lifts.get(exerciseKey(lift ?? "")) ?? [];
     const session = lift === null ? null : sets(lift)(athlete);
     const strength =
       recent?.ok === true ? strengthEstimate(recent.value, rows.rules.minimumSpeed) : null;
@@ -72,8 +71,8 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
       usualSpeed: (loadKg) => (line ? speedOnLine(line, loadKg).speed : null),
       usualLead: (kind, loadKg) => {
         if (!line) return null;
-        const squad = [...index.athletes.values()].map(setsOf);
-        const under = meanUnderFastest(latestRows(setsOf(own)), squad, kind);
+        const sets = latestRows(own?.lifts.get(exerciseKey(lift!)) ?? []);
+        const under = meanUnderFastest(sets, kind);
         const usual = leadSpeed(line, line.leads[kind], loadKg) - under;
         return { usual, low: usual - usualWidth(line, loadKg) };
       },

@@ -27,7 +27,7 @@ export const clock = (minute: number): string =>
 /** The speeds of a band, the figure apart from the words after it. */
 export function bandParts(
   { from, to }: DayBand,
-  { speed }: PrintedNumbers,
+  { speed }: Pick<PrintedNumbers, "speed">,
 ): { readonly speed: string; readonly speedAfter: string } {
   if (to === null) {
     return from === null
@@ -59,14 +59,20 @@ export function listWords(items: readonly string[]): string {
     : `${items.slice(0, -1).join(", ")} and ${items[items.length - 1]}`;
 }
 
+/** How to load what has no figure. */
+export const byFeel = "by feel, 2–3 in reserve";
+
+/** On what terms a step written ahead is lifted, and what else. */
+export const onlyIf = (block: string, load: string): string =>
+  `only if the session before moved well, was done in full and held its speed; otherwise ${block} at ${load} again.`;
+
 /** What the script writes on the printed pages; labels that only paper and sidebar draw stand apart. */
 export const pageWords = {
   nobodyMoved: "Nobody is slipping or rising: there is no chart to print",
   nothingToPrint: "Nobody lifts in that week: there is no page to print",
   pages: (count: number) => `${count} ${count === 1 ? "page" : "pages"} ready to print`,
   orIll: "or slower, or ill",
-  otherwise: (block: string, load: string) =>
-    `Only if the session before moved well, was done in full and held its speed; otherwise ${block} at ${load} again.`,
+  otherwise: (block: string, load: string) => sentence(onlyIf(block, load)),
   stopByForm: "End a set when the movement goes.",
   contacts: (count: number) => `${count} contacts in all.`,
   noJumps: "No jumps until asked about.",
@@ -75,7 +81,7 @@ export const pageWords = {
     "End a set at two repetitions running under the speed floor, or when the movement goes.",
   halfSets: "Sets about half this week, load kept.",
   poorMovement: "Movement was poor last time: watch it first.",
-  byFeel: "Loads by feel, 2–3 in reserve.",
+  byFeel: `Loads ${byFeel}.`,
   instead: (usual: string) => `in place of ${usual}`,
   aSide: (plates: string) => `${plates} a side`,
   emptyBar: "empty bar",

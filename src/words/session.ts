@@ -1,4 +1,5 @@
 import type { SessionItem, SwapReason } from "../coaching/next-week/session-plan";
+import { byFeel } from "./pages";
 import { trimmed } from "./reasons-figures";
 
 const swapReasons: Readonly<Record<SwapReason, string>> = {
@@ -10,8 +11,6 @@ const swapReasons: Readonly<Record<SwapReason, string>> = {
   "well-below-usual": "last session well below usual",
   "no-jumps": "no jumps until asked about",
 };
-
-const byFeel = "by feel, 2–3 in reserve";
 
 /**
  * What an assistance exercise is loaded with: the last load done, held opposite the working leg where

@@ -1,3 +1,4 @@
+import type { Day } from "../coaching/calendar/day";
 import type { DayChoice, GymDays } from "../coaching/season/gym-days";
 import { weekdayWords } from "./days";
 import { listWords } from "./pages";
@@ -31,9 +32,19 @@ function refusedWords({ day, refused }: DayChoice): string | null {
       return `${start}${trimmed(refused.hours, 1)} h from a key run (rule: ${refused.limit} h).`;
     default: {
       const side = refused.code === "before-race" ? "before" : "after";
-      const { race, matters } = refused.race;
-      const kind = matters === "A" ? "an A" : `a ${matters ?? "C"}`;
-      return `${start}${Math.floor(refused.hours)} h ${side} ${race.split(/[ ,]/)[0]}, ${kind} race (rule: ${refused.limit} h).`;
+      return raceRuleWords(day, refused.hours, side, refused.race, refused.limit);
     }
   }
+}
+
+/** "Thu 2 Jul refused: 41 h before R4, an A race (rule: 72 h)." */
+export function raceRuleWords(
+  day: Day,
+  hours: number,
+  side: "before" | "after",
+  { race, matters }: { readonly race: string; readonly matters: unknown },
+  limit: unknown,
+): string {
+  const kind = matters === "A" ? "an A" : `a ${matters ?? "C"}`;
+  return `${weekdayWords(day)} refused: ${Math.floor(hours)} h ${side} ${race.split(/[ ,]/)[0]}, ${kind} race (rule: ${limit} h).`;
 }

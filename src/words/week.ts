@@ -4,7 +4,9 @@ import type { DayBand } from "../coaching/next-week/day-bands";
 import type { LineReason, ProposedLine } from "../coaching/next-week/propose-line";
 import type { SessionItem } from "../coaching/next-week/session-plan";
 import { dayWords, weekdayWords } from "./days";
+import { bandParts, byFeel, onlyIf, spelled } from "./pages";
 import { trimmed } from "./reasons-figures";
+import { raceRuleWords } from "./week-days";
 
 const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const kg = (value: unknown) => trimmed(Number(value), 2);
@@ -18,6 +20,11 @@ const reasons: Readonly<Record<string, (facts: LineReason["facts"]) => string>> 
     "Nothing proposed: bone, night or chest pain, dizziness or limping. See a doctor or physiotherapist.",
   "no-sets-yet": () => "No work sets in the rows yet: write the first week by hand.",
   "no-day": () => "No day of this week keeps the hours asked for around races and key runs.",
+  ahead: ({ weeks }) =>
+    Number(weeks) === 1
+      ? "If the week before goes as planned."
+      : `If the ${spelled(Number(weeks))} weeks before go as planned.`,
+  "step-ahead": ({ fromKg, toKg }) => `A step on, ${kg(fromKg)} to ${kg(toKg)} kg.`,
   restart: ({ days, percent }) =>
     `Off ${days} days longer than usual: ${kg(percent)} % off the load before${Number(percent) >= 20 ? ", half the sets" : ""}.`,
   "after-marathon": ({ days }) =>
@@ -41,13 +48,13 @@ const reasons: Readonly<Record<string, (facts: LineReason["facts"]) => string>> 
     `A step on at ${kg(fromKg)} kg: the lightest plates would be more than the largest step.`,
   "step-level": ({ fromKg }) => `A step on at ${kg(fromKg)} kg: no rise is asked for.`,
   "step-by-session": ({ day, sets, reps, kg: load, otherSets, otherReps, otherKg }) =>
-    `${weekdayWords(Number(day))}: ${sets}×${reps} at ${kg(load)} kg only if the session before moved well, was done in full and held its speed; otherwise ${otherSets}×${otherReps} at ${kg(otherKg)} kg again.`,
+    `${weekdayWords(Number(day))}: ${sets}×${reps} at ${kg(load)} kg ${onlyIf(`${otherSets}×${otherReps}`, `${kg(otherKg)} kg`)}`,
   "plates-short": ({ wanted, kg: load }) =>
     `${kg(wanted)} kg cannot be built from the plates here: ${kg(load)} kg, the nearest under it.`,
   "under-bar": ({ wanted, bar }) =>
     `${kg(wanted)} kg is under the ${kg(bar)} kg bar: the bar alone, or a lighter one.`,
   "no-rack": ({ exercise, insteadOf }) =>
-    `No rack: ${exercise} instead of ${insteadOf}, by feel, 2–3 in reserve.`,
+    `No rack: ${exercise} instead of ${insteadOf}, ${byFeel}.`,
   limb: ({ exercise, insteadOf, site }) =>
     `${site === "" ? "Modified" : sentence(String(site))}: ${exercise} instead of ${String(insteadOf).split(",")[0]}; ask before anything there is loaded.`,
   "contact-long": () => "Drop jump lower: its contact was past 0.25 s.",
@@ -59,7 +66,7 @@ const reasons: Readonly<Record<string, (facts: LineReason["facts"]) => string>> 
   "race-week-held": () => "Ready for a step: it waits until after the race.",
   "race-week": ({ from, to }) => `Race week: sets ${from} to ${to}, load kept.`,
   "day-before-race": ({ day, hours, race, matters, limit }) =>
-    `${weekdayWords(Number(day))} refused: ${hours} h before ${String(race).split(" ")[0]}, ${matters === "A" ? "an A" : `a ${matters}`} race (rule: ${limit} h).`,
+    raceRuleWords(Number(day), Number(hours), "before", { race: String(race), matters }, limit),
   "no-jumps": ({ site }) => `${site === "" ? "Modified" : site}: no jumps until asked about.`,
   sore: ({ value, day }) =>
     `Soreness ${value} on ${dayWords(Number(day))}: ask first. Contacts cut.`,
@@ -103,10 +110,9 @@ export function boxWords({
 }
 
 /** "0.81 or faster", "0.76 to 0.80", "0.70 or slower" */
-export function bandSpeedWords({ from, to }: DayBand): string {
-  const speed = (value: number) => value.toFixed(2);
-  if (to === null) return from === null ? "any speed" : `${speed(from)} or faster`;
-  return from === null ? `${speed(to)} or slower` : `${speed(from)} to ${speed(to)}`;
+export function bandSpeedWords(band: DayBand): string {
+  const { speed, speedAfter } = bandParts(band, { speed: (value) => value.toFixed(2) });
+  return `${speed} ${speedAfter}`.trim();
 }
 
 /** "85 kg", "no heavy work" */
@@ -146,7 +152,7 @@ export function sessionWhyWords(
 
 /** What stands in the answer's cell when another exercise takes the main lift's place. */
 export function insteadCellWords({ exercise, loadKg }: SessionItem): string {
-  return `${exercise}, ${loadKg === null ? "by feel, 2–3 in reserve" : `last ${kg(loadKg)} kg`}`;
+  return `${exercise}, ${loadKg === null ? byFeel : `last ${kg(loadKg)} kg`}`;
 }
 
 /** What follows if the session is written as it stands. */

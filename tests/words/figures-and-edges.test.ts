@@ -282,7 +282,7 @@ test("bands, plates and numbers have their plain forms", () => {
     "any speed",
     "0.80 or faster",
     "0.70 or slower",
-    "0.70 to 0.70",
+    "0.70",
     "0.70 to 0.80",
   ]);
   expect(shown.map((one) => bandParts(one as never, numbers as never).speed)).toEqual([
@@ -316,6 +316,11 @@ test("reasons of a line name who, what and which race", () => {
   expect(say("day-before-race", { ...race, matters: "B" })).toMatch(/a B race/);
   expect(say("no-jumps", { site: "" })).toBe("Modified: no jumps until asked about.");
   expect(say("no-jumps", { site: "calf" })).toBe("calf: no jumps until asked about.");
+  expect([1, 2, 14].map((weeks) => say("ahead", { weeks }))).toEqual([
+    "If the week before goes as planned.",
+    "If the two weeks before go as planned.",
+    "If the 14 weeks before go as planned.",
+  ]);
   expect(say("contact-long")).toBe("Drop jump lower: its contact was past 0.25 s.");
   expect(say("novice-drop")).toBe("Drop jump lower: novices from 20 cm or less.");
   for (const code of ["no-such-reason", "toString"]) expect(() => say(code)).toThrow(code);

@@ -25,11 +25,11 @@ export const changesKept = kept<Stored>("week changes", stored, {});
 
 /** The changes written for a week before, with newer ones on top, field by field. */
 export function withRemembered(
-  workbook: Workbook,
+  before: Stored,
   monday: string,
   newer: readonly WeekChange[],
 ): readonly WeekChange[] {
-  return onTop(changesKept.read(workbook).value[monday] ?? [], newer);
+  return onTop(before[monday] ?? [], newer);
 }
 
 /** Remembers what the coach changed of a week, so that writing again never puts a proposal over it. */

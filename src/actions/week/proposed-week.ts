@@ -12,7 +12,7 @@ import type { WeekChange } from "../messages";
 import { namesOf } from "../squad-view";
 import { type StateOfSquad, stateOfSquad } from "../state-of-squad";
 import type { Workbook } from "../workbook";
-import { withRemembered } from "./coach-changes";
+import { changesKept, withRemembered } from "./coach-changes";
 
 /** A week's proposal, with the lines as proposed and a coach's changes on top. */
 export type ProposedWeek = {
@@ -36,7 +36,8 @@ export function proposedWeek(
 ): ProposedWeek {
   const state = stateOfSquad(workbook, today);
   const monday = asked ?? mondayOf(state.asOf) + 7;
-  const all = withRemembered(workbook, isoFromDay(monday), changes);
+  const before = changesKept.read(workbook).value;
+  const all = withRemembered(before, isoFromDay(monday), changes);
   const stateOf = athleteStates(state);
   const { rows } = state.read;
   const lines = namesOf(state).map((name) => {
@@ -49,6 +50,7 @@ export function proposedWeek(
       monday,
       asOf: state.asOf,
       ...(change && { change: lineChange(change) }),
+      decided: (week) => decidedOf(athleteNamed(before[isoFromDay(week)] ?? [], name)),
     });
     return {
       line,
@@ -59,6 +61,10 @@ export function proposedWeek(
   });
   return { state, monday, lines };
 }
+
+/** What was written of another week. */
+const decidedOf = (change: WeekChange | undefined) =>
+  change?.leaveOut === true ? "left out" : change && lineChange(change);
 
 /** A change as the message carries it; a stack or block that cannot be read is left as proposed. */
 function lineChange({ block, sets, loadKg, day, contacts, stack, noRack }: WeekChange): LineChange {

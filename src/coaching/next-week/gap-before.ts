@@ -1,14 +1,15 @@
-import { type Day, mondayOf } from "../calendar/day";
+import type { Day } from "../calendar/day";
 
 /** A session no further back than this says that the athlete is in training (common practice, no source). */
 const inTrainingDays = 7;
 
+/** Whether an athlete whose last session was on a day is in training. */
+export const inTraining = (lastDay: Day, asOf: Day): boolean => asOf - lastDay <= inTrainingDays;
+
 /**
- * Days between an athlete's last session and a planned one, for what a restart takes off.
- *
- * Weeks are planned ahead, so sessions that are still to come are no days off: whoever is in training
- * is taken to train until the planned week, on the days on which sets may be proposed. A break that
- * lasts by now is taken to end in the first week with such a day.
+ * Days between an athlete's last session and a planned one, for what a restart takes off. Sessions of
+ * this week that are still to come are no days off: whoever is in training is taken to train until the
+ * planned week, on the days on which sets may be proposed.
  *
  * @param lastDay day of the last session in the rows
  * @param firstDay first session of the planned week, which begins on `monday`
@@ -28,12 +29,8 @@ export function gapBefore({
   readonly asOf: Day;
   readonly mayLift: (day: Day) => boolean;
 }): number {
-  if (asOf - lastDay <= inTrainingDays) {
+  if (inTraining(lastDay, asOf)) {
     for (let day = monday - 1; day > asOf; day--) if (mayLift(day)) return firstDay - day;
-    return firstDay - lastDay;
-  }
-  for (let day = mondayOf(asOf) + 7; day < monday; day++) {
-    if (mayLift(day)) return mondayOf(day) + (firstDay - monday) - lastDay;
   }
   return firstDay - lastDay;
 }

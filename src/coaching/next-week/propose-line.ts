@@ -1,180 +1,90 @@
-import { whoMay } from "../availability/who-may";
-import { type Block, isSame } from "../blocks/block";
-import { ladder } from "../blocks/ladder";
-import { plateStepKg } from "../blocks/plate-loading";
-import { restartAfter } from "../blocks/restart";
-import { stepSizeOf } from "../blocks/step-size";
-import type { Day } from "../calendar/day";
-import { racesOf } from "../diary/races-of";
+import { type Day, mondayOf } from "../calendar/day";
 import { nameKey } from "../record/name-key";
-import { gymDays } from "../season/gym-days";
-import { daysSinceMarathon, weekKind } from "../season/race-hours";
-import { raceWeekSets } from "../season/race-week-sets";
-import { barLoad } from "./bar-load";
-import { chosenDays } from "./chosen-days";
-import { dayReasons } from "./day-reasons";
-import { gapBefore } from "./gap-before";
+import { asDone } from "./as-done";
+import { inTraining } from "./gap-before";
 import type { LineReason } from "./line-reason";
-import {
-  cutReasons,
-  dropReasons,
-  otherwiseReasons,
-  stateReasons,
-  swapReasons,
-} from "./line-reasons";
-import { outlook } from "./outlook";
-import { guardOf, plannedStep } from "./planned-step";
-import { presentStep } from "./present-step";
-import { sessionProposer } from "./propose-session";
-import type { LineChange, LineGiven, ProposedLine, ProposedSession } from "./proposed-line";
-import { sessionSteps } from "./session-steps";
-import { usualPlates } from "./usual-plates";
+import { proposeWeek } from "./propose-week";
+import type {
+  LineChange,
+  LineGiven,
+  OutlookWeek,
+  ProposedLine,
+  ProposedSession,
+  ProposedWeek,
+} from "./proposed-line";
+
+type Lifted = Pick<ProposedWeek, "exercise" | "sessions">;
 
 export type { LineChange, LineReason, ProposedLine, ProposedSession };
 
-/** Gym sessions of a week at most, in a racing season (common practice, no source). */
-const mostSessions = 2;
-/** Weeks a coach is shown where an athlete would be. */
-const weeksAhead = 4;
+/** Weeks a coach is shown where an athlete would be, the proposed one among them. */
+const weeksShown = 4;
 
-/** Next week's sets for one athlete, with every reason. */
+/**
+ * A week's sets for one athlete, with every reason. A week further ahead is proposed from the weeks
+ * before it, each taken to be lifted as it is proposed or as the coach has decided: holds, steps,
+ * race weeks and the way back go on as they will be proposed when their turn comes, and the first
+ * reason says that they are counted on. So do the weeks shown ahead of the proposed one.
+ */
 export function proposeLine(given: LineGiven): ProposedLine {
-  const { athlete, name, state, rows, monday, asOf, change = {} } = given;
-  const { rules } = rows;
-  const races = racesOf(rows.races, name, athlete);
-  const kind = weekKind(monday, races);
-  const setsOn = (block: Block, day: Day) =>
-    weekKind(day, races) === "race week"
-      ? raceWeekSets(block.sets, rules.raceWeekSets)
-      : block.sets;
-  const step = presentStep(rows.sets, name, asOf, setsOn, 7 * rules.seasonWeeks);
-  const runs = rows.runs.filter((run) => nameKey(run.athlete) === nameKey(name));
-  const mayOn = (day: Day) => whoMay(athlete, name, rows.availability, day);
-  const mayLift = (day: Day) => mayOn(day).not === null;
-  const sessionsAWeek = athlete?.sessionsAWeek ?? 2;
-  const wanted = Math.min(mostSessions, Math.max(1, sessionsAWeek));
-  const days =
-    step === null
-      ? null
-      : gymDays({
-          monday,
-          wanted,
-          runs: runs.filter(({ day }) => day >= monday - 1 && day <= monday + 7),
-          races,
-          usualWeekdays: step.weekdays,
-          minute: step.minute,
-          rules,
-          mayLift,
-        });
-  const allowed = days?.all.find(({ refused }) => refused?.code !== "may-not-lift");
-  const firstDay = change.day ?? days?.best[0]?.day ?? allowed?.day ?? monday;
-  const who = mayOn(firstDay);
-  const base = { athlete: name, who, kind, exercise: step?.exercise ?? "", days, step };
-  const usualDays = (step?.weekdays ?? []).slice(0, mostSessions);
-  const nothing = (not: NonNullable<ProposedLine["not"]>): ProposedLine => ({
-    ...base,
-    not,
-    sessions: [],
-    reasons: [{ code: not, facts: {} }, ...dayReasons(days, wanted, usualDays)],
-    ahead: null,
-    outlook: [],
-    odd: not !== "out",
-  });
-  if (who.not !== null) return nothing(who.not);
-  if (step === null || days === null) return nothing("no-sets-yet");
-  if (days.best.length === 0 && change.day === undefined) return nothing("no-day");
-
-  const plates = rows.plates.length > 0 ? rows.plates : usualPlates;
-  const size = stepSizeOf(athlete, rules, Math.max(plateStepKg(plates) || 2.5, 2.5));
-  const guardKg = guardOf(state, step);
-  const gap = gapBefore({ lastDay: step.lastDay, firstDay, monday, asOf, mayLift });
-  const rest = restartAfter(gap, sessionsAWeek);
-  const planned = plannedStep({
-    state,
-    step,
-    rest,
-    guardKg,
-    size,
-    rules,
-    mayDo: who.mayDo,
-    sessionsAWeek,
-    monday,
-    kind,
-    marathonDays: daysSinceMarathon(firstDay, races, rules),
-  });
-  const byHand = change.block !== undefined || change.loadKg !== undefined;
-  const bar = (kg: number) => barLoad(kg, step.barKg, step.loadKg, plates);
-  const block = change.block ?? planned.block;
-  const first = bar(change.loadKg ?? planned.loadKg);
-  const { loadKg } = first;
-  const chosen = chosenDays(days, change.day, wanted);
-  const held = isSame(block, step.block) && loadKg === step.loadKg ? step.weeksHeld : 0;
-  const bySession = rules.stepBySession >= 0.5;
-  const steps = sessionSteps({
-    ...size,
-    block,
-    loadKg,
-    guardKg,
-    resetShare: rules.resetShare,
-    count: chosen.length,
-    stepEach: bySession && planned.ready && kind !== "race week" && !byHand,
-  });
-  const setsOf = (one: Block) => {
-    const halved = planned.halfSets ? Math.max(1, Math.ceil(one.sets / 2)) : one.sets;
-    return (
-      change.sets ?? (kind === "race week" ? raceWeekSets(halved, rules.raceWeekSets) : halved)
-    );
-  };
-  const sessionOf = sessionProposer({
-    ...given,
-    races,
-    step,
-    size,
-    guardKg,
-    raceWeek: kind === "race week",
-    mayOn,
-    setsOf,
-    bar,
-  });
-  // A day set by hand comes first and may lie after the other: steps go by day.
-  const before = (day: Day) => chosen.filter((one) => one.day < day).length;
-  const sessions = chosen.map((one) => sessionOf(one, steps[before(one.day)]!));
-  const reasons = [
-    ...swapReasons(sessions, who),
-    ...planned.reasons,
-    ...first.reasons,
-    ...(kind === "race week" ? cutReasons(block.sets, setsOf(block)) : []),
-    ...otherwiseReasons(sessions),
-    ...dayReasons(days, wanted, usualDays),
-    ...dropReasons(sessions),
-    ...stateReasons(state, who),
-  ];
+  const { monday, change } = given;
+  const key = nameKey(given.name);
+  const own = given.rows.sets.filter(({ athlete }) => nameKey(athlete) === key);
+  let at: LineGiven = { ...given, rows: { ...given.rows, sets: own } };
+  let counted = 0;
+  for (let week = firstToCome(at); week < monday; week += 7) {
+    const after = asDone({ ...at, monday: week }, weekDecided(at, week));
+    if (after.rows.sets.length > at.rows.sets.length) counted++;
+    at = after;
+  }
+  const line = proposeWeek({ ...at, monday, ...(change && { change }) });
+  const { reasons, sessions } = line;
   return {
-    ...base,
-    not: null,
-    sessions,
-    reasons,
-    ahead: ladder({ block, loadKg, guardKg, ...size }),
-    outlook: outlook({
-      monday,
-      block,
-      loadKg,
-      guardKg,
-      ...size,
-      weeksHeld: held,
-      firstTurn: step.firstTurn && isSame(block, step.block),
-      sessionsAWeek: wanted,
-      holding: state.word === "slipping" || who.mayDo !== "full",
-      races,
-      rules,
-      weeks: weeksAhead,
-    }),
-    odd:
-      state.word === "slipping" ||
-      who.mayDo !== "full" ||
-      rest !== null ||
-      state.soreness !== null ||
-      step.movedWell !== true ||
-      state.lastWord === "well below usual",
+    ...line,
+    reasons: counted > 0 && sessions.length > 0 ? onTerms(reasons, counted) : reasons,
+    outlook: sessions.length > 0 ? weeksAhead({ ...at, monday }, line) : [],
   };
+}
+
+/** Monday of the first week whose sessions are still to come: this week's own while none was lifted. */
+function firstToCome({ rows, asOf }: LineGiven): Day {
+  const monday = mondayOf(asOf);
+  let lastDay = Number.NEGATIVE_INFINITY;
+  for (const { day, kind } of rows.sets) {
+    if (kind === "work" && day <= asOf && day > lastDay) lastDay = day;
+  }
+  return lastDay < monday && inTraining(lastDay, asOf) ? monday : monday + 7;
+}
+
+/** A week other than the one asked for, as the coach has decided of it. */
+function weekDecided({ change: _, ...given }: LineGiven, monday: Day): Lifted {
+  const decided = given.decided?.(monday);
+  return decided === "left out"
+    ? { exercise: "", sessions: [] }
+    : proposeWeek({ ...given, monday, ...(decided && { change: decided }) });
+}
+
+function weeksAhead(given: LineGiven, line: ProposedWeek): readonly OutlookWeek[] {
+  let at = given;
+  let week: Lifted = line;
+  const ahead: OutlookWeek[] = [];
+  for (let count = 0; count < weeksShown; count++) {
+    const { monday } = at;
+    const [first] = week.sessions;
+    if (first) {
+      const { block, sets, loadKg, reserve } = first;
+      ahead.push({ monday, block, sets, loadKg, reserve });
+    }
+    at = { ...asDone(at, week), monday: monday + 7 };
+    week = weekDecided(at, monday + 7);
+  }
+  return ahead;
+}
+
+/** Nothing has moved well or been done yet: what follows is said on those terms. */
+function onTerms(reasons: readonly LineReason[], weeks: number): readonly LineReason[] {
+  return [
+    { code: "ahead", facts: { weeks } },
+    ...reasons.map((one) => (one.code === "step-up" ? { ...one, code: "step-ahead" } : one)),
+  ];
 }

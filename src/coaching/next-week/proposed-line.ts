@@ -1,6 +1,5 @@
 import type { NotProposed, WhoMay } from "../availability/who-may";
 import type { Block } from "../blocks/block";
-import type { Ladder } from "../blocks/ladder";
 import type { Day } from "../calendar/day";
 import type { Athlete } from "../record/athlete";
 import type { SquadRows } from "../record/squad-rows";
@@ -11,7 +10,6 @@ import type { DayBand } from "./day-bands";
 import type { DropHeight } from "./drop-height";
 import type { JumpSets } from "./jump-sets";
 import type { LineReason } from "./line-reason";
-import type { OutlookWeek } from "./outlook";
 import type { PresentStep } from "./present-step";
 import type { SessionItem } from "./session-plan";
 import type { SessionStep } from "./session-steps";
@@ -52,7 +50,8 @@ export type ProposedSession = {
   readonly hoursToRace: number | null;
 };
 
-export type ProposedLine = {
+/** One week of one athlete, from rows. */
+export type ProposedWeek = {
   readonly athlete: string;
   readonly who: WhoMay;
   readonly not: NotProposed | "no-sets-yet" | "no-day" | null;
@@ -61,12 +60,19 @@ export type ProposedLine = {
   readonly sessions: readonly ProposedSession[];
   readonly reasons: readonly LineReason[];
   readonly days: GymDays | null;
-  readonly ahead: Ladder | null;
-  /** Four weeks from the proposed one, if all goes well; empty when nothing is proposed. */
-  readonly outlook: readonly OutlookWeek[];
   readonly step: PresentStep | null;
   /** Worth reading before writing. */
   readonly odd: boolean;
+};
+
+/** Where an athlete would stand in a week if every session before it is done as planned. */
+export type OutlookWeek = Pick<ProposedSession, "block" | "sets" | "loadKg" | "reserve"> & {
+  readonly monday: Day;
+};
+
+export type ProposedLine = ProposedWeek & {
+  /** Four weeks from the proposed one; empty when nothing is proposed, without the weeks in which nothing is. */
+  readonly outlook: readonly OutlookWeek[];
 };
 
 /** What a line is proposed from. */
@@ -78,6 +84,8 @@ export type LineGiven = {
   readonly monday: Day;
   readonly asOf: Day;
   readonly change?: LineChange;
+  /** What the coach has decided of another week, by its Monday. */
+  readonly decided?: (monday: Day) => LineChange | "left out" | undefined;
 };
 
 /** A coach's own wish for a line; what is left out stays as proposed. */

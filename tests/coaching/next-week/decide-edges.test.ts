@@ -1,12 +1,9 @@
-import { rotation } from "../../../src/coaching/blocks/block";
 import { assistanceLoad } from "../../../src/coaching/next-week/assistance-load";
 import { dayBands } from "../../../src/coaching/next-week/day-bands";
 import { decideToday } from "../../../src/coaching/next-week/decide-today";
 import { dropHeight } from "../../../src/coaching/next-week/drop-height";
 import { swapReasons } from "../../../src/coaching/next-week/line-reasons";
-import { outlook } from "../../../src/coaching/next-week/outlook";
 import { presentStep } from "../../../src/coaching/next-week/present-step";
-import { usualRules } from "../../../src/coaching/record/squad-rules";
 import { accept, refuse } from "../../../src/outcome";
 import { jumpAttempt } from "../series/invented-season";
 import { plan } from "./day-plan";
@@ -79,29 +76,6 @@ test("bands for paper leave every speed in exactly one, and none where no lighte
   expect(dayBands(10, 0.64, 20)).toEqual([]);
   // So slow a marker that no speed is written for it: nothing to band.
   expect(dayBands(80, 0.04, 2.5)).toEqual([]);
-});
-
-test("the weeks ahead tell a reserve only where there is a guard", () => {
-  const weeks = (guardKg: number | null) =>
-    outlook({
-      monday: day("2026-05-11"),
-      block: rotation[0]!,
-      loadKg: 80,
-      guardKg,
-      stepKg: 2.5,
-      largestStep: 0.05,
-      wanted: 0.025,
-      weeksHeld: 0,
-      firstTurn: true,
-      sessionsAWeek: 2,
-      holding: false,
-      races: [],
-      rules: usualRules,
-      weeks: 2,
-    }).map(({ reserve }) => reserve);
-  expect(weeks(null)).toEqual([null, null]);
-  // 80 of 100 kg is the chart's eight repetitions, three more than five.
-  expect(weeks(100)).toEqual([expect.closeTo(3, 9), expect.closeTo(3, 9)]);
 });
 
 test("assistance is read from that athlete's own later sets with a load, one leg apart from two", () => {

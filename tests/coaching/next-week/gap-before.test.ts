@@ -41,16 +41,16 @@ test("planned on a Wednesday, this week's sessions are still to come for whoever
   expect(gap({ asOf: wednesday, lastDay: wednesday - 8 })).toBe(14);
 });
 
-test("a break that lasts by now ends in the first week in which sets may be proposed", () => {
-  const long = { lastDay: asOf - 20 };
-  expect(gap(long)).toBe(22);
-  expect(gap({ ...long, monday: next + 14 })).toBe(22);
-  expect(gap({ ...long, monday: next + 14, mayLift: (on) => on >= next + 7 })).toBe(29);
-  expect(gap({ ...long, monday: next + 14, mayLift: (on) => on >= next + 14 })).toBe(36);
+test("a break that lasts by now is as long as it is", () => {
+  expect(gap({ lastDay: asOf - 20 })).toBe(22);
 });
 
 const name = "Ilka Brandmoor";
-const ahead = (monday: number, availability: readonly AvailabilitySpell[] = []) =>
+const ahead = (
+  monday: number,
+  availability: readonly AvailabilitySpell[] = [],
+  today: number = asOf,
+) =>
   proposeLine({
     athlete: athlete(name),
     name,
@@ -63,13 +63,14 @@ const ahead = (monday: number, availability: readonly AvailabilitySpell[] = []) 
       ),
     }),
     monday,
-    asOf,
+    asOf: today,
   });
 
 test("a week planned two weeks ahead takes nothing off for sessions nobody has missed", () => {
   const line = ahead(next + 14);
   expect(line.reasons.map(({ code }) => code)).not.toContain("restart");
-  expect(line.sessions[0]).toMatchObject({ sets: 3, loadKg: 70 });
+  // The third week of 3×5 at 70 kg and the first of 5×3 at 72.5 lie between: this is its second.
+  expect(line.sessions[0]).toMatchObject({ sets: 5, reps: 3, loadKg: 72.5 });
 });
 
 test("whoever is out until then begins lighter, with half the sets", () => {
@@ -88,4 +89,16 @@ test("whoever is out until then begins lighter, with half the sets", () => {
   // Sixteen days beyond a rhythm of two a week: 20 % off 70 kg is 56, on plates 55; half of three sets is two.
   expect(line.reasons[0]).toEqual({ code: "restart", facts: { days: 16, percent: 20 } });
   expect(line.sessions[0]).toMatchObject({ sets: 2, loadKg: 55 });
+});
+
+test("a break that lasts by now ends in the first week in which sets may be proposed, then in grades", () => {
+  const back = (monday: number, spells: readonly AvailabilitySpell[] = []) => {
+    const { reasons, sessions } = ahead(monday, spells, asOf + 14);
+    return [reasons.map(({ code }) => code).join(", "), sessions[0]?.loadKg];
+  };
+  // Last lifted on 7 May, planned on the 24th: 16 days beyond the rhythm by the 26th, 20 % off 70 kg.
+  expect(back(next + 14)).toEqual(["restart", 55]);
+  // The week after is the next grade, 10 % off: 63 kg, on plates 62.5; then the 70 of before.
+  expect(back(next + 21)).toEqual(["ahead, grade-back", 62.5]);
+  expect(back(next + 28)).toEqual(["ahead, grade-back", 70]);
 });

@@ -50,7 +50,6 @@ test("nothing is proposed without sets, and the coach is asked to look", () => {
     not: "no-sets-yet",
     sessions: [],
     outlook: [],
-    ahead: null,
     exercise: "",
     odd: true,
   });

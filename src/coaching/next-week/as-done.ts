@@ -1,0 +1,47 @@
+import { exerciseKey } from "../record/exercise-key";
+import type { LiftingSet } from "../record/lifting-set";
+import type { LineGiven, ProposedSession, ProposedWeek } from "./proposed-line";
+
+/**
+ * The rows of an athlete as they would be once a proposed week was lifted as it stands: every set done
+ * and moved well. Soreness is over by then; of the last day nothing unusual is known. What the
+ * season says stays: whoever slips is not taken to have stopped.
+ */
+export function asDone(
+  given: LineGiven,
+  { exercise, sessions }: Pick<ProposedWeek, "exercise" | "sessions">,
+): LineGiven {
+  const { state, rows, monday, asOf } = given;
+  // A session of this week that lies behind was not lifted; what stands for the lift is no set of it.
+  const lifted = sessions.filter(({ day, instead }) => day > asOf && instead === null);
+  const key = exerciseKey(exercise);
+  const like = rows.sets.find((set) => exerciseKey(set.exercise) === key && set.kind === "work");
+  const sets = like ? lifted.flatMap((one) => setsOf(like, one)) : [];
+  const rested = { ...state, soreness: null };
+  return {
+    ...given,
+    asOf: monday + 6,
+    rows: { ...rows, sets: [...rows.sets, ...sets] },
+    state:
+      sets.length === 0
+        ? rested
+        : { ...rested, lastWord: "as usual", heldSpeed: state.heldSpeed === null ? null : true },
+  };
+}
+
+/** Sets of a session in the manner of one of the lift's own, done and moved well. */
+function setsOf(like: LiftingSet, { day, minute, sets, reps, loadKg, barKg }: ProposedSession) {
+  return Array.from({ length: sets }, (_, at) => ({
+    ...like,
+    day,
+    minute,
+    set: at + 1,
+    reps,
+    loadKg,
+    barKg,
+    repSpeeds: [],
+    setSpeed: null,
+    movedWell: true,
+    repsInReserve: null,
+  }));
+}
