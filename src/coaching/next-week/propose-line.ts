@@ -29,8 +29,11 @@ const weeksShown = 4;
 export function proposeLine(given: LineGiven): ProposedLine {
   const { monday, change } = given;
   const key = nameKey(given.name);
-  const own = given.rows.sets.filter(({ athlete }) => nameKey(athlete) === key);
-  let at: LineGiven = { ...given, rows: { ...given.rows, sets: own } };
+  // Rows of days to come are no rows yet, though the weeks counted on reach past them.
+  const own = <Row extends { readonly athlete: string; readonly day: Day }>(rows: readonly Row[]) =>
+    rows.filter(({ athlete, day }) => day <= given.asOf && nameKey(athlete) === key);
+  const { rows } = given;
+  let at: LineGiven = { ...given, rows: { ...rows, sets: own(rows.sets), jumps: own(rows.jumps) } };
   let counted = 0;
   for (let week = firstToCome(at); week < monday; week += 7) {
     const after = asDone({ ...at, monday: week }, weekDecided(at, week));

@@ -150,6 +150,15 @@ test("planned on a Monday, this week's sessions are counted on; planned after on
   expect(late.reasons[0]!.code).toBe("restart");
 });
 
+test("rows already typed for days to come count for no week, asked for or shown ahead", () => {
+  const early = ["2026-05-12", "2026-05-19"].flatMap((iso) =>
+    session(name, iso, { ...at70, sets: 3, reps: 3, loadKg: 100 }),
+  );
+  const sets = [...lifted.flatMap((iso) => session(name, iso, at70)), ...early];
+  expect(ahead(line({ sets }))).toEqual(ahead(line()));
+  expect(first(inWeeks(2, { sets }))).toBe(first(inWeeks(2)));
+});
+
 test("the weeks shown ahead are the weeks proposed when they are asked for", () => {
   fc.assert(
     fc.property(
