@@ -11,8 +11,8 @@ import { mostDone } from "../coaching/next-week/present-step";
 import { usualWidth } from "../coaching/next-week/usual-width";
 import { athleteNamed } from "../coaching/record/athlete-named";
 import { exerciseKey } from "../coaching/record/exercise-key";
-import type { LiftingSet } from "../coaching/record/lifting-set";
 import { nameKey } from "../coaching/record/name-key";
+import { grouped } from "../coaching/series/grouped";
 import { gymDays } from "../coaching/series/season-start";
 import { squadIndex } from "../coaching/series/squad-index";
 import type { StateOfSquad } from "./state-of-squad";
@@ -32,14 +32,10 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
   const jumps = remembered((test: string) =>
     squadJumpTrend({ index, test, plates, athletes, rules }),
   );
-  const done = new Map<string, LiftingSet[]>();
-  for (const set of rows.sets) {
-    if (set.day > asOf) continue;
-    const key = nameKey(set.athlete);
-    const own = done.get(key);
-    if (own) own.push(set);
-    else done.set(key, [set]);
-  }
+  const done = grouped(
+    rows.sets.filter(({ day }) => day <= asOf),
+    (set) => nameKey(set.athlete),
+  );
   return (athlete) => {
     const season = hold.of(athlete);
     const own = index.of(athlete);

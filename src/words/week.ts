@@ -4,26 +4,22 @@ import type { DayBand } from "../coaching/next-week/day-bands";
 import type { LineReason, ProposedLine } from "../coaching/next-week/propose-line";
 import type { SessionItem } from "../coaching/next-week/session-plan";
 import { dayWords, weekdayWords } from "./days";
-import { bandParts, byFeel, onlyIf, spelled } from "./pages";
+import { bandParts, byFeel, onlyIf, sentence } from "./pages";
 import { trimmed } from "./reasons-figures";
 import { raceRuleWords } from "./week-days";
 
-const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const kg = (value: unknown) => trimmed(Number(value), 2);
 
 /** One reason in words, from its code and facts. */
-const reasons: Readonly<Record<string, (facts: LineReason["facts"]) => string>> = {
-  out: () => "Out: nothing is proposed.",
-  "not-cleared": () => "Not cleared: by whom? Name who cleared them in the Availability tab.",
-  "under-18-no-supervisor": () => "Nothing proposed: under 18, no supervisor named.",
-  "see-a-doctor": () =>
+const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) => string)>> = {
+  out: "Out: nothing is proposed.",
+  "not-cleared": "Not cleared: by whom? Name who cleared them in the Availability tab.",
+  "under-18-no-supervisor": "Nothing proposed: under 18, no supervisor named.",
+  "see-a-doctor":
     "Nothing proposed: bone, night or chest pain, dizziness or limping. See a doctor or physiotherapist.",
-  "no-sets-yet": () => "No work sets in the rows yet: write the first week by hand.",
-  "no-day": () => "No day of this week keeps the hours asked for around races and key runs.",
-  ahead: ({ weeks }) =>
-    Number(weeks) === 1
-      ? "If the week before goes as planned."
-      : `If the ${spelled(Number(weeks))} weeks before go as planned.`,
+  "no-sets-yet": "No work sets in the rows yet: write the first week by hand.",
+  "no-day": "No day of this week keeps the hours asked for around races and key runs.",
+  ahead: "If all before it goes as planned.",
   "step-ahead": ({ fromKg, toKg }) => `A step on, ${kg(fromKg)} to ${kg(toKg)} kg.`,
   restart: ({ days, percent }) =>
     `Off ${days} days longer than usual: ${kg(percent)} % off the load before${Number(percent) >= 20 ? ", half the sets" : ""}.`,
@@ -31,17 +27,17 @@ const reasons: Readonly<Record<string, (facts: LineReason["facts"]) => string>> 
     `${days} days after a marathon: 10 % off, half the sets, until usual loads again.`,
   "grade-back": ({ before }) =>
     `Back in grades, one a week, towards the ${kg(before)} kg of before the break.`,
-  "slipping-held": () => "No step up while slipping.",
+  "slipping-held": "No step up while slipping.",
   "modified-held": ({ mayDo }) => `${mayDo === "cleared" ? "Cleared" : "Modified"}: load held.`,
-  "last-well-below": () => "Last session well below usual: load held.",
-  "sore-held": () => "Sorer than usual: load held.",
+  "last-well-below": "Last session well below usual: load held.",
+  "sore-held": "Sorer than usual: load held.",
   "hold-week": ({ week, of }) => `Hold: week ${week} of ${of}.`,
-  "quality-not-recorded": () => "Movement not recorded last session: hold.",
-  "moved-poorly": () => "Movement was poor last session: hold until it is good.",
-  "volume-not-recorded": () => "Repetitions not recorded last session: hold.",
-  "volume-missed": () => "Sets or repetitions were missed: the step is done again.",
-  "speed-not-recorded": () => "Speed not recorded last session: hold.",
-  "speed-lost": () => "Speed left the usual pattern over the sets: hold.",
+  "quality-not-recorded": "Movement not recorded last session: hold.",
+  "moved-poorly": "Movement was poor last session: hold until it is good.",
+  "volume-not-recorded": "Repetitions not recorded last session: hold.",
+  "volume-missed": "Sets or repetitions were missed: the step is done again.",
+  "speed-not-recorded": "Speed not recorded last session: hold.",
+  "speed-lost": "Speed left the usual pattern over the sets: hold.",
   "step-up": ({ fromKg, toKg }) =>
     `Moved well, volume done, speed held: a step on, ${kg(fromKg)} to ${kg(toKg)} kg.`,
   "step-too-coarse": ({ fromKg }) =>
@@ -57,26 +53,33 @@ const reasons: Readonly<Record<string, (facts: LineReason["facts"]) => string>> 
     `No rack: ${exercise} instead of ${insteadOf}, ${byFeel}.`,
   limb: ({ exercise, insteadOf, site }) =>
     `${site === "" ? "Modified" : sentence(String(site))}: ${exercise} instead of ${String(insteadOf).split(",")[0]}; ask before anything there is loaded.`,
-  "contact-long": () => "Drop jump lower: its contact was past 0.25 s.",
-  "novice-drop": () => "Drop jump lower: novices from 20 cm or less.",
+  "contact-long": "Drop jump lower: contact was past 0.25 s.",
+  "novice-drop": "Novices drop from 20 cm or less.",
   "no-plate": ({ exercise, insteadOf }) =>
     `No plates here for the ${insteadOf}: ${exercise} instead.`,
-  "reserve-short": () => "The load would leave fewer than two repetitions in reserve: kept lower.",
+  "reserve-short": "The load would leave fewer than two repetitions in reserve: kept lower.",
   reset: ({ toKg }) => `The rotation begins again at ${kg(toKg)} kg.`,
-  "race-week-held": () => "Ready for a step: it waits until after the race.",
+  "race-week-held": "Ready for a step: it waits until after the race.",
   "race-week": ({ from, to }) => `Race week: sets ${from} to ${to}, load kept.`,
-  "day-before-race": ({ day, hours, race, matters, limit }) =>
-    raceRuleWords(Number(day), Number(hours), "before", { race: String(race), matters }, limit),
+  "day-before-race": (facts) => dayRefused(facts, "before"),
+  "day-after-race": (facts) => dayRefused(facts, "after"),
   "no-jumps": ({ site }) => `${site === "" ? "Modified" : site}: no jumps until asked about.`,
-  sore: ({ value, day }) =>
-    `Soreness ${value} on ${dayWords(Number(day))}: ask first. Contacts cut.`,
-  "above-usual": () => "Last session above usual: no load is added for that.",
+  sore: ({ value, day }) => `Soreness ${value} on ${dayWords(Number(day))}: ask first.`,
+  "contacts-halved": "Ground contacts halved.",
+  "above-usual": "Last session above usual: no load is added for that.",
 };
 
+const reasons = new Map(Object.entries(sentences));
+
+const dayRefused = (
+  { day, hours, race, matters, limit }: LineReason["facts"],
+  side: "before" | "after",
+) => raceRuleWords(Number(day), Number(hours), side, { race: String(race), matters }, limit);
+
 export function lineReasonWords({ code, facts }: LineReason): string {
-  const say = Object.prototype.propertyIsEnumerable.call(reasons, code) ? reasons[code] : undefined;
+  const say = reasons.get(code);
   if (!say) throw new Error(`no sentence for the reason ${code}`);
-  return say(facts);
+  return typeof say === "string" ? say : say(facts);
 }
 
 /** "20 + 10 + 2.5 a side"; an empty bar says so. */
@@ -137,7 +140,7 @@ export function briefWords(line: ProposedLine): string {
 /** The one short reason of the tab, as a sentence; the sidebar has them all. */
 export function shortWhyWords(line: ProposedLine): string {
   const brief = briefWords(line);
-  return brief === "" ? "" : `${brief.charAt(0).toUpperCase()}${brief.slice(1)}.`;
+  return brief === "" ? "" : `${sentence(brief)}.`;
 }
 
 /** The reason of one session's line: with a step written ahead, what else is lifted. */

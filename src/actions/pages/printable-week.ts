@@ -4,6 +4,7 @@ import type { ProposedLine, ProposedSession } from "../../coaching/next-week/pro
 import { usualPlates } from "../../coaching/next-week/usual-plates";
 import { nameKey } from "../../coaching/record/name-key";
 import type { Plate } from "../../coaching/record/plate";
+import { grouped } from "../../coaching/series/grouped";
 import { type PrintedNumbers, printedNumbers } from "../../words/printed-numbers";
 import { athleteStates } from "../athlete-states";
 import type { WeekChange } from "../messages";
@@ -67,10 +68,6 @@ export function printableWeek(
 
 /** Sessions that share a room: the same day and start. */
 export function gymSessions(week: PrintableWeek): readonly (readonly PrintedSession[])[] {
-  const groups = new Map<string, PrintedSession[]>();
-  for (const one of week.sessions) {
-    const key = `${one.session.day} ${one.session.minute}`;
-    groups.set(key, [...(groups.get(key) ?? []), one]);
-  }
-  return [...groups.values()];
+  const byStart = grouped(week.sessions, ({ session }) => `${session.day} ${session.minute}`);
+  return [...byStart.values()];
 }

@@ -1,5 +1,6 @@
 import type { Race } from "../../coaching/record/race";
 import { seasonPlan } from "../../coaching/season/season-plan";
+import { grouped } from "../../coaching/series/grouped";
 import { dayWords, weekdayWords } from "../../words/days";
 import { listWords, spelled } from "../../words/pages";
 import type { WeekPaper } from "../page-messages";
@@ -40,11 +41,10 @@ export function weeksAhead({ state, monday }: PrintableWeek): WeekPaper["weeks"]
 
 /** "R4 county track weekend, A, Sat 4 and Sun 5 Jul": a race in several rows is named once. */
 function raceWords(races: readonly Race[]): string {
-  const named = new Map<string, Race[]>();
-  for (const race of [...races].sort((a, b) => a.day - b.day)) {
-    const name = `${race.race.split(",")[0]}, ${race.matters ?? "C"}`;
-    named.set(name, [...(named.get(name) ?? []), race]);
-  }
+  const named = grouped(
+    [...races].sort((a, b) => a.day - b.day),
+    ({ race, matters }) => `${race.split(",")[0]}, ${matters ?? "C"}`,
+  );
   return listWords(
     [...named].map(([name, same]) => {
       const days = [...new Set(same.map(({ day }) => weekdayWords(day)))];

@@ -73,8 +73,8 @@ function weekSession(session: ProposedSession): WeekSession {
     plates: session.plates,
     platesWords: platesWords(session.plates),
     barKg: session.barKg,
-    markerKg: session.markerKg,
-    speedFloor: session.speedFloor === null ? null : Math.round(100 * session.speedFloor) / 100,
+    markerKg: hundredths(session.markerKg),
+    speedFloor: hundredths(session.speedFloor),
     stack: boxWords(session),
     contacts: session.contacts,
     bands: session.bands.map((band) => ({
@@ -86,3 +86,5 @@ function weekSession(session: ProposedSession): WeekSession {
     instead: session.instead ? insteadCellWords(session.instead) : "",
   };
 }
+
+const hundredths = (value: number | null) => value && Math.round(100 * value) / 100;

@@ -3,8 +3,9 @@ import { type GymDays, leastApart } from "../season/gym-days";
 import type { LineReason } from "./line-reason";
 
 /**
- * The days a coach may have expected and the rule each breaks: the athlete's usual gym days, else the
- * first day that would have stood well apart from the one proposed.
+ * The days a coach may have expected and the race rule each breaks: the athlete's usual gym days; else,
+ * where a session is wanting, the first day before a race that would have stood well apart from the
+ * one proposed.
  *
  * @param wanted sessions wanted in the week
  * @param weekdays the athlete's usual gym weekdays, most used first; as many as there are sessions
@@ -14,15 +15,19 @@ export function dayReasons(
   wanted: number,
   weekdays: readonly number[],
 ): LineReason[] {
-  if (!days || days.best.length >= wanted) return [];
+  if (!days) return [];
+  const moved = days.best.length >= wanted;
   const refused = days.all.flatMap(({ day, refused: rule }) =>
-    rule?.code === "before-race" && days.best.every((one) => Math.abs(one.day - day) >= leastApart)
+    rule &&
+    "race" in rule &&
+    (moved || days.best.every((one) => Math.abs(one.day - day) >= leastApart))
       ? [{ day, rule }]
       : [],
   );
   const usual = refused.filter(({ day }) => weekdays.includes(weekdayOfDay(day)));
-  return (usual.length > 0 ? usual : refused.slice(0, 1)).map(({ day, rule }) => ({
-    code: "day-before-race",
+  const first = refused.filter(({ rule }) => rule.code === "before-race").slice(0, 1);
+  return (usual.length > 0 || moved ? usual : first).map(({ day, rule }) => ({
+    code: `day-${rule.code}`,
     facts: {
       day,
       hours: Math.floor(rule.hours),

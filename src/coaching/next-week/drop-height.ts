@@ -55,17 +55,13 @@ export function dropHeight(
     const stackKg = long && stacked.length > 1 ? stacked.slice(0, -1) : stacked;
     return { cm: null, stackKg, reason: long ? "contact long" : "as last" };
   }
-  const wanted =
-    lastCm === null
-      ? { cm: firstDropCm, reason: "first drop" as const }
-      : long
-        ? { cm: Math.max(lowestCm, lastCm - lowerCm), reason: "contact long" as const }
-        : { cm: lastCm, reason: "as last" as const };
-  const lower = lastCm === null ? wanted.reason : ("novice" as const);
-  const eased =
-    experience === "novice" && wanted.cm > noviceCm ? { cm: noviceCm, reason: lower } : wanted;
-  const own = noHigher(stacked, eased.cm, plates);
-  return { ...eased, stackKg: own.length > 0 ? own : equalPlates(eased.cm, plates) };
+  const wantedCm =
+    lastCm === null ? firstDropCm : long ? Math.max(lowestCm, lastCm - lowerCm) : lastCm;
+  const cm = experience === "novice" ? Math.min(wantedCm, noviceCm) : wantedCm;
+  const reason =
+    lastCm === null ? "first drop" : cm < wantedCm ? "novice" : long ? "contact long" : "as last";
+  const own = noHigher(stacked, cm, plates);
+  return { cm, reason, stackKg: own.length > 0 ? own : equalPlates(cm, plates) };
 }
 
 /** A stack without its topmost plates until it is no higher than so many cm. */

@@ -51,6 +51,13 @@ export function cutReasons(from: number, to: number): LineReason[] {
   return to < from ? [{ code: "race-week", facts: { from, to } }] : [];
 }
 
+/** Jumps halved, where there are any. */
+export function contactReasons(sessions: readonly ProposedSession[]): LineReason[] {
+  return sessions.some(({ contacts }) => contacts > 0)
+    ? [{ code: "contacts-halved", facts: {} }]
+    : [];
+}
+
 /** What the athlete's own state asks for, whatever the step: no jumps, soreness, a good day that adds nothing. */
 export function stateReasons(
   { soreness, lastWord }: Pick<AthleteState, "soreness" | "lastWord">,

@@ -58,52 +58,48 @@ export function plannedStep(given: {
 }): PlannedStep {
   const { state, step, rest, guardKg, size, rules, mayDo } = given;
   const smallStep = size.stepKg;
-  const hold = (code: string, facts: LineReason["facts"] = {}): PlannedStep => ({
-    block: step.block,
-    loadKg: guarded(step.block, step.loadKg, guardKg, smallStep),
-    halfSets: false,
-    reasons: [{ code, facts }],
-    ready: false,
-  });
+  /** The same block at a load, or at less where it would not keep its reserve, which is said too. */
+  const at = (wantedKg: number, code: string, facts: LineReason["facts"], halfSets = false) => {
+    const loadKg = guarded(step.block, wantedKg, guardKg, smallStep);
+    const reasons = [{ code, facts }];
+    if (loadKg < wantedKg && code !== "reserve-short")
+      reasons.push({ code: "reserve-short", facts: {} });
+    return { block: step.block, loadKg, halfSets, reasons, ready: false };
+  };
+  const hold = (code: string, facts: LineReason["facts"] = {}): PlannedStep =>
+    at(step.loadKg, code, facts);
   if (rest && (given.marathonDays === null || rest.halfSets)) {
-    return {
-      block: step.block,
-      loadKg: guarded(step.block, step.loadKg * (1 - rest.off), guardKg, smallStep),
-      halfSets: rest.halfSets,
-      reasons: [{ code: "restart", facts: { days: rest.daysOff, percent: 100 * rest.off } }],
-      ready: false,
-    };
+    const facts = { days: rest.daysOff, percent: 100 * rest.off };
+    return at(step.loadKg * (1 - rest.off), "restart", facts, rest.halfSets);
   }
   if (given.marathonDays !== null) {
-    return {
-      block: step.block,
-      loadKg: guarded(step.block, step.loadKg * (1 - easedAfterMarathon), guardKg, smallStep),
-      halfSets: true,
-      reasons: [{ code: "after-marathon", facts: { days: given.marathonDays } }],
-      ready: false,
-    };
+    const facts = { days: given.marathonDays };
+    return at(step.loadKg * (1 - easedAfterMarathon), "after-marathon", facts, true);
   }
   const back = wayBack(step.sessions, given.sessionsAWeek, given.monday, smallStep);
-  if (back) {
+  const held =
+    state.word === "slipping"
+      ? hold("slipping-held")
+      : // The grades of the way back are what a clearance is for.
+        mayDo === "modified" || (mayDo === "cleared" && back === null)
+        ? hold("modified-held", { mayDo })
+        : state.lastWord === "well below usual"
+          ? hold("last-well-below")
+          : state.soreness
+            ? hold("sore-held")
+            : null;
+  if (held) return held;
+  // Once the guard lets the way back rise no further, the ladder leads on.
+  const rises = back && guarded(step.block, back.gradeKg, guardKg, smallStep) > step.loadKg;
+  if (back && (rises || back.gradeKg <= step.loadKg)) {
     if (step.movedWell !== true) {
       return hold(step.movedWell === null ? "quality-not-recorded" : "moved-poorly");
     }
     // The first sessions back had half the sets by plan, so missing sets say nothing there.
     const halved = step.loadKg <= halvedUnder * back.beforeKg;
     if (step.volumeDone === false && !halved) return hold("volume-missed");
-    const loadKg = guarded(step.block, back.gradeKg, guardKg, smallStep);
-    return {
-      block: step.block,
-      loadKg,
-      halfSets: false,
-      reasons: [{ code: "grade-back", facts: { before: back.beforeKg } }],
-      ready: false,
-    };
+    return at(back.gradeKg, "grade-back", { before: back.beforeKg });
   }
-  if (state.word === "slipping") return hold("slipping-held");
-  if (mayDo === "modified" || mayDo === "cleared") return hold("modified-held", { mayDo });
-  if (state.lastWord === "well below usual") return hold("last-well-below");
-  if (state.soreness) return hold("sore-held");
   const gates = {
     movedWell: step.movedWell,
     volumeDone: step.volumeDone,

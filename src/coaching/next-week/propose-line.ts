@@ -33,18 +33,17 @@ export function proposeLine(given: LineGiven): ProposedLine {
   const own = <Row extends { readonly athlete: string; readonly day: Day }>(rows: readonly Row[]) =>
     rows.filter(({ athlete, day }) => day <= given.asOf && nameKey(athlete) === key);
   const { rows } = given;
-  let at: LineGiven = { ...given, rows: { ...rows, sets: own(rows.sets), jumps: own(rows.jumps) } };
-  let counted = 0;
+  const lifted = own(rows.sets);
+  let at: LineGiven = { ...given, rows: { ...rows, sets: lifted, jumps: own(rows.jumps) } };
   for (let week = firstToCome(at); week < monday; week += 7) {
-    const after = asDone({ ...at, monday: week }, weekDecided(at, week));
-    if (after.rows.sets.length > at.rows.sets.length) counted++;
-    at = after;
+    at = asDone({ ...at, monday: week }, weekDecided(at, week));
   }
   const line = proposeWeek({ ...at, monday, ...(change && { change }) });
   const { reasons, sessions } = line;
+  const counted = at.rows.sets.length > lifted.length;
   return {
     ...line,
-    reasons: counted > 0 && sessions.length > 0 ? onTerms(reasons, counted) : reasons,
+    reasons: counted && sessions.length > 0 ? onTerms(reasons) : reasons,
     outlook: sessions.length > 0 ? weeksAhead({ ...at, monday }, line) : [],
   };
 }
@@ -85,9 +84,9 @@ function weeksAhead(given: LineGiven, line: ProposedWeek): readonly OutlookWeek[
 }
 
 /** Nothing has moved well or been done yet: what follows is said on those terms. */
-function onTerms(reasons: readonly LineReason[], weeks: number): readonly LineReason[] {
+function onTerms(reasons: readonly LineReason[]): readonly LineReason[] {
   return [
-    { code: "ahead", facts: { weeks } },
+    { code: "ahead", facts: {} },
     ...reasons.map((one) => (one.code === "step-up" ? { ...one, code: "step-ahead" } : one)),
   ];
 }

@@ -1,4 +1,5 @@
 import type { WhoMay } from "../availability/who-may";
+import { roundDownToPlates } from "../blocks/plate-loading";
 import { mostReps } from "../blocks/repetition-load";
 import type { StepSize } from "../blocks/step-up";
 import type { Day } from "../calendar/day";
@@ -23,6 +24,8 @@ export type SessionsGiven = Omit<LineGiven, "monday"> & {
   readonly size: StepSize;
   readonly guardKg: number | null;
   readonly raceWeek: boolean;
+  /** Ground contacts are halved and no stack rises. */
+  readonly eased: boolean;
   readonly mayOn: (day: Day) => WhoMay;
   /** Sets of a block this week. */
   readonly setsOf: (block: SessionStep["block"]) => number;
@@ -38,9 +41,12 @@ export function sessionProposer(
   const { rules, plates } = rows;
   const experience = athlete?.experience ?? null;
   const drop = dropHeight(rows.jumps, name, asOf, experience, plates);
-  const eased = raceWeek || state.soreness !== null || state.lastWord === "well below usual";
   const listed = plates.length > 0;
   const noRack = change.noRack === true || rules.racks < 0.5;
+  // A marker from another gym's plates is the nearest under it that these make.
+  const gymMarker =
+    step.markerKg === null || !listed ? null : roundDownToPlates(step.markerKg, step.barKg, plates);
+  const markerLoadKg = gymMarker?.ok ? gymMarker.value : step.markerKg;
   return ({ day, minute }, { block, loadKg: wantedKg, otherwise }) => {
     const { loadKg: kg, plates: side } = bar(wantedKg);
     const { noJumps, limits } = given.mayOn(day);
@@ -48,7 +54,7 @@ export function sessionProposer(
     const { stackKg, stackCm, contacts, ...jumps } = jumpPlan({
       experience,
       noJumps,
-      eased,
+      eased: given.eased,
       state,
       plates,
       wished: change,
@@ -61,7 +67,7 @@ export function sessionProposer(
       sets,
       reps: block.reps,
       loadKg: kg,
-      markerKg: step.markerKg,
+      markerKg: markerLoadKg,
       jumps,
       noJumps,
       raceWeek,
@@ -76,7 +82,7 @@ export function sessionProposer(
     });
     const main = items.find((item) => item.kind === "main lift");
     const instead = main?.insteadOf ? main : null;
-    const markerKg = instead ? null : step.markerKg;
+    const markerKg = instead ? null : markerLoadKg;
     const lead = markerKg === null ? null : state.usualLead("marker", markerKg);
     const usual = lead?.usual ?? null;
     const floorFrom = instead ? null : state.usualSpeed(kg);

@@ -14,6 +14,7 @@ import { chosenDays } from "./chosen-days";
 import { dayReasons } from "./day-reasons";
 import { gapBefore } from "./gap-before";
 import {
+  contactReasons,
   cutReasons,
   dropReasons,
   otherwiseReasons,
@@ -114,6 +115,13 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
       change.sets ?? (kind === "race week" ? raceWeekSets(halved, rules.raceWeekSets) : halved)
     );
   };
+  // Who comes back lands less, too, not only lifts less.
+  const eased =
+    kind === "race week" ||
+    rest !== null ||
+    planned.halfSets ||
+    state.soreness !== null ||
+    state.lastWord === "well below usual";
   const sessionOf = sessionProposer({
     ...given,
     races,
@@ -121,6 +129,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     size,
     guardKg,
     raceWeek: kind === "race week",
+    eased,
     mayOn,
     setsOf,
     bar,
@@ -133,6 +142,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     ...planned.reasons,
     ...first.reasons,
     ...(kind === "race week" ? cutReasons(block.sets, setsOf(block)) : []),
+    ...(eased && change.contacts === undefined ? contactReasons(sessions) : []),
     ...otherwiseReasons(sessions),
     ...dayReasons(days, wanted, usualDays),
     ...dropReasons(sessions),

@@ -179,7 +179,39 @@ test("a guard lowers what is held, graded or restarted until two repetitions sta
       ],
     }),
   });
-  expect(grade).toMatchObject({ text: "5x5 69.5", codes: ["grade-back"] });
+  expect(grade).toMatchObject({ text: "5x5 69.5", codes: ["grade-back", "reserve-short"] });
+});
+
+test("on the way back a slow day, soreness, a limit or a slip holds the grade", () => {
+  const lately = ["2026-04-07", "2026-04-28", "2026-05-05"].map((iso, at) => ({
+    day: day(iso),
+    loadKg: [100, 80, 80][at]!,
+  }));
+  const grade = (over: Partial<Parameters<typeof plannedStep>[0]>) =>
+    planned({ step: step({ sessions: lately, weeksHeld: 1 }), ...over });
+  expect(grade({})).toMatchObject({ text: "5x5 90", codes: ["grade-back"] });
+  expect(grade({ mayDo: "cleared" })).toMatchObject({ text: "5x5 90" });
+  const slow = { state: state(name, { lastWord: "well below usual" }) };
+  expect(grade(slow)).toMatchObject({ text: "5x5 80", codes: ["last-well-below"] });
+  const sore = { state: state(name, { soreness: { day: monday - 1, value: 8 } }) };
+  expect(grade(sore)).toMatchObject({ text: "5x5 80", codes: ["sore-held"] });
+  expect(grade({ mayDo: "modified" })).toMatchObject({ text: "5x5 80", codes: ["modified-held"] });
+  const slips = { state: state(name, { word: "slipping" }) };
+  expect(grade(slips)).toMatchObject({ text: "5x5 80", codes: ["slipping-held"] });
+});
+
+test("a way back that the guard lets rise no further is over: the ladder leads on", () => {
+  // 80 kg of 100 are the chart's eight repetitions, seven are asked for: 82.5 leaves too few for 5×5.
+  const lately = ["2026-04-07", "2026-04-28", "2026-05-05"].map((iso, at) => ({
+    day: day(iso),
+    loadKg: [100, 82.5, 82.5][at]!,
+  }));
+  const grade = planned({
+    step: step({ sessions: lately, loadKg: 82.5, weeksHeld: 3 }),
+    guardKg: 100,
+  });
+  // 3×5 at 85 would keep one: the next block at the present load.
+  expect(grade).toMatchObject({ text: "3x5 82.5", codes: ["reserve-short"] });
 });
 
 test("a guard under which no plate leaves a reserve holds at the lightest step, and says why", () => {

@@ -204,6 +204,69 @@ test("races on Wednesday and Sunday leave no day: each usual day is named, or el
   const others = ["2026-04-29", "2026-05-03", "2026-05-06"].flatMap((iso) =>
     session(name, iso, { sets: 5, reps: 5, loadKg: 85, markerKg: 67.5 }),
   );
-  // Who lifts on Wednesdays and Sundays has no usual day before a race: Monday stands for all.
-  expect(refusedBefore(line({ races, sets: others }))).toEqual([[0, 40, 48, "C"]]);
+  // Who lifts on Wednesdays and Sundays: the evenings after the races, 8 h later, are named as such.
+  const after = line({ races, sets: others });
+  expect(refusedBefore(after)).toEqual([]);
+  expect(
+    after.reasons.flatMap(({ code, facts }) => (code === "day-after-race" ? [facts] : [])),
+  ).toEqual([
+    { day: monday + 2, hours: 8, race: "R2", matters: "C", limit: 48 },
+    { day: monday + 6, hours: 8, race: "R2", matters: "C", limit: 48 },
+  ]);
+});
+
+test("usual days that a race moves are named though as many days are found", () => {
+  // A B race on Saturday at 14:00: Thursday 18:00 is 44 h before it, so Monday and Wednesday.
+  const found = line({ races: [race("2026-05-16", 14, { race: "R3 meeting", matters: "B" })] });
+  expect(found.sessions.map((one) => one.day - monday)).toEqual([0, 2]);
+  expect(found.reasons.map(lineReasonWords)).toContain(
+    "Thu 14 May refused: 44 h before R3, a B race (rule: 48 h).",
+  );
+  // The day after a race on Monday evening is a usual day too.
+  const monday10 = line({ races: [race("2026-05-11", 19, { race: "R3 meeting", matters: "B" })] });
+  expect(monday10.sessions.map((one) => one.day - monday)).not.toContain(1);
+  expect(monday10.reasons.map(lineReasonWords)).toContain(
+    "Tue 12 May refused: 23 h after R3, a B race (rule: 48 h).",
+  );
+  expect(
+    line()
+      .reasons.map(({ code }) => code)
+      .join(" "),
+  ).not.toMatch(/day-/);
+});
+
+test("who comes back from a break, or runs in race week, lands half as often, and that is said", () => {
+  const jumps = (found: ReturnType<typeof line>) => [
+    found.sessions[0]!.contacts,
+    found.reasons.some(({ code }) => code === "contacts-halved"),
+  ];
+  const long = ["2026-04-14", "2026-04-16"].flatMap((iso) =>
+    session(name, iso, { sets: 5, reps: 5, loadKg: 85, markerKg: 67.5 }),
+  );
+  expect(jumps(line())).toEqual([60, false]);
+  expect(jumps(line({ sets: long }))).toEqual([30, true]);
+  expect(jumps(line({ races: [race("2026-05-16", 10)] }))).toEqual([30, true]);
+  // Ten days after a marathon are not over: 3 May to 12 May.
+  const marathon = race("2026-05-03", 9, { distanceKm: 42.2 });
+  expect(jumps(line({ races: [marathon] }))).toEqual([30, true]);
+  // What the coach asks for is not called halved; without jumps there is nothing to halve.
+  expect(jumps(line({ sets: long }, { change: { contacts: 40 } }))).toEqual([40, false]);
+  const achilles = spell({ site: "Achilles" });
+  expect(jumps(line({ sets: long, availability: [achilles] }))).toEqual([0, false]);
+});
+
+test("a marker from another gym's plates is the nearest under it that these make", () => {
+  const abroad = (markerKg: number) =>
+    ["2026-04-28", "2026-05-05"].flatMap((iso) =>
+      session(name, iso, { sets: 5, reps: 5, loadKg: 85, markerKg }),
+    );
+  // 160 lb are 72.57 kg; the club's plates make 72.5.
+  const found = line({ sets: abroad(160 * 0.45359237) }).sessions[0]!;
+  expect([found.markerKg, found.items.find(({ kind }) => kind === "marker")!.loadKg]).toEqual([
+    72.5, 72.5,
+  ]);
+  expect(line({ sets: abroad(15) }).sessions[0]!.markerKg).toBe(15);
+  // Without a Plates table nothing is known of the plates, and the marker stays as it was.
+  const kept = line({ sets: abroad(160 * 0.45359237), plates: [] }).sessions[0]!;
+  expect(kept.markerKg).toBeCloseTo(72.5748, 4);
 });

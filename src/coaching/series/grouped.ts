@@ -1,0 +1,14 @@
+/** Rows by a key, each list in the order of the rows, keys in the order they first appear. */
+export function grouped<Row>(
+  rows: readonly Row[],
+  keyOf: (row: Row) => string,
+): ReadonlyMap<string, readonly Row[]> {
+  const groups = new Map<string, Row[]>();
+  for (const row of rows) {
+    const key = keyOf(row);
+    const group = groups.get(key);
+    if (group) group.push(row);
+    else groups.set(key, [row]);
+  }
+  return groups;
+}
