@@ -116,8 +116,8 @@ export function createHost(given: HostGiven) {
     open: () => {
       if (typeof realm.onOpen === "function") realm.onOpen({ authMode: "FULL" });
     },
-    /** Waits until no calculation runs or is due. */
-    settled: () => engine.calculation.settled(),
+    /** Waits until no calculation runs or is due. Rejects after `patienceMs`, two minutes if not said. */
+    settled: (patienceMs?: number) => engine.calculation.settled(patienceMs),
     /** Rows and columns that the formula in A1 of a tab fills. */
     spread: (sheet: FWorksheet): [number, number] => engine.spread(sheet.getSheetId(), 0, 0),
     /** The workbook as it stands, for saving. */

@@ -165,3 +165,19 @@ test("a sidebar that asks for anything elsewhere is stopped before a request is 
 test("nothing was asked for outside this server", () => {
   expect(shown.strays).toEqual([]);
 });
+
+test("what is typed before the first calculation has ended is saved too", async () => {
+  await shown.page.addInitScript(() => {
+    const opened = setInterval(() => {
+      if (globalThis.holdline === undefined) return;
+      clearInterval(opened);
+      const { textContent } = document.querySelector("header [role=status]") as HTMLElement;
+      globalThis.holdline.write("Sets", "B2", [[71]]);
+      globalThis.holdline.write("Sets", "D2", [[textContent]]);
+    }, 1);
+  });
+  await shown.page.reload();
+  await until(() => shown.saved()?.tabs[1]?.cells[1]?.[1]?.value === 71);
+  expect((await values(shown.page, "Sets"))[1]?.[3]).toBe("Calculating…");
+  await shown.page.getByText("Saved to Quillbeck.xlsx").waitFor();
+});

@@ -96,6 +96,7 @@ export async function servedPage(given: {
 export async function ready(page: Page): Promise<void> {
   await page.waitForSelector(".grid canvas[id^=univer-sheet-main-canvas]");
   await until(() => page.evaluate(() => globalThis.holdline !== undefined));
+  await page.evaluate(() => globalThis.holdline!.settled());
 }
 
 /** Waits until a question is answered with yes, at most a minute. */

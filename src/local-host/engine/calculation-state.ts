@@ -8,15 +8,11 @@ import { localFormulas } from "../../words/local-formulas";
 const turnMs = 8;
 const quietTurns = 24;
 
-/** Without a first calculation by then, there is nothing to calculate. */
-const firstStartMs = 5000;
-
 /** Tells when the grid has answered: results come some time after a change, never at once. */
 export class CalculationState {
   private running = false;
   private lastStart = Number.NEGATIVE_INFINITY;
-  private readonly made = performance.now();
-  private lastChange = this.made;
+  private lastChange = performance.now();
   private turnsSinceChange = 0;
 
   constructor(api: FUniver) {
@@ -49,9 +45,8 @@ export class CalculationState {
   }
 
   private isSettled(): boolean {
-    // The first calculation begins once the grid is drawn, which may be long after its making.
-    const begun = Number.isFinite(this.lastStart) || performance.now() - this.made > firstStartMs;
-    if (!begun) return false;
+    // The first calculation, which a workbook without formulas has too, begins once the grid is drawn.
+    if (!Number.isFinite(this.lastStart)) return false;
     const covered = this.lastChange < this.lastStart;
     // Both, for two that wait at once count each turn twice.
     const quiet =

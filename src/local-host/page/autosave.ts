@@ -5,14 +5,20 @@ import type { WorkbookData } from "../workbook-data";
 /** How long typing may pause before the workbook is written. */
 const pauseMs = 800;
 
+/** How long the results of what was typed are waited for. */
+const resultsMs = 10_000;
+
 export type SaveState =
   | { readonly state: "saved" }
   | { readonly state: "saving" }
   | { readonly state: "failed"; readonly sentence: string };
 
-/** Writes the workbook after each change, one write at a time, the newest state last. */
+/**
+ * Writes the workbook after each change, one write at a time, the newest state last. Where results take
+ * long, what was typed is written without them, and once more with them.
+ */
 export function autosave(
-  host: Host,
+  host: Pick<Host, "settled" | "workbook" | "onChange">,
   save: (workbook: WorkbookData) => Promise<void>,
   tell: (state: SaveState) => void,
 ): { readonly now: () => Promise<void>; readonly isPending: () => boolean } {
@@ -21,11 +27,15 @@ export function autosave(
   let writing: Promise<void> | null = null;
 
   const write = async () => {
-    await host.settled();
+    const calculated = await host.settled(resultsMs).then(
+      () => true,
+      () => false,
+    );
     changed = false;
     tell({ state: "saving" });
     try {
       await save(host.workbook());
+      if (!calculated) later();
       if (!changed) tell({ state: "saved" });
     } catch (error) {
       changed = true;
@@ -39,10 +49,13 @@ export function autosave(
     await writing;
     writing = null;
   };
-  host.onChange(() => {
-    changed = true;
+  const later = () => {
     clearTimeout(timer);
     timer = setTimeout(() => void now(), pauseMs);
+  };
+  host.onChange(() => {
+    changed = true;
+    later();
   });
   return { now, isPending: () => changed || writing !== null };
 }

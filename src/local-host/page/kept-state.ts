@@ -22,7 +22,11 @@ export function keptState(
 } {
   let unkept = false;
   let leaving = false;
-  state.textContent = place === null ? localPage.notKept : localPage.unchanged;
+  state.textContent = localPage.calculating;
+  void host.settled(Number.POSITIVE_INFINITY).then(() => {
+    if (state.textContent !== localPage.calculating) return;
+    state.textContent = place === null ? localPage.notKept : localPage.unchanged;
+  });
   const saving =
     place === null
       ? null

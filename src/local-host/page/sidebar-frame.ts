@@ -63,13 +63,10 @@ export function sidebarFrame(nonce: string) {
         const answer = (rest: object) =>
           frame.contentWindow?.postMessage({ kind: "answer", id: data.id, ...rest }, "*");
         // Results of formulas come some time after a change: a call sees them all, as online.
-        void host.settled().then(() => {
-          try {
-            answer({ value: host.run(String(data.name), data.args) });
-          } catch (error) {
-            answer({ sentence: messageOf(error) });
-          }
-        });
+        host
+          .settled()
+          .then(() => answer({ value: host.run(String(data.name), data.args) }))
+          .catch((error: unknown) => answer({ sentence: messageOf(error) }));
       });
     },
   };

@@ -54,17 +54,14 @@ export async function workbookPage(
   sidebar.onLeave(panes([barPane(bar), sidebar.pane, gridPane(grid)]));
   host.open();
   const state = element("span", { className: "soft", role: "status" });
-  state.textContent = localPage.calculating;
-  const saveCopy = () => kept.saveCopy();
-  bar.append(...toolBar(host, workbook.name, state, messages, saveCopy));
+  const kept = keptState(host, place, state, messages);
+  bar.append(...toolBar(host, workbook.name, state, messages, kept.saveCopy));
   notes.forEach((text, index) => {
     messages.put(`note ${index}`, { text });
   });
   refusedCells(host, messages);
   undoInSight(host);
   protectedCells(host, messages);
-  await host.settled();
-  const kept = keptState(host, place, state, messages);
   dropToOpen(page, { place, ...kept }, messages);
   void requests.untilClosed().then(() => {
     messages.put("ended", { text: localPage.ended, error: true });
