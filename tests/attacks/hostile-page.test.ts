@@ -51,7 +51,7 @@ beforeAll(async () => {
     workbook: { ...workbook, tabs: [...workbook.tabs, squadTab] },
     sidebar: sidebarOf28June,
     store: {
-      exported: async (changed) => {
+      exported: async (_, changed) => {
         exported = changed;
         const bytes = await writeXlsx(changed, null);
         if (!bytes.ok) throw new Error(JSON.stringify(bytes.refusal));

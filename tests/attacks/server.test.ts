@@ -24,7 +24,7 @@ beforeAll(async () => {
       asked.push(name);
       return answer;
     };
-  const opened = { workbook, place: null, notes: [] };
+  const opened = { opening: 0, workbook, place: null, notes: [] };
   served = await local.serveWorkbook({
     files: { "page.js": "page", "page.css": "css", "code.js": "code", "Sidebar.html": "side" },
     store: {

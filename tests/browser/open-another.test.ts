@@ -53,6 +53,22 @@ test("a file that is no workbook is refused in words, and the open one stays", a
   expect(await tabs()).toEqual(before);
 });
 
+test("in a second window on the same file, what was saved meanwhile is not written over, and it says so", async () => {
+  const other = await sample.newPage();
+  await other.goto(page.url());
+  await ready(other);
+  await typeInto(page, "Squad", "A1", "Typed in the first window");
+  await page.getByText(`Saved to ${sample.squad}.xlsx`).waitFor();
+  await typeInto(other, "Squad", "A2", "Typed in the second");
+  await other.getByText(/^Not saved\. .* in another window, since it was opened here/).waitFor();
+  const read = await readXlsx("Quillbeck", readFileSync(`${sample.squad}.xlsx`));
+  if (!read.ok) throw new Error(read.refusal.code);
+  const [first, second] = read.value.workbook.tabs[0]!.cells;
+  expect(first?.[0]?.value).toBe("Typed in the first window");
+  expect(second?.[0]?.value).not.toBe("Typed in the second");
+  await other.close();
+});
+
 test("opened, it stands in the old one's place, whose last change is in its file", async () => {
   await drop("spring-log.xlsx", spring);
   await page.getByRole("button", { name: "Open it" }).click();
@@ -60,7 +76,7 @@ test("opened, it stands in the old one's place, whose last change is in its file
   await ready(page);
   await page.getByRole("heading", { name: "spring-log" }).waitFor();
   const kept = await readXlsx("Quillbeck", readFileSync(`${sample.squad}.xlsx`));
-  expect(kept.ok && kept.value.workbook.tabs[0]!.cells[0]![0]?.value).toBe("Mine");
+  expect(kept.ok && kept.value.workbook.tabs[0]!.cells[0]![0]?.value).toBe("Typed in the first window");
   await page.reload();
   await ready(page);
   await page.getByRole("heading", { name: "spring-log" }).waitFor();

@@ -33,7 +33,12 @@ beforeAll(async () => {
     script: fixtureScript,
     sidebar: "<p>Squad</p>",
     store: {
-      sample: async () => ({ workbook, place: "Quillbeck.xlsx", notes: ["One table found."] }),
+      sample: async () => ({
+        opening: 0,
+        workbook,
+        place: "Quillbeck.xlsx",
+        notes: ["One table found."],
+      }),
       save: async () => {
         if (notSaved !== "") throw new Error(notSaved);
       },

@@ -34,6 +34,7 @@ export async function servedPage(given: {
 }): Promise<ServedPage> {
   let saved: WorkbookData | null = null;
   const opened = (workbook: WorkbookData): OpenedWorkbook => ({
+    opening: 0,
     workbook,
     place: `${workbook.name}.xlsx`,
     notes: [],
@@ -52,7 +53,7 @@ export async function servedPage(given: {
       opened: async () => given.workbook && opened(given.workbook),
       sample: none,
       imported: none,
-      save: async (workbook) => {
+      save: async (_, workbook) => {
         saved = workbook;
       },
       exported: none,

@@ -9,7 +9,7 @@ const workbook: WorkbookData = {
   names: [],
   properties: {},
 };
-let saved: WorkbookData | null = null;
+let saved: readonly [number, WorkbookData] | null = null;
 let given: readonly string[] = [];
 let served: Served;
 
@@ -17,16 +17,16 @@ beforeAll(async () => {
   served = await local.serveWorkbook({
     files: { "page.js": "page", "page.css": "css", "code.js": "code", "Sidebar.html": "side" },
     store: {
-      opened: async () => ({ workbook, place: "here.xlsx", notes: [] }),
+      opened: async () => ({ opening: 3, workbook, place: "here.xlsx", notes: [] }),
       sample: async () => {
         throw new Error("The sample is missing.");
       },
       imported: async (files) => {
         given = files.map(({ name, bytes }) => `${name}: ${Buffer.from(bytes).toString("utf8")}`);
-        return { workbook, place: null, notes: ["Two tables found."] };
+        return { opening: 4, workbook, place: null, notes: ["Two tables found."] };
       },
-      save: async (changed) => {
-        saved = changed;
+      save: async (opening, changed) => {
+        saved = [opening, changed];
       },
       exported: async () => new Uint8Array([80, 75]),
     },
@@ -92,8 +92,11 @@ test("the nonce is new each time", async () => {
 test("the workbook is given, taken back changed, imported and exported", async () => {
   expect(await (await fetch(`${served.url}workbook`)).json()).toMatchObject({ workbook });
   const changed = { ...workbook, name: "Changed" };
-  await fetch(`${served.url}workbook`, { method: "PUT", body: JSON.stringify(changed) });
-  expect(saved).toEqual(changed);
+  await fetch(`${served.url}workbook`, {
+    method: "PUT",
+    body: JSON.stringify({ opening: 3, workbook: changed }),
+  });
+  expect(saved).toEqual([3, changed]);
   const files = [{ name: "Sets.csv", base64: Buffer.from("Date,Load").toString("base64") }];
   const imported = await fetch(`${served.url}import`, {
     method: "POST",

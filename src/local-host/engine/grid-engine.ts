@@ -143,11 +143,11 @@ function plainTabs({ tabs }: WorkbookData): Set<string> {
 }
 
 /**
- * Calculated values and measured row heights come by themselves, and the cell editor's text is no
- * cell's yet: none of these is a change of the coach's.
+ * Calculated values, highlights to be calculated and measured row heights come by themselves, and the
+ * cell editor's text is no cell's yet: none of these is a change of the coach's.
  */
 function isChange(id: string, options: object | undefined): boolean {
   const calculated = options && "fromFormula" in options && options.fromFormula;
   const ofWorkbook = /^(?:sheet|data-validation)\.mutation\.|\.mutation\..*defined-name/.test(id);
-  return ofWorkbook && !calculated && !/auto-height/.test(id);
+  return ofWorkbook && !calculated && !/auto-height|mark-dirty/.test(id);
 }

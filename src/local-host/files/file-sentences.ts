@@ -31,7 +31,7 @@ const fileSentences = {
   "save-would-lose": ({ what }: Facts) =>
     `This file holds ${what}, which would be lost by saving here. Save a copy under another name, or keep working in the program that made it.`,
   "changed-on-disk": ({ path }: Facts) =>
-    `${path} was changed by another program since it was opened. Nothing was written: save under another name, or open it again.`,
+    `${path} was changed by another program, or in another window, since it was opened here. Nothing was written: save under another name, or open it again.`,
   "gone-from-disk": ({ path }: Facts) =>
     `${path} is no longer there. Nothing was written: save under another name.`,
   "already-there": ({ path }: Facts) =>

@@ -1,4 +1,4 @@
-import { readFileSync, statSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { basename, resolve } from "node:path";
 import type { Outcome, Refusal } from "../../outcome";
 import type { GivenFile, OpenedWorkbook, WorkbookStore } from "../server/workbook-store";
@@ -10,12 +10,14 @@ import { type Stamp, saveSafely, stampOf } from "./save-safely";
 import { readXlsx } from "./xlsx/read-xlsx";
 import { writeXlsx } from "./xlsx/write-xlsx";
 
-/** Where the open workbook is kept, and the bytes of the file it came from. */
+/** Where the workbook of one opening is kept, and the file as that opening saw it last. */
 type Kept = {
   readonly path: string | null;
   readonly original: Uint8Array | null;
-  stamp: Stamp | null;
+  readonly stamp: Stamp | null;
 };
+
+const nowhere: Kept = { path: null, original: null, stamp: null };
 
 /**
  * Workbooks in files: an .xlsx file is written back in place; a folder of CSV files is kept as an
@@ -30,37 +32,43 @@ export function fileStore(given: {
   readonly own: ReadonlySet<string>;
 }): WorkbookStore {
   const { own, sample } = given;
-  let kept: Kept = { path: null, original: null, stamp: null };
+  const openings = new Map<number, Kept>();
+  const written = new Set<string>();
   let saving: Promise<unknown> = Promise.resolve();
 
-  const openSample = async (): Promise<OpenedWorkbook> => {
-    kept = { path: null, original: null, stamp: null };
-    return opened(taken(await readWorkbook(sample, own)), null);
+  const opened = ({ workbook, notes }: ReadWorkbook, kept: Kept): OpenedWorkbook => {
+    const opening = openings.size;
+    openings.set(opening, kept);
+    return { opening, workbook, place: kept.path, notes: notes.map(fileSentence) };
   };
+  const keptOf = (opening: number): Kept => {
+    const kept = openings.get(opening);
+    if (kept === undefined) throw new Error("The program does not know this page: load it again.");
+    return kept;
+  };
+  const openSample = async () => opened(taken(await readWorkbook(sample, own)), nowhere);
   const openPath = async (path: string): Promise<OpenedWorkbook> => {
+    const place = `${resolve(path)}.xlsx`;
+    // A folder's workbook stands in its file once it was saved.
+    if (written.has(place)) return openPath(place);
+    // Taken before reading: who writes meanwhile is not written over.
+    const stamp = stampOf(path);
     const read = taken(await readWorkbook(path, own));
-    if (statSync(path).isDirectory()) {
-      const place = `${resolve(path)}.xlsx`;
-      const free = stampOf(place) === null;
-      kept = { path: free ? place : null, original: null, stamp: null };
-      return opened(read, kept.path);
-    }
-    kept = { path, original: readFileSync(path), stamp: stampOf(path) };
-    return opened(read, path);
+    if (stamp !== null) return opened(read, { path, original: readFileSync(path), stamp });
+    const free = stampOf(place) === null;
+    return opened(read, { ...nowhere, path: free ? place : null });
   };
-  const save = async (workbook: WorkbookData): Promise<void> => {
-    const { path, original, stamp } = kept;
+  const save = async (opening: number, workbook: WorkbookData): Promise<void> => {
+    const { path, original, stamp } = keptOf(opening);
     if (path === null) throw new Error("This workbook is kept nowhere yet: save it as a file.");
     const bytes = taken(await writeXlsx(workbook, original, "in place", own));
-    kept = { path, original: bytes, stamp: taken(saveSafely(path, bytes, stamp)) };
-    // A folder's workbook stands in this file from now on.
-    current = () => openPath(path);
+    openings.set(opening, { path, original: bytes, stamp: taken(saveSafely(path, bytes, stamp)) });
+    written.add(path);
   };
   const openGiven = async (files: readonly GivenFile[]): Promise<OpenedWorkbook> => {
     const read = taken(await readGiven(files, own));
     const only = files.length === 1 && !isCsv(files[0]!.name) ? files[0]! : null;
-    kept = { path: null, original: only?.bytes ?? null, stamp: null };
-    return opened(read, null);
+    return opened(read, { ...nowhere, original: only?.bytes ?? null });
   };
   /** What a page loaded anew shows: the workbook opened last. */
   let current = (): Promise<OpenedWorkbook> =>
@@ -75,12 +83,13 @@ export function fileStore(given: {
     sample: () => openedBy(openSample),
     imported: (files) => openedBy(() => openGiven(files)),
     // One after another: two saves at once would take each other for another program.
-    save: (workbook) => {
-      const next = saving.then(() => save(workbook));
+    save: (opening, workbook) => {
+      const next = saving.then(() => save(opening, workbook));
       saving = next.catch(() => undefined);
       return next;
     },
-    exported: async (workbook) => taken(await writeXlsx(workbook, kept.original, "a copy", own)),
+    exported: async (opening, workbook) =>
+      taken(await writeXlsx(workbook, keptOf(opening).original, "a copy", own)),
   };
 }
 
@@ -99,10 +108,6 @@ async function readGiven(
   }
   const named = csv.map(({ name, bytes }) => ({ name: basename(name), bytes }));
   return readCsvFiles("Workbook", named, own);
-}
-
-function opened({ workbook, notes }: ReadWorkbook, place: string | null): OpenedWorkbook {
-  return { workbook, place, notes: notes.map(fileSentence) };
 }
 
 function taken<T>(outcome: Outcome<T>): T {

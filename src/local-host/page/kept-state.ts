@@ -1,5 +1,7 @@
 import { localPage } from "../../words/local-page";
 import type { Host } from "../host";
+import type { OpenedWorkbook } from "../server/workbook-store";
+import type { WorkbookData } from "../workbook-data";
 import { autosave } from "./autosave";
 import type { MessageStrip } from "./message-strip";
 import { requests } from "./requests";
@@ -10,7 +12,7 @@ import { requests } from "./requests";
  */
 export function keptState(
   host: Host,
-  place: string | null,
+  { opening, place }: Pick<OpenedWorkbook, "opening" | "place">,
   state: HTMLElement,
   { put }: MessageStrip,
 ): {
@@ -27,11 +29,12 @@ export function keptState(
     if (state.textContent !== localPage.calculating) return;
     state.textContent = place === null ? localPage.notKept : localPage.unchanged;
   });
+  const save = (workbook: WorkbookData) => requests.save(opening, workbook);
   const saving =
     place === null
       ? null
-      : autosave(host, requests.save, (save) => {
-          const failed = save.state === "failed" ? save.sentence : null;
+      : autosave(host, save, (told) => {
+          const failed = told.state === "failed" ? told.sentence : null;
           put(
             "save",
             failed === null
@@ -43,7 +46,7 @@ export function keptState(
                 },
           );
           state.textContent =
-            save.state === "saving"
+            told.state === "saving"
               ? localPage.saving
               : failed === null
                 ? localPage.savedTo(place)
@@ -64,7 +67,7 @@ export function keptState(
     },
     saveCopy: async () => {
       const workbook = host.workbook();
-      const address = URL.createObjectURL(await requests.exported(workbook));
+      const address = URL.createObjectURL(await requests.exported(opening, workbook));
       const link = document.createElement("a");
       Object.assign(link, { href: address, download: `${workbook.name}.xlsx` }).click();
       URL.revokeObjectURL(address);

@@ -26,11 +26,13 @@ export const requests = {
     const response = await asked("import", { method: "POST", body: JSON.stringify(given) });
     return response.json() as Promise<OpenedWorkbook>;
   },
-  save: async (workbook: WorkbookData) => {
-    await asked("workbook", { method: "PUT", body: JSON.stringify(workbook) });
+  save: async (opening: number, workbook: WorkbookData) => {
+    await asked("workbook", { method: "PUT", body: JSON.stringify({ opening, workbook }) });
   },
-  exported: async (workbook: WorkbookData) =>
-    (await asked("export", { method: "POST", body: JSON.stringify(workbook) })).blob(),
+  exported: async (opening: number, workbook: WorkbookData) => {
+    const body = JSON.stringify({ opening, workbook });
+    return (await asked("export", { method: "POST", body })).blob();
+  },
   /** Resolves when the program has ended. */
   untilClosed: async () => {
     await fetch("until-closed").catch(() => undefined);

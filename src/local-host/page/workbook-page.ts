@@ -19,7 +19,7 @@ import { undoInSight } from "./undo-in-sight";
 /** The workbook in the grid, the add-on's menu above it and its sidebar beside it. */
 export async function workbookPage(
   page: HTMLElement,
-  { workbook, place, notes }: OpenedWorkbook,
+  { opening, workbook, place, notes }: OpenedWorkbook,
   nonce: string,
 ): Promise<Host> {
   const [bundleSource, Sidebar] = await Promise.all([
@@ -54,7 +54,7 @@ export async function workbookPage(
   sidebar.onLeave(panes([barPane(bar), sidebar.pane, gridPane(grid)]));
   host.open();
   const state = element("span", { className: "soft", role: "status" });
-  const kept = keptState(host, place, state, messages);
+  const kept = keptState(host, { opening, place }, state, messages);
   bar.append(...toolBar(host, workbook.name, state, messages, kept.saveCopy));
   notes.forEach((text, index) => {
     messages.put(`note ${index}`, { text });

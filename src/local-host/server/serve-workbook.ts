@@ -52,7 +52,7 @@ export async function serveWorkbook(given: {
     body: JSON.stringify(value),
   });
   const workbookIn = async (request: IncomingMessage) =>
-    (await requestJson(request)) as WorkbookData;
+    (await requestJson(request)) as { readonly opening: number; readonly workbook: WorkbookData };
   const actions: Record<string, (request: IncomingMessage) => Promise<Answer>> = {
     "GET workbook": async () => json(await store.opened()),
     "POST sample": async () => json(await store.sample()),
@@ -65,13 +65,17 @@ export async function serveWorkbook(given: {
       return json(await store.imported(picked));
     },
     "PUT workbook": async (request) => {
-      await store.save(await workbookIn(request));
+      const { opening, workbook } = await workbookIn(request);
+      await store.save(opening, workbook);
       return json(null);
     },
-    "POST export": async (request) => ({
-      type: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
-      body: await store.exported(await workbookIn(request)),
-    }),
+    "POST export": async (request) => {
+      const { opening, workbook } = await workbookIn(request);
+      return {
+        type: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+        body: await store.exported(opening, workbook),
+      };
+    },
   };
 
   const server = createServer((request, response) => {

@@ -2,6 +2,8 @@ import type { WorkbookData } from "../workbook-data";
 
 /** A workbook ready for the grid, where it is kept, and what the coach should know of its opening. */
 export type OpenedWorkbook = {
+  /** Which opening this is: two windows on one file have one each, and neither writes over the other. */
+  readonly opening: number;
   readonly workbook: WorkbookData;
   /** Shown beside the name; null when it is not kept anywhere yet. */
   readonly place: string | null;
@@ -22,8 +24,8 @@ export type WorkbookStore = {
   readonly sample: () => Promise<OpenedWorkbook>;
   /** A workbook from files given in the page. */
   readonly imported: (files: readonly GivenFile[]) => Promise<OpenedWorkbook>;
-  /** Writes to where the open workbook is kept. */
-  readonly save: (workbook: WorkbookData) => Promise<void>;
-  /** The workbook as the bytes of an .xlsx file. */
-  readonly exported: (workbook: WorkbookData) => Promise<Uint8Array>;
+  /** Writes to where the workbook of an opening is kept, if nobody else wrote there since. */
+  readonly save: (opening: number, workbook: WorkbookData) => Promise<void>;
+  /** The workbook of an opening as the bytes of an .xlsx file. */
+  readonly exported: (opening: number, workbook: WorkbookData) => Promise<Uint8Array>;
 };

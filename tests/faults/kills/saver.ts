@@ -11,10 +11,10 @@ const own: ReadonlySet<string> = new Set();
 /** Saves one version after another until it is killed, as the local workbook does after each change. */
 export async function saveThroughTheStore(path: string, from: number): Promise<void> {
   const store = fileStore({ path, sample: path, own });
-  await store.opened();
+  const { opening } = (await store.opened())!;
   for (let version = from; ; version++) {
     say(`saving ${version}`);
-    await store.save(versionOf(version));
+    await store.save(opening, versionOf(version));
     say(`saved ${version}`);
   }
 }

@@ -30,8 +30,9 @@ test("an .xlsx file is saved in place, again and again", async () => {
   const { opened, save } = store(path);
   const first = (await opened())!;
   expect(first).toMatchObject({ place: path, notes: [] });
-  await Promise.all([save(typed(first.workbook, "one")), save(typed(first.workbook, "two"))]);
-  await save(typed(first.workbook, "three"));
+  const { opening, workbook } = first;
+  await Promise.all([save(opening, typed(workbook, "one")), save(opening, typed(workbook, "two"))]);
+  await save(opening, typed(workbook, "three"));
   const again = (await store(path).opened())!;
   expect(again.workbook.tabs[0]!.cells[0]![0]?.value).toBe("three");
 });
@@ -40,21 +41,80 @@ test("a file another program changed is not overwritten, and saving goes on refu
   const path = join(folder, "Log.xlsx");
   cpSync(fixture, path);
   const { opened, save } = store(path);
-  const { workbook } = (await opened())!;
+  const { opening, workbook } = (await opened())!;
   writeFileSync(path, "another's");
-  await expect(save(workbook)).rejects.toThrow(`${path} was changed by another program`);
-  await expect(save(workbook)).rejects.toThrow("Nothing was written");
+  await expect(save(opening, workbook)).rejects.toThrow(`${path} was changed by another program`);
+  await expect(save(opening, workbook)).rejects.toThrow("Nothing was written");
   expect(readFileSync(path, "utf8")).toBe("another's");
+});
+
+test("of two windows on one file, the one that saves later is refused and writes over nothing", async () => {
+  const path = join(folder, "Log.xlsx");
+  cpSync(fixture, path);
+  const { opened, save, exported } = store(path);
+  const [one, other] = [(await opened())!, (await opened())!];
+  await save(one.opening, typed(one.workbook, "typed in one"));
+  await expect(save(other.opening, typed(other.workbook, "typed in the other"))).rejects.toThrow(
+    "in another window",
+  );
+  await save(one.opening, typed(one.workbook, "typed again in one"));
+  const standing = (await store(path).opened())!;
+  expect(standing.workbook.tabs[0]!.cells[0]![0]?.value).toBe("typed again in one");
+  // What was typed in the other can still be kept as a copy.
+  const copy = join(folder, "Copy.xlsx");
+  writeFileSync(copy, await exported(other.opening, typed(other.workbook, "typed in the other")));
+  const kept = (await store(copy).opened())!;
+  expect(kept.workbook.tabs[0]!.cells[0]![0]?.value).toBe("typed in the other");
+});
+
+test("a window only looked at stops nobody from saving, and one loaded anew saves again", async () => {
+  const path = join(folder, "Log.xlsx");
+  cpSync(fixture, path);
+  const { opened, save } = store(path);
+  const one = (await opened())!;
+  await opened();
+  await save(one.opening, typed(one.workbook, "one"));
+  const anew = (await opened())!;
+  expect(anew.workbook.tabs[0]!.cells[0]![0]?.value).toBe("one");
+  await save(anew.opening, typed(anew.workbook, "two"));
+  await expect(save(one.opening, one.workbook)).rejects.toThrow("in another window");
+});
+
+test("a workbook opened in another window leaves this one its place, and its look in a copy", async () => {
+  const path = join(folder, "Log.xlsx");
+  cpSync(fixture, path);
+  const { opened, imported, save } = store(path);
+  const one = (await opened())!;
+  const other = await imported([
+    { name: "Sets.csv", bytes: readFileSync(join(sample, "Sets.csv")) },
+  ]);
+  await save(one.opening, typed(one.workbook, "typed in one"));
+  await expect(save(other.opening, other.workbook)).rejects.toThrow("kept nowhere yet");
+  const standing = (await store(path).opened())!;
+  expect(standing.workbook.tabs[0]!.cells[0]![0]?.value).toBe("typed in one");
+  // The page loaded anew shows what was opened last, whoever saved since.
+  expect((await opened())!.workbook.tabs.map(({ name }) => name)).toEqual(["Sets"]);
+});
+
+test("a page this program never opened is told so, and writes nothing", async () => {
+  const path = join(folder, "Log.xlsx");
+  cpSync(fixture, path);
+  const { opened, save } = store(path);
+  const { workbook } = (await opened())!;
+  await expect(save(7, workbook)).rejects.toThrow("load it again");
+  expect(readFileSync(path)).toEqual(readFileSync(fixture));
 });
 
 test("a folder of CSV files is kept as an .xlsx file beside it; the folder stays as it is", async () => {
   const path = join(folder, "season");
   cpSync(sample, path, { recursive: true });
   const { opened, save } = store(path);
-  const { workbook, place } = (await opened())!;
+  const { opening, workbook, place } = (await opened())!;
   expect(place).toBe(`${path}.xlsx`);
   expect(existsSync(`${path}.xlsx`)).toBe(false);
-  await save(workbook);
+  await save(opening, workbook);
+  // Loaded anew, the page shows the file.
+  expect((await opened())!.place).toBe(`${path}.xlsx`);
   const again = (await store(`${path}.xlsx`).opened())!;
   expect(again.workbook.tabs.map(({ name }) => name)).toEqual(
     workbook.tabs.map(({ name }) => name),
@@ -66,14 +126,14 @@ test("a folder of CSV files is kept as an .xlsx file beside it; the folder stays
 
 test("the sample is kept nowhere, and says so when it is to be saved", async () => {
   const { opened, save, exported } = store(null);
-  const { workbook, place } = (await opened())!;
+  const { opening, workbook, place } = (await opened())!;
   expect(place).toBeNull();
   expect(workbook.tabs.map(({ name }) => name)).toEqual(
     "Squad,Athletes,Availability,Sets,Jumps,Diary,Runs,Races,Plates,Rules,Rows not used".split(","),
   );
-  await expect(save(workbook)).rejects.toThrow("kept nowhere yet");
+  await expect(save(opening, workbook)).rejects.toThrow("kept nowhere yet");
   const copy = join(folder, "copy.xlsx");
-  writeFileSync(copy, await exported(workbook));
+  writeFileSync(copy, await exported(opening, workbook));
   const { workbook: read } = (await store(copy).opened())!;
   expect(read.tabs).toEqual(
     workbook.tabs.map((tab) => ({
@@ -112,7 +172,8 @@ test("a page loaded anew shows what was last saved of a folder, and a file given
   const path = join(folder, "season");
   cpSync(sample, path, { recursive: true });
   const { opened, save, imported } = store(path);
-  await save(typed((await opened())!.workbook, "mine"));
+  const first = (await opened())!;
+  await save(first.opening, typed(first.workbook, "mine"));
   const again = (await opened())!;
   expect([again.place, again.workbook.tabs[0]!.cells[0]![0]?.value]).toEqual([
     `${path}.xlsx`,
