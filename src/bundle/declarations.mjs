@@ -25,7 +25,7 @@ function customFunction({ name, summary, parameters, examples }, mayBeLeftOut) {
 }
 
 function serverFunction({ name, summary }) {
-  return `/** ${safe(summary)} */\nfunction ${name}() { return core.serve("${name}", Array.prototype.slice.call(arguments)); }`;
+  return `/** ${safe(summary)} */\nfunction ${name}(...given) { return core.serve("${name}", given); }`;
 }
 
 /** A comment's end inside the help would end the comment. */

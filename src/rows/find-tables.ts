@@ -88,7 +88,9 @@ function ownLayouts(
       table !== "Jumps" &&
       understanding.reading.issues.every(({ code }) => code !== "exercise-missing");
     const asks =
-      understanding.tabQuestions.length > 0 || (speaks && understanding.questions.length > 0);
+      understanding.tabQuestions.length > 0 ||
+      // A column nobody explains is no row waiting for its answer.
+      (speaks && understanding.questions.some(({ about }) => about !== "meaning"));
     // An answer may settle every row at once: such a tab is not passed over.
     const sureness = share < 0.3 && asks ? toBeAsked : share;
     return sureness < 0.27 ? [] : [{ tab, table, sureness, understanding }];

@@ -54,7 +54,13 @@ export class IssueLog {
   }
 
   /** Reports a cell of the coach's own range, counted from 0. */
-  addAtSource(code: string, row: number, column: number, facts: RowIssue["facts"] = {}): void {
+  addAtSource(
+    code: string,
+    row: number,
+    column: number,
+    facts: RowIssue["facts"] = {},
+    dropsRow = false,
+  ): void {
     this.issues.push({
       table: this.table,
       code,
@@ -63,7 +69,7 @@ export class IssueLog {
       cell: cellAddress(row + 1, column + 1),
       found: foundText(this.source?.[row]?.[column]),
       facts,
-      dropsRow: false,
+      dropsRow,
     });
   }
 }

@@ -60,7 +60,11 @@ export function understandTable<T extends TableName>(
   const reader = (of: TableView) => named(readView(of), options.names ?? noNameAnswers);
   if (unfolded !== null) {
     const reading = unfolded.read<RowOf[T]>(reader, year);
-    const questions = questionsOfReading(reading, cells, lie.found?.first ?? 0, end);
+    const questions = [
+      ...unfolded.unread.questions,
+      ...asked.filter(({ column }) => unfolded.passesOver?.(column - 1)),
+      ...questionsOfReading(reading, cells, lie.found?.first ?? 0, end),
+    ];
     // A grid that holds no sets is not asked for its lift.
     const samples = layout === "dates across" ? [] : rowSamples(cells, unfolded.headerRow + 1, end);
     const ofTab = tabQuestions(reading.issues, unfolded.asks, samples);

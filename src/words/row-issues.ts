@@ -42,6 +42,8 @@ const setsDone = (issue: RowIssue): string => {
   return `${sets} ${sets === 1 ? "set" : "sets"}${of}`;
 };
 
+const noSpeeds = "The sets count without their speeds: ";
+const answerIt = "Answer the question under Set up, or ";
 const cellOut = "This cell is left out of the figures; the rest of its row counts.";
 const rowOut = "The whole row is left out of the figures.";
 const tableOut = "None of its rows can be used.";
@@ -201,7 +203,7 @@ export const rowIssueSentences = {
   ],
   "bar-unsettled": (issue) => [
     "The loads of this session are not used: the mass of the bar is in doubt.",
-    `Answer the question under Set up, or write the bar without a question mark${issue.facts.said === undefined ? "" : `, for example “bar ${fact(issue, "said")}”`}.`,
+    `${answerIt}write the bar without a question mark${issue.facts.said === undefined ? "" : `, for example “bar ${fact(issue, "said")}”`}.`,
   ],
   "scheme-unread": () => [
     cellOut,
@@ -209,19 +211,27 @@ export const rowIssueSentences = {
   ],
   "scheme-order-unsettled": () => [
     `${cellOut} Sets and repetitions could be either way round.`,
-    "Answer the question under Set up, or spell the order out once in the heading or title, for example “kg x sets x reps”.",
+    `${answerIt}spell the order out once in the heading or title, for example “kg x sets x reps”.`,
   ],
   "speeds-unsettled": () => [
-    "The sets count without their speeds: these could be one for each set or one for each repetition.",
-    "Answer the question under Set up, or say “per set” or “per rep” in the heading of the speeds.",
+    `${noSpeeds}these could be one for each set or one for each repetition.`,
+    `${answerIt}say “per set” or “per rep” in the heading of the speeds.`,
   ],
   "speeds-too-many": (issue) => [
-    `The sets count without their speeds: ${fact(issue, "speeds")} speeds${speedsSaid(issue)} do not fit ${setsDone(issue)}.`,
+    `${noSpeeds}${fact(issue, "speeds")} speeds${speedsSaid(issue)} do not fit ${setsDone(issue)}.`,
     "Correct the speeds, or the sets and repetitions beside them.",
   ],
   "speeds-twice": () => [
-    "The sets count without their speeds: others stand beside the load.",
+    `${noSpeeds}others stand beside them.`,
     "Keep the speeds in one of the two places.",
+  ],
+  "meaning-twice": (issue) => [
+    `Neither it nor “${fact(issue, "other")}” is used: both say the same, and differ.`,
+    "Correct one of the two, or clear it.",
+  ],
+  "heading-unknown": () => [
+    "Nothing in this column is used: no heading says what it holds.",
+    "Give it a heading, such as “Notes”, or leave it alone under Set up.",
   ],
   "diary-question-missing": () => [
     "The answers under these dates are not used: nothing says what was asked.",
@@ -229,7 +239,7 @@ export const rowIssueSentences = {
   ],
   "run-figure-unsettled": () => [
     `${cellOut} It could be minutes or kilometres.`,
-    "Answer the question under Set up, or say “min” or “km” in the title.",
+    `${answerIt}say “min” or “km” in the title.`,
   ],
   "run-unread": () => [
     cellOut,

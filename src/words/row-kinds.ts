@@ -42,6 +42,8 @@ export const rowKinds = {
   "scheme-unread": "sets and repetitions unreadable",
   "scheme-order-unsettled": "sets or repetitions first?",
   "speeds-unsettled": "speeds a set or a repetition?",
+  "meaning-twice": "figure typed twice",
+  "heading-unknown": "heading not known",
   "diary-question-missing": "question missing",
   "speeds-too-many": "too many speeds",
   "speeds-twice": "speeds typed twice",

@@ -43,7 +43,8 @@ export type DecidedColumns = {
   readonly questions: readonly ColumnQuestion[];
 };
 
-const headsNotes =
+/** Headings of words for people, "coach comments". */
+export const headsNotes =
   /(?:^| )(?:notes?|comments?|remarks?|notiz(?:en)?|bemerkung(?:en)?|kommentare?)$/;
 
 /**

@@ -122,6 +122,9 @@ function recogniseWords(table: TableName, cell: unknown): boolean {
   );
 }
 
+/** Meanings that have no unit: something under them is data. */
+const wordsOf = ["athlete", "exercise", "test", "race", "rule"];
+
 /** A row of units under the header ("", "", "kg", "m/s") gives its units to the columns. */
 function withUnitsRow(found: FoundHeader, cells: Cells, end: number): FoundHeader {
   const line = cells[found.first] ?? [];
@@ -133,8 +136,7 @@ function withUnitsRow(found: FoundHeader, cells: Cells, end: number): FoundHeade
       typeof cell === "string" && !/\d/.test(cell.replace(/0\s*[-–]\s*10|1\s*[-–]\s*[57]/, "")),
   );
   // "Ilka, mile" is an athlete and her event.
-  const who = found.fields.athlete;
-  if (who !== undefined && !isBlank(line[who.index])) return found;
+  if (wordsOf.some((field) => !isBlank(line[found.fields[field]?.index ?? -1]))) return found;
   if (found.first >= end || units === 0 || !wordsOnly || units < filled.length / 2) return found;
   const united = (column: Column): Column => ({
     ...column,

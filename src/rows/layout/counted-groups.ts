@@ -1,5 +1,8 @@
+import type { Column } from "../header/column";
+import { setBounds } from "../table/set-numbers";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
+import { foundText } from "../value/found-text";
 import { saysNoValue } from "../value/no-value";
 import type { SchemeRow } from "./scheme-row";
 import type { SetGroup } from "./shorthand/set-cell";
@@ -7,32 +10,50 @@ import type { Unfolded } from "./unfolded";
 
 const mostSets = 12;
 
-/** A column "Sets" says how often the row's load was done, a column of repetitions how many in each. */
+/**
+ * A column "Sets" says how often the row's load was done, a column of repetitions how many in each.
+ * Where shorthand beside them says otherwise neither counts, and `meaning-twice` is reported.
+ */
 export function countedGroups(
-  view: TableView,
+  { fields: { setCount, reps } }: TableView,
   into: Unfolded,
   read: SchemeRow,
   groups: readonly SetGroup[],
 ): readonly SetGroup[] {
-  const { reps } = view.fields;
-  const [group] = groups;
-  const sets = setsOf(view, into, read);
-  if (group === undefined || (sets === null && group.reps !== null)) return groups;
-  const done = reps === undefined ? Number.NaN : Number(read.line[reps.index]);
-  const each = Number.isInteger(done) && done > 0 ? done : group.reps;
-  return [{ ...group, sets: sets ?? group.sets, reps: each }];
+  const sets = countIn(setCount, mostSets, into, read);
+  const each = countIn(reps, setBounds.reps.high, into, read);
+  const { row, line, scheme } = read;
+  const differs = (column: Column | undefined) =>
+    into.log.addAtSource("meaning-twice", row, column!.index, { other: foundText(line[scheme]) });
+  const written = groups.reduce((sum, group) => sum + group.sets, 0);
+  if (sets !== null && written > 1 && sets !== written) {
+    differs(setCount);
+    return [];
+  }
+  const other = each !== null && groups.some((group) => (group.reps ?? each) !== each);
+  if (other) differs(reps);
+  return groups.map((group) => ({
+    ...group,
+    sets: written > 1 ? group.sets : (sets ?? group.sets),
+    reps: other ? null : (each ?? group.reps),
+  }));
 }
 
-/** How many sets the row's own cell counts; null where it counts none, reported where it should. */
-function setsOf({ fields }: TableView, { log }: Unfolded, { row, line }: SchemeRow): number | null {
-  if (fields.setCount === undefined) return null;
-  const { index, heading } = fields.setCount;
+/** What the row's own cell counts; null where it counts nothing, reported where it should. */
+function countIn(
+  column: Column | undefined,
+  most: number,
+  { log }: Unfolded,
+  { row, line }: SchemeRow,
+): number | null {
+  if (column === undefined) return null;
+  const { index, heading } = column;
   const cell = line[index];
   if (isBlank(cell) || saysNoValue(String(cell))) return null;
-  const sets = Number(cell);
-  if (Number.isInteger(sets) && sets >= 1 && sets <= mostSets) return sets;
-  const bounds = { low: 1, high: mostSets, unit: "", heading };
-  if (Number.isNaN(sets)) log.addAtSource("not-a-number", row, index, { heading });
+  const count = Number(cell);
+  if (Number.isInteger(count) && count >= 1 && count <= most) return count;
+  const bounds = { low: 1, high: most, unit: "", heading };
+  if (Number.isNaN(count)) log.addAtSource("not-a-number", row, index, { heading });
   else log.addAtSource("implausible", row, index, bounds);
   return null;
 }

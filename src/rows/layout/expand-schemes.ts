@@ -13,6 +13,7 @@ import { orderFromWords } from "./shorthand/scheme-order";
 import type { TabAnswers } from "./tab-answers";
 import { Unfolded } from "./unfolded";
 import { jumpCell } from "./wide/jump-cell";
+import { withWords } from "./with-words";
 
 /**
  * A log with one row for several sets ("105x5x4+1x3", or a column of how many sets), written out as
@@ -21,6 +22,7 @@ import { jumpCell } from "./wide/jump-cell";
 export function expandSchemes(view: TableView, table: "Sets" | "Jumps", tab: TabAnswers): Unfolded {
   const { cells, fields } = view;
   const into = new Unfolded(table, cells, view.headerRow);
+  if (table === "Sets") into.passesOver = () => true;
   for (let row = 0; row < view.first; row++) into.mark(row, "heading");
   const scheme = (fields.scheme ?? fields.load)!;
   const { heading, unit } = (fields.load ?? fields.scheme)!;
@@ -48,7 +50,12 @@ export function expandSchemes(view: TableView, table: "Sets" | "Jumps", tab: Tab
     const jump = namesJump(read.exercise);
     if (jump && table === "Jumps") jumpOf(into, read);
     else if (jump || table === "Jumps") into.mark(row, "heading");
-    else expand.sets(read);
+    else {
+      for (const column of [...view.repColumns, fields.set, fields.rep])
+        if (column !== undefined && !isBlank(line[column.index]))
+          into.unread.see(view.headerRow, row, column.index);
+      expand.sets(read);
+    }
   }
   return into;
 }
@@ -56,22 +63,26 @@ export function expandSchemes(view: TableView, table: "Sets" | "Jumps", tab: Tab
 /** A jump kept in the log of sets: its stack or height stands where the scheme would. */
 function jumpOf(
   into: Unfolded,
-  { row, line, scheme, shared, note, athlete, day }: SchemeRow,
+  { row, line, scheme, shared, note, athlete, day, others }: SchemeRow,
 ): void {
   into.mark(row, "data");
   const parsed = jumpCell(line[scheme], []);
   if (parsed.problem !== null) into.report(parsed.problem, row, scheme);
-  into.note(row, scheme, athlete, day, "day", parsed.note);
+  // A jump has no speed and no set: what stands in such columns is said in its note.
+  const said = withWords(note, others(), scheme);
+  const alone = parsed.attempts.length === 0 && said !== undefined ? `; ${said[0]}` : "";
+  into.note(row, scheme, athlete, day, "day", parsed.note + alone);
   // A log says what was jumped on; only "o" or "x" says whether it was cleared.
   const marked = /\d\s*[ox]{1,4}-?(?=\s|\/|$)/i.test(String(line[scheme]));
   for (const { stack, height, cleared } of parsed.attempts)
     into.emit(row, {
       day: shared.day,
+      minute: shared.minute,
       athlete: shared.athlete,
       test: shared.exercise,
       stack: stack === undefined ? undefined : [stack, scheme],
       height: height === undefined ? undefined : [height, scheme],
       cleared: marked ? [cleared, scheme] : undefined,
-      note,
+      note: said,
     });
 }

@@ -20,6 +20,8 @@ export type LayoutContext = {
   readonly massUnit: Unit | null;
   /** The coach said that it is this table: its cells need not prove it. */
   readonly said: boolean;
+  /** Columns the coach said to leave alone, from 0. */
+  readonly leftAlone: readonly number[];
   /** What the coach answered about the whole tab. */
   readonly tab: TabAnswers;
 };

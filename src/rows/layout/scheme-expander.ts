@@ -6,6 +6,7 @@ import { countedGroups } from "./counted-groups";
 import type { SchemeRow } from "./scheme-row";
 import { asWeekday } from "./shorthand/as-weekday";
 import { emitSets } from "./shorthand/emit-sets";
+import { withFiguresBeside } from "./shorthand/figures-beside";
 import { type SchemePart, type SchemeSense, schemeSense } from "./shorthand/scheme-order";
 import { SessionMemory } from "./shorthand/session-memory";
 import { problemOf, type SetGroup, setCell } from "./shorthand/set-cell";
@@ -18,8 +19,10 @@ import {
 } from "./shorthand/speeds-beside";
 import { figuresFor } from "./shorthand/spread-speeds";
 import type { TabAnswers } from "./tab-answers";
-import type { Unfolded } from "./unfolded";
+import type { Placed, Unfolded } from "./unfolded";
 import { withWords } from "./with-words";
+
+const loadless: SetGroup = { load: null, unit: null, reps: null, sets: 1 };
 
 /** Writes the rows of a log of shorthand out as sets, one row after another. */
 export class SchemeExpander {
@@ -46,16 +49,19 @@ export class SchemeExpander {
       this.copy(read, weekday, listed, speedAt, said.is === "as-weekday");
       return;
     }
-    if (said.is === "none") {
+    const counted = said.is === "none" && this.counts(line);
+    if (said.is === "none" && !counted) {
       this.noLift(read, said.note, listed);
       return;
     }
     const groups =
       said.is === "sets"
         ? countedGroups(this.view, this.into, read, said.groups)
-        : said.is === "ditto"
-          ? (this.memory.before(read.athlete)?.groups ?? null)
-          : null;
+        : counted
+          ? countedGroups(this.view, this.into, read, [loadless])
+          : said.is === "ditto"
+            ? this.repeated(read)
+            : null;
     if (groups === null) {
       this.into.report(problemOf(said), row, read.scheme);
       return;
@@ -64,8 +70,36 @@ export class SchemeExpander {
     const beside = { speeds: listed.speeds, column: speedAt };
     const own = said.is === "sets" ? ownSpeeds(into, row, said.speeds, beside) : null;
     const speeds = own === null ? beside : { speeds: own, column: read.scheme };
-    this.write(read, groups, speeds, said.is === "sets" ? said.note : "");
+    // The load's own cell says why there is none.
+    const load: Placed | undefined = counted ? [line[read.scheme], read.scheme] : read.shared.load;
+    const agreed = withFiguresBeside(
+      into,
+      row,
+      read.scheme,
+      groups,
+      { ...read.shared, load },
+      { load, reps: undefined },
+    );
+    const { note } = said.is === "sets" ? said : { note: "" };
+    this.write({ ...read, shared: agreed.shared }, agreed.groups, speeds, note);
     tellSpeeds(into, row, speedAt, fields.speed?.heading ?? "", listed);
+  }
+
+  /** The athlete's sets before, or their load alone where the row counts its own. */
+  private repeated(read: SchemeRow): readonly SetGroup[] | null {
+    const groups = this.memory.before(read.athlete)?.groups ?? null;
+    if (groups === null || !this.counts(read.line)) return groups;
+    const [{ load, unit }] = groups as [SetGroup];
+    return countedGroups(this.view, this.into, read, [{ ...loadless, load, unit }]);
+  }
+
+  /** Sets or repetitions are counted beside a load, which may be missing: they were done. */
+  private counts(line: readonly unknown[]): boolean {
+    const { scheme, setCount, reps } = this.view.fields;
+    return (
+      scheme === undefined &&
+      [setCount, reps].some((column) => Number(line[column?.index ?? -1]) > 0)
+    );
   }
 
   /** Load and scheme of that weekday's session, never its speeds. */
@@ -105,10 +139,16 @@ export class SchemeExpander {
   private noLift(read: SchemeRow, words: string, listed: SpeedsBeside): void {
     const { row, line, scheme, shared, athlete, day, exercise } = read;
     this.into.mark(row, "data");
+    const { fields } = this.view;
+    const unreadable = day === null && !isBlank(line[fields.day!.index]);
+    const lacking = isBlank(exercise) || athlete === "" || day === null;
+    const speeds = listed.speeds.some((speed) => speed !== null);
+    const emits = unreadable || (isBlank(line[scheme]) && (lacking || speeds));
     const spoken = [
       isBlank(exercise) || saysNoValue(String(exercise)) ? "" : String(exercise).trim(),
       words,
       read.noteWords,
+      emits ? "" : read.others(),
     ];
     this.into.note(
       row,
@@ -118,16 +158,12 @@ export class SchemeExpander {
       "day",
       spoken.filter((part) => part !== "").join("; "),
     );
-    const lacking = isBlank(exercise) || athlete === "" || day === null;
-    const speeds = listed.speeds.some((speed) => speed !== null);
-    if (isBlank(line[scheme]) && (lacking || speeds))
+    if (emits)
       this.into.emit(row, {
         ...shared,
         load: shared.load ?? ["", scheme],
         speed:
-          this.view.fields.speed === undefined
-            ? undefined
-            : [line[this.view.fields.speed.index], this.view.fields.speed.index],
+          fields.speed === undefined ? undefined : [line[fields.speed.index], fields.speed.index],
         note: read.note,
       });
   }

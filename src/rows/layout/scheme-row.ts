@@ -2,6 +2,7 @@ import { type Day, isoFromDay } from "../../coaching/calendar/day";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import type { Placed } from "./unfolded";
+import { wordsOfCells } from "./with-words";
 
 const carried = [
   "minute",
@@ -30,10 +31,14 @@ export type SchemeRow = {
   readonly shared: Readonly<Record<string, Placed | undefined>>;
   readonly note: Placed | undefined;
   readonly noteWords: string;
+  /** What stands beside the shorthand in other columns, for a row of no sets. */
+  readonly others: () => string;
 };
 
+const withoutFigures = ["day", "minute", "athlete", "exercise", "note"];
+
 export function schemeRow(
-  { fields }: TableView,
+  { fields, repColumns }: TableView,
   line: readonly unknown[],
   row: number,
   scheme: number,
@@ -63,5 +68,13 @@ export function schemeRow(
     shared,
     note: noted ? note : undefined,
     noteWords: noted ? String(note[0]).trim() : "",
+    others: () => {
+      const left = Object.keys(fields).filter((field) => !withoutFigures.includes(field));
+      const columns = [...repColumns, ...left.map((field) => fields[field]!)];
+      return wordsOfCells(
+        line,
+        columns.filter(({ index }) => index !== scheme),
+      );
+    },
   };
 }

@@ -12,6 +12,7 @@ import { foundText } from "../value/found-text";
 import type { Unit } from "../value/units";
 import type { RowNote } from "./row-note";
 import type { TabAsk, TabMatter } from "./tab-question";
+import { UnreadColumns } from "./unread-columns";
 
 /** A value for the flat row, and the coach's column (from 0) it was found in; −1 for none. */
 export type Placed = readonly [cell: unknown, column: number];
@@ -31,6 +32,12 @@ export class Unfolded {
   /** What the coach should be asked of the whole tab, with the cells it is about. */
   readonly asks: TabAsk[] = [];
   readonly log: IssueLog;
+  readonly unread: UnreadColumns;
+  /**
+   * Whether the layout has no use for a column (from 0) whose heading the table does not know: it is
+   * asked about. Null where the table's own header is not the one that was looked through.
+   */
+  passesOver: ((column: number) => boolean) | null = null;
   private readonly flat: unknown[][] = [];
   private readonly rows: number[] = [];
   private readonly columns: (readonly number[])[] = [];
@@ -42,8 +49,10 @@ export class Unfolded {
     readonly table: TableName,
     readonly source: Cells,
     readonly headerRow: number,
+    leftAlone: readonly number[] = [],
   ) {
     this.log = new IssueLog(table, (row, column) => this.place(row, column), source);
+    this.unread = new UnreadColumns(source, this.log, leftAlone);
   }
 
   /** Unit and heading a field of the flat rows is read with. */
@@ -100,14 +109,15 @@ export class Unfolded {
     if (this.fates.get(row) !== "data") this.fates.set(row, fate);
   }
 
-  /** Reports a cell of the coach's range, counted from 0; it alone is left out. */
+  /** Reports a cell of the coach's range, counted from 0; it alone is left out, or its row with it. */
   report(
     code: string,
     row: number,
     column: number,
     facts: Record<string, string | number> = {},
+    dropsRow = false,
   ): void {
-    this.log.addAtSource(code, row, column, facts);
+    this.log.addAtSource(code, row, column, facts, dropsRow);
     this.mark(row, "reported");
   }
 

@@ -1,4 +1,6 @@
 import { isBlank } from "../value/blank";
+import { foundText } from "../value/found-text";
+import { saysNoValue } from "../value/no-value";
 import type { Placed } from "./unfolded";
 
 /** A row's note with the words that stand in one of its cells beside the figures; either may be missing. */
@@ -10,4 +12,18 @@ export function withWords(
   const noted = note !== undefined && !isBlank(note[0]);
   if (words === "") return noted ? note : undefined;
   return noted ? [`${String(note[0]).trim()}; ${words}`, note[1]] : [words, column];
+}
+
+/** Cells that the record of their row has no place for, as words: "Reps 3; Speed 0.62". */
+export function wordsOfCells(
+  line: readonly unknown[],
+  columns: readonly { readonly index: number; readonly heading: string }[],
+): string {
+  return columns
+    .filter(({ index }) => {
+      const cell = line[index];
+      return !isBlank(cell) && cell !== false && !saysNoValue(String(cell));
+    })
+    .map(({ heading, index }) => `${heading} ${foundText(line[index])}`)
+    .join("; ");
 }

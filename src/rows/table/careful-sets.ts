@@ -70,8 +70,10 @@ export function carefulSetReader({
     const { perHand } = aside;
     const cellNote = aside.note;
     const listed = speeds(line, row);
-    const repSpeeds =
-      repReaders.length === 0 ? listed.reps : upToLastRead(repReaders.map((rep) => rep(line, row)));
+    const apart = upToLastRead(repReaders.map((rep) => rep(line, row)));
+    const twice = apart.length > 0 && listed.reps.length > 0 && `${apart}` !== `${listed.reps}`;
+    if (twice) view.log.add("speeds-twice", row, fields.speed!.index, line[fields.speed!.index]);
+    const repSpeeds = twice ? [] : apart.length > 0 ? apart : listed.reps;
     // Three equal sets without number, time or single repetitions are three sets, not one typed thrice.
     if (
       (numbered.set !== null && !oneRowPerRep) ||

@@ -76,6 +76,9 @@ function contextOf(table: TableName, cells: Cells, options: ReadOptions): Layout
     },
     dateOrder: answers?.columns.find(({ dateOrder }) => dateOrder !== undefined)?.dateOrder ?? null,
     massUnit: massUnitOf(answers),
+    leftAlone: (answers?.columns ?? []).flatMap(({ column, field }) =>
+      field === null ? [column - 1] : [],
+    ),
     tab: options.tab ?? noTabAnswers,
     said: options.said ?? false,
   };

@@ -26,6 +26,7 @@ const tab = (
   dateOrder: null,
   massUnit: null,
   said: false,
+  leftAlone: [],
   tab: {},
   ...more,
 });

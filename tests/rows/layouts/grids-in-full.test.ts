@@ -301,7 +301,10 @@ test("dates that cannot be told, or are none, are reported in the header; the ot
     "C2 not-a-day: 31/31/2026",
     "1 1 0 1",
   ]);
-  expect(questions).toMatchObject([{ column: 2, about: "date order" }]);
+  expect(questions).toMatchObject([
+    { column: 5, about: "meaning", heading: "x", samples: ["48"] },
+    { column: 2, about: "date order" },
+  ]);
 });
 
 test("a single date, dates among many words, and numbers are no header of dates", () => {

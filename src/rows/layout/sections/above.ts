@@ -24,6 +24,8 @@ export type Above = {
   load: unknown;
   /** Sets written in shorthand since the header, which are numbered on. */
   shorthandSets: number;
+  /** Row of the header that holds. */
+  header: number;
   columns: Readonly<Record<string, Column>>;
   reps: readonly Column[];
 };
@@ -53,6 +55,7 @@ export function aboveAll(title: string, tab: TabAnswers): Above {
     barDoubtful: false,
     load: "",
     shorthandSets: 0,
+    header: -1,
     columns: {},
     reps: [],
   };

@@ -3,6 +3,7 @@ import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
 import { isDitto } from "../../value/ditto";
 import type { Placed } from "../unfolded";
+import { withWords } from "../with-words";
 import { type Walk, whoAbove } from "./above";
 import { shorthandRow } from "./shorthand-row";
 
@@ -66,7 +67,7 @@ function takeOwnContext(
     const text = dayOfCell(line[at("day")]);
     const result = text === null ? { code: "not-a-day", facts: {} } : settler.settle(text);
     if (!("day" in result)) {
-      into.report(result.code, row, at("day"), result.facts);
+      into.report(result.code, row, at("day"), result.facts, true);
       return false;
     }
     above.day = { day: result.day, row, column: at("day") };
@@ -102,16 +103,20 @@ function perSide(
   return cells.length > 0;
 }
 
-/** The note of a row: its own column, or words in a column without a heading. */
+/** The note of a row: its own column, and words in columns without a meaning; figures there are told. */
 function noteOf({ above, into }: Walk, line: readonly unknown[], row: number): Placed | undefined {
   const { note } = above.columns;
-  if (note !== undefined && !isBlank(line[note.index])) return [line[note.index], note.index];
+  let noted: Placed | undefined = note && [line[note.index], note.index];
   const known = new Set([...Object.values(above.columns), ...above.reps].map(({ index }) => index));
   for (let index = 0; index < line.length; index++) {
     const cell = line[index];
-    if (known.has(index) || typeof cell !== "string" || isBlank(cell)) continue;
+    if (known.has(index) || isBlank(cell) || cell === false) continue;
+    if (typeof cell !== "string") {
+      into.unread.see(above.header, row, index);
+      continue;
+    }
     into.note(row, index, whoAbove(above), above.day?.day ?? null, "day", cell.trim());
-    return [cell, index];
+    noted = withWords(noted, cell.trim(), index);
   }
-  return undefined;
+  return noted;
 }

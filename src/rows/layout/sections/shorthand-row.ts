@@ -1,5 +1,6 @@
 import type { Column } from "../../header/column";
 import { emitSets } from "../shorthand/emit-sets";
+import { withFiguresBeside } from "../shorthand/figures-beside";
 import { orderFromWords, schemeSense } from "../shorthand/scheme-order";
 import { setCell } from "../shorthand/set-cell";
 import {
@@ -37,11 +38,24 @@ export function shorthandRow(
   const own = ownSpeeds(into, row, said.speeds, beside);
   const speedColumn = own === null ? beside.column : column;
   const { shorthandSets } = above;
-  const place = { row, schemeColumn: column, speedColumn, shared: rest, note, shorthandSets };
+  const at = (field: string): Placed | undefined => {
+    const index = above.columns[field]?.index;
+    return index === undefined ? undefined : [line[index], index];
+  };
+  const figures = { load: at("load"), reps: at("reps") };
+  const agreed = withFiguresBeside(into, row, column, said.groups, rest, figures);
+  const place = {
+    row,
+    schemeColumn: column,
+    speedColumn,
+    shared: agreed.shared,
+    note,
+    shorthandSets,
+  };
   // Of a doubtful bar the load is not known, however it is written.
   const groups = above.barDoubtful
-    ? said.groups.map((group) => ({ ...group, load: null }))
-    : said.groups;
+    ? agreed.groups.map((group) => ({ ...group, load: null }))
+    : agreed.groups;
   const meant = own === null ? beside.said : null;
   emitSets(into, place, groups, own ?? beside.speeds, meant ?? tab.speeds ?? null);
   above.shorthandSets += groups.reduce((sum, { sets }) => sum + sets, 0);

@@ -13,6 +13,7 @@ export function startBlock(
   row: number,
 ): void {
   into.mark(row, "heading");
+  above.header = row;
   above.columns = said.columns;
   above.reps = said.reps;
   above.test = null;

@@ -30,7 +30,12 @@ export function unfoldSections(context: LayoutContext): Unfolded | null {
   for (let row = 0; row < end; row++) lines.push(lineIn(cells[row]!));
   const header = lines.findIndex((line) => line.is === "header");
   if (header < 0) return null;
-  const into = new Unfolded(context.table === "Jumps" ? "Jumps" : "Sets", cells, header);
+  const into = new Unfolded(
+    context.table === "Jumps" ? "Jumps" : "Sets",
+    cells,
+    header,
+    context.leftAlone,
+  );
   const walk: Walk = {
     into,
     above: aboveAll(context.title, context.tab),

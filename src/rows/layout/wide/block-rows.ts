@@ -3,8 +3,9 @@ import { headingLookup } from "../../header/recognise-header";
 import { namesSummary } from "../../table/read-lines";
 import { isBlank } from "../../value/blank";
 import type { LayoutContext } from "../layout-context";
-import type { Unfolded } from "../unfolded";
-import type { DateHeader } from "./date-header";
+import { Unfolded } from "../unfolded";
+import { tellUnread } from "./beside-dates";
+import { type DateHeader, dateHeaders } from "./date-header";
 
 /** One athlete's row under a header of dates. */
 export type BlockRow = {
@@ -25,15 +26,20 @@ export type Block = {
   readonly footnotes: ReadonlyMap<string, string>;
 };
 
+/** The blocks of a tab whose dates run across, and what they are unfolded into; null where none do. */
+export function gridOf(context: LayoutContext): { into: Unfolded; blocks: Block[] } | null {
+  const headers = dateHeaders(context);
+  if (headers.length === 0) return null;
+  const { table, cells, leftAlone } = context;
+  const into = new Unfolded(table, cells, headers[0]!.firstRow, leftAlone);
+  return { into, blocks: blocksOf(context, headers, into) };
+}
+
 /**
  * Cuts a tab into blocks and says of every row what it is, and of every date that nothing settles;
  * sections and averages are no athletes.
  */
-export function blocksOf(
-  context: LayoutContext,
-  headers: readonly DateHeader[],
-  into: Unfolded,
-): Block[] {
+function blocksOf(context: LayoutContext, headers: readonly DateHeader[], into: Unfolded): Block[] {
   const { cells, end } = context;
   const blocks: Block[] = [];
   let from = 0;
@@ -82,6 +88,7 @@ export function blocksOf(
       else rows.push({ row, athlete: String(name).trim().replace(/\s+/g, " "), nameColumn });
     }
     from = last + 1;
+    tellUnread(into, { header, known, rows });
     blocks.push({ header, titles, rows, known, footnotes });
   });
   return blocks;
@@ -93,10 +100,9 @@ function knownColumns(
 ): ReadonlyMap<string, number> {
   const lookup = headingLookup(table);
   const known = new Map<string, number>();
-  const taken = new Set(header.days.map(({ column }) => column));
   for (const row of [header.lastRow, header.firstRow])
     cells[row]!.forEach((cell, column) => {
-      if (typeof cell !== "string" || taken.has(column)) return;
+      if (typeof cell !== "string" || header.under.has(column)) return;
       const field = lookup.get(headerWords(cell).words);
       if (field !== undefined && !known.has(field) && field !== "note") known.set(field, column);
     });

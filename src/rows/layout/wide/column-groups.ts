@@ -1,7 +1,10 @@
 import type { Day } from "../../../coaching/calendar/day";
 import { isBlank } from "../../value/blank";
 import { isDitto } from "../../value/ditto";
+import { foundText } from "../../value/found-text";
+import { saysNoValue } from "../../value/no-value";
 import type { Unfolded } from "../unfolded";
+import { withUnit } from "../with-unit";
 import type { DayColumn } from "./date-header";
 
 /**
@@ -28,8 +31,10 @@ export class ColumnGroups {
 export type FilledColumn = DayColumn & { readonly field: string; readonly cell: unknown };
 
 /**
- * The columns of one group that an athlete's row fills. `before` keeps what stands in columns of the
- * same meaning to the left, which a ditto mark repeats; reports `nothing-to-repeat`.
+ * The columns of one group that an athlete's row fills, one for each day and meaning. `before` keeps
+ * what stands in columns of the same meaning to the left, which a ditto mark repeats. Of two that
+ * differ neither counts, as no heading says which; reports `nothing-to-repeat`, `speeds-twice` and
+ * `meaning-twice`.
  */
 export function filledColumns(
   into: Unfolded,
@@ -38,13 +43,30 @@ export function filledColumns(
   columns: readonly DayColumn[],
   before: Map<string, unknown>,
 ): FilledColumn[] {
-  return columns.flatMap((column) => {
-    const { field } = column;
+  const filled = new Map<string, FilledColumn>();
+  for (const column of columns) {
+    const { field, day, unit } = column;
     const written = line[column.column];
-    if (field === null || isBlank(written)) return [];
+    if (field === null || isBlank(written)) continue;
     const cell = isDitto(written) ? before.get(field) : written;
-    if (cell === undefined) into.log.addAtSource("nothing-to-repeat", row, column.column);
-    else before.set(field, cell);
-    return cell === undefined ? [] : [{ ...column, field, cell }];
-  });
+    if (cell === undefined) {
+      into.log.addAtSource("nothing-to-repeat", row, column.column);
+      continue;
+    }
+    before.set(field, cell);
+    const key = `${day}|${field}`;
+    const first = filled.get(key);
+    if (first === undefined || saysNothing(first.cell)) filled.set(key, { ...column, field, cell });
+    else if (
+      !saysNothing(cell) &&
+      foundText(withUnit(first.cell, first.unit)) !== foundText(withUnit(cell, unit))
+    ) {
+      const code = field === "speed" ? "speeds-twice" : "meaning-twice";
+      into.log.addAtSource(code, row, column.column, { other: foundText(line[first.column]) });
+      filled.set(key, { ...first, cell: "" });
+    }
+  }
+  return [...filled.values()];
 }
+
+const saysNothing = (cell: unknown): boolean => typeof cell === "string" && saysNoValue(cell);

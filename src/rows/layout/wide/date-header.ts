@@ -1,6 +1,7 @@
 import { type Day, mondayOf } from "../../../coaching/calendar/day";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
+import type { DayText } from "../../value/day-text";
 import type { Unit } from "../../value/units";
 import { DaySettler } from "../day-settler";
 import type { LayoutContext } from "../layout-context";
@@ -22,6 +23,8 @@ export type DateHeader = {
   readonly firstRow: number;
   /** The header's last row; data begin below. */
   readonly lastRow: number;
+  /** Columns that a date heads, up to the next heading beside it; false where it cannot be told. */
+  readonly under: ReadonlyMap<number, boolean>;
   readonly days: readonly DayColumn[];
   /** Columns of notes, with the Monday of the week they belong to. */
   readonly noteColumns: readonly { readonly column: number; readonly monday: Day | null }[];
@@ -52,7 +55,7 @@ export function dateHeaders(context: LayoutContext): DateHeader[] {
       if (isBlank(line[column])) continue;
       filled++;
       const text = typeof line[column] === "number" ? null : dayOfCell(line[column]);
-      if (text !== null) dates.push({ row, column, text, weekdays: [] });
+      if (text !== null && mayBeDay(text)) dates.push({ row, column, text, weekdays: [] });
     }
     if (dates.length >= 2 && 2 * dates.length >= filled) found.push({ row, lastRow: row, dates });
   }
@@ -70,6 +73,10 @@ export function dateHeaders(context: LayoutContext): DateHeader[] {
   return found.map((header) => settled(context, header, settler));
 }
 
+/** "80/85" is no date whichever comes first. */
+const mayBeDay = ({ pair, year }: DayText): boolean =>
+  pair === null || year !== null || Math.min(...pair) <= 12;
+
 function settled(
   context: LayoutContext,
   header: { row: number; lastRow: number; dates: readonly HeaderDate[] },
@@ -80,28 +87,36 @@ function settled(
   const unsettled: DateHeader["unsettled"][number][] = [];
   const { lastRow, fields } = subHeadings(context, header);
   const width = Math.max(...[header.row, lastRow].map((row) => context.cells[row]!.length));
+  const under = new Map<number, boolean>();
+  const line = context.cells[header.row]!;
+  for (const [column, { field }] of fields)
+    if (field === "note" && column < header.dates[0]!.column)
+      noteColumns.push({ column, monday: null });
   header.dates.forEach((found, at) => {
     const result = settler.settle(
       found.weekdays.length > 0 ? { ...found.text, weekday: null } : found.text,
     );
-    const until = header.dates[at + 1]?.column ?? width;
-    if (!("day" in result)) {
-      unsettled.push({ row: found.row, column: found.column, ...result });
-      return;
-    }
-    const monday = found.weekdays.length > 0 ? mondayOf(result.day) : result.day;
-    for (const { column, weekday } of found.weekdays)
-      days.push({ column, day: monday + weekday, field: null, unit: null });
-    if (found.weekdays.length === 0 && lastRow === header.row)
-      days.push({ column: found.column, day: result.day, field: null, unit: null });
-    for (let column = found.column; column < until; column++) {
+    const told = "day" in result;
+    if (!told) unsettled.push({ row: found.row, column: found.column, ...result });
+    const { day } = told ? result : { day: 0 };
+    const inWeek = found.weekdays.length > 0;
+    if (told && !inWeek && lastRow === header.row)
+      days.push({ column: found.column, day, field: null, unit: null });
+    if (told)
+      for (const { column, weekday } of found.weekdays)
+        days.push({ column, day: mondayOf(day) + weekday, field: null, unit: null });
+    const next = header.dates[at + 1]?.column ?? width;
+    let headed = true;
+    for (let column = found.column; column < next; column++) {
+      headed &&= column === found.column || isBlank(line[column]);
+      if (headed) under.set(column, told);
       const { field, unit = null } = fields.get(column) ?? {};
-      if (field === "note") noteColumns.push({ column, monday: mondayOf(result.day) });
-      else if (field !== undefined && found.weekdays.length === 0)
-        days.push({ column, day: result.day, field, unit });
+      if (told && field === "note") noteColumns.push({ column, monday: mondayOf(day) });
+      else if (told && headed && field !== undefined && !inWeek)
+        days.push({ column, day, field, unit });
     }
   });
-  return { firstRow: header.row, lastRow, days, noteColumns, unsettled };
+  return { firstRow: header.row, lastRow, under, days, noteColumns, unsettled };
 }
 
 /** A date over one weekday is that day; over several it is the week's Monday. */

@@ -1,10 +1,11 @@
 import { type Day, isoFromDay } from "../../../coaching/calendar/day";
 import { emitSets } from "../shorthand/emit-sets";
+import { withFiguresBeside } from "../shorthand/figures-beside";
 import { problemOf, setCell } from "../shorthand/set-cell";
 import { ownSpeeds, speedsIn, tellSpeeds } from "../shorthand/speeds-beside";
 import type { Placed, Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
-import { type FilledColumn, filledColumns } from "./column-groups";
+import { filledColumns } from "./column-groups";
 import type { DayColumn } from "./date-header";
 import type { BlockWords } from "./sets-row";
 
@@ -14,6 +15,8 @@ export type ColumnsOwner = BlockWords & {
   readonly athlete: string;
   readonly nameColumn: number;
   readonly exercise: Placed;
+  /** What the row says once for all its days. */
+  readonly beside: Readonly<Record<string, Placed>>;
 };
 
 /**
@@ -31,15 +34,9 @@ export function columnsOfDay(
   const filled = filledColumns(into, line, row, columns, before);
   const [first] = filled;
   if (first === undefined) return;
-  const at = new Map<string, FilledColumn>();
-  for (const column of filled)
-    if (!at.has(column.field)) at.set(column.field, column);
-    else if (column.field === "speed") {
-      // Its mean and its fastest repetition, or two repetitions: neither heading says.
-      into.log.addAtSource("speeds-twice", row, column.column);
-      at.set("speed", { ...column, cell: "" });
-    }
+  const at = new Map(filled.map((column) => [column.field, column]));
   const shared: Record<string, Placed | undefined> = {
+    ...owner.beside,
     day: [isoFromDay(owner.day), first.column],
     athlete: [owner.athlete, owner.nameColumn],
     exercise: owner.exercise,
@@ -47,6 +44,10 @@ export function columnsOfDay(
   const speed = at.get("speed");
   const listed = speedsIn(speed?.cell);
   if (owner.asksSpeed && listed.speeds.length === 1) into.ask("set speed", speed?.cell);
+  const placed = (field: string): Placed | undefined => {
+    const one = at.get(field);
+    return one && [one.cell, one.column];
+  };
   const spelled = at.get("scheme");
   const scheme = spelled ?? at.get("load");
   const said = setCell(scheme?.cell, owner.sense);
@@ -78,6 +79,16 @@ export function columnsOfDay(
     note: said.note === "" ? undefined : ([said.note, scheme.column] as const),
     unit: scheme.unit ?? owner.unit,
   };
-  emitSets(into, place, said.groups, own ?? beside.speeds, owner.speeds);
+  const agreed = withFiguresBeside(into, row, scheme.column, said.groups, shared, {
+    load: shared.load,
+    reps: placed("reps"),
+  });
+  emitSets(
+    into,
+    { ...place, shared: agreed.shared },
+    agreed.groups,
+    own ?? beside.speeds,
+    owner.speeds,
+  );
   tellSpeeds(into, row, beside.column, "speed", listed);
 }

@@ -1,4 +1,4 @@
-import { type Day, isoFromDay, mondayOf } from "../../../coaching/calendar/day";
+import { type Day, isoFromDay } from "../../../coaching/calendar/day";
 import type { Cells } from "../../cells";
 import { isBlank } from "../../value/blank";
 import type { Unit } from "../../value/units";
@@ -7,9 +7,11 @@ import type { SetGroup } from "../shorthand/scheme";
 import type { SchemeSense } from "../shorthand/scheme-order";
 import { problemOf, type SetCell, setCell } from "../shorthand/set-cell";
 import type { Placed, Unfolded } from "../unfolded";
+import { besideDates } from "./beside-dates";
 import type { Block, BlockRow } from "./block-rows";
 import { ColumnGroups } from "./column-groups";
 import { columnsOfDay } from "./day-columns";
+import { repeatedIn } from "./repeated-in-row";
 import { weekNotes } from "./week-notes";
 
 /** What a block's titles say of all its cells. */
@@ -41,10 +43,12 @@ export function setsRow(
   weekNotes(into, block.header, line, of);
   const done = new Map<Day, readonly SetGroup[]>();
   const inColumns = new ColumnGroups();
+  const beside = besideDates(into, block, line);
   let left: readonly SetGroup[] | null = null;
   for (const dayColumn of block.header.days) {
     const { column, day, field } = dayColumn;
     const shared = {
+      ...beside,
       day: [isoFromDay(day), column] as const,
       athlete: [athlete, nameColumn] as const,
       exercise,
@@ -82,7 +86,7 @@ export function setsRow(
   }
   const before = new Map<string, unknown>();
   for (const columns of inColumns.groups) {
-    const owner = { day: columns[0]!.day, athlete, nameColumn, exercise, ...words };
+    const owner = { day: columns[0]!.day, athlete, nameColumn, exercise, beside, ...words };
     columnsOfDay(into, line, row, owner, columns, before);
   }
 }
@@ -94,9 +98,5 @@ function groupsOf(
   done: ReadonlyMap<Day, readonly SetGroup[]>,
   day: Day,
 ): readonly SetGroup[] | null {
-  if (said.is === "sets") return said.groups;
-  if (said.is === "ditto") return left;
-  if (said.is !== "as-weekday") return null;
-  const meant = mondayOf(day) + said.weekday;
-  return meant < day ? (done.get(meant) ?? null) : null;
+  return said.is === "sets" ? said.groups : repeatedIn(said, left, done, day);
 }

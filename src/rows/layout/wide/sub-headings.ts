@@ -1,3 +1,4 @@
+import { headsNotes } from "../../header/decide-columns";
 import { headerWords } from "../../header/header-words";
 import { headingLookup } from "../../header/recognise-header";
 import type { Unit } from "../../value/units";
@@ -5,7 +6,8 @@ import type { LayoutContext } from "../layout-context";
 import type { HeaderDate } from "./week-header";
 
 /** Notes stand under dates whatever the table; not every table has a column of its own for them. */
-const isNote = (words: string): boolean => headingLookup("Sets").get(words) === "note";
+const isNote = (words: string): boolean =>
+  headingLookup("Sets").get(words) === "note" || headsNotes.test(words);
 
 /** What a heading under a date names. */
 export type SubHeading = { readonly field: string; readonly unit: Unit | null };
@@ -21,8 +23,12 @@ export function subHeadings(
   const firstDate = header.dates[0]!.column;
   let named = 0;
   (cells[row] ?? []).forEach((cell, column) => {
-    if (typeof cell !== "string" || column < firstDate) return;
+    if (typeof cell !== "string") return;
     const { words, unit } = headerWords(cell);
+    if (column < firstDate) {
+      if (isNote(words)) fields.set(column, { field: "note", unit: null });
+      return;
+    }
     const field =
       lookup.get(words) ??
       (isNote(words) ? "note" : undefined) ??

@@ -21,6 +21,7 @@ export function unfoldRaceRunners(view: TableView, unknown: readonly number[]): 
   });
   if (runners.length === 0) return null;
   const into = new Unfolded("Races", cells, headerRow);
+  into.passesOver = (column) => runners.every(({ index }) => index !== column);
   for (let row = 0; row < view.first; row++) into.mark(row, "heading");
   for (const [field, column] of Object.entries(fields)) into.describe(field, column);
   for (let row = view.first; row < view.end; row++) {

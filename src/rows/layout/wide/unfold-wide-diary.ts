@@ -1,10 +1,10 @@
 import { type Day, isoFromDay } from "../../../coaching/calendar/day";
 import type { LayoutContext } from "../layout-context";
-import { type Placed, Unfolded } from "../unfolded";
+import type { Placed, Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
-import { type Block, type BlockRow, blocksOf } from "./block-rows";
+import { besideDates } from "./beside-dates";
+import { type Block, type BlockRow, gridOf } from "./block-rows";
 import { filledColumns } from "./column-groups";
-import { dateHeaders } from "./date-header";
 import { type DiaryQuestion, diaryQuestion, looksAnswered } from "./diary-question";
 import { weekNotes } from "./week-notes";
 
@@ -15,10 +15,10 @@ import { weekNotes } from "./week-notes";
  * not said so. Reports `diary-question-missing` at dates over answers to nobody knows what.
  */
 export function unfoldWideDiary(context: LayoutContext): Unfolded | null {
-  const headers = dateHeaders(context);
-  if (headers.length === 0) return null;
-  const into = new Unfolded("Diary", context.cells, headers[0]!.firstRow);
-  const asked = blocksOf(context, headers, into).map((block) => ({
+  const grid = gridOf(context);
+  if (grid === null) return null;
+  const { into, blocks } = grid;
+  const asked = blocks.map((block) => ({
     block,
     question: diaryQuestion([...block.titles].reverse(), context.title),
   }));
@@ -50,11 +50,12 @@ function isDiary({ cells }: LayoutContext, block: Block, question: DiaryQuestion
 function diaryRow(
   cells: LayoutContext["cells"],
   into: Unfolded,
-  { header }: Block,
+  block: Block,
   of: BlockRow,
   question: DiaryQuestion | null,
 ): void {
   const { row, athlete, nameColumn } = of;
+  const { header } = block;
   const line = cells[row]!;
   weekNotes(into, header, line, of);
   const byDay = new Map<Day, Record<string, Placed>>();
@@ -69,11 +70,12 @@ function diaryRow(
     new Map(),
   )) {
     const flat = byDay.get(day) ?? {
+      ...besideDates(into, block, line),
       day: [isoFromDay(day), column],
       athlete: [athlete, nameColumn],
     };
     byDay.set(day, flat);
-    flat[field] ??= [withUnit(cell, unit), column];
+    flat[field] = [withUnit(cell, unit), column];
   }
   for (const flat of byDay.values()) into.emit(row, flat);
 }

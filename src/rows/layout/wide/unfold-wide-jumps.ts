@@ -1,21 +1,21 @@
 import { isoFromDay } from "../../../coaching/calendar/day";
 import { isBlank } from "../../value/blank";
 import type { LayoutContext } from "../layout-context";
-import { type Placed, Unfolded } from "../unfolded";
+import type { Placed, Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
-import { type Block, type BlockRow, blocksOf } from "./block-rows";
+import { besideDates } from "./beside-dates";
+import { type Block, type BlockRow, gridOf } from "./block-rows";
 import { ColumnGroups, filledColumns } from "./column-groups";
-import { dateHeaders } from "./date-header";
 import { jumpCell } from "./jump-cell";
 import { type JumpPart, type JumpTitle, jumpTitle } from "./jump-title";
 import { weekNotes } from "./week-notes";
 
 /** Test days across, one row an athlete, one block a test. Null when it is not that. */
 export function unfoldWideJumps(context: LayoutContext): Unfolded | null {
-  const headers = dateHeaders(context);
-  if (headers.length === 0) return null;
-  const into = new Unfolded("Jumps", context.cells, headers[0]!.firstRow);
-  for (const block of blocksOf(context, headers, into)) {
+  const grid = gridOf(context);
+  if (grid === null) return null;
+  const { into, blocks } = grid;
+  for (const block of blocks) {
     const named =
       [...block.titles].reverse().find((title) => /[a-z]{3}/i.test(title)) ?? context.title;
     const title = jumpTitle(named);
@@ -41,6 +41,7 @@ function unfoldRow(
     testColumn !== undefined && !isBlank(line[testColumn]) ? line[testColumn] : title.test;
   const heightUnit = title.parts.find(({ part }) => part === "height")?.unit ?? title.unit;
   weekNotes(into, block.header, line, of);
+  const wholeRow = besideDates(into, block, line);
   const groups = new ColumnGroups();
   for (const column of block.header.days) groups.add(column);
   const before = new Map<string, unknown>();
@@ -80,6 +81,7 @@ function unfoldRow(
         stack: title.landingStack === null ? undefined : [title.landingStack, column],
         drop: title.dropCm === null ? undefined : [title.dropCm, column],
         landing: title.landingCm === null ? undefined : [title.landingCm, column],
+        ...wholeRow,
         note: note === "" ? undefined : [note, column],
         ...flat,
         ...beside,

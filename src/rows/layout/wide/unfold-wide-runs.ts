@@ -1,15 +1,15 @@
-import { type Day, isoFromDay, mondayOf } from "../../../coaching/calendar/day";
+import { type Day, isoFromDay } from "../../../coaching/calendar/day";
 import { plainWords } from "../../header/header-words";
 import { isBlank } from "../../value/blank";
 import { unitOf } from "../../value/units";
 import type { LayoutContext } from "../layout-context";
 import { liftInWords, namesJump } from "../lift-in-words";
 import { type RunCell, runCell, type WrittenRun } from "../shorthand/run-cell";
-import { type Placed, Unfolded } from "../unfolded";
+import type { Placed, Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
-import { type Block, type BlockRow, blocksOf } from "./block-rows";
+import { type Block, type BlockRow, gridOf } from "./block-rows";
 import { ColumnGroups, filledColumns } from "./column-groups";
-import { dateHeaders } from "./date-header";
+import { repeatedIn } from "./repeated-in-row";
 import { weekNotes } from "./week-notes";
 
 /**
@@ -18,10 +18,9 @@ import { weekNotes } from "./week-notes";
  * said so. Reports `run-figure-unsettled` for bare numbers and `run-unread`.
  */
 export function unfoldWideRuns(context: LayoutContext): Unfolded | null {
-  const headers = dateHeaders(context);
-  if (headers.length === 0) return null;
-  const into = new Unfolded("Runs", context.cells, headers[0]!.firstRow);
-  const blocks = blocksOf(context, headers, into);
+  const grid = gridOf(context);
+  if (grid === null) return null;
+  const { into, blocks } = grid;
   if (!context.said && !blocks.some((block) => speaksOfRuns(context, block))) return null;
   into.describe("km", { unit: unitOf("km"), heading: "km", words: "km" });
   for (const block of blocks) {
@@ -127,11 +126,7 @@ function runOf(
   done: ReadonlyMap<Day, WrittenRun>,
   day: Day,
 ): WrittenRun | null {
-  if (said.is === "run") return said.run;
-  if (said.is === "ditto") return left;
-  if (said.is !== "as-weekday") return null;
-  const meant = mondayOf(day) + said.weekday;
-  return meant < day ? (done.get(meant) ?? null) : null;
+  return said.is === "run" ? said.run : repeatedIn(said, left, done, day);
 }
 
 function problemOf({ is }: RunCell): string {

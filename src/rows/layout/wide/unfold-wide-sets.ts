@@ -6,9 +6,8 @@ import { liftInWords } from "../lift-in-words";
 import { noSense, orderFromWords, schemeSense } from "../shorthand/scheme-order";
 import { setCell } from "../shorthand/set-cell";
 import type { TabAnswers } from "../tab-answers";
-import { Unfolded } from "../unfolded";
-import { blocksOf } from "./block-rows";
-import { dateHeaders } from "./date-header";
+import type { Unfolded } from "../unfolded";
+import { gridOf } from "./block-rows";
 import { setsRow } from "./sets-row";
 
 /**
@@ -16,10 +15,10 @@ import { setsRow } from "./sets-row";
  * do not run across. Reports `exercise-missing` for a block that names no lift.
  */
 export function unfoldWideSets(context: LayoutContext): Unfolded | null {
-  const headers = dateHeaders(context);
-  if (headers.length === 0) return null;
-  const into = new Unfolded("Sets", context.cells, headers[0]!.firstRow);
-  for (const block of blocksOf(context, headers, into)) {
+  const grid = gridOf(context);
+  if (grid === null) return null;
+  const { into, blocks } = grid;
+  for (const block of blocks) {
     const titles = [...block.titles, context.title];
     const words = plainWords(titles.join(" | "));
     const named = titles.map(liftInWords).find((found) => found !== null) ?? null;

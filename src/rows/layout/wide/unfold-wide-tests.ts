@@ -1,4 +1,7 @@
+import type { Day } from "../../../coaching/calendar/day";
+import { dayColumn } from "../../column/day-column";
 import { plainWords } from "../../header/header-words";
+import { IssueLog } from "../../issue-log";
 import { isBlankLine, namesSummary } from "../../table/read-lines";
 import type { TableView } from "../../table-view";
 import { isBlank } from "../../value/blank";
@@ -21,8 +24,16 @@ type TestColumn = {
   readonly part: JumpPart | null;
 };
 
+/** Meanings that hold for all tests and lifts of a row. */
+const ofWholeRow = new Set(
+  "day minute athlete kind tool gym by drop landing note bar speedIs movedWell reserve".split(" "),
+);
+
 /** What a column of a test stands for. */
 type MeantTest = { readonly test: string; readonly part: JumpPart; readonly unit: Unit | null };
+
+/** Whose row it is, of which day; null where that cannot be read. */
+type Who = { readonly athlete: string; readonly day: Day | null };
 
 /**
  * One row an athlete and day, one column a test or a lift ("Box jump (cm)", "Drop jump contact ms",
@@ -35,10 +46,12 @@ export function unfoldWideTests(
   unknown: readonly number[],
   tab: TabAnswers,
 ): Unfolded | null {
-  const { cells, fields, headerRow } = view;
+  const { cells, fields, repColumns, headerRow } = view;
   const head = cells[headerRow]!;
   const columns: TestColumn[] = [];
-  for (const index of [...unknown, ...(table === "Jumps" ? figureColumns(view) : [])]) {
+  // "Contact ms" may be a test of its own where no test is named, and "Squat, kg x sets x reps" a lift.
+  const own = table === "Jumps" ? ["contact", "flight", "height", "stack"] : ["scheme"];
+  for (const index of [...unknown, ...own.flatMap((field) => fields[field]?.index ?? [])]) {
     const heading = String(head[index]).trim();
     const isTest = table === "Jumps" ? isJumpColumn(heading) : liftInWords(heading) !== null;
     if (isTest) columns.push({ index, heading, part: partOf(heading) });
@@ -46,6 +59,12 @@ export function unfoldWideTests(
   if (columns.length === 0) return null;
   const into = new Unfolded(table, cells, headerRow);
   for (let row = 0; row < view.first; row++) into.mark(row, "heading");
+  // Sets and jumps of one tab are each read by themselves.
+  into.passesOver = (column) =>
+    !isJumpColumn(String(head[column])) && liftInWords(head[column]) === null;
+  columns.sort((one, other) => one.index - other.index);
+  const quiet = { ...view, log: new IssueLog(table) };
+  const readDay = dayColumn(quiet, fields.day, false);
   const tests = new Map<number, MeantTest>();
   for (const { index, heading, part } of columns) {
     const title = jumpTitle(heading);
@@ -63,31 +82,29 @@ export function unfoldWideTests(
       continue;
     }
     const shared: Record<string, Placed | undefined> = {};
-    for (const field of [
-      "day",
-      "minute",
-      "athlete",
-      "kind",
-      "tool",
-      "gym",
-      "by",
-      "drop",
-      "landing",
-      "note",
-    ]) {
-      const column = fields[field];
-      if (column !== undefined) shared[field] = [line[column.index], column.index];
+    for (const [field, { index }] of [...Object.entries(fields), ...Object.entries(repColumns)]) {
+      if (ofWholeRow.has(field)) shared[field] = [line[index], index];
+      else if (!tests.has(index) && !isBlank(line[index])) into.unread.see(headerRow, row, index);
     }
     into.mark(row, "data");
     const groups = new Map<string, Record<string, Placed | undefined>>();
+    const who: Who = { athlete: String(shared.athlete![0] ?? ""), day: readDay(line, row) };
+    let lifted = false;
     for (const { index, heading } of columns) {
       if (isBlank(line[index])) continue;
-      if (table === "Sets") setColumn(into, row, line, index, heading, shared, tab);
-      else jumpColumn(into, row, line, index, tests.get(index), shared, groups);
+      if (table === "Jumps")
+        jumpColumn(into, row, line, index, tests.get(index)!, shared, groups, who);
+      else if (setColumn(into, row, line, index, heading, shared, tab, who)) lifted = true;
     }
     for (const flat of groups.values()) into.emit(row, flat);
+    if (lifted || groups.size > 0) continue;
+    const { note } = shared;
+    if (note !== undefined && !isBlank(note[0]))
+      into.note(row, note[1], who.athlete, who.day, "day", String(note[0]).trim());
+    // The reader of rows says what is wrong with a day or a name.
+    const [written] = shared.day!;
     const empty = columns.every(({ index }) => isBlank(line[index]));
-    if (empty && (isBlank(shared.day![0]) || isBlank(shared.athlete![0])))
+    if (isBlank(written) || who.athlete === "" ? empty : who.day === null)
       into.emit(row, { ...shared, test: ["-", -1] });
   }
   return into;
@@ -101,10 +118,10 @@ function setColumn(
   heading: string,
   shared: Readonly<Record<string, Placed | undefined>>,
   tab: TabAnswers,
-): void {
+  { athlete, day }: Who,
+): boolean {
   const said = setCell(line[index], schemeSense(orderFromWords(heading), tab.setsFirst));
-  const athlete = String(shared.athlete![0] ?? "");
-  if (said.is === "none") into.note(row, index, athlete, null, "day", said.note);
+  if (said.is === "none") into.note(row, index, athlete, day, "day", said.note);
   else if (said.is !== "sets")
     into.log.addAtSource(
       said.is === "order-unsettled" ? "scheme-order-unsettled" : "scheme-unread",
@@ -122,6 +139,7 @@ function setColumn(
     };
     emitSets(into, place, said.groups, said.speeds, tab.speeds ?? null);
   }
+  return said.is === "sets";
 }
 
 function jumpColumn(
@@ -129,11 +147,11 @@ function jumpColumn(
   row: number,
   line: readonly unknown[],
   index: number,
-  meant: MeantTest | undefined,
+  meant: MeantTest,
   shared: Readonly<Record<string, Placed | undefined>>,
   groups: Map<string, Record<string, Placed | undefined>>,
+  { athlete, day }: Who,
 ): void {
-  if (meant === undefined) return;
   const said = jumpCell(line[index], meant.part === "height" ? [] : [meant.part]);
   if (said.problem !== null)
     into.log.addAtSource(
@@ -142,8 +160,12 @@ function jumpColumn(
       index,
       said.problem === "unsure" ? { mend: String(line[index]).replace(/[?\s]/g, "") } : {},
     );
-  into.note(row, index, String(shared.athlete![0] ?? ""), null, "day", said.note);
-  said.attempts.forEach((attempt, at) => {
+  into.note(row, index, athlete, day, "day", said.note);
+  said.attempts.forEach((attempt, first) => {
+    // The same figure once more is another jump.
+    let at = first;
+    const taken = (part: string) => groups.get(`${meant.test}|${at}`)?.[part] !== undefined;
+    while (Object.keys(attempt).some(taken)) at++;
     const key = `${meant.test}|${at}`;
     const flat = groups.get(key) ?? { ...shared, test: [meant.test, index] as Placed };
     groups.set(key, flat);
@@ -154,13 +176,5 @@ function jumpColumn(
     if (attempt.contact !== undefined)
       flat.contact = [withUnit(attempt.contact, meant.unit), index];
     if (attempt.flight !== undefined) flat.flight = [withUnit(attempt.flight, meant.unit), index];
-  });
-}
-
-/** Columns such as "Contact ms" belong to a test column of their own when no test is named. */
-function figureColumns(view: TableView): number[] {
-  return ["contact", "flight", "height", "stack"].flatMap((field) => {
-    const column = view.fields[field];
-    return column === undefined ? [] : [column.index];
   });
 }
