@@ -21,11 +21,11 @@ function customFunction({ name, summary, parameters, examples }, mayBeLeftOut) {
     ...examples.slice(0, 1).map(({ formula }) => `@example ${formula}`),
     "@customfunction",
   ];
-  return `/**\n${lines.map((line) => ` * ${safe(line)}\n`).join("")} */\nfunction ${name}(${names.join(", ")}) { return core.compute("${name}", [${names.join(", ")}]); }`;
+  return `/**\n${lines.map((line) => ` * ${safe(line)}\n`).join("")} */\nfunction ${name}(${names}){return core.compute("${name}",[${names}])}`;
 }
 
 function serverFunction({ name, summary }) {
-  return `/** ${safe(summary)} */\nfunction ${name}(...given) { return core.serve("${name}", given); }`;
+  return `/** ${safe(summary)} */\nfunction ${name}(...a){return core.serve("${name}",a)}`;
 }
 
 /** A comment's end inside the help would end the comment. */

@@ -205,3 +205,22 @@ test("which table a tab is can be said, changed and forgotten", () => {
   ask(one, "forgetTable", { tabId });
   expect(table()).toMatchObject({ table: "Jumps", found: "sure", rows: 3 });
 });
+
+test("a heading under dates that nobody knows is a problem until the coach leaves it alone", () => {
+  const one = memoryWorkbook({
+    Athletes: [["Athlete"], ["Ilka Brandmoor"]],
+    Spring: [
+      ["Squat, kg x sets x reps"],
+      ["", "5/5/2026", "", "19/5/2026", ""],
+      ["Athlete", "kg", "Feel", "kg", "Feel"],
+      ["Ilka Brandmoor", "60x3x5", "fine", "62.5x3x5", "flat"],
+    ],
+  });
+  const problems = () =>
+    ask<RowCheckView>(one, "rowCheck").problems.map(({ cell, kind }) => `${cell} ${kind}`);
+  expect([problems(), rowsOf(one, "Spring")]).toEqual([["C3 heading-unknown"], 1]);
+  const { tabId, heading, column, choices } = columnAsked(one);
+  expect([heading, column, choices]).toEqual(["Feel", 3, []]);
+  ask(one, "answerColumn", { tabId, heading, column, field: null });
+  expect([view(one).questions, problems(), rowsOf(one, "Spring")]).toEqual([[], [], 1]);
+});

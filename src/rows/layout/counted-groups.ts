@@ -1,9 +1,8 @@
 import type { Column } from "../header/column";
 import { setBounds } from "../table/set-numbers";
 import type { TableView } from "../table-view";
-import { isBlank } from "../value/blank";
 import { foundText } from "../value/found-text";
-import { saysNoValue } from "../value/no-value";
+import { holdsNothing } from "../value/no-value";
 import type { SchemeRow } from "./scheme-row";
 import type { SetGroup } from "./shorthand/set-cell";
 import type { Unfolded } from "./unfolded";
@@ -49,7 +48,7 @@ function countIn(
   if (column === undefined) return null;
   const { index, heading } = column;
   const cell = line[index];
-  if (isBlank(cell) || saysNoValue(String(cell))) return null;
+  if (holdsNothing(cell)) return null;
   const count = Number(cell);
   if (Number.isInteger(count) && count >= 1 && count <= most) return count;
   const bounds = { low: 1, high: most, unit: "", heading };

@@ -1,7 +1,7 @@
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { isDitto } from "../value/ditto";
-import { saysNoValue } from "../value/no-value";
+import { holdsNothing } from "../value/no-value";
 import { countedGroups } from "./counted-groups";
 import type { SchemeRow } from "./scheme-row";
 import { asWeekday } from "./shorthand/as-weekday";
@@ -72,14 +72,8 @@ export class SchemeExpander {
     const speeds = own === null ? beside : { speeds: own, column: read.scheme };
     // The load's own cell says why there is none.
     const load: Placed | undefined = counted ? [line[read.scheme], read.scheme] : read.shared.load;
-    const agreed = withFiguresBeside(
-      into,
-      row,
-      read.scheme,
-      groups,
-      { ...read.shared, load },
-      { load, reps: undefined },
-    );
+    const shared = { ...read.shared, load };
+    const agreed = withFiguresBeside(into, row, read.scheme, groups, shared);
     const { note } = said.is === "sets" ? said : { note: "" };
     this.write({ ...read, shared: agreed.shared }, agreed.groups, speeds, note);
     tellSpeeds(into, row, speedAt, fields.speed?.heading ?? "", listed);
@@ -145,7 +139,7 @@ export class SchemeExpander {
     const speeds = listed.speeds.some((speed) => speed !== null);
     const emits = unreadable || (isBlank(line[scheme]) && (lacking || speeds));
     const spoken = [
-      isBlank(exercise) || saysNoValue(String(exercise)) ? "" : String(exercise).trim(),
+      holdsNothing(exercise) ? "" : String(exercise).trim(),
       words,
       read.noteWords,
       emits ? "" : read.others(),

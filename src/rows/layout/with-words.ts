@@ -1,6 +1,6 @@
 import { isBlank } from "../value/blank";
 import { foundText } from "../value/found-text";
-import { saysNoValue } from "../value/no-value";
+import { holdsNothing } from "../value/no-value";
 import type { Placed } from "./unfolded";
 
 /** A row's note with the words that stand in one of its cells beside the figures; either may be missing. */
@@ -20,10 +20,7 @@ export function wordsOfCells(
   columns: readonly { readonly index: number; readonly heading: string }[],
 ): string {
   return columns
-    .filter(({ index }) => {
-      const cell = line[index];
-      return !isBlank(cell) && cell !== false && !saysNoValue(String(cell));
-    })
+    .filter(({ index }) => !holdsNothing(line[index]))
     .map(({ heading, index }) => `${heading} ${foundText(line[index])}`)
     .join("; ");
 }

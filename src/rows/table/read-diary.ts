@@ -6,8 +6,7 @@ import { numberColumn } from "../column/number-column";
 import { textColumn } from "../column/text-column";
 import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
-import { isBlank } from "../value/blank";
-import { saysNoValue } from "../value/no-value";
+import { holdsNothing } from "../value/no-value";
 import { DoubledRows } from "./doubled-rows";
 import { reportBlank, reportDoubled } from "./needed";
 import { questionDays } from "./question-days";
@@ -66,5 +65,5 @@ export function readDiaryRows(view: TableView): Reading<DiaryDay> {
 
 /** A mark that is neither yes nor no, a lone "x" or "coach only", keeps a row private all the same. */
 function somethingStands(cell: unknown): boolean {
-  return !isBlank(cell) && !(typeof cell === "string" && saysNoValue(cell));
+  return !holdsNothing(cell);
 }

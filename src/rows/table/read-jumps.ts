@@ -9,7 +9,7 @@ import { textColumn } from "../column/text-column";
 import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
-import { saysNoValue } from "../value/no-value";
+import { holdsNothing } from "../value/no-value";
 import { readStack } from "../value/stack";
 import { DoubledRows } from "./doubled-rows";
 import { reportBlank, reportDoubled } from "./needed";
@@ -79,7 +79,7 @@ function stackOf(view: TableView, line: readonly unknown[], row: number): readon
   const column = view.fields.stack;
   if (column === undefined) return [];
   const cell = line[column.index];
-  if (isBlank(cell) || cell === false || (typeof cell === "string" && saysNoValue(cell))) return [];
+  if (holdsNothing(cell)) return [];
   const stack = readStack(cell);
   if (stack.ok) return stack.value;
   view.log.add(stack.refusal.code, row, column.index, cell, stack.refusal.facts);

@@ -1,3 +1,5 @@
+import { isBlank } from "./blank";
+
 /** Marks by which coaches say that there is no value here; not zero, and nothing to report. */
 const marks = new Set([
   "-",
@@ -32,6 +34,11 @@ const marks = new Set([
   "ausgelassen",
   "keine",
 ]);
+
+/** True for a cell that is blank, an empty tick box, or a mark for no value. */
+export function holdsNothing(cell: unknown): boolean {
+  return isBlank(cell) || cell === false || (typeof cell === "string" && saysNoValue(cell));
+}
 
 /** True for "-", "DNS", "n/a" and their like. */
 export function saysNoValue(text: string): boolean {

@@ -211,12 +211,12 @@ test("a heading of two letters is no test's name", () => {
   expect(reading.records.map(({ test }) => test)).toEqual(["Box jump 2026"]);
 });
 
-test("words of a row that ends before its name are nobody's", () => {
+test("words of a row that ends before its name are nobody's, and the name is missed", () => {
   const heads = (test: string) => ["Date", test, "Athlete", "Note"];
   const jumps = read("Jumps", [heads("Box jump (cm)"), ["2026-05-12", "sore"]]).reading;
-  expect([...notes(jumps), ...problems(jumps)]).toEqual(["B2 : sore"]);
+  expect([...notes(jumps), ...problems(jumps)]).toEqual(["B2 : sore", "C2 needed-blank: "]);
   const sets = read("Sets", [heads("Squat"), ["2026-05-12", "ride"]]).reading;
-  expect([...notes(sets), ...problems(sets)]).toEqual(["B2 : ride"]);
+  expect([...notes(sets), ...problems(sets)]).toEqual(["B2 : ride", "C2 needed-blank: "]);
 });
 
 test("a jump in a log says whether it was cleared, also without a space", () => {

@@ -1,8 +1,8 @@
-import { headings } from "./headings";
+import { athleteHeadings, headings } from "./headings";
 
 /** Headings of the Athletes table, as coaches write them; the first of each is ours. */
 export const athletesColumns = {
-  athlete: headings("athlete|name|runner|athlete name|athlet|athletin|sportler|athletes"),
+  athlete: headings(`${athleteHeadings}|athlet|athletin|sportler|athletes`),
   group: headings("group|squad|gruppe|training group"),
   event: headings("event|events|ev|distance|disziplin|strecke|main event"),
   experience: headings("experience|level|training experience|erfahrung|novice or trained|status"),

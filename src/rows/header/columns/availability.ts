@@ -1,8 +1,8 @@
-import { headings } from "./headings";
+import { athleteHeadings, headings } from "./headings";
 
 /** Headings of the Availability table, as coaches write them; the first of each is ours. */
 export const availabilityColumns = {
-  athlete: headings("athlete|name|runner|athlete name|athlet|wer|who"),
+  athlete: headings(`${athleteHeadings}|athlet|wer|who`),
   from: headings("from|start|since|von|ab|date|datum|from date"),
   until: headings("until|to|end|till|bis|back on|until date|last day"),
   mayDo: headings("may do|status|allowed|can do|availability|darf|state"),

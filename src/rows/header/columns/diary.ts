@@ -1,10 +1,10 @@
-import { headings } from "./headings";
+import { athleteHeadings, dayHeadings, headings, noteHeadings } from "./headings";
 
 /** Headings of the Diary, as coaches write them; the first of each is ours. */
 export const diaryColumns = {
-  day: headings("date|day|datum|tag"),
+  day: headings(dayHeadings),
   minute: headings("time|written at|uhrzeit"),
-  athlete: headings("athlete|name|runner|athlete name|wer|who|athlet"),
+  athlete: headings(`${athleteHeadings}|wer|who|athlet`),
   sleepH: headings(
     "sleep|sleep h|hours slept|sleep hours|hours of sleep|schlaf|sleep night before|sleep h night before|schlafdauer",
   ),
@@ -18,6 +18,6 @@ export const diaryColumns = {
   ),
   food: headings("food note|food|fuel|essen|eaten"),
   newToday: headings("new today|new|anything new|neu|new today?"),
-  note: headings("note|notes|comment|comments|notiz|bemerkung"),
+  note: headings(noteHeadings),
   private: headings("private|private?|privat|keep private"),
 } as const;

@@ -1,2 +1,7 @@
 /** Headings of one meaning, written "date|day|datum": every formula call parses them, so no quotes. */
 export const headings = (words: string): readonly string[] => words.split("|");
+
+/** Headings that nearly every table has. */
+export const dayHeadings = "date|day|datum|tag";
+export const athleteHeadings = "athlete|name|runner|athlete name";
+export const noteHeadings = "note|notes|comment|comments|notiz|bemerkung";

@@ -1,10 +1,10 @@
-import { headings } from "./headings";
+import { athleteHeadings, dayHeadings, headings, noteHeadings } from "./headings";
 
 /** Headings of the Jumps table, as coaches write them; the first of each is ours. */
 export const jumpsColumns = {
-  day: headings("date|day|datum|tag|test date|when"),
+  day: headings(`${dayHeadings}|test date|when`),
   minute: headings("time|uhrzeit|start time|time of day"),
-  athlete: headings("athlete|name|runner|athlete name|who|wer|athlet|athletin|sportler"),
+  athlete: headings(`${athleteHeadings}|who|wer|athlet|athletin|sportler`),
   test: headings("test|jump|jump test|sprung|sprungtest|exercise|kind of jump"),
   attempt: headings("attempt|try|attempt no|trial|versuch|rep"),
   height: headings("height|jump height|ht|hohe|sprunghohe|cm|best|result"),
@@ -16,5 +16,5 @@ export const jumpsColumns = {
     "contact time|contact|ground contact|ground contact time|kontaktzeit|kontakt|gct|ct",
   ),
   flight: headings("flight time|flight|flugzeit|flug|air time|ft"),
-  note: headings("note|notes|comment|comments|notiz|bemerkung"),
+  note: headings(noteHeadings),
 } as const;

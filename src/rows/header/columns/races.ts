@@ -1,8 +1,8 @@
-import { headings } from "./headings";
+import { dayHeadings, headings } from "./headings";
 
 /** Headings of the Races table, as coaches write them; the first of each is ours. */
 export const racesColumns = {
-  day: headings("date|day|datum|tag"),
+  day: headings(dayHeadings),
   start: headings("start time|start|time|gun|startzeit|uhrzeit"),
   race: headings("race|event|meeting|competition|rennen|wettkampf|name"),
   who: headings(

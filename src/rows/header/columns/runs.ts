@@ -1,10 +1,10 @@
-import { headings } from "./headings";
+import { athleteHeadings, dayHeadings, headings } from "./headings";
 
 /** Headings of the Runs table, as coaches write them; the first of each is ours. */
 export const runsColumns = {
-  day: headings("date|day|datum|tag"),
+  day: headings(dayHeadings),
   minute: headings("time|start|start time|uhrzeit|time of day"),
-  athlete: headings("athlete|name|runner|athlete name|wer|who|athlet"),
+  athlete: headings(`${athleteHeadings}|wer|who|athlet`),
   kind: headings("kind|type|run|session|run type|art|what|workout"),
   minutes: headings("minutes|min|duration|mins|time run|dauer|minuten|length"),
   exertion: headings(

@@ -1,10 +1,10 @@
-import { headings } from "./headings";
+import { athleteHeadings, dayHeadings, headings } from "./headings";
 
 /** Headings of the Sets table, as coaches write them; the first of each is ours. */
 export const setsColumns = {
-  day: headings("date|day|datum|tag|session date|when"),
+  day: headings(`${dayHeadings}|session date|when`),
   minute: headings("time|start|start time|uhrzeit|zeit|time of day"),
-  athlete: headings("athlete|name|runner|athlete name|who|wer|athlet|athletin|sportler|player"),
+  athlete: headings(`${athleteHeadings}|who|wer|athlet|athletin|sportler|player`),
   exercise: headings("exercise|lift|movement|ubung|what|was|drill"),
   set: headings("set|set no|set number|set nr|set #|satz|satz nr"),
   setCount: headings("sets|number of sets|satze|anzahl satze|no of sets"),

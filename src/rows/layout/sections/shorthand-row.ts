@@ -38,12 +38,7 @@ export function shorthandRow(
   const own = ownSpeeds(into, row, said.speeds, beside);
   const speedColumn = own === null ? beside.column : column;
   const { shorthandSets } = above;
-  const at = (field: string): Placed | undefined => {
-    const index = above.columns[field]?.index;
-    return index === undefined ? undefined : [line[index], index];
-  };
-  const figures = { load: at("load"), reps: at("reps") };
-  const agreed = withFiguresBeside(into, row, column, said.groups, rest, figures);
+  const agreed = withFiguresBeside(into, row, column, said.groups, rest);
   const place = {
     row,
     schemeColumn: column,

@@ -1,8 +1,7 @@
 import { numberCell } from "../../column/number-cell";
-import { isBlank } from "../../value/blank";
 import { isDitto } from "../../value/ditto";
 import { foundText } from "../../value/found-text";
-import { saysNoValue } from "../../value/no-value";
+import { holdsNothing } from "../../value/no-value";
 import type { Placed, Unfolded } from "../unfolded";
 import type { SetGroup } from "./scheme";
 
@@ -18,13 +17,14 @@ export function withFiguresBeside(
   scheme: number,
   written: readonly SetGroup[],
   shared: Shared,
-  beside: Readonly<Partial<Record<"load" | "reps", Placed | undefined>>>,
 ): { readonly groups: readonly SetGroup[]; readonly shared: Shared } {
   let groups = written;
   let kept = shared;
   for (const field of ["load", "reps"] as const) {
-    const [cell, column] = beside[field] ?? ["", scheme];
-    if (column === scheme || isBlank(cell) || isDitto(cell) || saysNoValue(String(cell))) continue;
+    const column = shared[field]?.[1] ?? scheme;
+    // As written: a load that holds from above says nothing against the row's own.
+    const cell = source[row]![column];
+    if (column === scheme || holdsNothing(cell) || isDitto(cell)) continue;
     const value = numberCell(String(cell))?.value;
     if (groups.every((group) => group[field] === null || group[field] === value)) continue;
     if (value === undefined) log.addAtSource("not-a-number", row, column);

@@ -1,6 +1,5 @@
-import { isBlank } from "../../value/blank";
 import { isDate } from "../../value/is-date";
-import { saysNoValue } from "../../value/no-value";
+import { holdsNothing } from "../../value/no-value";
 import { type SpeedList, speedList } from "../../value/speed-list";
 import type { Unfolded } from "../unfolded";
 
@@ -22,7 +21,7 @@ export const noSpeeds: SpeedsBeside = {
 export function speedsIn(cell: unknown): SpeedsBeside {
   if (typeof cell === "number") return { ...noSpeeds, speeds: [cell] };
   if (isDate(cell)) return { ...noSpeeds, isDate: true };
-  if (isBlank(cell) || cell === false || saysNoValue(String(cell))) return noSpeeds;
+  if (holdsNothing(cell)) return noSpeeds;
   return { ...noSpeeds, ...speedList(String(cell)) };
 }
 

@@ -56,9 +56,10 @@ export function filledColumns(
     before.set(field, cell);
     const key = `${day}|${field}`;
     const first = filled.get(key);
-    if (first === undefined || saysNothing(first.cell)) filled.set(key, { ...column, field, cell });
+    if (first === undefined || saysNoValue(String(first.cell)))
+      filled.set(key, { ...column, field, cell });
     else if (
-      !saysNothing(cell) &&
+      !saysNoValue(String(cell)) &&
       foundText(withUnit(first.cell, first.unit)) !== foundText(withUnit(cell, unit))
     ) {
       const code = field === "speed" ? "speeds-twice" : "meaning-twice";
@@ -68,5 +69,3 @@ export function filledColumns(
   }
   return [...filled.values()];
 }
-
-const saysNothing = (cell: unknown): boolean => typeof cell === "string" && saysNoValue(cell);

@@ -1,7 +1,6 @@
 import { type Day, mondayOf } from "../../../coaching/calendar/day";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
-import type { DayText } from "../../value/day-text";
 import type { Unit } from "../../value/units";
 import { DaySettler } from "../day-settler";
 import type { LayoutContext } from "../layout-context";
@@ -55,7 +54,9 @@ export function dateHeaders(context: LayoutContext): DateHeader[] {
       if (isBlank(line[column])) continue;
       filled++;
       const text = typeof line[column] === "number" ? null : dayOfCell(line[column]);
-      if (text !== null && mayBeDay(text)) dates.push({ row, column, text, weekdays: [] });
+      // "80/85" is no date whichever comes first.
+      const none = text?.pair && text.year === null && Math.min(...text.pair) > 12;
+      if (text !== null && !none) dates.push({ row, column, text, weekdays: [] });
     }
     if (dates.length >= 2 && 2 * dates.length >= filled) found.push({ row, lastRow: row, dates });
   }
@@ -72,10 +73,6 @@ export function dateHeaders(context: LayoutContext): DateHeader[] {
   );
   return found.map((header) => settled(context, header, settler));
 }
-
-/** "80/85" is no date whichever comes first. */
-const mayBeDay = ({ pair, year }: DayText): boolean =>
-  pair === null || year !== null || Math.min(...pair) <= 12;
 
 function settled(
   context: LayoutContext,

@@ -44,10 +44,6 @@ export function columnsOfDay(
   const speed = at.get("speed");
   const listed = speedsIn(speed?.cell);
   if (owner.asksSpeed && listed.speeds.length === 1) into.ask("set speed", speed?.cell);
-  const placed = (field: string): Placed | undefined => {
-    const one = at.get(field);
-    return one && [one.cell, one.column];
-  };
   const spelled = at.get("scheme");
   const scheme = spelled ?? at.get("load");
   const said = setCell(scheme?.cell, owner.sense);
@@ -61,7 +57,7 @@ export function columnsOfDay(
     into.log.addAtSource(problemOf(said), row, scheme!.column);
     return;
   }
-  const taken = shorthand ? ["scheme", "speed", "reps", spelled ? "" : "load"] : [];
+  const taken = shorthand ? ["scheme", "speed", spelled ? "" : "load"] : [];
   for (const [field, { column, unit, cell }] of at)
     if (!taken.includes(field))
       shared[field] = [withUnit(cell, unit ?? (field === "load" ? owner.unit : null)), column];
@@ -79,10 +75,7 @@ export function columnsOfDay(
     note: said.note === "" ? undefined : ([said.note, scheme.column] as const),
     unit: scheme.unit ?? owner.unit,
   };
-  const agreed = withFiguresBeside(into, row, scheme.column, said.groups, shared, {
-    load: shared.load,
-    reps: placed("reps"),
-  });
+  const agreed = withFiguresBeside(into, row, scheme.column, said.groups, shared);
   emitSets(
     into,
     { ...place, shared: agreed.shared },

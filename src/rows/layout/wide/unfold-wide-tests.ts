@@ -102,10 +102,7 @@ export function unfoldWideTests(
     if (note !== undefined && !isBlank(note[0]))
       into.note(row, note[1], who.athlete, who.day, "day", String(note[0]).trim());
     // The reader of rows says what is wrong with a day or a name.
-    const [written] = shared.day!;
-    const empty = columns.every(({ index }) => isBlank(line[index]));
-    if (isBlank(written) || who.athlete === "" ? empty : who.day === null)
-      into.emit(row, { ...shared, test: ["-", -1] });
+    if (who.day === null || who.athlete === "") into.emit(row, { ...shared, test: ["-", -1] });
   }
   return into;
 }
