@@ -11,13 +11,11 @@ import { cellAbove } from "./above";
 /** Words for each choice, in plain lower case. */
 export type Choices<T> = ReadonlyMap<string, T>;
 
-/** One map from words to choices: `{ out: ["out", "ill"] }`. */
-export function choices<T extends string>(
-  words: Readonly<Record<T, readonly string[]>>,
-): Choices<T> {
+/** One map from words to choices: `{ out: "out|ill" }`. */
+export function choices<T extends string>(words: Readonly<Record<T, string>>): Choices<T> {
   return new Map(
-    (Object.entries(words) as [T, readonly string[]][]).flatMap(([choice, said]) =>
-      said.map((word) => [plainWords(word), choice] as const),
+    (Object.entries(words) as [T, string][]).flatMap(([choice, said]) =>
+      said.split("|").map((word) => [plainWords(word), choice] as const),
     ),
   );
 }

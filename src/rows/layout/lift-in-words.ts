@@ -1,43 +1,10 @@
 import { plainWords } from "../header/header-words";
 
 /** Lifts named in titles, longest first (common practice, no source). */
-const lifts = [
-  "high-bar back squat",
-  "rear-foot-elevated split squat",
-  "romanian deadlift",
-  "trap bar deadlift",
-  "single-leg squat",
-  "bulgarian split squat",
-  "overhead press",
-  "bench press",
-  "back squat",
-  "front squat",
-  "split squat",
-  "jump squat",
-  "box squat",
-  "half squat",
-  "goblet squat",
-  "kniebeuge",
-  "hip thrust",
-  "calf raise",
-  "power clean",
-  "hang clean",
-  "kreuzheben",
-  "leg press",
-  "step-up",
-  "deadlift",
-  "rfess",
-  "squat",
-  "lunge",
-  "clean",
-  "snatch",
-  "bench",
-  "press",
-  "rdl",
-  "kb",
-];
+const lifts =
+  "high-bar back squat|rear-foot-elevated split squat|romanian deadlift|trap bar deadlift|single-leg squat|bulgarian split squat|overhead press|bench press|back squat|front squat|split squat|jump squat|box squat|half squat|goblet squat|kniebeuge|hip thrust|calf raise|power clean|hang clean|kreuzheben|leg press|step-up|deadlift|rfess|squat|lunge|clean|snatch|bench|press|rdl|kb";
 
-const anyLift = new RegExp(`(?<![a-z])(${lifts.join("|")})s?(?![a-z])`);
+const anyLift = new RegExp(`(?<![a-z])(${lifts})s?(?![a-z])`);
 
 const jumps = /\b(jump|jumps|sprung|sprunge|box|kasten|cmj|hop|hops|pogo|drop)\b/;
 

@@ -18,8 +18,8 @@ import { readLines } from "./read-lines";
 import { stepShareColumn } from "./step-share";
 
 const experiences = choices({
-  novice: ["novice", "new", "beginner", "anfänger", "einsteiger", "first season", "n"],
-  trained: ["trained", "experienced", "experience", "fortgeschritten", "erfahren", "senior", "t"],
+  novice: "novice|new|beginner|anfänger|einsteiger|first season|n",
+  trained: "trained|experienced|experience|fortgeschritten|erfahren|senior|t",
 });
 
 /** Rows of the Athletes table; an athlete listed twice is reported. */

@@ -11,31 +11,10 @@ import { reportBlank, reportDoubled } from "./needed";
 import { readLines } from "./read-lines";
 
 const mayDos = choices<MayDo>({
-  full: ["full", "fit", "all", "ok", "yes", "voll", "normal", "available"],
-  modified: [
-    "modified",
-    "mod",
-    "limited",
-    "light",
-    "eingeschränkt",
-    "restricted",
-    "part",
-    "reduced",
-  ],
-  out: [
-    "out",
-    "off",
-    "no",
-    "ill",
-    "injured",
-    "sick",
-    "krank",
-    "verletzt",
-    "aus",
-    "rest",
-    "unavailable",
-  ],
-  cleared: ["cleared", "clear", "freigegeben", "frei", "released"],
+  full: "full|fit|all|ok|yes|voll|normal|available",
+  modified: "modified|mod|limited|light|eingeschränkt|restricted|part|reduced",
+  out: "out|off|no|ill|injured|sick|krank|verletzt|aus|rest|unavailable",
+  cleared: "cleared|clear|freigegeben|frei|released",
 });
 
 /** Rows of the Availability table. A row that cannot be read is left out and reported: never "full". */

@@ -14,9 +14,9 @@ import { reportBlank, reportDoubled } from "./needed";
 import { readLines } from "./read-lines";
 
 const classes = choices<"A" | "B" | "C">({
-  A: ["a", "a race", "a-race", "main", "goal"],
-  B: ["b", "b race", "b-race"],
-  C: ["c", "c race", "c-race", "minor", "training"],
+  A: "a|a race|a-race|main|goal",
+  B: "b|b race|b-race",
+  C: "c|c race|c-race|minor|training",
 });
 
 /** Rows of the Races table; nobody named means the whole squad. */

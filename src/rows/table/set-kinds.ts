@@ -3,47 +3,14 @@ import { choices } from "../column/choice-column";
 
 /** Words for the kind of a set; `last w/u` and the like name the marker only in their own column. */
 export const setKinds = choices<SetKind>({
-  "warm-up": [
-    "warm-up",
-    "warm up",
-    "warmup",
-    "wu",
-    "w/u",
-    "w-u",
-    "wup",
-    "aufwärmen",
-    "aufwärmsatz",
-    "warm",
-  ],
-  marker: [
-    "marker",
-    "marker set",
-    "m",
-    "mk",
-    "markersatz",
-    "test set",
-    "last w/u",
-    "last wu",
-    "last warm-up",
-  ],
-  work: [
-    "work",
-    "work set",
-    "w",
-    "ws",
-    "working",
-    "working set",
-    "top",
-    "top set",
-    "main",
-    "arbeit",
-    "arbeitssatz",
-  ],
+  "warm-up": "warm-up|warm up|warmup|wu|w/u|w-u|wup|aufwärmen|aufwärmsatz|warm",
+  marker: "marker|marker set|m|mk|markersatz|test set|last w/u|last wu|last warm-up",
+  work: "work|work set|w|ws|working|working set|top|top set|main|arbeit|arbeitssatz",
 });
 
 export const speedKinds = choices<"mean" | "peak">({
-  mean: ["mean", "avg", "average", "mean speed", "mean velocity", "mittel", "mittelwert", "mv"],
-  peak: ["peak", "peak speed", "peak velocity", "max", "spitze", "pv", "top"],
+  mean: "mean|avg|average|mean speed|mean velocity|mittel|mittelwert|mv",
+  peak: "peak|peak speed|peak velocity|max|spitze|pv|top",
 });
 
 /** Stands for a heading where nothing says what one speed beside a load is. */

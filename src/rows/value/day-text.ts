@@ -15,40 +15,18 @@ export type DayText = {
   readonly minute: number | null;
 };
 
-const months = new Map<string, number>();
-(
-  [
-    ["jan", "january", "januar", "jän", "jänner"],
-    ["feb", "february", "februar"],
-    ["mar", "march", "märz", "mrz", "maerz", "mär"],
-    ["apr", "april"],
-    ["may", "mai"],
-    ["jun", "june", "juni"],
-    ["jul", "july", "juli"],
-    ["aug", "august"],
-    ["sep", "sept", "september"],
-    ["oct", "october", "okt", "oktober"],
-    ["nov", "november"],
-    ["dec", "december", "dez", "dezember"],
-  ] as const
-).forEach((words, index) => {
-  for (const word of words) months.set(word, index + 1);
-});
+/** The place, from 0, of every word of a list "mon monday|tue tuesday". */
+const placesOf = (list: string): ReadonlyMap<string, number> =>
+  new Map(
+    list.split("|").flatMap((words, at) => words.split(" ").map((word) => [word, at] as const)),
+  );
 
-const weekdays = new Map<string, number>();
-(
-  [
-    ["mon", "monday", "mo", "montag"],
-    ["tue", "tues", "tuesday", "di", "dienstag", "tu"],
-    ["wed", "weds", "wednesday", "mi", "mittwoch", "we"],
-    ["thu", "thur", "thurs", "thursday", "do", "donnerstag", "th"],
-    ["fri", "friday", "fr", "freitag"],
-    ["sat", "saturday", "sa", "samstag"],
-    ["sun", "sunday", "so", "sonntag", "su"],
-  ] as const
-).forEach((words, index) => {
-  for (const word of words) weekdays.set(word, index);
-});
+const months = placesOf(
+  "jan january januar jän jänner|feb february februar|mar march märz mrz maerz mär|apr april|may mai|jun june juni|jul july juli|aug august|sep sept september|oct october okt oktober|nov november|dec december dez dezember",
+);
+const weekdays = placesOf(
+  "mon monday mo montag|tue tues tuesday di dienstag tu|wed weds wednesday mi mittwoch we|thu thur thurs thursday do donnerstag th|fri friday fr freitag|sat saturday sa samstag|sun sunday so sonntag su",
+);
 
 /** The weekday a word names, 0 Monday; null when it names none. */
 export function weekdayOfWord(word: string): number | null {
@@ -117,7 +95,7 @@ function namedMonth(
   if (month === undefined) return null;
   const year =
     parts[3] === undefined ? null : Number(parts[3]) + (parts[3].length === 2 ? 2000 : 0);
-  return { pair: null, month, date: Number(parts[1]), year, dotted: false, ...rest };
+  return { pair: null, month: month + 1, date: Number(parts[1]), year, dotted: false, ...rest };
 }
 
 function swap(parts: RegExpExecArray | null): readonly (string | undefined)[] | null {
