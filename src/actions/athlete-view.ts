@@ -6,7 +6,6 @@ import { racesOf } from "../coaching/diary/races-of";
 import type { SeasonHold } from "../coaching/hold/season-hold";
 import { athleteNamed } from "../coaching/record/athlete-named";
 import { exerciseKey } from "../coaching/record/exercise-key";
-import { trimmed } from "../words/reasons-figures";
 import { holdReason, valueWords } from "../words/reasons-hold";
 import { daysSetsWords } from "../words/reasons-set-to-set";
 import type { AthleteView, LinePicture, SeasonPicture, SetsPicture } from "./messages";
@@ -23,6 +22,7 @@ export function athleteViewOf(state: StateOfSquad, athlete: string): AthleteView
   const season = state.hold.of(athlete);
   const lift = mainLift(state, athlete);
   return {
+    numbers: { unit: state.numbers.unit, mark: state.numbers.mark },
     line: squadLine(state, athlete),
     season: season.sessions.length === 0 ? null : seasonPicture(state, season),
     loadSpeed: lift === null ? null : linePicture(state, athlete, lift),
@@ -70,7 +70,7 @@ export function seasonPicture(state: StateOfSquad, season: SeasonHold): SeasonPi
         name: race,
         matters: matters ?? "",
       })),
-    inWords: `${season.athlete}: ${holdReason(season)}`,
+    inWords: state.numbers.told(`${season.athlete}: ${holdReason(season)}`),
   };
 }
 
@@ -82,6 +82,9 @@ function linePicture(state: StateOfSquad, athlete: string, exercise: string): Li
   const { lightestKg, heaviestKg, lastDay } = line.value;
   const steps = 12;
   const width = Math.max(heaviestKg - lightestKg, 10);
+  const { speed, withUnit } = state.numbers;
+  const speedAt = (kg: number) =>
+    `${speed(expectedSpeed(line.value, kg).speed)} m/s at ${withUnit(kg)}`;
   return {
     exercise,
     points: sets.slice(-60).map(({ loadKg, speed, day }) => ({
@@ -93,7 +96,7 @@ function linePicture(state: StateOfSquad, athlete: string, exercise: string): Li
       const loadKg = lightestKg + (width * i) / steps;
       return { loadKg, ...expectedSpeed(line.value, loadKg) };
     }),
-    inWords: `${exercise}, ${line.value.setsUsed} sets: ${trimmed(expectedSpeed(line.value, lightestKg).speed, 2)} m/s at ${trimmed(lightestKg, 1)} kg, ${trimmed(expectedSpeed(line.value, heaviestKg).speed, 2)} m/s at ${trimmed(heaviestKg, 1)} kg.`,
+    inWords: `${exercise}, ${line.value.setsUsed} sets: ${speedAt(lightestKg)}, ${speedAt(heaviestKg)}.`,
   };
 }
 
@@ -110,6 +113,6 @@ function setsPicture(state: StateOfSquad, athlete: string, exercise: string): Se
       low: percent(usualLow),
       high: percent(usualHigh),
     })),
-    inWords: daysSetsWords(sets.value),
+    inWords: state.numbers.marked(daysSetsWords(sets.value)),
   };
 }

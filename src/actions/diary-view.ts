@@ -44,7 +44,10 @@ function diaryViewOf(state: StateOfSquad, athlete: string): DiaryView {
     picture: pictureOf(own, days),
     days: askAbout(days, state.asOf).map((day) => dayToAsk(state, athlete, day)),
     noDays: days.length === 0 ? diaryViewWords.noDays : "",
-    items: items.map((finding) => ({ item: finding.item, words: findingWords(finding) })),
+    items: items.map((finding) => ({
+      item: finding.item,
+      words: state.numbers.marked(findingWords(finding)),
+    })),
     noItems: items.length === 0 ? diaryViewWords.noItems : "",
   };
 }
@@ -82,13 +85,14 @@ function pictureOf(own: DiaryOfAthlete, days: readonly UnusualDay[]): DiaryPictu
 function dayToAsk(state: StateOfSquad, athlete: string, one: UnusualDay): DayToAsk {
   const place = diaryAnswerPlace(state.read, athlete, one.day);
   const parts = unusualDayParts(one);
+  const { marked } = state.numbers;
   const found = typeof place !== "string";
   return {
     day: isoFromDay(one.day),
     dayWords: dayWords(one.day),
-    value: unusualValueWords(one),
-    size: sizeWords(one.size),
-    stoodOut: parts.length > 0 ? parts : [nothingStoodOut],
+    value: marked(unusualValueWords(one)),
+    size: marked(sizeWords(one.size)),
+    stoodOut: (parts.length > 0 ? parts : [nothingStoodOut]).map(marked),
     answerTo: found ? place.cell : null,
     noAnswer: found ? "" : place,
   };

@@ -1,6 +1,7 @@
 import type { Day } from "../coaching/calendar/day";
 import { foundText } from "../rows/value/found-text";
 import { numberFromText } from "../rows/value/number-text";
+import { withMark } from "../words/printed-numbers";
 import { mendWords } from "../words/row-check";
 import { cellPlace } from "./cell-place";
 import type { Done, RowProblem } from "./messages";
@@ -19,7 +20,8 @@ export function mendCell(
   asked: Pick<RowProblem, "tabId" | "cell" | "found" | "mend">,
 ): Done {
   return workbook.alone(() => {
-    const problem = rowCheck(workbook, today).problems.find(
+    const { mark, problems } = rowCheck(workbook, today);
+    const problem = problems.find(
       ({ tabId, cell, found, mend }) =>
         tabId === asked.tabId &&
         cell === asked.cell &&
@@ -30,7 +32,7 @@ export function mendCell(
     const before = foundText(workbook.values(asked.tabId)[row - 1]?.[column - 1]);
     if (!problem && asked.mend !== null && before === asked.mend) {
       const tab = workbook.tabs().find(({ id }) => id === asked.tabId);
-      return { said: mendWords.already(tab?.name ?? "", asked.cell, asked.mend) };
+      return { said: mendWords.already(tab?.name ?? "", asked.cell, withMark(asked.mend, mark)) };
     }
     if (!problem || problem.mend === null)
       throw new Error(mendWords.changedSince(asked.cell, before, asked.found));
@@ -39,6 +41,8 @@ export function mendCell(
       ? { day: problem.mend }
       : (numberFromText(problem.mend)?.value ?? problem.mend);
     workbook.write(problem.tabId, { row, column, values: [[value]] });
-    return { said: mendWords.done(problem.tab, problem.cell, before, problem.mend) };
+    return {
+      said: mendWords.done(problem.tab, problem.cell, before, withMark(problem.mend, mark)),
+    };
   });
 }

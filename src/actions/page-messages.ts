@@ -2,6 +2,7 @@
  * What the printed pages are made from: plain JSON, every figure already in the coach's unit and
  * decimal mark. Nothing private is among it: no diary text, no medical reason, no strength estimate.
  */
+import type { NumberStyle } from "../words/printed-numbers";
 import type {
   Dress,
   KeptMatter,
@@ -160,8 +161,8 @@ export type WeekPaper = {
 
 /** The charts of those who moved, some athletes to an A4 page. */
 export type PicturePage = {
-  /** Decimal mark of the figures that the drawings write. */
-  readonly mark: "." | ",";
+  /** How the drawings write figures. */
+  readonly numbers: NumberStyle;
   readonly without: MadeWithout;
   /** "page 1 of 2"; "" for a single one. */
   readonly page: string;

@@ -3,6 +3,7 @@ import { rowsReadWords } from "../words/row-check";
 import { sayRowIssue } from "../words/row-issues";
 import { damagedOf } from "./forget-damaged";
 import type { RowCheckView, RowProblem } from "./messages";
+import { numberStyle } from "./number-style";
 import { type ReadWorkbook, readWorkbook } from "./read-workbook";
 import { unknownNames } from "./unknown-names";
 import type { Workbook } from "./workbook";
@@ -28,6 +29,7 @@ function rowCheckOf(read: ReadWorkbook): RowCheckView {
   });
   return {
     damaged: read.answers.damaged ? damagedOf(["answers"]) : [],
+    mark: numberStyle(read).mark,
     summary: rowsReadWords(read.rowsRead, read.rowsFilled),
     problems,
     names: unknownNames(read),

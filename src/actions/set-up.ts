@@ -2,6 +2,7 @@ import type { Day } from "../coaching/calendar/day";
 import { tableNames } from "../rows/table-name";
 import { damagedMemories } from "./forget-damaged";
 import { keptMatters, type SetUpTab, type SetUpView } from "./messages";
+import { numberStyle } from "./number-style";
 import { missingTables, type ReadWorkbook, readWorkbook, sureEnough } from "./read-workbook";
 import { answersShown } from "./set-up-answers";
 import { questionsShown } from "./set-up-questions";
@@ -26,6 +27,7 @@ export function setUpView(workbook: Workbook, today: Day): SetUpView {
       })),
     ),
     rules: read.rows.rules,
+    mark: numberStyle(read).mark,
   };
 }
 

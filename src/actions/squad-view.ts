@@ -21,16 +21,18 @@ export function squadView(workbook: Workbook, today: Day): SquadView {
 }
 
 function squadViewOf(state: StateOfSquad): SquadView {
-  const { read, asOf, hold } = state;
+  const { read, asOf, hold, numbers } = state;
   const lines = namesOf(state).map((athlete) => squadLine(state, athlete));
   const order = { low: 0, high: 1, unsure: 2, plain: 3 } as const;
   return {
     damaged: read.answers.damaged ? damagedOf(["answers"]) : [],
     asOf: isoFromDay(asOf),
     asOfWords: `Rows up to ${dayWords(asOf)}`,
-    summary: squadWords(
-      lines.map(({ athlete }) => hold.of(athlete)),
-      read.rows.rules.falseFlagRate,
+    summary: numbers.marked(
+      squadWords(
+        lines.map(({ athlete }) => hold.of(athlete)),
+        read.rows.rules.falseFlagRate,
+      ),
     ),
     lines: [...lines].sort((a, b) => order[a.dress] - order[b.dress]),
     // As many as the Rows view lists: the two must not say different numbers.
@@ -46,7 +48,7 @@ export function namesOf({ read, hold }: StateOfSquad): readonly string[] {
 }
 
 export function squadLine(state: StateOfSquad, athlete: string): SquadLine {
-  const { read, asOf, hold, dayOf, index } = state;
+  const { read, asOf, hold, dayOf, index, numbers } = state;
   const season = hold.of(athlete);
   const about = athleteNamed(read.rows.athletes, athlete);
   const word = holdWords(season);
@@ -61,9 +63,9 @@ export function squadLine(state: StateOfSquad, athlete: string): SquadLine {
     word,
     dress: dressOf(word),
     since: since === "–" ? "" : `since ${since}`,
-    why: [holdReason(season), ...season.notes.map(noteWords)].join(". "),
+    why: numbers.told([holdReason(season), ...season.notes.map(noteWords)].join(". ")),
     today: day === null || last === null ? "" : `${dayWords(last)}: ${readinessWords(day)}`,
-    todayWhy: day?.reason ? readinessReason(day) : "",
+    todayWhy: day?.reason ? numbers.told(readinessReason(day)) : "",
     todayDress: day === null ? "plain" : dressOf(day.word),
     rowsNotUsed: index.of(athlete) ? rowsNotUsed(read, athlete) : 0,
   };

@@ -4,6 +4,8 @@ import { readinessSettingsAt } from "../coaching/readiness/rated-settings";
 import type { Readiness } from "../coaching/readiness/readiness";
 import { squadReadiness } from "../coaching/readiness/squad-readiness";
 import { type SquadIndex, squadIndex } from "../coaching/series/squad-index";
+import { type PrintedNumbers, printedNumbers } from "../words/printed-numbers";
+import { numberStyle } from "./number-style";
 import { type ReadWorkbook, readWorkbook } from "./read-workbook";
 import type { Workbook } from "./workbook";
 
@@ -11,6 +13,8 @@ import type { Workbook } from "./workbook";
 export type StateOfSquad = {
   readonly read: ReadWorkbook;
   readonly asOf: Day;
+  /** Unit and decimal mark of the coach's rows. */
+  readonly numbers: PrintedNumbers;
   readonly index: SquadIndex;
   readonly hold: SquadHold;
   readonly dayOf: (athlete: string, day?: Day) => Readiness;
@@ -28,6 +32,7 @@ export function stateOfSquad(workbook: Workbook, today: Day): StateOfSquad {
   return {
     read,
     asOf,
+    numbers: printedNumbers(numberStyle(read)),
     index,
     hold: squadHold({ index, plates: rows.plates, athletes: rows.athletes, rules: rows.rules }),
     dayOf: squadReadiness({

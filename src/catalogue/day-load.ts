@@ -1,7 +1,9 @@
 import { decideToday } from "../coaching/next-week/decide-today";
 import { ruleDefinitions, usualRules } from "../coaching/record/squad-rules";
+import { kgFromPounds } from "../coaching/units/mass";
 import { accept, refuse } from "../outcome";
 import { dayDecisionWords } from "../words/day-load";
+import { printedNumbers } from "../words/printed-numbers";
 import { elementwise } from "./arguments/elementwise";
 import { numbersOf, optionalNumberCell } from "./arguments/number-cell";
 import { seenToday } from "./arguments/seen-today";
@@ -48,6 +50,11 @@ export const dayLoadFunction: SheetFunction = {
       help: "Share off a clearly slow day and a slow one by eye, half of it a slightly slow one; 0.1 when left out.",
       optional: true,
     },
+    {
+      name: "figures",
+      help: "How figures are written: “,” with a decimal comma, “lb” in pounds, then all loads given are pounds too, “lb,” both; kg with a point when left out.",
+      optional: true,
+    },
   ],
   results: ["lift today"],
   examples: [
@@ -68,8 +75,14 @@ export const dayLoadFunction: SheetFunction = {
         "repeat the marker once; the same again: 85 kg as planned. 0.07 m/s slower than usual at 67.5",
     },
   ],
-  compute: ([speeds, usual, planned, sets, step, speedLoad, plates, bar, low, off]) => {
+  compute: ([speeds, usual, planned, sets, step, speedLoad, plates, bar, low, off, figures]) => {
     const { reading } = thrown(optionalTable("Plates", "plates", plates));
+    const written = String(figures ?? "");
+    const numbers = printedNumbers({
+      unit: /lb/i.test(written) ? "lb" : "kg",
+      mark: written.includes(",") ? "," : ".",
+    });
+    const kg = (given: number) => (numbers.unit === "lb" ? kgFromPounds(given) : given);
     return elementwise(
       [
         { name: "speeds", cells: speeds },
@@ -94,9 +107,9 @@ export const dayLoadFunction: SheetFunction = {
         shareCell,
       ) => {
         const seen = seenToday(seenCell);
-        if (seen.kind === "unread") return accept(seen.say);
-        const numbers = numbersOf([plannedCell, setsCell, stepCell], names);
-        if (!numbers.ok) return numbers;
+        if (seen.kind === "unread") return accept(numbers.marked(seen.say));
+        const read = numbersOf([plannedCell, setsCell, stepCell], names);
+        if (!read.ok) return read;
         const usualSpeed = optionalNumberCell(usualCell, "usual_speed");
         if (!usualSpeed.ok) return usualSpeed;
         const seenAtKg = optionalNumberCell(speedLoadCell, "speed_load");
@@ -111,19 +124,28 @@ export const dayLoadFunction: SheetFunction = {
         const { least, most } = ruleDefinitions.loadDrop;
         if (share < least || share > most) return refuse("share-off-impossible", { share });
         const decision = decideToday(seen, {
-          plannedKg: numbers.value[0]!,
-          setsLeft: numbers.value[1]!,
-          stepKg: numbers.value[2]!,
+          plannedKg: kg(read.value[0]!),
+          setsLeft: read.value[1]!,
+          stepKg: kg(read.value[2]!),
           usualSpeed: usualSpeed.value,
           lowSpeed: lowSpeed.value,
           usualDrop: share,
           gym:
             reading.records.length > 0
-              ? { plates: reading.records, barKg: barKg.value ?? usualBarKg }
+              ? {
+                  plates: reading.records,
+                  barKg: barKg.value === null ? usualBarKg : kg(barKg.value),
+                }
               : null,
         });
         if (!decision.ok) return decision;
-        return accept(dayDecisionWords(decision.value, seenAtKg.value));
+        return accept(
+          dayDecisionWords(
+            decision.value,
+            seenAtKg.value === null ? null : kg(seenAtKg.value),
+            numbers,
+          ),
+        );
       },
     );
   },

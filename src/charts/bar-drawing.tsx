@@ -1,4 +1,5 @@
 import { chartWords } from "../words/charts";
+import { type NumberStyle, printedNumbers } from "../words/printed-numbers";
 import { at } from "./scale";
 
 export type BarDrawingGiven = {
@@ -6,13 +7,15 @@ export type BarDrawingGiven = {
   /** Plates on one side, kg, innermost first. */
   readonly plates: readonly number[];
   readonly words: string;
+  readonly numbers: NumberStyle;
 };
 
 /** Height of a plate's outline by its mass: gyms differ in colour and size, the mass is written on it. */
 const plateHeight = (massKg: number) => Math.max(18, Math.min(60, 24 + massKg * 1.5));
 
 /** One side of the bar with its plates. */
-export function BarDrawing({ loadKg, plates, words }: BarDrawingGiven) {
+export function BarDrawing({ loadKg, plates, words, numbers }: BarDrawingGiven) {
+  const { mass, withUnit } = printedNumbers(numbers);
   let x = 44;
   return (
     <svg
@@ -21,7 +24,7 @@ export function BarDrawing({ loadKg, plates, words }: BarDrawingGiven) {
       width="140"
       height="66"
       role="img"
-      aria-label={chartWords.bar(loadKg, words)}
+      aria-label={chartWords.bar(withUnit(loadKg), words)}
     >
       <line class="bar-shaft" x1={0} x2={42} y1={33} y2={33} />
       <rect class="bar-collar" x={38} y={26} width={5} height={14} />
@@ -50,7 +53,7 @@ export function BarDrawing({ loadKg, plates, words }: BarDrawingGiven) {
               dominant-baseline="central"
               transform={`rotate(-90 ${at(place + wide / 2)} 33)`}
             >
-              {massKg}
+              {mass(massKg)}
             </text>
           </g>
         );

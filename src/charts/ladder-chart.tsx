@@ -1,5 +1,5 @@
 import { chartWords as words } from "../words/charts";
-import { withMark } from "../words/printed-numbers";
+import { type NumberStyle, printedNumbers } from "../words/printed-numbers";
 import { at, scale } from "./scale";
 
 export type LadderChartGiven = {
@@ -9,15 +9,15 @@ export type LadderChartGiven = {
     readonly block: string;
     readonly loadKg: number;
   }[];
-  /** Decimal mark; a point where none is given. */
-  readonly mark?: "." | ",";
+  readonly numbers: NumberStyle;
 };
 
 const width = 276;
 const height = 84;
 
 /** The weeks ahead as steps: the load's height, the block written on each. */
-export function LadderChart({ athlete, steps, mark = "." }: LadderChartGiven) {
+export function LadderChart({ athlete, steps, numbers }: LadderChartGiven) {
+  const { mass, withUnit } = printedNumbers(numbers);
   const loads = steps.map(({ loadKg }) => loadKg);
   const y = scale(Math.max(...loads) * 1.02, Math.min(...loads) * 0.9, 22, 64);
   const step = (width - 8) / Math.max(1, steps.length);
@@ -32,10 +32,9 @@ export function LadderChart({ athlete, steps, mark = "." }: LadderChartGiven) {
     >
       <title id={`${id}-title`}>{words.ladderTitle(athlete)}</title>
       <desc id={`${id}-words`}>
-        {withMark(
-          steps.map(({ week, block, loadKg }) => words.ladderStep(week, block, loadKg)).join("; "),
-          mark,
-        )}
+        {steps
+          .map(({ week, block, loadKg }) => words.ladderStep(week, block, withUnit(loadKg)))
+          .join("; ")}
       </desc>
       {steps.map(({ week, block, loadKg }, i) => (
         <g key={week}>
@@ -47,7 +46,7 @@ export function LadderChart({ athlete, steps, mark = "." }: LadderChartGiven) {
             y2={at(y(loadKg))}
           />
           <text class="now small" x={at(4 + i * step)} y={at(y(loadKg) - 4)}>
-            {withMark(`${block} ${loadKg}`, mark)}
+            {`${block} ${mass(loadKg)}`}
           </text>
           <text class="tick" x={at(4 + i * step)} y={height - 4}>
             {week}

@@ -6,7 +6,6 @@ import { SeasonChart } from "../charts/season-chart";
 import { SetsChart } from "../charts/sets-chart";
 import { pageLabels as words } from "../words/page-labels";
 import { paperSentences as sentences } from "../words/paper-sentences";
-import { withMark } from "../words/printed-numbers";
 import { Without } from "./without";
 
 /** The pictures behind the head coach's page on A4, two athletes a page, as the sidebar draws them. */
@@ -29,23 +28,23 @@ export function PicturePage({ page }: { readonly page: Page }) {
           <div class="two">
             {season !== null && (
               <Picture name={words.seasonPicture}>
-                <SeasonChart {...season} inWords={withMark(season.inWords, page.mark)} />
+                <SeasonChart {...season} />
               </Picture>
             )}
             <div>
               {loadSpeed !== null && (
                 <Picture name={words.linePicture}>
-                  <LineChart {...loadSpeed} mark={page.mark} />
+                  <LineChart {...loadSpeed} numbers={page.numbers} />
                 </Picture>
               )}
               {sets !== null && (
                 <Picture name={words.setsPicture}>
-                  <SetsChart {...sets} inWords={withMark(sets.inWords, page.mark)} />
+                  <SetsChart {...sets} />
                 </Picture>
               )}
               {ahead.length > 1 && (
                 <Picture name={words.aheadPicture}>
-                  <LadderChart athlete={athlete} steps={ahead} mark={page.mark} />
+                  <LadderChart athlete={athlete} steps={ahead} numbers={page.numbers} />
                 </Picture>
               )}
             </div>

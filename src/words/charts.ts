@@ -5,10 +5,10 @@ export const chartWords = {
   setsTitle: "Speed of each set against the first",
   setsKey: "By set, against the first. Grey: usual range.",
   lineTitle: (exercise: string) => `Speed against load, ${exercise}`,
-  lineKey: "m/s by kg. Large: last day. Grey: nine in ten.",
+  lineKey: (unit: string) => `m/s by ${unit}. Large: last day. Grey: nine in ten.`,
   diaryTitle: (athlete: string) => `Sessions and diary of ${athlete}, own wobbles`,
   days: (what: string, count: number) => `${what}: ${count} ${count === 1 ? "day" : "days"}`,
   ladderTitle: (athlete: string) => `The weeks ahead for ${athlete}`,
-  ladderStep: (week: string, block: string, loadKg: number) => `${week}: ${block} at ${loadKg} kg`,
-  bar: (loadKg: number, plates: string) => `${loadKg} kg: ${plates}`,
+  ladderStep: (week: string, block: string, load: string) => `${week}: ${block} at ${load}`,
+  bar: (load: string, plates: string) => `${load}: ${plates}`,
 } as const;

@@ -1,10 +1,9 @@
 import type { DayDecision, RepeatLeadsTo } from "../coaching/next-week/day-decision";
+import { type PrintedNumbers, plainNumbers } from "./printed-numbers";
 import { countWords, trimmed } from "./reasons-figures";
 
 export const noHeavyWork = "no heavy work today";
 
-const kg = (value: number) => trimmed(value, 2);
-const speed = (value: number) => value.toFixed(2);
 const off = (share: number) => `−${trimmed(100 * share, 1)} %`;
 
 /**
@@ -13,29 +12,35 @@ const off = (share: number) => `−${trimmed(100 * share, 1)} %`;
  *
  * @param seenAtKg load whose speed was taken, kg; null when it is not told
  */
-export function dayDecisionWords(decision: DayDecision, seenAtKg: number | null): string {
+export function dayDecisionWords(
+  decision: DayDecision,
+  seenAtKg: number | null,
+  numbers = plainNumbers,
+): string {
+  const { mass, withUnit, speed, marked } = numbers;
+  const share = (of: number) => marked(off(of));
   const under = (slower: number | null) =>
     slower === null
       ? "slow by eye"
-      : `${speed(slower)} m/s slower than usual${seenAtKg === null ? "" : ` at ${kg(seenAtKg)}`}`;
+      : `${speed(slower)} m/s slower than usual${seenAtKg === null ? "" : ` at ${mass(seenAtKg)}`}`;
   switch (decision.kind) {
     case "before the set": {
       const { keepsFrom, loadKg } = decision;
       return keepsFrom === null
-        ? `usual by eye: lift ${kg(loadKg)}`
-        : `${speed(keepsFrom)} or faster: lift ${kg(loadKg)}`;
+        ? `usual by eye: lift ${mass(loadKg)}`
+        : `${speed(keepsFrom)} or faster: lift ${mass(loadKg)}`;
     }
     case "as planned":
       return decision.above
-        ? `above usual: lift ${kg(decision.loadKg)} as planned, add nothing`
-        : `as planned: lift ${kg(decision.loadKg)}`;
+        ? `above usual: lift ${mass(decision.loadKg)} as planned, add nothing`
+        : `as planned: lift ${mass(decision.loadKg)}`;
     case "repeat the marker":
-      return `repeat the marker once; the same again: ${ifSame(decision.ifSame)}. ${under(decision.slower)}`;
+      return `repeat the marker once; the same again: ${ifSame(decision.ifSame, numbers)}. ${under(decision.slower)}`;
     case "lighter": {
-      const { loadKg, share, slower, setsLeft, plates } = decision;
+      const { loadKg, slower, setsLeft, plates } = decision;
       const sets = setsLeft === 0 ? "" : ` for the remaining ${countWords(setsLeft, "set")}`;
-      const side = plates.length === 0 ? "" : `, ${plates.map(kg).join("+")} a side`;
-      return `${kg(loadKg)} kg${sets} (${off(share)}): ${under(slower)}${side}`;
+      const side = plates.length === 0 ? "" : `, ${plates.map(mass).join("+")} a side`;
+      return `${withUnit(loadKg)}${sets} (${share(decision.share)}): ${under(slower)}${side}`;
     }
     case "no heavy work":
       return decision.slower === null
@@ -44,16 +49,16 @@ export function dayDecisionWords(decision: DayDecision, seenAtKg: number | null)
   }
 }
 
-function ifSame(then: RepeatLeadsTo): string {
+function ifSame(then: RepeatLeadsTo, { withUnit, marked }: PrintedNumbers): string {
   if (then.kind === "no heavy work") return "no heavy work";
   return then.kind === "lighter"
-    ? `${kg(then.loadKg)} kg (${off(then.share)})`
-    : `${kg(then.loadKg)} kg as planned`;
+    ? `${withUnit(then.loadKg)} (${marked(off(then.share))})`
+    : `${withUnit(then.loadKg)} as planned`;
 }
 
 /** What stands in the answer's cell when the typed one is neither a speed nor a word for one. */
 export function notASpeedWords(found: string, perhaps: number | null): string {
   return perhaps === null
     ? `${found} is not a bar speed: type 0.86, or fast, usual, slow or ill.`
-    : `${found} is not a bar speed in m/s. Type ${speed(perhaps)}?`;
+    : `${found} is not a bar speed in m/s. Type ${perhaps.toFixed(2)}?`;
 }

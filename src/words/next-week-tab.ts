@@ -1,5 +1,6 @@
 import { dayFromIso } from "../coaching/calendar/day";
 import { dayWords } from "./days";
+import type { NumberStyle } from "./printed-numbers";
 
 /** Headings of the `Next week` tab, in their order; a coach may move them and add columns between. */
 export const nextWeekHeadings = {
@@ -18,6 +19,14 @@ export const nextWeekHeadings = {
   why: "Why",
   line: "Line",
 } as const;
+
+/** A heading where masses are in a unit: "Load lb". */
+export function headingIn(
+  column: keyof typeof nextWeekHeadings,
+  unit: NumberStyle["unit"],
+): string {
+  return nextWeekHeadings[column].replace(/kg$/, unit);
+}
 
 /**
  * "Next week: 29 Jun to 5 Jul" for one week, "Weeks of 29 Jun and 6 Jul" for more.

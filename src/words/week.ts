@@ -5,6 +5,7 @@ import type { LineReason, ProposedLine } from "../coaching/next-week/propose-lin
 import type { SessionItem } from "../coaching/next-week/session-plan";
 import { dayWords, weekdayWords } from "./days";
 import { bandParts, byFeel, onlyIf, sentence } from "./pages";
+import { plainNumbers } from "./printed-numbers";
 import { trimmed } from "./reasons-figures";
 import { raceRuleWords } from "./week-days";
 
@@ -83,13 +84,14 @@ export function lineReasonWords({ code, facts }: LineReason): string {
 }
 
 /** "20 + 10 + 2.5 a side"; an empty bar says so. */
-export function platesWords(plates: readonly number[]): string {
-  return plates.length === 0 ? platesCellWords(plates) : `${platesCellWords(plates)} a side`;
+export function platesWords(plates: readonly number[], numbers = plainNumbers): string {
+  const words = platesCellWords(plates, numbers);
+  return plates.length === 0 ? words : `${words} a side`;
 }
 
 /** "20 + 10 + 2.5", under a heading that says the rest. */
-export function platesCellWords(plates: readonly number[]): string {
-  return plates.length === 0 ? "empty bar" : plates.map((one) => kg(one)).join(" + ");
+export function platesCellWords(plates: readonly number[], { mass } = plainNumbers): string {
+  return plates.length === 0 ? "empty bar" : plates.map(mass).join(" + ");
 }
 
 /** "5×15+5": plates from the bottom, equal ones counted. */

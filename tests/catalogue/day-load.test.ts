@@ -41,3 +41,17 @@ test("without a usual speed only the eye judges, and the sentence says so", () =
   expect(() => lift(0.8, "", 85, 3, 2.5)).toThrow("judge by eye");
   expect(() => lift(0.8, 0.86, 85, 2.5, 2.5)).toThrow("from 0 to 20");
 });
+
+test("the day's decision is given in pounds and with a comma where it is asked so", () => {
+  // 185 lb less a tenth is 166.5 lb: 165 is the next step of 5 lb under it.
+  expect(lift("slow", "", 185, 3, 5, "", "", 45, "", 0.1, "lb")).toBe(
+    "165 lb for the remaining 3 sets (−10.8 %): slow by eye",
+  );
+  expect(lift("0,75 then 0,75", "0,86", "82,5", 3, "2,5", "67,5", "", 20, "", "0,1", ",")).toBe(
+    "72,5 kg for the remaining 3 sets (−12,1 %): 0,11 m/s slower than usual at 67,5",
+  );
+  expect(lift("", "0,86", "82,5", 3, "2,5", "", "", "", "", "", ",")).toBe(
+    "0,81 or faster: lift 82,5",
+  );
+  expect(lift("86", 0.86, 85, 3, 2.5, "", "", "", "", "", ",")).toMatch(/Type 0,86\?$/);
+});

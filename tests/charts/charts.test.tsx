@@ -4,8 +4,10 @@ import { LadderChart } from "../../src/charts/ladder-chart";
 import { LineChart } from "../../src/charts/line-chart";
 import { SeasonChart } from "../../src/charts/season-chart";
 import { SetsChart } from "../../src/charts/sets-chart";
+import type { NumberStyle } from "../../src/words/printed-numbers";
 
 // Invented figures of the invented club; what is under test is what a reader can see and hear.
+const plain = { unit: "kg", mark: "." } as const;
 const season = {
   athlete: "Tomas Reyerson",
   from: "2026-04-01",
@@ -53,6 +55,7 @@ const drawings = {
         { loadKg: 80, speed: 0.7, low: 0.62, high: 0.78 },
       ]}
       inWords="Back squat, 20 sets."
+      numbers={plain}
     />
   ),
   "line of one load": (
@@ -61,6 +64,7 @@ const drawings = {
       points={[{ loadKg: 60, speed: 0.9, latest: true }]}
       line={[{ loadKg: 60, speed: 0.9, low: 0.9, high: 0.9 }]}
       inWords="Back squat, 1 set."
+      numbers={plain}
     />
   ),
   sets: (
@@ -80,10 +84,11 @@ const drawings = {
         { week: "this step", block: "5×5", loadKg: 85 },
         { week: "step 2", block: "3×5", loadKg: 85 },
       ]}
+      numbers={plain}
     />
   ),
-  bar: <BarDrawing loadKg={85} plates={[20, 10, 2.5]} words="20+10+2.5 a side" />,
-  "bare bar": <BarDrawing loadKg={20} plates={[]} words="bar only" />,
+  bar: <BarDrawing loadKg={85} plates={[20, 10, 2.5]} words="20+10+2.5 a side" numbers={plain} />,
+  "bare bar": <BarDrawing loadKg={20} plates={[]} words="bar only" numbers={plain} />,
 };
 
 test.each(Object.entries(drawings))(
@@ -157,10 +162,53 @@ test("the figures of a narrow band keep clear of the 0 between them", () => {
 
 test("loads and speeds are written in the mark that is given, in the drawing and in its words", () => {
   const steps = [{ week: "29 Jun", block: "3×5", loadKg: 82.5 }];
-  const ladder = render(<LadderChart athlete="Tomas Reyerson" steps={steps} mark="," />);
+  const drawn = (numbers: NumberStyle) =>
+    render(<LadderChart athlete="Tomas Reyerson" steps={steps} numbers={numbers} />);
+  const ladder = drawn({ unit: "kg", mark: "," });
   expect(ladder).toMatch(/>3×5 82,5</);
   expect(ladder).toContain("29 Jun: 3×5 at 82,5 kg");
-  expect(render(<LadderChart athlete="Tomas Reyerson" steps={steps} />)).toMatch(/>3×5 82\.5</);
+  expect(drawn(plain)).toMatch(/>3×5 82\.5</);
+});
+
+test("where the coach keeps pounds, steps, bar and line are drawn in pounds", () => {
+  // 185 lb and plates of 45, 25 and 2.5 lb, a pound being 0.45359237 kg (international agreement 1959).
+  const pound = 0.45359237;
+  const pounds = { unit: "lb", mark: "," } as const;
+  const steps = [{ week: "29 Jun", block: "3×5", loadKg: 185 * pound }];
+  const ladder = render(<LadderChart athlete="Tomas" steps={steps} numbers={pounds} />);
+  expect(ladder).toMatch(/>3×5 185</);
+  expect(ladder).toContain("29 Jun: 3×5 at 185 lb");
+  const plates = [45, 25, 2.5].map((one) => one * pound);
+  const bar = render(
+    <BarDrawing
+      loadKg={185 * pound}
+      plates={plates}
+      words="45 + 25 + 2,5 a side"
+      numbers={pounds}
+    />,
+  );
+  expect(bar).toContain('aria-label="185 lb: 45 + 25 + 2,5 a side"');
+  expect(bar.match(/>[\d,]+</g)).toEqual([">45<", ">25<", ">2,5<"]);
+  const points = [135, 185].map((load, at) => ({
+    loadKg: load * pound,
+    speed: 0.9 - 0.2 * at,
+    latest: at === 1,
+  }));
+  const line = points.map(({ loadKg, speed }) => ({
+    loadKg,
+    speed,
+    low: speed - 0.08,
+    high: speed + 0.08,
+  }));
+  const given = { exercise: "Back squat", points, line, inWords: "Back squat, 20 sets." };
+  const html = render(<LineChart {...given} numbers={pounds} />);
+  const axis = [...html.matchAll(/text-anchor="middle">([^<]+)</g)].map(([, load]) => load);
+  expect(axis).toEqual(["140", "160", "180"]);
+  expect(html).toContain("m/s by lb.");
+  expect(html).toMatch(/>0,80</);
+  // The dots stand where they stood in kg: only the figures along the axis are others.
+  const dots = (text: string) => text.match(/<circle[^>]*>/g);
+  expect(dots(html)).toEqual(dots(render(<LineChart {...given} numbers={plain} />)));
 });
 
 test("the days that may hold a rise are blue, those of a loss orange", () => {

@@ -1,6 +1,6 @@
 import render from "preact-render-to-string";
+import { numberStyle } from "../../src/actions/number-style";
 import type { CardPage, PageKind, PrintedPages, RackPage } from "../../src/actions/page-messages";
-import { numberStyle } from "../../src/actions/pages/number-style";
 import { readWorkbook } from "../../src/actions/read-workbook";
 import { serveRequest } from "../../src/actions/requests";
 import { PicturePage } from "../../src/pages/picture-page";
@@ -211,7 +211,7 @@ test("a gym with pound plates reads pounds: 45 lb is 20.41 kg and comes back as 
     ],
   });
   const read = readWorkbook(book, 20_000);
-  const { unit, mass } = printedNumbers(numberStyle(book, read));
+  const { unit, mass } = printedNumbers(numberStyle(read));
   expect(unit).toBe("lb");
   expect(read.rows.plates.map(({ massKg }) => mass(massKg))).toEqual(["45", "25"]);
 });

@@ -8,7 +8,8 @@ import { squad } from "./views";
 const athlete = "Tomas Reyerson";
 const today = "2026-06-28";
 const line = squad.lines[0]!;
-const athleteView = { line, season: null, loadSpeed: null, sets: null };
+const plain = { unit: "kg", mark: "." } as const;
+const athleteView = { numbers: plain, line, season: null, loadSpeed: null, sets: null };
 const diary: DiaryView = {
   athlete,
   first: "1 day with words of pain or illness: 23 Jun (sore). Ask first.",

@@ -79,6 +79,7 @@ const weekLine: WeekLine = {
 };
 
 export const week: WeekView = {
+  numbers: { unit: "kg", mark: "." },
   damaged: [],
   monday: "2026-06-29",
   mondays: [{ monday: "2026-06-29", label: "29 Jun" }],
@@ -95,6 +96,7 @@ export const week: WeekView = {
 };
 
 export const rows: RowCheckView = {
+  mark: ".",
   damaged: [],
   summary: "1,204 of 1,211 rows read",
   problems: [
@@ -133,6 +135,7 @@ export const rows: RowCheckView = {
 };
 
 export const setUp: SetUpView = {
+  mark: ".",
   damaged: [],
   tabs: [
     {

@@ -1,3 +1,4 @@
+import type { NumberStyle } from "../../words/printed-numbers";
 import type { ReadWithout } from "../messages";
 
 export type RowProblem = {
@@ -26,6 +27,8 @@ export type NameQuestion = {
 };
 
 export type RowCheckView = ReadWithout & {
+  /** Decimal mark in which what is proposed is shown. */
+  readonly mark: NumberStyle["mark"];
   readonly summary: string;
   readonly problems: readonly RowProblem[];
   readonly names: readonly NameQuestion[];

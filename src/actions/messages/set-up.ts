@@ -1,3 +1,4 @@
+import type { NumberStyle } from "../../words/printed-numbers";
 import type { ReadWithout } from "../messages";
 
 export type SetUpTab = {
@@ -66,4 +67,5 @@ export type SetUpView = ReadWithout & {
   }[];
   /** Values in force of the squad's rules, by key. */
   readonly rules: Readonly<Record<string, number>>;
+  readonly mark: NumberStyle["mark"];
 };

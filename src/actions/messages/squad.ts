@@ -1,3 +1,4 @@
+import type { NumberStyle } from "../../words/printed-numbers";
 import type { Dress, ReadWithout } from "../messages";
 import type { LinePicture, SeasonPicture, SetsPicture } from "./pictures";
 
@@ -30,6 +31,8 @@ export type SquadView = ReadWithout & {
 };
 
 export type AthleteView = {
+  /** How its drawings write figures. */
+  readonly numbers: NumberStyle;
   readonly line: SquadLine;
   readonly season: SeasonPicture | null;
   readonly loadSpeed: LinePicture | null;

@@ -1,3 +1,4 @@
+import type { NumberStyle } from "../../words/printed-numbers";
 import type { Dress, ReadWithout } from "../messages";
 
 /** One session proposed for one athlete, as its fields stand. */
@@ -55,6 +56,8 @@ export type WeekLine = {
 };
 
 export type WeekView = ReadWithout & {
+  /** How loads and speeds are shown; what is asked is in kg. */
+  readonly numbers: NumberStyle;
   readonly monday: string;
   readonly mondays: readonly { readonly monday: string; readonly label: string }[];
   readonly notes: readonly string[];

@@ -28,7 +28,7 @@ export function picturePages(week: PrintableWeek): readonly PicturePage[] {
       athlete: line.athlete,
       word: told.word,
       dress: told.dress,
-      words: numbers.marked(told.why),
+      words: told.why,
       season,
       loadSpeed,
       sets,
@@ -43,7 +43,7 @@ export function picturePages(week: PrintableWeek): readonly PicturePage[] {
   return Array.from({ length: count }, (_, at) => {
     const shown = athletes.slice(at * perPage, (at + 1) * perPage);
     return {
-      mark: numbers.mark,
+      numbers: { unit: numbers.unit, mark: numbers.mark },
       without: madeWithout(
         week,
         shown.map(({ athlete }) => athlete),

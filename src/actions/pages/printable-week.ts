@@ -5,7 +5,7 @@ import { usualPlates } from "../../coaching/next-week/usual-plates";
 import { nameKey } from "../../coaching/record/name-key";
 import type { Plate } from "../../coaching/record/plate";
 import { grouped } from "../../coaching/series/grouped";
-import { type PrintedNumbers, printedNumbers } from "../../words/printed-numbers";
+import type { PrintedNumbers } from "../../words/printed-numbers";
 import { athleteStates } from "../athlete-states";
 import type { WeekChange } from "../messages";
 import type { MadeWithout } from "../page-messages";
@@ -13,7 +13,6 @@ import type { StateOfSquad } from "../state-of-squad";
 import { proposedWeek } from "../week/proposed-week";
 import type { Workbook } from "../workbook";
 import { damagedForPaper } from "./made-without";
-import { numberStyle } from "./number-style";
 
 /** One athlete's session as it goes to paper. */
 export type PrintedSession = { readonly line: ProposedLine; readonly session: ProposedSession };
@@ -55,7 +54,7 @@ export function printableWeek(
     ...week,
     sessions,
     plates: rows.plates.length > 0 ? rows.plates : usualPlates,
-    numbers: printedNumbers(numberStyle(workbook, week.state.read)),
+    numbers: week.state.numbers,
     damaged: damagedForPaper(workbook),
     stateOf: (athlete) => {
       const key = nameKey(athlete);

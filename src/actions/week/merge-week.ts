@@ -69,10 +69,11 @@ export function mergeWeek(given: {
     planned.add(name);
     const standing = tab.rowOf.get(name);
     const row = standing ?? freeRow++;
+    const asPlanned = line.cells(tab.unit);
     const wanted = (column: WeekColumn): Written => {
       if (column === "line") return name;
       if (column === "typed") return "";
-      const cell = line.cells[column];
+      const cell = asPlanned[column];
       return typeof cell === "function"
         ? cell((other) => `${columnName(tab.columnOf[other])}${row}`)
         : cell;

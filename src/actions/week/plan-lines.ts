@@ -1,4 +1,5 @@
 import { nextWeekHeadings } from "../../words/next-week-tab";
+import type { NumberStyle } from "../../words/printed-numbers";
 import type { Written } from "../workbook";
 
 /** A column of the `Next week` tab. */
@@ -23,7 +24,8 @@ export type PlannedLine = {
   readonly athlete: string;
   /** Session of the week, from 1. */
   readonly session: number;
-  readonly cells: PlannedCells;
+  /** What is written, given the unit of mass the tab's headings name. */
+  readonly cells: (unit: NumberStyle["unit"]) => PlannedCells;
 };
 
 /** Name of a line in the tab's last column: stays with the row however it is sorted or edited. */
@@ -39,7 +41,7 @@ export function assertWritable(monday: string, lines: readonly PlannedLine[]): v
   const names = lines.map(({ athlete, session }) => lineName(monday, athlete, session));
   if (new Set(names).size !== names.length) throw new Error("A line is planned twice.");
   for (const { cells } of lines) {
-    for (const cell of Object.values(cells)) {
+    for (const cell of Object.values(cells("kg"))) {
       if (typeof cell === "number" && !Number.isFinite(cell))
         throw new Error("A planned number is not one.");
     }

@@ -1,12 +1,15 @@
 import { blockText } from "../../coaching/blocks/block";
 import { isoFromDay } from "../../coaching/calendar/day";
 import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
+import { type NumberStyle, type PrintedNumbers, printedNumbers } from "../../words/printed-numbers";
 import { assistanceWords } from "../../words/session";
 import { boxWords, insteadCellWords, platesCellWords, sessionWhyWords } from "../../words/week";
-import type { CellOfRow, PlannedLine } from "./plan-lines";
+import type { CellOfRow, PlannedCells, PlannedLine } from "./plan-lines";
 
 /** What the cells of a line need beside the proposal. */
 export type LineSettings = {
+  /** Decimal mark of the coach's rows. */
+  readonly mark: NumberStyle["mark"];
   /** Smallest change of load on the bar, kg. */
   readonly stepKg: number;
   /** Share off a clearly slow day, fraction. */
@@ -17,43 +20,58 @@ export type LineSettings = {
 
 /** The lines of the tab for one athlete's proposal: one for each session. */
 export function plannedLines(line: ProposedLine, settings: LineSettings): PlannedLine[] {
-  return line.sessions.map((session, at) => {
-    const { instead } = session;
-    return {
-      athlete: line.athlete,
-      session: at + 1,
-      cells: {
-        athlete: line.athlete,
-        marker: session.markerKg ?? "",
-        today: instead
-          ? insteadCellWords(instead)
-          : (cell) => ({ formula: dayFormula(session, settings, cell) }),
-        day: { day: isoFromDay(session.day) },
-        sets: blockText({ sets: session.sets, reps: session.reps }),
-        load: instead ? (instead.loadKg ?? "") : session.loadKg,
-        plates: instead ? "" : platesCellWords(session.plates),
-        floor: session.speedFloor === null ? "" : hundredths(session.speedFloor),
-        stack: boxWords(session),
-        contacts: session.contacts,
-        assistance: assistanceWords(session.items),
-        why: sessionWhyWords(line, session),
-      },
-    };
-  });
+  return line.sessions.map((session, at) => ({
+    athlete: line.athlete,
+    session: at + 1,
+    cells: (unit) => cellsOf(line, session, settings, printedNumbers({ ...settings, unit })),
+  }));
+}
+
+function cellsOf(
+  line: ProposedLine,
+  session: ProposedSession,
+  settings: LineSettings,
+  numbers: PrintedNumbers,
+): PlannedCells {
+  const { instead } = session;
+  const { exact, told, marked } = numbers;
+  const mass = (kg: number | null) => (kg === null ? "" : exact(kg));
+  return {
+    athlete: line.athlete,
+    marker: mass(session.markerKg),
+    today: instead
+      ? told(insteadCellWords(instead))
+      : (cell) => ({ formula: dayFormula(session, settings, numbers, cell) }),
+    day: { day: isoFromDay(session.day) },
+    sets: blockText({ sets: session.sets, reps: session.reps }),
+    load: mass(instead ? instead.loadKg : session.loadKg),
+    plates: instead ? "" : platesCellWords(session.plates, numbers),
+    floor: session.speedFloor === null ? "" : hundredths(session.speedFloor),
+    stack: marked(boxWords(session)),
+    contacts: session.contacts,
+    assistance: told(assistanceWords(session.items)),
+    why: told(sessionWhyWords(line, session)),
+  };
 }
 
 /**
  * The cell that answers to one typed speed: the marker's usual speed and the slowest still usual stand
- * in the formula, so that a phone needs nothing else.
+ * in the formula, so that a phone needs nothing else. How the answer writes figures comes last, where
+ * it is not in kg with a point.
  */
-function dayFormula(session: ProposedSession, settings: LineSettings, cell: CellOfRow): string {
-  const { stepKg, shareOff, platesFor } = settings;
+function dayFormula(
+  session: ProposedSession,
+  { stepKg, shareOff, platesFor }: LineSettings,
+  { unit, mark, exact }: PrintedNumbers,
+  cell: CellOfRow,
+): string {
   const known = (speed: number | null) => (speed === null ? '""' : hundredths(speed));
   const usual = known(session.usualMarkerSpeed);
   const low = known(session.lowMarkerSpeed);
   const plates = platesFor(session) ?? '""';
   const marker = session.markerKg === null ? '""' : cell("marker");
-  return `=DAY_LOAD(${cell("typed")},${usual},${cell("load")},${session.sets},${stepKg},${marker},${plates},${session.barKg},${low},${shareOff})`;
+  const figures = `${unit === "lb" ? unit : ""}${mark === "," ? mark : ""}`;
+  return `=DAY_LOAD(${cell("typed")},${usual},${cell("load")},${session.sets},${exact(stepKg)},${marker},${plates},${exact(session.barKg)},${low},${shareOff}${figures && `,"${figures}"`})`;
 }
 
 const hundredths = (speed: number) => Math.round(speed * 100) / 100;

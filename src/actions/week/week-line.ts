@@ -5,6 +5,7 @@ import { athleteNamed } from "../../coaching/record/athlete-named";
 import { dayWords, weekdayWords } from "../../words/days";
 import { dressOf } from "../../words/dress";
 import { byHandWords } from "../../words/next-week-tab";
+import type { PrintedNumbers } from "../../words/printed-numbers";
 import { sentenceWords } from "../../words/reasons-figures";
 import { holdReason, holdWords } from "../../words/reasons-hold";
 import {
@@ -29,6 +30,7 @@ export function weekLine(
   { line, leftOut, noRack, byHand }: ProposedWeek["lines"][number],
 ): WeekLine {
   const season = state.hold.of(line.athlete);
+  const { told } = state.numbers;
   const about = athleteNamed(state.read.rows.athletes, line.athlete);
   const word = line.not === "out" ? "out" : holdWords(season);
   return {
@@ -38,13 +40,13 @@ export function weekLine(
     odd: line.odd,
     word,
     dress: dressOf(word),
-    brief: briefWords(line),
+    brief: told(briefWords(line)),
     why: [
       ...(byHand.length > 0 ? [byHandWords(byHand)] : []),
       ...line.reasons.map(lineReasonWords),
       sentenceWords(holdReason(season)),
-    ],
-    sessions: line.sessions.map(weekSession),
+    ].map(told),
+    sessions: line.sessions.map((session) => weekSession(session, state.numbers)),
     leftOut,
     noRack,
     daysSaid: line.days === null ? [] : gymDaysWords(line.days),
@@ -62,7 +64,8 @@ export function weekLine(
   };
 }
 
-function weekSession(session: ProposedSession): WeekSession {
+function weekSession(session: ProposedSession, numbers: PrintedNumbers): WeekSession {
+  const { told, marked } = numbers;
   return {
     day: isoFromDay(session.day),
     dayWords: weekdayWords(session.day),
@@ -71,19 +74,19 @@ function weekSession(session: ProposedSession): WeekSession {
     reps: session.reps,
     loadKg: session.loadKg,
     plates: session.plates,
-    platesWords: platesWords(session.plates),
+    platesWords: platesWords(session.plates, numbers),
     barKg: session.barKg,
     markerKg: hundredths(session.markerKg),
     speedFloor: hundredths(session.speedFloor),
-    stack: boxWords(session),
+    stack: marked(boxWords(session)),
     contacts: session.contacts,
     bands: session.bands.map((band) => ({
-      speed: bandSpeedWords(band),
-      lift: bandLiftWords(band),
-      change: bandChangeWords(band),
+      speed: marked(bandSpeedWords(band)),
+      lift: told(bandLiftWords(band)),
+      change: marked(bandChangeWords(band)),
     })),
-    ifWritten: consequenceWords(session),
-    instead: session.instead ? insteadCellWords(session.instead) : "",
+    ifWritten: consequenceWords(session).map(told),
+    instead: session.instead ? told(insteadCellWords(session.instead)) : "",
   };
 }
 

@@ -1,12 +1,14 @@
 import type { Cells } from "../../rows/cells";
 import { cautions } from "../../words/cautions";
 import {
+  headingIn,
   lineTwiceWords,
   nextWeekHeadings,
   notOurTabWords,
   tabGoneWords,
   weekTitleWords,
 } from "../../words/next-week-tab";
+import type { NumberStyle } from "../../words/printed-numbers";
 import { ownTabNames } from "../../words/tabs";
 import { columnName } from "../cell-place";
 import type { Tab, Workbook, Written } from "../workbook";
@@ -17,6 +19,8 @@ import { writtenKept } from "./written-before";
 /** The `Next week` tab as it stands. */
 export type WeekTab = {
   readonly tab: Tab;
+  /** Unit of the masses, as its headings say. */
+  readonly unit: NumberStyle["unit"];
   /** Column of each heading, from 1. */
   readonly columnOf: Readonly<Record<WeekColumn, number>>;
   /** Columns a newer version brings, not in the tab yet: where they will stand is in `columnOf`. */
@@ -33,6 +37,7 @@ export type WeekTab = {
 };
 
 const headingRow = 4;
+const massColumns = ["marker", "load", "plates"] as const;
 /**
  * Pixels. The first four fit a phone's width of 375 together, beside the row numbers: whose, which
  * marker, what was typed, the answer.
@@ -74,7 +79,7 @@ export function presentWeekTab(workbook: Workbook): Tab {
  * Makes the tab when it is missing, heads it when it is empty, and gives a tab of an older version
  * the columns and looks it has not got; running it again changes nothing.
  */
-export function ensureWeekTab(workbook: Workbook, monday: string): Tab {
+export function ensureWeekTab(workbook: Workbook, monday: string, unit: NumberStyle["unit"]): Tab {
   const tab = findWeekTab(workbook) ?? workbook.addTab(ownTabNames.nextWeek);
   const isEmpty = workbook.values(tab.id).every((row) => row.every((cell) => cell === ""));
   if (!isEmpty) return bringUpToDate(workbook, tab);
@@ -101,7 +106,7 @@ export function ensureWeekTab(workbook: Workbook, monday: string): Tab {
     values: [
       line(weekTitleWords([monday])),
       ...cautions.map(line),
-      weekColumns.map((column) => nextWeekHeadings[column]),
+      weekColumns.map((column) => headingIn(column, unit)),
     ],
   });
   return tab;
@@ -109,7 +114,7 @@ export function ensureWeekTab(workbook: Workbook, monday: string): Tab {
 
 /** The columns a newer version brings go to the right of everything; no cell of the coach's is touched. */
 function bringUpToDate(workbook: Workbook, tab: Tab): Tab {
-  const { columnOf, coming, headingAt } = readWeekTab(workbook, tab);
+  const { columnOf, coming, headingAt, unit } = readWeekTab(workbook, tab);
   const [first] = coming;
   if (first !== undefined) {
     workbook.dress(
@@ -121,7 +126,7 @@ function bringUpToDate(workbook: Workbook, tab: Tab): Tab {
     workbook.write(tab.id, {
       row: headingAt,
       column: columnOf[first],
-      values: [coming.map((column) => nextWeekHeadings[column])],
+      values: [coming.map((column) => headingIn(column, unit))],
     });
   }
   if (workbook.recall(looks.key) !== looks.version) {
@@ -147,8 +152,10 @@ export function readWeekTab(workbook: Workbook, tab: Tab): WeekTab {
     row.includes(nextWeekHeadings.athlete) && row.includes(nextWeekHeadings.line);
   const heading = values.findIndex(isHeading);
   const headings = values[heading] ?? [];
+  const inPounds = massColumns.some((column) => headings.includes(headingIn(column, "lb")));
+  const unit = inPounds ? "lb" : "kg";
   const columnOf = Object.fromEntries(
-    weekColumns.map((column) => [column, headings.indexOf(nextWeekHeadings[column]) + 1]),
+    weekColumns.map((column) => [column, headings.indexOf(headingIn(column, unit)) + 1]),
   ) as Record<WeekColumn, number>;
   const known = new Set(
     Object.values(writtenKept.read(workbook).value).flatMap((line) => Object.keys(line)),
@@ -162,7 +169,7 @@ export function readWeekTab(workbook: Workbook, tab: Tab): WeekTab {
     throw new Error(
       notOurTabWords(
         tab.name,
-        missing.map((column) => nextWeekHeadings[column]),
+        missing.map((column) => headingIn(column, unit)),
       ),
     );
   const filled = (row: number) =>
@@ -188,5 +195,5 @@ export function readWeekTab(workbook: Workbook, tab: Tab): WeekTab {
     columnOf[column] = lastColumn + 1 + at;
   });
   const headingAt = heading + 1;
-  return { tab, columnOf, coming, headingAt, rowOf, freeRow: lastRow + 1, text, filled };
+  return { tab, unit, columnOf, coming, headingAt, rowOf, freeRow: lastRow + 1, text, filled };
 }

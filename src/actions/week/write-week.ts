@@ -4,6 +4,7 @@ import {
   weekDifferenceWords,
   weekTitleWords,
 } from "../../words/next-week-tab";
+import type { NumberStyle } from "../../words/printed-numbers";
 import type { Done } from "../messages";
 import type { Workbook } from "../workbook";
 import { blocksOfCells } from "./blocks-of-cells";
@@ -18,6 +19,8 @@ export type WeekToWrite = {
   /** "2026-06-29" */
   readonly monday: string;
   readonly lines: readonly PlannedLine[];
+  /** Unit of mass for a tab that is still to be made. */
+  readonly unit: NumberStyle["unit"];
   /** Only these athletes' lines; null for the whole squad. */
   readonly athletes: readonly string[] | null;
 };
@@ -48,7 +51,7 @@ export function putWeek(
 ): Done {
   assertWritable(week.monday, week.lines);
   assertKept(workbook);
-  ensureWeekTab(workbook, week.monday);
+  ensureWeekTab(workbook, week.monday, week.unit);
   const merge = merged(workbook, week);
   beforeCells();
   carryOut(workbook, merge);
@@ -95,7 +98,10 @@ function retitle(workbook: Workbook): void {
 
 const mondayOfLine = (name: string) => /^(\d{4}-\d{2}-\d{2}) /.exec(name)?.[1] ?? null;
 
-function merged(workbook: Workbook, { monday, lines, athletes }: WeekToWrite): WeekMerge {
+function merged(
+  workbook: Workbook,
+  { monday, lines, athletes }: Omit<WeekToWrite, "unit">,
+): WeekMerge {
   const tab = readWeekTab(workbook, presentWeekTab(workbook));
   const asked = athletes === null ? null : new Set(athletes);
   const scope = (name: string) =>

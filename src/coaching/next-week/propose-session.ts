@@ -8,7 +8,7 @@ import type { DayChoice } from "../season/gym-days";
 import { hoursToNextRace } from "../season/race-hours";
 import { assistanceLoad } from "./assistance-load";
 import type { BarLoad } from "./bar-load";
-import { dayBands } from "./day-bands";
+import { type DayBand, dayBands } from "./day-bands";
 import { dropHeight } from "./drop-height";
 import type { Missing } from "./exercise-list";
 import { jumpPlan } from "./jump-plan";
@@ -111,9 +111,20 @@ export function sessionProposer(
       drop,
       usualMarkerSpeed: usual,
       lowMarkerSpeed: lead?.low ?? null,
-      bands: usual === null ? [] : dayBands(kg, usual, given.size.stepKg, rules.loadDrop),
+      bands:
+        usual === null
+          ? []
+          : dayBands(kg, usual, given.size.stepKg, rules.loadDrop).map((one) =>
+              one.loadKg === null || one.loadKg === kg ? one : onPlates(one, kg, bar),
+            ),
       reserve: guardKg === null || instead ? null : mostReps(kg / guardKg) - block.reps,
       hoursToRace: hoursToNextRace(day, minute, given.races),
     };
   };
+}
+
+/** A lighter band as this gym's plates make it, with the share that then is off the plan. */
+function onPlates(band: DayBand, plannedKg: number, bar: SessionsGiven["bar"]): DayBand {
+  const { loadKg } = bar(band.loadKg!);
+  return { ...band, loadKg, share: 1 - loadKg / plannedKg };
 }

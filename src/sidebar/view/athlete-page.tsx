@@ -37,7 +37,7 @@ export function AthletePage({
         {state.athlete}
       </h1>
       {state.view === "week" && state.week && line && (
-        <WeekFields line={line} stepKg={state.week.stepKg} dispatch={dispatch} />
+        <WeekFields line={line} week={state.week} dispatch={dispatch} />
       )}
       {view && (
         <>
@@ -79,7 +79,7 @@ export function AthletePage({
           {view.loadSpeed && (
             <section>
               <h2>{words.loadSpeed}</h2>
-              <LineChart {...view.loadSpeed} />
+              <LineChart {...view.loadSpeed} numbers={view.numbers} />
               <p class="soft">{view.loadSpeed.inWords}</p>
             </section>
           )}

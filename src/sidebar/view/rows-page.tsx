@@ -1,4 +1,5 @@
-import type { NameQuestion, RowProblem } from "../../actions/messages";
+import type { NameQuestion, RowCheckView, RowProblem } from "../../actions/messages";
+import { withMark } from "../../words/printed-numbers";
 import { kindCounts, kindWords } from "../../words/row-kinds";
 import { sidebarWords as words } from "../../words/sidebar";
 import type { State } from "../state";
@@ -34,7 +35,7 @@ export function RowsPage({
         ))}
         {rows.problems.slice(0, shownAtFirst).map((problem) => (
           <li key={`${problem.tabId}${problem.cell}${problem.kind}`}>
-            <Problem problem={problem} today={today} dispatch={dispatch} />
+            <Problem problem={problem} mark={rows.mark} today={today} dispatch={dispatch} />
           </li>
         ))}
       </ul>
@@ -52,10 +53,12 @@ export function RowsPage({
 
 function Problem({
   problem,
+  mark,
   today,
   dispatch,
 }: {
   readonly problem: RowProblem;
+  readonly mark: RowCheckView["mark"];
   readonly today: string;
   readonly dispatch: Dispatch;
 }) {
@@ -70,8 +73,8 @@ function Problem({
       <p>
         <strong>{found}</strong>
       </p>
-      <p>{toDo}</p>
-      <p class="soft small">{why}</p>
+      <p>{withMark(toDo, mark)}</p>
+      <p class="soft small">{withMark(why, mark)}</p>
       <p class="buttons">
         <button type="button" class="btn" onClick={() => ask("goToCell", { tabId, cell })}>
           {words.goTo(cell)}
@@ -82,7 +85,7 @@ function Problem({
             class="btn"
             onClick={() => ask("mendCell", { today, tabId, cell, found, mend })}
           >
-            {words.mend(mend)}
+            {words.mend(withMark(mend, mark))}
           </button>
         )}
       </p>

@@ -75,7 +75,7 @@ export function SetUpPage({
         </p>
         <p class="soft small">{seasonTabWords.help}</p>
       </section>
-      <Rules rules={setUp.rules} />
+      <Rules rules={setUp.rules} mark={setUp.mark} />
       <section>
         <h2>{words.whoCanSee}</h2>
         <p>{words.whoSees}</p>

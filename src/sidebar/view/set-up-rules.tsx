@@ -1,7 +1,14 @@
+import { type NumberStyle, withMark } from "../../words/printed-numbers";
 import { listedRules, ruleListWords } from "../../words/rule-list";
 
 /** Every rule by the name its row in the Rules tab takes: value in force, bounds, where it comes from. */
-export function Rules({ rules }: { readonly rules: Readonly<Record<string, number>> }) {
+export function Rules({
+  rules,
+  mark,
+}: {
+  readonly rules: Readonly<Record<string, number>>;
+  readonly mark: NumberStyle["mark"];
+}) {
   const listed = listedRules(rules);
   return (
     <section>
@@ -13,7 +20,7 @@ export function Rules({ rules }: { readonly rules: Readonly<Record<string, numbe
           {listed.map(({ rule, value, source }) => (
             <div key={rule}>
               <dt>{rule}</dt>
-              <dd>{value}</dd>
+              <dd>{withMark(value, mark)}</dd>
               <dd class="soft small">{source}</dd>
             </div>
           ))}

@@ -1,6 +1,7 @@
-import type { WeekChange, WeekLine } from "../../actions/messages";
+import type { WeekChange, WeekLine, WeekView } from "../../actions/messages";
 import { BarDrawing } from "../../charts/bar-drawing";
 import { LadderChart } from "../../charts/ladder-chart";
+import { printedNumbers } from "../../words/printed-numbers";
 import { sentenceWords } from "../../words/reasons-figures";
 import { weekViewWords as words } from "../../words/week-view";
 import type { Dispatch } from "./sidebar";
@@ -11,22 +12,22 @@ const fieldText = (event: { readonly currentTarget: EventTarget | null }) =>
 /** One athlete's proposal: why, the fields to change, what follows, the day's decision. */
 export function WeekFields({
   line,
-  stepKg,
+  week: { stepKg, numbers },
   dispatch,
 }: {
   readonly line: WeekLine;
-  /** Smallest change of load the gym's plates make, kg. */
-  readonly stepKg: number;
+  readonly week: Pick<WeekView, "stepKg" | "numbers">;
   readonly dispatch: Dispatch;
 }) {
   const change = (part: Omit<WeekChange, "athlete">) =>
     dispatch({ type: "changed", change: { athlete: line.athlete, ...part } });
   const [first] = line.sessions;
+  const { unit, mass, withUnit, speed } = printedNumbers(numbers);
   return (
     <>
       <p class="lead">
         {first && !line.leftOut
-          ? `${first.sets}×${first.reps} ${first.instead === "" ? `at ${first.loadKg} kg` : first.instead}, ${line.sessions.map(({ dayWords }) => dayWords).join(" and ")}.`
+          ? `${first.sets}×${first.reps} ${first.instead === "" ? `at ${withUnit(first.loadKg)}` : first.instead}, ${line.sessions.map(({ dayWords }) => dayWords).join(" and ")}.`
           : sentenceWords(words.nothing)}
         {line.brief !== "" && ` ${sentenceWords(line.brief)}`}
       </p>
@@ -72,7 +73,7 @@ export function WeekFields({
             </label>
             {first.instead === "" && (
               <fieldset class="field">
-                <legend>{words.load}</legend>
+                <legend>{words.load(unit)}</legend>
                 <div class="stepper">
                   <button
                     type="button"
@@ -81,7 +82,7 @@ export function WeekFields({
                   >
                     −
                   </button>
-                  <output>{first.loadKg}</output>
+                  <output>{mass(first.loadKg)}</output>
                   <button
                     type="button"
                     aria-label={words.heavier}
@@ -131,9 +132,14 @@ export function WeekFields({
           </p>
           {first.instead === "" && (
             <p class="split">
-              <BarDrawing loadKg={first.loadKg} plates={first.plates} words={first.platesWords} />
+              <BarDrawing
+                loadKg={first.loadKg}
+                plates={first.plates}
+                words={first.platesWords}
+                numbers={numbers}
+              />
               <span class="num">
-                <strong>{`${first.loadKg} kg`}</strong>
+                <strong>{withUnit(first.loadKg)}</strong>
                 <br />
                 <span class="soft small">{first.platesWords}</span>
               </span>
@@ -145,7 +151,7 @@ export function WeekFields({
               {first.ifWritten.map((text) => (
                 <li key={text}>{text}</li>
               ))}
-              {first.speedFloor !== null && <li>{words.floor(first.speedFloor)}</li>}
+              {first.speedFloor !== null && <li>{words.floor(speed(first.speedFloor))}</li>}
             </ul>
           </div>
         </section>
@@ -156,7 +162,7 @@ export function WeekFields({
             <caption>
               {words.onTheDay}
               {first.markerKg !== null && (
-                <span class="soft">, {words.marker(first.markerKg)}</span>
+                <span class="soft">, {words.marker(withUnit(first.markerKg))}</span>
               )}
             </caption>
             <thead class="off">
@@ -167,9 +173,9 @@ export function WeekFields({
               </tr>
             </thead>
             <tbody>
-              {first.bands.map(({ speed, lift, change: how }) => (
-                <tr key={speed}>
-                  <th scope="row">{speed}</th>
+              {first.bands.map(({ speed: seen, lift, change: how }) => (
+                <tr key={seen}>
+                  <th scope="row">{seen}</th>
                   <td class="num">
                     <strong>{lift}</strong>
                   </td>
@@ -193,7 +199,7 @@ export function WeekFields({
       {line.ahead.length > 1 && (
         <section>
           <h2>{words.ahead}</h2>
-          <LadderChart athlete={line.athlete} steps={line.ahead} />
+          <LadderChart athlete={line.athlete} steps={line.ahead} numbers={numbers} />
         </section>
       )}
       <p class="act">

@@ -1,5 +1,6 @@
 import type { WeekLine } from "../../actions/messages";
 import { pageLabels } from "../../words/page-labels";
+import { type PrintedNumbers, printedNumbers } from "../../words/printed-numbers";
 import { weekViewWords as words } from "../../words/week-view";
 import type { State } from "../state";
 import { Cautions } from "./cautions";
@@ -17,6 +18,7 @@ export function WeekPage({
   const { week } = state;
   if (!week) return null;
   if (week.lines.length === 0) return <p class="empty">{words.empty}</p>;
+  const numbers = printedNumbers(week.numbers);
   const odd = week.lines.filter((line) => line.odd);
   const rest = week.lines.filter((line) => !line.odd);
   return (
@@ -48,10 +50,10 @@ export function WeekPage({
         <span>{words.athlete}</span>
         <span>{words.day}</span>
         <span class="num">{words.setsReps}</span>
-        <span class="num">{words.kg}</span>
+        <span class="num">{week.numbers.unit}</span>
       </p>
-      <Lines name={words.readFirst} lines={odd} dispatch={dispatch} />
-      <Lines name={words.theRest} lines={rest} dispatch={dispatch} />
+      <Lines name={words.readFirst} lines={odd} numbers={numbers} dispatch={dispatch} />
+      <Lines name={words.theRest} lines={rest} numbers={numbers} dispatch={dispatch} />
       <Cautions lines={week.cautions} />
       <div class="write">
         <button
@@ -129,10 +131,12 @@ function Printing({ state, dispatch }: { readonly state: State; readonly dispatc
 function Lines({
   name,
   lines,
+  numbers,
   dispatch,
 }: {
   readonly name: string;
   readonly lines: readonly WeekLine[];
+  readonly numbers: PrintedNumbers;
   readonly dispatch: Dispatch;
 }) {
   if (lines.length === 0) return null;
@@ -144,7 +148,7 @@ function Lines({
       <ul class="list">
         {lines.map((line) => (
           <li key={line.athlete}>
-            <Line line={line} dispatch={dispatch} />
+            <Line line={line} numbers={numbers} dispatch={dispatch} />
           </li>
         ))}
       </ul>
@@ -152,7 +156,15 @@ function Lines({
   );
 }
 
-function Line({ line, dispatch }: { readonly line: WeekLine; readonly dispatch: Dispatch }) {
+function Line({
+  line,
+  numbers: { unit, mass },
+  dispatch,
+}: {
+  readonly line: WeekLine;
+  readonly numbers: PrintedNumbers;
+  readonly dispatch: Dispatch;
+}) {
   const [first] = line.sessions;
   return (
     <button
@@ -168,8 +180,8 @@ function Line({ line, dispatch }: { readonly line: WeekLine; readonly dispatch: 
           </span>
           <span class="num">{`${first.sets}×${first.reps}`}</span>
           <span class="num">
-            {first.instead === "" ? first.loadKg : "–"}
-            {first.instead === "" && <span class="off"> kg</span>}
+            {first.instead === "" ? mass(first.loadKg) : "–"}
+            {first.instead === "" && <span class="off"> {unit}</span>}
           </span>
         </>
       ) : (

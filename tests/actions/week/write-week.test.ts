@@ -7,7 +7,7 @@ import { memoryWorkbook } from "../memory-workbook";
 const line = (athlete: string, session: number, loadKg: number, why = "Hold."): PlannedLine => ({
   athlete,
   session,
-  cells: {
+  cells: () => ({
     athlete,
     marker: 50,
     today: (cell) => ({ formula: `=${cell("marker")}&" kg"` }),
@@ -20,12 +20,13 @@ const line = (athlete: string, session: number, loadKg: number, why = "Hold."): 
     contacts: 60,
     assistance: "=split squat 2×6",
     why,
-  },
+  }),
 });
 const monday = "2026-06-29";
 const week = (lines: readonly PlannedLine[], athletes: readonly string[] | null = null) => ({
   monday,
   lines,
+  unit: "kg" as const,
   athletes,
 });
 const two = [line("Tomas Reyerson", 1, 85), line("Priya Tellander", 1, 67.5)];

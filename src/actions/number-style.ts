@@ -1,13 +1,15 @@
-import type { NumberStyle } from "../../words/printed-numbers";
-import type { ReadWorkbook } from "../read-workbook";
-import type { Workbook } from "../workbook";
+import type { NumberStyle } from "../words/printed-numbers";
+import type { ReadWorkbook } from "./read-workbook";
+
+/** Rows enough to tell a decimal mark by: the latest, as a coach may have moved from one to the other. */
+const tellingRows = 2000;
 
 /**
  * The unit and decimal mark of the coach's own rows: pounds when most columns of masses are in
  * pounds, a decimal comma when more cells typed as text carry one than carry a point. Cells that hold
  * a number have no mark of their own.
  */
-export function numberStyle(workbook: Workbook, { tabs }: ReadWorkbook): NumberStyle {
+export function numberStyle({ tabs, cells }: ReadWorkbook): NumberStyle {
   const masses = tabs.flatMap(({ understanding }) =>
     understanding.columns.filter(
       ({ field, unit }) => (field === "mass" || field === "load") && unit !== null,
@@ -18,7 +20,7 @@ export function numberStyle(workbook: Workbook, { tabs }: ReadWorkbook): NumberS
   let points = 0;
   for (const { table, tab } of tabs) {
     if (table !== "Sets") continue;
-    for (const cell of workbook.values(tab.id).flat()) {
+    for (const cell of cells(tab.id).slice(-tellingRows).flat()) {
       if (typeof cell !== "string") continue;
       if (/^\s*\d*,\d{1,2}(?=[\s;]|$)/.test(cell)) commas++;
       else if (/^\s*\d*\.\d{1,2}(?=[\s;,]|$)/.test(cell)) points++;
