@@ -43,10 +43,10 @@ const massColumns = ["marker", "load", "plates"] as const;
  * marker, what was typed, the answer.
  */
 const widths: Readonly<Record<WeekColumn, number>> = {
-  athlete: 78,
-  marker: 60,
-  typed: 88,
-  today: 103,
+  athlete: 84,
+  marker: 58,
+  typed: 87,
+  today: 100,
   day: 92,
   sets: 60,
   load: 60,

@@ -11,6 +11,7 @@ import { barPane, gridPane, panes } from "./panes";
 import { protectedCells } from "./protected-cells";
 import { refusedCells } from "./refused-cells";
 import { requests } from "./requests";
+import { rowsThatFit } from "./rows-that-fit";
 import { scriptRealm } from "./script-realm";
 import { sidebarFrame } from "./sidebar-frame";
 import { toolBar } from "./tool-bar";
@@ -60,6 +61,7 @@ export async function workbookPage(
     messages.put(`note ${index}`, { text });
   });
   refusedCells(host, messages);
+  rowsThatFit(host);
   undoInSight(host);
   protectedCells(host, messages);
   dropToOpen(page, { place, ...kept }, messages);
