@@ -31,11 +31,12 @@ export type Answers = {
     readonly said: (tabId: number) => readonly StoredTabAnswer[];
   };
   readonly names: NameAnswers;
+  readonly rightSets: readonly string[];
 };
 
 export function recallAnswers(workbook: Workbook): Answers {
   const { value, damaged } = answersKept.read(workbook);
-  const { tables, columns, tabs, same, different } = value;
+  const { tables, columns, tabs, same, different, rightSets } = value;
   const columnsOf = new Map(columns);
   const tabsOf = new Map(tabs);
   const said = (tabId: number, cells: Cells): PlacedAnswer[] => {
@@ -73,5 +74,6 @@ export function recallAnswers(workbook: Workbook): Answers {
         ),
     },
     names: { same, different },
+    rightSets,
   };
 }

@@ -5,7 +5,9 @@ import { withMark } from "../words/printed-numbers";
 import { mendWords } from "../words/row-check";
 import { cellPlace } from "./cell-place";
 import type { Done, RowProblem } from "./messages";
-import { rowCheck } from "./row-check";
+import { numberStyle } from "./number-style";
+import { readWorkbook } from "./read-workbook";
+import { rowProblems } from "./row-check";
 import type { Workbook } from "./workbook";
 
 /**
@@ -20,8 +22,9 @@ export function mendCell(
   asked: Pick<RowProblem, "tabId" | "cell" | "found" | "mend">,
 ): Done {
   return workbook.alone(() => {
-    const { mark, problems } = rowCheck(workbook, today);
-    const problem = problems.find(
+    const read = readWorkbook(workbook, today);
+    const { mark } = numberStyle(read);
+    const problem = rowProblems(read).find(
       ({ tabId, cell, found, mend }) =>
         tabId === asked.tabId &&
         cell === asked.cell &&

@@ -19,6 +19,8 @@ export const requestSummaries: Readonly<Record<RequestName, string>> = {
   answerColumn: "Remembers what a column means.",
   forgetColumn: "Forgets what a column was said to be.",
   answerName: "Remembers that two spellings are one athlete, or two.",
+  answerSet: "Remembers that a set far off all others is right as it stands.",
+  forgetSet: "Forgets that a set is right as it stands.",
   forgetName: "Forgets that two spellings are one athlete.",
   forgetDamaged: "Forgets what was remembered and can no longer be read.",
   weekView: "Next week's sets as proposed.",

@@ -5,6 +5,7 @@ import { tableNames } from "../rows/table-name";
 import { wrongMessageWords } from "../words/wrong-message";
 import { answerColumn, forgetColumn } from "./answer-column";
 import { answerName, forgetName } from "./answer-name";
+import { answerSet } from "./answer-set";
 import { answerTab, answerTable, forgetTab, forgetTable } from "./answer-tab";
 import { athleteView } from "./athlete-view";
 import { makeCleanTabs } from "./clean-tabs/make-clean-tabs";
@@ -160,6 +161,14 @@ export const requests = {
   ),
   forgetName: request({ ...today, written: text, athlete: z.optional(text) }, (workbook, given) => {
     forgetName(workbook, given.written, given.athlete);
+    return setUpView(workbook, given.today);
+  }),
+  answerSet: request({ ...today, set: text }, (workbook, given) => {
+    answerSet(workbook, given.set, true);
+    return rowCheck(workbook, given.today);
+  }),
+  forgetSet: request({ ...today, set: text }, (workbook, given) => {
+    answerSet(workbook, given.set, false);
     return setUpView(workbook, given.today);
   }),
   forgetDamaged: request({ what: z.enum(keptMatters) }, (workbook, { what }) =>

@@ -3,18 +3,31 @@ import { rowsReadWords } from "../words/row-check";
 import { sayRowIssue } from "../words/row-issues";
 import { damagedOf } from "./forget-damaged";
 import type { RowCheckView, RowProblem } from "./messages";
-import { numberStyle } from "./number-style";
-import { type ReadWorkbook, readWorkbook } from "./read-workbook";
+import type { ReadWorkbook } from "./read-workbook";
+import { setsToLookAt } from "./sets-to-look-at";
+import { stateOfSquad } from "./state-of-squad";
 import { unknownNames } from "./unknown-names";
 import type { Workbook } from "./workbook";
 
-/** Every cell that could not be used, with what to do, and how many rows were read of how many. */
+/**
+ * Every cell that could not be used and every set to look at, with what to do, and how many rows were
+ * read of how many.
+ */
 export function rowCheck(workbook: Workbook, today: Day): RowCheckView {
-  return rowCheckOf(readWorkbook(workbook, today));
+  const state = stateOfSquad(workbook, today);
+  const { read, numbers } = state;
+  return {
+    damaged: read.answers.damaged ? damagedOf(["answers"]) : [],
+    mark: numbers.mark,
+    summary: rowsReadWords(read.rowsRead, read.rowsFilled),
+    problems: [...rowProblems(read), ...setsToLookAt(state)],
+    names: unknownNames(read),
+  };
 }
 
-function rowCheckOf(read: ReadWorkbook): RowCheckView {
-  const problems: RowProblem[] = read.issues.map(({ tab, issue }) => {
+/** The cells that could not be used. */
+export function rowProblems({ issues }: ReadWorkbook): RowProblem[] {
+  return issues.map(({ tab, issue }) => {
     const words = sayRowIssue(issue);
     return {
       tab: tab.name,
@@ -25,13 +38,7 @@ function rowCheckOf(read: ReadWorkbook): RowCheckView {
       toDo: words.whatToDo,
       kind: issue.code,
       mend: issue.facts.mend === undefined ? null : String(issue.facts.mend),
+      right: null,
     };
   });
-  return {
-    damaged: read.answers.damaged ? damagedOf(["answers"]) : [],
-    mark: numberStyle(read).mark,
-    summary: rowsReadWords(read.rowsRead, read.rowsFilled),
-    problems,
-    names: unknownNames(read),
-  };
 }

@@ -26,6 +26,7 @@ export function setUpView(workbook: Workbook, today: Day): SetUpView {
         same: pairs === names.same,
       })),
     ),
+    rightSets: read.answers.rightSets,
     rules: read.rows.rules,
     mark: numberStyle(read).mark,
   };

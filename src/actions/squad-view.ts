@@ -11,6 +11,7 @@ import { squadWords } from "../words/reasons-squad";
 import { damagedOf } from "./forget-damaged";
 import type { SquadLine, SquadView } from "./messages";
 import { rowsNotUsed } from "./rows-not-used";
+import { openNotes, setsToLookAt } from "./sets-to-look-at";
 import { type StateOfSquad, stateOfSquad } from "./state-of-squad";
 import { unknownNames } from "./unknown-names";
 import type { Workbook } from "./workbook";
@@ -36,7 +37,7 @@ function squadViewOf(state: StateOfSquad): SquadView {
     ),
     lines: [...lines].sort((a, b) => order[a.dress] - order[b.dress]),
     // As many as the Rows view lists: the two must not say different numbers.
-    toCheck: read.issues.length + unknownNames(read).length,
+    toCheck: read.issues.length + setsToLookAt(state).length + unknownNames(read).length,
     cautions,
   };
 }
@@ -63,7 +64,7 @@ export function squadLine(state: StateOfSquad, athlete: string): SquadLine {
     word,
     dress: dressOf(word),
     since: since === "–" ? "" : `since ${since}`,
-    why: numbers.told([holdReason(season), ...season.notes.map(noteWords)].join(". ")),
+    why: numbers.told([holdReason(season), ...openNotes(read, season).map(noteWords)].join(". ")),
     today: day === null || last === null ? "" : `${dayWords(last)}: ${readinessWords(day)}`,
     todayWhy: day?.reason ? numbers.told(readinessReason(day)) : "",
     todayDress: day === null ? "plain" : dressOf(day.word),

@@ -24,6 +24,8 @@ const stored = z.object({
   tagsGiven: z._default(z.int(), 0),
   same: z.array(pair),
   different: z.array(pair),
+  /** Sets far off all others that are right as they stand, by what they hold. */
+  rightSets: z._default(z.array(z.string()), []),
 });
 
 export type StoredAnswers = z.infer<typeof stored>;
@@ -37,6 +39,7 @@ const none: StoredAnswers = {
   tagsGiven: 0,
   same: [],
   different: [],
+  rightSets: [],
 };
 
 /** What the coach said in the sidebar. */

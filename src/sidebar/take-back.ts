@@ -84,6 +84,10 @@ export function takesBack(
       const { same } = earlier;
       return { name: "answerName", message: { written, athlete: earlier.athlete, same } };
     }
+    case "answerSet":
+      return { name: "forgetSet", message };
+    case "forgetSet":
+      return { name: "answerSet", message };
     default:
       return null;
   }

@@ -236,7 +236,8 @@ function answered(state: State, ask: Ask, answer: unknown): Step {
       );
     case "rowCheck":
       return { state: { ...next, rows: answer as RowCheckView }, asks: [] };
-    case "answerName": {
+    case "answerName":
+    case "answerSet": {
       const rows = answer as RowCheckView;
       return shownAgain({ ...stale(next), rows, ...remembered(state, ask, null) });
     }
@@ -248,7 +249,8 @@ function answered(state: State, ask: Ask, answer: unknown): Step {
     case "forgetTab":
     case "answerColumn":
     case "forgetColumn":
-    case "forgetName": {
+    case "forgetName":
+    case "forgetSet": {
       const setUp = answer as SetUpView;
       return shownAgain({ ...stale(next), setUp, ...remembered(state, ask, setUp) });
     }

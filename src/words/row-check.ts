@@ -1,3 +1,5 @@
+import type { FarOffSet } from "../coaching/hold/season-hold";
+import { trimmed, withinSentence } from "./reasons-figures";
 import { whoseName } from "./row-issues";
 
 /** The row check of a table with nothing to mend. */
@@ -14,6 +16,20 @@ export function rowsReadWords(read: number, filled: number): string {
 export function nameQuestionWords(near: readonly string[]): string {
   return whoseName(near.join(" or "), "Choose here, or correct the name in its cells.");
 }
+
+/** A set far off all others of its athlete: what stands there, and what the athlete usually shows. */
+export const lookWords = {
+  found: ({ loadKg, speed }: Pick<FarOffSet["set"], "loadKg" | "speed">): string =>
+    `${trimmed(loadKg, 2)} kg at ${speed.toFixed(2)} m/s`,
+  toDo: ({ set, usualSpeed, usualKg }: FarOffSet): string => {
+    const usual = [
+      usualSpeed === null ? "" : `${usualSpeed.toFixed(2)} m/s at that load`,
+      usualKg === null ? "" : `${trimmed(usualKg, 0)} kg at that speed`,
+    ].filter((one) => one !== "");
+    return `${set.set.athlete}, ${withinSentence(set.set.exercise)}: usually about ${usual.join(", or ")}. Correct the cell, or say that it is right.`;
+  },
+  why: "It counts in the figures, which a slip of the pen would spoil.",
+} as const;
 
 /** Words of writing one proposed value. */
 export const mendWords = {

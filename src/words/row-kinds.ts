@@ -59,7 +59,8 @@ export const rowKinds = {
   "rule-unknown": "rule not known",
   "rule-twice": "rule set twice",
   "rule-out-of-bounds": "rule out of bounds",
-} as const satisfies Readonly<Record<RowIssueCode, string>>;
+  "set-far-off": "far off all others",
+} as const satisfies Readonly<Record<RowIssueCode | "set-far-off", string>>;
 
 /** Words of a code's kind. Throws for a code that is none: that is our own mistake. */
 export function kindWords(code: string): string {

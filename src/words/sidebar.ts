@@ -24,6 +24,8 @@ export const sidebarWords = {
   somebodyElse: (athlete: string) => `Not ${athlete}`,
   nameNotListed: (name: string) => `“${name}” is not among the athletes.`,
   inRows: (rows: number) => `in ${rows} ${rows === 1 ? "row" : "rows"}`,
+  rightSo: "Right as it stands",
+  rightSet: (set: string) => `“${set}” is right as it stands`,
   cellsStay: "Your cells stay as you typed them.",
   questions: (count: number) => (count === 1 ? "One question" : `${count} questions`),
   holds: (samples: readonly string[]) => `It holds ${samples.join(", ")} …`,

@@ -98,6 +98,8 @@ async function callsOf(grow: (workbook: WorkbookData) => WorkbookData) {
     ["mendCell", { ...ofToday, tabId: tabId("Sets"), cell: "B2", found: "x", mend: "y" }],
     ["answerName", { ...ofToday, written: "T. R.", athlete, same: true }],
     ["forgetName", { ...ofToday, written: "T. R." }],
+    ["answerSet", { ...ofToday, set: "x" }],
+    ["forgetSet", { ...ofToday, set: "x" }],
     ["answerTable", { ...ofToday, tabId: tabId("Sets"), table: "Sets" }],
     ["forgetTable", { ...ofToday, tabId: tabId("Sets") }],
     ["writeDiaryAnswer", { ...ofToday, athlete, day: "2026-06-23", answer: "late train" }],

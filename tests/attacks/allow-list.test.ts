@@ -23,6 +23,8 @@ const right: Readonly<Record<keyof typeof requests, Readonly<Record<string, unkn
   forgetColumn: { today, tabId: 100, column: 1, tag: null, about: "meaning" },
   answerName: { today, written: "x", athlete: "x", same: true },
   forgetName: { today, written: "x" },
+  answerSet: { today, set: "x" },
+  forgetSet: { today, set: "x" },
   forgetDamaged: { what: "answers" },
   weekView: week,
   writeWeek: { ...week, monday: today, athletes: null },

@@ -46,6 +46,8 @@ const manyAnswers = (held: Held) => {
 };
 const spelling = { today, written: "Priya Telander", athlete: priya };
 
+const rightSet = { today, set: `2026-06-02 ${tomas}, back squat, 107 kg at 0.62 m/s` };
+
 export const scenarios: readonly Scenario[] = [
   { name: "a first week", request: "writeWeek", message: () => week },
   {
@@ -142,6 +144,17 @@ export const scenarios: readonly Scenario[] = [
     request: "forgetName",
     prepare: (held) => held.ask("answerName", { ...spelling, same: true }),
     message: () => ({ today, written: spelling.written }),
+  },
+  {
+    name: "that a set is right as it stands",
+    request: "answerSet",
+    message: () => rightSet,
+  },
+  {
+    name: "that a set was right as it stood",
+    request: "forgetSet",
+    prepare: (held) => held.ask("answerSet", rightSet),
+    message: () => rightSet,
   },
   {
     name: "answers that can no longer be read",

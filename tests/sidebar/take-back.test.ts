@@ -2,6 +2,8 @@ import { requests, serveRequest } from "../../src/actions/requests";
 import { type Ask, type State, startState } from "../../src/sidebar/state";
 import { update } from "../../src/sidebar/update";
 import { memoryWorkbook } from "../actions/memory-workbook";
+import { sampleCells, sampleClub } from "../actions/sample-club";
+import { withSlip } from "../actions/with-slip";
 
 const today = "2026-06-28";
 /** The sidebar over a workbook: every ask is served at once, as the bridge would a moment later. */
@@ -117,9 +119,34 @@ test("a name said to be somebody else stands under what you said, and what is fo
   expect(sidebar.state().setUp!.names).toEqual([answer]);
 });
 
+test("a set said to be right is asked about again once that is taken back", () => {
+  const sets = withSlip(sampleCells("Sets"));
+  const sidebar = sidebarOver(sampleClub({ Sets: sets }));
+  sidebar.dispatch({ type: "chose view", view: "rows" });
+  const asked = () =>
+    sidebar.state().rows!.problems.filter(({ right }) => right?.includes("Tomas Reyerson"));
+  const [one] = asked();
+  expect(one).toMatchObject({ tab: "Sets", cell: "H11", kind: "set-far-off" });
+  sidebar.ask("answerSet", { set: one!.right });
+  expect([asked(), sidebar.state().said]).toEqual([[], "Remembered."]);
+  sidebar.dispatch({ type: "took answer back" });
+  expect([asked(), sidebar.state().said]).toEqual([[one], "Taken back."]);
+  sidebar.ask("answerSet", { set: one!.right });
+  sidebar.dispatch({ type: "chose view", view: "setUp" });
+  expect(sidebar.state().setUp!.rightSets).toEqual([one!.right]);
+  sidebar.ask("forgetSet", { set: one!.right });
+  expect([sidebar.state().setUp!.rightSets, sidebar.state().said]).toEqual([[], "Forgotten."]);
+});
+
 test("whatever remembers an answer is tried here", () => {
   const remembers = Object.keys(requests).filter((name) => /^answer/.test(name));
-  expect(remembers.sort()).toEqual(["answerColumn", "answerName", "answerTab", "answerTable"]);
+  expect(remembers.sort()).toEqual([
+    "answerColumn",
+    "answerName",
+    "answerSet",
+    "answerTab",
+    "answerTable",
+  ]);
 });
 
 test("the offer goes with its sentence: another view does not carry it", () => {

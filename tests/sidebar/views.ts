@@ -109,6 +109,7 @@ export const rows: RowCheckView = {
       toDo: "Write 0.62 if centimetres were meant.",
       kind: "implausible",
       mend: "0.62",
+      right: null,
     },
     {
       tab: "Sets",
@@ -119,6 +120,7 @@ export const rows: RowCheckView = {
       toDo: "Write the date.",
       kind: "not-a-day",
       mend: null,
+      right: null,
     },
   ],
   names: [
@@ -184,6 +186,7 @@ export const setUp: SetUpView = {
       choices: [],
     },
   ],
+  rightSets: [],
   rules: { velocityLossCap: 0.1, racks: 3 },
   names: [{ spelling: "T. Reyerson", athlete: "Tomas Reyerson", same: true }],
 };

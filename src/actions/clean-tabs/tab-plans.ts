@@ -9,113 +9,121 @@ export type PlannedColumn = {
   readonly offer?: "athletes" | "exercises" | readonly string[];
 };
 
+const plain = (heading: string): PlannedColumn => ({ heading });
+const shownAs =
+  (format: NonNullable<PlannedColumn["format"]>) =>
+  (heading: string): PlannedColumn => ({ heading, format });
+const whole = shownAs("0");
+const tenths = shownAs("0.0");
+// As text: a list of speeds must not become a number or a date.
+const text = shownAs("@");
+const clock = shownAs("hh:mm");
 const dayColumn = (heading: string): PlannedColumn => ({
-  heading,
-  format: "yyyy-mm-dd",
+  ...shownAs("yyyy-mm-dd")(heading),
   left: true,
 });
+const offering = (heading: string, offer: NonNullable<PlannedColumn["offer"]>): PlannedColumn => ({
+  heading,
+  offer,
+});
+const yesOrNo = (heading: string) => offering(heading, ["y", "n"]);
 const day = dayColumn("Date");
-const time = { heading: "Time", format: "hh:mm" } as const;
-const athlete = { heading: "Athlete", offer: "athletes" } as const;
-const yesNo = ["y", "n"] as const;
+const time = clock("Time");
+const athlete = offering("Athlete", "athletes");
+const note = plain("Note");
 
 /** The headings of each table, as the readers know them; units stand in the heading. */
 export const tabPlans: Readonly<Record<TableName, readonly PlannedColumn[]>> = {
   Athletes: [
-    { heading: "Athlete" },
-    { heading: "Group" },
-    { heading: "Event" },
-    { heading: "Experience", offer: ["novice", "trained"] },
-    { heading: "Birth year", format: "0" },
-    { heading: "Supervisor" },
+    plain("Athlete"),
+    plain("Group"),
+    plain("Event"),
+    offering("Experience", ["novice", "trained"]),
+    whole("Birth year"),
+    plain("Supervisor"),
     dayColumn("Baseline from"),
     dayColumn("Baseline to"),
-    { heading: "Sessions a week", format: "0" },
-    { heading: "Step up", format: "0.0%" },
-    { heading: "Notes" },
+    whole("Sessions a week"),
+    shownAs("0.0%")("Step up"),
+    plain("Notes"),
   ],
   Availability: [
     athlete,
     dayColumn("From"),
     dayColumn("Until"),
-    { heading: "May do", offer: ["full", "modified", "out", "cleared"] },
-    { heading: "By whom" },
-    { heading: "Site" },
-    { heading: "Pain 0-10", format: "0" },
-    { heading: "Note" },
+    offering("May do", ["full", "modified", "out", "cleared"]),
+    plain("By whom"),
+    plain("Site"),
+    whole("Pain 0-10"),
+    note,
   ],
   Sets: [
     day,
     time,
     athlete,
-    { heading: "Exercise", offer: "exercises" },
-    { heading: "Set", format: "0" },
-    { heading: "Kind", offer: ["warm-up", "marker", "work"] },
-    { heading: "Reps", format: "0" },
-    { heading: "Load (kg)", format: "0.0" },
-    // As text: a list of speeds must not become a number or a date.
-    { heading: "Rep speeds (m/s)", format: "@" },
-    { heading: "Speed is", offer: ["mean", "peak"] },
-    { heading: "Tool" },
-    { heading: "Bar mass (kg)", format: "0.0" },
-    { heading: "Gym" },
-    { heading: "Movement ok?", offer: yesNo },
-    { heading: "Reps in reserve", format: "0" },
-    { heading: "By" },
-    { heading: "Note" },
+    offering("Exercise", "exercises"),
+    whole("Set"),
+    offering("Kind", ["warm-up", "marker", "work"]),
+    whole("Reps"),
+    tenths("Load (kg)"),
+    text("Rep speeds (m/s)"),
+    offering("Speed is", ["mean", "peak"]),
+    plain("Tool"),
+    tenths("Bar mass (kg)"),
+    plain("Gym"),
+    yesOrNo("Movement ok?"),
+    whole("Reps in reserve"),
+    plain("By"),
+    note,
   ],
   Jumps: [
     day,
     athlete,
-    { heading: "Test", offer: ["box jump", "drop jump"] },
-    { heading: "Height (cm)", format: "0.0" },
-    { heading: "Stack", format: "@" },
-    { heading: "Cleared?", offer: yesNo },
-    { heading: "Drop height (cm)", format: "0.0" },
-    { heading: "Landing height (cm)", format: "0.0" },
-    { heading: "Contact time (ms)", format: "0" },
-    { heading: "Flight time (ms)", format: "0" },
-    { heading: "Note" },
+    offering("Test", ["box jump", "drop jump"]),
+    tenths("Height (cm)"),
+    text("Stack"),
+    yesOrNo("Cleared?"),
+    tenths("Drop height (cm)"),
+    tenths("Landing height (cm)"),
+    whole("Contact time (ms)"),
+    whole("Flight time (ms)"),
+    note,
   ],
   Diary: [
     day,
     athlete,
-    { heading: "Sleep (h)", format: "0.0" },
-    { heading: "Sleep quality", format: "0" },
-    { heading: "Soreness", format: "0" },
-    { heading: "Fatigue", format: "0" },
-    { heading: "Stress", format: "0" },
-    { heading: "Mood", format: "0" },
-    { heading: "Carbs in session?", offer: yesNo },
-    { heading: "Food note" },
-    { heading: "New today" },
-    { heading: "Note" },
-    { heading: "Private?", offer: yesNo },
+    tenths("Sleep (h)"),
+    whole("Sleep quality"),
+    whole("Soreness"),
+    whole("Fatigue"),
+    whole("Stress"),
+    whole("Mood"),
+    yesOrNo("Carbs in session?"),
+    plain("Food note"),
+    plain("New today"),
+    note,
+    yesOrNo("Private?"),
   ],
   Runs: [
     day,
     time,
     athlete,
-    { heading: "Kind", offer: ["easy", "long", "tempo", "interval", "race"] },
-    { heading: "Minutes", format: "0" },
-    { heading: "Exertion", format: "0" },
-    { heading: "km", format: "0.0" },
+    offering("Kind", ["easy", "long", "tempo", "interval", "race"]),
+    whole("Minutes"),
+    whole("Exertion"),
+    tenths("km"),
   ],
   Races: [
     day,
-    { heading: "Start time", format: "hh:mm" },
-    { heading: "Race" },
-    { heading: "Athlete or group" },
-    { heading: "Distance" },
-    { heading: "Surface" },
-    { heading: "Matters", offer: ["A", "B", "C"] },
+    clock("Start time"),
+    plain("Race"),
+    plain("Athlete or group"),
+    plain("Distance"),
+    plain("Surface"),
+    offering("Matters", ["A", "B", "C"]),
   ],
-  Plates: [
-    { heading: "Mass (kg)", format: "0.0" },
-    { heading: "Thickness (cm)", format: "0.0" },
-    { heading: "Number owned", format: "0" },
-  ],
-  Rules: [{ heading: "Rule" }, { heading: "Value" }],
+  Plates: [tenths("Mass (kg)"), tenths("Thickness (cm)"), whole("Number owned")],
+  Rules: [plain("Rule"), plain("Value")],
 };
 
 /** Lifts offered before any were written; any other may be typed. */

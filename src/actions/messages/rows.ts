@@ -12,6 +12,8 @@ export type RowProblem = {
   readonly kind: string;
   /** Proposed value, only ever written on a click. */
   readonly mend: string | null;
+  /** Under which it is remembered that the set is right as it stands; null where that is no answer. */
+  readonly right: string | null;
 };
 
 /** A name that the Athletes table does not have, at the first cell that carries it. */

@@ -65,6 +65,8 @@ export type SetUpView = ReadWithout & {
     readonly athlete: string;
     readonly same: boolean;
   }[];
+  /** Sets said to be right as they stand. */
+  readonly rightSets: readonly string[];
   /** Values in force of the squad's rules, by key. */
   readonly rules: Readonly<Record<string, number>>;
   readonly mark: NumberStyle["mark"];

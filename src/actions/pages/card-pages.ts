@@ -27,7 +27,7 @@ export function cardPages(week: PrintableWeek): readonly CardPage[] {
 function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardPage {
   const { line, session } = one;
   const { numbers } = week;
-  const { mass, speed, unit } = numbers;
+  const { withUnit, speed, unit } = numbers;
   const about = athleteNamed(week.state.read.rows.athletes, line.athlete);
   const { jumps, assistance } = cardSession(week, one);
   const codes = line.reasons.map(({ code }) => code);
@@ -44,7 +44,7 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
       session.markerKg === null
         ? null
         : {
-            load: `${mass(session.markerKg)} ${unit}`,
+            load: withUnit(session.markerKg),
             reps: 3,
             plates: sideWords(week, one, session.markerKg),
             usual: session.usualMarkerSpeed === null ? "" : speed(session.usualMarkerSpeed),
@@ -63,7 +63,7 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
           ? ""
           : pageWords.otherwise(
               blockText(session.otherwise.block),
-              `${mass(session.otherwise.loadKg)} ${unit}`,
+              withUnit(session.otherwise.loadKg),
             ),
         session.instead ? pageWords.stopByForm : pageWords.stopRule,
       ]
@@ -80,13 +80,13 @@ function liftOf(
   week: PrintableWeek,
   one: PrintedSession,
 ): Pick<CardPage["lift"], "name" | "load" | "plates"> {
-  const { mass, unit } = week.numbers;
+  const { withUnit } = week.numbers;
   const { instead, loadKg } = one.session;
   if (!instead) {
     const plates = sideWords(week, one, loadKg);
-    return { name: sentence(one.line.exercise), load: `${mass(loadKg)} ${unit}`, plates };
+    return { name: sentence(one.line.exercise), load: withUnit(loadKg), plates };
   }
-  const { load } = loadWords(instead, (kg) => `${mass(kg)} ${unit}`);
+  const { load } = loadWords(instead, withUnit);
   return {
     name: `${sentence(instead.exercise)} (${pageWords.instead(one.line.exercise)})`,
     load,

@@ -62,7 +62,7 @@ export function cardSession(
     assistance: assistanceLines(
       items.filter(({ kind }) => kind === "assistance"),
       place,
-      (kg) => `${numbers.mass(kg)} ${numbers.unit}`,
+      numbers.withUnit,
     ),
   };
 }

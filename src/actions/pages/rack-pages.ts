@@ -36,7 +36,7 @@ function rackPage(week: PrintableWeek, group: readonly PrintedSession[]): RackPa
     warning,
     racks: plan.racks.map((share, at) => ({
       name: pageWords.rack(at + 1),
-      bar: pageWords.bar(`${numbers.mass(share.barKg)} ${numbers.unit}`),
+      bar: pageWords.bar(numbers.withUnit(share.barKg)),
       ...rackLines(week, group, share),
     })),
     stacks: stacksOf(week, group),

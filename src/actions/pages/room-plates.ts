@@ -61,8 +61,7 @@ export function platesNeeded(
   const short = rows.filter(
     ({ bars, stack, drop, owned }) => owned !== null && bars + stack + drop > owned,
   );
-  const named = (some: typeof rows) =>
-    some.map(({ massKg }) => `${numbers.mass(massKg)} ${numbers.unit}`);
+  const named = (some: typeof rows) => some.map(({ massKg }) => numbers.withUnit(massKg));
   // What the bars alone lack is not had by jumping at another time.
   const forBars = ({ bars, owned }: (typeof rows)[number]) => bars > (owned ?? bars);
   const known = rows.some(({ owned }) => owned !== null);

@@ -68,7 +68,7 @@ function paperLine(
     mayDo:
       line.not === "out" ? "out" : `${may}${line.who.noJumps && may !== "out" ? ": no jumps" : ""}`,
     next: first
-      ? `${first.sets}×${first.reps} ${first.instead ? first.instead.exercise.split(",")[0] : `at ${numbers.mass(first.loadKg)} ${numbers.unit}`}`
+      ? `${first.sets}×${first.reps} ${first.instead ? first.instead.exercise.split(",")[0] : `at ${numbers.withUnit(first.loadKg)}`}`
       : "–",
     nextDays: leftOut
       ? ""

@@ -20,7 +20,7 @@ const mostShare = 0.1;
  * may spoil, so the coach is asked to look.
  *
  * @param sets of a season in one setting, in order of day
- * @returns one note for all of them, with the first
+ * @returns one note for all of them, with the first, and each of them
  */
 export function farOffNotes(sets: readonly LoadedSet[]): readonly HoldNote[] {
   if (sets.length < leastSets) return [];
@@ -36,7 +36,8 @@ export function farOffNotes(sets: readonly LoadedSet[]): readonly HoldNote[] {
   );
   // At one load all along there is no slope to find.
   const { slope, intercept } = line.ok ? line.value : { slope: 0, intercept: usual };
-  const off = ({ speed, loadKg }: LoadedSet) => Math.abs(speed - intercept - slope * loadKg);
+  const usualAt = (loadKg: number) => intercept + slope * loadKg;
+  const off = ({ speed, loadKg }: LoadedSet) => Math.abs(speed - usualAt(loadKg));
   const robustSd = sdPerMedian * middleOf(drawn.map(off));
   const limit = Math.max(leastShare * usual, leastSds * robustSd);
   const far = sets.filter((set) => off(set) > limit);
@@ -44,5 +45,16 @@ export function farOffNotes(sets: readonly LoadedSet[]): readonly HoldNote[] {
   if (first === undefined || far.length > Math.max(2, mostShare * sets.length)) return [];
   const { exercise } = first.set;
   const { day, loadKg, speed } = first;
-  return [{ code: "sets-far-off", facts: { sets: far.length, exercise, day, loadKg, speed } }];
+  const known = (value: number) => (Number.isFinite(value) && value > 0 ? value : null);
+  return [
+    {
+      code: "sets-far-off",
+      facts: { sets: far.length, exercise, day, loadKg, speed },
+      far: far.map((set) => ({
+        set,
+        usualSpeed: known(usualAt(set.loadKg)),
+        usualKg: known((set.speed - intercept) / slope),
+      })),
+    },
+  ];
 }

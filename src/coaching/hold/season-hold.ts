@@ -1,4 +1,5 @@
 import type { Day } from "../calendar/day";
+import type { LoadedSet } from "../series/speed-set";
 
 /** `level` is `holding` said of a novice, who is expected to rise. */
 export type HoldWord = "too few rows" | "holding" | "level" | "slipping" | "rising";
@@ -39,6 +40,16 @@ export type MissingRows = {
 export type HoldNote = {
   readonly code: string;
   readonly facts: Readonly<Record<string, string | number>>;
+  /** The sets it is about, where it is about sets. */
+  readonly far?: readonly FarOffSet[];
+};
+
+/** A set whose speed hardly fits its load, and what the athlete usually shows. */
+export type FarOffSet = {
+  readonly set: LoadedSet;
+  /** Usual speed at that load, m/s, and usual load at that speed, kg; null where the line has none. */
+  readonly usualSpeed: number | null;
+  readonly usualKg: number | null;
 };
 
 /** One session of the chart: percent against baseline, null where the measure is missing. */

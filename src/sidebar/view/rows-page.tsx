@@ -62,7 +62,7 @@ function Problem({
   readonly today: string;
   readonly dispatch: Dispatch;
 }) {
-  const { tab, tabId, cell, found, toDo, why, mend } = problem;
+  const { tab, tabId, cell, found, toDo, why, mend, right } = problem;
   const ask = (name: string, message: Readonly<Record<string, unknown>>) =>
     dispatch({ type: "asked", ask: { name, message }, busy: words.working });
   return (
@@ -86,6 +86,11 @@ function Problem({
             onClick={() => ask("mendCell", { today, tabId, cell, found, mend })}
           >
             {words.mend(withMark(mend, mark))}
+          </button>
+        )}
+        {right !== null && (
+          <button type="button" class="btn" onClick={() => ask("answerSet", { today, set: right })}>
+            {words.rightSo}
           </button>
         )}
       </p>

@@ -7,13 +7,13 @@ import type { AskServer } from "./set-up-question";
 
 /** What the coach has said; each can be changed where there is a choice, and forgotten. */
 export function Answers({
-  setUp: { answered, names },
+  setUp: { answered, names, rightSets },
   ask,
 }: {
-  readonly setUp: Pick<SetUpView, "answered" | "names">;
+  readonly setUp: Pick<SetUpView, "answered" | "names" | "rightSets">;
   readonly ask: AskServer;
 }) {
-  if (answered.length + names.length === 0) return null;
+  if (answered.length + names.length + rightSets.length === 0) return null;
   const send = ({ name, message }: Ask) => ask(name, message);
   return (
     <section>
@@ -34,6 +34,11 @@ export function Answers({
               label={(same ? words.sameName : words.otherName)(spelling, athlete)}
               forget={() => ask("forgetName", { written: spelling, ...(same ? {} : { athlete }) })}
             />
+          </li>
+        ))}
+        {rightSets.map((set) => (
+          <li key={set} class="answered">
+            <Said label={words.rightSet(set)} forget={() => ask("forgetSet", { set })} />
           </li>
         ))}
       </ul>

@@ -33,8 +33,24 @@ test("a load mistyped is told with its day, load and speed", () => {
         ...{ sets: 1, exercise: "back squat", day: sessionDay(7), loadKg: 107 },
         speed: expect.closeTo(0.7, 9),
       },
+      // On the line 107 kg moves at 1.4 − 1.07 = 0.33 m/s, and 0.7 m/s is what 70 kg moves at.
+      far: [
+        {
+          set: expect.objectContaining({ day: sessionDay(7), loadKg: 107 }),
+          usualSpeed: expect.closeTo(0.33, 9),
+          usualKg: expect.closeTo(70, 9),
+        },
+      ],
     },
   ]);
+});
+
+test("a load at which nothing usually moves has no usual speed, one load all along no usual load", () => {
+  const usual = (sets: ReturnType<typeof setsOf>) =>
+    notesOf(sets)[0]!.far!.map(({ usualSpeed, usualKg }) => [usualSpeed, usualKg]);
+  expect(usual(setsOf(20, typedAt(7, { kg: 170 })))).toEqual([[null, expect.closeTo(70, 9)]]);
+  const single = setsOf(20, (at) => ({ kg: 70, speed: at === 3 ? 0.07 : 0.7 }));
+  expect(usual(single)).toEqual([[expect.closeTo(0.7, 9), null]]);
 });
 
 test("of several slips the first is told, and how many there are", () => {
