@@ -8,8 +8,8 @@ import { sheetWorkbook } from "./sheet-workbook";
  * script's first module, which the build writes, passes here whatever is neither a formula nor the
  * menu itself.
  */
-export function serve(name: string, args: readonly unknown[]): unknown {
-  if (name !== "highlightNow") return serveRequest(sheetWorkbook(), name, args[0]);
+export function serve(name: string, message: unknown): unknown {
+  if (name !== "highlightNow") return serveRequest(sheetWorkbook(), name, message);
   SpreadsheetApp.getActive().toast(highlightSquad(sheetWorkbook()).said, menuWords.title);
   return null;
 }

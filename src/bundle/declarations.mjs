@@ -21,11 +21,15 @@ function customFunction({ name, summary, parameters, examples }, mayBeLeftOut) {
     ...examples.slice(0, 1).map(({ formula }) => `@example ${formula}`),
     "@customfunction",
   ];
-  return `/**\n${lines.map((line) => ` * ${safe(line)}\n`).join("")} */\nfunction ${name}(${names}){return core.compute("${name}",[${names}])}`;
+  return `/**
+${lines.map((line) => ` * ${safe(line)}
+`).join("")} */
+function ${name}(${names}){return core.compute("${name}",arguments)}`;
 }
 
 function serverFunction({ name, summary }) {
-  return `/** ${safe(summary)} */\nfunction ${name}(...a){return core.serve("${name}",a)}`;
+  return `/** ${safe(summary)} */
+function ${name}(m){return core.serve("${name}",m)}`;
 }
 
 /** A comment's end inside the help would end the comment. */

@@ -14,13 +14,13 @@ const formulas = {
 };
 
 export function compute(name, args) {
-  return formulas[name]().compute(args);
+  return formulas[name]().compute([...args]);
 }
 
-export function serve(name, args) {
+export function serve(name, message) {
   const { menu } = ${required("./apps-script/menu")};
   if (Object.keys(menu).includes(name)) return menu[name]();
-  return ${required("./apps-script/main")}.serve(name, args);
+  return ${required("./apps-script/main")}.serve(name, message);
 }
 `;
 }
