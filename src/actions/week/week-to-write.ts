@@ -1,21 +1,17 @@
-import { plateStepKg, roundDownToPlates } from "../../coaching/blocks/plate-loading";
+import { roundDownToPlates, stepWorthWriting } from "../../coaching/blocks/plate-loading";
 import { isoFromDay } from "../../coaching/calendar/day";
 import type { ProposedSession } from "../../coaching/next-week/propose-line";
-import { kgFromPounds } from "../../coaching/units/mass";
 import { columnName } from "../cell-place";
 import type { ReadWorkbook } from "../read-workbook";
 import { plannedLines } from "./planned-lines";
 import type { ProposedWeek } from "./proposed-week";
 import type { WeekToWrite } from "./write-week";
 
-/** Lightest change of load worth writing, kg. */
-const leastStepKg = { kg: 2.5, lb: kgFromPounds(5) };
-
 /** A proposed week as lines of the tab, for some athletes or all. */
 export function weekToWrite(week: ProposedWeek, athletes: readonly string[] | null): WeekToWrite {
   const { read, numbers } = week.state;
   const { plates, rules } = read.rows;
-  const stepKg = Math.max(plateStepKg(plates), leastStepKg[numbers.unit]);
+  const stepKg = stepWorthWriting(plates);
   const shareOff = rules.loadDrop;
   const range = platesRange(read);
   /** Whether a day's lighter loads, counted in steps, are loads that this gym's plates make. */

@@ -1,6 +1,6 @@
 import { whoMay } from "../availability/who-may";
 import type { Block } from "../blocks/block";
-import { plateStepKg } from "../blocks/plate-loading";
+import { stepWorthWriting } from "../blocks/plate-loading";
 import { restartAfter } from "../blocks/restart";
 import { stepSizeOf } from "../blocks/step-size";
 import type { Day } from "../calendar/day";
@@ -76,7 +76,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   if (days.best.length === 0 && change.day === undefined) return nothing("no-day");
 
   const plates = rows.plates.length > 0 ? rows.plates : usualPlates;
-  const size = stepSizeOf(athlete, rules, Math.max(plateStepKg(plates) || 2.5, 2.5));
+  const size = stepSizeOf(athlete, rules, stepWorthWriting(plates));
   const guardKg = guardOf(state, step);
   const gap = gapBefore({ lastDay: step.lastDay, firstDay, monday, asOf, mayLift });
   const rest = restartAfter(gap, sessionsAWeek);
