@@ -24,6 +24,10 @@ export const sidebarWords = {
   somebodyElse: (athlete: string) => `Not ${athlete}`,
   nameNotListed: (name: string) => `“${name}” is not among the athletes.`,
   inRows: (rows: number) => `in ${rows} ${rows === 1 ? "row" : "rows"}`,
+  moreLike: (count: number, column: string) => `${count} more like it in column ${column}`,
+  headingRight: (column: string) =>
+    `Many in one column: is the heading of column ${column} right? Set up shows what was asked about it.`,
+  onlyFirst: (count: number) => `The first ${count} are shown; mend these and check again.`,
   rightSo: "Right as it stands",
   rightSet: (set: string) => `“${set}” is right as it stands`,
   cellsStay: "Your cells stay as you typed them.",

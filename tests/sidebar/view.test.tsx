@@ -140,3 +140,14 @@ test("what can no longer be read is an alert in the view read without it, with o
   expect(words(html)).toContain("Forget it");
   expect(words(shown({ view: "rows", squad: { ...squad, damaged }, rows }))).not.toContain(said);
 });
+
+test("a column whose heading is wrong is one entry that asks about its heading, the rest folded away", () => {
+  const [one] = rows.problems;
+  const problems = Array.from({ length: 200 }, (_, row) => ({ ...one!, cell: `D${row + 2}` }));
+  const html = shown({ view: "rows", rows: { ...rows, problems } });
+  const text = words(html);
+  expect(text).toContain("is the heading of column D right?");
+  expect(html).toMatch(/<details><summary>199 more like it in column D</);
+  expect(text).toContain("The first 100 are shown");
+  expect(html.split("<details>")[0]!.match(/Go to D/g)).toHaveLength(1);
+});

@@ -2,6 +2,7 @@ import type { NameQuestion, RowCheckView, RowProblem } from "../../actions/messa
 import { withMark } from "../../words/printed-numbers";
 import { kindCounts, kindWords } from "../../words/row-kinds";
 import { sidebarWords as words } from "../../words/sidebar";
+import { likeProblems } from "../like-problems";
 import type { State } from "../state";
 import type { Dispatch } from "./sidebar";
 
@@ -18,6 +19,8 @@ export function RowsPage({
   const { rows, today } = state;
   if (!rows) return null;
   const kinds = kindCounts(rows);
+  const listed = likeProblems(rows.problems);
+  const of = { mark: rows.mark, today, dispatch };
   const none = rows.problems.length === 0 && rows.names.length === 0;
   return (
     <>
@@ -33,15 +36,31 @@ export function RowsPage({
             <Name one={one} today={today} dispatch={dispatch} />
           </li>
         ))}
-        {rows.problems.slice(0, shownAtFirst).map((problem) => (
-          <li key={`${problem.tabId}${problem.cell}${problem.kind}`}>
-            <Problem problem={problem} mark={rows.mark} today={today} dispatch={dispatch} />
+        {listed.slice(0, shownAtFirst).map(({ first, more, column }) => (
+          <li key={keyOf(first)}>
+            <Problem problem={first} {...of} />
+            {more.length > 0 && (
+              <>
+                <p>{words.headingRight(column)}</p>
+                <details>
+                  <summary>{words.moreLike(more.length, column)}</summary>
+                  <ul class="list">
+                    {more.slice(0, shownAtFirst).map((problem) => (
+                      <li key={keyOf(problem)}>
+                        <Problem problem={problem} {...of} />
+                      </li>
+                    ))}
+                  </ul>
+                  {more.length > shownAtFirst && (
+                    <p class="soft">{words.onlyFirst(shownAtFirst)}</p>
+                  )}
+                </details>
+              </>
+            )}
           </li>
         ))}
       </ul>
-      {rows.problems.length > shownAtFirst && (
-        <p class="soft">{`The first ${shownAtFirst} are shown; mend these and check again.`}</p>
-      )}
+      {listed.length > shownAtFirst && <p class="soft">{words.onlyFirst(shownAtFirst)}</p>}
       <p class="act">
         <button type="button" class="btn main" onClick={() => dispatch({ type: "asked again" })}>
           {words.checkAgain}
@@ -50,6 +69,8 @@ export function RowsPage({
     </>
   );
 }
+
+const keyOf = ({ tabId, cell, kind }: RowProblem) => `${tabId}${cell}${kind}`;
 
 function Problem({
   problem,
