@@ -40,7 +40,7 @@ export function RowsPage({
           <li key={keyOf(first)}>
             <Problem problem={first} {...of} />
             {more.length > 0 && (
-              <>
+              <div class="problem">
                 <p>{words.headingRight(column)}</p>
                 <details>
                   <summary>{words.moreLike(more.length, column)}</summary>
@@ -55,7 +55,7 @@ export function RowsPage({
                     <p class="soft">{words.onlyFirst(shownAtFirst)}</p>
                   )}
                 </details>
-              </>
+              </div>
             )}
           </li>
         ))}

@@ -95,7 +95,7 @@ const kinds = [
 function Printing({ state, dispatch }: { readonly state: State; readonly dispatch: Dispatch }) {
   return (
     <section class="print">
-      <h3>{pageLabels.onPaper}</h3>
+      <h2>{pageLabels.onPaper}</h2>
       <p class="soft small">{pageLabels.asShown}</p>
       {kinds.map(([kind, label]) => (
         <button
@@ -142,9 +142,9 @@ function Lines({
   if (lines.length === 0) return null;
   return (
     <section class="lines">
-      <h3>
+      <h2>
         {name} <span class="soft">{lines.length}</span>
-      </h3>
+      </h2>
       <ul class="list">
         {lines.map((line) => (
           <li key={line.athlete}>
