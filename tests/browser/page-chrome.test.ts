@@ -59,6 +59,18 @@ test("the first screen is sound, worked by keyboard, and opens the sample", asyn
   await shown.page.getByText("One table found.").waitFor();
 });
 
+test("cells stay dark on white where the reader sets light letters on a dark ground", async () => {
+  const { page } = shown;
+  await page.emulateMedia({ forcedColors: "active", colorScheme: "dark" });
+  const grounds = await page.evaluate(() => {
+    const { backgroundColor } = getComputedStyle(document.body);
+    const cells = document.querySelector("canvas[id^=univer-sheet-main-canvas]")!;
+    return [backgroundColor, getComputedStyle(cells.parentElement!).backgroundColor];
+  });
+  expect(grounds).toEqual(["rgb(0, 0, 0)", "rgb(255, 255, 255)"]);
+  await page.emulateMedia({ forcedColors: "none", colorScheme: "light" });
+});
+
 test("toolbar, messages and the sidebar's heading are sound", async () => {
   const { page } = shown;
   await clickCell(page, "Squad", "A1");
