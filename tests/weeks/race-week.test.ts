@@ -106,9 +106,7 @@ test("who lifts the Tuesday after: 48 h from Saturday 10:00 is Monday 10:00, so 
   expect(found.sessions[0]!.day - after).toBe(1);
   // The race week's two sets were the plan: the block is still 3×5, its sets are back.
   expect(found.sessions[0]).toMatchObject({ sets: 3, reps: 5, loadKg: 67.5 });
-  expect(found.reasons.map(lineReasonWords)).toContain(
-    "Soreness 7 on 24 May: ask first.",
-  );
+  expect(found.reasons.map(lineReasonWords)).toContain("Soreness 7 on 24 May: ask first.");
   expect(found.odd).toBe(true);
 });
 
