@@ -22,7 +22,7 @@ export function athleteViewOf(state: StateOfSquad, athlete: string): AthleteView
   const season = state.hold.of(athlete);
   const lift = mainLift(state, athlete);
   return {
-    numbers: { unit: state.numbers.unit, mark: state.numbers.mark },
+    numbers: state.numbers.style,
     line: squadLine(state, athlete),
     season: season.sessions.length === 0 ? null : seasonPicture(state, season),
     loadSpeed: lift === null ? null : linePicture(state, athlete, lift),

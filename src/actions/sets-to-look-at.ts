@@ -25,7 +25,7 @@ export function setsToLookAt({ read, hold, numbers }: StateOfSquad): RowProblem[
 
 /** Notes of a season without those about sets that were all said to be right. */
 export function openNotes(read: ReadWorkbook, { notes }: SeasonHold): SeasonHold["notes"] {
-  return notes.filter(({ far }) => far === undefined || asked(read, far).length > 0);
+  return notes.filter(({ far }) => !far || asked(read, far).length > 0);
 }
 
 function asked({ answers }: ReadWorkbook, far: readonly FarOffSet[]): readonly FarOffSet[] {
@@ -51,5 +51,5 @@ function placeOf(
     const column = understanding.columns.find(({ field }) => field === "load")?.column ?? 1;
     return { tab: tab.name, tabId: tab.id, cell: `${columnName(column)}${set.set.row}` };
   }
-  throw new Error("A set is none of those read.");
+  throw new Error("No such set.");
 }

@@ -32,7 +32,7 @@ export function weekView(
   const difference = weekDifference(workbook, weekToWrite(week, null));
   return {
     damaged: damagedMemories(workbook, ["answers", "next week", "week changes"]),
-    numbers: { unit: state.numbers.unit, mark: state.numbers.mark },
+    numbers: state.numbers.style,
     monday: isoFromDay(week.monday),
     mondays: mondays.map((day) => ({ monday: isoFromDay(day), label: dayWords(day) })),
     notes: weekNotes(week),

@@ -21,15 +21,11 @@ function customFunction({ name, summary, parameters, examples }, mayBeLeftOut) {
     ...examples.slice(0, 1).map(({ formula }) => `@example ${formula}`),
     "@customfunction",
   ];
-  return `/**
-${lines.map((line) => ` * ${safe(line)}
-`).join("")} */
-function ${name}(${names}){return core.compute("${name}",arguments)}`;
+  return `/**\n${lines.map((line) => ` * ${safe(line)}\n`).join("")} */\nfunction ${name}(${names}){return core.compute("${name}",arguments)}`;
 }
 
 function serverFunction({ name, summary }) {
-  return `/** ${safe(summary)} */
-function ${name}(m){return core.serve("${name}",m)}`;
+  return `/** ${safe(summary)} */\nfunction ${name}(m){return core.serve("${name}",m)}`;
 }
 
 /** A comment's end inside the help would end the comment. */

@@ -11,7 +11,8 @@ import { optionalTable } from "./arguments/table-argument";
 import { thrown } from "./arguments/thrown";
 import type { SheetFunction } from "./sheet-function";
 
-const names = ["planned_load", "sets_left", "step"] as const;
+const names = ["planned_load", "sets_left", "step"];
+const mayBeBlank = ["usual_speed", "speed_load", "bar", "low_speed", "share_off"];
 const usualBarKg = 20;
 export const dayLoadFunction: SheetFunction = {
   name: "DAY_LOAD",
@@ -52,7 +53,7 @@ export const dayLoadFunction: SheetFunction = {
     },
     {
       name: "figures",
-      help: "How figures are written: “,” with a decimal comma, “lb” in pounds, then all loads given are pounds too, “lb,” both; kg with a point when left out.",
+      help: "How figures are written: “,” with a decimal comma, “lb” in pounds, the loads given too, “lb,” both; kg with a point when left out.",
       optional: true,
     },
   ],
@@ -83,68 +84,44 @@ export const dayLoadFunction: SheetFunction = {
       mark: written.includes(",") ? "," : ".",
     });
     const kg = (given: number) => (numbers.unit === "lb" ? kgFromPounds(given) : given);
+    const given = [speeds, planned, sets, step, usual, speedLoad, bar, low, off];
     return elementwise(
-      [
-        { name: "speeds", cells: speeds },
-        { name: "usual_speed", cells: usual },
-        { name: "planned_load", cells: planned, needed: true },
-        { name: "sets_left", cells: sets },
-        { name: "step", cells: step },
-        { name: "speed_load", cells: speedLoad },
-        { name: "bar", cells: bar },
-        { name: "low_speed", cells: low },
-        { name: "share_off", cells: off },
-      ],
-      (
-        seenCell,
-        usualCell,
-        plannedCell,
-        setsCell,
-        stepCell,
-        speedLoadCell,
-        barCell,
-        lowCell,
-        shareCell,
-      ) => {
+      ["speeds", ...names, ...mayBeBlank].map((name, at) => ({
+        name,
+        cells: given[at],
+        needed: name === "planned_load",
+      })),
+      (seenCell, ...cells) => {
         const seen = seenToday(seenCell);
         if (seen.kind === "unread") return accept(numbers.marked(seen.say));
-        const read = numbersOf([plannedCell, setsCell, stepCell], names);
-        if (!read.ok) return read;
-        const usualSpeed = optionalNumberCell(usualCell, "usual_speed");
-        if (!usualSpeed.ok) return usualSpeed;
-        const seenAtKg = optionalNumberCell(speedLoadCell, "speed_load");
-        if (!seenAtKg.ok) return seenAtKg;
-        const barKg = optionalNumberCell(barCell, "bar");
-        if (!barKg.ok) return barKg;
-        const lowSpeed = optionalNumberCell(lowCell, "low_speed");
-        if (!lowSpeed.ok) return lowSpeed;
-        const shareOff = optionalNumberCell(shareCell, "share_off");
-        if (!shareOff.ok) return shareOff;
-        const share = shareOff.value ?? usualRules.loadDrop;
+        const needed = numbersOf(cells, names);
+        if (!needed.ok) return needed;
+        const others = numbersOf(cells.slice(names.length), mayBeBlank, optionalNumberCell);
+        if (!others.ok) return others;
+        const [plannedLoad, setsLeft, stepSize] = needed.value as [number, number, number];
+        const [usualSpeed = null, seenAt = null, barMass = null, lowSpeed = null, shareOff] =
+          others.value;
+        const share = shareOff ?? usualRules.loadDrop;
         const { least, most } = ruleDefinitions.loadDrop;
         if (share < least || share > most) return refuse("share-off-impossible", { share });
         const decision = decideToday(seen, {
-          plannedKg: kg(read.value[0]!),
-          setsLeft: read.value[1]!,
-          stepKg: kg(read.value[2]!),
-          usualSpeed: usualSpeed.value,
-          lowSpeed: lowSpeed.value,
+          plannedKg: kg(plannedLoad),
+          setsLeft,
+          stepKg: kg(stepSize),
+          usualSpeed,
+          lowSpeed,
           usualDrop: share,
           gym:
             reading.records.length > 0
               ? {
                   plates: reading.records,
-                  barKg: barKg.value === null ? usualBarKg : kg(barKg.value),
+                  barKg: barMass === null ? usualBarKg : kg(barMass),
                 }
               : null,
         });
         if (!decision.ok) return decision;
         return accept(
-          dayDecisionWords(
-            decision.value,
-            seenAtKg.value === null ? null : kg(seenAtKg.value),
-            numbers,
-          ),
+          dayDecisionWords(decision.value, seenAt === null ? null : kg(seenAt), numbers),
         );
       },
     );

@@ -6,6 +6,8 @@ export type NumberStyle = { readonly unit: "kg" | "lb"; readonly mark: "." | ","
 
 /** Figures for cell, screen and paper, as the coach's own rows write them. */
 export type PrintedNumbers = NumberStyle & {
+  /** Unit and mark alone, to be sent. */
+  readonly style: NumberStyle;
   /** A mass given in kg as a number in the coach's unit, and the same to more decimals than plates tell apart. */
   readonly amount: (kg: number) => number;
   readonly exact: (kg: number) => number;
@@ -31,6 +33,7 @@ export function printedNumbers({ unit, mark }: NumberStyle): PrintedNumbers {
   const amount = (kg: number) => to(kg, inPounds ? 1 : 2);
   const mass = (kg: number) => marked(trimmed(amount(kg), 2));
   return {
+    style: { unit, mark },
     unit,
     mark,
     amount,

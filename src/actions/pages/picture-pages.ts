@@ -43,7 +43,7 @@ export function picturePages(week: PrintableWeek): readonly PicturePage[] {
   return Array.from({ length: count }, (_, at) => {
     const shown = athletes.slice(at * perPage, (at + 1) * perPage);
     return {
-      numbers: { unit: numbers.unit, mark: numbers.mark },
+      numbers: numbers.style,
       without: madeWithout(
         week,
         shown.map(({ athlete }) => athlete),

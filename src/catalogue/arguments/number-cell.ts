@@ -43,13 +43,14 @@ export function textCell(argument: unknown, name: string): Outcome<string> {
 }
 
 /** A number from each cell, named in the same order; the first that is none refuses. */
-export function numbersOf(
+export function numbersOf<Read = number>(
   cells: readonly unknown[],
   names: readonly string[],
-): Outcome<readonly number[]> {
-  const numbers: number[] = [];
+  read: (cell: unknown, name: string) => Outcome<number | Read> = numberCell,
+): Outcome<readonly (number | Read)[]> {
+  const numbers: (number | Read)[] = [];
   for (const [at, name] of names.entries()) {
-    const number = numberCell(cells[at], name);
+    const number = read(cells[at], name);
     if (!number.ok) return number;
     numbers.push(number.value);
   }
