@@ -32,7 +32,7 @@ export function plannedLines(line: ProposedLine, settings: LineSettings): Planne
         sets: blockText({ sets: session.sets, reps: session.reps }),
         load: instead ? (instead.loadKg ?? "") : session.loadKg,
         plates: instead ? "" : platesCellWords(session.plates),
-        floor: session.speedFloor === null ? "" : hundredths(session.speedFloor),
+        floor: hundredths(session.speedFloor) ?? "",
         stack: boxWords(session),
         contacts: session.contacts,
         assistance: assistanceWords(session.items),
@@ -56,4 +56,6 @@ function dayFormula(session: ProposedSession, settings: LineSettings, cell: Cell
   return `=DAY_LOAD(${cell("typed")},${usual},${cell("load")},${session.sets},${stepKg},${marker},${plates},${session.barKg},${low},${shareOff})`;
 }
 
-const hundredths = (speed: number) => Math.round(speed * 100) / 100;
+/** To two decimals, as speeds are written. */
+export const hundredths = <Value extends number | null>(value: Value): Value =>
+  (value && Math.round(100 * value) / 100) as Value;

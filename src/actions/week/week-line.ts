@@ -21,6 +21,7 @@ import {
 import { gymDaysWords } from "../../words/week-days";
 import type { WeekLine, WeekSession } from "../messages";
 import type { StateOfSquad } from "../state-of-squad";
+import { hundredths } from "./planned-lines";
 import type { ProposedWeek } from "./proposed-week";
 
 /** One athlete's proposal as the sidebar shows it. */
@@ -51,7 +52,7 @@ export function weekLine(
     ahead: line.outlook.map(({ monday, block, sets, loadKg }) => ({
       week: dayWords(monday),
       block: blockText({ sets, reps: block.reps }),
-      loadKg,
+      loadKg: hundredths(loadKg),
     })),
     blocks: rotation.map(blockText),
     days: (line.days?.all ?? []).map(({ day, refused }) => ({
@@ -86,5 +87,3 @@ function weekSession(session: ProposedSession): WeekSession {
     instead: session.instead ? insteadCellWords(session.instead) : "",
   };
 }
-
-const hundredths = (value: number | null) => value && Math.round(100 * value) / 100;

@@ -1,4 +1,5 @@
-import { plateStepKg, roundDownToPlates } from "../../coaching/blocks/plate-loading";
+import { gymStepKg } from "../../coaching/blocks/gym-step";
+import { roundDownToPlates } from "../../coaching/blocks/plate-loading";
 import { isoFromDay } from "../../coaching/calendar/day";
 import type { ProposedSession } from "../../coaching/next-week/propose-line";
 import { columnName } from "../cell-place";
@@ -7,14 +8,11 @@ import { plannedLines } from "./planned-lines";
 import type { ProposedWeek } from "./proposed-week";
 import type { WeekToWrite } from "./write-week";
 
-/** Lightest change of load worth writing, kg. */
-const leastStepKg = 2.5;
-
 /** A proposed week as lines of the tab, for some athletes or all. */
 export function weekToWrite(week: ProposedWeek, athletes: readonly string[] | null): WeekToWrite {
   const { read } = week.state;
   const { plates, rules } = read.rows;
-  const stepKg = Math.max(plateStepKg(plates), leastStepKg);
+  const stepKg = gymStepKg(plates);
   const shareOff = rules.loadDrop;
   const range = platesRange(read);
   /** Whether a day's lighter loads, counted in steps, are loads that this gym's plates make. */

@@ -1,7 +1,7 @@
 import type { WeekChange, WeekLine } from "../../actions/messages";
 import { BarDrawing } from "../../charts/bar-drawing";
 import { LadderChart } from "../../charts/ladder-chart";
-import { sentenceWords } from "../../words/reasons-figures";
+import { sentenceWords, trimmed } from "../../words/reasons-figures";
 import { weekViewWords as words } from "../../words/week-view";
 import type { Dispatch } from "./sidebar";
 
@@ -26,7 +26,7 @@ export function WeekFields({
     <>
       <p class="lead">
         {first && !line.leftOut
-          ? `${first.sets}×${first.reps} ${first.instead === "" ? `at ${first.loadKg} kg` : first.instead}, ${line.sessions.map(({ dayWords }) => dayWords).join(" and ")}.`
+          ? `${first.sets}×${first.reps} ${first.instead === "" ? `at ${trimmed(first.loadKg, 2)} kg` : first.instead}, ${line.sessions.map(({ dayWords }) => dayWords).join(" and ")}.`
           : sentenceWords(words.nothing)}
         {line.brief !== "" && ` ${sentenceWords(line.brief)}`}
       </p>
@@ -81,7 +81,7 @@ export function WeekFields({
                   >
                     −
                   </button>
-                  <output>{first.loadKg}</output>
+                  <output>{trimmed(first.loadKg, 2)}</output>
                   <button
                     type="button"
                     aria-label={words.heavier}
@@ -133,7 +133,7 @@ export function WeekFields({
             <p class="split">
               <BarDrawing loadKg={first.loadKg} plates={first.plates} words={first.platesWords} />
               <span class="num">
-                <strong>{`${first.loadKg} kg`}</strong>
+                <strong>{`${trimmed(first.loadKg, 2)} kg`}</strong>
                 <br />
                 <span class="soft small">{first.platesWords}</span>
               </span>

@@ -1,5 +1,6 @@
 import type { WeekLine } from "../../actions/messages";
 import { pageLabels } from "../../words/page-labels";
+import { trimmed } from "../../words/reasons-figures";
 import { weekViewWords as words } from "../../words/week-view";
 import type { State } from "../state";
 import { Cautions } from "./cautions";
@@ -168,7 +169,7 @@ function Line({ line, dispatch }: { readonly line: WeekLine; readonly dispatch: 
           </span>
           <span class="num">{`${first.sets}×${first.reps}`}</span>
           <span class="num">
-            {first.instead === "" ? first.loadKg : "–"}
+            {first.instead === "" ? trimmed(first.loadKg, 2) : "–"}
             {first.instead === "" && <span class="off"> kg</span>}
           </span>
         </>
