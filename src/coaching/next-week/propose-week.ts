@@ -80,6 +80,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const guardKg = guardOf(state, step);
   const gap = gapBefore({ lastDay: step.lastDay, firstDay, monday, asOf, mayLift });
   const rest = restartAfter(gap, sessionsAWeek);
+  const marathonDays = daysSinceMarathon(firstDay, races, rules);
   const planned = plannedStep({
     state,
     step,
@@ -91,7 +92,8 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     sessionsAWeek,
     monday,
     kind,
-    marathonDays: daysSinceMarathon(firstDay, races, rules),
+    marathonDays,
+    liftedSince: step.lastDay > firstDay - (marathonDays ?? 0),
   });
   const byHand = change.block !== undefined || change.loadKg !== undefined;
   const bar = (kg: number) => barLoad(kg, step.barKg, step.loadKg, plates);
@@ -118,7 +120,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const eased =
     kind === "race week" ||
     rest !== null ||
-    planned.halfSets ||
+    marathonDays !== null ||
     state.soreness !== null ||
     state.lastWord === "well below usual";
   const sessionOf = sessionProposer({
