@@ -56,7 +56,7 @@ export type CardPage = {
   } | null;
   readonly bands: readonly CardBand[];
   /** Said in place of the bands when there are none; "" otherwise. */
-  readonly noBands: "no speed" | "no marker" | null;
+  readonly noBands: "no speed" | "no marker" | "no marker set" | null;
   readonly jumps: {
     /** "40 contacts in all." or "No jumps until asked about." */
     readonly lead: string;

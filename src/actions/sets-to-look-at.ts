@@ -51,5 +51,5 @@ function placeOf(
     const column = understanding.columns.find(({ field }) => field === "load")?.column ?? 1;
     return { tab: tab.name, tabId: tab.id, cell: `${columnName(column)}${set.set.row}` };
   }
-  throw new Error("No such set.");
+  throw new Error("No set.");
 }

@@ -53,7 +53,7 @@ export const dayLoadFunction: SheetFunction = {
     },
     {
       name: "figures",
-      help: "How figures are written: “,” with a decimal comma, “lb” in pounds, the loads given too, “lb,” both; kg with a point when left out.",
+      help: "“,” writes a decimal comma, “lb” takes and writes pounds, “lb,” both.",
       optional: true,
     },
   ],

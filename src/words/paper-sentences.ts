@@ -1,6 +1,10 @@
 import { listWords, sentence, spelled } from "./pages";
 import { countWords } from "./reasons-figures";
 
+/** The day's decision without a speed to go by. */
+const byEye =
+  "First work set slower than usual by eye: repeat it once, and if it stays slow take about 10 % off. Ill, or far slower: no heavy work, tell your coach.";
+
 /** Sentences that only paper draws: kept out of the script, which every formula loads. */
 export const paperSentences = {
   madeWithout: {
@@ -15,8 +19,8 @@ export const paperSentences = {
       .map(({ athlete, rows }, at) => `${at > 0 ? rows : countWords(rows, "row")} of ${athlete}`)
       .join(", ")}.`,
   noBands: {
-    "no speed":
-      "No usual speed is known yet. First work set slower than usual by eye: repeat it once, and if it stays slow take about 10 % off. Ill, or far slower: no heavy work, tell your coach.",
+    "no speed": `No usual speed is known yet. ${byEye}`,
+    "no marker set": `No marker set in the rows. ${byEye}`,
     "no marker": "No marker set: the main lift has another in its place.",
   },
   /** What to mind while jumping; the longest contact in the coach's decimal mark. */

@@ -26,9 +26,9 @@ export const lookWords = {
       usualSpeed === null ? "" : `${usualSpeed.toFixed(2)} m/s at that load`,
       usualKg === null ? "" : `${trimmed(usualKg, 0)} kg at that speed`,
     ].filter((one) => one !== "");
-    return `${set.set.athlete}, ${withinSentence(set.set.exercise)}: usually about ${usual.join(", or ")}. Correct it, or say it is right.`;
+    return `${set.set.athlete}, ${withinSentence(set.set.exercise)}: usually ${usual.join(" or ")}. Correct it, or say it is right.`;
   },
-  why: "It counts; a slip of the pen would spoil the figures.",
+  why: "A slip would spoil the figures.",
 } as const;
 
 /** Words of writing one proposed value. */

@@ -1,4 +1,4 @@
-import type { Day } from "../coaching/calendar/day";
+import type { LineReason } from "../coaching/next-week/line-reason";
 import type { DayChoice, GymDays } from "../coaching/season/gym-days";
 import { weekdayWords } from "./days";
 import { listWords } from "./pages";
@@ -31,20 +31,18 @@ function refusedWords({ day, refused }: DayChoice): string | null {
     case "key-run":
       return `${start}${trimmed(refused.hours, 1)} h from a key run (rule: ${refused.limit} h).`;
     default: {
-      const side = refused.code === "before-race" ? "before" : "after";
-      return raceRuleWords(day, refused.hours, side, refused.race, refused.limit);
+      const { hours, limit, race } = refused;
+      const facts = { day, hours, limit, race: race.race, matters: race.matters ?? "C" };
+      return raceRuleWords(facts, refused.code === "before-race" ? "before" : "after");
     }
   }
 }
 
 /** "Thu 2 Jul refused: 41 h before R4, an A race (rule: 72 h)." */
 export function raceRuleWords(
-  day: Day,
-  hours: number,
+  { day, hours, race, matters, limit }: LineReason["facts"],
   side: "before" | "after",
-  { race, matters }: { readonly race: string; readonly matters: unknown },
-  limit: unknown,
 ): string {
-  const kind = matters === "A" ? "an A" : `a ${matters ?? "C"}`;
-  return `${weekdayWords(day)} refused: ${Math.floor(hours)} h ${side} ${race.split(/[ ,]/)[0]}, ${kind} race (rule: ${limit} h).`;
+  const kind = matters === "A" ? "an A" : `a ${matters}`;
+  return `${weekdayWords(Number(day))} refused: ${Math.floor(Number(hours))} h ${side} ${String(race).split(/[ ,]/)[0]}, ${kind} race (rule: ${limit} h).`;
 }

@@ -62,8 +62,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   reset: ({ toKg }) => `The rotation begins again at ${kg(toKg)} kg.`,
   "race-week-held": "Ready for a step: it waits until after the race.",
   "race-week": ({ from, to }) => `Race week: sets ${from} to ${to}, load kept.`,
-  "day-before-race": (facts) => dayRefused(facts, "before"),
-  "day-after-race": (facts) => dayRefused(facts, "after"),
+  "day-before-race": (facts) => raceRuleWords(facts, "before"),
+  "day-after-race": (facts) => raceRuleWords(facts, "after"),
   "no-jumps": ({ site }) => `${site === "" ? "Modified" : site}: no jumps until asked about.`,
   sore: ({ value, day }) => `Soreness ${value} on ${dayWords(Number(day))}: ask first.`,
   "contacts-halved": "Ground contacts halved.",
@@ -71,11 +71,6 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
 };
 
 const reasons = new Map(Object.entries(sentences));
-
-const dayRefused = (
-  { day, hours, race, matters, limit }: LineReason["facts"],
-  side: "before" | "after",
-) => raceRuleWords(Number(day), Number(hours), side, { race: String(race), matters }, limit);
 
 export function lineReasonWords({ code, facts }: LineReason): string {
   const say = reasons.get(code);

@@ -38,7 +38,7 @@ test.each(bothHosts)(
       mend: null,
     });
     expect(one!.toDo).toMatch(
-      /^Tomas Reyerson, back squat: usually about \d\.\d\d m\/s at that load, or 8\d kg at that speed\. Correct it, or say it is right\.$/,
+      /^Tomas Reyerson, back squat: usually \d\.\d\d m\/s at that load or 8\d kg at that speed\. Correct it, or say it is right\.$/,
     );
     // As many to check in the squad's view as the Rows view lists, and named beside the word.
     const { problems, names } = asked(book);

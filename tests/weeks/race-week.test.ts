@@ -1,5 +1,6 @@
 import { proposeLine } from "../../src/coaching/next-week/propose-line";
 import type { AvailabilitySpell } from "../../src/coaching/record/availability-spell";
+import type { LiftingSet } from "../../src/coaching/record/lifting-set";
 import { lineReasonWords } from "../../src/words/week";
 import { gymDaysWords } from "../../src/words/week-days";
 import {
@@ -140,13 +141,16 @@ test("Dario back from 2 June: 20 % off and half the sets, then a grade a week", 
 test("after a marathon: seven days nothing, then 10 % off and half the sets until the tenth day", () => {
   const hamid = "Hamid Sorley";
   const at75 = { sets: 3, reps: 5, loadKg: 75, markerKg: 57.5 };
-  const after = (week: string) =>
+  const after = (week: string, eased: readonly LiftingSet[] = []) =>
     proposeLine({
       athlete: athlete(hamid, { group: "marathon", sessionsAWeek: 1 }),
       name: hamid,
       state: state(hamid, { strengthLowKg: 95 }),
       rows: squadRows({
-        sets: ["2026-04-14", "2026-04-21"].flatMap((iso) => session(hamid, iso, at75)),
+        sets: [
+          ...["2026-04-14", "2026-04-21"].flatMap((iso) => session(hamid, iso, at75)),
+          ...eased,
+        ],
         races: [race("2026-04-26", 9, { race: "R1", distanceKm: 42.195 })],
       }),
       monday: day(week),
@@ -164,6 +168,12 @@ test("after a marathon: seven days nothing, then 10 % off and half the sets unti
   expect(second.reasons.map(lineReasonWords)[0]).toBe(
     "9 days after a marathon: 10 % off, half the sets, until usual loads again.",
   );
+  // Who lifted those on the Sunday does them again: nothing is taken off twice.
+  const sunday = session(hamid, "2026-05-03", { ...at75, sets: 2, loadKg: 67.5 });
+  expect(after("2026-05-04", sunday).sessions[0]).toMatchObject({ sets: 2, reps: 5, loadKg: 67.5 });
+  // Three sets of a 5×5 were its half already.
+  const three = session(hamid, "2026-05-03", { ...at75, loadKg: 67.5 });
+  expect(after("2026-05-04", three).sessions[0]).toMatchObject({ sets: 3, reps: 5, loadKg: 67.5 });
 });
 
 test("a session away on a bar in pounds leaves the loads on this gym's bar and plates", () => {

@@ -50,7 +50,14 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
             usual: session.usualMarkerSpeed === null ? "" : speed(session.usualMarkerSpeed),
           },
     bands: session.bands.map((band) => cardBand(week, one, band)),
-    noBands: session.bands.length > 0 ? null : session.instead ? "no marker" : "no speed",
+    noBands:
+      session.bands.length > 0
+        ? null
+        : session.instead
+          ? "no marker"
+          : session.speedFloor === null
+            ? "no speed"
+            : "no marker set",
     jumps,
     lift: {
       ...liftOf(week, one),

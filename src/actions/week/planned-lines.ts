@@ -46,7 +46,7 @@ function cellsOf(
     sets: blockText({ sets: session.sets, reps: session.reps }),
     load: mass(instead ? instead.loadKg : session.loadKg),
     plates: instead ? "" : platesCellWords(session.plates, numbers),
-    floor: session.speedFloor === null ? "" : hundredths(session.speedFloor),
+    floor: hundredths(session.speedFloor) ?? "",
     stack: marked(boxWords(session)),
     contacts: session.contacts,
     assistance: told(assistanceWords(session.items)),
@@ -74,4 +74,6 @@ function dayFormula(
   return `=DAY_LOAD(${cell("typed")},${usual},${cell("load")},${session.sets},${exact(stepKg)},${marker},${plates},${exact(session.barKg)},${low},${shareOff}${figures && `,"${figures}"`})`;
 }
 
-const hundredths = (speed: number) => Math.round(speed * 100) / 100;
+/** To two decimals, as speeds are written. */
+export const hundredths = <Value extends number | null>(value: Value): Value =>
+  (value && Math.round(100 * value) / 100) as Value;

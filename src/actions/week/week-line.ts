@@ -22,6 +22,7 @@ import {
 import { gymDaysWords } from "../../words/week-days";
 import type { WeekLine, WeekSession } from "../messages";
 import type { StateOfSquad } from "../state-of-squad";
+import { hundredths } from "./planned-lines";
 import type { ProposedWeek } from "./proposed-week";
 
 /** One athlete's proposal as the sidebar shows it. */
@@ -53,7 +54,7 @@ export function weekLine(
     ahead: line.outlook.map(({ monday, block, sets, loadKg }) => ({
       week: dayWords(monday),
       block: blockText({ sets, reps: block.reps }),
-      loadKg,
+      loadKg: hundredths(loadKg),
     })),
     blocks: rotation.map(blockText),
     days: (line.days?.all ?? []).map(({ day, refused }) => ({
@@ -89,5 +90,3 @@ function weekSession(session: ProposedSession, numbers: PrintedNumbers): WeekSes
     instead: session.instead ? told(insteadCellWords(session.instead)) : "",
   };
 }
-
-const hundredths = (value: number | null) => value && Math.round(100 * value) / 100;

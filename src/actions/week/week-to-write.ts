@@ -1,4 +1,5 @@
-import { roundDownToPlates, stepWorthWriting } from "../../coaching/blocks/plate-loading";
+import { gymStepKg } from "../../coaching/blocks/gym-step";
+import { roundDownToPlates } from "../../coaching/blocks/plate-loading";
 import { isoFromDay } from "../../coaching/calendar/day";
 import type { ProposedSession } from "../../coaching/next-week/propose-line";
 import { columnName } from "../cell-place";
@@ -11,7 +12,7 @@ import type { WeekToWrite } from "./write-week";
 export function weekToWrite(week: ProposedWeek, athletes: readonly string[] | null): WeekToWrite {
   const { read, numbers } = week.state;
   const { plates, rules } = read.rows;
-  const stepKg = stepWorthWriting(plates);
+  const stepKg = gymStepKg(plates);
   const shareOff = rules.loadDrop;
   const range = platesRange(read);
   /** Whether a day's lighter loads, counted in steps, are loads that this gym's plates make. */

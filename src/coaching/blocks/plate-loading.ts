@@ -1,6 +1,5 @@
 import { accept, type Outcome, refuse } from "../../outcome";
 import type { Plate } from "../record/plate";
-import { kgFromPounds } from "../units/mass";
 
 /** Loads differ by far more; doubles by less. */
 const hairKg = 1e-6;
@@ -49,15 +48,6 @@ export function roundDownToPlates(
 export function plateStepKg(plates: readonly Plate[]): number {
   const masses = pairs(plates).map(({ massKg }) => massKg);
   return masses.length === 0 ? 0 : 2 * masses[masses.length - 1]!;
-}
-
-/**
- * Smallest change of load worth writing, kg: what the gym's plates make, but no less than 2.5 kg, or
- * 5 lb where that is what they make (common practice, no source).
- */
-export function stepWorthWriting(plates: readonly Plate[]): number {
-  const stepKg = plateStepKg(plates);
-  return stepKg > kgFromPounds(5) - hairKg ? stepKg : 2.5;
 }
 
 type Pair = { readonly massKg: number; readonly count: number };

@@ -1,23 +1,26 @@
 import { exerciseKey } from "../record/exercise-key";
 import type { LiftingSet } from "../record/lifting-set";
+import { guardOf } from "./planned-step";
 import type { LineGiven, ProposedSession, ProposedWeek } from "./proposed-line";
+
+/** What is lifted in a week. */
+export type Lifted = Pick<ProposedWeek, "exercise" | "sessions" | "step">;
 
 /**
  * The rows of an athlete as they would be once a proposed week was lifted as it stands: every set done
  * and moved well. Soreness is over by then; of the last day nothing unusual is known. What the
  * season says stays: whoever slips is not taken to have stopped.
  */
-export function asDone(
-  given: LineGiven,
-  { exercise, sessions }: Pick<ProposedWeek, "exercise" | "sessions">,
-): LineGiven {
+export function asDone(given: LineGiven, { exercise, sessions, step }: Lifted): LineGiven {
   const { state, rows, monday, asOf } = given;
   // A session of this week that lies behind was not lifted; what stands for the lift is no set of it.
   const lifted = sessions.filter(({ day, instead }) => day > asOf && instead === null);
   const key = exerciseKey(exercise);
   const like = rows.sets.find((set) => exerciseKey(set.exercise) === key && set.kind === "work");
   const sets = like ? lifted.flatMap((one) => setsOf(like, one)) : [];
-  const rested = { ...state, soreness: null };
+  // What guards a step by reserves seen is not raised by loads that nobody has lifted yet.
+  const strengthLowKg = step ? guardOf(state, step) : state.strengthLowKg;
+  const rested = { ...state, strengthLowKg, soreness: null };
   return {
     ...given,
     asOf: monday + 6,
@@ -39,8 +42,6 @@ function setsOf(like: LiftingSet, { day, minute, sets, reps, loadKg, barKg }: Pr
     reps,
     loadKg,
     barKg,
-    repSpeeds: [],
-    setSpeed: null,
     movedWell: true,
     repsInReserve: null,
   }));

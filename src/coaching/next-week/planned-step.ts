@@ -54,6 +54,8 @@ export function plannedStep(given: {
   readonly monday: Day;
   /** Days since a marathon whose easing is not over; null otherwise. */
   readonly marathonDays: number | null;
+  /** The last session lies after that marathon. */
+  readonly liftedSince: boolean;
   readonly kind: WeekKind;
 }): PlannedStep {
   const { state, step, rest, guardKg, size, rules, mayDo } = given;
@@ -74,7 +76,10 @@ export function plannedStep(given: {
   }
   if (given.marathonDays !== null) {
     const facts = { days: given.marathonDays };
-    return at(step.loadKg * (1 - easedAfterMarathon), "after-marathon", facts, true);
+    // A session since the race was eased already: nothing is taken off twice, and as few sets as then are done.
+    return given.liftedSince
+      ? at(step.loadKg, "after-marathon", facts, step.volumeDone === false)
+      : at(step.loadKg * (1 - easedAfterMarathon), "after-marathon", facts, true);
   }
   const back = wayBack(step.sessions, given.sessionsAWeek, given.monday, smallStep);
   const held =

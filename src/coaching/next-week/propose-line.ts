@@ -1,6 +1,6 @@
 import { type Day, mondayOf } from "../calendar/day";
 import { nameKey } from "../record/name-key";
-import { asDone } from "./as-done";
+import { asDone, type Lifted } from "./as-done";
 import { inTraining } from "./gap-before";
 import type { LineReason } from "./line-reason";
 import { proposeWeek } from "./propose-week";
@@ -12,8 +12,6 @@ import type {
   ProposedSession,
   ProposedWeek,
 } from "./proposed-line";
-
-type Lifted = Pick<ProposedWeek, "exercise" | "sessions">;
 
 export type { LineChange, LineReason, ProposedLine, ProposedSession };
 
@@ -62,7 +60,7 @@ function firstToCome({ rows, asOf }: LineGiven): Day {
 function weekDecided({ change: _, ...given }: LineGiven, monday: Day): Lifted {
   const decided = given.decided?.(monday);
   return decided === "left out"
-    ? { exercise: "", sessions: [] }
+    ? { exercise: "", sessions: [], step: null }
     : proposeWeek({ ...given, monday, ...(decided && { change: decided }) });
 }
 

@@ -1,6 +1,6 @@
 import { whoMay } from "../availability/who-may";
 import type { Block } from "../blocks/block";
-import { stepWorthWriting } from "../blocks/plate-loading";
+import { gymStepKg } from "../blocks/gym-step";
 import { restartAfter } from "../blocks/restart";
 import { stepSizeOf } from "../blocks/step-size";
 import type { Day } from "../calendar/day";
@@ -76,10 +76,11 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   if (days.best.length === 0 && change.day === undefined) return nothing("no-day");
 
   const plates = rows.plates.length > 0 ? rows.plates : usualPlates;
-  const size = stepSizeOf(athlete, rules, stepWorthWriting(plates));
+  const size = stepSizeOf(athlete, rules, gymStepKg(plates));
   const guardKg = guardOf(state, step);
   const gap = gapBefore({ lastDay: step.lastDay, firstDay, monday, asOf, mayLift });
   const rest = restartAfter(gap, sessionsAWeek);
+  const marathonDays = daysSinceMarathon(firstDay, races, rules);
   const planned = plannedStep({
     state,
     step,
@@ -91,7 +92,8 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     sessionsAWeek,
     monday,
     kind,
-    marathonDays: daysSinceMarathon(firstDay, races, rules),
+    marathonDays,
+    liftedSince: step.lastDay > firstDay - (marathonDays ?? 0),
   });
   const byHand = change.block !== undefined || change.loadKg !== undefined;
   const bar = (kg: number) => barLoad(kg, step.barKg, step.loadKg, plates);
@@ -109,17 +111,16 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     count: chosen.length,
     stepEach: bySession && planned.ready && kind !== "race week" && !byHand,
   });
+  const halved = (sets: number) => (planned.halfSets ? Math.max(1, Math.ceil(sets / 2)) : sets);
   const setsOf = (one: Block) => {
-    const halved = planned.halfSets ? Math.max(1, Math.ceil(one.sets / 2)) : one.sets;
-    return (
-      change.sets ?? (kind === "race week" ? raceWeekSets(halved, rules.raceWeekSets) : halved)
-    );
+    const sets = halved(one.sets);
+    return change.sets ?? (kind === "race week" ? raceWeekSets(sets, rules.raceWeekSets) : sets);
   };
   // Who comes back lands less, too, not only lifts less.
   const eased =
     kind === "race week" ||
     rest !== null ||
-    planned.halfSets ||
+    marathonDays !== null ||
     state.soreness !== null ||
     state.lastWord === "well below usual";
   const sessionOf = sessionProposer({
@@ -141,7 +142,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     ...swapReasons(sessions, who),
     ...planned.reasons,
     ...first.reasons,
-    ...(kind === "race week" ? cutReasons(block.sets, setsOf(block)) : []),
+    ...(kind === "race week" ? cutReasons(halved(block.sets), setsOf(block)) : []),
     ...(eased && change.contacts === undefined ? contactReasons(sessions) : []),
     ...otherwiseReasons(sessions),
     ...dayReasons(days, wanted, usualDays),

@@ -125,6 +125,19 @@ test("a week out is left out of the weeks ahead, and what follows comes back in 
   expect(inWeeks(1, { availability: [spell] })).toMatchObject({ not: "out", sessions: [] });
 });
 
+test("without a bar speed the reserve last seen guards the weeks ahead, too", () => {
+  const sets = lifted.flatMap((iso) => session(name, iso, at70, { repsInReserve: 2 }));
+  // 70 kg for seven repetitions say 86.3 kg by 70·(1 + 7/30); 72.5 of them are 84 %, six and a half
+  // repetitions: one left after 3×5, so 70 again; 5×3 at 72.5 keeps three, 3×3 at 75 (87 %) two.
+  // The new turn from 67.5: its 3×5 comes at 70 again, from 70 it would come at 72.5.
+  expect(ahead(line({ sets }, { state: state(name) }))).toEqual([
+    "3×5 70",
+    "5×3 72.5",
+    "3×3 75",
+    "5×5 67.5",
+  ]);
+});
+
 test("what the coach has decided of a week before is what the next one goes on from", () => {
   const decided = (week: number) => (week === monday ? { loadKg: 80 } : undefined);
   expect(first(inWeeks(1, {}, { decided }))).toBe("5×3 82.5");

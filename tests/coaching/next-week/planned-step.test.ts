@@ -44,6 +44,7 @@ const planned = (over: Partial<Parameters<typeof plannedStep>[0]> = {}) => {
     sessionsAWeek: 2,
     monday,
     marathonDays: null,
+    liftedSince: false,
     kind: "ordinary",
     ...over,
   });

@@ -1,0 +1,95 @@
+import { cardPages } from "../../../src/actions/pages/card-pages";
+import { printableWeek } from "../../../src/actions/pages/printable-week";
+import { weekView } from "../../../src/actions/week-view";
+import { gymStepKg } from "../../../src/coaching/blocks/gym-step";
+import { isoFromDay } from "../../../src/coaching/calendar/day";
+import { decideToday } from "../../../src/coaching/next-week/decide-today";
+import { kgFromPounds } from "../../../src/coaching/units/mass";
+import { firstDay, wobble } from "../../coaching/series/invented-season";
+import { memoryWorkbook } from "../memory-workbook";
+
+/** Three weeks of 3×5 at 155 lb in a gym of pounds, a marker of three at 115 lb before each. */
+const ada = "Ada Fenwright";
+const di = "Di Pellworth";
+const speeds = (lb: number, count: number, day: number) =>
+  Array.from({ length: count }, (_, at) =>
+    (1.6 - 0.0042 * lb + 0.02 * wobble(day) - 0.006 * at).toFixed(2),
+  ).join(" ");
+const session = (name: string, day: number, markers: boolean) => {
+  const row = (kind: string, set: unknown, reps: number, lb: number) => {
+    return [isoFromDay(day), name, "squat", set, kind, reps, lb, speeds(lb, reps, day), 45, "y", 3];
+  };
+  return [
+    ...(markers ? [row("marker", "", 3, 115)] : []),
+    ...[1, 2, 3].map((set) => row("work", set, 5, 155)),
+  ];
+};
+const days = [0, 1, 2].flatMap((week) => [1, 3].map((at) => firstDay + 7 * week + at));
+const gym = () =>
+  memoryWorkbook({
+    Athletes: [
+      ["Athlete", "Experience"],
+      [ada, "trained"],
+      [di, "trained"],
+    ],
+    Sets: [
+      ["Date", "Athlete", "Exercise", "Set", "Kind", "Reps", "Load (lb)", "Rep speeds"].concat(
+        "Bar mass (lb)",
+        "Movement ok?",
+        "Reps in reserve",
+      ),
+      ...days.flatMap((day) => [...session(ada, day, true), ...session(di, day, false)]),
+    ],
+    Plates: [
+      ["Mass (lb)", "Thickness (in)", "Number owned"],
+      ...[45, 35, 25, 10, 5, 2.5].map((lb) => [lb, 1, 8]),
+    ],
+  });
+const sunday = firstDay + 20;
+
+test("in a gym of pounds a step is 5 lb, and the reason names the load that stands on the line", () => {
+  const line = weekView(gym(), sunday, null, []).lines.find(({ athlete }) => athlete === ada)!;
+  // 155 lb are 70.31 kg, 160 are 72.57.
+  expect(line.sessions[0]!.loadKg).toBeCloseTo(kgFromPounds(160), 6);
+  expect(line.why[0]).toBe("Moved well, volume done, speed held: a step on, 70.31 to 72.57 kg.");
+  expect(line.ahead[0]).toMatchObject({ block: "5×3", loadKg: 72.57 });
+  expect(line.sessions[0]!.markerKg).toBe(52.16);
+});
+
+test("the card and the phone take the same load for a slow marker", () => {
+  const week = printableWeek(gym(), sunday, null, []);
+  const card = cardPages(week).find(({ athlete }) => athlete === ada)!;
+  // 5 % off 160 lb is 152, built as 150; 10 % off is 144, built as 140.
+  expect(card.bands.map(({ lift }) => lift)).toEqual(["160", "150", "140", ""]);
+  const { session } = week.sessions.find(({ line }) => line.athlete === ada)!;
+  const usual = session.usualMarkerSpeed!;
+  const phone = (slower: number) => {
+    const seen = { kind: "speeds", sets: [[usual - slower], [usual - slower]] } as const;
+    const plan = { plannedKg: session.loadKg, setsLeft: 5, usualSpeed: usual, usualDrop: 0.1 };
+    const { plates } = week;
+    const day = { ...plan, stepKg: gymStepKg(plates), gym: { plates, barKg: session.barKg } };
+    const said = decideToday(seen, day);
+    return said.ok && said.value.kind === "lighter" ? said.value.loadKg : null;
+  };
+  expect(phone(0.08)).toBeCloseTo(kgFromPounds(150), 6);
+  expect(phone(0.13)).toBeCloseTo(kgFromPounds(140), 6);
+});
+
+test("who does no marker set is not told that no speed is known", () => {
+  const card = cardPages(printableWeek(gym(), sunday, null, []));
+  expect(card.find(({ athlete }) => athlete === di)).toMatchObject({
+    marker: null,
+    noBands: "no marker set",
+  });
+});
+
+test.each([
+  [[20, 2.5, 1.25], 2.5],
+  [[20, 2.5], 5],
+  [[20, 1.25, 0.5], 2.5],
+  [[20, kgFromPounds(2.5)], kgFromPounds(5)],
+  [[], 2.5],
+])("plates of %p kg: a step of %p kg", (masses, step) => {
+  const plates = masses.map((massKg) => ({ row: 2, massKg, thicknessCm: 1, owned: null }));
+  expect(gymStepKg(plates)).toBeCloseTo(step, 9);
+});
