@@ -28,7 +28,7 @@ export const lookWords = {
     ].filter((one) => one !== "");
     return `${set.set.athlete}, ${withinSentence(set.set.exercise)}: usually ${usual.join(" or ")}. Correct it, or say it is right.`;
   },
-  why: "A slip would spoil the figures.",
+  why: "A slip would spoil figures.",
 } as const;
 
 /** Words of writing one proposed value. */
