@@ -76,7 +76,9 @@ test("opened, it stands in the old one's place, whose last change is in its file
   await ready(page);
   await page.getByRole("heading", { name: "spring-log" }).waitFor();
   const kept = await readXlsx("Quillbeck", readFileSync(`${sample.squad}.xlsx`));
-  expect(kept.ok && kept.value.workbook.tabs[0]!.cells[0]![0]?.value).toBe("Typed in the first window");
+  expect(kept.ok && kept.value.workbook.tabs[0]!.cells[0]![0]?.value).toBe(
+    "Typed in the first window",
+  );
   await page.reload();
   await ready(page);
   await page.getByRole("heading", { name: "spring-log" }).waitFor();
