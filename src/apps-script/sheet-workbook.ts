@@ -1,5 +1,6 @@
 import type { Highlight, Tab, Workbook, Written } from "../actions/workbook";
 import { spreadsheetWords } from "../words/spreadsheet";
+import { SheetClock } from "./sheet-clock";
 
 /** How long one coach's action waits for another's, ms. */
 const patienceMs = 20_000;
@@ -7,6 +8,7 @@ const patienceMs = 20_000;
 /** The open spreadsheet, as our actions see one. */
 export function sheetWorkbook(): Workbook {
   const spreadsheet = SpreadsheetApp.getActive();
+  const clock = new SheetClock(() => spreadsheet.getSpreadsheetTimeZone());
   const sheetOf = (tabId: number) => {
     const sheet = spreadsheet.getSheets().find((one) => one.getSheetId() === tabId);
     if (!sheet) throw new Error(spreadsheetWords.tabGone);
@@ -21,7 +23,7 @@ export function sheetWorkbook(): Workbook {
     tabs: () => whole(spreadsheet.getSheets(), spreadsheet.getNumSheets()).map(tabOf),
     values: (tabId) => {
       const range = sheetOf(tabId).getDataRange();
-      return wholeRows(range.getValues(), range);
+      return clock.shown(wholeRows(range.getValues(), range)) as unknown[][];
     },
     formulas: (tabId) => {
       const range = sheetOf(tabId).getDataRange();
@@ -35,7 +37,9 @@ export function sheetWorkbook(): Workbook {
       const range = sheet.getRange(row, column, values.length, width);
       const formats = range.getNumberFormats();
       range.setValues(
-        values.map((line, i) => line.map((value, j) => asWritten(value, formats[i]?.[j] === "@"))),
+        values.map((line, i) =>
+          line.map((value, j) => asWritten(value, formats[i]?.[j] === "@", clock)),
+        ),
       );
     },
     addTab: (name) => tabOf(spreadsheet.insertSheet(name, spreadsheet.getSheets().length)),
@@ -174,12 +178,16 @@ function columnTags(sheet: GoogleAppsScript.Spreadsheet.Sheet) {
  * Text that the platform would take for a formula, a number or a date stays the text it is. A cell of
  * plain text keeps whatever comes, a leading apostrophe included.
  */
-function asWritten(value: Written, plainText: boolean): string | number | boolean | Date {
+function asWritten(
+  value: Written,
+  plainText: boolean,
+  clock: SheetClock,
+): string | number | boolean | Date {
   if (typeof value === "string") return value === "" || plainText ? value : `'${value}`;
   if (typeof value !== "object") return value;
   if ("formula" in value) return value.formula;
   const [year, month, date] = value.day.split("-").map(Number);
-  return new Date(year!, month! - 1, date!);
+  return clock.startOf(year!, month!, date!);
 }
 
 /** The platform refuses a range past the tab's edge: make room first. */

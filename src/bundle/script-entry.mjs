@@ -1,7 +1,8 @@
 /**
  * The first module of the script. The platform evaluates the whole script for every formula call, so
  * no module runs at load: each is required by the function that needs it, and a formula runs only
- * what it reaches. A catalogue entry's file and export are named for its formula.
+ * what it reaches. A catalogue entry's file and export are named for its formula. Dates among its
+ * arguments are first made ones that the script's clock shows as the sheet does.
  */
 export function scriptEntry(catalogue) {
   const formulas = catalogue.map(({ name }) => {
@@ -14,7 +15,9 @@ const formulas = {
 };
 
 export function compute(name, args) {
-  return formulas[name]().compute([...args]);
+  const { SheetClock } = ${required("./apps-script/sheet-clock")};
+  const clock = new SheetClock(() => SpreadsheetApp.getActive().getSpreadsheetTimeZone());
+  return formulas[name]().compute(clock.shown([...args]));
 }
 
 export function serve(name, message) {

@@ -42,7 +42,7 @@ export async function script(words = chosenLanguage()) {
     // The script is loaded for every formula: every byte is paid for again.
     minify: true,
     // The script engine reports errors by line: lines short enough to be found.
-    lineLimit: 600,
+    lineLimit: 900,
     ...language,
   });
   const text = `"use strict";${code}${declarations(catalogue, serverFunctions, mayBeLeftOut)}\n`;

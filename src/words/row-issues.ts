@@ -226,12 +226,12 @@ export const rowIssueSentences = {
     "Keep the speeds in one of the two places.",
   ],
   "meaning-twice": (issue) => [
-    `Neither it nor “${fact(issue, "other")}” is used: both say the same, and differ.`,
+    `Neither it nor “${fact(issue, "other")}” is used, as they differ.`,
     "Correct one of the two, or clear it.",
   ],
   "heading-unknown": () => [
-    "Nothing in this column is used: no heading says what it holds.",
-    "Give it a heading, such as “Notes”, or leave it alone under Set up.",
+    "Nothing in this column is used: no heading says what it is.",
+    "Give it a heading like “Notes”, or leave it alone under Set up.",
   ],
   "diary-question-missing": () => [
     "The answers under these dates are not used: nothing says what was asked.",

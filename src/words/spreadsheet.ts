@@ -4,4 +4,6 @@ export const spreadsheetWords = {
   otherCoachWrites:
     "Another coach is writing just now. Nothing was changed; try again in a moment.",
   answeredInPart: "The spreadsheet answered only in part. Try again.",
+  unknownZone: (zone: string) =>
+    `The spreadsheet’s time zone, ${zone}, is not known here: choose the one of a city near you in the spreadsheet’s settings.`,
 } as const;

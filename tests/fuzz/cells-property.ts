@@ -148,11 +148,12 @@ function told(all: readonly Understanding<TableName>[]): string {
   );
 }
 
-export function understood(kept: KeptTable, cells: Table): Understanding<TableName>[] {
-  return [kept.table, ...kept.also].map((table) =>
+type Understand = (kept: KeptTable, cells: Table) => Understanding<TableName>[];
+
+export const understoodBy: Understand = (kept, cells) =>
+  [kept.table, ...kept.also].map((table) =>
     understandTable<TableName>(table, cells, { today, title: kept.title, said: true }),
   );
-}
 
 /** Other contents of a cell: nothing, another figure or word, and each of its parts changed by itself. */
 export function others(cell: unknown): (readonly unknown[])[] {
@@ -174,7 +175,12 @@ const replaced = (cells: Table, row: number, column: number, cell: unknown): Tab
   );
 
 /** What of a cell the product passed over without a word; null when all of it was read or told. */
-export function lostOf(kept: KeptTable, row: number, column: number): string | null {
+export function lostOf(
+  kept: KeptTable,
+  row: number,
+  column: number,
+  understood: Understand = understoodBy,
+): string | null {
   const { cells } = kept;
   const cell = cells[row]![column];
   if (isBlank(cell) || cell === false) return null;
@@ -210,9 +216,12 @@ function declared(
   // The time and the number of a try tell jumps apart that are typed twice; a jump has neither.
   const field = columns.find((one) => one.column === column + 1)?.field ?? "";
   if (table === "Jumps" && ["minute", "attempt"].includes(field)) return true;
+  // "2/3" is the second set of three.
+  if (field === "set" && /^\d+\/\d+$/.test(String(line[column]))) return true;
   // One figure beside single repetitions is their mean, or their best.
   const reps = columns.some((one) => one.field === "rep 1" && !isBlank(line[one.column - 1]));
   if (field === "speed" && reps && /^[\d.,]+$/.test(String(line[column]))) return true;
+  const issues = all.flatMap((one) => one.reading.issues);
   const identity = columns.flatMap(({ field, column: at }) =>
     ["day", "athlete", "exercise", "test"].includes(field ?? "") ? [at - 1] : [],
   );
@@ -224,9 +233,10 @@ function declared(
   const read = all.some(({ reading: { records, notes = [] } }) =>
     [...records, ...notes].some((one) => one.row === row + 1),
   );
-  if (!read && /^(athlete|name)$/.test(heading(column))) return true;
+  const counts = all.some(({ reading: { records } }) => records.some((one) => one.row === row + 1));
+  const named = issues.some((issue) => issue.row === row + 1) && identity.includes(column);
+  if (!counts && (named || /^(athlete|name)$/.test(heading(column)))) return true;
   if (line.every((one, at) => isBlank(one) || identity.includes(at))) return true;
-  const issues = all.flatMap((one) => one.reading.issues);
   const ofRow = issues.some(
     (issue) =>
       issue.row === row + 1 &&
@@ -257,6 +267,7 @@ function declared(
   return ofRow || ofColumn || leftAlone || ofHeading || atCell;
 }
 
+/** Changing what a cell holds, or any part of it, changes what is read or told of it. */
 export const nothingPassedOver = fc.property(
   keptTable,
   fc.array(slips, { maxLength: 3 }),

@@ -1,6 +1,7 @@
 import type { Cells } from "../cells";
 import type { TableName } from "../table-name";
 import { isBlank } from "../value/blank";
+import { isDitto } from "../value/ditto";
 import { isDate } from "../value/is-date";
 import { unitOf } from "../value/units";
 import type { Column } from "./column";
@@ -130,7 +131,7 @@ function withUnitsRow(found: FoundHeader, cells: Cells, end: number): FoundHeade
   const line = cells[found.first] ?? [];
   const filled = line.filter((cell) => !isBlank(cell));
   const bare = (cell: unknown) => String(cell).replace(/^[([]|[)\]]$/g, "");
-  const units = filled.filter((cell) => unitOf(bare(cell)) !== null).length;
+  const units = filled.filter((cell) => !isDitto(cell) && unitOf(bare(cell)) !== null).length;
   const wordsOnly = filled.every(
     (cell) =>
       typeof cell === "string" && !/\d/.test(cell.replace(/0\s*[-–]\s*10|1\s*[-–]\s*[57]/, "")),

@@ -233,6 +233,10 @@ test("usual days that a race moves are named though as many days are found", () 
       .reasons.map(({ code }) => code)
       .join(" "),
   ).not.toMatch(/day-/);
+  // A race on Sunday evening takes the weekend, on which nobody lifts here.
+  const sunday = line({ races: [race("2026-05-17", 20, { matters: "B" })] });
+  expect(sunday.days!.all.filter(({ refused }) => refused !== null).length).toBeGreaterThan(0);
+  expect(sunday.reasons.map(({ code }) => code).join(" ")).not.toMatch(/day-/);
 });
 
 test("who comes back from a break, or runs in race week, lands half as often, and that is said", () => {

@@ -26,8 +26,8 @@ test("a heading under a date that nobody knows is said once, at its cell, and as
   expect(problems(reading)).toEqual(["C3 heading-unknown: Feel", "D4 heading-unknown: 7"]);
   expect(sayRowIssue(reading.issues[0]!)).toEqual({
     found: "“Feel”",
-    whyItMatters: "Nothing in this column is used: no heading says what it holds.",
-    whatToDo: "Give it a heading, such as “Notes”, or leave it alone under Set up.",
+    whyItMatters: "Nothing in this column is used: no heading says what it is.",
+    whatToDo: "Give it a heading like “Notes”, or leave it alone under Set up.",
   });
   expect(questions).toEqual([
     {
@@ -130,7 +130,7 @@ test("of two columns of one meaning under one date neither counts where they dif
   expect(problems(reading)).toEqual(["D4 meaning-twice: 3"]);
   expect(sayRowIssue(reading.issues[0]!)).toEqual({
     found: "“3”",
-    whyItMatters: "Neither it nor “5” is used: both say the same, and differ.",
+    whyItMatters: "Neither it nor “5” is used, as they differ.",
     whatToDo: "Correct one of the two, or clear it.",
   });
 });
@@ -340,6 +340,37 @@ test("a rule, a lift or a test with a sign that is also a unit is no row of unit
     ["", "Spring mile", "km"],
   ]).reading;
   expect(problems(races)).toEqual(["A2 needed-blank: "]);
+});
+
+test("repetitions a side that differ are no repetitions a side, and a row of figures above dates is no title", () => {
+  const sides = read("Sets", [
+    ["Ilka Brandmoor"],
+    ["5 May"],
+    ["SPLIT SQUAT", "kg", "r1", "r2"],
+    [1, 16, "6+6", "5+5"],
+    [2, 16, "6+6", "6+5"],
+    [3, 16, "6+6", "-"],
+  ]).reading;
+  expect(sides.records.map(shortSet)).toEqual([
+    "05-05 Ilka Brandmoor work 16x6",
+    "05-05 Ilka Brandmoor work 16x5",
+    "05-05 Ilka Brandmoor 2 16x?",
+    "05-05 Ilka Brandmoor work 16x6",
+  ]);
+  expect(problems(sides)).toEqual(["C5 not-a-number: 6+6", "D5 not-a-number: 6+5"]);
+  const grid = read("Jumps", [
+    ["2026-05-04", "Ilka", 42],
+    ["Box jump", "5/5/2026", "28/5/2026"],
+    ["Ilka", 41, 43],
+  ]).reading;
+  expect(problems(grid)).toEqual(["A1 row-unread: 2026-05-04"]);
+  expect(grid.records).toHaveLength(2);
+  const units = read("Sets", [
+    ["Date", "Athlete", "Exercise", "Load"],
+    ["soon", "", "", '"'],
+    ["2026-05-12", "Ilka", "squat", 80],
+  ]).reading;
+  expect(problems(units)).toEqual(["A2 not-a-day: soon"]);
 });
 
 test("races with a column nobody explains beside their runners are asked about it alone", () => {

@@ -2,6 +2,7 @@ import { isoFromDay } from "../../../coaching/calendar/day";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
 import { isDitto } from "../../value/ditto";
+import { holdsNothing } from "../../value/no-value";
 import type { Placed } from "../unfolded";
 import { withWords } from "../with-words";
 import { type Walk, whoAbove } from "./above";
@@ -86,7 +87,7 @@ function loadOf({ above }: Walk, own: Placed | undefined, isSet: boolean): Place
   return load;
 }
 
-const sides = /^\s*(\d{1,2})\s*\+\s*(\d{1,2})\s*$/;
+const sides = /^\s*(\d{1,2})\s*\+\s*\1\s*$/;
 
 /** "6+6" under the repetitions of a one-legged lift: six each side, one cell a set. */
 function perSide(
@@ -95,7 +96,8 @@ function perSide(
   row: number,
   shared: Readonly<Record<string, Placed | undefined>>,
 ): boolean {
-  const cells = above.reps.filter(({ index }) => sides.test(String(line[index])));
+  const cells = above.reps.filter(({ index }) => !holdsNothing(line[index]));
+  if (!cells.every(({ index }) => sides.test(String(line[index])))) return false;
   for (const { index } of cells) {
     const each = Number(sides.exec(String(line[index]))![1]);
     into.emit(row, { ...shared, set: undefined, bar: undefined, reps: [each, index] });

@@ -2,6 +2,7 @@ import { headerWords } from "../../header/header-words";
 import { headingLookup } from "../../header/recognise-header";
 import { namesSummary } from "../../table/read-lines";
 import { isBlank } from "../../value/blank";
+import { dayOfCell } from "../../value/day-of-cell";
 import type { LayoutContext } from "../layout-context";
 import { Unfolded } from "../unfolded";
 import { tellUnread } from "./beside-dates";
@@ -50,8 +51,12 @@ function blocksOf(context: LayoutContext, headers: readonly DateHeader[], into: 
     const titles = titlesBelow;
     titlesBelow = [];
     for (let row = from; row < header.firstRow; row++) {
+      const line = cells[row]!;
       into.mark(row, "heading");
-      for (const cell of cells[row]!)
+      // A day beside a figure is no title.
+      if (line.some((cell) => dayOfCell(cell)) && line.some((cell) => typeof cell === "number"))
+        into.report("row-unread", row, 0, {}, true);
+      for (const cell of line)
         if (typeof cell === "string" && cell.trim() !== "") titles.push(cell);
     }
     const known = knownColumns(context, header);
