@@ -120,6 +120,8 @@ test.each(Object.keys(workbooks))("%s: every action leaves every cell as it was"
     await run("answerName", { today, written: unknown.name, athlete, same: true });
     await run("answerName", { today, written: unknown.name, athlete, same: false });
     await run("forgetName", { today, written: unknown.name });
+    await run("answerSet", { today, set: "2026-06-02 Tomas Reyerson" });
+    await run("forgetSet", { today, set: "2026-06-02 Tomas Reyerson" });
   }
   const { questions, tabs: found } = await run<SetUpView>("setUpView", { today });
   const [{ tabId, table }] = found as [SetUpView["tabs"][number]];
