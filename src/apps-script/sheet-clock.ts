@@ -17,20 +17,25 @@ export class SheetClock {
   private reader: ((time: number) => Reading) | undefined;
   /** How far the spreadsheet's clock is ahead of the world's, ms, by quarter of an hour. */
   private readonly ahead = new Map<number, number>();
+  /** By how much a date moves so that the script's clock shows it, ms, by quarter of an hour. */
+  private readonly moves = new Map<number, number>();
+  /** Rows of one day follow one another: the date seen last, and what it was made. */
+  private last = { time: Number.NaN, shown: new Date(Number.NaN) };
 
   /** @param zone the spreadsheet's time zone; asked for once, when the first date comes */
   constructor(private readonly zone: () => string) {}
 
   /** Rows or a cell, as they came where they hold no date that the clocks show differently. */
   shown(given: unknown): unknown {
-    if (isDate(given)) return this.shownDate(given);
-    if (!Array.isArray(given)) return given;
+    if (!Array.isArray(given)) return isDate(given) ? this.shownDate(given) : given;
     let all: unknown[] | undefined;
     for (let at = 0; at < given.length; at++) {
-      const one = this.shown(given[at]);
-      if (one === given[at]) continue;
-      all ??= [...given];
-      all[at] = one;
+      const one: unknown = given[at];
+      if (typeof one !== "object") continue;
+      const shown = this.shown(one);
+      if (shown === one) continue;
+      all ??= given.slice();
+      all[at] = shown;
     }
     return all ?? given;
   }
@@ -48,6 +53,18 @@ export class SheetClock {
 
   private shownDate(date: Date): Date {
     const time = date.getTime();
+    const quarter = Math.floor(time / quarterMs);
+    let move = this.moves.get(quarter);
+    if (move === undefined) {
+      move = this.moveAt(quarter * quarterMs);
+      this.moves.set(quarter, move);
+    }
+    if (move === 0) return date;
+    if (time !== this.last.time) this.last = { time, shown: new Date(time + move) };
+    return this.last.shown;
+  }
+
+  private moveAt(time: number): number {
     const there = new Date(time + this.aheadAt(time));
     const here = new Date(
       there.getUTCFullYear(),
@@ -56,9 +73,8 @@ export class SheetClock {
       there.getUTCHours(),
       there.getUTCMinutes(),
       there.getUTCSeconds(),
-      there.getUTCMilliseconds(),
     );
-    return here.getTime() === time ? date : here;
+    return here.getTime() - time;
   }
 
   private aheadAt(time: number): number {
