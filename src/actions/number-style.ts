@@ -7,9 +7,9 @@ const tellingRows = 2000;
 /**
  * The unit and decimal mark of the coach's own rows: pounds when most columns of masses are in
  * pounds, a decimal comma when more cells typed as text carry one than carry a point. Cells that hold
- * a number have no mark of their own.
+ * a number have no mark of their own: where no text tells, the spreadsheet's language does.
  */
-export function numberStyle({ tabs, cells }: ReadWorkbook): NumberStyle {
+export function numberStyle({ tabs, cells, ownMark }: ReadWorkbook): NumberStyle {
   const masses = tabs.flatMap(({ understanding }) =>
     understanding.columns.filter(
       ({ field, unit }) => (field === "mass" || field === "load") && unit !== null,
@@ -28,6 +28,6 @@ export function numberStyle({ tabs, cells }: ReadWorkbook): NumberStyle {
   }
   return {
     unit: masses.length > 0 && pounds > masses.length / 2 ? "lb" : "kg",
-    mark: commas > points ? "," : ".",
+    mark: commas === points ? ownMark() : commas > points ? "," : ".",
   };
 }

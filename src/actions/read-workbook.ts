@@ -39,6 +39,8 @@ export type ReadWorkbook = {
   readonly answers: Answers;
   /** A tab's cells as they were read. */
   readonly cells: (tabId: number) => Cells;
+  /** The decimal mark of the spreadsheet's own language. */
+  readonly ownMark: () => "," | ".";
   /** Rows that became records, and all rows with content below the headings. */
   readonly rowsRead: number;
   readonly rowsFilled: number;
@@ -100,6 +102,7 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
     }),
     answers,
     cells: cellsOf,
+    ownMark: workbook.decimalMark,
     rowsRead,
     rowsFilled: rowsRead + rowsReported,
   };

@@ -32,6 +32,8 @@ export type Workbook = {
   readonly formulas: (tabId: number) => readonly (readonly string[])[];
   /** Writes text, numbers, days and formulas in one batch; makes room when the tab is too small. */
   readonly write: (tabId: number, block: Block) => void;
+  /** The decimal mark of the spreadsheet's own language. */
+  readonly decimalMark: () => "," | ".";
   /** Adds a tab at the end. Throws when the name is taken. */
   readonly addTab: (name: string) => Tab;
   /**

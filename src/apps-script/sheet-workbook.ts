@@ -1,6 +1,7 @@
 import type { Highlight, Tab, Workbook, Written } from "../actions/workbook";
 import { spreadsheetWords } from "../words/spreadsheet";
 import { SheetClock } from "./sheet-clock";
+import { SheetLanguage } from "./sheet-language";
 
 /** How long one coach's action waits for another's, ms. */
 const patienceMs = 20_000;
@@ -9,6 +10,7 @@ const patienceMs = 20_000;
 export function sheetWorkbook(): Workbook {
   const spreadsheet = SpreadsheetApp.getActive();
   const clock = new SheetClock(() => spreadsheet.getSpreadsheetTimeZone());
+  const language = new SheetLanguage(() => spreadsheet.getSpreadsheetLocale());
   const sheetOf = (tabId: number) => {
     const sheet = spreadsheet.getSheets().find((one) => one.getSheetId() === tabId);
     if (!sheet) throw new Error(spreadsheetWords.tabGone);
@@ -27,7 +29,9 @@ export function sheetWorkbook(): Workbook {
     },
     formulas: (tabId) => {
       const range = sheetOf(tabId).getDataRange();
-      return wholeRows(range.getFormulas(), range);
+      return wholeRows(range.getFormulas(), range).map((row) =>
+        row.map((formula) => language.plain(formula)),
+      );
     },
     write: (tabId, { row, column, values }) => {
       const width = values[0]?.length ?? 0;
@@ -38,10 +42,11 @@ export function sheetWorkbook(): Workbook {
       const formats = range.getNumberFormats();
       range.setValues(
         values.map((line, i) =>
-          line.map((value, j) => asWritten(value, formats[i]?.[j] === "@", clock)),
+          line.map((value, j) => asWritten(value, formats[i]?.[j] === "@", { clock, language })),
         ),
       );
     },
+    decimalMark: () => language.decimalMark(),
     addTab: (name) => tabOf(spreadsheet.insertSheet(name, spreadsheet.getSheets().length)),
     dress: (tabId, headingRow, widths, fromColumn = 1) => {
       const sheet = sheetOf(tabId);
@@ -75,11 +80,14 @@ export function sheetWorkbook(): Workbook {
     select: (tabId, range) => {
       sheetOf(tabId).getRange(range).activate();
     },
-    highlights: (tabId) => ownRules(sheetOf(tabId)).map(formulaOf),
+    highlights: (tabId) => ownRules(sheetOf(tabId)).map((rule) => language.plain(formulaOf(rule))),
     highlight: (tabId, highlights) => {
       const sheet = sheetOf(tabId);
       const coaches = sheet.getConditionalFormatRules().filter((rule) => !isOurs(rule));
-      sheet.setConditionalFormatRules([...coaches, ...highlights.map((one) => ruleOf(sheet, one))]);
+      const ours = highlights.map((one) =>
+        ruleOf(sheet, { ...one, formula: language.written(one.formula) }),
+      );
+      sheet.setConditionalFormatRules([...coaches, ...ours]);
     },
     offer: (tabId, range, values) => {
       const rule = SpreadsheetApp.newDataValidation()
@@ -181,11 +189,11 @@ function columnTags(sheet: GoogleAppsScript.Spreadsheet.Sheet) {
 function asWritten(
   value: Written,
   plainText: boolean,
-  clock: SheetClock,
+  { clock, language }: { readonly clock: SheetClock; readonly language: SheetLanguage },
 ): string | number | boolean | Date {
   if (typeof value === "string") return value === "" || plainText ? value : `'${value}`;
   if (typeof value !== "object") return value;
-  if ("formula" in value) return value.formula;
+  if ("formula" in value) return language.written(value.formula);
   const [year, month, date] = value.day.split("-").map(Number);
   return clock.startOf(year!, month!, date!);
 }
@@ -213,7 +221,7 @@ function ruleOf(
 
 /** Our rules look for our words; a coach's rule with a formula of that very shape is not likely. */
 function isOurs(rule: GoogleAppsScript.Spreadsheet.ConditionalFormatRule): boolean {
-  return /^=(AND\(LEN\(A1\)<32,OR\(ISNUMBER\(SEARCH\(|ISNUMBER\(SEARCH\("too few rows",A1\)\)$)/.test(
+  return /^=(AND\(LEN\(A1\)<32[,;]OR\(ISNUMBER\(SEARCH\(|ISNUMBER\(SEARCH\("too few rows"[,;]A1\)\)$)/.test(
     formulaOf(rule),
   );
 }

@@ -167,6 +167,7 @@ export function memoryWorkbook(
     format: counted("format", (id, range, pattern) => {
       formats.set(`${tabOf(id).name}!${range}`, pattern);
     }),
+    decimalMark: counted("decimalMark", () => "." as const),
     alignLeft: counted("alignLeft", (id, range) => {
       aligned.add(`${tabOf(id).name}!${range}`);
     }),
