@@ -40,7 +40,17 @@ export function farOffNotes(sets: readonly LoadedSet[]): readonly HoldNote[] {
   const off = ({ speed, loadKg }: LoadedSet) => Math.abs(speed - usualAt(loadKg));
   const robustSd = sdPerMedian * middleOf(drawn.map(off));
   const limit = Math.max(leastShare * usual, leastSds * robustSd);
-  const far = sets.filter((set) => off(set) > limit);
+  /** A last set after sets ever slower at the same load is tired, not mistyped. */
+  const tired = ({ day, loadKg, speed }: LoadedSet) =>
+    sets.some(
+      (other) =>
+        other.day === day &&
+        other.loadKg === loadKg &&
+        off(other) <= limit &&
+        speed < other.speed &&
+        other.speed - speed <= leastShare * other.speed,
+    );
+  const far = sets.filter((set) => off(set) > limit && !tired(set));
   const first = far[0];
   if (first === undefined || far.length > Math.max(2, mostShare * sets.length)) return [];
   const { exercise } = first.set;

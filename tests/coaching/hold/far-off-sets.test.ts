@@ -53,6 +53,20 @@ test("a load at which nothing usually moves has no usual speed, one load all alo
   expect(usual(single)).toEqual([[expect.closeTo(0.7, 9), null]]);
 });
 
+test("a last set slowed by those before it at its load is tired, and told of nobody", () => {
+  const season = setsOf(20);
+  const day = sessionDay(25);
+  const at = (loadKg: number, speeds: readonly number[]) =>
+    speeds.map((speed) => liftingSet({ day, loadKg, repSpeeds: [speed] }));
+  // 80 kg usually moves at 0.6 m/s, and a usual set's at 0.7: what is over 0.175 off is far off.
+  expect(notesOf([...season, ...at(80, [0.56, 0.48, 0.41])])).toEqual([]);
+  // The same speed by itself, or far under the set before it, is asked about.
+  expect(notesOf([...season, ...at(80, [0.41])])).toHaveLength(1);
+  expect(notesOf([...season, ...at(80, [0.58, 0.41])])).toHaveLength(1);
+  // Every set of a load mistyped is far off: none speaks for another.
+  expect(notesOf([...season, ...at(40, [0.6, 0.55])])[0]?.facts).toMatchObject({ sets: 2 });
+});
+
 test("of several slips the first is told, and how many there are", () => {
   const [note] = notesOf(setsOf(20, (at) => (at === 4 || at === 13 ? { kg: 17 } : {})));
   expect(note?.facts).toMatchObject({ sets: 2, day: sessionDay(4), loadKg: 17 });
