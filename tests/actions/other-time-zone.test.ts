@@ -37,7 +37,7 @@ const scriptIn = (zone: string) => `${bundleSource.replaceAll("core.compute(", "
 ${momentIn}
 const isDate = ${isDate};
 ${handedOver}
-function inZone(name, args) { return core.compute(name, handedOver("${zone}", args)); }
+function inZone(name, args) { return core.compute(name, handedOver("${zone}", [...args])); }
 `;
 
 const formulas = [
