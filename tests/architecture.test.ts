@@ -62,3 +62,13 @@ test.each(files)("%s imports only what its folder may", (file) => {
 test.each(files.filter((file) => pure.test(file)))("%s is handed clock and chance", (file) => {
   expect(text(file)).not.toMatch(/new Date\(\)|Date\.now|Math\.random/);
 });
+
+test("the spreadsheet's host is named in its shells alone", () => {
+  const shell = /^(?:apps-script|local-host)\//;
+  const naming = files.filter(
+    (file) =>
+      !shell.test(file) &&
+      /\b(?:SpreadsheetApp|HtmlService|PropertiesService|LockService)\b/.test(text(file)),
+  );
+  expect(naming).toEqual([]);
+});

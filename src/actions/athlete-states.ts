@@ -1,5 +1,4 @@
 import { speedOnLine } from "../coaching/bar-speed/expected-speed";
-import { leadSpeed, meanUnderFastest } from "../coaching/bar-speed/lead-speed";
 import { latestRows, squadLines } from "../coaching/bar-speed/squad-lines";
 import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
 import { strengthEstimate } from "../coaching/bar-speed/strength-estimate";
@@ -8,7 +7,7 @@ import { boxJumps, lastJump } from "../coaching/jumps/box-jump";
 import { squadJumpTrend } from "../coaching/jumps/squad-jump-trend";
 import type { AthleteState } from "../coaching/next-week/athlete-state";
 import { mostDone } from "../coaching/next-week/present-step";
-import { usualWidth } from "../coaching/next-week/usual-width";
+import { usualLead } from "../coaching/next-week/usual-lead";
 import { athleteNamed } from "../coaching/record/athlete-named";
 import { exerciseKey } from "../coaching/record/exercise-key";
 import { nameKey } from "../coaching/record/name-key";
@@ -48,6 +47,7 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
       about?.experience === "novice" || season.baseline.to === null ? asOf : season.baseline.to;
     const usual = lift === null ? null : lines(`${lift}\n${baselineDay}`)(athlete);
     const line = usual?.ok === true ? usual.value : recent?.ok === true ? recent.value : null;
+    const lifted = lift === null ? [] : latestRows(own?.lifts.get(exerciseKey(lift)) ?? []);
     const session = lift === null ? null : sets(lift)(athlete);
     const strength =
       recent?.ok === true ? strengthEstimate(recent.value, rows.rules.minimumSpeed) : null;
@@ -65,13 +65,7 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
           ? null
           : session.value.word !== "slower than usual",
       usualSpeed: (loadKg) => (line ? speedOnLine(line, loadKg).speed : null),
-      usualLead: (kind, loadKg) => {
-        if (!line) return null;
-        const sets = latestRows(own?.lifts.get(exerciseKey(lift!)) ?? []);
-        const under = meanUnderFastest(sets, kind);
-        const usual = leadSpeed(line, line.leads[kind], loadKg) - under;
-        return { usual, low: usual - usualWidth(line, loadKg) };
-      },
+      usualLead: (kind, loadKg) => (line ? usualLead(line, lifted, kind, loadKg) : null),
       strengthLowKg: strength?.ok === true ? strength.value.low : null,
       jumpWord: trend?.ok === true ? trend.value.word : null,
       ...lastJump(box),

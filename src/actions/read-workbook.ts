@@ -11,6 +11,7 @@ import type { RowIssue } from "../rows/reading";
 import { squadRules } from "../rows/table/read-rules";
 import type { RowOf } from "../rows/table/read-view";
 import { type TableName, tableNames } from "../rows/table-name";
+import type { DecimalMark } from "../rows/value/decimal-mark";
 import { ownTabNames } from "../words/tabs";
 import { type Answers, recallAnswers } from "./answers";
 import type { Tab, Workbook } from "./workbook";
@@ -40,7 +41,7 @@ export type ReadWorkbook = {
   /** A tab's cells as they were read. */
   readonly cells: (tabId: number) => Cells;
   /** The decimal mark of the spreadsheet's own language. */
-  readonly ownMark: () => "," | ".";
+  readonly ownMark: () => DecimalMark;
   /** Rows that became records, and all rows with content below the headings. */
   readonly rowsRead: number;
   readonly rowsFilled: number;

@@ -1,4 +1,5 @@
 import type { Cells } from "../rows/cells";
+import type { DecimalMark } from "../rows/value/decimal-mark";
 import type { WordHighlight } from "../words/squad-highlights";
 
 /** A tab of the coach's workbook. The id stays when the tab is renamed or moved. */
@@ -33,7 +34,7 @@ export type Workbook = {
   /** Writes text, numbers, days and formulas in one batch; makes room when the tab is too small. */
   readonly write: (tabId: number, block: Block) => void;
   /** The decimal mark of the spreadsheet's own language. */
-  readonly decimalMark: () => "," | ".";
+  readonly decimalMark: () => DecimalMark;
   /** Adds a tab at the end. Throws when the name is taken. */
   readonly addTab: (name: string) => Tab;
   /**

@@ -15,8 +15,6 @@ type Reading = number;
  */
 export class SheetClock {
   private reader: ((time: number) => Reading) | undefined;
-  /** How far the spreadsheet's clock is ahead of the world's, ms, by quarter of an hour. */
-  private readonly ahead = new Map<number, number>();
   /** By how much a date moves so that the script's clock shows it, ms, by quarter of an hour. */
   private readonly moves = new Map<number, number>();
   /** Rows of one day follow one another: the date seen last, and what it was made. */
@@ -77,15 +75,10 @@ export class SheetClock {
     return here.getTime() - time;
   }
 
+  /** How far the spreadsheet's clock is ahead of the world's, ms. */
   private aheadAt(time: number): number {
-    const quarter = Math.floor(time / quarterMs);
-    let ahead = this.ahead.get(quarter);
-    if (ahead === undefined) {
-      this.reader ??= readerOf(this.zone());
-      ahead = this.reader(quarter * quarterMs) - quarter * quarterMs;
-      this.ahead.set(quarter, ahead);
-    }
-    return ahead;
+    this.reader ??= readerOf(this.zone());
+    return this.reader(time) - time;
   }
 }
 

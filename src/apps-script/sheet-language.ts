@@ -1,3 +1,5 @@
+import type { NumberStyle } from "../words/printed-numbers";
+
 /** Parts of a formula: texts and tab names in their quotes, and what stands between them. */
 const parts = /"(?:[^"]|"")*"|'(?:[^']|'')*'|[^"']+/g;
 
@@ -6,12 +8,12 @@ const parts = /"(?:[^"]|"")*"|'(?:[^']|'')*'|[^"']+/g;
  * semicolons part a formula's arguments, and a formula with commas is refused.
  */
 export class SheetLanguage {
-  private mark: "," | "." | undefined;
+  private mark: NumberStyle["mark"] | undefined;
 
   /** @param locale the spreadsheet's, "de_DE"; asked for once, when the first formula comes */
   constructor(private readonly locale: () => string) {}
 
-  decimalMark(): "," | "." {
+  decimalMark(): NumberStyle["mark"] {
     this.mark ??= decimalMarkOf(this.locale());
     return this.mark;
   }
@@ -33,7 +35,7 @@ function between(formula: string, change: (part: string) => string): string {
   return formula.replace(parts, (part) => (/^["']/.test(part) ? part : change(part)));
 }
 
-function decimalMarkOf(locale: string): "," | "." {
+function decimalMarkOf(locale: string): NumberStyle["mark"] {
   const numbers = new Intl.NumberFormat(locale.replaceAll("_", "-"));
   return numbers.format(1.5).includes(",") ? "," : ".";
 }

@@ -1,8 +1,8 @@
 /**
  * The first module of the script. The platform evaluates the whole script for every formula call, so
  * no module runs at load: each is required by the function that needs it, and a formula runs only
- * what it reaches. A catalogue entry's file and export are named for its formula. Dates among its
- * arguments are first made ones that the script's clock shows as the sheet does.
+ * what it reaches. A catalogue entry's file and export are named for its formula. Its arguments
+ * pass through the host's shell first.
  */
 export function scriptEntry(catalogue) {
   const formulas = catalogue.map(({ name }) => {
@@ -15,9 +15,8 @@ const formulas = {
 };
 
 export function compute(name, args) {
-  const { SheetClock } = ${required("./apps-script/sheet-clock")};
-  const clock = new SheetClock(() => SpreadsheetApp.getActive().getSpreadsheetTimeZone());
-  return formulas[name]().compute(clock.shown([...args]));
+  const { formulaArguments } = ${required("./apps-script/formula-arguments")};
+  return formulas[name]().compute(formulaArguments(args));
 }
 
 export function serve(name, message) {

@@ -11,23 +11,18 @@ export type LikeProblems = {
   readonly more: readonly RowProblem[];
 };
 
+const columnOf = ({ cell }: RowProblem) => cell.replace(/\d+$/, "");
+const keyOf = (problem: RowProblem) => `${problem.tabId}|${columnOf(problem)}|${problem.kind}`;
+
 /** The problems in their order, those of one kind in one column gathered at the first once they are many. */
 export function likeProblems(problems: readonly RowProblem[]): readonly LikeProblems[] {
-  const columnOf = ({ cell }: RowProblem) => cell.replace(/\d+$/, "");
   const groups = new Map<string, RowProblem[]>();
-  for (const problem of problems) {
-    const key = `${problem.tabId}|${columnOf(problem)}|${problem.kind}`;
-    const like = groups.get(key);
-    if (like) like.push(problem);
-    else groups.set(key, [problem]);
-  }
-  const gathered = [...groups.values()].flatMap((like) =>
-    like.length < many
-      ? like.map((first) => ({ first, more: [] }))
-      : [{ first: like[0]!, more: like.slice(1) }],
-  );
-  const order = new Map(problems.map((problem, at) => [problem, at]));
-  return gathered
-    .map((one) => ({ ...one, column: columnOf(one.first) }))
-    .sort((a, b) => order.get(a.first)! - order.get(b.first)!);
+  for (const problem of problems)
+    groups.set(keyOf(problem), [...(groups.get(keyOf(problem)) ?? []), problem]);
+  return problems.flatMap((problem) => {
+    const like = groups.get(keyOf(problem))!;
+    const gather = like.length >= many;
+    if (gather && like[0] !== problem) return [];
+    return [{ column: columnOf(problem), first: problem, more: gather ? like.slice(1) : [] }];
+  });
 }

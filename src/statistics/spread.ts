@@ -19,6 +19,9 @@ export function standardDeviation(values: readonly number[]): Outcome<number> {
   return accept(Math.sqrt(squaresAbout(values, centre(values)) / (values.length - 1)));
 }
 
+/** Mean of figures, one at least. */
+export const meanOf = (values: readonly number[]): number => plainMean([...values]);
+
 /** Middle value of figures, one at least; of an even number, the mean of the two in the middle. */
 export const middleOf = (values: readonly number[]): number =>
   medianSorted([...values].sort((a, b) => a - b));
@@ -48,8 +51,8 @@ export function lagOneAutocorrelation(values: readonly number[]): Outcome<number
 
 /** The mean with its own rounding taken out by a second pass. */
 function centre(values: readonly number[]): number {
-  const first = plainMean([...values]);
-  return first + plainMean(values.map((value) => value - first));
+  const first = meanOf(values);
+  return first + meanOf(values.map((value) => value - first));
 }
 
 function squaresAbout(values: readonly number[], middle: number): number {

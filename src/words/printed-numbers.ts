@@ -1,8 +1,9 @@
 import { poundsFromKg } from "../coaching/units/mass";
+import type { DecimalMark } from "../rows/value/decimal-mark";
 import { trimmed } from "./reasons-figures";
 
 /** How a squad writes numbers: unit of mass and decimal mark. */
-export type NumberStyle = { readonly unit: "kg" | "lb"; readonly mark: "." | "," };
+export type NumberStyle = { readonly unit: "kg" | "lb"; readonly mark: DecimalMark };
 
 /** Figures for cell, screen and paper, as the coach's own rows write them. */
 export type PrintedNumbers = NumberStyle & {

@@ -1,3 +1,4 @@
+import { meanOf } from "../../statistics/spread";
 import type { SpeedSet } from "../series/speed-set";
 import { speedOnLine } from "./expected-speed";
 import type { LeadingSets } from "./leading-sets";
@@ -24,7 +25,7 @@ export function meanUnderFastest(sets: readonly SpeedSet[], kind: "marker" | "wo
   for (const { leads, speed, set } of sets) {
     const reps = set.repSpeeds.flatMap((one) => one ?? []);
     if (leads !== kind || reps.length === 0) continue;
-    sum += speed - reps.reduce((all, one) => all + one, 0) / reps.length;
+    sum += speed - meanOf(reps);
     count++;
   }
   return count === 0 ? 0 : sum / count;

@@ -1,3 +1,4 @@
+import { meanOf } from "../../statistics/spread";
 import type { Day } from "../calendar/day";
 import type { DiaryDay } from "../record/diary-day";
 
@@ -15,12 +16,11 @@ export function highSoreness(
   diary: readonly DiaryDay[],
   asOf: Day,
 ): { readonly day: Day; readonly value: number } | null {
-  const days = diary.filter(({ soreness }) => soreness !== null);
-  if (days.length < leastDays) return null;
-  const mean = days.reduce((sum, { soreness }) => sum + (soreness ?? 0), 0) / days.length;
-  const recent = days.filter(
-    ({ day, soreness }) => day > asOf - recentDays && (soreness ?? 0) >= mean + wellOver,
+  const days = diary.flatMap(({ day, soreness }) =>
+    soreness === null ? [] : [{ day, value: soreness }],
   );
-  const last = recent[recent.length - 1];
-  return last ? { day: last.day, value: last.soreness ?? 0 } : null;
+  if (days.length < leastDays) return null;
+  const high = meanOf(days.map(({ value }) => value)) + wellOver;
+  const recent = days.filter(({ day, value }) => day > asOf - recentDays && value >= high);
+  return recent[recent.length - 1] ?? null;
 }

@@ -40,7 +40,7 @@ export function farOffNotes(sets: readonly LoadedSet[]): readonly HoldNote[] {
   const off = ({ speed, loadKg }: LoadedSet) => Math.abs(speed - usualAt(loadKg));
   const robustSd = sdPerMedian * middleOf(drawn.map(off));
   const limit = Math.max(leastShare * usual, leastSds * robustSd);
-  /** A last set after sets ever slower at the same load is tired, not mistyped. */
+  /** Slower than a usual set of that day at that load by less than the share: tired, not mistyped. */
   const tired = ({ day, loadKg, speed }: LoadedSet) =>
     sets.some(
       (other) =>

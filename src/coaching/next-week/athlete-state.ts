@@ -1,9 +1,7 @@
 import type { Day } from "../calendar/day";
 import type { HoldWord } from "../hold/season-hold";
 import type { ReadinessWord } from "../readiness/readiness";
-
-/** Mean over the repetitions of a set, m/s, and the slowest that is still usual: one ordinary day in ten is slower. */
-export type UsualLead = { readonly usual: number; readonly low: number };
+import type { UsualLead } from "./usual-lead";
 
 /** What the measures say of an athlete, as far as next week's sets depend on it. */
 export type AthleteState = {

@@ -1,3 +1,4 @@
+import { meanOf } from "../../statistics/spread";
 import type { Day } from "../calendar/day";
 import { dropCmOf } from "../jumps/drop-cm";
 import { stackHeight } from "../jumps/stack-height";
@@ -45,8 +46,7 @@ export function dropHeight(
   const lastDay = Math.max(...drops.map(({ day }) => day));
   const last = drops.filter(({ day }) => day === lastDay);
   const contacts = last.flatMap(({ contactS }) => contactS ?? []);
-  const contact = contacts.reduce((sum, one) => sum + one, 0) / contacts.length;
-  const long = contact > longestContactS;
+  const long = contacts.length > 0 && meanOf(contacts) > longestContactS;
   const heights = last.flatMap((one) => dropCmOf(one, plates) ?? []);
   const lastCm = heights.length === 0 ? null : Math.max(...heights);
   const stacked =

@@ -1,0 +1,22 @@
+import { leadSpeed, meanUnderFastest } from "../bar-speed/lead-speed";
+import type { AthleteLine } from "../bar-speed/squad-lines";
+import type { SpeedSet } from "../series/speed-set";
+import { usualWidth } from "./usual-width";
+
+/** Mean over the repetitions of a set, m/s, and the slowest that is still usual: one ordinary day in ten is slower. */
+export type UsualLead = { readonly usual: number; readonly low: number };
+
+/**
+ * The set that decides the day, marker or first work set, at a load.
+ *
+ * @param sets the athlete's, in the setting of the line
+ */
+export function usualLead(
+  line: AthleteLine,
+  sets: readonly SpeedSet[],
+  kind: "marker" | "work",
+  loadKg: number,
+): UsualLead {
+  const usual = leadSpeed(line, line.leads[kind], loadKg) - meanUnderFastest(sets, kind);
+  return { usual, low: usual - usualWidth(line, loadKg) };
+}
