@@ -4,8 +4,6 @@ import { monday, smallClub, today, tomas } from "../faults/small-club";
 import { bothHosts } from "./both-hosts";
 import { sampleCells, sampleClub } from "./sample-club";
 
-jest.setTimeout(120_000);
-
 // The invented club as other coaches would keep it: with decimal commas, and in pounds, a pound being
 // 0.45359237 kg (international yard and pound agreement 1959).
 const pound = 0.45359237;

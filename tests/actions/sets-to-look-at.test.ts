@@ -4,8 +4,6 @@ import type { HeldWorkbook, Typed } from "./held-workbook";
 import { sampleCells } from "./sample-club";
 import { withSlip } from "./with-slip";
 
-jest.setTimeout(180_000);
-
 const today = "2026-06-28";
 // Three athletes of the sample are enough, and few rows the same on both hosts.
 const few = (cells: readonly (readonly unknown[])[], column: number) =>

@@ -9,8 +9,6 @@ import { Sidebar } from "../../src/sidebar/view/sidebar";
 import { sampleClub } from "../actions/sample-club";
 import { launchBrowser } from "./browser";
 
-jest.setTimeout(120_000);
-
 const today = "2026-06-28";
 const athlete = "Tomas Reyerson";
 const styles = ["tokens", "sidebar"].map((name) =>

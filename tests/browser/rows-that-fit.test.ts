@@ -1,8 +1,6 @@
 import { plainTab, type WorkbookData } from "../../src/local-host/workbook-data";
 import { type ServedPage, servedPage, typeInto, until } from "./served-page";
 
-jest.setTimeout(180_000);
-
 const wrap = { wrap: true };
 // A speed is typed into A2; the wrapped answer beside it is then longer. Row 4 was set by hand.
 const answer = (row: number) => ({

@@ -176,3 +176,11 @@ test("another exercise in the main lift's place has its last load, or goes by fe
   expect(insteadCellWords(item)).toBe("leg press, last 90 kg");
   expect(insteadCellWords({ ...item, loadKg: null })).toBe("leg press, by feel, 2–3 in reserve");
 });
+
+test("masses told in pounds are turned, what the coach typed is quoted as it stands", () => {
+  const { told } = printedNumbers({ unit: "lb", mark: "," });
+  // A pound is 0.45359237 kg (international yard and pound agreement 1959).
+  expect(told("“107.5 kg” reads 107.5 kg; 2 to 2.5 kg more.")).toBe(
+    "“107.5 kg” reads 237 lb; 4,4 to 5,5 lb more.",
+  );
+});

@@ -1,5 +1,5 @@
 import { blockText } from "../../coaching/blocks/block";
-import { platesASide, roundDownToPlates } from "../../coaching/blocks/plate-loading";
+import { platesASide } from "../../coaching/blocks/plate-loading";
 import type { DayBand } from "../../coaching/next-week/day-bands";
 import { athleteNamed } from "../../coaching/record/athlete-named";
 import { cautions } from "../../words/cautions";
@@ -108,8 +108,7 @@ function cardBand(week: PrintableWeek, { line, session }: PrintedSession, band: 
   if (band.loadKg === null) {
     return { ...parts, speedAfter: pageWords.orIll, lift: "", plates: "", side: [], floor: "" };
   }
-  const exists = roundDownToPlates(band.loadKg, session.barKg, plates);
-  const loadKg = exists.ok ? exists.value : session.barKg;
+  const { loadKg } = band;
   const side = platesASide(loadKg, session.barKg, plates);
   const usual = stateOf(line.athlete).usualSpeed(loadKg);
   const cap = week.state.read.rows.rules.velocityLossCap;

@@ -1,4 +1,4 @@
-import { platesASide, roundDownToPlates } from "../../coaching/blocks/plate-loading";
+import { platesASide } from "../../coaching/blocks/plate-loading";
 import { plateChange } from "../../coaching/next-week/plate-change";
 import type { RackShare } from "../../coaching/next-week/rack-plan";
 import { cautions } from "../../words/cautions";
@@ -72,11 +72,9 @@ function rackLines(
   });
   const lines: RackLine[] = turns.map((turn, at) => {
     const { bands, sets, reps } = sessions[at]!;
-    const slower = bands.flatMap(({ loadKg }) => {
-      if (loadKg === null || loadKg >= turn.loadKg) return [];
-      const exists = roundDownToPlates(loadKg, barKg, plates);
-      return exists.ok ? [numbers.mass(exists.value)] : [];
-    });
+    const slower = bands.flatMap(({ loadKg }) =>
+      loadKg === null || loadKg >= turn.loadKg ? [] : [numbers.mass(loadKg)],
+    );
     return {
       athlete: nameIn(turn.athlete),
       ...markers[at]!,

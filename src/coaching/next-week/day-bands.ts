@@ -18,6 +18,7 @@ const hundredth = 0.01;
  * `loadDrop`, written in hundredths so that every speed is in exactly one.
  *
  * @param shareOff share off a clearly slow day, fraction
+ * @param built the load under a lighter one that the gym's plates make, kg
  * @returns empty when no load but the plan exists
  */
 export function dayBands(
@@ -25,6 +26,7 @@ export function dayBands(
   usualMarkerSpeed: number,
   stepKg: number,
   shareOff: number = usualShareOff,
+  built: (kg: number) => number = (kg) => kg,
 ): readonly DayBand[] {
   const usual = Math.round(usualMarkerSpeed * 100);
   const at = (speed: number) =>
@@ -36,8 +38,13 @@ export function dayBands(
     const drop = at(speed);
     if (!drop.ok) return [];
     const { value } = drop;
-    const loadKg = value.kind === "no heavy work" ? null : value.loadKg;
-    const share = value.kind === "lighter" ? value.share : 0;
+    const loadKg =
+      value.kind === "lighter"
+        ? built(value.loadKg)
+        : value.kind === "as planned"
+          ? value.loadKg
+          : null;
+    const share = value.kind === "lighter" ? 1 - loadKg! / plannedKg : 0;
     const key = String(loadKg);
     if (open && open.key === key) continue;
     if (open) bands.push(band(open, speed + 1));

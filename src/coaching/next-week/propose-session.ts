@@ -8,7 +8,7 @@ import type { DayChoice } from "../season/gym-days";
 import { hoursToNextRace } from "../season/race-hours";
 import { assistanceLoad } from "./assistance-load";
 import type { BarLoad } from "./bar-load";
-import { type DayBand, dayBands } from "./day-bands";
+import { dayBands } from "./day-bands";
 import { dropHeight } from "./drop-height";
 import type { Missing } from "./exercise-list";
 import { jumpPlan } from "./jump-plan";
@@ -114,17 +114,9 @@ export function sessionProposer(
       bands:
         usual === null
           ? []
-          : dayBands(kg, usual, given.size.stepKg, rules.loadDrop).map((one) =>
-              one.loadKg === null || one.loadKg === kg ? one : onPlates(one, kg, bar),
-            ),
+          : dayBands(kg, usual, given.size.stepKg, rules.loadDrop, (wanted) => bar(wanted).loadKg),
       reserve: guardKg === null || instead ? null : mostReps(kg / guardKg) - block.reps,
       hoursToRace: hoursToNextRace(day, minute, given.races),
     };
   };
-}
-
-/** A lighter band as this gym's plates make it, with the share that then is off the plan. */
-function onPlates(band: DayBand, plannedKg: number, bar: SessionsGiven["bar"]): DayBand {
-  const { loadKg } = bar(band.loadKg!);
-  return { ...band, loadKg, share: 1 - loadKg / plannedKg };
 }

@@ -13,6 +13,8 @@ test("soreness two points over the athlete's own mean in the last two days is to
   expect(of(2, 2, 2, 2, 2, 1, 5, 1)).toEqual({ day: 99, value: 5 });
   expect(of(2, 2, 2, 2, 2, 2, 1, 4)).toBeNull();
   expect(of(2, 2, 2, 2, 2, 2, 6, 6)).toEqual({ day: 100, value: 6 });
+  // Two points over are enough: the mean of eight days at 1 and one at 3.25 is 1.25.
+  expect(of(1, 1, 1, 1, 1, 1, 1, 1, 3.25)).toEqual({ day: 100, value: 3.25 });
 });
 
 test("three days back is past, and so is what nobody wrote down", () => {

@@ -223,3 +223,17 @@ test("a spell that ends before it starts is told with both days; a private mark 
     [100, false],
   ]);
 });
+
+test("a drop written in plates is plates, and no figure that cannot be read", () => {
+  const { records, issues } = read(
+    "Jumps",
+    ["Date", "Athlete", "Test", "Height (cm)", "Drop height"],
+    ["2026-05-12", "Ilka", "drop jump", 31, "2x20+5"],
+    ["2026-05-12", "Ilka", "drop jump", 30, 40],
+  );
+  expect(records.map(({ dropCm, dropStackKg }) => [dropCm, dropStackKg])).toEqual([
+    [null, [20, 20, 5]],
+    [40, undefined],
+  ]);
+  expect(issues).toEqual([]);
+});
