@@ -81,6 +81,28 @@ test("Enter opens an athlete with the focus on the name, Escape leads back to th
   expect(back.text.startsWith(name!)).toBe(true);
 });
 
+test("nothing of any athlete's week stands past the sidebar's right edge, however many plates", async () => {
+  const rows = sidebar.locator("button.row");
+  const count = await rows.count();
+  expect(count).toBeGreaterThan(10);
+  for (let at = 0; at < count; at++) {
+    await rows.nth(at).click();
+    await sidebar.getByText("All athletes").waitFor(patient);
+    const past = await sidebar.evaluate(() => {
+      const edge = document.documentElement.clientWidth;
+      const texts = document.querySelectorAll(
+        "main p, main td, main th, main li, main strong, main span",
+      );
+      return [...texts]
+        .filter((one) => one.getBoundingClientRect().right > edge)
+        .map(({ textContent }) => textContent);
+    });
+    expect(past).toEqual([]);
+    await sidebar.getByText("All athletes").click();
+    await rows.nth(at).waitFor(patient);
+  }
+});
+
 test("a button that was pressed keeps the focus while its work is done and after it", async () => {
   const write = sidebar.getByRole("button", { name: /^Write \d+ rows$/ });
   await write.focus();

@@ -43,10 +43,10 @@ const massColumns = ["marker", "load", "plates"] as const;
  * marker, what was typed, the answer.
  */
 const widths: Readonly<Record<WeekColumn, number>> = {
-  athlete: 84,
+  athlete: 92,
   marker: 58,
   typed: 87,
-  today: 100,
+  today: 92,
   day: 92,
   sets: 60,
   load: 60,
