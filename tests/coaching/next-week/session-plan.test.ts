@@ -63,6 +63,23 @@ test("no rack: the alternative, without the bar's load", () => {
   });
 });
 
+test("a load is written for what is lifted: the alternative's and assistance's own last, none for jumps", () => {
+  const lastLoad = (exercise: string) => (exercise === "leg press" ? 140 : 22.5);
+  const loads = (over: Partial<SessionGiven> = {}) =>
+    plan({ lastLoad, ...over }).map(({ exercise, loadKg }) => [exercise.split(" ")[0], loadKg]);
+  expect(loads()).toEqual([
+    ["bike", null],
+    ["back", 67.5],
+    ["hops", null],
+    ["plate-to-plate", null],
+    ["straight-leg", null],
+    ["back", 85],
+    ["rear-foot-elevated", 22.5],
+    ["seated", 22.5],
+  ]);
+  expect(loads({ notAvailable: ["back squat"] })).toContainEqual(["leg", 140]);
+});
+
 test("whatever is missing: the order stays, and what lands is what was planned, or nothing", () => {
   fc.assert(
     fc.property(

@@ -60,6 +60,8 @@ test.each([
   ["swimming", "none: swimming"],
   ["cycling 2h", "none: cycling 2h"],
   ["felt ill", "none: felt ill"],
+  [" 0 ", "none: "],
+  [" swimming ", "none: swimming"],
   ["@4", "none: @4"],
   ["ditto", "ditto"],
   ["as Tue", "as-weekday"],

@@ -166,8 +166,9 @@ test.each([
   ["starting anew from one", [2, 1, 2, 1], false],
   ["all the same", [3, 3, 3], true],
   ["one after one", [1, 1, 1], true],
-  ["half of them running", [3, 4, 4], false],
-  ["fewer than half", [3, 4, 4, 4], true],
+  ["half of them running", [1, 2, 2], false],
+  ["fewer than half", [1, 2, 2, 2], true],
+  ["growing, but not from one", [3, 4, 5, 3, 4, 5], true],
   ["words and blanks between", [1, "", "x", 2, "3"], false],
   ["a single row", [3], true],
 ])("sets are counted: %s", (_, column, counted) => {

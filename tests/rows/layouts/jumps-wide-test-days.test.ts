@@ -74,3 +74,16 @@ describe.each(["numbers", "text"] as const)("three blocks of test days, cells as
     expect(counts(read().reading)).toEqual([10, 0, 0, 6]);
   });
 });
+
+test("figures of one cell have each the unit its part has in the title", () => {
+  const { reading } = understandTable("Jumps", [
+    ["Drop jump 30: contact ms / height in", "", ""],
+    ["Athlete", "2026-05-12", "2026-05-19"],
+    ["Ilka Brandmoor", "182/12", "190/11"],
+  ]);
+  expect(problems(reading)).toEqual([]);
+  expect(reading.records).toMatchObject([
+    { contactS: 0.182, heightCm: expect.closeTo(30.48) },
+    { contactS: 0.19, heightCm: expect.closeTo(27.94) },
+  ]);
+});

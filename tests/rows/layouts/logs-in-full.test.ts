@@ -122,6 +122,37 @@ test("a weekday is copied in the scheme or the exercise, a mark repeats the athl
   expect(counts(reading)).toEqual([7, 3, 0, 1]);
 });
 
+test("a mark under nothing repeats nothing, also where the row counts its own sets", () => {
+  const { reading } = read("Sets", [
+    ["Date", "Athlete", "Exercise", "Load", "Sets", "Reps"],
+    ["2026-05-12", "Ilka", "squat", 80, 2, 5],
+    ["2026-05-12", "Kofi", "squat", '"', 3, 5],
+    ["2026-05-14", "Ilka", "squat", '"', 1, 4],
+  ]);
+  expect(reading.records.map(shortSet)).toEqual([
+    "05-12 Ilka 1 80x5",
+    "05-12 Ilka 2 80x5",
+    "05-14 Ilka 1 80x4",
+  ]);
+  expect(problems(reading)).toEqual(['D3 nothing-to-repeat: "']);
+});
+
+test.each([
+  [[3, 4, 5, 3, 4, 5], "3 4 5 3 4 5"],
+  [[2, 3, 1], "2 3 1"],
+  [[1, 2, 3, 1, 2, 3], "numbers"],
+  [[1, 1, 2, 1, 2, 3], "numbers"],
+])("a column “Sets” with %p counts sets unless they are numbered from 1", (column, meant) => {
+  const { reading, layout } = read("Sets", [
+    ["Date", "Athlete", "Exercise", "Sets", "Reps", "Load (kg)"],
+    ...column.map((sets, at) => [`2026-05-${12 + at}`, "Ilka", "squat", sets, 5, 60 + at]),
+  ]);
+  const rows = column.map((_, at) => reading.records.filter(({ loadKg }) => loadKg === 60 + at));
+  expect(
+    layout === "rows of several sets" ? rows.map((sets) => sets.length).join(" ") : "numbers",
+  ).toBe(meant);
+});
+
 test("no lift: words are a note with the row's own, a speed or a missing name is reported", () => {
   const { reading } = read(
     "Sets",

@@ -126,6 +126,11 @@ const km = (heading: string, cell: unknown) => {
   return reading.issues[0]?.code ?? reading.records[0]!.distanceKm;
 };
 
+test("races without a column of distances have none", () => {
+  const { records } = read("Races", ["Date", "Race"], ["2026-05-12", "Mile"]);
+  expect(records.map(({ distanceKm }) => distanceKm)).toEqual([null]);
+});
+
 test.each([
   ["Marathon", 42.195],
   ["half", 21.0975],

@@ -118,6 +118,13 @@ test("a row typed twice: numbered, timed or with three repetitions or more; unkn
   expect(
     doubled(["Set", "Load", "Note"], [1, 80, "a".repeat(40)], [1, 80, `${"a".repeat(39)}b`]),
   ).toEqual([]);
+  const may = (date: number) => new Date(2026, 4, date);
+  const unknown = (cell: unknown, again: unknown) =>
+    doubled(["Set", "Load", "Xyz"], [1, 80, cell], [1, 80, again]);
+  expect(unknown(may(12), may(12))).toEqual(["A3 doubled-row"]);
+  expect(unknown(may(12), may(13))).toEqual([]);
+  expect(unknown(may(12), "12 May")).toEqual([]);
+  expect(unknown("12 May", may(12))).toEqual([]);
   expect(doubled(["Set", "Load"], [1, 80], [1, 80, ""])).toEqual(["A3 doubled-row"]);
   expect(doubled(["Set", "Load"], [1, 80, ""], [1, 80])).toEqual(["A3 doubled-row"]);
   expect(doubled(["Set", "Load", "ok"], [1, 80, true])).toEqual(["A3 doubled-row"]);
