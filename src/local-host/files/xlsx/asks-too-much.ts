@@ -1,10 +1,9 @@
 import { refuse } from "../../../outcome";
 import { limits } from "../limits";
+import { largestTab } from "./largest-tab";
 import { attribute, partText, sheetPaths } from "./xml-text";
 import type { Parts } from "./zip-parts";
 
-/** Rows and columns of the largest tab there is (ECMA-376 part 1, 18.3.1.73 and 18.3.1.4). */
-const [lastRow, lastColumn] = [1_048_576, 16_384];
 const ends = /^\$?([A-Z]{1,3})\$?(\d+)(?::\$?([A-Z]{1,3})\$?(\d+))?$/;
 
 const columnNumber = (letters: string) =>
@@ -55,12 +54,12 @@ export function asksTooMuch(parts: Parts): ReturnType<typeof refuse> | null {
     if (merged > limits.rows) return refuse("merges-too-much", { tab, most: limits.rows });
     for (const [tag] of text.matchAll(/<row\b[^<>]*>/g)) {
       const row = Number(attribute(tag, "r") ?? 1);
-      if (!(row >= 1 && row <= lastRow))
+      if (!(row >= 1 && row <= largestTab.rows))
         return refuse("too-many-rows", { tab, rows: row, most: limits.rows });
     }
     for (const [tag] of text.matchAll(/<col\b[^<>]*>/g)) {
       const columns = Number(attribute(tag, "max") ?? 1);
-      if (!(columns >= 1 && columns <= lastColumn))
+      if (!(columns >= 1 && columns <= largestTab.columns))
         return refuse("too-many-columns", { tab, columns, most: limits.columns });
     }
   }

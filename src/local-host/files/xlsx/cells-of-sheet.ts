@@ -6,11 +6,12 @@ import { cellFromFile } from "./cell-from-file";
 import { type FillMark, fits } from "./fill-marks";
 import type { Sheet } from "./library";
 
-/** Cells row by row; looks below the last filled row are left to the file. */
+/** Cells row by row; looks below the last filled row or beside the last filled column are left to the file. */
 export function cellsOf(sheet: Sheet, marks: readonly FillMark[]): Outcome<(CellData | null)[][]> {
   const lines: (CellData | null)[][] = [];
   let refusal: Outcome<never> | null = null;
   let lastFilled = 0;
+  let lastColumn = 0;
   const spilled: string[] = [];
   sheet.eachRow((row, number) => {
     if (refusal) return;
@@ -20,6 +21,7 @@ export function cellsOf(sheet: Sheet, marks: readonly FillMark[]): Outcome<(Cell
       const made = cellFromFile(cell);
       if (made && (made.value !== null || made.formula !== undefined || made.note !== undefined)) {
         filled = true;
+        lastColumn = Math.max(lastColumn, column);
         if (column > limits.columns) {
           refusal = refuse("too-many-columns", {
             tab: sheet.name,
@@ -45,12 +47,27 @@ export function cellsOf(sheet: Sheet, marks: readonly FillMark[]): Outcome<(Cell
   });
   if (refusal) return refusal;
   lines.length = Math.min(lines.length, lastFilled);
+  addEmptyLooks(lines, sheet, lastColumn);
   for (const mark of marks) {
     if (mark.tab === sheet.name && fits(lines, mark)) spilled.push(mark.ref);
   }
   for (const ref of spilled) gatherFills(lines, ref);
   for (const line of lines) while (line.length > 0 && line[line.length - 1] === null) line.pop();
   return accept(lines);
+}
+
+/** The library passes empty cells by, coloured ones too. */
+function addEmptyLooks(lines: (CellData | null)[][], sheet: Sheet, columns: number): void {
+  lines.forEach((line, at) => {
+    const row = sheet.findRow(at + 1);
+    for (let column = 1; row && column <= columns; column++) {
+      const cell = line[column - 1] ? undefined : row.findCell(column);
+      const look = cell ? cellFromFile(cell) : null;
+      if (!look) continue;
+      while (line.length < column) line.push(null);
+      line[column - 1] = look;
+    }
+  });
 }
 
 /** An array formula's results stand in the cells around it: they are its own, not typed ones. */

@@ -1,4 +1,5 @@
-import type { WorkbookView } from "exceljs";
+import type { Cell, WorkbookView } from "exceljs";
+import { rectangle } from "../../a1";
 import type { TabData, WorkbookData } from "../../workbook-data";
 import { fillMarks } from "./fill-marks";
 import { type Book, fillsKey, memoryTab, type Sheet, widthOf } from "./library";
@@ -74,6 +75,8 @@ function writeTab(
   from1904: boolean,
   own: ReadonlySet<string>,
 ): void {
+  // Before the cells: what is written under a merged cell would stand in that cell.
+  unmerge(sheet, before?.merged ?? [], after.merged ?? []);
   // A formula's results give way before anything is written, and come last, over emptied cells.
   const changed = changedCells(before, after);
   for (const { row, column, was } of changed) clearFills(sheet, row, column, was);
@@ -94,13 +97,29 @@ function writeTab(
     sheet.views = [frozen ? { state: "frozen", ...split } : { state: "normal" }];
   }
   if (hidden !== (before?.hidden ?? false)) sheet.state = hidden ? "hidden" : "visible";
-  writeMerges(sheet, before?.merged ?? [], after.merged ?? []);
+  for (const range of after.merged ?? [])
+    if (!before?.merged?.includes(range)) sheet.mergeCellsWithoutStyle(range);
   if (!same(before?.conditionalFormats ?? [], after.conditionalFormats)) writeRules(sheet, after);
 }
 
-function writeMerges(sheet: Sheet, before: readonly string[], after: readonly string[]): void {
-  for (const range of before) if (!after.includes(range)) sheet.unMergeCells(range);
-  for (const range of after) if (!before.includes(range)) sheet.mergeCells(range);
+/** Takes merged cells apart that are merged no more; the library would take their looks, too. */
+function unmerge(sheet: Sheet, before: readonly string[], after: readonly string[]): void {
+  for (const range of before) {
+    if (after.includes(range)) continue;
+    const looks = cellsIn(sheet, range).map((cell) => ({ cell, style: cell.style }));
+    sheet.unMergeCells(range);
+    for (const { cell, style } of looks) cell.style = style;
+  }
+}
+
+function cellsIn(sheet: Sheet, range: string): Cell[] {
+  const at = rectangle(range, { rows: 0, columns: 0 });
+  const cells: Cell[] = [];
+  for (let row = at?.startRow ?? 0; row <= (at?.endRow ?? -1); row++) {
+    for (let column = at!.startColumn; column <= at!.endColumn; column++)
+      cells.push(sheet.getCell(row + 1, column + 1));
+  }
+  return cells;
 }
 
 /** What the add-on remembers stands in a tab no program shows. */

@@ -1,4 +1,5 @@
 import { strToU8 } from "fflate";
+import { withOwnFormulas } from "./own-formulas";
 import { handHeights, type RowHeights, withHandHeights } from "./row-heights";
 import { attribute, escaped, partText, sheetPaths, unescaped } from "./xml-text";
 import type { Parts } from "./zip-parts";
@@ -23,7 +24,7 @@ const afterLists =
 
 /** Takes names and lists out of a file's parts. Print areas and titles stay: the library keeps them. */
 export function setAside(parts: Parts): { readonly aside: SetAside; readonly rest: Parts } {
-  const rest = new Map(parts);
+  const rest = new Map(withOwnFormulas(parts));
   const tabs = [...sheetPaths(parts).keys()];
   const workbook = partText(parts, "xl/workbook.xml");
   const block = namesBlock.exec(workbook)?.[0] ?? "";
@@ -34,13 +35,13 @@ export function setAside(parts: Parts): { readonly aside: SetAside; readonly res
   const validations = new Map<string, readonly string[]>();
   const heights = new Map<string, RowHeights>();
   for (const [tab, path] of sheetPaths(parts)) {
-    const text = partText(parts, path);
+    const text = partText(rest, path);
     heights.set(tab, handHeights(text));
     const lists = listsBlock.exec(text)?.[0];
     if (lists === undefined) continue;
     validations.set(
       tab,
-      [...lists.matchAll(oneList)].map(([xml]) => xml),
+      [...lists.matchAll(oneList)].map(([xml]) => withoutForeignMarks(xml)),
     );
     rest.set(path, strToU8(text.replace(listsBlock, "")));
   }
@@ -97,6 +98,13 @@ export function putBack(written: Parts, { names, validations, heights }: SetAsid
     if (mended !== text) parts.set(path, strToU8(mended));
   }
   return parts;
+}
+
+/** Attributes of other programs' own namespaces: the tab's part they go back into does not declare them. */
+function withoutForeignMarks(xml: string): string {
+  return xml.replace(/<[^<>]*>/g, (tag) =>
+    tag.replace(/\s(?!r:|xml:)[A-Za-z_][\w.-]*:[\w.-]+=(?:"[^"]*"|'[^']*')/g, ""),
+  );
 }
 
 /** Text between an element's tags. */

@@ -45,10 +45,14 @@ export function writeCell(
       ? value - daysBetweenSystems
       : value;
   const held = (one: CellData | null) => [one?.value ?? null, one?.formula, one?.fills];
-  if (!same(held(was), held(is))) {
+  // What is written into a cell under a merged one the library writes into the one that is seen.
+  const covered = cell.isMerged && cell.master !== cell;
+  if (!covered && !same(held(was), held(is))) {
     cell.value =
       is?.formula === undefined ? forFile(is?.value ?? null) : formulaValue(cell, is, own);
   }
+  // Cells that look alike share one look in the library: this cell's changes alone.
+  cell.style = { ...cell.style };
   if (was?.format !== is?.format) cell.numFmt = is?.format ?? "General";
   if (was?.note !== is?.note) {
     if (is?.note !== undefined) cell.note = is.note;
