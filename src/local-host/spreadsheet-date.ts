@@ -43,6 +43,12 @@ export function isDateFormat(pattern: string): boolean {
   return /[ymdhs]/i.test(bare) && !/^general$/i.test(bare);
 }
 
+/** Whether a number format shows a day, not only a time of day or a duration. */
+export function isDayFormat(pattern: string): boolean {
+  const bare = pattern.replace(/"[^"]*"|\\.|\[[^\]]*\]/g, "");
+  return isDateFormat(pattern) && (/[yd]/i.test(bare) || !/[hs]|\[[hms]+\]/i.test(pattern));
+}
+
 /** The bundle runs in a realm of its own, where `instanceof Date` can fail. */
 export function isDate(value: unknown): value is Date {
   return Object.prototype.toString.call(value) === "[object Date]";

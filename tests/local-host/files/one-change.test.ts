@@ -1,3 +1,4 @@
+import type { CellValue } from "exceljs";
 import type { CellData } from "../../../src/local-host/workbook-data";
 import { fileOf, firstTab, oneCell, partOf, read, saved, withPart } from "./xlsx-file";
 
@@ -136,4 +137,43 @@ test("checks marked by the program that made them are written so that it opens t
   expect(sheet).toMatch(/<dataValidation [^<>]*type="whole"[^<>]*sqref="A2"/);
   // A name space that is not declared makes the whole part unreadable.
   expect(sheet).not.toContain("xr:");
+});
+
+describe("a formula that another program calculates otherwise", () => {
+  const formula = (value: string | number, text: string) => ({ value, formula: text });
+
+  test("keeps the result that program left when none can be calculated here", async () => {
+    const original = await fileOf((book) => {
+      const sheet = book.addWorksheet("Sets");
+      sheet.addRow([{ formula: "Table1[Load]", result: 85 }, 1]);
+    });
+    const here = oneCell(0, 0, formula("#NAME?", "=Table1[Load]"));
+    const again = (await read(await saved(original, here))).tabs[0]!;
+    expect(again.cells[0]![0]).toEqual(formula(85, "=Table1[Load]"));
+    const typed = oneCell(0, 0, formula("#NAME?", "=Table2[Load]"));
+    const other = (await read(await saved(original, typed))).tabs[0]!;
+    expect(other.cells[0]![0]).toEqual(formula("#NAME?", "=Table2[Load]"));
+  });
+
+  test("stays an array formula for its one cell, whether its result is another or not", async () => {
+    const text = 'SUM(IF(B1:B2="a",C1:C2))';
+    const original = await fileOf((book) => {
+      const sheet = book.addWorksheet("Sets");
+      sheet.addRows([
+        [null, "a", 4],
+        [null, "b", 5],
+      ]);
+      sheet.getCell("A1").value = {
+        formula: text,
+        result: 4,
+        shareType: "array",
+        ref: "A1",
+      } as unknown as CellValue;
+    });
+    for (const value of [4, 9]) {
+      const bytes = await saved(original, oneCell(0, 0, formula(value, `=${text}`)));
+      expect(partOf(bytes, "xl/worksheets/sheet1.xml")).toContain('<f t="array" ref="A1">SUM(IF(');
+      expect((await read(bytes)).tabs[0]!.cells[0]![0]).toMatchObject({ value });
+    }
+  });
 });

@@ -1,8 +1,11 @@
 import type * as Excel from "exceljs";
 import { hexColour } from "../../hex-colour";
+import { isDayFormat } from "../../spreadsheet-date";
 import type { CellData, CellStyle } from "../../workbook-data";
 import { formulaFromFile } from "./formula-text";
 
+/** Days between the two day counts a file may use. */
+export const daysBetweenSystems = 1462;
 const dayMs = 86_400_000;
 const serialOfEpoch = 25_569;
 
@@ -10,10 +13,11 @@ type Value = CellData["value"];
 
 /** A cell of a file as the grid's; null when it holds nothing. */
 export function cellFromFile(cell: Excel.Cell): CellData | null {
-  const { value, formula } = content(cell);
+  const { value: found, formula } = content(cell);
   const note = noteOf(cell);
   const style = styleOf(cell);
   const format = cell.numFmt && cell.numFmt !== "General" ? cell.numFmt : undefined;
+  const value = isMovedTime(cell, found) ? found - daysBetweenSystems : found;
   const empty = value === null && formula === undefined && note === "";
   if (empty && format === undefined && style === null) return null;
   return {
@@ -23,6 +27,12 @@ export function cellFromFile(cell: Excel.Cell): CellData | null {
     ...(note !== "" && { note }),
     ...(style && { style }),
   };
+}
+
+/** In a file that counts days from 1904 the library moves times of day and durations as if they were days. */
+function isMovedTime(cell: Excel.Cell, value: Value): value is number {
+  const asDate = cell.value instanceof Date || cell.result instanceof Date;
+  return asDate && cell.workbook.properties.date1904 && !isDayFormat(cell.numFmt);
 }
 
 function content(cell: Excel.Cell): { readonly value: Value; readonly formula?: string } {

@@ -18,7 +18,8 @@ export function callsOwn(formula: string, own: ReadonlySet<string>): boolean {
   );
 }
 
-function fillsMany(fills: CellData["fills"]): boolean {
+/** Whether a formula fills more cells than its own. */
+export function fillsMany(fills: CellData["fills"]): boolean {
   return (fills?.length ?? 0) > 1 || (fills?.[0]?.length ?? 0) > 1;
 }
 

@@ -1,15 +1,12 @@
 import type * as Excel from "exceljs";
-import { cellName } from "../../a1";
-import { isDateFormat } from "../../spreadsheet-date";
+import { rangeName } from "../../a1";
+import { isDayFormat } from "../../spreadsheet-date";
 import type { CellData, TabData } from "../../workbook-data";
-import { argbOf } from "./cell-from-file";
-import { callsOwn } from "./fill-marks";
+import { argbOf, daysBetweenSystems } from "./cell-from-file";
+import { callsOwn, fillsMany } from "./fill-marks";
 import { formulaForFile } from "./formula-text";
 import type { Sheet } from "./library";
 import { same } from "./same-data";
-
-/** Days between the two day counts a file may use. */
-const daysBetweenSystems = 1462;
 
 /** A cell that is not as it was. */
 export type Change = {
@@ -41,15 +38,14 @@ export function writeCell(
 ): void {
   const cell = sheet.getCell(row + 1, column + 1);
   const forFile = (value: CellData["value"]) =>
-    typeof value === "number" && from1904 && isDateFormat(is?.format ?? "")
+    typeof value === "number" && from1904 && isDayFormat(is?.format ?? "")
       ? value - daysBetweenSystems
       : value;
-  const held = (one: CellData | null) => [one?.value ?? null, one?.formula, one?.fills];
   // What is written into a cell under a merged one the library writes into the one that is seen.
   const covered = cell.isMerged && cell.master !== cell;
-  if (!covered && !same(held(was), held(is))) {
-    cell.value =
-      is?.formula === undefined ? forFile(is?.value ?? null) : formulaValue(cell, is, own);
+  if (!covered && !same(held(was), held(is, was))) {
+    const value = forFile(is?.value ?? null);
+    cell.value = is?.formula === undefined ? value : formulaValue(cell, { ...is, value }, own);
   }
   // Cells that look alike share one look in the library: this cell's changes alone.
   cell.style = { ...cell.style };
@@ -61,7 +57,17 @@ export function writeCell(
   if (!same(was?.style ?? {}, is?.style ?? {})) writeStyle(cell, is);
 }
 
-/** A formula that fills cells around it is an array formula over just those cells, unless it is our own. */
+/** What a cell holds. A formula the grid cannot calculate keeps the result that another program left. */
+function held(one: CellData | null, before: CellData | null = null): unknown {
+  const uncalculated = one?.value === "#NAME?" && before !== null && one.formula === before.formula;
+  const { value = null, formula, fills } = (uncalculated ? before : one) ?? {};
+  return [value, formula, fills];
+}
+
+/**
+ * A formula that fills cells around it is an array formula over just those cells, unless it is our
+ * own; one that was an array formula for its own cell stays one, as it gives another result without.
+ */
 function formulaValue(
   cell: Excel.Cell,
   { formula, value, fills }: CellData,
@@ -69,12 +75,13 @@ function formulaValue(
 ): Excel.CellValue {
   const text = formulaForFile(formula!);
   const result = resultOf(value);
-  const [rows, columns] = [fills?.length ?? 1, fills?.[0]?.length ?? 1];
-  if (rows * columns <= 1 || callsOwn(formula!, own))
+  const wasArray = (cell.value as { shareType?: string } | null)?.shareType === "array";
+  if ((!fillsMany(fills) && !wasArray) || callsOwn(formula!, own))
     return { formula: text, ...result } as Excel.CellValue;
-  const start = { row: Number(cell.row) - 1, column: Number(cell.col) - 1 };
-  const end = cellName(start.row + rows - 1, start.column + columns - 1);
-  const ref = `${cell.address}:${end}`;
+  const [rows, columns] = [fills?.length ?? 1, fills?.[0]?.length ?? 1];
+  const [startRow, startColumn] = [Number(cell.row) - 1, Number(cell.col) - 1];
+  const [endRow, endColumn] = [startRow + rows - 1, startColumn + columns - 1];
+  const ref = rangeName({ startRow, startColumn, endRow, endColumn });
   return { formula: text, shareType: "array", ref, ...result } as unknown as Excel.CellValue;
 }
 
