@@ -1,10 +1,11 @@
 // Mutation testing: faults are put into the sources one at a time, and the tests must notice.
+//   npm run mutate                               every fault of statistics, coaching and rows
 //   npm run mutate -- statistics                 every fault of src/statistics
 //   npm run mutate -- coaching/hold sample 150   a seeded random sample of the folder's faults
 //   npm run mutate -- sample 400                 of all folders together
 // Faults in constants that run once at loading are left out: each would need a fresh start.
-// Slow by nature, so it is no part of `npm test`. What survived is written to reports/mutation/.
-import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+// Half an hour for all, so it is no part of `npm test`. What survived is written to reports/mutation/.
+import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, relative, resolve } from "node:path";
 import { Stryker } from "@stryker-mutator/core";
@@ -21,8 +22,6 @@ if (sample !== null && !(Number.isInteger(sample) && sample > 0)) {
 const seed = words.includes("seed") ? words[words.indexOf("seed") + 1] : "holdline";
 const named = words.slice(0, words.findIndex((word) => word === "sample" || word === "seed") >>> 0);
 const places = named.length > 0 ? named : ["statistics", "coaching", "rows"];
-const tests = testsOf(places);
-const { jest } = JSON.parse(readFileSync("package.json", "utf8"));
 const folder = join(tmpdir(), `holdline-mutation-${process.pid}`);
 
 // Nothing stays behind, also when the run is broken off.
@@ -38,6 +37,8 @@ process.env.MUTATION_SEED = seed;
 // The second ways of reckoning notice a fault within few cases or not at all.
 process.env.MIRROR_CASES = "300";
 process.env.MUTATION_TESTS = `${folder}-tests.json`;
+process.env.MUTATION_TEST_FILES = JSON.stringify(testsOf(places));
+process.env.MUTATION_ROOT = process.cwd();
 
 // Of many places the name would be longer than files may have.
 const name = places.join("+").replace(/[/.]/g, "-").slice(0, 80);
@@ -48,20 +49,8 @@ writeFileSync(process.env.MUTATION_LINES, "");
 const left = ["browser", "local-host", "faults", "attacks", "sidebar"];
 const results = await new Stryker({
   mutate: places.map((place) => (place.endsWith(".ts") ? `src/${place}` : `src/${place}/**/*.ts`)),
-  plugins: ["@stryker-mutator/jest-runner", "./tests/mutation/plugins.mjs"],
-  testRunner: "near-jest",
-  jest: {
-    projectType: "custom",
-    enableFindRelatedTests: false,
-    config: {
-      ...jest,
-      testMatch: tests.map((one) => `<rootDir>/tests/${one}.test.(ts|tsx)`),
-      testSequencer: "<rootDir>/tests/mutation/near-first.cjs",
-      runner: "<rootDir>/tests/mutation/stops-early.cjs",
-      // A busy machine and a source full of switches are slow, which is no fault.
-      testTimeout: 120_000,
-    },
-  },
+  plugins: ["./tests/mutation/plugins.mjs"],
+  testRunner: "resident",
   coverageAnalysis: "perTest",
   ignoreStatic: true,
   // No such file: the sources are read by swc and need nothing from it.
@@ -72,7 +61,8 @@ const results = await new Stryker({
   cleanTempDir: "always",
   reporters: ["progress-append-only", "lines"],
   concurrency: Number(process.env.MUTATION_PROCESSES ?? 1),
-  timeoutMS: 20_000,
+  // The runner stops a test that does not end; this is for what cannot be stopped so.
+  timeoutMS: 60_000,
   timeoutFactor: 4,
   dryRunTimeoutMinutes: 20,
   allowConsoleColors: false,
