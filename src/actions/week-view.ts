@@ -26,7 +26,9 @@ export function weekView(
   const week = proposedWeek(workbook, today, monday, changes);
   const { state } = week;
   const next = mondayOf(state.asOf) + 7;
-  const mondays = [next - 7, next, next + 7, next + 14, next + 21];
+  const near = [next - 7, next, next + 7, next + 14, next + 21];
+  // The week looked at stays among those to choose from, wherever the rows have moved on to.
+  const mondays = near.includes(week.monday) ? near : [week.monday, ...near];
   const lines = week.lines.map((one) => weekLine(state, one));
   const already = weekAlready(workbook, week.monday);
   const difference = weekDifference(workbook, weekToWrite(week, null));

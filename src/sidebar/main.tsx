@@ -11,8 +11,8 @@ import { Sidebar } from "./view/sidebar";
  * browser's own print dialog when pages have come. They stand in this same document, unseen on
  * screen, so that nothing has to be opened or fetched.
  */
-function start(root: Element, paper: Element, today: string): void {
-  let state: State = startState(today);
+function start(root: Element, paper: Element, today: () => string): void {
+  let state: State = startState(today());
   const draw = () => {
     render(<Sidebar state={state} dispatch={dispatch} />, root);
     render(state.pages && <Pages pages={state.pages} />, paper);
@@ -29,16 +29,23 @@ function start(root: Element, paper: Element, today: string): void {
     );
   };
   function dispatch(event: Event): void {
+    const day = today();
+    if (day !== state.today) {
+      state = { ...state, today: day };
+      dispatch({ type: "day came", today: day });
+    }
     const step = update(state, event);
     const { pages } = step.state;
     const left = event.type === "closed athlete" ? state.athlete : null;
     const printing = pages !== null && pages !== state.pages;
     state = step.state;
     const held = document.activeElement;
+    const next = held && nextInList(held);
     draw();
     if (left !== null) rowOf(root, left)?.focus();
-    // What had the focus may be done with and gone: the reader stays in the view.
-    else if (held?.isConnected === false) root.querySelector<HTMLElement>("main h1")?.focus();
+    // What had the focus may be done with and gone: the reader stays in the list, or in the view.
+    else if (held?.isConnected === false)
+      (next?.() ?? root.querySelector<HTMLElement>("main h1"))?.focus();
     for (const ask of step.asks) send(ask);
     if (event.type === "asked for window") {
       dispatch({ type: "opened window", given: openPages(document) });
@@ -66,10 +73,26 @@ function rowOf(root: Element, athlete: string): HTMLButtonElement | undefined {
   );
 }
 
-const now = new Date();
-const two = (part: number) => String(part).padStart(2, "0");
-start(
-  document.getElementById("sidebar")!,
-  document.getElementById("pages")!,
-  `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`,
-);
+/**
+ * Where a list goes on when the entry that holds the focus is done with: the button of the entry that
+ * has come into its place, or of the last one; null outside a list and in one that has ended.
+ */
+function nextInList(held: Element): () => HTMLElement | null {
+  const entry = held.closest("main .list > li");
+  const list = entry?.parentElement;
+  const at = entry && list ? [...list.children].indexOf(entry) : -1;
+  return () => {
+    if (!list?.isConnected) return null;
+    const { children } = list;
+    return children[Math.min(at, children.length - 1)]?.querySelector("button") ?? null;
+  };
+}
+
+/** The coach's own day; a sidebar may stand open over midnight. */
+function thisDay(): string {
+  const now = new Date();
+  const two = (part: number) => String(part).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+start(document.getElementById("sidebar")!, document.getElementById("pages")!, thisDay);

@@ -13,11 +13,13 @@ export type ViewName = "week" | "squad" | "rows" | "setUp";
 
 /** All the sidebar knows; everything on screen follows from it. */
 export type State = {
-  /** The day it was opened, "2026-06-28". */
+  /** The coach's day, "2026-06-28". */
   readonly today: string;
   readonly view: ViewName;
   /** What is being waited for, in words; null when nothing is. */
   readonly busy: string | null;
+  /** What was asked and is not answered yet. */
+  readonly waiting: readonly Ask[];
   /** What went wrong, what is safe and what to do; null when nothing did. */
   readonly error: string | null;
   /** What was done last. */
@@ -28,8 +30,14 @@ export type State = {
   readonly rows: RowCheckView | null;
   readonly setUp: SetUpView | null;
   readonly week: WeekView | null;
-  /** Changes made to the proposal and not yet written. */
+  /** Monday of the week looked at; null until the script has said which week is next. */
+  readonly monday: string | null;
+  /** Changes made to that week's proposal, in the order they were made. */
   readonly changes: readonly WeekChange[];
+  /** The changes that `week` was answered with: fewer than all while an answer is waited for. */
+  readonly shown: readonly WeekChange[];
+  /** Changes made to other weeks, by Monday. */
+  readonly otherWeeks: Readonly<Record<string, readonly WeekChange[]>>;
   /** The athlete opened, in the squad or in the week. */
   readonly athlete: string | null;
   readonly athleteView: AthleteView | null;
@@ -51,6 +59,7 @@ export function startState(today: string): State {
     today,
     view: "week",
     busy: null,
+    waiting: [],
     error: null,
     said: null,
     takeBack: null,
@@ -58,7 +67,10 @@ export function startState(today: string): State {
     rows: null,
     setUp: null,
     week: null,
+    monday: null,
     changes: [],
+    shown: [],
+    otherWeeks: {},
     athlete: null,
     athleteView: null,
     diary: null,

@@ -19,6 +19,8 @@ import { takesBack } from "./take-back";
 /** What can happen: a click, or an answer of the script. */
 export type Event =
   | { readonly type: "started" }
+  /** Another day has begun while the sidebar stood open. */
+  | { readonly type: "day came"; readonly today: string }
   | { readonly type: "chose view"; readonly view: ViewName }
   | { readonly type: "opened athlete"; readonly athlete: string }
   | { readonly type: "closed athlete" }
@@ -44,9 +46,34 @@ export type Event =
 
 /** The next state and what to ask of the script. Pure. */
 export function update(state: State, event: Event): Step {
+  const { state: next, asks } = stepAfter(state, event);
+  if (event.type === "answered" || event.type === "failed") {
+    const others = state.waiting.filter((one) => !isSame(one, event.ask));
+    return { state: { ...next, waiting: [...others, ...asks] }, asks };
+  }
+  // A button pressed twice: what writes is not asked for again while it is being done.
+  const isDouble = asks.some(
+    (ask) => !onlyReads.test(ask.name) && state.waiting.some((one) => isSame(one, ask)),
+  );
+  if (isDouble) return { state, asks: [] };
+  return { state: { ...next, waiting: [...state.waiting, ...asks] }, asks };
+}
+
+const onlyReads = /View$|^(?:rowCheck|goToCell|printPages)$/;
+const isSame = (one: Ask, other: Ask) => JSON.stringify(one) === JSON.stringify(other);
+
+function stepAfter(state: State, event: Event): Step {
   switch (event.type) {
     case "started":
       return asking(state, fetchFor(state, state.view), sidebarWords.reading);
+    case "day came": {
+      const { today } = event;
+      // Next week is another one now, unless one was chosen to be changed.
+      const monday = state.changes.length === 0 ? null : state.monday;
+      const next = { ...staleBehind(state), today, monday };
+      const asks = [...fetchFor(next, next.view), ...ofOpenedAthlete(next)];
+      return asking(next, asks, sidebarWords.reading);
+    }
     case "chose view": {
       const next = {
         ...state,
@@ -71,29 +98,29 @@ export function update(state: State, event: Event): Step {
         asks: [],
       };
     case "asked again":
-      return asking(
-        { ...state, error: null, said: null },
-        state.view === "squad" && state.athlete !== null
-          ? [athleteAsk("athleteView", state)]
-          : fetchFor(state, state.view),
-        sidebarWords.reading,
-      );
+      return asking({ ...state, error: null, said: null }, readAgain(state), sidebarWords.reading);
     case "asked":
       return asking({ ...state, error: null, said: null }, [event.ask], event.busy);
-    case "chose week":
-      return asking(
-        { ...state, changes: [], said: null },
-        [weekAsk(state.today, event.monday, [])],
-        sidebarWords.reading,
-      );
+    case "chose week": {
+      const { monday } = event;
+      const otherWeeks =
+        state.monday === null
+          ? state.otherWeeks
+          : { ...state.otherWeeks, [state.monday]: state.changes };
+      const changes = otherWeeks[monday] ?? [];
+      const next = { ...state, monday, changes, otherWeeks, pages: null, said: null };
+      return asking(next, fetchFor(next, "week"), sidebarWords.reading);
+    }
     case "changed": {
-      const changes = withChange(state.changes, event.change);
-      const next = { ...state, changes, said: null };
-      return asking(
-        next,
-        [weekAsk(state.today, state.week?.monday ?? null, changes)],
-        sidebarWords.working,
-      );
+      const { monday, changes: before } = shownWeek(state);
+      if (state.monday !== null && monday !== null && monday !== state.monday) {
+        // Another week was chosen meanwhile: the change stays with the one it was made to.
+        const changed = { [monday]: withChange(before, event.change) };
+        return { state: { ...state, otherWeeks: { ...state.otherWeeks, ...changed } }, asks: [] };
+      }
+      const changes = withChange(before, event.change);
+      const next = { ...state, monday, changes, pages: null, said: null };
+      return asking(next, fetchFor(next, "week"), sidebarWords.working);
     }
     case "wrote":
       return asking(
@@ -101,12 +128,7 @@ export function update(state: State, event: Event): Step {
         [
           {
             name: "writeWeek",
-            message: {
-              today: state.today,
-              monday: state.week?.monday ?? "",
-              changes: state.changes,
-              athletes: event.athletes,
-            },
+            message: { today: state.today, ...shownWeek(state), athletes: event.athletes },
           },
         ],
         sidebarWords.working,
@@ -117,7 +139,7 @@ export function update(state: State, event: Event): Step {
         [
           {
             name: "takeBackWeek",
-            message: { today: state.today, monday: state.week?.monday ?? "" },
+            message: { today: state.today, monday: shownWeek(state).monday },
           },
         ],
         sidebarWords.working,
@@ -139,12 +161,7 @@ export function update(state: State, event: Event): Step {
         [
           {
             name: "printPages",
-            message: {
-              today: state.today,
-              kind: event.kind,
-              monday: state.week?.monday ?? null,
-              changes: state.changes,
-            },
+            message: { today: state.today, kind: event.kind, ...shownWeek(state) },
           },
         ],
         pageLabels.preparing,
@@ -164,7 +181,10 @@ export function update(state: State, event: Event): Step {
     case "answered":
       return answered(state, event.ask, event.answer);
     case "failed":
-      return { state: { ...state, busy: null, error: event.message }, asks: [] };
+      return {
+        state: { ...onShownWeek(state), busy: null, error: event.message },
+        asks: [],
+      };
   }
 }
 
@@ -182,8 +202,42 @@ export function withChange(
   return [...others, { ...before, ...change }];
 }
 
-function weekAsk(today: string, monday: string | null, changes: readonly WeekChange[]): Ask {
-  return { name: "weekView", message: { today, monday, changes } };
+/** The week on screen with its changes: another one may have been chosen and not been read yet. */
+function shownWeek({
+  week,
+  monday,
+  changes,
+  otherWeeks,
+}: State): Pick<State, "monday" | "changes"> {
+  if (week === null || monday === null) return { monday: week?.monday ?? monday, changes };
+  return week.monday === monday
+    ? { monday, changes }
+    : { monday: week.monday, changes: otherWeeks[week.monday] ?? [] };
+}
+
+/** Back to the week on screen, when the one that was chosen could not be read. */
+function onShownWeek(state: State): State {
+  const { monday, changes, otherWeeks } = state;
+  const aside = monday === null ? otherWeeks : { ...otherWeeks, [monday]: changes };
+  return { ...state, otherWeeks: aside, ...shownWeek(state) };
+}
+
+/** What is on screen, read anew: the opened athlete with it. */
+function readAgain(state: State): readonly Ask[] {
+  const ofAthlete = ofOpenedAthlete(state);
+  return state.view === "squad" && state.athlete !== null
+    ? ofAthlete
+    : [...fetchFor(state, state.view), ...ofAthlete];
+}
+
+function ofOpenedAthlete(state: State): readonly Ask[] {
+  return state.athlete === null ? [] : [athleteAsk("athleteView", state)];
+}
+
+/** Whether an answer about a week is of the week and the changes as they are now: a later one may be on its way. */
+function isPresentWeek({ monday, changes }: State, message: Ask["message"]): boolean {
+  const sameWeek = message.monday === null || message.monday === monday;
+  return sameWeek && JSON.stringify(message.changes) === JSON.stringify(changes);
 }
 
 function athleteAsk(name: "athleteView" | "diaryView", { today, athlete }: State): Ask {
@@ -191,10 +245,10 @@ function athleteAsk(name: "athleteView" | "diaryView", { today, athlete }: State
 }
 
 function fetchFor(state: State, view: ViewName): readonly Ask[] {
-  const { today } = state;
+  const { today, monday, changes } = state;
   switch (view) {
     case "week":
-      return [weekAsk(today, state.week?.monday ?? null, state.changes)];
+      return [{ name: "weekView", message: { today, monday, changes } }];
     case "squad":
       return [{ name: "squadView", message: { today } }];
     case "rows":
@@ -254,34 +308,32 @@ function answered(state: State, ask: Ask, answer: unknown): Step {
       const setUp = answer as SetUpView;
       return shownAgain({ ...stale(next), setUp, ...remembered(state, ask, setUp) });
     }
-    case "weekView":
-      return { state: { ...next, week: answer as WeekView }, asks: [] };
+    case "weekView": {
+      if (!isPresentWeek(state, message)) return { state, asks: [] };
+      const week = answer as WeekView;
+      return { state: { ...next, week, monday: week.monday, shown: state.changes }, asks: [] };
+    }
     case "printPages": {
       const pages = answer as PrintedPages;
       return { state: { ...next, pages, said: pages.said }, asks: [] };
     }
     case "mendCell":
+    case "makeCleanTabs":
       return asking(
-        { ...stale(next), said: (answer as Done).said },
-        fetchFor(next, "rows"),
+        { ...staleBehind(next), said: (answer as Done).said },
+        fetchFor(next, state.view),
         sidebarWords.reading,
       );
     case "forgetDamaged": {
       const read = { ...stale(next), said: (answer as Done).said };
       return asking(read, fetchFor(next, state.view), sidebarWords.reading);
     }
-    case "makeCleanTabs":
-      return asking(
-        { ...stale(next), said: (answer as Done).said },
-        fetchFor(next, "setUp"),
-        sidebarWords.reading,
-      );
     case "writeWeek":
     case "takeBackWeek":
       return asking(
         // The changes stay: without them writing again would put the proposal back over the coach's.
         { ...next, said: (answer as Done).said },
-        [weekAsk(state.today, state.week?.monday ?? null, state.changes)],
+        fetchFor(next, "week"),
         sidebarWords.reading,
       );
     case "goToCell":
@@ -313,5 +365,14 @@ function shownAgain(state: State): Step {
 
 /** What was read before an answer or an edit is read again when it is next looked at. */
 function stale(state: State): State {
-  return { ...state, squad: null, rows: null, setUp: null, week: null };
+  return { ...state, squad: null, rows: null, setUp: null, week: null, pages: null };
+}
+
+/**
+ * The same where what is on screen is read again at once: it stays until then, for a list that goes
+ * and comes back would lose the reader's place in it.
+ */
+function staleBehind(state: State): State {
+  const { view } = state;
+  return { ...stale(state), [view]: state[view] };
 }

@@ -1,6 +1,6 @@
 import { type State, startState } from "../../src/sidebar/state";
 import { type Event, update, withChange } from "../../src/sidebar/update";
-import { squad, week } from "./views";
+import { rows, squad, week } from "./views";
 
 const start = startState("2026-06-28");
 const after = (state: State, ...events: readonly Event[]) =>
@@ -90,13 +90,113 @@ test("a change asks for its consequences with all changes so far", () => {
   expect(state.changes).toHaveLength(2);
 });
 
-test("choosing another week drops the changes made to the first", () => {
-  const { state, asks } = update(
-    { ...start, week, changes: [{ athlete: "Tomas Reyerson", leaveOut: true }] },
+test("changes stay with the week they were made to, while another is looked at and after it", () => {
+  const changes = [{ athlete: "Tomas Reyerson", leaveOut: true }];
+  const first = { ...start, week, monday: week.monday, changes };
+  const { state, asks } = update(first, { type: "chose week", monday: "2026-07-06" });
+  expect(asks[0]!.message).toEqual({ today: "2026-06-28", monday: "2026-07-06", changes: [] });
+  const other = { ...week, monday: "2026-07-06" };
+  const there = after(state, { type: "answered", ask: asks[0]!, answer: other });
+  const back = update(there, { type: "chose week", monday: week.monday });
+  expect(back.asks[0]!.message).toEqual({ today: "2026-06-28", monday: week.monday, changes });
+});
+
+test("after a mend the week that was chosen is read again with its own changes, not the next week with them", () => {
+  const changes = [{ athlete: "Tomas Reyerson", loadKg: 82.5 }];
+  const july = { ...week, monday: "2026-07-13" };
+  const mended = after(
+    { ...start, view: "rows", week: july, monday: july.monday, changes },
+    { type: "answered", ask: { name: "mendCell", message: {} }, answer: { said: "Mended." } },
+  );
+  expect(mended.week).toBeNull();
+  const { asks } = update(mended, { type: "chose view", view: "week" });
+  expect(asks[0]!.message).toEqual({ today: "2026-06-28", monday: "2026-07-13", changes });
+});
+
+test("an answer about a week that is older than the last change is not shown", () => {
+  const shown = { ...start, week, monday: week.monday };
+  const tomas = { athlete: "Tomas Reyerson", loadKg: 82.5 };
+  const first = update(shown, { type: "changed", change: tomas });
+  const second = update(first.state, { type: "changed", change: { ...tomas, sets: 3 } });
+  const newest = { ...week, rowsToWrite: 2 };
+  const late = after(
+    second.state,
+    { type: "answered", ask: second.asks[0]!, answer: newest },
+    { type: "answered", ask: first.asks[0]!, answer: { ...week, rowsToWrite: 1 } },
+  );
+  expect([late.week, late.shown]).toEqual([newest, [{ ...tomas, sets: 3 }]]);
+});
+
+test("a week that cannot be read leaves the one on screen, and that one is written", () => {
+  const changes = [{ athlete: "Tomas Reyerson", loadKg: 82.5 }];
+  const chosen = update(
+    { ...start, week, monday: week.monday, changes },
     { type: "chose week", monday: "2026-07-06" },
   );
-  expect(state.changes).toEqual([]);
-  expect(asks[0]!.message).toEqual({ today: "2026-06-28", monday: "2026-07-06", changes: [] });
+  const written = (state: State) =>
+    update(state, { type: "wrote", athletes: null }).asks[0]!.message;
+  const message = { today: "2026-06-28", monday: week.monday, changes, athletes: null };
+  expect(written(chosen.state)).toEqual(message);
+  const failed = after(chosen.state, { type: "failed", ask: chosen.asks[0]!, message: "No." });
+  expect([failed.monday, failed.changes, failed.error]).toEqual([week.monday, changes, "No."]);
+  expect(written(failed)).toEqual(message);
+});
+
+test("pages made before a change are not offered to be printed again", () => {
+  const pages = { kind: "cards", said: "2 pages ready to print", cards: [] } as const;
+  const printed = { ...start, week, monday: week.monday, pages };
+  const change = { athlete: "Tomas Reyerson", loadKg: 82.5 };
+  expect(update(printed, { type: "changed", change }).state.pages).toBeNull();
+  expect(update(printed, { type: "chose week", monday: "2026-07-06" }).state.pages).toBeNull();
+});
+
+test("a button pressed twice writes once, and again once that is done; reading is asked for each time", () => {
+  const shown = { ...start, week, monday: week.monday };
+  const once = update(shown, { type: "took back" });
+  expect(once.asks.map(({ name }) => name)).toEqual(["takeBackWeek"]);
+  expect(update(once.state, { type: "took back" })).toEqual({ state: once.state, asks: [] });
+  const done = after(once.state, {
+    type: "answered",
+    ask: once.asks[0]!,
+    answer: { said: "Taken back: 14 lines." },
+  });
+  expect(update(done, { type: "took back" }).asks).toHaveLength(1);
+  const failed = after(once.state, { type: "failed", ask: once.asks[0]!, message: "No." });
+  expect(update(failed, { type: "took back" }).asks).toHaveLength(1);
+  const read = update(shown, { type: "asked again" });
+  expect(update(read.state, { type: "asked again" }).asks).toEqual(read.asks);
+});
+
+test("a new day under an open sidebar reads what is on screen again, and next week is the new one", () => {
+  const came = { type: "day came", today: "2026-06-29" } as const;
+  const open = { ...start, week, monday: week.monday, squad };
+  const { state, asks } = update(open, came);
+  expect(asks).toEqual([
+    { name: "weekView", message: { today: "2026-06-29", monday: null, changes: [] } },
+  ]);
+  expect([state.today, state.week, state.squad]).toEqual(["2026-06-29", week, null]);
+  // A week that was changed stays the week looked at.
+  const changes = [{ athlete: "Tomas Reyerson", sets: 3 }];
+  expect(update({ ...open, changes }, came).asks[0]!.message.monday).toBe(week.monday);
+  const athlete = "Tomas Reyerson";
+  const opened = update({ ...open, view: "squad", athlete }, came);
+  expect(opened.asks.map(({ name }) => name)).toEqual(["squadView", "athleteView"]);
+});
+
+test("the list stays on screen while it is read again after a mend, whichever view that is", () => {
+  const ask = { name: "mendCell", message: {} };
+  const mended = { type: "answered", ask, answer: { said: "Mended." } } as const;
+  const rowsShown = update({ ...start, view: "rows", rows, squad }, mended);
+  expect([rowsShown.state.rows, rowsShown.state.squad]).toEqual([rows, null]);
+  // The coach has gone on to the squad meanwhile: that is read again, and the rows when looked at.
+  const gone = update({ ...start, view: "squad", rows, squad }, mended);
+  expect([gone.state.squad, gone.state.rows, gone.asks]).toEqual([squad, null, [squadAsk]]);
+});
+
+test("trying again with an athlete of the week opened reads the athlete too", () => {
+  const opened = { ...start, week, monday: week.monday, athlete: "Tomas Reyerson", error: "No." };
+  const { asks } = update(opened, { type: "asked again" });
+  expect(asks.map(({ name }) => name)).toEqual(["weekView", "athleteView"]);
 });
 
 test("writing sends the changes; after it what was done is said and the week read again", () => {

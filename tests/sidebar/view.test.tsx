@@ -65,6 +65,30 @@ test("an opened athlete's fields all have names, and the bar is drawn with its w
   expect(html).toContain('aria-label="One plate step lighter"');
 });
 
+test("a day on which nothing may be proposed cannot be chosen: with the fields the way back would be gone", () => {
+  const [first, ...others] = week.lines;
+  const days = [
+    { day: "2026-06-30", label: "Tue 30 Jun", why: "" },
+    { day: "2026-07-01", label: "Wed 1 Jul, refused", why: "before-race" },
+    { day: "2026-07-02", label: "Thu 2 Jul, refused", why: "may-not-lift" },
+  ];
+  const lines = [{ ...first!, days }, ...others];
+  const html = shown({ week: { ...week, lines }, athlete: "Tomas Reyerson" });
+  expect(html).toMatch(/<option[^>]*value="2026-07-02"[^>]*disabled/);
+  expect(html.match(/<option[^>]*disabled/g)).toHaveLength(1);
+});
+
+test("what was chosen stands in its field until the script answers, and then what the script says", () => {
+  const change = { athlete: "Tomas Reyerson", loadKg: 95, contacts: 50 };
+  const fields = { week, athlete: "Tomas Reyerson", changes: [change] };
+  const waiting = shown({ ...fields, shown: [] });
+  expect(waiting).toContain("<output>95</output>");
+  expect(waiting).toContain('value="50"');
+  const answered = shown({ ...fields, shown: [change] });
+  expect(answered).toContain("<output>85</output>");
+  expect(answered).toContain('value="40"');
+});
+
 test("each problem names its cell, what was found and what to do; only a proposed value is a button", () => {
   const html = shown({ view: "rows", rows });
   const text = words(html);

@@ -37,7 +37,7 @@ export function AthletePage({
         {state.athlete}
       </h1>
       {state.view === "week" && state.week && line && (
-        <WeekFields line={line} week={state.week} dispatch={dispatch} />
+        <WeekFields line={line} week={state.week} state={state} dispatch={dispatch} />
       )}
       {view && (
         <>

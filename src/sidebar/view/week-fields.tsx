@@ -1,10 +1,16 @@
 import type { WeekChange, WeekLine, WeekView } from "../../actions/messages";
 import { BarDrawing } from "../../charts/bar-drawing";
 import { LadderChart } from "../../charts/ladder-chart";
+import { fieldRefusals, mostContacts } from "../../words/field-refusals";
 import { printedNumbers } from "../../words/printed-numbers";
 import { sentenceWords } from "../../words/reasons-figures";
 import { weekViewWords as words } from "../../words/week-view";
+import type { State } from "../state";
 import type { Dispatch } from "./sidebar";
+import { TypedField } from "./typed-field";
+
+/** The heaviest load that can be asked for, kg. */
+const mostKg = 500;
 
 const fieldText = (event: { readonly currentTarget: EventTarget | null }) =>
   (event.currentTarget as HTMLSelectElement | HTMLInputElement).value;
@@ -13,15 +19,22 @@ const fieldText = (event: { readonly currentTarget: EventTarget | null }) =>
 export function WeekFields({
   line,
   week: { stepKg, numbers },
+  state,
   dispatch,
 }: {
   readonly line: WeekLine;
   readonly week: Pick<WeekView, "stepKg" | "numbers">;
+  readonly state: Pick<State, "changes" | "shown">;
   readonly dispatch: Dispatch;
 }) {
   const change = (part: Omit<WeekChange, "athlete">) =>
     dispatch({ type: "changed", change: { athlete: line.athlete, ...part } });
   const [first] = line.sessions;
+  const asked = changeOf(state.changes, line.athlete);
+  const wished = notYetShown(asked, changeOf(state.shown, line.athlete));
+  const fields = first && { ...first, ...wished };
+  const leftOut = wished.leaveOut ?? line.leftOut;
+  const noRack = wished.noRack ?? line.noRack;
   const { unit, mass, withUnit, speed } = printedNumbers(numbers);
   return (
     <>
@@ -39,22 +52,21 @@ export function WeekFields({
           ))}
         </ul>
       </section>
-      {first && (
+      {first && fields && (
         <section>
           <div class="split">
             <h2>{words.change}</h2>
-            <button
-              type="button"
-              class="btn plain"
-              onClick={() => change({ leaveOut: !line.leftOut })}
-            >
-              {line.leftOut ? words.takeIn : words.leaveOut}
+            <button type="button" class="btn plain" onClick={() => change({ leaveOut: !leftOut })}>
+              {leftOut ? words.takeIn : words.leaveOut}
             </button>
           </div>
           <div class="fields">
             <label class="field">
               <span>{words.block}</span>
-              <select value={first.block} onChange={(event) => change({ block: fieldText(event) })}>
+              <select
+                value={fields.block}
+                onChange={(event) => change({ block: fieldText(event) })}
+              >
                 {line.blocks.map((block) => (
                   <option key={block}>{block}</option>
                 ))}
@@ -63,7 +75,7 @@ export function WeekFields({
             <label class="field">
               <span>{words.setsThisWeek}</span>
               <select
-                value={String(first.sets)}
+                value={String(fields.sets)}
                 onChange={(event) => change({ sets: Number(fieldText(event)) })}
               >
                 {[1, 2, 3, 4, 5].map((sets) => (
@@ -78,15 +90,23 @@ export function WeekFields({
                   <button
                     type="button"
                     aria-label={words.lighter}
-                    onClick={() => change({ loadKg: first.loadKg - stepKg })}
+                    onClick={() => change({ loadKg: Math.max(0, fields.loadKg - stepKg) })}
                   >
                     −
                   </button>
-                  <output>{mass(first.loadKg)}</output>
+                  <output>{mass(fields.loadKg)}</output>
                   <button
                     type="button"
                     aria-label={words.heavier}
-                    onClick={() => change({ loadKg: first.loadKg + stepKg })}
+                    // From what was asked for before, where no plates make it: so a gap is stepped over.
+                    onClick={() =>
+                      change({
+                        loadKg: Math.min(
+                          mostKg,
+                          Math.max(fields.loadKg, asked.loadKg ?? 0) + stepKg,
+                        ),
+                      })
+                    }
                   >
                     +
                   </button>
@@ -95,39 +115,32 @@ export function WeekFields({
             )}
             <label class="field">
               <span>{words.day}</span>
-              <select value={first.day} onChange={(event) => change({ day: fieldText(event) })}>
-                {line.days.map(({ day, label }) => (
-                  <option key={day} value={day}>
+              <select value={fields.day} onChange={(event) => change({ day: fieldText(event) })}>
+                {line.days.map(({ day, label, why }) => (
+                  // On such a day nothing is proposed, and with the fields the way back would be gone.
+                  <option key={day} value={day} disabled={why === "may-not-lift"}>
                     {label}
                   </option>
                 ))}
               </select>
             </label>
-            <label class="field">
-              <span>{words.contacts}</span>
-              <input
-                type="number"
-                min={0}
-                max={120}
-                value={first.contacts}
-                onChange={(event) => change({ contacts: Number(fieldText(event)) })}
-              />
-            </label>
-            <label class="field">
-              <span>{words.stack}</span>
-              <input
-                value={first.stack}
-                onChange={(event) => change({ stack: fieldText(event) })}
-              />
-            </label>
+            <TypedField
+              label={words.contacts}
+              value={String(fields.contacts)}
+              most={mostContacts}
+              refusal={fieldRefusals.contacts}
+              commit={(text) => change({ contacts: Number(text) })}
+            />
+            <TypedField
+              label={words.stack}
+              value={fields.stack}
+              refusal={fieldRefusals.stack}
+              commit={(stack) => change({ stack })}
+            />
           </div>
           <p>
-            <button
-              type="button"
-              class="btn plain"
-              onClick={() => change({ noRack: !line.noRack })}
-            >
-              {line.noRack ? words.rackAgain : words.noRack}
+            <button type="button" class="btn plain" onClick={() => change({ noRack: !noRack })}>
+              {noRack ? words.rackAgain : words.noRack}
             </button>
           </p>
           {first.instead === "" && (
@@ -213,4 +226,18 @@ export function WeekFields({
       </p>
     </>
   );
+}
+
+const changeOf = (changes: readonly WeekChange[], name: string): Partial<WeekChange> =>
+  changes.find(({ athlete }) => athlete === name) ?? {};
+
+/** What was chosen since the script answered: it stands in its field until the answer does. */
+function notYetShown(
+  now: Partial<WeekChange>,
+  shown: Partial<WeekChange>,
+): Omit<Partial<WeekChange>, "athlete"> {
+  const fresh = Object.entries(now).filter(
+    ([field, value]) => field !== "athlete" && shown[field as keyof WeekChange] !== value,
+  );
+  return Object.fromEntries(fresh);
 }

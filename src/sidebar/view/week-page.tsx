@@ -27,7 +27,7 @@ export function WeekPage({
         <label class="week">
           <span>{words.weekOf}</span>{" "}
           <select
-            value={week.monday}
+            value={state.monday ?? week.monday}
             onChange={(event) =>
               dispatch({
                 type: "chose week",
