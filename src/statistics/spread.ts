@@ -22,6 +22,10 @@ export function standardDeviation(values: readonly number[]): Outcome<number> {
 /** Mean of figures, one at least. */
 export const meanOf = (values: readonly number[]): number => plainMean([...values]);
 
+/** The same; null without one. */
+export const meanIfAny = (values: readonly number[]): number | null =>
+  values.length === 0 ? null : meanOf(values);
+
 /** Middle value of figures, one at least; of an even number, the mean of the two in the middle. */
 export const middleOf = (values: readonly number[]): number =>
   medianSorted([...values].sort((a, b) => a - b));

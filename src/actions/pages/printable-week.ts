@@ -2,9 +2,9 @@ import type { Day } from "../../coaching/calendar/day";
 import type { AthleteState } from "../../coaching/next-week/athlete-state";
 import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
 import { usualPlates } from "../../coaching/next-week/usual-plates";
-import { nameKey } from "../../coaching/record/name-key";
 import type { Plate } from "../../coaching/record/plate";
 import { grouped } from "../../coaching/series/grouped";
+import { remembered } from "../../coaching/series/remembered";
 import type { PrintedNumbers } from "../../words/printed-numbers";
 import { athleteStates } from "../athlete-states";
 import type { WeekChange } from "../messages";
@@ -39,8 +39,6 @@ export function printableWeek(
 ): PrintableWeek {
   const week = proposedWeek(workbook, today, monday, changes);
   const { rows } = week.state.read;
-  const known = athleteStates(week.state);
-  const states = new Map<string, AthleteState>();
   const sessions = week.lines
     .filter(({ leftOut }) => !leftOut)
     .flatMap(({ line }) => line.sessions.map((session) => ({ line, session })))
@@ -56,12 +54,7 @@ export function printableWeek(
     plates: rows.plates.length > 0 ? rows.plates : usualPlates,
     numbers: week.state.numbers,
     damaged: damagedForPaper(workbook),
-    stateOf: (athlete) => {
-      const key = nameKey(athlete);
-      const state = states.get(key) ?? known(athlete);
-      states.set(key, state);
-      return state;
-    },
+    stateOf: remembered(athleteStates(week.state)),
   };
 }
 

@@ -1,4 +1,5 @@
 import { studentLimit } from "../../statistics/limits";
+import { meanOf } from "../../statistics/spread";
 import type { SessionPattern } from "./set-to-set";
 
 /** The range of change at one set that ordinary sessions of an athlete stay in, log percent. */
@@ -31,7 +32,7 @@ export function usualRange(
 ): UsualRange | null {
   const sessions = past.length;
   if (sessions < leastSessions) return null;
-  const middle = past.reduce((sum, value) => sum + value, 0) / sessions;
+  const middle = meanOf(past);
   const squares = past.reduce((sum, value) => sum + (value - middle) ** 2, 0);
   const freedom = squadWorth + sessions - 1;
   const spread = Math.sqrt((squadWorth * squadSpread ** 2 + squares) / freedom);
@@ -55,7 +56,7 @@ export function squadHabitSpread(squad: readonly (readonly SessionPattern[])[]):
       }
     }
     for (const values of bySet.values()) {
-      const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+      const mean = meanOf(values);
       for (const value of values) squares += (value - mean) ** 2;
       freedom += values.length - 1;
     }

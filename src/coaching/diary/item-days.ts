@@ -1,3 +1,4 @@
+import { meanOf } from "../../statistics/spread";
 import { moreIsWorse } from "../readiness/readiness-settings";
 import type { DiaryItem } from "./diary-item";
 import { leastDays, leastWith, oddSize } from "./finding";
@@ -75,7 +76,7 @@ function verdictOf(
 /** One spread of the athlete's own days beyond their mean, on the side where more care is due. */
 function borderOf({ key, values }: DiaryItem): { side: "under" | "over"; border: number } {
   const all = [...values.values()];
-  const mean = all.reduce((sum, value) => sum + value, 0) / all.length;
+  const mean = meanOf(all);
   const squares = all.reduce((sum, value) => sum + (value - mean) ** 2, 0);
   const sd = all.length > 1 ? Math.sqrt(squares / (all.length - 1)) : 0;
   const over = moreIsWorse.has(key) || key === "run the day before";

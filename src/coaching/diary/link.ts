@@ -1,5 +1,6 @@
 import type { Day } from "../calendar/day";
 import { weekdayOfDay } from "../calendar/day";
+import { grouped } from "../series/grouped";
 import { aroundLevel } from "./around-level";
 import type { DiaryItem } from "./diary-item";
 import type { PerformanceDay, ValueOfDay } from "./performance-day";
@@ -69,12 +70,7 @@ export function comparedDays(
 
 /** Places of days by weekday; weekdays with few days are one stratum together. */
 function weekdayStrata(days: readonly Day[]): readonly (readonly number[])[] {
-  const byWeekday = new Map<number, number[]>();
-  for (const [at, day] of days.entries()) {
-    const weekday = weekdayOfDay(day);
-    byWeekday.set(weekday, [...(byWeekday.get(weekday) ?? []), at]);
-  }
-  const all = [...byWeekday.values()];
+  const all = [...grouped([...days.keys()], (at) => weekdayOfDay(days[at]!)).values()];
   const large = all.filter((places) => places.length >= leastOfWeekday);
   const small = all.filter((places) => places.length < leastOfWeekday).flat();
   return small.length > 0 ? [...large, small] : large;

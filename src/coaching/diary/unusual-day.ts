@@ -1,3 +1,4 @@
+import { meanOf } from "../../statistics/spread";
 import { type Day, weekdayOfDay } from "../calendar/day";
 import type { SeasonHold } from "../hold/season-hold";
 import type { DiaryDay } from "../record/diary-day";
@@ -123,7 +124,7 @@ function beyondUsual(
   const alike = otherDays.filter(([other]) => weekdayOfDay(other) === weekdayOfDay(day));
   const others = (alike.length >= 4 ? alike : otherDays).map(([, one]) => one);
   if (others.length < 4) return null;
-  const usual = others.reduce((sum, one) => sum + one, 0) / others.length;
+  const usual = meanOf(others);
   const squares = others.reduce((sum, one) => sum + (one - usual) ** 2, 0);
   const sd = Math.sqrt(squares / (others.length - 1));
   if (value === usual) return null;

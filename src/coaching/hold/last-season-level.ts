@@ -1,3 +1,4 @@
+import { meanOf } from "../../statistics/spread";
 import type { MeasureKind } from "./season-hold";
 import type { AthleteSeason } from "./squad-seasons";
 
@@ -52,9 +53,9 @@ export function lastSeasonLevels(
       const known: Known = {
         season,
         place,
-        last: mean(before),
+        last: meanOf(before),
         lastVariance: variance / before.length,
-        baseline: mean(baseline),
+        baseline: meanOf(baseline),
         baselineVariance: variance / baseline.length,
       };
       const others = byKind.get(kind);
@@ -64,8 +65,8 @@ export function lastSeasonLevels(
   }
   for (const squad of byKind.values()) {
     if (squad.length < leastAthletes) continue;
-    const moved = mean(squad.map(({ baseline, last }) => baseline - last));
-    const chance = mean(squad.map((one) => one.lastVariance + one.baselineVariance));
+    const moved = meanOf(squad.map(({ baseline, last }) => baseline - last));
+    const chance = meanOf(squad.map((one) => one.lastVariance + one.baselineVariance));
     const squares = squad.reduce((sum, one) => sum + (one.baseline - one.last - moved) ** 2, 0);
     const spread = Math.max(leastSpread ** 2, squares / (squad.length - 1) - chance);
     for (const { season, place, last, lastVariance, baseline, baselineVariance } of squad) {
@@ -76,8 +77,4 @@ export function lastSeasonLevels(
     }
   }
   return levels;
-}
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

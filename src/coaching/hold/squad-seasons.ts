@@ -7,6 +7,7 @@ import { nameKey } from "../record/name-key";
 import type { Plate } from "../record/plate";
 import type { BaselineWindow } from "../series/baseline-window";
 import { baselineWindow } from "../series/baseline-window";
+import { grouped } from "../series/grouped";
 import { addDays, gymDays } from "../series/season-start";
 import type { AthleteRows, SquadIndex } from "../series/squad-index";
 import { type ChosenMeasures, squadMeasures } from "./chosen-measures";
@@ -60,20 +61,15 @@ export function squadSeasons(given: {
   });
 
   // One lift's lines steady one another.
-  const lifts = new Map<string, LiftSeason[]>();
-  for (const { chosen, lift } of begun) {
-    if (chosen.lift === null || !lift) continue;
-    const squad = lifts.get(chosen.lift);
-    if (squad) squad.push(lift);
-    else lifts.set(chosen.lift, [lift]);
-  }
-  const knowledge = new Map([...lifts].map(([lift, squad]) => [lift, liftKnowledge(squad)]));
+  const lifting = begun.flatMap(({ chosen, lift }) => (lift ? [{ key: chosen.lift, lift }] : []));
+  const knowledge = new Map(
+    [...grouped(lifting, ({ key }) => key)].map(([key, squad]) => [
+      key,
+      liftKnowledge(squad.map(({ lift }) => lift)),
+    ]),
+  );
 
   return begun.map(({ rows, details: own, window, days, chosen, lift }) => {
-    const speed = (season: LiftSeason, name: string) => {
-      const { prior, settings } = knowledge.get(name)!;
-      return speedMeasure(season, prior, settings);
-    };
     const jump = (kind: Parameters<typeof jumpMeasure>[0], test: string) =>
       jumpMeasure(kind, rows.jumps.get(test)![0]!.test, testDaysOf(rows, test), days);
     const notes: HoldNote[] = [];
@@ -82,7 +78,10 @@ export function squadSeasons(given: {
       if (measure) measures.push(measure);
       else notes.push({ code: "measure-not-followed", facts: { kind, of } });
     };
-    if (lift && chosen.lift !== null) add("bar speed", lift.of, speed(lift, chosen.lift));
+    if (lift) {
+      const { prior, settings } = knowledge.get(chosen.lift)!;
+      add("bar speed", lift.of, speedMeasure(lift, prior, settings));
+    }
     if (chosen.height !== null) {
       add("jump height", chosen.height, jump("jump height", chosen.height));
     }

@@ -1,3 +1,4 @@
+import { meanIfAny } from "../../statistics/spread";
 import type { Day } from "../calendar/day";
 import type { JumpAttempt } from "../record/jump-attempt";
 import type { Plate } from "../record/plate";
@@ -65,11 +66,11 @@ export function testDays(
       attempts: end - start,
       heightsNotRead: notRead,
       dropCm,
-      heightCm: byStack ? best : mean(heights),
+      heightCm: byStack ? best : meanIfAny(heights),
       bestCm: best,
       byStack,
-      contactS: mean(contacts),
-      reactiveStrength: mean(ratios),
+      contactS: meanIfAny(contacts),
+      reactiveStrength: meanIfAny(ratios),
     });
   }
   return days;
@@ -98,9 +99,4 @@ export function heightStep(days: readonly TestDay[]): number | null {
     return Math.abs(steps - Math.round(steps)) < 0.01;
   });
   return onGrid && heights.length >= leastDaysForGrid ? step : null;
-}
-
-function mean(values: readonly number[]): number | null {
-  if (values.length === 0) return null;
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

@@ -1,3 +1,4 @@
+import { meanOf } from "../../statistics/spread";
 import type { ReadinessSettings } from "./readiness-settings";
 
 /** What one reading is held against. */
@@ -21,7 +22,7 @@ export function againstUsual(
 ): number | null {
   const rows = past.length;
   if (rows < settings.leastPast) return null;
-  const mean = past.reduce((sum, value) => sum + value, 0) / rows;
+  const mean = meanOf(past);
   const squares = past.reduce((sum, value) => sum + (value - mean) ** 2, 0);
   const { sd, freedom } = steadied(squares, rows, squadSd, leastSd, settings);
   return score((today - mean) / (sd * Math.sqrt(1 + 1 / rows)), freedom, settings);

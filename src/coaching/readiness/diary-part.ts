@@ -1,3 +1,4 @@
+import { meanOf } from "../../statistics/spread";
 import type { Day } from "../calendar/day";
 import type { AthleteRows } from "../series/squad-index";
 import { againstUsual } from "./against-usual";
@@ -32,7 +33,7 @@ export function diaryPart(
       unit: item === "sleep" ? "h" : "points",
       z: moreIsWorse.has(item) ? -distance : distance,
       today: today.value,
-      usual: past.reduce((sum, value) => sum + value, 0) / past.length,
+      usual: meanOf(past),
       pastRows: past.length,
     },
   };

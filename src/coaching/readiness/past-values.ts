@@ -1,3 +1,4 @@
+import { meanOf } from "../../statistics/spread";
 import type { Day } from "../calendar/day";
 import type { ReadinessSettings } from "./readiness-settings";
 
@@ -33,7 +34,7 @@ export function pooledSpread(squad: Iterable<readonly number[]>, usual: number):
   let freedom = defaultWorth;
   for (const values of squad) {
     if (values.length < 2) continue;
-    const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+    const mean = meanOf(values);
     for (const value of values) squares += (value - mean) ** 2;
     freedom += values.length - 1;
   }

@@ -4,6 +4,7 @@ import { lineFit } from "../bar-speed/line-fit";
 import type { SquadLift } from "../bar-speed/squad-lift";
 import { lineRows } from "../bar-speed/squad-lines";
 import type { Day } from "../calendar/day";
+import { grouped } from "../series/grouped";
 import type { SpeedSet } from "../series/speed-set";
 import type { Dated } from "./past-values";
 import type { ReadinessSettings } from "./readiness-settings";
@@ -62,11 +63,5 @@ function speakingSet(day: readonly SpeedSet[]): SpeedSet | undefined {
 }
 
 function speakingByDay(sets: readonly SpeedSet[]): readonly SpeedSet[] {
-  const days = new Map<Day, SpeedSet[]>();
-  for (const set of sets) {
-    const day = days.get(set.day);
-    if (day) day.push(set);
-    else days.set(set.day, [set]);
-  }
-  return [...days.values()].flatMap((day) => speakingSet(day) ?? []);
+  return [...grouped(sets, ({ day }) => day).values()].flatMap((day) => speakingSet(day) ?? []);
 }

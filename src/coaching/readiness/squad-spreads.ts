@@ -3,6 +3,7 @@ import { squadLift } from "../bar-speed/squad-lift";
 import { latestOfAll } from "../bar-speed/squad-lines";
 import { testDays } from "../jumps/test-day";
 import type { Plate } from "../record/plate";
+import { remembered } from "../series/remembered";
 import type { SquadIndex } from "../series/squad-index";
 import { diaryItems, itemByDay } from "./diary-items";
 import { jumpValues } from "./jump-values";
@@ -24,27 +25,27 @@ export function squadSpreads(
   const athletes = [...index.athletes.values()];
   // A day is no yardstick of itself.
   const before = index.asOf;
-  const lift = once((name: string) =>
+  const lift = remembered((name: string) =>
     squadLift(latestOfAll(index, name), index.asOf, lineSettings),
   );
-  const speeds = once((name: string) =>
+  const speeds = remembered((name: string) =>
     athletes.map((athlete) => {
       const sets = athlete.lifts.get(name) ?? [];
       const last = sets[sets.length - 1];
       return last ? (speedToday(sets, last.day, lift(name), settings)?.past ?? []) : [];
     }),
   );
-  const jumps = once((test: string) =>
+  const jumps = remembered((test: string) =>
     athletes.map((athlete) => {
       const days = testDays(athlete.jumps.get(test) ?? [], plates);
       const values = jumpValues(days, days[days.length - 1]);
       return values ? pastDays(values.dated, before, settings) : [];
     }),
   );
-  const items = once((item: ReadinessItem) =>
+  const items = remembered((item: ReadinessItem) =>
     athletes.map(({ diary }) => pastDays(itemByDay(diary, item), before, settings)),
   );
-  const ties = once((_: "squad") =>
+  const ties = remembered((_: "squad") =>
     squadTies(
       athletes.map(({ lifts, jumps: tests }, at) => {
         const lifted = longest(lifts);
@@ -61,9 +62,11 @@ export function squadSpreads(
   return {
     lift,
     ties: () => ties("squad"),
-    speed: once((name: string) => pooledSpread(values(speeds(name)), usualSpread.speed.sd)),
-    jump: once((test: string) => pooledSpread(values(jumps(test)), usualSpread.jump.sd)),
-    item: once((item: ReadinessItem) => pooledSpread(values(items(item)), usualSpread[item].sd)),
+    speed: remembered((name: string) => pooledSpread(values(speeds(name)), usualSpread.speed.sd)),
+    jump: remembered((test: string) => pooledSpread(values(jumps(test)), usualSpread.jump.sd)),
+    item: remembered((item: ReadinessItem) =>
+      pooledSpread(values(items(item)), usualSpread[item].sd),
+    ),
   };
 }
 
@@ -80,12 +83,4 @@ function longest(rows: ReadonlyMap<string, readonly unknown[]>): string | null {
     most = length;
   }
   return name;
-}
-
-function once<Key, Value>(work: (key: Key) => Value): (key: Key) => Value {
-  const known = new Map<Key, Value>();
-  return (key) => {
-    if (!known.has(key)) known.set(key, work(key));
-    return known.get(key)!;
-  };
 }

@@ -1,3 +1,4 @@
+import { meanOf } from "../../statistics/spread";
 import type { Day } from "../calendar/day";
 import type { Dated } from "./past-values";
 import type { ReadinessItem } from "./readiness";
@@ -96,7 +97,7 @@ function summed(felt: readonly Deviations[]): Deviations {
   const sums = new Map<Day, number>();
   for (const [day, values] of days) {
     if (values.length < 2) continue;
-    sums.set(day, values.reduce((sum, value) => sum + value, 0) / values.length);
+    sums.set(day, meanOf(values));
   }
   return sums;
 }

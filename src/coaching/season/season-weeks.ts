@@ -1,3 +1,4 @@
+import { meanIfAny } from "../../statistics/spread";
 import { type Day, mondayOf, weekdayOfDay } from "../calendar/day";
 import type { SeasonHold } from "../hold/season-hold";
 
@@ -43,9 +44,9 @@ export function seasonWeeks(hold: SeasonHold, seasonStart: Day): readonly Season
     const { early, late } = halves.get(monday) ?? { early: [], late: [] };
     weeks.push({
       monday,
-      early: heightOf(mean(early)),
-      late: heightOf(mean(late)),
-      wobbles: mean([...early, ...late]),
+      early: heightOf(meanIfAny(early)),
+      late: heightOf(meanIfAny(late)),
+      wobbles: meanIfAny([...early, ...late]),
     });
   }
   return weeks;
@@ -56,9 +57,4 @@ function heightOf(wobbles: number | null): Height | null {
   if (wobbles > 1) return "above";
   if (wobbles >= 0) return "upper";
   return wobbles >= -1 ? "lower" : "below";
-}
-
-function mean(values: readonly number[]): number | null {
-  if (values.length === 0) return null;
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

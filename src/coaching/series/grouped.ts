@@ -1,9 +1,9 @@
 /** Rows by a key, each list in the order of the rows, keys in the order they first appear. */
-export function grouped<Row>(
+export function grouped<Row, Key>(
   rows: readonly Row[],
-  keyOf: (row: Row) => string,
-): ReadonlyMap<string, readonly Row[]> {
-  const groups = new Map<string, Row[]>();
+  keyOf: (row: Row) => Key,
+): ReadonlyMap<Key, readonly Row[]> {
+  const groups = new Map<Key, Row[]>();
   for (const row of rows) {
     const key = keyOf(row);
     const group = groups.get(key);
