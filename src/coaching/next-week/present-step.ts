@@ -5,6 +5,7 @@ import { mondayOf, weekdayOfDay } from "../calendar/day";
 import { exerciseKey } from "../record/exercise-key";
 import type { LiftingSet } from "../record/lifting-set";
 import { nameKey } from "../record/name-key";
+import { inOrder } from "../series/in-order";
 import { isAssistance } from "./assistance-load";
 
 /** Where an athlete stands on the rotation, from the rows. */
@@ -51,7 +52,10 @@ export function presentStep(
   const own = sets.filter((set) => set.day <= asOf && nameKey(set.athlete) === key);
   const exercise = mostDone(own);
   if (exercise === null) return null;
-  const lift = own.filter((set) => exerciseKey(set.exercise) === exercise);
+  const lift = inOrder(
+    own.filter((set) => exerciseKey(set.exercise) === exercise),
+    (set) => set,
+  );
   const work = lift.filter(({ kind, loadKg }) => kind === "work" && loadKg !== null);
   const days = [...new Set(work.map(({ day }) => day))].sort((a, b) => a - b);
   const lastDay = days[days.length - 1];
@@ -97,7 +101,7 @@ export function presentStep(
 /** Key of the lift with most work sets, assistance left aside; null without one. */
 export function mostDone(sets: readonly LiftingSet[]): string | null {
   const lifts = sets.filter(({ kind, exercise }) => kind === "work" && !isAssistance(exercise));
-  return byUse(lifts.map((set) => exerciseKey(set.exercise)))[0] ?? null;
+  return byUse(lifts.map((set) => exerciseKey(set.exercise)).sort())[0] ?? null;
 }
 
 /** The load the session was planned at: its first set's, before a slow day took some off. */

@@ -1,10 +1,19 @@
 import type { Day } from "../calendar/day";
 
-type Placed = { readonly day: Day; readonly row: number; readonly minute?: number | null };
+type Placed = {
+  readonly day: Day;
+  readonly row: number;
+  readonly minute?: number | null;
+  /** Of sets: the number, and "work" for a work set. */
+  readonly set?: number | null;
+  readonly kind?: string;
+};
 
 /**
  * Rows by day, then time, then row. A row without a time has the time of the row above it on that
- * day, for coaches often write the time once a session; before any time it comes first.
+ * day, for coaches often write the time once a session; before any time it comes first. Work sets of
+ * one lift that each have a number of their own go by it, behind all others of that day and time: a
+ * sheet with the newest row on top, or sorted by speed, tells no other session.
  */
 export function inOrder<Row>(rows: readonly Row[], placeOf: (row: Row) => Placed): readonly Row[] {
   if (inOrderAlready(rows, placeOf)) return rows;
@@ -24,19 +33,37 @@ export function inOrder<Row>(rows: readonly Row[], placeOf: (row: Row) => Placed
       (a, b) => a.place.day - b.place.day || a.minute - b.minute || a.place.row - b.place.row,
     );
   }
-  return placed.map(({ row }) => row);
+  const ordered: Row[] = [];
+  for (let start = 0, end = 0; start < placed.length; start = end) {
+    const { place, minute } = placed[start]!;
+    while (placed[end]?.place.day === place.day && placed[end]!.minute === minute) end++;
+    for (const { row } of byNumber(placed.slice(start, end))) ordered.push(row);
+  }
+  return ordered;
+}
+
+/** A session's work sets by their numbers, behind all others; as they stand where one lacks a number of its own. */
+function byNumber<One extends { readonly place: Placed }>(session: readonly One[]): readonly One[] {
+  const isWork = ({ place }: One) => place.kind === "work";
+  const work = session.filter(isWork);
+  if (new Set(work.flatMap(({ place }) => place.set ?? [])).size < work.length) return session;
+  work.sort((a, b) => a.place.set! - b.place.set!);
+  return [...session.filter((one) => !isWork(one)), ...work];
 }
 
 /** Rows are mostly in order already, and mostly without a time: then nothing is laid out anew. */
 function inOrderAlready<Row>(rows: readonly Row[], placeOf: (row: Row) => Placed): boolean {
   let day = Number.NEGATIVE_INFINITY;
   let row = Number.NEGATIVE_INFINITY;
+  let number = 0;
   for (let i = 0; i < rows.length; i++) {
     const place = placeOf(rows[i]!);
+    const set = place.set ?? 0;
     if (typeof place.minute === "number" || place.day < day) return false;
-    if (place.day === day && place.row < row) return false;
+    if (place.day === day && (place.row < row || set < number)) return false;
     day = place.day;
     row = place.row;
+    number = set;
   }
   return true;
 }

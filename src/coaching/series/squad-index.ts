@@ -5,6 +5,7 @@ import type { JumpAttempt } from "../record/jump-attempt";
 import type { LiftingSet } from "../record/lifting-set";
 import { nameKey } from "../record/name-key";
 import { inOrder } from "./in-order";
+import { remembered } from "./remembered";
 import type { SpeedSet } from "./speed-set";
 import { speedSetReader, withLeads } from "./speed-set";
 
@@ -114,7 +115,7 @@ function eachOf<Row>(
   lists: ReadonlyMap<string, readonly Row[]>,
   work: (rows: readonly Row[]) => readonly Row[],
 ): ReadonlyMap<string, readonly Row[]> {
-  return new Map([...lists].map(([key, rows]) => [key, work(rows)]));
+  return new Map([...lists.keys()].sort().map((key) => [key, work(lists.get(key)!)]));
 }
 
 function listOf<Row>(lists: Map<string, Row[]>, key: string): Row[] {
@@ -123,13 +124,4 @@ function listOf<Row>(lists: Map<string, Row[]>, key: string): Row[] {
   const list: Row[] = [];
   lists.set(key, list);
   return list;
-}
-
-function remembered<Value>(work: (text: string) => Value): (text: string) => Value {
-  const known = new Map<string, Value>();
-  return (text) => {
-    const value = known.get(text) ?? work(text);
-    known.set(text, value);
-    return value;
-  };
 }
