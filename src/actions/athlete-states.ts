@@ -1,8 +1,9 @@
 import { speedOnLine } from "../coaching/bar-speed/expected-speed";
-import { latestRows, squadLines } from "../coaching/bar-speed/squad-lines";
+import { lineRows, squadLines } from "../coaching/bar-speed/squad-lines";
 import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
 import { strengthEstimate } from "../coaching/bar-speed/strength-estimate";
 import { highSoreness } from "../coaching/diary/high-soreness";
+import { firstOfDays } from "../coaching/hold/setting-notes";
 import { boxJumps, lastJump } from "../coaching/jumps/box-jump";
 import { squadJumpTrend } from "../coaching/jumps/squad-jump-trend";
 import type { AthleteState } from "../coaching/next-week/athlete-state";
@@ -12,7 +13,9 @@ import { athleteNamed } from "../coaching/record/athlete-named";
 import { exerciseKey } from "../coaching/record/exercise-key";
 import { nameKey } from "../coaching/record/name-key";
 import { grouped } from "../coaching/series/grouped";
+import { remembered } from "../coaching/series/remembered";
 import { gymDays } from "../coaching/series/season-start";
+import { upToDay } from "../coaching/series/span-of-days";
 import { squadIndex } from "../coaching/series/squad-index";
 import type { StateOfSquad } from "./state-of-squad";
 
@@ -39,29 +42,38 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
     const season = hold.of(athlete);
     const own = index.of(athlete);
     // The lift that is proposed, whether its speeds were taken or not: no other lift's speeds speak of it.
-    const lift = mostDone(done.get(nameKey(athlete)) ?? []);
+    const mine = done.get(nameKey(athlete)) ?? [];
+    const lift = mostDone(mine);
     const about = athleteNamed(rows.athletes, athlete);
     const recent = lift === null ? null : lines(`${lift}\n${asOf}`)(athlete);
     // A novice rises: the baseline's speed would never bite. All others are held to their baseline.
     const baselineDay =
       about?.experience === "novice" || season.baseline.to === null ? asOf : season.baseline.to;
-    const usual = lift === null ? null : lines(`${lift}\n${baselineDay}`)(athlete);
+    const all = lift === null ? [] : (own?.lifts.get(lift) ?? []);
+    // A tool, bar or gym that neither of the last two sessions had tells nothing of the next one.
+    const setting = latest(upToDay(all, baselineDay))?.setting;
+    const inUse = firstOfDays(all)
+      .slice(-2)
+      .some((set) => set.setting === setting);
+    const usual = lift === null || !inUse ? null : lines(`${lift}\n${baselineDay}`)(athlete);
     const line = usual?.ok === true ? usual.value : recent?.ok === true ? recent.value : null;
-    const lifted = lift === null ? [] : latestRows(own?.lifts.get(exerciseKey(lift)) ?? []);
+    const lifted = lineRows(all, inUse ? setting : latest(all)?.setting);
     const session = lift === null ? null : sets(lift)(athlete);
     const strength =
       recent?.ok === true ? strengthEstimate(recent.value, rows.rules.minimumSpeed) : null;
     const box = boxJumps(own?.jumps ?? new Map());
     const trend = box.length === 0 ? null : jumps(box[0]!.test)(athlete);
-    const days = own ? [...gymDays(own)] : [];
-    const lastDay = days.length === 0 ? null : Math.max(...days);
+    // A session without a device is the last one, too: speeds of an earlier one do not speak of it.
+    const lastDay = Math.max(...(own ? gymDays(own) : []), ...mine.map(({ day }) => day));
     return {
       athlete,
       word: season.word,
       sinceDay: season.sinceDay,
-      lastWord: lastDay === null ? null : dayOf(athlete, lastDay).word,
+      lastWord: Number.isFinite(lastDay) ? dayOf(athlete, lastDay).word : null,
       heldSpeed:
-        session?.ok !== true || session.value.word === "too few rows"
+        session?.ok !== true ||
+        session.value.word === "too few rows" ||
+        mine.some((set) => set.day > session.value.day && exerciseKey(set.exercise) === lift)
           ? null
           : session.value.word !== "slower than usual",
       usualSpeed: (loadKg) => (line ? speedOnLine(line, loadKg).speed : null),
@@ -74,11 +86,6 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
   };
 }
 
-function remembered<Value>(work: (key: string) => Value): (key: string) => Value {
-  const known = new Map<string, Value>();
-  return (key) => {
-    const value = known.get(key) ?? work(key);
-    known.set(key, value);
-    return value;
-  };
+function latest<Row>(rows: readonly Row[]): Row | undefined {
+  return rows[rows.length - 1];
 }
