@@ -77,7 +77,8 @@ export function lineFitWithDrift(
     lv += weight * l * v;
   }
   const determinant = tt * ll - tl * tl;
-  if (!(determinant > 1e-9 * tt * ll)) return null;
+  // At one load all along, what rounding leaves of its spread draws any slope at all.
+  if (!(determinant > 1e-9 * tt * ll && ll > 1e-9 * w * mean.load ** 2)) return null;
   const slope = (tt * lv - tl * tv) / determinant;
   const slopeVariance = tt / determinant;
   return {

@@ -66,6 +66,19 @@ test("loads that climb day by day as the drift does leave it and the slope untol
   expect(lineFitWithDrift(climbing, usual, 0.0003)!.slope).toBeCloseTo(-0.004, 3);
 });
 
+test("one load all along tells no slope, in pounds neither, where sums leave a hair of spread", () => {
+  const level = (loadKg: number) =>
+    Array.from({ length: 37 }, (_, at) => ({
+      day: 3 * Math.floor(at / 3),
+      loadKg,
+      speed: 0.7 + 0.03 * Math.sin(at),
+    }));
+  for (let pounds = 95; pounds <= 225; pounds += 5) {
+    expect(lineFitWithDrift(level(pounds * 0.45359237), usual)).toBeNull();
+    expect(lineFitWithDrift(level(pounds), usual)).toBeNull();
+  }
+});
+
 test("of two lines the one that knows its intercept better stands, of equals and of one that one", () => {
   const surer = { ...line, interceptVariance: 0.005 };
   expect(surerLine(line, surer)).toBe(surer);
