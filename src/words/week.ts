@@ -130,7 +130,7 @@ export function bandChangeWords({ loadKg, share }: DayBand): string {
 export function briefWords(line: ProposedLine): string {
   const [first] = line.reasons;
   const text = first ? lineReasonWords(first) : "";
-  const short = text.split(/[.:]/)[0] ?? "";
+  const short = text.split(/[.:](?!\d)/)[0] ?? "";
   return short.length > 0 && text.length > 46 ? short : text.replace(/\.$/, "");
 }
 
@@ -160,7 +160,7 @@ export function consequenceWords(session: ProposedLine["sessions"][number]): str
   const { reserve, contacts, hoursToRace } = session;
   const onBar =
     reserve === null
-      ? "Repetitions in reserve not known: no speeds or reserves in the rows."
+      ? "Repetitions in reserve not known: no strength estimate, none written down."
       : `About ${trimmed(Math.max(0, reserve), 1)} repetitions in reserve at the cautious end${reserve < 2 ? ": fewer than the two asked for" : ""}.`;
   return [
     ...(session.instead ? [] : [onBar, `Volume load ${trimmed(volumeLoad([session]), 0)} kg.`]),

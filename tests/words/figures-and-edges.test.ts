@@ -328,6 +328,9 @@ test("the short reason is the first, and none where there is none", () => {
   expect([briefWords(line([])), shortWhyWords(line([]))]).toEqual(["", ""]);
   expect(shortWhyWords(line(["race-week-held"]))).toBe("Ready for a step.");
   expect(shortWhyWords(line(["slipping-held"]))).toBe("No step up while slipping.");
+  // A load's decimal point ends no sentence.
+  const coarse = { code: "step-too-coarse", facts: { fromKg: 47.5, toKg: 47.5 } };
+  expect(briefWords({ reasons: [coarse] } as never)).toBe("A step on at 47.5 kg");
 });
 
 test("what follows from a session: reserve, volume, contacts and hours to the race", () => {
@@ -350,7 +353,10 @@ test("what follows from a session: reserve, volume, contacts and hours to the ra
   expect(consequenceWords({ ...other, reserve: 3 } as never)[0]).toBe(
     "About 3 repetitions in reserve at the cautious end.",
   );
-  expect(consequenceWords({ ...other, reserve: null } as never)[0]).toMatch(/not known/);
+  // Speeds may well stand in the rows: an estimate is refused where loads are alike.
+  expect(consequenceWords({ ...other, reserve: null } as never)[0]).toBe(
+    "Repetitions in reserve not known: no strength estimate, none written down.",
+  );
   expect(consequenceWords({ ...other, instead: { exercise: "leg press" } } as never)).toEqual([]);
 });
 
