@@ -16,10 +16,12 @@ test("sets of a race week: of all counts, the one of most merit", () => {
     const kept = coin(0.2) ? 0.5 : real(0.3, 1.1);
     let best = sets;
     if (kept < 1) {
-      // In thousandths and compared as pairs: within 41–60 % off first, then nearest, then more.
+      // In thousandths and compared as pairs: within 41–60 % off first, where so much is asked for,
+      // then nearest, then more.
       const merit = (count: number) => {
         const off = Math.round(1000 - (1000 * count) / sets);
-        const inside = off >= 410 && off <= 600 ? 0 : 1;
+        const asked = 1000 * (1 - kept);
+        const inside = asked < 410 || asked > 600 || (off >= 410 && off <= 600) ? 0 : 1;
         return [inside, Math.round(1e7 * Math.abs(count / sets - kept)), -count];
       };
       const counts = Array.from({ length: sets }, (_, i) => i + 1);

@@ -2,16 +2,16 @@
 const helpful = { least: 0.41, most: 0.6 };
 
 /**
- * Sets in the week of an A race: the number whose cut lies in 41–60 % and nearest to the share kept;
- * where no whole number does (3 sets), the nearest, more sets on a tie.
+ * Sets in the week of an A race: the number nearest to the share kept, more sets on a tie. Where that
+ * share is itself a cut of 41–60 %, a number whose cut is one too comes first, if there is one (not of
+ * 3 sets).
  */
 export function raceWeekSets(sets: number, kept: number): number {
   if (kept >= 1) return sets;
   const counts = Array.from({ length: sets }, (_, i) => sets - i);
-  const inside = counts.filter((count) => {
-    const cut = 1 - count / sets;
-    return cut >= helpful.least - 1e-9 && cut <= helpful.most + 1e-9;
-  });
+  const helps = (share: number) =>
+    1 - share >= helpful.least - 1e-9 && 1 - share <= helpful.most + 1e-9;
+  const inside = helps(kept) ? counts.filter((count) => helps(count / sets)) : [];
   const from = inside.length > 0 ? inside : counts;
   const away = (count: number) => Math.abs(count / sets - kept);
   return from.reduce((best, count) => (away(count) < away(best) - 1e-9 ? count : best));

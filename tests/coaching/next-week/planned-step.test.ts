@@ -201,6 +201,17 @@ test("on the way back a slow day, soreness, a limit or a slip holds the grade", 
   expect(grade(slips)).toMatchObject({ text: "5x5 80", codes: ["slipping-held"] });
 });
 
+test("no grade is climbed in the week of an A race: load is kept, as on the ladder", () => {
+  const sessions = ["2026-04-14", "2026-05-05"].map((iso, at) => ({
+    day: day(iso),
+    loadKg: [80, 62.5][at]!,
+  }));
+  const grade = (kind: "ordinary" | "race week") =>
+    planned({ kind, step: step({ loadKg: 62.5, weeksHeld: 1, sessions }) });
+  expect(grade("ordinary")).toMatchObject({ text: "5x5 72", codes: ["grade-back"] });
+  expect(grade("race week")).toMatchObject({ text: "5x5 62.5", codes: ["race-week-held"] });
+});
+
 test("a way back that the guard lets rise no further is over: the ladder leads on", () => {
   // 80 kg of 100 are the chart's eight repetitions, seven are asked for: 82.5 leaves too few for 5×5.
   const lately = ["2026-04-07", "2026-04-28", "2026-05-05"].map((iso, at) => ({
