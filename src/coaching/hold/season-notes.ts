@@ -14,11 +14,12 @@ export function missingRows(
 ): readonly MissingRows[] {
   const { sessions, baselineSessions, measures, values, window } = season;
   const baselineOpen = window.own ? 0 : Math.max(0, rules.baselineSessions - baselineSessions);
-  const after = sessions.length - baselineSessions;
-  const wait = baselineOpen + Math.max(0, leastAfter - after);
   return measures.map(({ kind, of }, m) => {
+    const followed = watched.measures.find(({ place }) => place === m);
+    const after = sessions.length - (followed?.baselineSessions ?? baselineSessions);
+    const wait = baselineOpen + Math.max(0, leastAfter - after);
     const inBaseline = values[m]!.slice(0, baselineSessions).filter((v) => !Number.isNaN(v)).length;
-    const short = Math.max(0, watched.settings.leastBaselineRows - inBaseline);
+    const short = followed ? 0 : watched.settings.leastBaselineRows - inBaseline;
     return { kind, of, rows: Math.max(wait, short, 1) };
   });
 }

@@ -25,11 +25,12 @@ export function wordOfSeason(
   session: number = season.sessions - 1,
   known: (StepEvidence | undefined)[] = [],
 ): WordOfSeason {
-  const { baselineSessions, measures, settings } = season;
+  const { measures, settings } = season;
+  const ended = Math.min(...measures.map(({ baselineSessions }) => baselineSessions));
   let fallKept = true;
   let riseKept = true;
   let now: StepEvidence | null = null;
-  for (let s = session; s > baselineSessions && measures.length > 0; s--) {
+  for (let s = session; s > ended; s--) {
     let evidence = known[s];
     if (!evidence) {
       evidence = stepEvidence(season, s);

@@ -72,9 +72,11 @@ export function squadJumpTrend({
 
 function trend(hold: SeasonHold, season: AthleteSeason, days: readonly TestDay[]): JumpTrend {
   const heights = new Map(days.map(({ day, heightCm }) => [day, heightCm]));
-  const { sessions, baselineSessions } = season;
-  const baseline = sessions.slice(0, baselineSessions);
-  const after = sessions.slice(baselineSessions);
+  const { sessions } = season;
+  // The baseline the word rests on: it may run on to a third test day.
+  const ended = hold.value?.baselineRows ?? season.baselineSessions;
+  const baseline = sessions.slice(0, ended);
+  const after = sessions.slice(ended);
   const { sinceDay } = hold;
   const now = sinceDay === null ? after.slice(-4) : after.filter((day) => day >= sinceDay);
   const mean = (of: readonly number[]) =>

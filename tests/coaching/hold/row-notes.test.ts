@@ -42,9 +42,11 @@ const season = (baselineSessions: number, own: boolean, ...values: readonly stri
     values: values.map((read) => [...read].map((one) => (one === "1" ? 100 : Number.NaN))),
   }) as unknown as AthleteSeason;
 const needed = (...given: Parameters<typeof season>) =>
-  missingRows(season(...given), { settings: usualHoldSettings } as WatchedSeason, usualRules).map(
-    ({ of, rows }) => [of, rows],
-  );
+  missingRows(
+    season(...given),
+    { settings: usualHoldSettings, measures: [] as unknown } as WatchedSeason,
+    usualRules,
+  ).map(({ of, rows }) => [of, rows]);
 
 test("what is missing is the rest of the baseline and two sessions after it", () => {
   expect(needed(4, false, "1111")).toEqual([["test 1", 4]]);

@@ -4,7 +4,7 @@ import type { JumpAttempt } from "../../../src/coaching/record/jump-attempt";
 import type { Plate } from "../../../src/coaching/record/plate";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
 import { squadIndex } from "../../../src/coaching/series/squad-index";
-import { inventedSeason, jumpAttempt, sessionDay } from "../series/invented-season";
+import { athleteRow, inventedSeason, jumpAttempt, sessionDay } from "../series/invented-season";
 
 const plates: Plate[] = [
   { row: 2, massKg: 15, thicknessCm: 6, owned: null },
@@ -35,6 +35,30 @@ test("a jump that falls 8 % slips, with plain means before and since", () => {
 test("a calm jump holds on its last four days against six", () => {
   const trend = trendOf(inventedSeason("Ilka Brandmoor", 30).jumps);
   expect(trend).toMatchObject({ value: { word: "holding", baselineDays: 6, nowDays: 4 } });
+});
+
+test("own dates that hold one or two test days run on to the third: word and figures rest on the same", () => {
+  const { jumps } = inventedSeason("Ilka Brandmoor", 30, (s) => (s < 14 ? 1 : 0.92));
+  const heights = jumps.filter(({ heightCm }) => heightCm !== null);
+  const trend = (to: number, days: number) =>
+    squadJumpTrend({
+      index: squadIndex({ jumps: heights.slice(0, days) }, end),
+      test: "Box jump",
+      plates,
+      athletes: [athleteRow({ athlete: "Ilka Brandmoor", baselineTo: sessionDay(to) })],
+      rules: usualRules,
+    })("Ilka Brandmoor");
+  const three = [0, 1, 2].reduce((sum, s) => sum + heights[s]!.heightCm!, 0) / 3;
+  for (const to of [0, 1, 2]) {
+    expect(trend(to, 30)).toMatchObject({
+      value: { word: "slipping", baselineDays: 3, baselineCm: expect.closeTo(three, 9) },
+    });
+    // Of the third test day and one more nothing can be said yet.
+    expect(trend(to, 4)).toMatchObject({
+      value: { word: "too few rows", baselineDays: 3, nowDays: 1, daysNeeded: 1 },
+    });
+    expect(trend(to, 5)).toMatchObject({ value: { word: "holding", nowDays: 2 } });
+  }
 });
 
 test("stacks are read from the gym's plates, highest cleared of the day, with their step said", () => {
