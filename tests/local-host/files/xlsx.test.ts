@@ -334,7 +334,7 @@ test.each([
     '<cfRule type="duplicateValues" dxfId="0" priority="9"/>',
     "conditional formats of another kind",
   ],
-  ['<protectedRange name="x" sqref="A1"/>', "protected ranges"],
+  ['<scenario name="x"/>', "scenarios"],
 ])("a tab that holds %s is not saved in place", async (xml, what) => {
   const bytes = withPart(fixture, "xl/worksheets/sheet1.xml", (text) =>
     text.replace("</worksheet>", `${xml}</worksheet>`),

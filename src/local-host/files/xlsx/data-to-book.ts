@@ -33,6 +33,7 @@ export function dataToBook(
   after: WorkbookData,
   own: ReadonlySet<string>,
 ): void {
+  const open = book.worksheets[book.views?.[0]?.activeTab ?? 0];
   const oldTabs = new Map((before?.tabs ?? []).map((tab) => [tab.name, tab]));
   renameTabs(book, before, after, oldTabs);
   const wanted = new Set(after.tabs.map(({ name }) => name));
@@ -46,7 +47,12 @@ export function dataToBook(
   });
   writeMemory(book, after, own);
   // A tab's view names its window by number: there must be one (ECMA-376 part 1, 18.3.1.87).
-  if ((book.views ?? []).length === 0) book.views = [usualWindow];
+  const [window = usualWindow, ...others] = book.views ?? [];
+  const tabs = book.worksheets;
+  // The tab that was open may be another in number now, or gone: a file that opens none is damaged.
+  const seen = tabs.filter(({ state }) => state === "visible");
+  const activeTab = Math.max(0, tabs.indexOf(open && seen.includes(open) ? open : seen[0]!));
+  book.views = [{ ...window, activeTab, firstSheet: 0 }, ...others];
 }
 
 /** A tab that stands in the old one's place under a new name is the old one renamed. */

@@ -1,10 +1,12 @@
 import { strToU8 } from "fflate";
+import { type Carried, putCarried, takeCarried, withoutForeignMarks } from "./carried";
 import { withOwnFormulas } from "./own-formulas";
 import { handHeights, type RowHeights, withHandHeights } from "./row-heights";
+import { tabText, textOf, withElements } from "./tab-elements";
 import { attribute, escaped, partText, sheetPaths, unescaped } from "./xml-text";
 import type { Parts } from "./zip-parts";
 
-/** Names and lists of a file as they are written in it; the library would unroll them cell by cell. */
+/** What a file holds as it is written in it: the library would drop it, or unroll it cell by cell. */
 export type SetAside = {
   /** Each `<definedName>` with the tab it belongs to, null for the whole workbook. */
   readonly names: readonly { readonly xml: string; readonly tab: string | null }[];
@@ -12,26 +14,23 @@ export type SetAside = {
   readonly validations: ReadonlyMap<string, readonly string[]>;
   /** Heights of a tab's rows that were set by hand, by the tab's name. */
   readonly heights: ReadonlyMap<string, RowHeights>;
+  /** Links, tables, filters and protections of a tab, by the tab's name. */
+  readonly carried: ReadonlyMap<string, Carried>;
 };
 
 const namesBlock = /<definedNames\b[^<>]*?(?:\/>|>[\s\S]*?<\/definedNames>)/;
 const oneName = /<definedName\b[^<>]*?(?:\/>|>[\s\S]*?<\/definedName>)/g;
 const listsBlock = /<dataValidations\b[^<>]*?(?:\/>|>[\s\S]*?<\/dataValidations>)/;
 const oneList = /<dataValidation\b[^<>]*?(?:\/>|>[\s\S]*?<\/dataValidation>)/g;
-/** What may follow the lists in a tab's part (ECMA-376 part 1, 18.3.1.99). */
-const afterLists =
-  /<(hyperlinks|printOptions|pageMargins|pageSetup|headerFooter|rowBreaks|colBreaks|customProperties|cellWatches|ignoredErrors|smartTags|drawing|legacyDrawing|legacyDrawingHF|picture|oleObjects|controls|webPublishItems|tableParts|extLst)\b|<\/worksheet>/;
-
-/** Takes names and lists out of a file's parts. Print areas and titles stay: the library keeps them. */
+/** Takes these out of a file's parts. */
 export function setAside(parts: Parts): { readonly aside: SetAside; readonly rest: Parts } {
-  const rest = new Map(withOwnFormulas(parts));
+  const { carried, rest: plain } = takeCarried(withOwnFormulas(parts));
+  const rest = new Map(plain);
   const tabs = [...sheetPaths(parts).keys()];
   const workbook = partText(parts, "xl/workbook.xml");
   const block = namesBlock.exec(workbook)?.[0] ?? "";
   const names = [...block.matchAll(oneName)].map(([xml]) => xml);
-  const builtIn = names.filter((xml) => /\sname="_xlnm\.Print_(?:Area|Titles)"/.test(xml));
-  const back = builtIn.length > 0 ? `<definedNames>${builtIn.join("")}</definedNames>` : "";
-  rest.set("xl/workbook.xml", strToU8(workbook.replace(namesBlock, () => back)));
+  rest.set("xl/workbook.xml", strToU8(workbook.replace(namesBlock, "")));
   const validations = new Map<string, readonly string[]>();
   const heights = new Map<string, RowHeights>();
   for (const [tab, path] of sheetPaths(parts)) {
@@ -47,22 +46,21 @@ export function setAside(parts: Parts): { readonly aside: SetAside; readonly res
   }
   return {
     aside: {
-      names: names
-        .filter((xml) => !builtIn.includes(xml))
-        .map((xml) => {
-          const at = attribute(xml.slice(0, xml.indexOf(">") + 1), "localSheetId");
-          return { xml, tab: at === null ? null : (tabs[Number(at)] ?? null) };
-        }),
+      names: names.map((xml) => {
+        const at = attribute(xml.slice(0, xml.indexOf(">") + 1), "localSheetId");
+        return { xml, tab: at === null ? null : (tabs[Number(at)] ?? null) };
+      }),
       validations,
       heights,
+      carried,
     },
     rest,
   };
 }
 
 /** Puts names and lists back into a file the library wrote. */
-export function putBack(written: Parts, { names, validations, heights }: SetAside): Parts {
-  const parts = new Map(written);
+export function putBack(written: Parts, { names, validations, heights, carried }: SetAside): Parts {
+  const parts = new Map(putCarried(written, carried));
   const paths = sheetPaths(written);
   const tabs = [...paths.keys()];
   const lines = names.flatMap(({ xml, tab }) => {
@@ -84,13 +82,10 @@ export function putBack(written: Parts, { names, validations, heights }: SetAsid
   for (const [tab, lists] of validations) {
     const path = paths.get(tab);
     if (path === undefined || lists.length === 0) continue;
-    const text = partText(written, path);
-    // Only what follows the cells can come after the lists.
-    const cellsEnd = Math.max(text.indexOf("</sheetData>"), text.indexOf("<sheetData/>"));
-    const tail = text.slice(cellsEnd);
-    const block = `<dataValidations count="${lists.length}">${lists.join("")}</dataValidations>`;
-    const mended = tail.replace(afterLists, (found) => block + found);
-    parts.set(path, strToU8(text.slice(0, cellsEnd) + mended));
+    const text = tabText(partText(parts, path));
+    const xml = `<dataValidations count="${lists.length}">${lists.join("")}</dataValidations>`;
+    if (text)
+      parts.set(path, strToU8(textOf(withElements(text, [{ name: "dataValidations", xml }]))));
   }
   for (const [tab, path] of paths) {
     const text = partText(parts, path);
@@ -98,13 +93,6 @@ export function putBack(written: Parts, { names, validations, heights }: SetAsid
     if (mended !== text) parts.set(path, strToU8(mended));
   }
   return parts;
-}
-
-/** Attributes of other programs' own namespaces: the tab's part they go back into does not declare them. */
-function withoutForeignMarks(xml: string): string {
-  return xml.replace(/<[^<>]*>/g, (tag) =>
-    tag.replace(/\s(?!r:|xml:)[A-Za-z_][\w.-]*:[\w.-]+=(?:"[^"]*"|'[^']*')/g, ""),
-  );
 }
 
 /** Text between an element's tags. */

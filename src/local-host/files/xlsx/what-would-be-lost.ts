@@ -23,10 +23,9 @@ const partNames: readonly (readonly [RegExp, string])[] = [
 const inSheet: readonly (readonly [RegExp, string])[] = [
   [/<x14:sparkline/, "sparklines"],
   [/<x14:dataValidation\b/, "lists that look into another tab"],
-  [/<protectedRange\b/, "protected ranges"],
   [/<scenario\b/, "scenarios"],
   [/<customSheetView\b/, "custom views"],
-  [/<colBreaks\b/, "page breaks between columns"],
+  [/<legacyDrawingHF\b/, "pictures in the head or foot of the printed page"],
   [
     /<cfRule\b[^<>]*\stype="(?:beginsWith|endsWith|notContainsText|duplicateValues|uniqueValues)"/,
     "conditional formats of another kind",

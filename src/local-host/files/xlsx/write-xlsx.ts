@@ -4,18 +4,28 @@ import { accept, type Outcome, refuse } from "../../../outcome";
 import type { TabData, WorkbookData } from "../../workbook-data";
 import { isTabName, longestTabName } from "../tab-names";
 import { bookToData } from "./book-to-data";
+import type { Carried } from "./carried";
 import { dataToBook } from "./data-to-book";
 import { formulaForFile, formulaFromFile } from "./formula-text";
-import { newBook } from "./library";
+import { keptTables } from "./kept-tables";
+import { type Book, newBook } from "./library";
 import { listsOf, listXml } from "./lists";
+import { movedParts } from "./moved-parts";
+import { withOwnFormulas } from "./own-formulas";
 import { withOwnProperties } from "./own-properties";
 import { bookOf } from "./read-xlsx";
 import { innerText, nameXml, putBack, type SetAside, setAside } from "./set-aside";
+import { tabBefore, tabMoves } from "./tab-moves";
 import { whatWouldBeLost } from "./what-would-be-lost";
 import { attribute } from "./xml-text";
 import { type Parts, zipParts } from "./zip-parts";
 
-const nothing: SetAside = { names: [], validations: new Map(), heights: new Map() };
+const nothing: SetAside = {
+  names: [],
+  validations: new Map(),
+  heights: new Map(),
+  carried: new Map(),
+};
 
 /**
  * A workbook as the bytes of an .xlsx file. Given the file it came from, only what changed is
@@ -23,7 +33,8 @@ const nothing: SetAside = { names: [], validations: new Map(), heights: new Map(
  *
  * @param purpose a copy leaves the original as it is, so it may lack what cannot be kept
  * @param own names of the add-on's functions, upper case
- * @returns refuses `tab-name-unfit` (facts `tab`), `save-would-lose` (facts `what`), and `not-xlsx` when the original is damaged
+ * @returns refuses `tab-name-unfit` (facts `tab`), `save-would-lose` (facts `what`), what `keptTables`
+ * refuses, and `not-xlsx` when the original is damaged
  */
 export async function writeXlsx(
   workbook: WorkbookData,
@@ -37,26 +48,44 @@ export async function writeXlsx(
   if (original === null) {
     const book = await newBook();
     dataToBook(book, null, workbook, own);
-    return accept(await packed(book, asideFor(nothing, null, workbook), null));
+    const made = asideFor(nothing, null, workbook);
+    return made.ok ? accept(await packed(book, made.value, null)) : made;
   }
   const parts = zipParts(original);
   if (!parts.ok) return parts;
   const lost = whatWouldBeLost(parts.value);
   if (lost.length > 0 && purpose === "in place")
     return refuse("save-would-lose", { what: lost.join(", ") });
-  const { aside, rest } = setAside(parts.value);
-  const book = await bookOf(rest);
-  const before = book && bookToData(workbook.name, book, aside);
-  if (!before?.ok) return refuse("not-xlsx");
-  dataToBook(book!, before.value, workbook, own);
-  return accept(await packed(book!, asideFor(aside, before.value, workbook), parts.value));
+  const inPlace = await loaded(withOwnFormulas(parts.value), workbook);
+  if (!inPlace) return refuse("not-xlsx");
+  const { book, before, aside } = inPlace;
+  const made = asideFor(aside, before, workbook);
+  if (!made.ok) return made;
+  dataToBook(book, before, workbook, own);
+  return accept(await packed(book, made.value, parts.value));
 }
 
-async function packed(
-  book: Awaited<ReturnType<typeof newBook>>,
-  aside: SetAside,
-  original: Parts | null,
-): Promise<Uint8Array> {
+type Loaded = {
+  readonly book: Book;
+  readonly before: WorkbookData;
+  readonly aside: SetAside;
+};
+
+/** The file with its rows and columns where the workbook has them now; null when it is damaged. */
+async function loaded(parts: Parts, workbook: WorkbookData): Promise<Loaded | null> {
+  const asItWas = await loadedOnce(parts, workbook.name);
+  const moves = asItWas && tabMoves(asItWas.before, workbook);
+  return moves && moves.size > 0 ? loadedOnce(movedParts(parts, moves), workbook.name) : asItWas;
+}
+
+async function loadedOnce(parts: Parts, name: string): Promise<Loaded | null> {
+  const { aside, rest } = setAside(parts);
+  const book = await bookOf(rest);
+  const before = book && bookToData(name, book, aside);
+  return before?.ok ? { book: book!, before: before.value, aside } : null;
+}
+
+async function packed(book: Book, aside: SetAside, original: Parts | null): Promise<Uint8Array> {
   // Pressed once, at the end.
   const plain = { zip: { compression: "STORE" } } as Partial<XlsxWriteOptions>;
   const written = unzipSync(new Uint8Array(await book.xlsx.writeBuffer(plain)));
@@ -64,10 +93,17 @@ async function packed(
   return zipSync(Object.fromEntries(withOwnProperties(parts, original)), { level: 4 });
 }
 
-/** Names and lists for the file: as they were where nothing changed, written anew where it did. */
-function asideFor(old: SetAside, before: WorkbookData | null, after: WorkbookData): SetAside {
+/**
+ * Names, lists, tables and the like for the file: as they were where nothing changed, written anew
+ * where it did. Refuses what `keptTables` refuses.
+ */
+function asideFor(
+  old: SetAside,
+  before: WorkbookData | null,
+  after: WorkbookData,
+): Outcome<SetAside> {
   const listsOfTab = (tab: TabData, place: number): readonly string[] => {
-    const was = before?.tabs.find(({ name }) => name === tab.name) ?? renamed(before, after, place);
+    const was = tabBefore(before, after, place);
     const kept = old.validations.get(was?.name ?? tab.name) ?? [];
     if (JSON.stringify(was?.validations ?? []) === JSON.stringify(tab.validations)) return kept;
     const others = kept.filter((xml) => listsOf(xml).length === 0);
@@ -82,22 +118,26 @@ function asideFor(old: SetAside, before: WorkbookData | null, after: WorkbookDat
     if (same) wanted.delete(name);
     return same;
   });
-  return {
+  const carried = new Map<string, Carried>();
+  const nameNow = new Map<string, string>();
+  for (const [place, tab] of after.tabs.entries()) {
+    const was = tabBefore(before, after, place);
+    if (was) nameNow.set(was.name, tab.name);
+    const held = was && old.carried.get(was.name);
+    const tables = held && keptTables(held, was, tab, after);
+    if (tables && !tables.ok) return tables;
+    if (tables) carried.set(tab.name, tables.value);
+  }
+  return accept({
     names: [
-      ...kept,
+      ...kept.map(({ xml, tab }) => ({
+        xml,
+        tab: tab === null ? null : (nameNow.get(tab) ?? tab),
+      })),
       ...[...wanted].map(([name, ref]) => ({ xml: nameXml(name, formulaForFile(ref)), tab: null })),
     ],
     validations: new Map(after.tabs.map((tab, place) => [tab.name, listsOfTab(tab, place)])),
     heights: new Map(after.tabs.map(({ name, rowHeights = {} }) => [name, rowHeights])),
-  };
-}
-
-function renamed(
-  before: WorkbookData | null,
-  after: WorkbookData,
-  place: number,
-): TabData | undefined {
-  if (before?.tabs.length !== after.tabs.length) return undefined;
-  const old = before.tabs[place];
-  return old && after.tabs.every(({ name }) => name !== old.name) ? old : undefined;
+    carried,
+  });
 }

@@ -22,6 +22,18 @@ export function attribute(tag: string, name: string): string | null {
   return found ? unescaped(found[1]!) : null;
 }
 
+/** A tag with other values of attributes it has. */
+export function withAttributes(tag: string, values: Readonly<Record<string, string>>): string {
+  return Object.entries(values).reduce(
+    (made, [name, value]) =>
+      made.replace(
+        new RegExp(`(\\s${name}=)(?:"[^"]*"|'[^']*')`),
+        (_, start) => `${start}"${escaped(value)}"`,
+      ),
+    tag,
+  );
+}
+
 const entities = new Map([
   ["lt", "<"],
   ["gt", ">"],
