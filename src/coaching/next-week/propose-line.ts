@@ -25,7 +25,7 @@ const weeksShown = 4;
  * reason says that they are counted on. So do the weeks shown ahead of the proposed one.
  */
 export function proposeLine(given: LineGiven): ProposedLine {
-  const { monday, change } = given;
+  const { monday } = given;
   const key = nameKey(given.name);
   // Rows of days to come are no rows yet, though the weeks counted on reach past them.
   const own = <Row extends { readonly athlete: string; readonly day: Day }>(rows: readonly Row[]) =>
@@ -36,7 +36,7 @@ export function proposeLine(given: LineGiven): ProposedLine {
   for (let week = firstToCome(at); week < monday; week += 7) {
     at = asDone({ ...at, monday: week }, weekDecided(at, week));
   }
-  const line = proposeWeek({ ...at, monday, ...(change && { change }) });
+  const line = proposeWeek({ ...at, monday });
   const { reasons, sessions } = line;
   const counted = at.rows.sets.length > lifted.length;
   return {
@@ -51,7 +51,7 @@ function firstToCome({ rows, asOf }: LineGiven): Day {
   const monday = mondayOf(asOf);
   let lastDay = Number.NEGATIVE_INFINITY;
   for (const { day, kind } of rows.sets) {
-    if (kind === "work" && day <= asOf && day > lastDay) lastDay = day;
+    if (kind === "work" && day > lastDay) lastDay = day;
   }
   return lastDay < monday && inTraining(lastDay, asOf) ? monday : monday + 7;
 }

@@ -79,9 +79,9 @@ export function sessionPlan(given: SessionGiven): readonly SessionItem[] {
     7: { sets: short, reps: assistanceReps.twist },
   };
   const items: SessionItem[] = [];
-  for (const usual of [...exerciseList].sort((a, b) => a.order - b.order)) {
+  for (const usual of exerciseList) {
     const { sets, reps } = amounts[usual.order] ?? once;
-    if (usual.contacts > 0 && !given.noJumps && sets * reps === 0) continue;
+    if (!given.noJumps && sets * reps === 0) continue;
     const swap = swapOf(usual, given, eased);
     const main = usual.kind === "main lift";
     const out = swap?.reason === "no-jumps";

@@ -1,0 +1,175 @@
+import { proposeLine } from "../../../src/coaching/next-week/propose-line";
+import type { AvailabilitySpell } from "../../../src/coaching/record/availability-spell";
+import type { JumpAttempt } from "../../../src/coaching/record/jump-attempt";
+import type { SquadRows } from "../../../src/coaching/record/squad-rows";
+import { usualRules } from "../../../src/coaching/record/squad-rules";
+import { athlete, clubRuns, day, plates, race, session, squadRows, state } from "./written-squad";
+
+/** Sunday 10 May: 5×5 at 70 kg was lifted on Tuesday and Thursday; a step is held for one week. */
+const name = "Ilka Brandmoor";
+const other = "Wren Oldacre";
+const monday = day("2026-05-11");
+const rules = { ...usualRules, holdWeeks: 1, firstHold: 1 };
+const at70 = { sets: 5, reps: 5, loadKg: 70, markerKg: 55 };
+const lifted = ["2026-05-05", "2026-05-07"].flatMap((iso) => session(name, iso, at70));
+type Given = Parameters<typeof proposeLine>[0];
+const line = (rows: Partial<SquadRows> = {}, over: Partial<Given> = {}) =>
+  proposeLine({
+    athlete: athlete(name),
+    name,
+    state: state(name, { strengthLowKg: 110 }),
+    rows: squadRows({ sets: lifted, rules, ...rows }),
+    monday,
+    asOf: monday - 1,
+    ...over,
+  });
+const codes = ({ reasons }: ReturnType<typeof line>) => reasons.map(({ code }) => code);
+const spell = (over: Partial<AvailabilitySpell>): AvailabilitySpell => ({
+  row: 2,
+  athlete: name,
+  mayDo: "full",
+  by: "",
+  site: "",
+  pain: null,
+  note: "",
+  from: monday,
+  until: null,
+  ...over,
+});
+
+/** Jumps go with a sore Achilles tendon, lifts stay. */
+const achilles = spell({ site: "Achilles", pain: 2 });
+
+test("other athletes' runs move nobody's gym days", () => {
+  const key = clubRuns(other, monday).flatMap((run) =>
+    [0, 1, 2, 3, 4, 5, 6].map((weekday) => ({ ...run, day: monday + weekday, minute: 18 * 60 })),
+  );
+  expect(line({ runs: key })).toEqual(line());
+  expect(line({ runs: key.map((run) => ({ ...run, athlete: name })) })).not.toEqual(line());
+});
+
+test("what others lifted this week does not begin an athlete's own", () => {
+  const asOf = monday + 1;
+  const others = session(other, "2026-05-12", at70);
+  const next = (sets: SquadRows["sets"]) => line({ sets }, { asOf, monday: monday + 7 });
+  expect(next([...lifted, ...others])).toEqual(next(lifted));
+  expect(codes(next(lifted))[0]).toBe("ahead");
+});
+
+test("a session lifted on Monday begins the week, a marker alone does not", () => {
+  const begun = session(name, "2026-05-11", at70);
+  const next = (sets: SquadRows["sets"]) =>
+    line({ sets: [...lifted, ...sets] }, { asOf: monday + 1, monday: monday + 7 });
+  expect(codes(next(begun))).not.toContain("ahead");
+  expect(codes(next(begun.filter(({ kind }) => kind === "marker")))[0]).toBe("ahead");
+});
+
+test("days of this week that went by without a session are not counted on", () => {
+  expect(codes(line({}, { asOf: monday - 1, monday: monday + 7 }))[0]).toBe("ahead");
+  // Nothing lifted by Friday, when both gym days are over: the last session stays that of 7 May.
+  const friday = line({}, { asOf: monday + 4, monday: monday + 7 });
+  expect(codes(friday)).toContain("restart");
+  expect(codes(friday)).not.toContain("ahead");
+});
+
+test("who may not lift has no weeks ahead either", () => {
+  const out = line({ availability: [spell({ mayDo: "out", until: monday + 6 })] });
+  expect(out).toMatchObject({ not: "out", sessions: [], outlook: [] });
+});
+
+test("where no rack is free nothing of the bar is left, the marker neither", () => {
+  const [first] = line({}, { change: { noRack: true } }).sessions;
+  expect(first!.items.map(({ kind }) => kind)).not.toContain("marker");
+  expect(first).toMatchObject({ markerKg: null, plates: [], reserve: null });
+  expect(line().sessions[0]!.items.map(({ kind }) => kind)).toContain("marker");
+});
+
+const drop = (dropCm: number, contactS: number): JumpAttempt => ({
+  row: 2,
+  day: monday - 5,
+  athlete: name,
+  test: "drop jump",
+  heightCm: null,
+  stackKg: [],
+  cleared: null,
+  dropCm,
+  landingCm: null,
+  contactS,
+  flightS: null,
+  note: "",
+});
+
+test("a novice lands less and drops from 20 cm, and that is said", () => {
+  const novice = line(
+    { jumps: [drop(30, 0.2)] },
+    { athlete: athlete(name, { experience: "novice" }) },
+  );
+  const trained = line({ jumps: [drop(30, 0.2)] });
+  expect([novice, trained].map(({ sessions: [one] }) => [one!.contacts, one!.drop.cm])).toEqual([
+    [40, 20],
+    [60, 30],
+  ]);
+  expect([novice, trained].map((one) => codes(one).includes("novice-drop"))).toEqual([true, false]);
+});
+
+test("why a drop is lower is said where there are drop jumps, and not where nothing lands", () => {
+  const long = { jumps: [drop(30, 0.26)] };
+  expect(codes(line(long))).toContain("contact-long");
+  const none = line({ ...long, availability: [achilles] });
+  expect(none.sessions.map(({ contacts }) => contacts)).toEqual([0, 0]);
+  expect(codes(none)).not.toContain("contact-long");
+});
+
+test("jumps halved are said as soon as one session has any", () => {
+  const sore = { state: state(name, { soreness: { day: monday - 1, value: 8 } }) };
+  const [first] = line({}, sore).sessions;
+  const until = { ...achilles, until: first!.day };
+  const some = line({ availability: [until] }, sore);
+  expect(some.sessions.map(({ contacts }) => contacts > 0)).toEqual([false, true]);
+  expect(codes(some)).toContain("contacts-halved");
+});
+
+test("a block set by hand is not stepped on within the week", () => {
+  const bySession = { rules: { ...rules, stepBySession: 1 } };
+  const each = (change?: Given["change"]) =>
+    line(bySession, change && { change }).sessions.map(({ loadKg }) => loadKg);
+  expect(each()).toEqual([72.5, 75]);
+  expect(each({ block: { sets: 3, reps: 3 } })).toEqual([72.5, 72.5]);
+  expect(each({ loadKg: 65 })).toEqual([65, 65]);
+});
+
+test("after a marathon nothing is taken off twice: a session since it was eased already", () => {
+  const races = [race("2026-05-03", 9, { distanceKm: 42.195 })];
+  const since = line({ races });
+  expect(codes(since)[0]).toBe("after-marathon");
+  expect(since.sessions[0]!.loadKg).toBe(70);
+  const before = ["2026-04-28", "2026-04-30"].flatMap((iso) => session(name, iso, at70));
+  const first = line({ races, sets: before });
+  expect(codes(first)[0]).toBe("after-marathon");
+  // Ten per cent off 70 kg is 63, on this gym's plates 62.5.
+  expect(first.sessions[0]!.loadKg).toBe(62.5);
+});
+
+test("a race week whose sets are few enough already cuts none, and says nothing of it", () => {
+  const threes = ["2026-05-05", "2026-05-07"].flatMap((iso) =>
+    session(name, iso, { ...at70, sets: 3 }),
+  );
+  const races = [race("2026-05-16", 10)];
+  const kept = line({ races, sets: threes, rules: { ...rules, raceWeekSets: 3 } });
+  expect(kept.kind).toBe("race week");
+  expect(codes(kept)).not.toContain("race-week");
+});
+
+test("the marker is the last one written with its load", () => {
+  const blank = session(name, "2026-05-08", { ...at70, markerKg: 1 })
+    .filter(({ kind }) => kind === "marker")
+    .map((set) => ({ ...set, loadKg: null }));
+  expect(line({ sets: [...lifted, ...blank] }).sessions[0]!.markerKg).toBe(55);
+});
+
+test("a plate without a thickness makes no height", () => {
+  const flat = plates.map((one) => (one.massKg === 20 ? { ...one, thicknessCm: 0 } : one));
+  const [first] = line({ plates: flat, jumps: [drop(30, 0.2)] }).sessions;
+  expect(first!.drop.stackKg.length).toBeGreaterThan(0);
+  expect(first!.drop.stackKg).not.toContain(20);
+});
