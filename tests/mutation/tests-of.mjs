@@ -3,7 +3,7 @@ import { readdirSync } from "node:fs";
 /** Test folders that are run for the faults of a source folder: its own, and what stands on it. */
 const byFolder = {
   statistics: ["statistics", "published", "mirror-figures"],
-  coaching: ["coaching", "published", "mirror-figures", "statistics"],
+  coaching: ["coaching", "published", "mirror-figures", "statistics", "weeks"],
   rows: ["rows"],
 };
 

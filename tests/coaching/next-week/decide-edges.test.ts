@@ -147,3 +147,10 @@ test("a week without a session swaps nothing", () => {
   const who = { mayDo: "full", not: null, limits: [], noJumps: false, site: "" } as const;
   expect(swapReasons([], who)).toEqual([]);
 });
+
+test("a share that ends on a step is taken off to that step, not to the one under it", () => {
+  // A tenth off 100 kg is 90, four steps of 2.5 kg.
+  expect(decideToday(slow, { ...plan, plannedKg: 100 })).toMatchObject({
+    value: { kind: "lighter", loadKg: 90 },
+  });
+});

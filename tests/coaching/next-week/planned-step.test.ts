@@ -91,6 +91,10 @@ test.each([
   expect(planned(over)).toMatchObject({ text: "5x5 80", ready: false, codes: [code] });
 });
 
+test("why it is the same again names what the athlete may do", () => {
+  expect(planned({ mayDo: "cleared" }).reasons[0]!.facts).toEqual({ mayDo: "cleared" });
+});
+
 test("without a bar speed the step rests on movement and volume alone", () => {
   expect(planned({ state: state(name, { heldSpeed: null }) }).text).toBe("3x5 82.5");
 });

@@ -223,6 +223,13 @@ test("sessions of a week stay alike, or step one by one with what to do otherwis
     loadKg: 72.5,
     otherwise: { block: given.block, loadKg: 70 },
   });
+  // No load rises by nothing, yet another block is another session.
+  const level = sessionSteps({ ...given, stepEach: true, wanted: 0 })[1]!;
+  expect(level).toEqual({
+    block: { sets: 3, reps: 5 },
+    loadKg: 70,
+    otherwise: { block: given.block, loadKg: 70 },
+  });
   // Under a hopeless guard nothing steps on: the same again, and nothing depends on it.
   expect(sessionSteps({ ...given, stepEach: true, guardKg: 1 })[1]).toEqual({
     block: given.block,

@@ -111,3 +111,19 @@ test("a hundred lifters at four racks are shared in as many steps as their numbe
   // 360 sets, three a lifter: no four racks do with fewer than 90 each.
   expect(plan.minutes).toBeGreaterThanOrEqual(90 * 3);
 });
+
+test("who lifts the same stands in order of the alphabet, in whatever order the rows are", () => {
+  const same = ["Wren", "Kofi", "Oona"].map((athlete) => lift(athlete, 60, [20]));
+  const turns = (lifts: readonly Lift[]) =>
+    planned(lifts, 1, 3, 60).racks[0]!.turns.map(({ athlete }) => athlete);
+  expect(turns(same)).toEqual(["Kofi", "Oona", "Wren"]);
+  expect(turns([...same].reverse())).toEqual(["Kofi", "Oona", "Wren"]);
+});
+
+test("a room too short is told the least it must be free, between one set and all of them", () => {
+  // Five of three sets at two racks: three at one of them, nine sets of 3 minutes.
+  const five = ["Bea", "Ilka", "Kofi", "Nils", "Oona"].map((athlete, at) =>
+    lift(athlete, 60 + at, [20]),
+  );
+  expect(rackPlan(five, 2, 3, 9)).toMatchObject({ refusal: { facts: { minutes: 27 } } });
+});

@@ -1,0 +1,41 @@
+import { jStat } from "jstat";
+import { usualLineSettings } from "../../../src/coaching/bar-speed/line-settings";
+import { squadLines } from "../../../src/coaching/bar-speed/squad-lines";
+import { usualLead } from "../../../src/coaching/next-week/usual-lead";
+import { exerciseKey } from "../../../src/coaching/record/exercise-key";
+import { squadIndex } from "../../../src/coaching/series/squad-index";
+import { inventedSeason, sessionDay } from "../series/invented-season";
+
+const name = "Ilka Brandmoor";
+const { sets } = inventedSeason(name, 20);
+const index = squadIndex({ sets }, sessionDay(19));
+const found = squadLines({ index, exercise: "squat" })(name);
+if (!found.ok) throw new Error(found.refusal.code);
+const line = found.value;
+const own = index.of(name)!.lifts.get(exerciseKey("squat"))!;
+
+test("the usual speed of the set that decides is its mean, not its fastest repetition", () => {
+  const { usual } = usualLead(line, own, "work", 60);
+  // By hand: each day's first work set, what its mean lies under its fastest repetition.
+  const under = own
+    .filter(({ leads }) => leads === "work")
+    .map(({ set }) => set.repSpeeds as readonly number[])
+    .map((reps) => Math.max(...reps) - reps.reduce((sum, one) => sum + one, 0) / reps.length);
+  expect(under).toHaveLength(20);
+  const mean = under.reduce((sum, one) => sum + one, 0) / under.length;
+  expect(mean).toBeGreaterThan(0);
+  const fastest = line.intercept + line.slope * 60 + line.leads.work.offset;
+  expect(usual).toBeCloseTo(fastest - mean, 12);
+});
+
+test("its slow end is the lower limit of the 80 % prediction interval of a new day's set (Student t by jStat)", () => {
+  const { usual, low } = usualLead(line, own, "work", 60);
+  const t = jStat.studentt.inv(0.9, usualLineSettings.spreadFreedom);
+  const daySpread = Math.hypot(line.daySd, line.setSd);
+  // The line's own error at a load among those lifted is small beside the days' and the sets' spread.
+  expect(usual - low).toBeGreaterThanOrEqual(t * daySpread);
+  expect(usual - low).toBeLessThan(t * Math.hypot(daySpread, 0.02));
+  // Far from every load lifted the line itself is known less well.
+  const far = usualLead(line, own, "work", 120);
+  expect(far.usual - far.low).toBeGreaterThan(usual - low);
+});
