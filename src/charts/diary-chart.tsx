@@ -43,17 +43,16 @@ export function DiaryChart(given: DiaryChartGiven) {
   const y = scale(reach, -reach, top, top + panel);
   const floor = top + panel + 8;
   const height = floor + 16 + lanes.length * 2 * lane;
-  const id = `diary-${given.athlete.replace(/\W+/g, "-")}`;
   return (
     <svg
       class="chart"
       viewBox={`0 0 ${width} ${height}`}
       width="100%"
       role="img"
-      aria-labelledby={`${id}-title ${id}-words`}
+      aria-label={`${chartWords.diaryTitle(given.athlete)}. ${given.inWords}`}
     >
-      <title id={`${id}-title`}>{chartWords.diaryTitle(given.athlete)}</title>
-      <desc id={`${id}-words`}>{given.inWords}</desc>
+      <title>{chartWords.diaryTitle(given.athlete)}</title>
+      <desc>{given.inWords}</desc>
       <rect
         class="band"
         x={left}

@@ -21,21 +21,19 @@ export function LadderChart({ athlete, steps, numbers }: LadderChartGiven) {
   const loads = steps.map(({ loadKg }) => loadKg);
   const y = scale(Math.max(...loads) * 1.02, Math.min(...loads) * 0.9, 22, 64);
   const step = (width - 8) / Math.max(1, steps.length);
-  const id = `ladder-${athlete.replace(/\W+/g, "-")}`;
+  const told = steps
+    .map(({ week, block, loadKg }) => words.ladderStep(week, block, withUnit(loadKg)))
+    .join("; ");
   return (
     <svg
       class="chart"
       viewBox={`0 0 ${width} ${height}`}
       width="100%"
       role="img"
-      aria-labelledby={`${id}-title ${id}-words`}
+      aria-label={`${words.ladderTitle(athlete)}. ${told}`}
     >
-      <title id={`${id}-title`}>{words.ladderTitle(athlete)}</title>
-      <desc id={`${id}-words`}>
-        {steps
-          .map(({ week, block, loadKg }) => words.ladderStep(week, block, withUnit(loadKg)))
-          .join("; ")}
-      </desc>
+      <title>{words.ladderTitle(athlete)}</title>
+      <desc>{told}</desc>
       {steps.map(({ week, block, loadKg }, i) => (
         <g key={week}>
           <line

@@ -38,7 +38,6 @@ export function LineChart({ exercise, points, line, inWords, numbers }: LineChar
   const y = scale(maxSpeed, minSpeed, box.top, box.bottom);
   const path = (values: readonly (readonly [number, number])[]) =>
     values.map(([a, b], i) => `${i === 0 ? "M" : "L"}${at(placeOf(a))} ${at(y(b))}`).join("");
-  const id = `line-${exercise.replace(/\W+/g, "-")}`;
   const upper = line.map(({ loadKg, high }) => [loadKg, high] as const);
   const lower = [...line].reverse().map(({ loadKg, low }) => [loadKg, low] as const);
   return (
@@ -47,10 +46,10 @@ export function LineChart({ exercise, points, line, inWords, numbers }: LineChar
       viewBox={`0 0 ${width} ${height}`}
       width="100%"
       role="img"
-      aria-labelledby={`${id}-title ${id}-words`}
+      aria-label={`${words.lineTitle(exercise)}. ${inWords}`}
     >
-      <title id={`${id}-title`}>{words.lineTitle(exercise)}</title>
-      <desc id={`${id}-words`}>{inWords}</desc>
+      <title>{words.lineTitle(exercise)}</title>
+      <desc>{inWords}</desc>
       <path class="band" d={`${path([...upper, ...lower])}Z`} />
       <path class="level" d={path(line.map(({ loadKg, speed }) => [loadKg, speed] as const))} />
       {points.map(({ loadKg, speed, latest }, i) => (

@@ -1,5 +1,6 @@
 import { chartWords as words } from "../words/charts";
 import { dayNumber, monthStarts } from "./day-axis";
+import { raceLabels } from "./race-labels";
 import { at, scale } from "./scale";
 
 export type SeasonChartGiven = {
@@ -30,7 +31,9 @@ const width = 276;
 const left = 34;
 const right = 6;
 const panel = 62;
-const top = 30;
+const usualTop = 30;
+/** Height of one row of races' names. */
+const labelRow = 12;
 /** Room between panels for the next one's name, clear of both panels' marks. */
 const gap = 18;
 /** The axis stands this far above the names of the months. */
@@ -47,38 +50,48 @@ export function SeasonChart(given: SeasonChartGiven) {
   const from = dayNumber(given.from);
   const to = Math.max(dayNumber(given.to), from + 7);
   const x = scale(from, to, left, width - right);
+  const labels = raceLabels(
+    given.races.map((race) => ({ ...race, x: x(dayNumber(race.day)) })),
+    width,
+  );
+  const top = usualTop + (labels.some(({ row }) => row === 1) ? labelRow : 0);
   const bottom = top + given.series.length * (panel + gap);
   const height = bottom + (given.since ? 34 : 20);
-  const id = `season-${given.athlete.replace(/\W+/g, "-")}`;
   return (
     <svg
       class="chart"
       viewBox={`0 0 ${width} ${height}`}
       width="100%"
       role="img"
-      aria-labelledby={`${id}-title ${id}-words`}
+      aria-label={`${words.seasonTitle(given.athlete)}. ${given.inWords}`}
     >
-      <title id={`${id}-title`}>{words.seasonTitle(given.athlete)}</title>
-      <desc id={`${id}-words`}>{given.inWords}</desc>
-      {given.races.map((race) => (
-        <g key={`${race.day}${race.name}`}>
-          <line
-            class={race.matters === "A" ? "race-a" : "race-b"}
-            x1={at(x(dayNumber(race.day)))}
-            x2={at(x(dayNumber(race.day)))}
-            y1={top - 14}
-            y2={bottom - axisUp}
-          />
-          <text
-            class={race.matters === "A" ? "race a" : "race"}
-            x={at(x(dayNumber(race.day)))}
-            y={top - 18}
-            text-anchor="middle"
-          >
-            {race.name.split(" ")[0]}
-          </text>
-        </g>
-      ))}
+      <title>{words.seasonTitle(given.athlete)}</title>
+      <desc>{given.inWords}</desc>
+      {given.races.map((race, index) => {
+        const label = labels[index]!;
+        const row = label.row ?? 0;
+        return (
+          <g key={`${race.day}${race.name}`}>
+            <line
+              class={race.matters === "A" ? "race-a" : "race-b"}
+              x1={at(x(dayNumber(race.day)))}
+              x2={at(x(dayNumber(race.day)))}
+              y1={top - 14 - row * labelRow}
+              y2={bottom - axisUp}
+            />
+            {label.row !== null && (
+              <text
+                class={race.matters === "A" ? "race halo a" : "race halo"}
+                x={at(label.middle)}
+                y={top - 18 - row * labelRow}
+                text-anchor="middle"
+              >
+                {label.text}
+              </text>
+            )}
+          </g>
+        );
+      })}
       {given.series.map((one, index) => (
         <Panel
           key={one.name}

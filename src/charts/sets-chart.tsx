@@ -2,7 +2,6 @@ import { chartWords as words } from "../words/charts";
 import { at, scale } from "./scale";
 
 export type SetsChartGiven = {
-  readonly day: string;
   readonly sets: readonly {
     readonly set: number;
     readonly percent: number;
@@ -18,23 +17,22 @@ const height = 104;
 const box = { left: 34, right: 270, top: 8, bottom: 76 };
 
 /** Each later set against the first, percent, beside the athlete's usual range at that set. */
-export function SetsChart({ day, sets, inWords }: SetsChartGiven) {
+export function SetsChart({ sets, inWords }: SetsChartGiven) {
   const values = sets.flatMap(({ percent, low, high }) => [percent, low ?? 0, high ?? 0]);
   const high = Math.max(4, ...values);
   const low = Math.min(-4, ...values);
   const y = scale(high, low, box.top, box.bottom);
   const x = scale(1, Math.max(2, ...sets.map(({ set }) => set)), box.left + 14, box.right - 14);
-  const id = `sets-${day}`;
   return (
     <svg
       class="chart"
       viewBox={`0 0 ${width} ${height}`}
       width="100%"
       role="img"
-      aria-labelledby={`${id}-title ${id}-words`}
+      aria-label={`${words.setsTitle}. ${inWords}`}
     >
-      <title id={`${id}-title`}>{words.setsTitle}</title>
-      <desc id={`${id}-words`}>{inWords}</desc>
+      <title>{words.setsTitle}</title>
+      <desc>{inWords}</desc>
       <line class="base" x1={box.left} x2={box.right} y1={at(y(0))} y2={at(y(0))} />
       {sets.map(({ set, low: from, high: to }) =>
         from === null || to === null ? null : (

@@ -33,7 +33,7 @@ export function PicturePage({ page }: { readonly page: Page }) {
             )}
             <div>
               {loadSpeed !== null && (
-                <Picture name={words.linePicture}>
+                <Picture name={words.linePicture(page.numbers.unit)}>
                   <LineChart {...loadSpeed} numbers={page.numbers} />
                 </Picture>
               )}
@@ -43,7 +43,7 @@ export function PicturePage({ page }: { readonly page: Page }) {
                 </Picture>
               )}
               {ahead.length > 1 && (
-                <Picture name={words.aheadPicture}>
+                <Picture name={words.aheadPicture(page.numbers.unit)}>
                   <LadderChart athlete={athlete} steps={ahead} numbers={page.numbers} />
                 </Picture>
               )}

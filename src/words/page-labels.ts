@@ -64,9 +64,9 @@ export const pageLabels = {
   platesTable: "Plates needed at once",
   weeksAhead: "Weeks ahead",
   seasonPicture: "Season, percent of baseline",
-  linePicture: "Speed against load, m/s and kg",
+  linePicture: (unit: string) => `Speed against load, m/s and ${unit}`,
   setsPicture: "Set to set, percent of the first",
-  aheadPicture: "The weeks ahead if all goes well, sets × reps and kg",
+  aheadPicture: (unit: string) => `The weeks ahead if all goes well, sets × reps and ${unit}`,
   picturesReading:
     "Season: dots are sessions, the band is two wobbles either side of baseline, triangles lie outside it. Speed against load: nine new sets in ten fall in the band. Set to set: the band is the athlete’s usual range. Supports judgement; not medical advice.",
   weekHead: "Week of",

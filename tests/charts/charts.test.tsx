@@ -2,6 +2,7 @@ import render from "preact-render-to-string";
 import { BarDrawing } from "../../src/charts/bar-drawing";
 import { LadderChart } from "../../src/charts/ladder-chart";
 import { LineChart } from "../../src/charts/line-chart";
+import { shortRace } from "../../src/charts/race-labels";
 import { SeasonChart } from "../../src/charts/season-chart";
 import { SetsChart } from "../../src/charts/sets-chart";
 import type { NumberStyle } from "../../src/words/printed-numbers";
@@ -69,7 +70,6 @@ const drawings = {
   ),
   sets: (
     <SetsChart
-      day="2026-06-25"
       sets={[
         { set: 2, percent: -2, usual: -1, low: -4, high: 2 },
         { set: 3, percent: -9, usual: null, low: null, high: null },
@@ -109,14 +109,15 @@ test.each([
   ["sets", "Speed of each set against the first", "25 Jun: set 3 left the usual."],
   ["ladder", "The weeks ahead for Tomas Reyerson", "this step: 5×5 at 85 kg; step 2: 3×5 at 85 kg"],
 ] as const)(
-  "%s is told in words: a title and a description its name points to",
+  "%s is told in words: a title and a description, both in its name",
   (name, title, told) => {
     const html = render(drawings[name]);
     const titleText = /<title[^>]*>([^<]*)/.exec(html)![1]!;
     const description = /<desc[^>]*>([^<]*)/.exec(html)![1]!;
     expect([titleText, description]).toEqual([title, told]);
-    const ids = /aria-labelledby="([^"]+)"/.exec(html)![1]!.split(" ");
-    for (const id of ids) expect(html).toContain(`id="${id}"`);
+    expect(html).toContain(`aria-label="${title}. ${told}"`);
+    // A name that points to an id finds another drawing's, where two athletes have one lift or one day.
+    expect(html).not.toMatch(/ id="|labelledby/);
   },
 );
 
@@ -224,6 +225,59 @@ test("an A race is drawn otherwise than a C race, and both are named", () => {
   expect(html).toMatch(/class="race-b"/);
   expect(html).toMatch(/>R2</);
   expect(html).toMatch(/>R3</);
+});
+
+test("the names of races near one another stand in two rows and never on one another", () => {
+  const races = [
+    { day: "2026-05-02", name: "County Championships", matters: "B" },
+    { day: "2026-05-09", name: "Great Midlands Relay", matters: "C" },
+    { day: "2026-05-16", name: "St. Albans half", matters: "B" },
+    { day: "2026-05-17", name: "Regional Championships", matters: "A" },
+    { day: "2026-06-28", name: "Harbour 10, road", matters: "A" },
+  ];
+  const html = render(<SeasonChart {...season} races={races} />);
+  const named = [
+    ...html.matchAll(/class="race[^"]*" x="([\d.]+)" y="([\d.]+)"[^>]*>([^<]+)</g),
+  ].map(([, x, y, text]) => ({
+    y: Number(y),
+    from: Number(x) - 3 * text!.length,
+    to: Number(x) + 3 * text!.length,
+    text,
+  }));
+  // Every race has its line; the A races have their names whatever else stands there.
+  expect(html.match(/<line class="race-/g)).toHaveLength(5);
+  expect(named.map(({ text }) => text)).toEqual(
+    expect.arrayContaining(["County", "Regional", "Harbour"]),
+  );
+  for (const one of named) {
+    expect([one.from >= 0, one.to <= 276]).toEqual([true, true]);
+    const inRow = named.filter((other) => other !== one && other.y === one.y);
+    for (const other of inRow) expect(one.to <= other.from || one.from >= other.to).toBe(true);
+  }
+  // The upper row is inside the drawing, and the first value's name is under the lower one.
+  expect(Math.min(...named.map(({ y }) => y))).toBeGreaterThanOrEqual(10);
+});
+
+test.each([
+  ["R4 county track weekend, 5000 m", "R4"],
+  ["St. Albans half", "St. Albans"],
+  ["The Dash", "The Dash"],
+  ["10k of the river", "10k"],
+  ["GNR", "GNR"],
+])("%s is named %s above its line", (name, short) => {
+  expect(shortRace(name)).toBe(short);
+});
+
+test("very many plates stay within the drawing, clear of the words beside it", () => {
+  const many = [...Array(9).fill(5), 2.5, 1.25] as number[];
+  const html = render(<BarDrawing loadKg={117.5} plates={many} words="" numbers={plain} />);
+  const [, wide] = /viewBox="0 0 ([\d.]+) 66" width="140"/.exec(html)!;
+  const ends = [...html.matchAll(/class="plate" x="([\d.]+)"[^>]* width="(\d+)"/g)].map(
+    ([, x, width]) => Number(x) + Number(width),
+  );
+  expect(ends).toHaveLength(11);
+  expect(Math.max(...ends)).toBeLessThan(Number(wide));
+  expect(render(drawings.bar)).toContain('viewBox="0 0 140 66"');
 });
 
 test("plates stand from the collar outwards with their mass on them, heavier ones taller", () => {

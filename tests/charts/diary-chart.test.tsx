@@ -25,9 +25,9 @@ const given: DiaryChartGiven = {
 const html = render(<DiaryChart {...given} />);
 
 test("it is one picture with a name and a description in words", () => {
-  const [title, desc] = /aria-labelledby="([^"]+)"/.exec(html)![1]!.split(" ");
-  expect(html).toContain(`<title id="${title}">Sessions and diary of Tomas Reyerson`);
-  expect(html).toContain(`<desc id="${desc}">${given.inWords}</desc>`);
+  expect(html).toContain("<title>Sessions and diary of Tomas Reyerson");
+  expect(html).toContain(`<desc>${given.inWords}</desc>`);
+  expect(html).toMatch(/aria-label="Sessions and diary of Tomas Reyerson[^"]*4 sessions\."/);
 });
 
 test("nothing depends on a colour: unusual days and each kind of mark have their own shape", () => {

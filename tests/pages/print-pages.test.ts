@@ -202,6 +202,17 @@ test("a coach who writes decimal commas reads them on paper", () => {
   expect(paperSentences.jumpCare[of](contactS)).toMatch(/^Contact past 0,25 s: lower the drop\./);
 });
 
+test("charts of a coach who keeps pounds say pounds, in the names of the drawings too", () => {
+  const [page] = asked("pictures").pictures;
+  const drawn = (unit: "kg" | "lb") =>
+    render(PicturePage({ page: { ...page!, numbers: { unit, mark: "." } } })).match(
+      /<figcaption>[^<]*<\/figcaption>/g,
+    )!;
+  expect(drawn("kg").filter((name) => /kg/.test(name)).length).toBeGreaterThan(1);
+  expect(drawn("lb").filter((name) => /kg/.test(name))).toEqual([]);
+  expect(drawn("lb").join()).toMatch(/m\/s and lb.*sets × reps and lb/);
+});
+
 test("a gym with pound plates reads pounds: 45 lb is 20.41 kg and comes back as 45", () => {
   const book = memoryWorkbook({
     Plates: [
