@@ -93,7 +93,7 @@ function speedRatio(first: SpeedSet, firstSpeeds: RepSpeeds, later: SpeedSet): n
     sumLater += b;
   }
   if (sumFirst > 0 && sumLater > 0) return sumLater / sumFirst;
-  const { setSpeed: a } = first.set;
-  const { setSpeed: b } = later.set;
-  return a !== null && b !== null && a > 0 && b > 0 ? b / a : null;
+  const a = first.set.setSpeed ?? 0;
+  const b = later.set.setSpeed ?? 0;
+  return a > 0 && b > 0 ? b / a : null;
 }

@@ -28,10 +28,7 @@ export function squadLift(
   now: Day,
   assumed: LineSettings,
 ): SquadLift {
-  const recent: (readonly LineRow[])[] = [];
-  for (const rows of squad) {
-    recent.push(recentRows(rows, now, assumed));
-  }
+  const recent = Array.from(squad, (rows) => recentRows(rows, now, assumed));
   const settings = withSquadSpread(
     recent.map((rows) => ({ rows })),
     assumed,

@@ -38,7 +38,7 @@ export function squadSetToSet({
     if (!last) return refuse("no-speed-sets", { exercise });
     if (last.workSets < 2) return refuse("one-set", { day: last.day });
     if (last.later.length === 0) return refuse("set-loads-differ", { day: last.day });
-    return accept(againstHabit(last, sessions.slice(0, -1).slice(-mostSessions), squadSpread));
+    return accept(againstHabit(last, sessions.slice(0, -1), squadSpread));
   };
 }
 

@@ -51,7 +51,8 @@ export function strengthEstimate(
   const low = (-first - root) / (2 * second);
   const high = (-first + root) / (2 * second);
   const half = (high - low) / 2 / kg;
-  if (!(second > 0 && high > low)) return refuse("strength-too-wide", { sets: line.setsUsed });
+  // Where the slope is not sure, they are none or the wrong way round.
+  if (!(high > low)) return refuse("strength-too-wide", { sets: line.setsUsed });
   if (half > widest) {
     return refuse("strength-too-wide", { sets: line.setsUsed, percent: Math.round(100 * half) });
   }

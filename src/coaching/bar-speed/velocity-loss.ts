@@ -17,7 +17,7 @@ export function velocityLoss(speeds: readonly number[]): Outcome<number> {
     if (!(speed > 0) || !Number.isFinite(speed)) {
       return refuse("loss-speed-impossible", { rep: rep + 1, speed });
     }
-    if (speed > fastest) fastest = speed;
+    fastest = Math.max(fastest, speed);
   }
   return accept((fastest - speeds[speeds.length - 1]!) / fastest);
 }

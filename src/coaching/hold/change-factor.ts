@@ -16,7 +16,6 @@ export function changeFactor(change: number, nominal: number, settings: HoldSett
   const anySize =
     Math.sqrt(variance / around) *
     Math.exp((change ** 2 * changeSd ** 2) / (2 * variance * around));
-  if (stepShare === 0) return anySize;
   const about = variance + stepSd ** 2;
   // Half of the steps lie on the other side, where this change does not count for them.
   const step =

@@ -32,7 +32,7 @@ export function judgedSeason(
     season.measures.map(({ kind, stepPercent, loadErrors, earlier }, m) => ({
       values: season.values[m]!,
       earlier,
-      level: levels[m] ?? null,
+      level: levels[m]!,
       squadError: Math.max(yardsticks.errorOf(kind), stepError * stepPercent),
       ...(loadErrors ? { loadError: sessions.map((day) => loadErrors.get(day) ?? 0) } : {}),
     })),
@@ -71,7 +71,7 @@ export function judgedSeason(
     evidenceHigh: evidence?.high.total ?? 0,
     limit,
     baseline: {
-      from: sessions[0] !== undefined && baselineSessions > 0 ? sessions[0] : null,
+      from: baselineSessions > 0 ? sessions[0]! : null,
       to: baselineSessions > 0 ? sessions[baselineSessions - 1]! : null,
       sessions: baselineSessions,
       own: window.own,

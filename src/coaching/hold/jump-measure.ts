@@ -68,7 +68,7 @@ export function jumpMeasure(
       before.map((day) => ({ day: day.day, percent: scale.percentOf(value(day)!) })),
     ),
     loadErrors: null,
-    stepPercent: step === null ? 0 : (100 * step) / meanHeight,
+    stepPercent: (100 * (step ?? 0)) / meanHeight,
     valueAt: scale.valueAt,
     plainPercent: scale.plainPercent,
     notes,

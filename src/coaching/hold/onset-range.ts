@@ -10,10 +10,9 @@ export function onsetRange(byOnset: Float64Array): readonly [number, number] | n
   if (!(total > 0)) return null;
   let sum = 0;
   let earliest = -1;
-  for (let t = 0; t < byOnset.length; t++) {
+  for (let t = 0; ; t++) {
     sum += byOnset[t]!;
     if (earliest < 0 && sum >= 0.1 * total) earliest = t;
     if (sum >= 0.9 * total) return [earliest, t];
   }
-  return [earliest, byOnset.length - 1];
 }

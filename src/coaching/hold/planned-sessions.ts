@@ -9,10 +9,8 @@ const fewest = 8;
  */
 export function plannedSessions(season: AthleteSeason, seasonWeeks: number): number {
   const { sessions, baselineSessions, details } = season;
-  const first = sessions[0];
-  const last = sessions[sessions.length - 1];
-  if (first === undefined || last === undefined) return fewest;
-  const weeksSoFar = Math.max(1, (last - first + 1) / 7);
+  if (sessions.length === 0) return fewest;
+  const weeksSoFar = Math.max(1, (sessions[sessions.length - 1]! - sessions[0]! + 1) / 7);
   const perWeek = details?.sessionsAWeek ?? Math.max(1, sessions.length / weeksSoFar);
   const planned = Math.round(seasonWeeks * perWeek) - baselineSessions;
   return Math.max(fewest, planned, sessions.length - baselineSessions);

@@ -37,8 +37,8 @@ const leastReadings = 3;
  * @param days days with a reading from the season's start on, in order
  */
 export function stretchedBaseline(days: readonly Day[], given: SeasonDays): SeasonDays {
-  const third = days[leastReadings - 1];
-  return third !== undefined && third > given.baselineTo ? { ...given, baselineTo: third } : given;
+  const third = days[leastReadings - 1] ?? given.baselineTo;
+  return { ...given, baselineTo: Math.max(third, given.baselineTo) };
 }
 
 /** Values worth a percent scale of their own: 100·ln, so that equal ratios are equal steps. */

@@ -40,7 +40,8 @@ export function rowNotes(
     }
     if (followed || sessions.length <= baselineSessions) continue;
     const rows = watched.settings.leastBaselineRows - percents.size;
-    const open = rows > 0 && sessions.length < watched.settings.longestBaseline * baselineSessions;
+    // So long all its readings lie in the longest baseline, and are too few.
+    const open = sessions.length < watched.settings.longestBaseline * baselineSessions;
     notes.push(
       open
         ? { code: "measure-needs-rows", facts: { kind, of, rows } }
@@ -57,9 +58,8 @@ export function rowNotes(
       notes.push({ code: "read-in-steps", facts: { of, percent: stepPercent } });
     }
   }
-  const first = sessions[0];
-  const last = sessions[sessions.length - 1];
-  const weeks = first === undefined || last === undefined ? 0 : (last - first) / 7;
+  // Without sessions no number, which is past no limit.
+  const weeks = (sessions[sessions.length - 1]! - sessions[0]!) / 7;
   if (weeks > 2 * rules.seasonWeeks) {
     notes.push({ code: "long-season", facts: { weeks: Math.round(weeks) } });
   }

@@ -11,7 +11,6 @@ export function settingNotes(
 ): readonly HoldNote[] {
   const changes = new Map<string, { what: keyof Setting; after: string | number; days: Day[] }>();
   for (const { setting, day } of firstOfDays(season)) {
-    if (setting === usual) continue;
     const what = (["tool", "gym", "speedIs", "barKg", "figure"] as const).find(
       (field) => setting[field] !== usual[field],
     );

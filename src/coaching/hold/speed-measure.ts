@@ -72,7 +72,7 @@ export function speedMeasure(
   if (!line || !(line.slope < 0)) return null;
   const speaking = speakingSets(lift);
   const baseline = firstOfDays(upToDay(speaking, lift.days.baselineTo));
-  if (baseline.length === 0) return null;
+  // No number where no set of the baseline speaks.
   const meanLoad = baseline.reduce((sum, { loadKg }) => sum + loadKg, 0) / baseline.length;
   const reference = speedOnLine(line, meanLoad).speed;
   if (!(reference > 0)) return null;

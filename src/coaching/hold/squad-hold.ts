@@ -55,10 +55,10 @@ export function squadHold({
   const yardsticks = squadYardsticks(seasons);
   const judged = seasons.map((season) => judgedSeason(season, yardsticks, rules, index.asOf));
   const shared = sharedDates(judged);
-  const all = judged.map((hold) => {
-    const notes = shared.filter((note) => speaksOf(note, hold));
-    return notes.length === 0 ? hold : { ...hold, notes: [...hold.notes, ...notes] };
-  });
+  const all = judged.map((hold) => ({
+    ...hold,
+    notes: [...hold.notes, ...shared.filter((note) => speaksOf(note, hold))],
+  }));
   const byKey = new Map(all.map((hold) => [nameKey(hold.athlete), hold]));
   const serial = Math.round(100 * yardsticks.serial) / 100;
   return {
@@ -76,7 +76,7 @@ export function squadHold({
 
 function speaksOf({ facts }: HoldNote, { word, sinceFrom, sinceTo }: SeasonHold): boolean {
   const day = Number(facts.day);
-  return word === facts.word && sinceFrom !== null && sinceFrom <= day && day <= sinceTo!;
+  return word === facts.word && sinceFrom! <= day && day <= sinceTo!;
 }
 
 function withoutRows(athlete: string, asOf: Day, rules: SquadRules): SeasonHold {

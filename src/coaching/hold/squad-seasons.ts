@@ -56,7 +56,7 @@ export function squadSeasons(given: {
     const chosen = choose(rows, { from: anyRow.from, baselineTo: anyRow.to });
     const chosenWindow = window(chosenDays(rows, chosen));
     const days = { from: chosenWindow.from, baselineTo: chosenWindow.to };
-    const lift = chosen.lift === null ? null : liftSeason(rows.lifts.get(chosen.lift) ?? [], days);
+    const lift = chosen.lift === null ? null : liftSeason(rows.lifts.get(chosen.lift)!, days);
     return { rows, details: own, window: chosenWindow, days, chosen, lift };
   });
 
@@ -131,8 +131,8 @@ export function laidOut({
 
 function chosenDays(rows: AthleteRows, { lift, height, third }: ChosenMeasures): ReadonlySet<Day> {
   const days = new Set<Day>();
-  if (lift !== null) addDays(rows.lifts.get(lift) ?? [], days);
-  if (height !== null) addDays(rows.jumps.get(height) ?? [], days);
-  if (third !== null) addDays(rows.jumps.get(third.test) ?? [], days);
+  if (lift !== null) addDays(rows.lifts.get(lift)!, days);
+  if (height !== null) addDays(rows.jumps.get(height)!, days);
+  if (third !== null) addDays(rows.jumps.get(third.test)!, days);
   return days;
 }

@@ -61,7 +61,7 @@ export function squadYardsticks(seasons: readonly AthleteSeason[]): SquadYardsti
     errorOf,
     serial,
     between: betweenMeasures(seasons, errorOf),
-    levelsOf: (season) => levels.get(season) ?? [],
+    levelsOf: (season) => levels.get(season)!,
   };
 }
 
@@ -70,7 +70,6 @@ export function squadYardsticks(seasons: readonly AthleteSeason[]): SquadYardsti
  * this much too small, √((n − i)/(n − 1)) of n rows whose mean's variance is i times the usual.
  */
 function narrowing(baselines: readonly (readonly number[])[], serial: number): number {
-  if (serial === 0) return 1;
   let rows = 0;
   let lists = 0;
   for (const baseline of baselines) {

@@ -16,9 +16,7 @@ export type DirectedEvidence = {
   readonly byOnset: Float64Array;
   /** Place of the onset that adds most, −1 when none adds. */
   readonly onset: number;
-  /** Stream of the single largest term: −1 all measures together, otherwise the measure watched. */
-  readonly stream: number;
-  /** Recent rows of that stream minus its baseline, typical errors. */
+  /** Recent rows of the stream of the single largest term minus its baseline, typical errors. */
   readonly recent: number;
 };
 
@@ -26,7 +24,6 @@ type Gathering = {
   total: number;
   readonly byOnset: Float64Array;
   largest: number;
-  stream: number;
   recent: number;
 };
 
@@ -44,13 +41,11 @@ export function stepEvidence(season: WatchedSeason, session: number): StepEviden
   const high = gathering(session);
   const { measures, settings } = season;
   if (measures.length > 1) {
-    addStream(season, session, measures, -1, settings.togetherShare, low, high);
+    addStream(season, session, measures, settings.togetherShare, low, high);
     const alone = (1 - settings.togetherShare) / measures.length;
-    measures.forEach((measure, m) => {
-      addStream(season, session, [measure], m, alone, low, high);
-    });
+    for (const measure of measures) addStream(season, session, [measure], alone, low, high);
   } else if (measures.length === 1) {
-    addStream(season, session, measures, 0, 1, low, high);
+    addStream(season, session, measures, 1, low, high);
   }
   return { low: directed(low), high: directed(high) };
 }
@@ -60,14 +55,12 @@ function addStream(
   season: WatchedSeason,
   session: number,
   measures: readonly WatchedMeasure[],
-  stream: number,
   share: number,
   low: Gathering,
   high: Gathering,
 ): void {
   const { settings } = season;
   const first = Math.min(...measures.map(({ baselineSessions }) => baselineSessions));
-  if (session < first) return;
   const { weight, score, load, rows } = streamSums(season, session, measures);
   const end = session + 1;
   const { serial, serialByRun } = settings;
@@ -80,7 +73,7 @@ function addStream(
   const recentWeight = weight[end]! - weight[from]!;
   const recent = recentWeight > 0 ? (score[end]! - score[from]!) / recentWeight - baseline : 0;
 
-  for (let t = first; t <= session && rows[end]! - rows[t]! >= settings.leastRows; t++) {
+  for (let t = first; rows[end]! - rows[t]! >= settings.leastRows; t++) {
     const before = weight[t]!;
     const after = weight[end]! - before;
     const meanAfter = (score[end]! - score[t]!) / after;
@@ -100,20 +93,19 @@ function addStream(
     side.byOnset[t]! += factor;
     if (factor > side.largest) {
       side.largest = factor;
-      side.stream = stream;
       side.recent = recent;
     }
   }
 }
 
 function gathering(session: number): Gathering {
-  return { total: 0, byOnset: new Float64Array(session + 1), largest: 0, stream: -2, recent: 0 };
+  return { total: 0, byOnset: new Float64Array(session + 1), largest: 0, recent: 0 };
 }
 
-function directed({ total, byOnset, stream, recent }: Gathering): DirectedEvidence {
+function directed({ total, byOnset, recent }: Gathering): DirectedEvidence {
   let onset = -1;
   for (let t = 0; t < byOnset.length; t++) {
     if (byOnset[t]! > 0 && (onset < 0 || byOnset[t]! > byOnset[onset]!)) onset = t;
   }
-  return { total, byOnset, onset, stream, recent };
+  return { total, byOnset, onset, recent };
 }

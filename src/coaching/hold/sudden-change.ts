@@ -32,8 +32,8 @@ export function suddenChange(season: WatchedSeason): SuddenChange | null {
     const after = places.filter((s) => s >= baselineSessions);
     if (after.length < 2) continue;
     const offs = (count: number) => {
-      const before = places[places.length - count - 1];
-      const error = before === undefined ? Number.POSITIVE_INFINITY : errors[before]!;
+      // The baseline's readings stand before all of them.
+      const error = errors[places[places.length - count - 1]!]!;
       return places.slice(-count).map((s) => (values[s]! - baselineMean) / error);
     };
     const [first, second] = offs(2) as [number, number];

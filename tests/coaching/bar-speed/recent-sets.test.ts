@@ -1,4 +1,6 @@
+import { expectedSpeed } from "../../../src/coaching/bar-speed/expected-speed";
 import type { LineFit, LineRow } from "../../../src/coaching/bar-speed/line-fit";
+import { lineFit } from "../../../src/coaching/bar-speed/line-fit";
 import { usualLineSettings as usual } from "../../../src/coaching/bar-speed/line-settings";
 import { loadSpeedLine } from "../../../src/coaching/bar-speed/load-speed-line";
 import { squadLift } from "../../../src/coaching/bar-speed/squad-lift";
@@ -111,6 +113,61 @@ test("lines that stand alone leave out the rising and the unsure; a season's lin
   // Three athletes at 1.4 on the mean, the usual 1.35 steadying them a little.
   expect(alone.speed).toBeGreaterThan(1.35);
   expect(alone.speed).toBeLessThan(1.4);
+});
+
+test("how far a season's lines may differ is weighed by how well the squad says it", () => {
+  // Intercepts 1.2, 1.4 and 1.6 of standard error 0.1: heterogeneity 8, information 300 − 3·100²/300 = 200,
+  // between athletes (8 − 2)/200 = 0.03. Its own variance 2·2/200² = 0.0001 against the doubt's 0.0004.
+  const spread = 0.8 * 0.03 + 0.2 * usual.zeroLoadSpread ** 2;
+  const pooled = squadZeroLoad(
+    [1.2, 1.4, 1.6].map((speed) => line(speed, -0.01)),
+    usual,
+    allLines,
+  );
+  const [own, before] = [3 / (0.01 + spread), 1 / usual.zeroLoadDoubt ** 2];
+  expect(pooled.speed).toBeCloseTo((own * 1.4 + before * usual.zeroLoadSpeed) / (own + before), 12);
+  expect(pooled.sd).toBeCloseTo(Math.sqrt(spread + 1 / (own + before)), 12);
+});
+
+test("loads all alike give no line without a prior, whatever the load and however often", () => {
+  for (const loadKg of [42.5, 61.3, 72.7, 103.1]) {
+    for (const sets of [3, 7, 40]) {
+      const rows = Array.from({ length: sets }, (_, at) => ({
+        day: now - (at >> 1) * 3,
+        loadKg,
+        speed: 0.7 + 0.01 * (at % 3),
+      }));
+      expect(lineFit(rows, now, null, usual)).toBeNull();
+    }
+  }
+});
+
+test("a first set is expected on the line and as much over it as first sets are", () => {
+  const own = lineOf([first(9, 60), first(2, 70)], { offset: 0.02, sd: 0.05, freedom: 30 });
+  const { speed, low, high } = expectedSpeed(own, 65);
+  expect(speed).toBeCloseTo(own.intercept + own.slope * 65 + 0.02, 12);
+  expect((low + high) / 2).toBeCloseTo(speed, 12);
+});
+
+test("marker sets lead by themselves: how they lie around the lines is read from them alone", () => {
+  const rows = season(0).flatMap((set, at) => [
+    set,
+    { ...set, loadKg: 40, speed: 1.4 - 0.0115 * 40 + 0.02 * (at % 2), leads: "marker" as const },
+  ]);
+  const { marker, work } = squadLift([rows], now, usual).leads;
+  expect(marker.sd).not.toBe(work.sd);
+  expect(marker.offset).not.toBe(work.offset);
+  expect(marker.offset).toBeGreaterThan(0);
+});
+
+test("loads that spread by just a tenth of the heaviest are enough to estimate strength", () => {
+  const code = (lightest: number) => {
+    const rows = Array.from({ length: 20 }, (_, at) => first(at + 1, at % 2 ? 100 : lightest));
+    const strength = strengthEstimate(lineOf(rows), 0.3);
+    return strength.ok ? "" : strength.refusal.code;
+  };
+  expect(code(91)).toBe("strength-loads-alike");
+  expect(code(90)).not.toBe("strength-loads-alike");
 });
 
 test("loads too near one another for their wobble leave no limits of strength", () => {

@@ -72,6 +72,18 @@ test("no repetition in common and a figure of one of the two alone compare nothi
   });
 });
 
+test("a speed of nought in the one repetition both have compares nothing", () => {
+  const reps = (set: number, repSpeeds: readonly number[]) => liftingSet({ day, set, repSpeeds });
+  for (const [first, second] of [
+    [[0.7], [0, 0.6]],
+    [[0, 0.6], [0.7]],
+  ] as const) {
+    expect(read([reps(1, first), reps(2, second)])).toMatchObject({
+      refusal: { code: "set-loads-differ" },
+    });
+  }
+});
+
 test("a day of marker sets alone is no session of the lift", () => {
   const marker = (on: number) => liftingSet({ day: on, set: null, kind: "marker", loadKg: 40 });
   expect(read([marker(day), marker(sessionDay(1))])).toMatchObject({

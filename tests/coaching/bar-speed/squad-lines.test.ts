@@ -73,6 +73,20 @@ test("sets with another tool than the latest are left out and counted", () => {
   expect(lineOf(rows)).toMatchObject({ value: { setsUsed: 45, otherSettingSets: 15 } });
 });
 
+test("the squad's other athletes steady the line of one with few sets", () => {
+  const few = sets.filter(({ day }) => day >= sessionDay(18));
+  const others = ["Tomas Reyerson", "Wren Castellow", "Runner 3"].flatMap((athlete) =>
+    sets.map((set) => ({ ...set, athlete, repSpeeds: set.repSpeeds.map((v) => v! + 0.3) })),
+  );
+  const [alone, together] = [few, [...few, ...others]].map((rows) => {
+    const line = lineOf(rows);
+    if (!line.ok) throw new Error(line.refusal.code);
+    return line.value;
+  });
+  // Theirs cross zero load at 1.7 m/s, not at the usual 1.35.
+  expect(together!.intercept).toBeGreaterThan(alone!.intercept + 0.05);
+});
+
 test.each([
   ["an athlete without rows", [] as LiftingSet[], "squat", "athlete-not-in-sets"],
   ["another lift", sets, "hip thrust", "no-speed-sets"],

@@ -67,16 +67,80 @@ test("sets at a lighter load after a load drop are not compared, and counted", (
 });
 
 test.each([
-  ["a single set", [liftingSet({ day: 1 })], "one-set"],
+  ["a single set", [liftingSet({ day: 1 })], "one-set", { day: 1 }],
   [
     "sets of different loads",
     [liftingSet({ day: 1 }), liftingSet({ day: 1, set: 2, loadKg: 50 })],
     "set-loads-differ",
+    { day: 1 },
   ],
-  ["another lift only", [liftingSet({ day: 1, exercise: "hip thrust" })], "no-speed-sets"],
-  ["no rows", [], "athlete-not-in-sets"],
-])("%s is refused", (_, sets, code) => {
-  expect(read(sets)).toMatchObject({ ok: false, refusal: { code } });
+  [
+    "another lift only",
+    [liftingSet({ day: 1, exercise: "hip thrust" })],
+    "no-speed-sets",
+    { exercise: "back squat" },
+  ],
+  ["no rows", [], "athlete-not-in-sets", { athlete: "Ilka Brandmoor" }],
+])("%s is refused", (_, sets, code, facts) => {
+  expect(read(sets)).toEqual({ ok: false, refusal: { code, facts } });
+});
+
+test("a set in another setting is not compared, and a set that is not there keeps its number", () => {
+  const day = sessionDay(0);
+  const one = (set: number, speed: number, of: Partial<LiftingSet> = {}) =>
+    liftingSet({ day, set, repSpeeds: [speed], ...of });
+  expect(read([one(1, 0.7), one(2, 0.6, { tool: "bar tool B" }), one(4, 0.63)])).toMatchObject({
+    value: {
+      notCompared: 1,
+      secondVsFirst: null,
+      lastVsFirst: expect.closeTo(-0.1, 9),
+      sets: [{ set: 4 }],
+    },
+  });
+});
+
+test("a marker lifted between the work sets changes none of their numbers", () => {
+  const day = sessionDay(0);
+  const between = liftingSet({ day, kind: "marker", set: 2, loadKg: 40, repSpeeds: [0.9] });
+  const work = [1, 3].map((set) => liftingSet({ day, set, repSpeeds: [0.7] }));
+  expect(read([work[0]!, between, work[1]!])).toMatchObject({ value: { sets: [{ set: 3 }] } });
+});
+
+test("a fourth set never done before is not judged, the two whose habit is known are", () => {
+  const three = Array.from({ length: 6 }, (_, s) => session(s).slice(0, 3)).flat();
+  expect(read([...three, ...session(6).slice(0, 4)])).toMatchObject({
+    value: { word: "as usual", usualLastVsFirst: null, usualSessions: 0, leftUsualAtSet: null },
+  });
+});
+
+test("the habit is that of the last twenty sessions before the day, the oldest past them forgotten", () => {
+  const usual = (first: readonly number[]) => {
+    const result = read([...session(0, first), ...sessions(30, session(30)).slice(5)]);
+    if (!result.ok) throw new Error(result.refusal.code);
+    return result.value;
+  };
+  expect(usual([]).usualSessions).toBe(20);
+  expect(usual([0, -0.2, -0.2, -0.2, -0.2])).toEqual(usual([]));
+});
+
+test("a squad whose sets scatter widens each one's usual range, by the last twenty sessions of each", () => {
+  const own = sessions(6, session(6));
+  const high = (other: readonly LiftingSet[]) => {
+    const result = read([...own, ...other]);
+    if (!result.ok) throw new Error(result.refusal.code);
+    return result.value.sets[3]!.usualHigh!;
+  };
+  const mates = (count: number, fall: (s: number) => readonly number[]) =>
+    Array.from({ length: count }, (_, s) =>
+      session(s, fall(s)).map((set) => ({ ...set, athlete: "Tomas Reyerson" })),
+    ).flat();
+  const even = mates(12, () => []);
+  const wide = mates(12, (s) => [0, 0, 0, s % 2 ? 0.15 : -0.15, 0]);
+  expect(high(wide)).toBeGreaterThan(high(even) + 0.05);
+  // Their spread is that of the two alone: no fewer sessions than they have, and no more than twenty.
+  const old = (count: number) => mates(count, (s) => (s === 0 ? [0, 0, 0, -0.4, 0] : []));
+  expect(high(old(21))).toBe(high(old(21).filter(({ day }) => day > sessionDay(0))));
+  expect(high(old(20))).toBeGreaterThan(high(mates(20, () => [])));
 });
 
 test.each([

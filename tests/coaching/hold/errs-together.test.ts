@@ -1,6 +1,8 @@
 import { betweenMeasures } from "../../../src/coaching/hold/between-measures";
 import { serialCorrelation } from "../../../src/coaching/hold/serial-correlation";
+import { runInflation } from "../../../src/coaching/hold/serial-variance";
 import type { AthleteSeason } from "../../../src/coaching/hold/squad-seasons";
+import { squadTypicalError } from "../../../src/coaching/hold/squad-typical-error";
 import { squadYardsticks } from "../../../src/coaching/hold/squad-yardsticks";
 import { chance } from "../../bench/seasons/chance";
 
@@ -55,6 +57,7 @@ test("errors that resemble the last ones are seen, independent ones are not", ()
 
 test("fewer than ten athletes, or too few readings, are not asked", () => {
   expect(serialOf(squad({ serial: 0.5, athletes: 9 }))).toBe(0);
+  expect(serialOf(squad({ serial: 0.5, athletes: 10 }))).toBeGreaterThan(0.2);
   expect(serialCorrelation([[1, missing, 2]], 12)).toBe(0);
   expect(serialCorrelation([[3, 3, 3]], 12)).toBe(0);
 });
@@ -70,4 +73,28 @@ test("an athlete without a reading in the baseline does not make nine athletes t
     );
   expect(yardsticks(10).serial).toBe(0);
   expect(yardsticks(9).serial).toBe(0);
+});
+
+test("the wobble is reckoned from every reading of every baseline, and widened by what neighbours hide", () => {
+  // Some athletes missed a session, one was there once and one twice.
+  const baselines = squad({ serial: 0.6, athletes: 14 }).map(({ values: [speeds] }, a) =>
+    speeds.slice(0, 6).map((v, s) => (s === a % 9 || (a === 3 && s > 0) || s > a ? missing : v)),
+  );
+  const seasons = baselines.map((baseline, a) => ({
+    measures: [{ kind: "bar speed", earlier: [] }],
+    baselineSessions: 6,
+    values: [[...baseline, ...squad({ serial: 0.6, athletes: 14 })[a]!.values[0].slice(6)]],
+  }));
+  const { serial, errorOf } = squadYardsticks(seasons as unknown as AthleteSeason[]);
+  expect(serial).toBeGreaterThan(0.2);
+  const counts = baselines.map((own) => own.filter((v) => !Number.isNaN(v)).length);
+  expect(counts).toContain(0);
+  expect(counts).toContain(1);
+  expect(counts).toContain(2);
+  const read = counts.filter((count) => count >= 2);
+  const n = read.reduce((sum, count) => sum + count, 0) / read.length;
+  expect(errorOf("bar speed")).toBeCloseTo(
+    squadTypicalError(baselines, 4.5) / Math.sqrt((n - runInflation(n, serial)) / (n - 1)),
+    9,
+  );
 });

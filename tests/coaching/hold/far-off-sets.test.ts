@@ -133,3 +133,38 @@ test("the season says it beside its word", () => {
     ),
   );
 });
+
+test("a set is tired by one of its own day and load, and only when it is the slower one", () => {
+  const season = setsOf(20);
+  const day = sessionDay(25);
+  const one = (loadKg: number, speed: number, on = day) =>
+    liftingSet({ day: on, loadKg, repSpeeds: [speed] });
+  const told = (...sets: ReturnType<typeof one>[]) => notesOf([...season, ...sets]).length;
+  // 0.41 m/s at 80 kg is far off the usual 0.6; after 0.5 it is a tired set.
+  expect(told(one(80, 0.5), one(80, 0.41))).toBe(0);
+  expect(told(one(80, 0.5, sessionDay(24)), one(80, 0.41))).toBe(1);
+  expect(told(one(90, 0.5), one(80, 0.41))).toBe(1);
+  // A load written too low is no tired set of the one before it.
+  expect(told(one(60, 0.8), one(60, 1.0))).toBe(1);
+});
+
+test("just a quarter off is not yet far, and a load that stands still on the line has no usual speed", () => {
+  // The line is 1.5 − load/128: 64, 80 and 96 kg move at 1, 0.875 and 0.75 m/s, a quarter is 0.21875.
+  const season = Array.from({ length: 21 }, (_, at) => {
+    const loadKg = 64 + 16 * (at % 3);
+    return liftingSet({ day: sessionDay(at), loadKg, repSpeeds: [1.5 - loadKg / 128] });
+  });
+  const day = sessionDay(25);
+  const told = (...sets: readonly (readonly [loadKg: number, speed: number])[]) =>
+    notesOf([
+      ...season,
+      ...sets.map(([loadKg, speed]) => liftingSet({ day, loadKg, repSpeeds: [speed] })),
+    ]).flatMap(({ far }) => far!);
+  expect(told([80, 0.65625])).toEqual([]);
+  expect(told([80, 0.65])).toHaveLength(1);
+  // Just so far off it is still a usual set, and what comes just a quarter under it is tired.
+  expect(told([96, 0.53125], [96, 0.5])).toEqual([]);
+  expect(told([96, 0.59375], [96, 0.4453125])).toEqual([]);
+  expect(told([96, 0.59375], [96, 0.445])).toHaveLength(1);
+  expect(told([192, 0.5])).toMatchObject([{ usualSpeed: null, usualKg: 128 }]);
+});

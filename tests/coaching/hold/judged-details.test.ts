@@ -1,9 +1,14 @@
 import { holdMeasure, valueThatMoved } from "../../../src/coaching/hold/hold-measure";
+import { judgedSeason } from "../../../src/coaching/hold/judged-season";
+import type { LevelPrior } from "../../../src/coaching/hold/last-season-level";
 import { plannedSessions } from "../../../src/coaching/hold/planned-sessions";
-import type { HoldMeasure } from "../../../src/coaching/hold/season-hold";
+import type { HoldMeasure, SeasonHold } from "../../../src/coaching/hold/season-hold";
 import { seasonLimit } from "../../../src/coaching/hold/season-limit";
 import { squadHold } from "../../../src/coaching/hold/squad-hold";
 import type { AthleteSeason } from "../../../src/coaching/hold/squad-seasons";
+import { squadSeasons } from "../../../src/coaching/hold/squad-seasons";
+import type { SquadYardsticks } from "../../../src/coaching/hold/squad-yardsticks";
+import { squadYardsticks } from "../../../src/coaching/hold/squad-yardsticks";
 import { watchedSeason } from "../../../src/coaching/hold/watched-season";
 import type { Athlete } from "../../../src/coaching/record/athlete";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
@@ -32,6 +37,55 @@ test("a rise has its likeliest first session, and days that hold it", () => {
   expect(rise.sinceTo!).toBeGreaterThanOrEqual(sessionDay(14));
   expect(rise.evidenceHigh).toBeGreaterThan(rise.limit);
   expect(rise.evidenceLow).toBeLessThan(rise.limit);
+  const fall = holdOf(inventedSeason(name, 30, (s) => (s < 14 ? 1 : 0.92)));
+  expect(fall.word).toBe("slipping");
+  expect(fall.evidenceLow).toBeGreaterThan(fall.limit);
+});
+
+test("while there are too few rows for a word no fall is said to be one that would show", () => {
+  const young = holdOf(inventedSeason(name, 7));
+  expect(young).toMatchObject({ word: "too few rows", visibleFall: null });
+  expect(young.measures).not.toEqual([]);
+  expect(holdOf(inventedSeason(name, 8)).visibleFall).not.toBeNull();
+});
+
+/** A squad's fallen season, judged as it is and with something of it changed. */
+const judgedWith = (change: (season: AthleteSeason, yardsticks: SquadYardsticks) => SeasonHold) => {
+  const rows = inventedSeason(name, 20, (s) => (s < 12 ? 1 : 0.94));
+  // The bar is heavier by far since then, and slower by what the usual line says.
+  const sets = rows.sets.map((set) =>
+    set.day > sessionDay(11)
+      ? { ...set, loadKg: set.loadKg! + 25, repSpeeds: set.repSpeeds.map((v) => v! - 0.29) }
+      : set,
+  );
+  const index = squadIndex({ sets }, sessionDay(19));
+  const [season] = squadSeasons({
+    ...{ index, athletes: [], plates: [], seasonStart: sessionDay(0), baselineSessions: 6 },
+  });
+  return change(season!, squadYardsticks([season!]));
+};
+const judge = (season: AthleteSeason, yardsticks: SquadYardsticks) =>
+  judgedSeason(season, yardsticks, usualRules, sessionDay(19));
+
+const withoutDoubt = (season: AthleteSeason): AthleteSeason => ({
+  ...season,
+  measures: season.measures.map((one) => ({ ...one, loadErrors: null })),
+});
+const said = (level: LevelPrior | null) => (season: AthleteSeason, yardsticks: SquadYardsticks) =>
+  judge(season, { ...yardsticks, levelsOf: () => [level] });
+
+test("a fall at loads far from the baseline's is believed less, for the slope is not sure", () => {
+  const asIs = judgedWith(said(null));
+  const sure = judgedWith((season, yardsticks) => said(null)(withoutDoubt(season), yardsticks));
+  expect(asIs.evidenceLow).toBeLessThan(0.9 * sure.evidenceLow);
+});
+
+test("what last season says of the level is part of the judgement", () => {
+  const evidence = (level: LevelPrior | null) =>
+    judgedWith((season, yardsticks) => said(level)(withoutDoubt(season), yardsticks)).evidenceLow;
+  // The usual level was higher still, or already as low.
+  expect(evidence({ mean: 3, variance: 4 })).toBeGreaterThan(1.1 * evidence(null));
+  expect(evidence({ mean: -5, variance: 4 })).toBeLessThan(0.9 * evidence(null));
 });
 
 test("a season that holds has no first day of a change", () => {
@@ -61,7 +115,7 @@ test("the chart has every session, the baseline's marked, each value about the b
   expect(sessions.map(({ day }) => day)).toEqual(
     Array.from({ length: 12 }, (_, s) => sessionDay(s)),
   );
-  expect(sessions.filter(({ inBaseline }) => inBaseline)).toHaveLength(6);
+  expect(sessions.filter(({ inBaseline }) => inBaseline)).toEqual(sessions.slice(0, 6));
   // Jump heights are on a log scale: their mean over the baseline is the geometric one.
   const heights = rows.jumps.filter(({ test }) => test === "box jump").map((j) => j.heightCm!);
   const usual = Math.exp(heights.slice(0, 6).reduce((sum, cm) => sum + Math.log(cm), 0) / 6);

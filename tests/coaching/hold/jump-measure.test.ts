@@ -35,6 +35,7 @@ test("a longer contact is a loss, and its level leads back to seconds", () => {
 
 test("heights not read are counted from the season's first day on", () => {
   const unread = (after: number) => drop(after, { contactS: 0.2, stackKg: [17] });
+  expect(contact(unread(0), ...season)!.notes[0]!.facts.attempts).toBe(1);
   expect(contact(unread(-3), ...season)!.notes).toEqual([]);
   expect(contact(...season, unread(12), unread(12), unread(14))!.notes).toEqual([
     { code: "heights-not-read", facts: { test: "drop jump", attempts: 3 } },
@@ -57,4 +58,29 @@ test("another drop height than most of the baseline's is said with its first day
 test("a test without its value in the baseline is no measure", () => {
   expect(contact(drop(0, { contactS: null }), drop(20, { contactS: 0 }))).toBeNull();
   expect(contact(drop(-9))).toBeNull();
+});
+
+test("a test begun after the baseline has its own first three days for one", () => {
+  const late = [10, 12, 14].map((after) => drop(after, { dropCm: 45 }));
+  const measure = contact(...late, drop(16, { dropCm: 30 }))!;
+  expect([...measure.percents.keys()]).toEqual([from + 10, from + 12, from + 14]);
+  expect(contact(...late.slice(1))).toBeNull();
+});
+
+test("a height typed in whole centimetres goes in steps of one; what is made of it and the contact does not", () => {
+  const step = (kind: "jump height" | "reactive strength", ...heights: readonly number[]) =>
+    jumpMeasure(
+      kind,
+      "drop jump",
+      testDays(
+        heights.map((heightCm, s) => drop(s, { heightCm })),
+        [],
+      ),
+      given,
+    )!.stepPercent;
+  const whole = [30, 31, 30, 32, 30, 31, 30, 31];
+  // The baseline's eight days are 30.625 cm on the mean.
+  expect(step("jump height", ...whole)).toBeCloseTo(100 / 30.625, 9);
+  expect(step("reactive strength", ...whole)).toBe(0);
+  expect(step("jump height", 30, 31.3, 30.8)).toBe(0);
 });

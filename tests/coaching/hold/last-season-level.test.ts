@@ -47,6 +47,23 @@ test("ten athletes are enough, and what came after the baseline does not matter"
   expect(levelsOf(gone)).toEqual(levelsOf(ten));
 });
 
+test("four readings last season and three of the baseline are enough, missed ones are none", () => {
+  const ten = squad(...even(10));
+  const eleventh = (before: number, ...now: number[]) =>
+    levelsOf([
+      ...ten,
+      {
+        measures: [{ kind: "jump height", earlier: [Array.from({ length: before }, () => 100)] }],
+        values: [now],
+        baselineSessions: 6,
+      } as unknown as AthleteSeason,
+    ])[10];
+  const missing = Number.NaN;
+  expect(eleventh(4, 103, 103, missing, 103, missing, missing)).not.toBeNull();
+  expect(eleventh(3, 103, 103, 103, 103, 103, 103)).toBeNull();
+  expect(eleventh(4, 103, 103, missing, missing, missing, missing)).toBeNull();
+});
+
 test("an athlete is far off beyond two SDs of the level and of the baseline's own mean", () => {
   const still = Array.from({ length: 14 }, (): [number, number] => [100, 100]);
   // Variances about 4 + 16/20 + 4/15 and 16/6: two SDs together are 5.6, of the level alone 4.5.

@@ -145,6 +145,17 @@ test("each other setting is said once with its sessions and first day; one figur
   ]);
 });
 
+test("a change of tool on the baseline's last day is one within the baseline", () => {
+  const codes = (first: number) =>
+    notesOf({
+      sets: squats(20).map((set) =>
+        set.day >= sessionDay(first) ? { ...set, tool: "bar tool B" } : set,
+      ),
+    }).map(({ code }) => code);
+  expect(codes(5)).toEqual(["setting-changed-in-baseline"]);
+  expect(codes(6)).toEqual(["setting-changed"]);
+});
+
 test("markers speak for the bar where three days of the baseline have one, else all work sets", () => {
   const work = squats(12).filter(({ set }) => set === 1);
   const markers = (...sessions: number[]) =>

@@ -16,6 +16,16 @@ test("a season with more sessions to be wrong in asks for more evidence", () => 
   expect(new Set(limits).size).toBe(5);
 });
 
+test("at the eighteen sessions it was found for, the limit is its factor times (1.95 − 3.5/18)", () => {
+  const limits = [1, 2, 3].map((measures) => seasonLimit(0.1, 18, measures));
+  expect(limits).toEqual(
+    [1.95, 1.85, 2.15].map((factor) => expect.closeTo(factor * (1.95 - 3.5 / 18), 12)),
+  );
+  // Twice the sessions: as much again as the power 0.4 and the shorter rest allow.
+  expect(seasonLimit(0.1, 36, 3)).toBeCloseTo(2.15 * 2 ** 0.4 * (1.95 - 3.5 / 36), 12);
+  expect(seasonLimit(0.05, 18, 3)).toBeCloseTo(2.15 * 2 ** 1.09 * (1.95 - 3.5 / 18), 12);
+});
+
 test("measures that err together show a fall later, and more sessions show a smaller one", () => {
   const season = (sessions: number, betweenMeasures: number) => {
     const values = Array.from({ length: sessions }, (_, s) => (s % 2 ? 3 : -3));

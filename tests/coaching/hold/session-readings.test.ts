@@ -33,6 +33,11 @@ test("a place seen fewer than three times is left out, and a session of one set 
     expect.closeTo(62, 9),
     expect.closeTo(61, 9),
   ]);
+  // A season's first two sessions are read already, each by its first set.
+  expect(percents(session(1, 0.6, 0.5), session(2, 0.62))).toEqual([
+    expect.closeTo(60, 9),
+    expect.closeTo(62, 9),
+  ]);
 });
 
 test("the load of a session is the mean of the sets read", () => {

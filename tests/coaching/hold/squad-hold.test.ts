@@ -243,6 +243,27 @@ test("a fall that leaves no doubt of its day is told of the shared date too", ()
   expect(of("Wren Castellow")).toMatchObject({ word: "rising", sinceDay: sessionDay(15) });
 });
 
+test("who fell before or after the date the others share is not told of it", () => {
+  const from = (athlete: string, first: number, seed: number) =>
+    inventedSeason(athlete, 30, (s) => (s < first ? 1 : 0.75), seed);
+  const { of, notes } = holdOf(
+    squadOf(
+      from("Athlete 0", 15, 0),
+      from("Athlete 1", 15, 1),
+      from("Athlete 2", 15, 2),
+      from("Tomas Reyerson", 9, 3),
+      from("Wren Castellow", 22, 4),
+    ),
+    end,
+  );
+  expect(notes.map(({ code }) => code)).toContain("one-date");
+  expect(of("Athlete 1").notes.map(({ code }) => code)).toContain("one-date");
+  for (const other of ["Tomas Reyerson", "Wren Castellow"]) {
+    expect(of(other).word).toBe("slipping");
+    expect(of(other).notes.map(({ code }) => code)).not.toContain("one-date");
+  }
+});
+
 test("rows after the day asked for change nothing", () => {
   const until = holdOf(fallen, sessionDay(18)).of("Tomas Reyerson");
   const cut = {

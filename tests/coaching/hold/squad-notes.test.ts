@@ -60,6 +60,26 @@ test("the wobble is that of a session, though neighbours err alike and hide some
   expect(plain).toBeLessThan(3.25);
 });
 
+test("a reading missed leaves the athlete's other readings of the baseline in the squad's wobble", () => {
+  const steady = Array.from({ length: 12 }, (_, s) => ({ s, heightCm: 40 * (1 + 0.08 * (s % 2)) }));
+  const jumps = steady
+    .filter(({ s }) => s !== 3)
+    .map(({ s, heightCm }) => jumpAttempt({ day: sessionDay(s), heightCm }));
+  const seasons = squadSeasons({
+    index: squadIndex({ sets: inventedSeason("Ilka Brandmoor", 12).sets, jumps }, last),
+    athletes: [],
+    plates: [],
+    seasonStart: sessionDay(0),
+    baselineSessions: 6,
+  });
+  expect(seasons[0]!.values[1]!.slice(0, 6).filter(Number.isNaN)).toHaveLength(1);
+  // Two kinds of readings 7.7 % apart wobble by more than the usual 4 %.
+  expect(squadYardsticks(seasons).errorOf("jump height")).toBeCloseTo(
+    Math.sqrt((10 * 4 ** 2 + 1.2 * (100 * Math.log(1.08)) ** 2) / (10 + 4)),
+    9,
+  );
+});
+
 test("a season without a baseline yet, and one of a single reading, hold no squad up", () => {
   const few = [
     ...squad(12, 0.5),
@@ -118,6 +138,14 @@ test("a test taken twice in a long season is said not to be followed", () => {
   });
 });
 
+test("a height taken twice in a long season is said not to be followed", () => {
+  const jumps = [13, 20].map((s) => jumpAttempt({ day: sessionDay(s), heightCm: 40 }));
+  expect(holdOf({ sets: calm.sets, jumps }).notes).toContainEqual({
+    code: "measure-not-followed",
+    facts: { kind: "jump height", of: "box jump" },
+  });
+});
+
 test("a lift without a load on the bar gives no line to hold a season against", () => {
   const unloaded = calm.sets.map((set) => ({ ...set, loadKg: 0 }));
   const hold = holdOf({ sets: unloaded, jumps: calm.jumps });
@@ -154,4 +182,23 @@ test("every athlete of a lift has a say in each one's line, not the last alone",
   const two = own([names[0]!, names[2]!]);
   expect(all.rows.athlete).toBe("Ilka Brandmoor");
   expect(all.values).not.toEqual(two.values);
+  // The first of them too has a say in the second's.
+  const second = (share: number) =>
+    squadSeasons({
+      index: squadIndex(
+        {
+          sets: names.flatMap((name, a) =>
+            inventedSeason(name, 12, () => 1, name.length).sets.map((set) =>
+              a === 0 ? { ...set, repSpeeds: set.repSpeeds.map((v) => v! * share) } : set,
+            ),
+          ),
+        },
+        last,
+      ),
+      athletes: [],
+      plates: [],
+      seasonStart: sessionDay(0),
+      baselineSessions: 6,
+    })[1]!;
+  expect(second(1).values).not.toEqual(second(1.2).values);
 });

@@ -1,3 +1,4 @@
+import { usualHoldSettings } from "../../../src/coaching/hold/hold-settings";
 import { onsetRange } from "../../../src/coaching/hold/onset-range";
 import { squadHold } from "../../../src/coaching/hold/squad-hold";
 import { suddenChange } from "../../../src/coaching/hold/sudden-change";
@@ -46,9 +47,38 @@ test.each([
   ["two far off on the mean, the first too near", [-7, -30]],
   ["two far off on the mean, the second too near", [-30, -7]],
   ["two that came back", [-15, -15, 0, 0]],
+  ["two over three errors off, and under four on the mean", [-10, -10]],
   ["a single session after the baseline", [-15]],
 ])("%s: no sudden change", (_, after) => {
   expect(suddenChange(season(...after))).toBeNull();
+});
+
+test("the typical error is that before the change, which the change would widen", () => {
+  const read = season(0, -12.5, -13);
+  const { errors } = read.measures[0]!;
+  expect(12.75 / errors[6]!).toBeGreaterThan(4);
+  expect(12.75 / errors[8]!).toBeLessThan(4);
+  expect(suddenChange(read)).toMatchObject({ since: 7 });
+});
+
+test("a far reading of the baseline's own counts neither as one of two nor as the first of the change", () => {
+  const wild = (...after: number[]) =>
+    watchedSeason([{ values: [0, 0, 0, 0, 0, -15, ...after], squadError: 3 }], 6, 12);
+  expect(suddenChange(wild(-20))).toBeNull();
+  expect(suddenChange(wild(-20, -20))).toMatchObject({ since: 6, lastBefore: 5 });
+});
+
+test("just three errors each and four on the mean are enough, and just two belong to the change", () => {
+  // The typical error is the least allowed, 4, and the baseline's mean nought.
+  const off = (...after: number[]) =>
+    watchedSeason([{ values: [1, -1, 1, -1, 1, -1, ...after], squadError: 4 }], 6, 12, {
+      ...usualHoldSettings,
+      leastError: 4,
+    });
+  expect(suddenChange(off(0, -12, -20))).toMatchObject({ since: 7 });
+  expect(suddenChange(off(0, -20, -12))).toMatchObject({ since: 7 });
+  expect(suddenChange(off(0, -8, -12, -20))).toMatchObject({ since: 7 });
+  expect(suddenChange(off(0, -7.9, -12, -20))).toMatchObject({ since: 8 });
 });
 
 test("of two measures the one that is further off is named", () => {
@@ -65,6 +95,12 @@ test("of two measures the one that is further off is named", () => {
     12,
   );
   expect(suddenChange(other)).toMatchObject({ measure: 0 });
+  const alike = watchedSeason(
+    [values(-16), values(-16)].map((one) => ({ values: one, squadError: 3 })),
+    6,
+    12,
+  );
+  expect(suddenChange(alike)).toMatchObject({ measure: 0 });
 });
 
 test("an injury shows in a test that is seldom taken, with its date and a note", () => {

@@ -3,7 +3,7 @@ import type { JumpAttempt } from "../../../src/coaching/record/jump-attempt";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
 import { squadIndex } from "../../../src/coaching/series/squad-index";
-import { jumpAttempt, liftingSet, sessionDay, wobble } from "../series/invented-season";
+import { athleteRow, jumpAttempt, liftingSet, sessionDay, wobble } from "../series/invented-season";
 
 type Rows = { sets?: LiftingSet[]; jumps?: JumpAttempt[] };
 const asOf = sessionDay(40);
@@ -122,4 +122,53 @@ test.each([
     sessions: 6,
     own: false,
   });
+});
+
+test("tests of contact alone are no heights, however often they are taken", () => {
+  const hops = jump("hop", from(0, 20), { heightCm: null, contactS: 0.3 });
+  const rows = { jumps: [...contact(from(0, 20)), ...hops, ...jump("box jump", from(0, 8))] };
+  expect(followed(rows)).toEqual(["jump height: box jump", "contact time: drop jump"]);
+  expect(holdOf(rows).notes).toEqual([]);
+});
+
+test("the season's first day counts for its lift", () => {
+  const first = lift("front squat", from(0, 12));
+  const later = lift("back squat", from(1, 12));
+  expect(followed({ sets: [...later, ...first] })).toEqual(["bar speed: front squat"]);
+});
+
+test("a lift or a height of last season alone is no baseline of this one", () => {
+  const back = <Row extends { day: number }>(rows: Row[]) =>
+    rows.map((row) => ({ ...row, day: row.day - 300 }));
+  const sets = [
+    ...others("front squat"),
+    ...back(lift("front squat", from(0, 6))),
+    ...lift("back squat", from(0, 12)),
+    ...lift("front squat", from(12, 20)),
+  ];
+  expect(followed({ sets })).toEqual(["bar speed: back squat"]);
+  expect(followed({ jumps: [...back(reactive(from(0, 6))), ...contact(from(0, 12))] })).toEqual([
+    "contact time: drop jump",
+  ]);
+});
+
+test("a lift nobody does any more is not followed, though own baseline dates reach back to it", () => {
+  const before = from(0, 6).map((s) => sessionDay(s) - 300);
+  const sets = [
+    ...lift("front squat", from(0, 6)).map((set, s) => ({ ...set, day: before[s]! })),
+    ...lift("back squat", from(0, 12)),
+  ];
+  const { measures } = squadHold({
+    index: squadIndex({ sets }, asOf),
+    plates: [],
+    athletes: [
+      athleteRow({
+        athlete: "Ilka Brandmoor",
+        baselineFrom: before[0]!,
+        baselineTo: before[5]!,
+      }),
+    ],
+    rules: usualRules,
+  }).of("Ilka Brandmoor");
+  expect(measures.map(({ of }) => of)).not.toContain("front squat");
 });

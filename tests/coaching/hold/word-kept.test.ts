@@ -1,3 +1,4 @@
+import { usualHoldSettings } from "../../../src/coaching/hold/hold-settings";
 import {
   type DirectedEvidence,
   type StepEvidence,
@@ -13,7 +14,6 @@ const one = (total: number, recent: number): DirectedEvidence => ({
   recent,
   byOnset: new Float64Array(20),
   onset: 8,
-  stream: 0,
 });
 /** The word after the last of some sessions whose evidence for a fall and a rise is given. */
 const word = (evidence: readonly (readonly [fall: number, rise: number])[], recent = [-2, 2]) => {
@@ -84,6 +84,14 @@ test("latest rows back at the baseline name nothing, whatever the evidence befor
   ]);
 });
 
+test("a rise is not named while there is as much or more for a fall, whose latest rows came back", () => {
+  expect([word([[13, 12]], [0, 2]), word([[12, 12]], [0, 2])].map((told) => told.word)).toEqual([
+    "holding",
+    "holding",
+  ]);
+  expect(word([[11, 12]], [0, 2]).word).toBe("rising");
+});
+
 test("the onset told is that of the latest evidence", () => {
   expect(
     word([
@@ -108,4 +116,47 @@ test("of three readings since the baseline all are the latest, and none of the b
   const season = watchedSeason([{ values: [1, -1, 1, -1, 1, -1, 4, 4, 4], squadError: 3 }], 6, 30);
   const { high } = stepEvidence(season, 8);
   expect(high.recent).toBeCloseTo(4 / season.measures[0]!.errors[8]!, 9);
+});
+
+/** A reading is always worth four: the typical error is the least allowed, and nothing is shared. */
+const plain = { ...usualHoldSettings, leastError: 4, betweenShare: 0 };
+const even = [1, -1, 1, -1, 1, -1];
+
+test("from an onset without a change nothing is heard, though the rows on either side are over the baseline", () => {
+  const season = watchedSeason(
+    [{ values: [...even, 2, 2, 2, 2, 2, 2, 1, 1, 1, 1], squadError: 4 }],
+    6,
+    30,
+    plain,
+  );
+  // Before the thirteenth session the mean is 1, and so it is from it on.
+  const { low, high } = stepEvidence(season, 15);
+  expect(high.byOnset[12]).toBe(0);
+  expect(low.byOnset[12]).toBe(0);
+  expect(high.byOnset[6]).toBeGreaterThan(0);
+});
+
+test("no onset of a rise is told where every row since is lower than those before it", () => {
+  const season = watchedSeason(
+    [{ values: [...even, -2, -3, -4, -5, -6], squadError: 4 }],
+    6,
+    30,
+    plain,
+  );
+  const { low, high } = stepEvidence(season, 10);
+  expect(high).toMatchObject({ total: 0, onset: -1, recent: 0 });
+  expect(low.onset).toBe(low.byOnset.indexOf(Math.max(...low.byOnset)));
+});
+
+test("which rows are the latest is read from the values that speak for the change most", () => {
+  const fallen = { values: [...even, -8, -8, -8, -8, -8, -8], squadError: 4 };
+  // Lower for a while, by now over the baseline: of its last four rows as much as it was under it.
+  const back = { values: [...even, -3, -3, -3, 1, 1, 1], squadError: 4 };
+  const recent = (...series: { values: number[]; squadError: number }[]) =>
+    stepEvidence(watchedSeason(series, 6, 30, plain), 11).low.recent;
+  // Cut to 1.8 errors.
+  expect(recent(fallen)).toBeCloseTo(-1.8, 9);
+  expect(recent(back)).toBeCloseTo(0, 9);
+  expect(recent(back, fallen)).toBeLessThan(-0.7);
+  expect(recent(fallen, back)).toBeLessThan(-0.7);
 });
