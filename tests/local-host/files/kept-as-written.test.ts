@@ -1,3 +1,4 @@
+import { strToU8, unzipSync, zipSync } from "fflate";
 import type { TabData, WorkbookData } from "../../../src/local-host/workbook-data";
 import { fileOf, firstTab, oneCell, partOf, read, saved, withPart } from "./xlsx-file";
 
@@ -251,6 +252,36 @@ describe("rows and columns put in and taken out take along what is not shown her
       '<definedName name="first" localSheetId="1">\'Squad\'!$A$1</definedName>',
     );
   });
+});
+
+test("notes are read and kept wherever the program that made the file put them", async () => {
+  const usual = await fileOf((book) => {
+    for (const name of ["Sets", "Jumps"]) {
+      const tab = book.addWorksheet(name);
+      tab.addRow([name]);
+      tab.getCell("A1").note = `note of ${name}`;
+    }
+  });
+  const parts = unzipSync(usual);
+  for (const number of [1, 2]) {
+    const places = [
+      [`xl/comments${number}.xml`, `xl/comments/comment${number}.xml`],
+      [`xl/drawings/vmlDrawing${number}.vml`, `xl/drawings/commentsDrawing${number}.vml`],
+    ] as const;
+    const path = `xl/worksheets/_rels/sheet${number}.xml.rels`;
+    let text = partOf(usual, path);
+    for (const [from, to] of places) {
+      parts[to] = parts[from]!;
+      delete parts[from];
+      text = text.replace(from.replace("xl/", "../"), `/${to}`);
+    }
+    parts[path] = strToU8(text);
+  }
+  const elsewhere = zipSync(parts);
+  const notes = async (bytes: Uint8Array) =>
+    (await read(bytes)).tabs.map(({ cells }) => cells[0]![0]!.note);
+  expect(await notes(elsewhere)).toEqual(["note of Sets", "note of Jumps"]);
+  expect(await notes(await saved(elsewhere))).toEqual(["note of Sets", "note of Jumps"]);
 });
 
 test("what is printed of a tab with an apostrophe in its name is printed again", async () => {

@@ -3,6 +3,7 @@ import { type Carried, putCarried, takeCarried, withoutForeignMarks } from "./ca
 import { withOwnFormulas } from "./own-formulas";
 import { handHeights, type RowHeights, withHandHeights } from "./row-heights";
 import { tabText, textOf, withElements } from "./tab-elements";
+import { withUsualPlaces } from "./usual-places";
 import { attribute, escaped, partText, sheetPaths, unescaped } from "./xml-text";
 import type { Parts } from "./zip-parts";
 
@@ -24,7 +25,7 @@ const listsBlock = /<dataValidations\b[^<>]*?(?:\/>|>[\s\S]*?<\/dataValidations>
 const oneList = /<dataValidation\b[^<>]*?(?:\/>|>[\s\S]*?<\/dataValidation>)/g;
 /** Takes these out of a file's parts. */
 export function setAside(parts: Parts): { readonly aside: SetAside; readonly rest: Parts } {
-  const { carried, rest: plain } = takeCarried(withOwnFormulas(parts));
+  const { carried, rest: plain } = takeCarried(withUsualPlaces(withOwnFormulas(parts)));
   const rest = new Map(plain);
   const tabs = [...sheetPaths(parts).keys()];
   const workbook = partText(parts, "xl/workbook.xml");
