@@ -1,7 +1,7 @@
 import { type EffectRefRangeParams, EffectRefRangId } from "@univerjs/sheets";
 import type { IFormulaHighlightCell } from "@univerjs/sheets-conditional-formatting";
-import { FormulaRefRangeService } from "@univerjs/sheets-formula";
 import type { GridEngine } from "./grid-engine";
+import { movedRuleFormula } from "./moved-references";
 import { type Shift, shiftedPlace } from "./shift";
 
 const commands = {
@@ -17,7 +17,6 @@ export function followRules(engine: GridEngine): void {
   const { book, injector, unitId, api } = engine;
   engine.onShift((tabId, shift) => {
     const sheet = book.getSheetBySheetId(tabId);
-    const formulas = injector.get(FormulaRefRangeService);
     for (const rule of sheet?.getConditionalFormattingRules() ?? []) {
       const ranges = rule.ranges.flatMap((range) => shiftedPlace(range, shift) ?? []);
       const place = { unitId, subUnitId: tabId, cfId: rule.cfId };
@@ -26,12 +25,8 @@ export function followRules(engine: GridEngine): void {
         continue;
       }
       const look = rule.rule as IFormulaHighlightCell;
-      const value = formulas.transformFormulaByEffectCommand(
-        unitId,
-        tabId,
-        look.value,
-        effectOf(shift, unitId, tabId, sheet!.getMaxRows(), sheet!.getMaxColumns()),
-      );
+      const effect = effectOf(shift, unitId, tabId, sheet!.getMaxRows(), sheet!.getMaxColumns());
+      const value = movedRuleFormula(injector, tabId, look.value, rule.ranges[0]!, effect);
       api.syncExecuteCommand("sheet.mutation.set-conditional-rule", {
         ...place,
         rule: { ...rule, ranges, rule: { ...look, value } },

@@ -19,6 +19,7 @@ import { addConditionalFormats } from "./conditional-formats";
 import { registerCustomFunctions } from "./custom-functions";
 import type { DeclaredFunction } from "./declared-functions";
 import { keepExactKeys } from "./exact-keys";
+import { followReferences } from "./follow-references";
 import { writeNote } from "./notes";
 import { passPlainTabsBy } from "./passed-by";
 import { RangeCache } from "./range-cache";
@@ -59,6 +60,7 @@ export function gridEngine(given: {
   // Services of the formula plug-in exist only once a workbook does; calculation starts later.
   registerCustomFunctions(injector, given.declared, given.call, sentences, cache);
   refuseCircles(injector, sentences);
+  followReferences(injector);
   passPlainTabsBy(injector, (tabId) => cache.isPlain(tabId));
   const formula = api.getFormula();
   const calculation = new CalculationState(api);
