@@ -112,7 +112,7 @@ export const dayLoadFunction: SheetFunction = {
           lowSpeed,
           usualDrop: share,
           gym:
-            reading.records.length > 0
+            reading.records.length > 0 || barMass !== null
               ? {
                   plates: reading.records,
                   barKg: barMass === null ? usualBarKg : kg(barMass),

@@ -51,6 +51,6 @@ export type DayPlan = {
   readonly stepKg: number;
   /** Share off a clearly slow day, and when judged slow by eye, fraction. */
   readonly usualDrop: number;
-  /** Plates of the gym and the bar; null rounds by the step alone. */
+  /** The bar, and plates of the gym: without any, loads are told by the step; null where no bar is known. */
   readonly gym: { readonly plates: readonly Plate[]; readonly barKg: number } | null;
 };

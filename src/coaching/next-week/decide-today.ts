@@ -25,7 +25,7 @@ const hundredthsUp = (speed: number) => Math.ceil(speed * 100 - 0.05) / 100;
  * is passed by more than the wobble of a set. Without an interval the bands judge alone, and only what
  * would take the whole share off is repeated. Faster than usual adds nothing. Never above the plan.
  *
- * @returns Refuses as `loadDrop`, `usual-speed-missing`, `sets-left-impossible` and `load-under-bar`.
+ * @returns Refuses as `loadDrop`, `usual-speed-missing` and `sets-left-impossible`.
  */
 export function decideToday(seen: SeenToday, plan: DayPlan): Outcome<DayDecision> {
   const { plannedKg, setsLeft, usualSpeed, usualDrop } = plan;
@@ -56,7 +56,7 @@ export function decideToday(seen: SeenToday, plan: DayPlan): Outcome<DayDecision
   const sets = seen.sets.filter((set) => set.length > 0);
   const means = sets.map((set) => hundredths(set.reduce((sum, one) => sum + one, 0) / set.length));
   const best = Math.max(...means);
-  const drop = loadDrop(plannedKg, best, usual, plan.stepKg, usualDrop);
+  const drop = loadDrop(plannedKg, best, usual, plan.stepKg, 0);
   if (!drop.ok) return drop;
   const slower = usual - best;
   const once = sets.length === 1;
@@ -95,17 +95,26 @@ function elseOf(decision: DayDecision): RepeatLeadsTo {
     : { kind: "no heavy work" };
 }
 
-/** The heaviest load that exists at or under the one wanted, always under the plan. */
+/**
+ * The heaviest load that exists at or under the one wanted, always under the plan; the bar alone is the
+ * lightest there is, and as planned where it is the plan.
+ */
 function lighter(wantedKg: number, slower: number | null, plan: DayPlan): Outcome<DayDecision> {
   const { plannedKg, setsLeft, stepKg, gym } = plan;
   const under = Math.min(wantedKg, plannedKg - 1e-6);
   let loadKg = plannedKg - Math.ceil((plannedKg - under) / stepKg - 1e-9) * stepKg;
   let plates: readonly number[] = [];
   if (gym) {
-    const rounded = roundDownToPlates(under, gym.barKg, gym.plates);
-    if (!rounded.ok) return rounded;
-    loadKg = rounded.value;
-    const side = platesASide(loadKg, gym.barKg, gym.plates);
+    const { barKg } = gym;
+    if (gym.plates.length > 0) {
+      const rounded = roundDownToPlates(under, barKg, gym.plates);
+      loadKg = rounded.ok ? rounded.value : 0;
+    }
+    loadKg = Math.max(loadKg, barKg);
+    if (loadKg >= plannedKg) {
+      return accept({ kind: "as planned", loadKg: plannedKg, above: false });
+    }
+    const side = platesASide(loadKg, barKg, gym.plates);
     if (side.ok) plates = side.value;
   }
   if (!(loadKg > 0)) return refuse("step-too-large", { stepKg, loadKg: plannedKg });

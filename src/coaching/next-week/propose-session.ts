@@ -33,6 +33,9 @@ export type SessionsGiven = Omit<LineGiven, "monday"> & {
   readonly bar: (kg: number) => BarLoad;
 };
 
+/** A step so small that plates alone decide which lighter load there is, as they do where a speed is typed. */
+const hairKg = 1e-7;
+
 /** Writes one session of the week: its lift, speeds, jumps and assistance, with what gives way. */
 export function sessionProposer(
   given: SessionsGiven,
@@ -114,7 +117,7 @@ export function sessionProposer(
       bands:
         usual === null
           ? []
-          : dayBands(kg, usual, given.size.stepKg, rules.loadDrop, (wanted) => bar(wanted).loadKg),
+          : dayBands(kg, usual, hairKg, rules.loadDrop, (wanted) => bar(wanted).loadKg),
       reserve: guardKg === null || instead ? null : mostReps(kg / guardKg) - block.reps,
       hoursToRace: hoursToNextRace(day, minute, given.races),
     };

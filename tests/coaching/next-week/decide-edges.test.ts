@@ -46,12 +46,20 @@ test("an interval that lies above the usual speed is none: the bands judge alone
   });
 });
 
-test("nothing under the empty bar, or under the first step, can be lifted instead", () => {
-  const gym = { plates, barKg: 20 };
-  expect(decideToday(slow, { ...plan, plannedKg: 20, gym })).toMatchObject({
-    ok: false,
-    refusal: { code: "load-under-bar", facts: { barKg: 20 } },
-  });
+test("nothing is lighter than the bar alone, with plates listed and without, nor than the first step", () => {
+  for (const gym of [
+    { plates, barKg: 20 },
+    { plates: [], barKg: 20 },
+  ]) {
+    expect(decideToday(slow, { ...plan, plannedKg: 20, gym })).toMatchObject({
+      value: { kind: "as planned", loadKg: 20, above: false },
+    });
+    // 10 % off 21.25 kg is 19.1.
+    expect(decideToday(slow, { ...plan, plannedKg: 21.25, gym })).toMatchObject({
+      value: { kind: "lighter", loadKg: 20, plates: [] },
+    });
+    expect(decideToday(slow, { ...plan, plannedKg: 20, stepKg: 20, gym }).ok).toBe(true);
+  }
   expect(decideToday(slow, { ...plan, plannedKg: 10, stepKg: 20 })).toEqual(
     refuse("step-too-large", { stepKg: 20, loadKg: 10 }),
   );
