@@ -5,12 +5,16 @@ import { isDitto } from "../value/ditto";
  * What a ditto mark repeats: the nearest cell above that is no mark itself. Remembers the last
  * answer, so a column of a million marks is still walked once.
  */
-export function cellAbove(view: TableView, index: number): (row: number) => unknown {
+export function cellAbove(
+  view: TableView,
+  index: number,
+  repeats: (cell: unknown) => boolean = isDitto,
+): (row: number) => unknown {
   let lastRow = -1;
   let lastCell: unknown = "";
   return (row) => {
     let at = row - 1;
-    while (at >= view.first && at !== lastRow && isDitto(view.cells[at]?.[index])) at--;
+    while (at >= view.first && at !== lastRow && repeats(view.cells[at]?.[index])) at--;
     lastCell = at === lastRow ? lastCell : at < view.first ? "" : view.cells[at]?.[index];
     lastRow = row;
     return lastCell;

@@ -1,5 +1,6 @@
 import type { TableView } from "../table-view";
 import { isDate } from "../value/is-date";
+import { wholeRows } from "./whole-rows";
 
 /** Places that one day's rows are spread over: few enough to stay in the processor's nearest memory. */
 const placesOfDay = 4096;
@@ -19,6 +20,9 @@ export class DoubledRows {
   private readonly indexes: readonly number[];
   private readonly lastTexts: string[];
   private readonly lastHashes: number[];
+  private readonly wholeRow: ReturnType<typeof wholeRows>;
+  /** Rows that lean on others, by number from 0, as they are meant. */
+  private readonly wholes = new Map<number, readonly unknown[]>();
 
   constructor(private readonly view: TableView) {
     let size = 16;
@@ -33,10 +37,19 @@ export class DoubledRows {
     ];
     this.lastTexts = this.indexes.map(() => "");
     this.lastHashes = this.indexes.map(() => 0);
+    this.wholeRow = wholeRows(view);
   }
 
   /** The earlier row (from 0) that this one repeats, −1 when it repeats none; remembers it then. */
   earlier(line: readonly unknown[], row: number): number {
+    // Under another day or name the same marks and blanks are another row.
+    const whole = this.wholeRow(line, row);
+    if (whole !== line) this.wholes.set(row, whole);
+    return this.earlierPlain(whole, row);
+  }
+
+  /** The same of a row that leans on no other. */
+  earlierPlain(line: readonly unknown[], row: number): number {
     const { places, mask } = this;
     const dayHash = this.hashed(0x811c9dc5, line, 0, 1);
     const hash = this.hashed(dayHash, line, 1, this.indexes.length);
@@ -80,7 +93,7 @@ export class DoubledRows {
   }
 
   private same(earlier: number, line: readonly unknown[]): boolean {
-    const other = this.view.cells[earlier]!;
+    const other = this.wholes.get(earlier) ?? this.view.cells[earlier]!;
     // Columns the add-on does not know count too: a row that differs there was not typed twice.
     for (let index = Math.max(other.length, line.length) - 1; index >= 0; index--)
       if (!sameCell(other[index], line[index])) return false;

@@ -35,7 +35,7 @@ export function readSetRows(view: TableView, plainFrom: number = manyRows): Read
     const set = plainRows === null ? null : plainRows.read(line, row);
     if (plainRows === null || set === null) return readWithCare(line, row);
     loads.see(set.exercise);
-    const earlier = plainRows.mayRepeat ? doubled.earlier(line, row) : -1;
+    const earlier = plainRows.mayRepeat ? doubled.earlierPlain(line, row) : -1;
     return earlier < 0 ? set : reportDoubled(view, row, earlier);
   };
 
