@@ -2,7 +2,7 @@ import { dayColumn } from "../column/day-column";
 import { textColumn } from "../column/text-column";
 import { plainWords } from "../header/header-words";
 import { IssueLog } from "../issue-log";
-import { isBlankLine, namesSummary } from "../table/read-lines";
+import { beginsSummary, isBlankLine, namesSummary } from "../table/read-lines";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { unitOf } from "../value/units";
@@ -40,9 +40,8 @@ export function expandSchemes(view: TableView, table: "Sets" | "Jumps", tab: Tab
   for (let row = view.first; row < view.end; row++) {
     const line = cells[row]!;
     if (isBlankLine(line)) continue;
-    const first = line.find((cell) => !isBlank(cell));
     const own = line[fields.athlete!.index];
-    if (namesSummary(first) && (isBlank(own) || namesSummary(own))) {
+    if (beginsSummary(line, fields.athlete) && (isBlank(own) || namesSummary(own))) {
       into.mark(row, "heading");
       continue;
     }

@@ -1,7 +1,6 @@
 import type { Cells } from "../cells";
 import type { Column } from "../header/column";
-import { isBlank } from "../value/blank";
-import { isBlankLine, namesSummary } from "./read-lines";
+import { beginsSummary, isBlankLine } from "./read-lines";
 
 /**
  * The rows with a column more for each meaning that holds for the whole table and has no column of
@@ -11,6 +10,7 @@ export function withConstants(
   cells: Cells,
   first: number,
   constants: Readonly<Record<string, string>>,
+  athlete: Column | undefined,
 ): { readonly cells: Cells; readonly fields: Readonly<Record<string, Column>> } {
   const names = Object.keys(constants);
   if (names.length === 0) return { cells, fields: {} };
@@ -18,7 +18,7 @@ export function withConstants(
   const more = names.map((name) => constants[name]);
   return {
     cells: cells.map((line, row) =>
-      row < first || isBlankLine(line) || namesSummary(line.find((cell) => !isBlank(cell)))
+      row < first || isBlankLine(line) || beginsSummary(line, athlete)
         ? line
         : [...line, ...Array<string>(width - line.length).fill(""), ...more],
     ),

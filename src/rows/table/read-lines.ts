@@ -1,3 +1,4 @@
+import type { Column } from "../header/column";
 import { neededFields } from "../header/columns";
 import { plainWords } from "../header/header-words";
 import type { Reading } from "../reading";
@@ -13,6 +14,17 @@ const summary = new Set(
 /** True for the first word of a row of averages or sums. */
 export function namesSummary(cell: unknown): boolean {
   return summary.has(plainWords(cell).replace(/[.:]$/, ""));
+}
+
+/** Words of such rows that are first names too. */
+export function mayBeName(cell: unknown): boolean {
+  return /^m(ax|in)$/.test(plainWords(cell));
+}
+
+/** True for a row that begins so, where its first filled cell names no athlete. */
+export function beginsSummary(line: readonly unknown[], athlete: Column | undefined): boolean {
+  const at = line.findIndex((cell) => !isBlank(cell));
+  return namesSummary(line[at]) && !(at === athlete?.index && mayBeName(line[at]));
 }
 
 /** A record, null for a row that was reported, "joined" for one that went into the record before. */
@@ -52,7 +64,7 @@ export function readLines<Row extends object>(
     }
     if (
       typeof lead === "string" || isBlank(lead)
-        ? isHeadingAgain(line, headLine, heads) || isSummary(line, heads)
+        ? isHeadingAgain(line, headLine, heads) || isSummary(line, heads, view.fields.athlete)
         : false
     ) {
       rowsHeading++;
@@ -82,16 +94,17 @@ function isHeadingAgain(
   head: readonly unknown[],
   heads: readonly number[],
 ): boolean {
-  if (head.length === 0 || heads.length === 0) return false;
   for (const index of heads) if (line[index] !== head[index] || isBlank(line[index])) return false;
   return true;
 }
 
 /** "AVG", "Schnitt", "total" in the row's first filled cell, and a needed cell left blank. */
-function isSummary(line: readonly unknown[], heads: readonly number[]): boolean {
+function isSummary(
+  line: readonly unknown[],
+  heads: readonly number[],
+  athlete: Column | undefined,
+): boolean {
   let lacks = heads.length < 2;
   for (const index of heads) if (isBlank(line[index])) lacks = true;
-  if (!lacks) return false;
-  for (const cell of line) if (!isBlank(cell)) return namesSummary(cell);
-  return false;
+  return lacks && beginsSummary(line, athlete);
 }

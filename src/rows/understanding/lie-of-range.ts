@@ -50,7 +50,7 @@ export function lieOfRange(table: TableName, cells: Cells, options: ReadOptions)
   const columns = withAnswers(found, answers, found.line);
   const decided = decideColumns(table, cells, found.first, end, columns, found.line, answers);
   const seenWith = (constants: Readonly<Record<string, string>>): Seen => {
-    const more = withConstants(cells, found.first, constants);
+    const more = withConstants(cells, found.first, constants, decided.header.fields.athlete);
     const fields = { ...decided.header.fields, ...more.fields };
     const missing = missingOf(table, fields);
     const view = viewOf(table, more.cells, end, found, { ...decided.header, fields }, year, log);

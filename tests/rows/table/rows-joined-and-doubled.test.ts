@@ -1,11 +1,14 @@
 import { dayFromIso } from "../../../src/coaching/calendar/day";
+import { IssueLog } from "../../../src/rows/issue-log";
 import { understandTable } from "../../../src/rows/read-table";
 import { carriedColumns } from "../../../src/rows/table/carried-columns";
 import { withConstants } from "../../../src/rows/table/constant-columns";
 import { oddDayFacts, oddDays } from "../../../src/rows/table/odd-days";
 import { isBlankLine, namesSummary } from "../../../src/rows/table/read-lines";
+import { viewReaders } from "../../../src/rows/table/read-view";
 import { speedMeaning, speedNotSaid } from "../../../src/rows/table/set-kinds";
 import { endOfRows } from "../../../src/rows/table/trim-padding";
+import type { TableName } from "../../../src/rows/table-name";
 import { counts, problems, shortSet, today } from "../layouts/short";
 
 type Row = readonly unknown[];
@@ -29,6 +32,8 @@ test.each([
   ["wu", null, "warm-up"],
   ["WU 2", null, "warm-up"],
   ["wu 12", null, "warm-up"],
+  ["wu2", null, "warm-up"],
+  ["S12", 12, "work"],
   ["2/ 3", 2, "work"],
   ["2 of3", 2, "work"],
   ["2 of  3", 2, "work"],
@@ -127,6 +132,9 @@ test("a row typed twice: numbered, timed or with three repetitions or more; unkn
   expect(unknown("12 May", may(12))).toEqual([]);
   expect(doubled(["Set", "Load"], [1, 80], [1, 80, ""])).toEqual(["A3 doubled-row"]);
   expect(doubled(["Set", "Load"], [1, 80, ""], [1, 80])).toEqual(["A3 doubled-row"]);
+  // Ragged rows: a remark past the headings is a difference, in whichever of the two it stands.
+  expect(doubled(["Set", "Load"], [1, 80], [1, 80, "late"])).toEqual([]);
+  expect(doubled(["Set", "Load"], [1, 80, "late"], [1, 80])).toEqual([]);
   expect(doubled(["Set", "Load", "ok"], [1, 80, true])).toEqual(["A3 doubled-row"]);
   expect(doubled(["Set", "Load", "ok"], [1, 80, true], [1, 80, false])).toEqual([]);
   expect(doubled(["Set", "Load", "Speed"], [1, 80, "fast"])).toEqual([
@@ -167,7 +175,7 @@ test("figures of a set by their heading: mean or peak, the best repetition or th
 
 test("words that begin a row of sums, and rows of nothing", () => {
   expect(["AVG", "Total:", "Ø", "max.", "Schnitt"].map(namesSummary)).toEqual(Array(5).fill(true));
-  expect(["Maxine", "total set", "", 5].map(namesSummary)).toEqual(Array(4).fill(false));
+  expect(["Maxine", "total set", "", 5, "S.D"].map(namesSummary)).toEqual(Array(5).fill(false));
   expect([["", false, null, " "], [], [undefined]].map(isBlankLine)).toEqual([true, true, true]);
   expect([["", 0], [true], ["x"]].map(isBlankLine)).toEqual([false, false, false]);
   expect([endOfRows([["a"], [""], [false]]), endOfRows([[""]]), endOfRows([])]).toEqual([1, 0, 0]);
@@ -207,7 +215,7 @@ test.each([
 
 test("a name for the whole tab stands in a column of its own, in rows of data alone", () => {
   const cells = [["Date", "Load"], ["12 May", 80], ["13 May"], ["", ""], ["total", 80]];
-  const more = withConstants(cells, 1, { athlete: "Ilka" });
+  const more = withConstants(cells, 1, { athlete: "Ilka" }, undefined);
   expect(more.cells).toEqual([
     ["Date", "Load"],
     ["12 May", 80, "Ilka"],
@@ -218,7 +226,10 @@ test("a name for the whole tab stands in a column of its own, in rows of data al
   expect(more.fields).toEqual({
     athlete: { index: 2, unit: null, heading: "athlete", words: "athlete" },
   });
-  expect(withConstants(cells, 1, {})).toEqual({ cells, fields: {} });
+  const two = withConstants(cells, 1, { athlete: "Ilka", exercise: "squat" }, undefined);
+  expect(two.cells[1]).toEqual(["12 May", 80, "Ilka", "squat"]);
+  expect(Object.values(two.fields).map(({ index }) => index)).toEqual([2, 3]);
+  expect(withConstants(cells, 1, {}, undefined)).toEqual({ cells, fields: {} });
 });
 
 const day = (iso: string) => dayFromIso(iso) as number;
@@ -261,6 +272,26 @@ test("the only one of its weekday is odd where it would be a usual day when swap
   expect(odd(...tuesdays(6), ...thursdays(6), "2026-04-20")).toEqual([]);
 });
 
+test("a swapped day fits up to a fortnight before the first of the others and after the last", () => {
+  // 1 December 2026 swapped is 12 January.
+  const fits = (first: string) =>
+    odd(...Array.from({ length: 10 }, (_, at) => day(first) + 7 * at), "2026-12-01").map(
+      ({ swapped }) => swapped === day("2026-01-12"),
+    );
+  expect([fits("2026-01-26"), fits("2026-01-27")]).toEqual([[true], [false]]);
+  // The last of the others on 29 and on 28 December 2025.
+  expect([fits("2025-10-27"), fits("2025-10-26")]).toEqual([[true], [false]]);
+});
+
+test("a lone weekday is lone though a day of a wrong year falls on it too", () => {
+  // 6 April 2026 and 5 April 2027 are Mondays; 4 June 2026 is a Thursday.
+  const others = tuesdays(6).flatMap((one) => [one + 35, one + 37]);
+  expect(odd(...others, "2026-04-06", "2027-04-05")).toMatchObject([
+    { day: day("2026-04-06"), oddBy: "weekday" },
+    { day: day("2027-04-05"), oddBy: "distance" },
+  ]);
+});
+
 test("an odd day is told with its weekday, 0 Monday, and its mend where it has one", () => {
   const facts = (swapped: number | null) =>
     oddDayFacts({ day: day("2026-12-05"), oddBy: "distance", swapped });
@@ -294,4 +325,89 @@ test("a row typed twice is found among ten thousand of one day, and among days w
   expect(doubled(oneDay)).toEqual([[10_002, 4_323]]);
   const days = many.map((i) => [new Date(1996, 0, 1 + i), "Ilka", "squat", 1, 80]);
   expect(doubled(days)).toEqual([[10_002, 4_323]]);
+});
+
+test("a load left blank is asked about in a row that ends before it too, once its lift has loads", () => {
+  const rows = (blank: Row) =>
+    problems(
+      sets(
+        ["Load"],
+        ["2026-05-12", "Ilka", "squat", 80],
+        ["2026-05-13", "Ilka", "squat", ...blank],
+      ),
+    );
+  for (const blank of [[], [""], [null]]) expect(rows(blank)).toEqual(["D3 load-blank: "]);
+});
+
+test("a table without a time, a bar or a kind of set has none", () => {
+  const { records } = sets(["Load"], ["2026-05-12", "Ilka", "squat", 80]);
+  expect(records[0]).toMatchObject({ minute: null, barKg: null, kind: "work" });
+});
+
+test("rows of a diary, of jumps and of runs that lack what they need are said and not counted", () => {
+  const left = (table: TableName, head: Row, ...rows: readonly Row[]) => {
+    const { reading } = understandTable<TableName>(table, [head, ...rows], { today });
+    return [reading.records.length, reading.rowsReported, ...problems(reading)];
+  };
+  const ilka = ["2026-05-12", "Ilka"];
+  expect(left("Diary", ["Date", "Athlete", "Sleep"], ["soon", "Ilka", 8], [...ilka, 8])).toEqual([
+    1,
+    1,
+    "A2 not-a-day: soon",
+  ]);
+  expect(left("Runs", ["Date", "Athlete", "Km"], ["soon", "Ilka", 8], [...ilka, 8])).toEqual([
+    1,
+    1,
+    "A2 not-a-day: soon",
+  ]);
+  const jump = [...ilka, "CMJ", 31];
+  const jumps = ["Date", "Athlete", "Test", "Height"];
+  expect(left("Jumps", jumps, [...ilka, "", 31], jump)).toEqual([1, 1, "C2 needed-blank: "]);
+});
+
+test("the first row of those that a layout laid out flat is found when typed twice", () => {
+  // Rows of a layout have no headings above them.
+  const flat = (table: TableName, fields: readonly string[], row: Row) => {
+    const log = new IssueLog(table);
+    const view = {
+      ...{
+        table,
+        cells: [row, row],
+        headerRow: -1,
+        first: 0,
+        end: 2,
+        repColumns: [],
+        year: null,
+        log,
+      },
+      fields: Object.fromEntries(
+        fields.map((field, index) => [field, { index, unit: null, heading: field, words: field }]),
+      ),
+    };
+    const reading = viewReaders[table](view);
+    return [
+      reading.records.length,
+      ...reading.issues.map(({ code, facts }) => [code, facts.earlierRow]),
+    ];
+  };
+  const once = [1, ["doubled-row", 1]];
+  const ilka = ["2026-05-12", "Ilka"];
+  const whole = [...ilka, "squat", 1, 80];
+  expect(flat("Sets", ["day", "athlete", "exercise", "set", "load"], whole)).toEqual(once);
+  const hop = [...ilka, "hop", 1, 31];
+  expect(flat("Jumps", ["day", "athlete", "test", "attempt", "height"], hop)).toEqual(once);
+  expect(flat("Diary", ["day", "athlete", "sleepH"], [...ilka, 8])).toEqual(once);
+  expect(flat("Runs", ["day", "athlete", "km"], [...ilka, 8])).toEqual(once);
+  expect(flat("Races", ["day", "race", "who"], ["2026-05-12", "Mile", "Ilka"])).toEqual(once);
+  const spell = ["Ilka", "2026-05-12", "out"];
+  expect(flat("Availability", ["athlete", "from", "mayDo"], spell)).toEqual(once);
+});
+
+test("set numbers in a column of their own count before a column “Sets”", () => {
+  const { records } = sets(
+    ["Set", "Sets", "Load"],
+    ["2026-05-12", "Ilka", "squat", 2, 1, 80],
+    ["2026-05-12", "Ilka", "squat", 3, 2, 80],
+  );
+  expect(records.map(({ set }) => set)).toEqual([2, 3]);
 });

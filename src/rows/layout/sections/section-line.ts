@@ -1,6 +1,6 @@
 import type { Column } from "../../header/column";
 import { recogniseHeader } from "../../header/recognise-header";
-import { namesSummary } from "../../table/read-lines";
+import { mayBeName, namesSummary } from "../../table/read-lines";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
 import type { DayText } from "../../value/day-text";
@@ -35,7 +35,8 @@ export function lineIn(line: readonly unknown[]): SectionLine {
   const day = typeof line[first] === "number" ? null : dayOfCell(line[first]);
   const wordy = filled.every((column) => typeof line[column] === "string" || isDate(line[column]));
   if (day !== null && filled.length <= 3 && wordy) return { is: "day", text: day, column: first };
-  if (namesSummary(line[first])) return { is: "summary" };
+  const named = filled.length === 1 && mayBeName(line[first]);
+  if (namesSummary(line[first]) && !named) return { is: "summary" };
   if (
     filled.length === 1 &&
     typeof line[first] === "string" &&

@@ -1,5 +1,5 @@
 import { plainWords } from "../../header/header-words";
-import { isBlankLine } from "../../table/read-lines";
+import { beginsSummary, isBlankLine } from "../../table/read-lines";
 import { setKinds } from "../../table/set-kinds";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
@@ -47,7 +47,8 @@ export function unfoldSections(context: LayoutContext): Unfolded | null {
     const line = cells[row]!;
     const said = lines[row] as SectionLine;
     if (isBlankLine(line)) continue;
-    if (said.is === "summary") into.mark(row, "heading");
+    if (said.is === "summary" && beginsSummary(line, walk.above.columns.athlete))
+      into.mark(row, "heading");
     else if (said.is === "header") startBlock(walk, said, line, row);
     else if (said.is === "day") startDay(walk, said, line, row);
     else if (said.is === "words" && startsTest(walk, said.words[0]!)) into.mark(row, "heading");

@@ -1,6 +1,6 @@
 import { headerWords } from "../../header/header-words";
 import { headingLookup } from "../../header/recognise-header";
-import { namesSummary } from "../../table/read-lines";
+import { mayBeName, namesSummary } from "../../table/read-lines";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
 import type { LayoutContext } from "../layout-context";
@@ -73,6 +73,9 @@ function blocksOf(context: LayoutContext, headers: readonly DateHeader[], into: 
       into.report(code, row, column, facts);
     const rows: BlockRow[] = [];
     const footnotes = new Map<string, string>();
+    // Of sums there are mostly several, one below another.
+    const standsAlone = (row: number) =>
+      [row - 1, row + 1].every((beside) => !namesSummary(cells[beside]?.[nameColumn]));
     let row = header.lastRow + 1;
     for (; row <= last; row++) {
       const line = cells[row]!;
@@ -83,9 +86,10 @@ function blocksOf(context: LayoutContext, headers: readonly DateHeader[], into: 
       if (foot !== null) footnotes.set(foot[1]!, foot[2]!);
       // A lone word in the first column is a section or a title, averages are no athlete.
       const alone = filled === 1 && !isBlank(name) && typeof name === "string";
-      if (foot !== null || namesSummary(name) || alone) {
+      const isSummary = namesSummary(name) && !(mayBeName(name) && standsAlone(row));
+      if (foot !== null || isSummary || alone) {
         into.mark(row, "heading");
-        if (foot === null && alone && !namesSummary(name)) titlesBelow.push(name);
+        if (foot === null && alone && !isSummary) titlesBelow.push(name);
         continue;
       }
       titlesBelow = [];

@@ -2,7 +2,7 @@ import type { Day } from "../../../coaching/calendar/day";
 import { dayColumn } from "../../column/day-column";
 import { plainWords } from "../../header/header-words";
 import { IssueLog } from "../../issue-log";
-import { isBlankLine, namesSummary } from "../../table/read-lines";
+import { beginsSummary, isBlankLine } from "../../table/read-lines";
 import type { TableView } from "../../table-view";
 import { isBlank } from "../../value/blank";
 import { type Unit, unitOf } from "../../value/units";
@@ -77,7 +77,7 @@ export function unfoldWideTests(
   for (let row = view.first; row < view.end; row++) {
     const line = cells[row]!;
     if (isBlankLine(line)) continue;
-    if (namesSummary(line.find((cell) => !isBlank(cell)))) {
+    if (beginsSummary(line, fields.athlete)) {
       into.mark(row, "heading");
       continue;
     }

@@ -1,0 +1,113 @@
+import { understandTable } from "../../src/rows/read-table";
+import type { TableName } from "../../src/rows/table-name";
+import { counts, problems, shortJump, shortSet, today } from "./layouts/short";
+
+// Max and Min are words of sums and first names; a runner of that name is not passed over.
+
+type Row = readonly unknown[];
+const read = <T extends TableName>(table: T, ...cells: readonly Row[]) =>
+  understandTable<T>(table, cells, { today }).reading;
+
+test("Max and Min stand in the list of athletes, a total below them does not", () => {
+  const reading = read(
+    "Athletes",
+    ["Athlete", "Group"],
+    ["Ilka", "A"],
+    ["Max", "A"],
+    ["min", "B"],
+    ["Total", 3],
+  );
+  expect(reading.records.map(({ athlete }) => athlete)).toEqual(["Ilka", "Max", "min"]);
+  expect(counts(reading)).toEqual([3, 0, 0, 2]);
+});
+
+test("Max lifts under another's day, and where a tab is of one lift", () => {
+  const days = read(
+    "Sets",
+    ["Date", "Athlete", "Exercise", "Load"],
+    ["2026-05-12", "Ilka", "squat", 80],
+    ["", "Max", "squat", 90],
+    ["Max", "", "", 90],
+    ["", "Total", "", 170],
+  );
+  expect(days.records.map(shortSet)).toEqual(["05-12 Ilka work 80x?", "05-12 Max work 90x?"]);
+  expect(counts(days)).toEqual([2, 0, 0, 3]);
+  const oneLift = understandTable(
+    "Sets",
+    [
+      ["Athlete", "Date", "Load", "Speed"],
+      ["Max", "2026-05-12", 80, 0.62],
+      ["Ilka", "2026-05-12", 80, 0.62],
+      ["AVG", "", 80, 0.62],
+    ],
+    { today, title: "Back squat" },
+  ).reading;
+  expect(oneLift.records.map(({ athlete }) => athlete)).toEqual(["Max", "Ilka"]);
+  expect(counts(oneLift)).toEqual([2, 0, 0, 2]);
+});
+
+test("a spell of Max without its first day is asked about, as anybody's", () => {
+  const reading = read("Availability", ["Athlete", "From", "May do"], ["Max", "", "out"]);
+  expect(problems(reading)).toEqual(["B2 needed-blank: "]);
+});
+
+test("Max alone on a line begins his own block", () => {
+  const block = (name: string, load: number) => [
+    [name, "", ""],
+    ["2026-05-12", "", ""],
+    ["Squat", "Load", "Reps"],
+    [1, load, 5],
+  ];
+  const reading = read("Sets", ...block("Ilka", 80), ...block("Max", 90));
+  expect(reading.records.map(shortSet)).toEqual(["05-12 Ilka 1 80x5", "05-12 Max 1 90x5"]);
+});
+
+test("in a grid of days Max stands among the athletes, and below them beside another sum he does not", () => {
+  const reading = read(
+    "Jumps",
+    ["CMJ cm", "5 May 2026", "12 May 2026"],
+    ["Ilka", 31, 32],
+    ["Max", 35, 36],
+    ["Kofi", 33, 34],
+    ["AVG", 33, 34],
+    ["Max", 35, 36],
+    ["", "", ""],
+    ["Max", 35, 36],
+    ["Min", 31, 32],
+  );
+  expect(reading.records.map(shortJump)).toEqual([
+    "05-05 Ilka 31 cm",
+    "05-12 Ilka 32 cm",
+    "05-05 Max 35 cm",
+    "05-12 Max 36 cm",
+    "05-05 Kofi 33 cm",
+    "05-12 Kofi 34 cm",
+  ]);
+});
+
+test("tests across the columns and sets in shorthand are read of Max too", () => {
+  const tests = read(
+    "Jumps",
+    ["Athlete", "Date", "CMJ (cm)", "Drop jump (cm)"],
+    ["Max", "2026-05-12", 35, 30],
+    ["Ilka", "2026-05-12", 31, 28],
+    ["AVG", "", 33, 29],
+  );
+  expect([...new Set(tests.records.map(({ athlete }) => athlete))]).toEqual(["Max", "Ilka"]);
+  const shorthand = read(
+    "Sets",
+    ["Athlete", "Date", "Exercise", "Scheme"],
+    ["Max", "2026-05-12", "squat", "2x5 @ 80"],
+    ["total", "", "", "1"],
+  );
+  expect(shorthand.records.map(shortSet)).toEqual(["05-12 Max 1 80x5", "05-12 Max 2 80x5"]);
+  const named = read(
+    "Sets",
+    ["Set", "Name", "Load", "Reps"],
+    ["12 May 2026", "", "", ""],
+    ["squat", "", "", ""],
+    ["", "Max", 80, 5],
+    ["", "AVG", 80, 5],
+  );
+  expect(named.records.map(shortSet)).toEqual(["05-12 Max work 80x5"]);
+});
