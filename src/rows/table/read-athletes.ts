@@ -90,7 +90,7 @@ function ageOf(
   const cell = line[bornColumn.index];
   const mark = typeof cell === "number" ? null : markOf(cell);
   if (mark !== null) under18 ??= mark;
-  const birthYear = mark !== null || isBlank(cell) ? null : birthYearOf(cell);
+  const birthYear = birthYearOf(cell);
   if (
     birthYear === null &&
     mark === null &&
@@ -107,7 +107,7 @@ function markOf(cell: unknown): boolean | null {
     /^(u ?-?18|under[ -]18|<\s*18|minor|unter 18)$/i.test(cell.trim())
   )
     return true;
-  return typeof cell === "number" ? (cell === 1 ? true : cell === 0 ? false : null) : yesNo(cell);
+  return yesNo(cell);
 }
 
 function birthYearOf(cell: unknown): number | null {
@@ -133,14 +133,14 @@ function supervisorOf(
     view.log.add("supervisor-day", row, view.fields.supervisor!.index, text);
     return { supervisor: "", supervisorFrom: null };
   }
-  const parts = /^(.*?)[\s,(]+(?:from|since|ab|seit)\s+([^)]+)\)?$/i.exec(text);
+  const parts = /^(.*?)[\s,(]+(?:from|since|ab|seit)\s(.+?)\)?$/i.exec(text);
   if (parts === null) return { supervisor: text, supervisorFrom: null };
   const written = dayFromText(parts[2]!);
   const year = written?.year ?? view.year;
   const dayFirst = written === null || year === null ? null : settleDay(written, "day first", year);
   const monthFirst =
     written === null || year === null ? null : settleDay(written, "month first", year);
-  const settled = dayFirst === null || monthFirst === null ? (dayFirst ?? monthFirst) : dayFirst;
+  const settled = dayFirst ?? monthFirst;
   const either = dayFirst !== null && monthFirst !== null && dayFirst !== monthFirst;
   if (settled === null || either) {
     // Without its day the name is not counted: nothing may be proposed on a doubtful date.
@@ -149,5 +149,5 @@ function supervisorOf(
     });
     return { supervisor: "", supervisorFrom: null };
   }
-  return { supervisor: parts[1]!.trim(), supervisorFrom: settled };
+  return { supervisor: parts[1]!, supervisorFrom: settled };
 }

@@ -16,6 +16,7 @@ test.each([
   ["Under-18", null, true],
   ["under 18", null, true],
   ["< 18", null, true],
+  ["<18", null, true],
   ["minor", null, true],
   ["unter 18", null, true],
   ["no", null, false],
@@ -33,6 +34,8 @@ test.each([
   [1, null, "not-a-birth-year"],
   [2009.5, null, "not-a-birth-year"],
   ["20091", null, "not-a-birth-year"],
+  ["+2009", null, "not-a-birth-year"],
+  ["2009.0", null, "not-a-birth-year"],
 ])("a birth year of %p", (cell, birthYear, rest) => {
   const reading = read("Athletes", ["Athlete", "Birth year"], ["Ilka", cell]);
   const told = reading.issues.map(({ code, facts }) => [code, facts.heading]);
@@ -98,6 +101,7 @@ test.each([
   ["M. Okel from 5 May", {}],
   ["M. Okel from 31/31/2026", {}],
   ["M. Okel from soon", {}],
+  ["M. Okel (from 5 May 2026), mornings", {}],
   [`M. Okel ${"x".repeat(193)}`, {}],
 ])("the supervisor “%s” does not count until the day is clear", (cell, facts) => {
   const reading = read("Athletes", ["Athlete", "Supervisor"], ["Ilka", cell]);
@@ -149,6 +153,8 @@ test.each([
   [200, "distance-unsettled"],
   ["10k", 10],
   ["10 km road", 10],
+  [" 10 km ", 10],
+  ["10 000 m", 10],
   ["5,000 m", 5],
   ["5.000 m", 5],
   ["1.500 metres", 1.5],
@@ -183,9 +189,14 @@ test("a race's heading tells kilometres, metres and miles, no other unit", () =>
   expect(km("Distance (mi)", 100)).toBe(160.9344);
   expect(km("Distance (cm)", 60)).toBe("distance-unsettled");
   expect(km("Distance (m)", "10 km")).toBe(10);
+  expect(km("Distance (m)", 5000)).toBe(5);
   expect(
     read("Races", ["Date", "Race", "Distance"], ["2026-05-12", "Mile", 60]).issues[0]!.facts,
   ).toEqual({ low: 0.05, high: 250, unit: "km", heading: "Distance" });
+  expect(
+    read("Races", ["Date", "Race", "Distance"], ["2026-05-12", "Mile", "far"]).issues[0]!.facts,
+  ).toEqual({ heading: "Distance" });
+  expect(km("Distance", new Date(2026, 4, 12))).toBe("not-a-number");
 });
 
 test("whom a race is for: everybody in several words, or as written; its own time, or the date's", () => {
@@ -224,6 +235,7 @@ test.each([
   ["velocityLossCap", "0,2", 0.2],
   ["racks", "3 racks", 3],
   ["racks", "3racks", 3],
+  ["racks", "12 racks", 12],
   ["racks", true, 1],
   ["RACKS", 3, 3],
 ])("the rule %p set to %p is %p", (name, value, read) => {
@@ -233,6 +245,7 @@ test.each([
 test.each([
   ["racks", "3?", "not-a-number"],
   ["racks", "20 % or so", "not-a-number"],
+  ["velocityLossCap", "10\n20 %", "not-a-number"],
   ["racks", "about", "not-a-number"],
   ["racks", new Date(2026, 4, 1), "not-a-number"],
   ["racks", "3 racks 4", "not-a-number"],
@@ -250,7 +263,9 @@ test("what is told of a rule: its bounds, a percent taken for a whole, the earli
     cell: "B2",
     facts: { rule: "velocityLossCap", unit: "fraction", mend: 0.2 },
   });
-  expect(rule("velocityLossCap", 2000)).not.toHaveProperty("facts.mend");
+  expect(rule("velocityLossCap", 5)).toMatchObject({ facts: { mend: 0.05 } });
+  for (const value of [2000, 2, -20])
+    expect(rule("velocityLossCap", value)).not.toHaveProperty("facts.mend");
   expect(rule("racks", 1000)).not.toHaveProperty("facts.mend");
   expect(rule("racks", "x")).toMatchObject({ facts: { rule: "racks", heading: "Value" } });
   const twice = read("Rules", ["Rule", "Value"], ["racks", 3], ["Racks in the room", 4]);
