@@ -22,6 +22,7 @@ const columns: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
     ["2026-04-21", "", '"', new Date(2026, 3, 9, 18, 30), 46_000],
   ),
   athlete: oneOf(["Ilka Brandmoor", "Tomas Reyerson"], [" Ilka  Brandmoor", "ditto", "", 7, true]),
+  time: oneOf(["", ""], ["17:30"]),
   exercise: oneOf(["back squat"], ["Squat", "hip thrust", "^", ""]),
   set: oneOf([1, 2, 3, ""], ["S2", "wu", "marker", 2.5, "2/3"]),
   kind: oneOf(["work", "marker", ""], ["warm-up", "odd word", "ditto", "w"]),
@@ -32,6 +33,9 @@ const columns: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   "rep 2": oneOf([0.6, 0.66, ""], ["–", 60, true]),
   "rep 3": oneOf([0.57, ""], ["0.5", null]),
   "mean or peak": oneOf(["", "mean"], ["peak", "avg", "?"]),
+  "bar kg": oneOf([20, 15, ""], ["20 kg", 200, "?"]),
+  gym: oneOf(["school", ""], ["ditto", " school"]),
+  by: oneOf(["QB", ""], ["QB "]),
   tool: oneOf(["encoder", ""], [" encoder", 12]),
   "moved well": oneOf(["y", "n", ""], [true, "ditto", "perhaps"]),
   "reps in reserve": oneOf([2, ""], ["2-3", "3/10"]),
@@ -39,7 +43,7 @@ const columns: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
 };
 
 const anySets = fc
-  .subarray(Object.keys(columns), { minLength: 3 })
+  .shuffledSubarray(Object.keys(columns), { minLength: 3 })
   .filter((named) => ["date", "athlete", "exercise"].every((needed) => named.includes(needed)))
   .chain((named) =>
     fc
@@ -86,7 +90,7 @@ test("a row looked up in place says what a row read with care says, whatever sta
     }),
     { numRuns: 500 },
   );
-  expect(lookedUp).toBeGreaterThan(500);
+  expect(lookedUp).toBeGreaterThan(250);
 });
 
 test("whatever unit, order of day and month or meaning of one speed a column is found to have", () => {

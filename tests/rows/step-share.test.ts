@@ -9,6 +9,7 @@ const steps = (...cells: unknown[]) => {
     shares: reading.records.map(({ stepShare }) => stepShare),
     issues: reading.issues.map(({ code, cell, facts }) => {
       expect(facts.heading).toBe("Step up");
+      if (code === "implausible") expect(facts).toMatchObject({ low: 0, unit: "%" });
       return [code, cell, facts.high];
     }),
   };

@@ -26,6 +26,6 @@ export class LoadsSeen {
     const loaded = new Set([...this.loaded].map(exerciseKey));
     for (const { row, exercise } of this.blank)
       if (loaded.has(exerciseKey(exercise)))
-        log.add("load-blank", row, fields.load?.index ?? -1, "", { exercise });
+        log.add("load-blank", row, fields.load!.index, "", { exercise });
   }
 }

@@ -120,6 +120,5 @@ function numberAt(line: readonly unknown[], index: number): number | null {
 }
 
 function textAt(line: readonly unknown[], index: number): string {
-  const cell = index < 0 ? "" : line[index];
-  return typeof cell === "string" ? cell : "";
+  return index < 0 ? "" : (line[index] as string);
 }

@@ -4,7 +4,6 @@ import { plausible } from "../column/quantity";
 import { quantityColumn } from "../column/quantity-column";
 import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
-import { isBlank } from "../value/blank";
 import { reportBlank } from "./needed";
 import { readLines } from "./read-lines";
 
@@ -20,8 +19,6 @@ export function readPlateRows(view: TableView): Reading<Plate> {
     return null;
   };
   return readLines<Plate>(view, (line, row) => {
-    for (const column of [fields.mass, fields.thickness])
-      if (isBlank(line[column!.index])) return reportBlank(view, column, row);
     const before = log.issues.length;
     const massKg = mass(line, row);
     const thicknessCm = thickness(line, row);

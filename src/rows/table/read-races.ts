@@ -103,21 +103,21 @@ function distanceColumn(view: TableView, column: Column | undefined): CellReader
     if (saysNoValue(text)) return null;
     const known = named.get(text);
     if (known !== undefined) return known;
-    const parts =
+    const [, figure = "", unitSaid] =
       /^([\d.,\s']+?)\s*(km|k|m|metres|meters|mi|miles|mile)?\s*(?:sc|steeple(?:chase)?|hurdles|road|track)?$/.exec(
         text,
-      );
-    const number = parts === null ? null : numberFromText(parts[1]!);
-    if (parts === null || number === null) {
+      ) ?? [];
+    const number = numberFromText(figure);
+    if (number === null) {
       view.log.add("not-a-number", row, index, cell, { heading });
       return null;
     }
     const said =
-      parts[2] === undefined
+      unitSaid === undefined
         ? headingUnit
-        : parts[2].startsWith("k")
+        : unitSaid.startsWith("k")
           ? "km"
-          : parts[2].startsWith("mi")
+          : unitSaid.startsWith("mi")
             ? "mi"
             : "m";
     const metres = said === "m" && number.thousands !== null;

@@ -33,7 +33,6 @@ export function setNumberColumn(
       if (numbered !== null) return { set: Number(numbered[1]), kind: null };
       if (kind !== undefined) return { set: null, kind };
     }
-    const set = number(line, row);
-    return set === null ? blank : { set, kind: null };
+    return { set: number(line, row), kind: null };
   };
 }

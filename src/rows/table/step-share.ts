@@ -26,8 +26,8 @@ export function stepShareColumn(
       view.log.add("unsure", row, index, cell, { mend: said.value, heading });
       return null;
     }
-    const number = typeof cell === "number" ? cell : (said?.value ?? null);
-    if (number === null || !Number.isFinite(number)) {
+    const number = typeof cell === "number" ? cell : (said?.value ?? Number.NaN);
+    if (!Number.isFinite(number)) {
       view.log.add("not-a-number", row, index, cell, { heading });
       return null;
     }

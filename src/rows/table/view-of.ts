@@ -35,7 +35,6 @@ export function viewOf(
   const { row: headerRow, first } = found;
   const numbers = fields.setCount;
   if (
-    table === "Sets" &&
     fields.set === undefined &&
     numbers !== undefined &&
     !countsSets(cells, numbers.index, first, end)

@@ -71,9 +71,9 @@ test("a plate needs its mass and its thickness; one mass has one thickness", () 
     "B6 implausible: 5000",
     "A7 implausible: -5",
   ]);
-  expect(reading.records.map(({ thicknessCm, owned }) => [thicknessCm, owned])).toEqual([
-    [2.8, null],
-    [2.54, 2],
+  expect(reading.records.map(({ row, thicknessCm, owned }) => [row, thicknessCm, owned])).toEqual([
+    [4, 2.8, null],
+    [8, 2.54, 2],
   ]);
   expect(reading.records[1]!.massKg).toBeCloseTo(2.268, 3);
 });
