@@ -105,6 +105,11 @@ export function findings(
     // Of an amount whose low side matters, having it means less of it.
     const withIs = slope ? slope.perUnit * (days.side === "under" ? -1 : 1) : -1;
     const oddIs = withIs > 0 ? "good" : "slow";
+    const counts = days.count(oddIs, stream);
+    // A value may be missing on some of the days: then it says nothing about those.
+    const known = slope ? counts.oddDays + counts.otherDays : days.compared.days.length;
+    // A link that may as well be none or go the other way is none to name, however seldom chance deals it.
+    const named = slope !== null && Math.abs(difference!) > half;
     return {
       ...whose,
       item: key,
@@ -116,10 +121,10 @@ export function findings(
           ? days.verdict === "compare"
             ? "always the same"
             : days.verdict
-          : adjustedP <= linkLimit
+          : adjustedP <= linkLimit && named
             ? "goes together"
             : "no link seen",
-      days: days.compared.days.length,
+      days: known,
       daysWith: days.daysWith,
       border: days.border,
       side: days.side,
@@ -131,7 +136,7 @@ export function findings(
       adjustedP,
       itemsLookedAt: tested.length,
       oddIs,
-      ...days.count(oddIs, stream),
+      ...counts,
     };
   });
   return found.sort((a, b) => (a.p ?? 2) - (b.p ?? 2));

@@ -44,10 +44,10 @@ function recentFrom(
   return s;
 }
 
-/** The measure that moved most against its uncertainty, on the word's side; otherwise the first. */
+/** The measure that moved most against its uncertainty, on the word's side; otherwise the first with a session since the baseline. */
 export function valueThatMoved(measures: readonly HoldMeasure[], word: string): HoldMeasure | null {
   const side = word === "slipping" ? -1 : word === "rising" ? 1 : 0;
-  let moved = measures[0] ?? null;
+  let moved = measures.find(({ change }) => change !== null) ?? measures[0] ?? null;
   let most = Number.NEGATIVE_INFINITY;
   if (side === 0) return moved;
   for (const measure of measures) {

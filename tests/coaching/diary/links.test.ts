@@ -49,6 +49,20 @@ test("a finding's interval is Student's at 95 %, by the step a coach thinks in",
   });
 });
 
+test("an interval on both sides of zero names no link; days told are those that have the value", () => {
+  const days = itemDays(twoValues, item(nights));
+  const whose = { athlete: "a", athletes: 1, writtenAfter: 0 };
+  const of = (stream: number) => {
+    const slope = slopeOf(days.compared, days.compared.streams[stream]!);
+    return findings([{ days, slope, p: 0.001, stream }], whose)[0]!;
+  };
+  const [together, jump] = [of(0), of(2)];
+  expect(together).toMatchObject({ word: "goes together", days: 14 });
+  expect(together.low!).toBeGreaterThan(0);
+  expect(jump).toMatchObject({ word: "no link seen", days: 7, oddDays: 0, otherDays: 7 });
+  expect(jump.low! * jump.high!).toBeLessThan(0);
+});
+
 test("which days are odd follows from the side: more sleep and faster is slow days after short nights", () => {
   const found = (key: string, sign: number) => {
     const days = itemDays(performance(percents.map((percent) => sign * percent)), {

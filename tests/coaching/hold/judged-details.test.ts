@@ -187,10 +187,22 @@ test("the value that moved most against its uncertainty, on the word's side, is 
   expect(valueThatMoved(all, "slipping")).toBe(most);
   expect(valueThatMoved(all, "rising")).toBe(up);
   expect(valueThatMoved(all, "holding")).toBe(first);
-  expect(valueThatMoved([none, up], "holding")).toBe(none);
+  // A value without a session since the baseline says nothing of it.
+  expect(valueThatMoved([none, up], "holding")).toBe(up);
+  expect(valueThatMoved([none], "holding")).toBe(none);
   expect(valueThatMoved([measure(-3), measure(-3, 1, "bench")], "slipping")?.of).toBe("squat");
   expect(valueThatMoved([none, up], "rising")).toBe(up);
   expect(valueThatMoved([], "slipping")).toBeNull();
+});
+
+test("with another tool since the baseline, the jumps that are still followed say what holds", () => {
+  const rows = inventedSeason(name, 16);
+  const sets = rows.sets.map((set) =>
+    set.day > sessionDay(5) ? { ...set, tool: "bar tool B" } : set,
+  );
+  const { word, value } = holdOf({ ...rows, sets });
+  expect(word).toBe("holding");
+  expect(value).toMatchObject({ kind: "jump height", rowsSince: 4 });
 });
 
 /** Sessions so many days apart, six of them the baseline. */
