@@ -17,8 +17,7 @@ export function swapReasons(sessions: readonly ProposedSession[], { site }: WhoM
 
 /** Why the drop jumps come from lower than last time, where there are any. */
 export function dropReasons([first]: readonly ProposedSession[]): LineReason[] {
-  if (!first?.items.some(({ exercise, contacts }) => /drop jump/.test(exercise) && contacts > 0))
-    return [];
+  if (!first?.items.some(({ exercise }) => /drop jump/.test(exercise))) return [];
   const { reason } = first.drop;
   if (reason === "contact long") return [{ code: "contact-long", facts: {} }];
   return reason === "novice" ? [{ code: "novice-drop", facts: {} }] : [];

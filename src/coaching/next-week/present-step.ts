@@ -57,7 +57,7 @@ export function presentStep(
     (set) => set,
   );
   const work = lift.filter(({ kind, loadKg }) => kind === "work" && loadKg !== null);
-  const days = [...new Set(work.map(({ day }) => day))].sort((a, b) => a - b);
+  const days = [...new Set(work.map(({ day }) => day))];
   const lastDay = days[days.length - 1];
   if (lastDay === undefined) return null;
   const on = (day: Day) => work.filter((set) => set.day === day);

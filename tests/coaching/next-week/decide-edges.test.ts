@@ -162,3 +162,14 @@ test("a share that ends on a step is taken off to that step, not to the one unde
     value: { kind: "lighter", loadKg: 90 },
   });
 });
+
+test("where the coach takes no share off, a slow day by eye keeps the plan", () => {
+  expect(decideToday(slow, { ...plan, usualDrop: 0 })).toMatchObject({
+    value: { kind: "as planned", loadKg: 80 },
+  });
+});
+
+test("a set without a speed says nothing beside one that has them", () => {
+  const seen = (...sets: number[][]) => decideToday({ kind: "speeds", sets }, plan);
+  expect(seen([], [0.58, 0.58])).toEqual(seen([0.58, 0.58]));
+});

@@ -72,6 +72,14 @@ test("a squad that asks for no rise goes through the blocks at a level load, and
   expect(coarse).toMatchObject({ text: "3x5 80", codes: ["step-too-coarse"] });
 });
 
+test("where no rise is asked for, sets missed are still what holds the step", () => {
+  const missed = planned({
+    size: { stepKg: 2.5, largestStep: 0.05, wanted: 0 },
+    step: step({ volumeDone: false }),
+  });
+  expect(missed.codes).toEqual(["volume-missed"]);
+});
+
 test.each([
   ["slipping", { state: state(name, { word: "slipping" }) }, "slipping-held"],
   ["modified", { mayDo: "modified" as const }, "modified-held"],

@@ -55,6 +55,7 @@ test("repetitions are counted from speeds when they are not written, unknown wit
   expect(step(week("2026-06-23", {}, { reps: null }))?.volumeDone).toBeNull();
   const [first, ...rest] = week("2026-06-23").filter(({ kind }) => kind === "work");
   expect(step([first!, ...rest.map((set) => ({ ...set, reps: 4 }))])?.volumeDone).toBe(false);
+  expect(step([first!, ...rest.map((set) => ({ ...set, reps: null }))])?.volumeDone).toBeNull();
 });
 
 test("movement is good when all sets were, poor when one was not, unknown when one is not written", () => {

@@ -80,6 +80,23 @@ test("a load is written for what is lifted: the alternative's and assistance's o
   expect(loads({ notAvailable: ["back squat"] })).toContainEqual(["leg", 140]);
 });
 
+test("without contacts there are no jumps in the list, not ones of no repetitions", () => {
+  expect(short({ jumps: jumpSets(0, 20) })).toEqual([
+    "warm-up 1×1",
+    "marker 1×3",
+    "main lift 3×5",
+    "assistance 2×6",
+    "assistance 2×8",
+  ]);
+});
+
+test("without plates to drop from, skipping rope stands for the drop jump", () => {
+  const items = plan({ noPlates: ["plate-to-plate drop jump"] });
+  expect(items.filter(({ reason }) => reason === "no-plate")).toMatchObject([
+    { exercise: "skipping rope", insteadOf: "plate-to-plate drop jump" },
+  ]);
+});
+
 test("whatever is missing: the order stays, and what lands is what was planned, or nothing", () => {
   fc.assert(
     fc.property(

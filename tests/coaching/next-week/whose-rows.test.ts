@@ -75,6 +75,8 @@ test("days of this week that went by without a session are not counted on", () =
 test("who may not lift has no weeks ahead either", () => {
   const out = line({ availability: [spell({ mayDo: "out", until: monday + 6 })] });
   expect(out).toMatchObject({ not: "out", sessions: [], outlook: [] });
+  const nextWeek = spell({ mayDo: "out", from: monday + 7, until: monday + 13 });
+  expect(codes(line({ availability: [nextWeek] }, { monday: monday + 7 }))[0]).toBe("out");
 });
 
 test("where no rack is free nothing of the bar is left, the marker neither", () => {
@@ -132,10 +134,12 @@ test("jumps halved are said as soon as one session has any", () => {
 test("a block set by hand is not stepped on within the week", () => {
   const bySession = { rules: { ...rules, stepBySession: 1 } };
   const each = (change?: Given["change"]) =>
-    line(bySession, change && { change }).sessions.map(({ loadKg }) => loadKg);
-  expect(each()).toEqual([72.5, 75]);
-  expect(each({ block: { sets: 3, reps: 3 } })).toEqual([72.5, 72.5]);
-  expect(each({ loadKg: 65 })).toEqual([65, 65]);
+    line(bySession, change && { change }).sessions.map(
+      ({ sets, reps, loadKg }) => `${sets}×${reps} ${loadKg}`,
+    );
+  expect(each()).toEqual(["3×5 72.5", "5×3 75"]);
+  expect(each({ block: { sets: 5, reps: 3 } })).toEqual(["5×3 72.5", "5×3 72.5"]);
+  expect(each({ loadKg: 65 })).toEqual(["3×5 65", "3×5 65"]);
 });
 
 test("after a marathon nothing is taken off twice: a session since it was eased already", () => {
@@ -172,4 +176,18 @@ test("a plate without a thickness makes no height", () => {
   const [first] = line({ plates: flat, jumps: [drop(30, 0.2)] }).sessions;
   expect(first!.drop.stackKg.length).toBeGreaterThan(0);
   expect(first!.drop.stackKg).not.toContain(20);
+});
+
+test("fewer sets set by hand are no race week's", () => {
+  const fewer = line({}, { change: { sets: 1 } });
+  expect(fewer.sessions[0]!.sets).toBe(1);
+  expect(codes(fewer)).not.toContain("race-week");
+});
+
+test("without a strength estimate, or reserves written down, none is told", () => {
+  const unwritten = ["2026-05-05", "2026-05-07"].flatMap((iso) =>
+    session(name, iso, at70, { repsInReserve: null }),
+  );
+  const [first] = line({ sets: unwritten }, { state: state(name) }).sessions;
+  expect(first!.reserve).toBeNull();
 });
