@@ -6,7 +6,7 @@
 export function hasDoubtfulLetters(name: string): boolean {
   if (/[\u202A-\u202E\u2066-\u2069]/.test(name)) return true;
   return name
-    .split(/\s+/)
+    .split(/\s/)
     .some(
       (word) =>
         /\p{Script=Latin}/u.test(word) && /[\p{Script=Cyrillic}\p{Script=Greek}]/u.test(word),

@@ -9,8 +9,8 @@
 export function editDistance(a: string, b: string, most = Number.POSITIVE_INFINITY): number {
   const far = Number.POSITIVE_INFINITY;
   if (Math.abs(a.length - b.length) > most) return far;
-  let before: number[] = [];
   let last = Array.from({ length: b.length + 1 }, (_, at) => (at > most ? far : at));
+  let before = last;
   for (let i = 1; i <= a.length; i++) {
     const from = Math.max(1, i - most);
     const to = Math.min(b.length, i + most);

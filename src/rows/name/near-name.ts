@@ -15,7 +15,7 @@ export function nameLink(one: string, other: string): NameLink | null {
 
 /** The same for names made ready, where each is compared with many. */
 export function spellingLink(a: Spelling, b: Spelling): NameLink | null {
-  if (a.words.length === 0 || b.words.length === 0) return null;
+  if (a.words.length === 0) return null;
   if (a.words.length === b.words.length) {
     if (a.whole.text === b.whole.text) return "spelling";
     if (a.ordered === b.ordered) return "order";
@@ -31,7 +31,7 @@ function matchWords(few: Spelling, many: Spelling): NameLink | null {
   // Whole words take their places before initials do.
   for (const word of few.longestFirst) {
     const exact = free.findIndex(({ text }) => text === word.text);
-    const near = exact >= 0 ? exact : free.findIndex((other) => slip(word, other));
+    const near = exact >= 0 ? exact : free.findIndex((other) => close(word, other));
     const initial = near >= 0 ? near : free.findIndex((other) => isInitial(word, other));
     if (initial < 0) return null;
     if (near < 0) initials++;
@@ -42,15 +42,12 @@ function matchWords(few: Spelling, many: Spelling): NameLink | null {
   return few.words.length < many.words.length ? "part" : "spelling";
 }
 
-const slip = (a: NameWord, b: NameWord) => a.text.length > 1 && b.text.length > 1 && close(a, b);
-
 const isInitial = ({ text: a }: NameWord, { text: b }: NameWord) =>
   (a.length === 1 || b.length === 1) && a[0] === b[0];
 
-/** Within a slip or two for its length; length and letters are compared before places are. */
+/** Within a slip or two for its length; letters are compared before places are. */
 function close(a: NameWord, b: NameWord): boolean {
   const shorter = Math.min(a.text.length, b.text.length);
   const allowed = shorter >= 8 ? 2 : shorter >= 4 ? 1 : 0;
-  if (Math.abs(a.text.length - b.text.length) > allowed) return false;
   return !lettersDiffer(a, b, allowed) && editDistance(a.text, b.text, allowed) <= allowed;
 }

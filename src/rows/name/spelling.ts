@@ -17,7 +17,7 @@ export type Spelling = {
 export function spellingOf(name: string): Spelling {
   const texts = plainWords(name)
     .replace(/\([^)]*\)/g, " ")
-    .split(/[\s.,;/_-]+/)
+    .split(/[\s.,;/_-]/)
     .filter((word) => word !== "");
   const words = texts.map(nameWord);
   return {

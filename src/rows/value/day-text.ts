@@ -67,8 +67,7 @@ export function dayFromText(text: string): DayText | null {
   const pair = numeric.exec(joined);
   // "2-3" is a range and "1.08" a number sooner than a date: dashes need the year, dots their second dot.
   const settled =
-    pair !== null &&
-    (pair[2] === "/" || pair[4] !== undefined || (pair[2] === "." && joined.endsWith(".")));
+    pair !== null && (pair[2] === "/" || pair[4] !== undefined || joined.endsWith("."));
   if (settled) {
     const year = pair[4] === undefined ? null : Number(pair[4]) + (pair[4].length === 2 ? 2000 : 0);
     return {

@@ -15,6 +15,6 @@ export function foundText(cell: unknown): string {
 function dateText(date: Date): string {
   const two = (n: number) => String(n).padStart(2, "0");
   const day = `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
-  const minute = date.getHours() * 60 + date.getMinutes();
-  return minute === 0 ? day : `${day} ${two(date.getHours())}:${two(date.getMinutes())}`;
+  const time = `${two(date.getHours())}:${two(date.getMinutes())}`;
+  return time === "00:00" ? day : `${day} ${time}`;
 }

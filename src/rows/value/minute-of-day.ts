@@ -18,7 +18,7 @@ export function minuteOfDay(cell: unknown): number | null {
   let hour = Number(parts[1]);
   const minute = Number(parts[2] ?? 0);
   // "18" alone says nothing about being a time.
-  if (half === undefined && parts[2] === undefined && !/[hr]$/i.test(cell.trim())) return null;
+  if (half === undefined && parts[2] === undefined && !/[hr]/i.test(cell)) return null;
   if (half !== undefined && (hour < 1 || hour > 12)) return null;
   if (half === "p" && hour < 12) hour += 12;
   if (half === "a" && hour === 12) hour = 0;

@@ -20,7 +20,7 @@ export function numberFromText(text: string): NumberText | null {
     .trim()
     .replace(/[−–]/g, "-")
     .replace(/[\u00a0\u2009\u202f]/g, " ");
-  const unsure = /\?$|^[~≈]|^(ca|circa|about|abt)\.? /i.test(bare);
+  const unsure = /[?~≈]|^(ca|circa|about|abt)\.? /i.test(bare);
   if (unsure)
     bare = bare
       .replace(/\s*\?+$/, "")

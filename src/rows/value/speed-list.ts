@@ -24,15 +24,14 @@ export function speedList(text: string): SpeedList {
   }
   const bare = text.trim().replace(/\s*[cm]?m\/s$/i, "");
   const slashed = /[/;|]/.test(bare);
-  let pieces = slashed ? bare.split(/[/;|]/) : bare.split(/\s+/);
+  let pieces = slashed ? bare.split(/[/;|]/) : bare.split(/\s/);
   // With points inside the numbers, commas stand between them.
   pieces = pieces.flatMap((piece) =>
-    /\.\d/.test(piece) && piece.includes(",") ? piece.split(",") : [piece.replace(/,$/, "")],
+    /\.\d/.test(piece) ? piece.split(",") : [piece.replace(/,$/, "")],
   );
-  if (slashed)
-    pieces = pieces.flatMap((piece) =>
-      /\d\s+[\d.,]/.test(piece.trim()) ? piece.trim().split(/\s+/) : [piece],
-    );
+  pieces = pieces.flatMap((piece) =>
+    /\d\s+[\d.,]/.test(piece) ? piece.trim().split(/\s+/) : [piece],
+  );
   const speeds: (number | null)[] = [];
   const written: string[] = [];
   const unread: string[] = [];

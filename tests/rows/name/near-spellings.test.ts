@@ -22,6 +22,8 @@ test.each([
   ["a part with a slip is a part", "Brandmor", "Ilka Brandmoor", "part"],
   ["commas and lines part words", "Brandmoor,Ilka", "Ilka_Brandmoor", "order"],
   ["a letter that begins no word", "Ilka B.", "Ilka Castellow", null],
+  ["brackets part words too", "Ilka(U18)Brandmoor", "Ilka Brandmoor", "spelling"],
+  ["nothing but brackets is nobody's name", "(guest)", "(visitor)", null],
   ["three words, one an initial", "Ilka M. Brandmoor", "Ilka Mariella Brandmoor", "initial"],
 ])("%s: “%s” and “%s”", (_, one, other, link) => {
   expect(nameLink(one, other)).toBe(link);
@@ -107,6 +109,27 @@ test("of spellings without an Athletes table the one with most letters stands, s
   ]);
 });
 
+test("without an Athletes table each group of near spellings has its own fullest one", () => {
+  const proposed = proposeNames(rows("Ilka Brandmoor", "Kofi A.", "Ilka B.", "Kofi Aldergate"), []);
+  expect(proposed.map(({ written, may }) => [written, may.map(({ athlete }) => athlete)])).toEqual([
+    ["Kofi A.", ["Kofi Aldergate"]],
+    ["Ilka B.", ["Ilka Brandmoor"]],
+  ]);
+});
+
+test("a table of which no row could be read has no names to put right", () => {
+  const names = { same: [{ written: "kofi", athlete: "Kofi Anstruther" }], different: [] };
+  const { reading } = understandTable(
+    "Runs",
+    [
+      ["Date", "Athlete", "Minutes"],
+      ["soon", "Kofi", 40],
+    ],
+    { names },
+  );
+  expect([reading.records, reading.rowsReported]).toEqual([[], 1]);
+});
+
 test("an answered spelling is put right in records of athletes, races keep their runners as written", () => {
   const names = { same: [{ written: "kofi", athlete: "Kofi Anstruther" }], different: [] };
   const races = understandTable(
@@ -143,6 +166,8 @@ test("a name's own cell: in its row, else the nearest above, else the column of 
   ];
   expect(cellOfName(cells, 3, 2, "ilka")).toBe("B3");
   expect(cellOfName(cells, 4, 2, "Ilka")).toBe("B3");
+  // Who wrote the row down may be an athlete of it too.
+  expect(cellOfName([["Ilka", 60, "Ilka"]], 1, 3, "Ilka")).toBe("C1");
   expect(cellOfName(cells, 5, 2, "Ilka")).toBe("C5");
   expect(cellOfName(cells, 5, null, "Zed")).toBe("B5");
   expect(cellOfName(cells, 5, 2, "Kofi")).toBe("A1");

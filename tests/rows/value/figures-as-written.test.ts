@@ -54,6 +54,10 @@ test.each([
   "1,250.5x",
   "some 85",
   "8?5",
+  "8~5",
+  "1\u00a05",
+  "orca 85",
+  "1 ca 250?",
 ])("“%s” is no number", (text) => {
   expect(numberFromText(text)).toBeNull();
 });
@@ -77,6 +81,8 @@ test.each([
   ["0.62 na × ? —", [0.62, null, null, null, null], ["0.62", "na", "×", "?", "—"]],
   ["62 60", [62, 60], ["62", "60"]],
   ["6 1234", [6, 1234], ["6", "1234"]],
+  ["0.62 0.60 m/s ", [0.62, 0.6], ["0.62", "0.60"]],
+  ["0.62  0.60 / 0.58", [0.62, 0.6, 0.58], ["0.62", "0.60", "0.58"]],
 ])("speeds “%s” are %p", (text, speeds, pieces) => {
   expect(speedList(text)).toEqual({ speeds, pieces, unread: [], unsure: [] });
 });
@@ -89,6 +95,8 @@ test("pieces in doubt and pieces that are no speed are kept as written, and stan
     unsure: ["0.60??"],
   });
   expect(speedList("0.62 naa -- a0.60").unread).toEqual(["naa", "--", "a0.60"]);
+  expect(speedList("0.62 fast / 0.60").unread).toEqual(["0.62 fast"]);
+  expect(speedList("0.62 m/s 0.60").unread).toEqual(["0.62 m", "s 0.60"]);
 });
 
 test.each([
@@ -102,6 +110,8 @@ test.each([
   ["61 62", "62", 0.62, "61 0.62"],
   ["61,62 0.60", "62", 0.62, "61,0.62 0.60"],
   ["0.6.2 0.60", "0.6.2", 0.62, "0.62 0.60"],
+  ["0.61 620 62", "62", 0.62, "0.61 620 0.62"],
+  ["0,61 620 62", "62", 0.62, "0,61 620 0,62"],
 ])("in “%s” the piece “%s” becomes %p and nothing else changes", (text, piece, value, mended) => {
   expect(withPiece(text, piece, value)).toBe(mended);
 });
@@ -123,6 +133,7 @@ test("stacks at the edge: the heaviest plate, a dozen equal ones, forty plates",
   expect(many("12x5+12*5+12x5+4x5")).toBe(40);
   expect(many("12x5+12x5+12x5+5x5")).toBe("stack-count");
   expect(many("15 KG + 5kg")).toBe(2);
+  expect(readStack(" box ")).toMatchObject({ refusal: { facts: { found: "box" } } });
   expect(readStack(null)).toMatchObject({ refusal: { facts: { found: "" } } });
   for (const none of ["0", "2x0", "5 5", "5kgs", "x5", "+5", "a5", "1.255", null, false] as never[])
     expect(many(none)).toBe("stack-unreadable");

@@ -85,5 +85,7 @@ test("marks for the cell above, for no value, and blanks, whatever their case an
 test("yes and no in words, figures and ticks; what says neither stays open", () => {
   expect([true, 1, "Yes.", " ok! ", "✓", "1"].map(yesNo)).toEqual(Array(6).fill(true));
   expect([false, 0, "NO", "nein.", "☐", "0"].map(yesNo)).toEqual(Array(6).fill(false));
-  expect([2, "x", "", "yes..", "no way", null, undefined].map(yesNo)).toEqual(Array(7).fill(null));
+  expect([2, "x", "", "yes..", ".y", "no way", null, undefined].map(yesNo)).toEqual(
+    Array(8).fill(null),
+  );
 });
