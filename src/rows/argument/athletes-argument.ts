@@ -36,7 +36,7 @@ export function readAthletesArgument(argument: unknown): AthletesArgument {
   if (!Array.isArray(argument)) return one(argument);
   const cells: Cells = argument.map((line: unknown) => (Array.isArray(line) ? line : [line]));
   const width = Math.max(0, ...cells.map((line) => line.length));
-  if (cells.length === 1 && width === 1) return one(cells[0]?.[0]);
+  if (cells.length === 1 && width === 1) return one(cells[0]![0]);
   if (width > 1 && cells.length > 1) {
     const headed = cells.findIndex(
       (line) => recogniseHeader("Athletes", line).fields.athlete !== undefined,
@@ -46,7 +46,7 @@ export function readAthletesArgument(argument: unknown): AthletesArgument {
   const flat = cells.length === 1 ? cells[0]! : cells.map((line) => line[0]);
   // A hole in a row is a blank cell: `map` would leave it a hole.
   const names = Array.from(flat, nameOf);
-  const start = names[0] !== undefined && isHeading(names[0]) ? 1 : 0;
+  const start = isHeading(names[0] ?? "") ? 1 : 0;
   return { asked: untilLastFilled(names.slice(start)), single: false, table: null };
 }
 

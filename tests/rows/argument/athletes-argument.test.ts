@@ -41,6 +41,12 @@ test("the whole Athletes table gives each athlete its own row, title lines above
     ["Wren", "novice", 5],
   ]);
   expect(table?.rowsRead).toBe(2);
+  const untitled = [
+    ["Event", "Name"],
+    ["1500 m", "Ilka"],
+  ];
+  expect(names(untitled)).toEqual(["Ilka"]);
+  expect(readAthletesArgument(untitled).single).toBe(false);
 });
 
 test("an empty range asks about nobody", () => {

@@ -25,6 +25,9 @@ test("anything else is refused with what was found", () => {
   expect(readDayArgument("soon")).toEqual(refuse("as-of-not-a-day", { found: "soon" }));
   expect(readDayArgument("2026-02-30")).toEqual(refuse("as-of-not-a-day", { found: "2026-02-30" }));
   expect(readDayArgument(46189)).toEqual(refuse("as-of-not-a-day", { found: "46189" }));
+  const yearTwentySix = new Date(2026, 5, 16);
+  yearTwentySix.setFullYear(26);
+  expect(readDayArgument(yearTwentySix)).toEqual(refuse("as-of-not-a-day", { found: "26-06-16" }));
   expect(readDayArgument("")).toEqual(refuse("as-of-missing"));
   expect(readDayArgument(undefined)).toEqual(refuse("as-of-missing"));
 });
