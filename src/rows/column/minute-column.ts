@@ -53,13 +53,12 @@ export function lengthColumn(
   const judged = (value: number, cell: unknown, row: number): number | null => {
     if (fits(value)) return value;
     // 75 hours of sleep is 7.5 with its point forgotten; minutes have no such usual range.
-    const mend = value / 10;
-    const slept = unit === "h" && typeof cell === "number" && mend >= 3 && mend <= 12;
+    const slept = unit === "h" && typeof cell === "number" && value >= 30 && value <= 120;
     view.log.add("implausible", row, index, cell, {
       ...bounds,
       unit,
       heading,
-      ...(slept ? { mend } : {}),
+      ...(slept ? { mend: cell / 10 } : {}),
     });
     return null;
   };

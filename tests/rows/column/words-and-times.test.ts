@@ -208,6 +208,8 @@ test("sleep under another unit's heading", () => {
   expect(slept("450", "Sleep (min)")).toBe(7.5);
   expect(slept("7 h", "Sleep (min)")).toBe(7);
   expect(slept(27_000, "Sleep (s)")).toBe(7.5);
+  // What is proposed goes into the cell, and so is in minutes.
+  expect(slept(4500, "Sleep (min)")).toBe("2 implausible 450");
 });
 
 test.each([
