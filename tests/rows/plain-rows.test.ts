@@ -163,3 +163,14 @@ test("a set looked up in its row is still whole when its athlete's name is put r
     { ...asRecord(records[0]!), athlete: "Ilka Brandmoor" },
   ]);
 });
+
+test("rows of a layout without loads are read with care, however many", () => {
+  const cells = [
+    ["date", "athlete", "exercise", "set", "load kg", "rep 1"],
+    [day(7), "Ilka Brandmoor", "back squat", 1, 80, 0.62],
+  ];
+  const { fields, ...rest } = viewOfSets(cells) as TableView;
+  const { load: _, ...others } = fields;
+  const { records } = read({ ...rest, fields: others }, always);
+  expect(records).toMatchObject([{ loadKg: null, repSpeeds: [0.62] }]);
+});

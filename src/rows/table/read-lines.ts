@@ -48,10 +48,9 @@ export function readLines<Row extends object>(
       rowsBlank++;
       rowsHeading--;
     }
-  const needed = neededFields[view.table as "Sets"].map((field) => view.fields[field]?.index ?? -1);
-  const heads = needed.flatMap((index) => (index < 0 ? [] : [index]));
+  const heads = neededFields[view.table as "Sets"].map((field) => view.fields[field]?.index ?? -1);
   const headLine = view.cells[view.headerRow] ?? [];
-  const first = heads[0] ?? 0;
+  const first = heads[0]!;
   for (let row = view.first; row < view.end; row++) {
     const line = view.cells[row]!;
     const lead = line[first];

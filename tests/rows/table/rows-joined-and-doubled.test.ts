@@ -132,6 +132,11 @@ test("a row typed twice: numbered, timed or with three repetitions or more; unkn
   expect(unknown("12 May", may(12))).toEqual([]);
   expect(doubled(["Set", "Load"], [1, 80], [1, 80, ""])).toEqual(["A3 doubled-row"]);
   expect(doubled(["Set", "Load"], [1, 80, ""], [1, 80])).toEqual(["A3 doubled-row"]);
+  for (const [one, other] of [
+    ["", "late"],
+    ["late", ""],
+  ])
+    expect(doubled(["Set", "Load", "Xyz"], [1, 80, one], [1, 80, other])).toEqual([]);
   // Ragged rows: a remark past the headings is a difference, in whichever of the two it stands.
   expect(doubled(["Set", "Load"], [1, 80], [1, 80, "late"])).toEqual([]);
   expect(doubled(["Set", "Load"], [1, 80, "late"], [1, 80])).toEqual([]);
@@ -194,9 +199,25 @@ test("a table of sums, headings printed again, blanks and rows above the header 
     ["", "total", "", 80],
     ["Total", "Ilka", "squat", 80],
     ["", "", "", false],
+    [false, "", "", ""],
   ]);
-  expect(counts(reading)).toEqual([1, 1, 3, 5]);
+  expect(counts(reading)).toEqual([1, 1, 4, 5]);
   expect(problems(reading)).toEqual(["A9 not-a-day: Total"]);
+});
+
+test("what is whole is no sum, and no more is a row with a real date", () => {
+  const { reading } = understandTable("Races", [
+    ["Race", "Date", "Distance"],
+    ["Total", "2026-05-12", 10],
+    ["Total", "", 10],
+  ]);
+  expect(counts(reading)).toEqual([1, 0, 0, 2]);
+  const dated = understandTable("Sets", [
+    ["Xyz", "Date", "Athlete", "Exercise", "Load"],
+    ["total", new Date(2026, 4, 12), "", "", 80],
+    ["", new Date(2026, 4, 12), "Ilka", "squat", 80],
+  ]).reading;
+  expect(problems(dated)).toEqual(["C2 needed-blank: "]);
 });
 
 test.each([
