@@ -36,7 +36,8 @@ test("a step past ten percent, or one that may be a fraction or a percent, is as
       ["not-a-number", "B9", undefined],
     ],
   });
-  expect(steps(1, 10, 0.1, "1", "10", "0.1 %", "n/a").shares).toEqual([
+  expect(steps("0.5 % ", 1, 10, 0.1, "1", "10", "0.1 %", "n/a").shares).toEqual([
+    0.005,
     0.01,
     0.1,
     0.1,

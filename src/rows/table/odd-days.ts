@@ -60,7 +60,7 @@ function bulkOf(days: readonly Day[]): Set<Day> {
 
 function swap(day: Day): Day | null {
   const { year, month, date } = dateOfDay(day);
-  return date > 12 ? null : dayFromDate(year, date, month);
+  return dayFromDate(year, date, month);
 }
 
 /** Facts of the issue about an odd day: its weekday, 0 Monday, and the swapped day where it fits. */

@@ -89,7 +89,7 @@ function ageOf(
   if (bornColumn === undefined) return { birthYear: null, under18 };
   const cell = line[bornColumn.index];
   const mark = typeof cell === "number" ? null : markOf(cell);
-  if (mark !== null) under18 ??= mark;
+  under18 ??= mark;
   const birthYear = birthYearOf(cell);
   if (
     birthYear === null &&

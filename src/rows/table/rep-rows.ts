@@ -17,10 +17,7 @@ export class RepRows {
       while (open.repSpeeds.length < place - 1) open.repSpeeds.push(null);
       open.repSpeeds.push(speed);
       open.reps = place;
-      open.movedWell =
-        open.movedWell === false || row.movedWell === false
-          ? false
-          : (row.movedWell ?? open.movedWell);
+      open.movedWell = open.movedWell === false ? false : (row.movedWell ?? open.movedWell);
       open.repsInReserve = row.repsInReserve ?? open.repsInReserve;
       if (row.note !== "") open.note = open.note === "" ? row.note : `${open.note}; ${row.note}`;
       this.lastRep = place;

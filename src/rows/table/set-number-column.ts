@@ -25,7 +25,6 @@ export function setNumberColumn(
     if (typeof cell === "string") {
       const words = plainWords(cell);
       const kind = setKinds.get(words.replace(/\s*\d+$/, ""));
-      if (kind !== undefined && kind !== "work") return { set: null, kind };
       const numbered =
         /^(?:set|satz|s|w|ws|work|#)?\s*(\d{1,2})\s*(?:[.)]|\/\s*\d{1,2}|(?:of|von)\s*\d{1,2})?$/.exec(
           words,

@@ -20,8 +20,8 @@ export function stepShareColumn(
   return (line, row) => {
     const cell = line[index];
     if (isBlank(cell) || (typeof cell === "string" && saysNoValue(cell))) return null;
-    const percent = typeof cell === "string" && /%\s*$/.test(cell);
-    const said = typeof cell === "string" ? numberCell(cell.replace(/%\s*$/, "")) : null;
+    const said = typeof cell === "string" ? numberCell(cell) : null;
+    const percent = said?.unit?.name === "%";
     if (said?.unsure) {
       view.log.add("unsure", row, index, cell, { mend: said.value, heading });
       return null;

@@ -17,6 +17,7 @@ test.each([
   ["under 18", null, true],
   ["< 18", null, true],
   ["<18", null, true],
+  [" U18 ", null, true],
   ["minor", null, true],
   ["unter 18", null, true],
   ["no", null, false],
@@ -63,6 +64,14 @@ test.each([
     told ? [[under18, "Under 18"]] : [],
   );
   expect(reading.records[0]).toMatchObject({ birthYear: null, under18: told ? null : under18 });
+});
+
+test("a row of athletes without a name is told and not counted", () => {
+  const reading = read("Athletes", ["Group", "Athlete"], ["A", ""], ["A", "Ilka"]);
+  expect(reading.records.map(({ athlete }) => athlete)).toEqual(["Ilka"]);
+  expect(reading.issues).toMatchObject([
+    { code: "needed-blank", cell: "B2", dropsRow: true, facts: { heading: "Athlete" } },
+  ]);
 });
 
 test("the own mark counts before the birth year's; an athlete listed twice names the earlier row", () => {

@@ -34,6 +34,7 @@ test.each([
   ["wu 12", null, "warm-up"],
   ["wu2", null, "warm-up"],
   ["S12", 12, "work"],
+  ["2/12", 2, "work"],
   ["2/ 3", 2, "work"],
   ["2 of3", 2, "work"],
   ["2 of  3", 2, "work"],
@@ -46,7 +47,7 @@ test.each([
   expect(problems(reading)).toEqual([]);
 });
 
-test.each(["x2", "2 of", "2/", "2 3", "2.5", "set", "reset 2"])(
+test.each(["x2", "w2u", "2 of", "2/", "2 3", "2.5", "set", "reset 2"])(
   "“%s” is no set's number",
   (cell) => {
     const reading = sets(["Set", "Load"], ["2026-05-12", "Ilka", "squat", cell, 80]);
@@ -104,6 +105,10 @@ test("what one repetition says of form and reserve holds for its set", () => {
     movedWell: false,
     note: "a; b",
   });
+  expect(one(rep(3, "", "", ""), ["2026-05-12", "Ilka", "squat", 1, "", 80, 0.5])).toMatchObject({
+    reps: 4,
+    repSpeeds: [null, null, 0.6, 0.5],
+  });
   expect(one(rep(3, "", "", ""), rep(5, "", "", ""))).toMatchObject({
     reps: 5,
     repSpeeds: [null, null, 0.6, null, 0.6],
@@ -117,6 +122,7 @@ test("a row typed twice: numbered, timed or with three repetitions or more; unkn
   expect(doubled(["Set", "Load"], [1, 80])).toEqual(["A3 doubled-row"]);
   expect(doubled(["Load"], [80])).toEqual([]);
   expect(doubled(["Time", "Load"], ["17:30", 80])).toEqual(["A3 doubled-row"]);
+  expect(doubled(["Set", "Rep", "Load", "Speed"], [1, 2, 80, 0.6])).toEqual(["A3 doubled-row"]);
   expect(doubled(["Load", "Speeds"], [80, ".6 .59 .58"])).toEqual(["A3 doubled-row"]);
   expect(doubled(["Load", "Speeds"], [80, ".6 .59"])).toEqual([]);
   expect(doubled(["Set", "Load", "Xyz"], [1, 80, "a"], [1, 80, "b"])).toEqual([]);
@@ -288,6 +294,8 @@ test("the only one of its weekday is odd where it would be a usual day when swap
     { day: day("2026-04-06"), oddBy: "weekday", swapped: day("2026-06-04") },
   ]);
   expect(days(5)).toEqual([]);
+  const dozen = [...tuesdays(6), ...thursdays(5)].map((one) => one + 35);
+  expect(odd(...dozen, "2026-04-06")).toHaveLength(1);
   expect(odd(...tuesdays(12), "2026-04-06")).toEqual([]);
   expect(odd(...tuesdays(6), ...thursdays(6), "2026-04-06", "2026-04-13")).toEqual([]);
   expect(odd(...tuesdays(6), ...thursdays(6), "2026-04-20")).toEqual([]);
@@ -365,9 +373,57 @@ test("a table without a time, a bar or a kind of set has none", () => {
   expect(records[0]).toMatchObject({ minute: null, barKg: null, kind: "work" });
 });
 
+test("a bar that cannot be leaves its set in, without the bar", () => {
+  const reading = sets(["Load", "Bar (kg)"], ["2026-05-12", "Ilka", "squat", 80, 200]);
+  expect(reading.issues).toMatchObject([{ code: "implausible", cell: "E2", dropsRow: false }]);
+  expect(reading.records).toMatchObject([{ loadKg: 80, barKg: null }]);
+});
+
+test("a drop in centimetres is a height, in plates a stack; without its column there is neither", () => {
+  const drops = (head: Row, ...rows: readonly Row[]) =>
+    understandTable("Jumps", [head, ...rows], { today }).reading.records.map(
+      ({ dropCm, dropStackKg }) => [dropCm, dropStackKg],
+    );
+  const row = (drop: unknown) => ["2026-05-12", "Ilka", "drop jump", 30, drop];
+  expect(
+    drops(
+      ["Date", "Athlete", "Test", "Height", "Drop (cm)"],
+      row(20),
+      row("20"),
+      row("2x20+5"),
+      row(""),
+    ),
+  ).toEqual([
+    [20, undefined],
+    [20, undefined],
+    [null, [20, 20, 5]],
+    [null, undefined],
+  ]);
+  expect(
+    drops(["Date", "Stack", "Athlete", "Test"], ["2026-05-12", "5x15+5", "Ilka", "box jump"]),
+  ).toEqual([[null, undefined]]);
+});
+
+test("a diary's own time of day counts before the date's", () => {
+  const { records } = understandTable(
+    "Diary",
+    [
+      ["Date", "Time", "Athlete", "Sleep"],
+      ["2026-05-12 07:00", "8:00", "Ilka", 8],
+      ["2026-05-13 07:00", "", "Ilka", 8],
+    ],
+    { today },
+  ).reading;
+  expect(records.map(({ minute }) => minute)).toEqual([480, 420]);
+});
+
 test("rows of a diary, of jumps and of runs that lack what they need are said and not counted", () => {
   const left = (table: TableName, head: Row, ...rows: readonly Row[]) => {
     const { reading } = understandTable<TableName>(table, [head, ...rows], { today });
+    for (const issue of reading.issues) {
+      expect(issue.dropsRow).toBe(true);
+      expect(issue.facts.heading).toBe(head[issue.column - 1]);
+    }
     return [reading.records.length, reading.rowsReported, ...problems(reading)];
   };
   const ilka = ["2026-05-12", "Ilka"];
@@ -406,6 +462,7 @@ test("the first row of those that a layout laid out flat is found when typed twi
       ),
     };
     const reading = viewReaders[table](view);
+    expect(reading.issues.map(({ dropsRow }) => dropsRow)).toEqual([true]);
     return [
       reading.records.length,
       ...reading.issues.map(({ code, facts }) => [code, facts.earlierRow]),

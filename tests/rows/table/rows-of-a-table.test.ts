@@ -71,6 +71,7 @@ test("a plate needs its mass and its thickness; one mass has one thickness", () 
     "B6 implausible: 5000",
     "A7 implausible: -5",
   ]);
+  expect(reading.issues.map(({ dropsRow }) => dropsRow)).toEqual(Array(5).fill(true));
   expect(reading.records.map(({ row, thicknessCm, owned }) => [row, thicknessCm, owned])).toEqual([
     [4, 2.8, null],
     [8, 2.54, 2],
