@@ -46,7 +46,8 @@ export type SessionPattern = {
  * Each later work set of a day against the first, over the repetitions both have: a set of three
  * against a set of five compares the first three of each. Only sets at the first set's load and in
  * its setting are compared. Warm-ups and the marker set are no work sets: where numbers count on from
- * the marker's, they are counted anew from the first work set.
+ * the marker's, they are counted anew from the first work set. Where numbers begin again at the same
+ * load, so does the session: of two on a day the later one is told.
  *
  * @param sets of one lift and one day
  */
@@ -57,21 +58,31 @@ export function sessionPattern(sets: readonly SpeedSet[]): SessionPattern | null
   let workSets = 0;
   let notCompared = 0;
   let markers = 0;
+  let last = 0;
   for (const set of sets) {
     if (set.marker) {
       if (first === null) markers = Math.max(markers, set.set.set ?? 0);
       continue;
     }
+    const written = set.set.set ?? 0;
+    const alike = set.loadKg === first?.loadKg && set.setting === first?.setting;
+    const begun = first?.set.set ?? 0;
+    if (alike && written > 0 && written <= begun && last > begun) {
+      first = null;
+      later.length = 0;
+      workSets = 0;
+      notCompared = 0;
+    }
+    last = written;
     workSets++;
     if (first === null) {
-      if ((set.set.set ?? 0) <= markers) markers = 0;
+      if (written <= markers) markers = 0;
       first = set;
       firstSpeeds = set.set.repSpeeds;
       continue;
     }
-    const alike = set.loadKg === first.loadKg && set.setting === first.setting;
     const ratio = alike ? speedRatio(first, firstSpeeds, set) : null;
-    const number = set.set.set === null ? workSets : set.set.set - markers;
+    const number = set.set.set === null ? workSets : written - markers;
     if (ratio === null) notCompared++;
     else later.push({ set: number, logChange: 100 * Math.log(ratio) });
   }

@@ -164,6 +164,24 @@ test.each([
   });
 });
 
+test("of two sessions on a day the later one is told; lighter sets numbered anew are no session", () => {
+  const twice = [...session(8), ...session(8, [-0.1, -0.1, -0.1, -0.1, -0.1])];
+  const result = read(sessions(8, twice));
+  // All sets of the second are a tenth slower, its own first too.
+  expect(result).toMatchObject({ value: { word: "as usual", setsUsed: 5, leftUsualAtSet: null } });
+  const breaks = [...session(8), ...session(8, [0, -0.15])];
+  expect(read(sessions(8, breaks))).toMatchObject({ value: { leftUsualAtSet: 2, setsUsed: 5 } });
+  const lighter = session(8)
+    .slice(0, 2)
+    .map((set) => ({ ...set, loadKg: 40 }));
+  expect(read(sessions(8, [...session(8), ...lighter]))).toMatchObject({
+    value: { setsUsed: 7, notCompared: 2 },
+  });
+  // A number that is the same for all sets counts nothing.
+  const alike = session(8).map((set) => ({ ...set, set: 1 }));
+  expect(read(sessions(8, alike))).toMatchObject({ value: { setsUsed: 5 } });
+});
+
 test("the marker set is never the first set", () => {
   const { sets } = inventedSeason("Ilka Brandmoor", 6);
   const marker = liftingSet({ day: sessionDay(5), kind: "marker", row: 1, repSpeeds: [1.2] });
