@@ -3,7 +3,7 @@ import type { Athlete } from "../record/athlete";
 import type { AvailabilitySpell } from "../record/availability-spell";
 import { nameKey } from "../record/name-key";
 import { type BodyPart, bodyParts } from "./body-part";
-import { type MayDoOn, mayDoOn, spellOn } from "./spell-on";
+import { type MayDoOn, mayDoOn } from "./spell-on";
 
 /** Why nothing is proposed. Medical reasons are not among them: `out` is all that is said. */
 export type NotProposed = "out" | "not-cleared" | "under-18-no-supervisor" | "see-a-doctor";
@@ -79,8 +79,6 @@ function painfulOn(
   name: string,
   day: Day,
 ): readonly AvailabilitySpell[] {
-  const latest = spellOn(spells, name, day);
-  if (latest === null) return [];
   const open = spells.filter(
     ({ athlete, from, until }) =>
       nameKey(athlete) === nameKey(name) && from <= day && (until === null || until >= day),

@@ -39,7 +39,7 @@ export function roundDownToPlates(
   if (!(sideKg >= -hairKg)) return refuse("load-under-bar", { loadKg, barKg });
   let best = 0;
   for (const reachable of reachableSides(pairs(plates), sideKg)) {
-    if (reachable > best) best = reachable;
+    best = Math.max(best, reachable);
   }
   return accept(barKg + 2 * best);
 }
@@ -63,7 +63,7 @@ function pairs(plates: readonly Plate[]): readonly Pair[] {
 function filled(sideKg: number, from: readonly Pair[], at: number): number[] | null {
   if (Math.abs(sideKg) <= hairKg) return [];
   const pair = from[at];
-  if (!pair || sideKg < 0) return null;
+  if (!pair) return null;
   const most = Math.min(pair.count, Math.floor((sideKg + hairKg) / pair.massKg));
   for (let count = most; count >= 0; count--) {
     const rest = filled(sideKg - count * pair.massKg, from, at + 1);

@@ -33,8 +33,7 @@ export function wayBack(
   from: Day,
   stepKg: number,
 ): WayBack | null {
-  const last = sessions[sessions.length - 1];
-  if (!last) return null;
+  const last = sessions[sessions.length - 1]!;
   for (let at = sessions.length - 1; at > 0; at--) {
     const [before, after] = [sessions[at - 1]!, sessions[at]!];
     if (from - after.day > longest) return null;

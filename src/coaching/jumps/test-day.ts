@@ -55,8 +55,8 @@ export function testDays(
       )
         notRead++;
       byStack ||= height.ok ? height.value.isBound : attempt.cleared === false;
-      const { contactS } = attempt;
-      if (contactS === null || !(contactS > 0)) continue;
+      const contactS = attempt.contactS ?? 0;
+      if (!(contactS > 0)) continue;
       contacts.push(contactS);
       if (height.ok && !height.value.isBound) ratios.push(height.value.cm / 100 / contactS);
     }

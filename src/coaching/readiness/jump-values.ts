@@ -5,8 +5,7 @@ import type { Dated } from "./past-values";
 /** A test's values in percent on days comparable with one of them; more is better. */
 export function jumpValues(days: readonly TestDay[], like: TestDay | undefined) {
   if (!like) return null;
-  const unit = like.heightCm !== null ? "cm" : like.contactS !== null ? "s" : null;
-  if (unit === null) return null;
+  const unit = like.heightCm !== null ? "cm" : "s";
   const sign = unit === "cm" ? 1 : -1;
   const dated: Dated[] = [];
   let sum = 0;

@@ -32,7 +32,7 @@ export function squadSpreads(
     athletes.map((athlete) => {
       const sets = athlete.lifts.get(name) ?? [];
       const last = sets[sets.length - 1];
-      return last ? (speedToday(sets, last.day, lift(name), settings)?.past ?? []) : [];
+      return (last && speedToday(sets, last.day, lift(name), settings)?.past) ?? [];
     }),
   );
   const jumps = remembered((test: string) =>
@@ -48,11 +48,9 @@ export function squadSpreads(
   const ties = remembered((_: "squad") =>
     squadTies(
       athletes.map(({ lifts, jumps: tests }, at) => {
-        const lifted = longest(lifts);
-        const jumped = longest(tests);
         return {
-          speed: lifted === null ? [] : speeds(lifted)[at]!,
-          jump: jumped === null ? [] : jumps(jumped)[at]!,
+          speed: speeds(longest(lifts))[at]!,
+          jump: jumps(longest(tests))[at]!,
           items: new Map(diaryItems.map((item) => [item, items(item)[at]!])),
         };
       }),
@@ -73,9 +71,9 @@ export function squadSpreads(
 const values = (squad: readonly (readonly Dated[])[]) =>
   squad.map((days) => days.map(({ value }) => value));
 
-/** The lift or test with most rows. */
-function longest(rows: ReadonlyMap<string, readonly unknown[]>): string | null {
-  let name: string | null = null;
+/** The lift or test with most rows; one nobody has when there is none. */
+function longest(rows: ReadonlyMap<string, readonly unknown[]>): string {
+  let name = "";
   let most = 0;
   for (const [one, { length }] of rows) {
     if (length <= most) continue;

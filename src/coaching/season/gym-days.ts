@@ -99,8 +99,8 @@ function isKeyRun({ kind }: Run): boolean {
 
 /** Sum of the days' costs; two sessions close together cost more. */
 function costOf(days: readonly DayChoice[]): number {
-  const apart = days.length < 2 ? 0 : days[days.length - 1]!.day - days[0]!.day;
-  const close = days.length < 2 ? 0 : Math.max(0, 3 - apart);
+  // Of one day alone it is the same whichever day that is.
+  const close = Math.max(0, 3 - (days[days.length - 1]!.day - days[0]!.day));
   return days.reduce((sum, { cost }) => sum + cost, close);
 }
 

@@ -29,15 +29,13 @@ export function seasonWeeks(hold: SeasonHold, seasonStart: Day): readonly Season
     : 0;
   const measure = hold.measures[place];
   const halves = new Map<Day, { early: number[]; late: number[] }>();
-  if (measure) {
-    for (const { day, percents } of hold.sessions) {
-      const percent = percents[place];
-      if (percent === null || percent === undefined) continue;
-      const monday = mondayOf(day);
-      const week = halves.get(monday) ?? { early: [], late: [] };
-      week[weekdayOfDay(day) < 3 ? "early" : "late"].push(percent / measure.wobble);
-      halves.set(monday, week);
-    }
+  for (const { day, percents } of hold.sessions) {
+    const percent = percents[place] ?? null;
+    if (percent === null) continue;
+    const monday = mondayOf(day);
+    const week = halves.get(monday) ?? { early: [], late: [] };
+    week[weekdayOfDay(day) < 3 ? "early" : "late"].push(percent / measure!.wobble);
+    halves.set(monday, week);
   }
   const weeks: SeasonWeek[] = [];
   for (let monday = mondayOf(seasonStart); monday <= hold.asOf; monday += 7) {

@@ -33,6 +33,10 @@ test("the spell that began last counts; of two on one day the more cautious", ()
   expect(
     mayDoOn([spell(15, null, "cleared", "club physio"), spell(10, null, "out")], "Dario Quell", 16),
   ).toBe("cleared");
+  expect(
+    mayDoOn([spell(10, null, "out"), spell(15, null, "cleared", "club physio")], "Dario Quell", 16),
+  ).toBe("cleared");
+  expect(mayDoOn([spell(10, null, "full"), spell(15, null, "out")], "Dario Quell", 16)).toBe("out");
   expect(mayDoOn([spell(10, null, "out"), spell(10, null, "full")], "Dario Quell", 16)).toBe("out");
   expect(
     spellOn([spell(10, null, "full"), spell(10, null, "modified")], "Dario Quell", 16)!.mayDo,

@@ -58,6 +58,11 @@ test.each(["shin bone", "pain at night", "chest", "dizzy", "limping", "limps aft
   },
 );
 
+test("what ends a session is read though another spell's note stands before it", () => {
+  const knee = spell({ site: "knee", note: "stiff" });
+  expect(may(knee, spell({ from: 105, site: "shin", pain: 2 })).not).toBe("see-a-doctor");
+});
+
 test("night shifts are not night pain", () => {
   expect(may(spell({ note: "night shifts this month" })).not).toBeNull();
 });
@@ -71,7 +76,8 @@ test("a later spell about something else does not heal a site; a later clearance
   const achilles = spell({ site: "Achilles", pain: 3 });
   const away = spell({ from: 105, note: "away, hotel gym" });
   expect(may(achilles, away)).toMatchObject({ noJumps: true, site: "Achilles" });
-  expect(may(achilles, spell({ from: 105, mayDo: "cleared" })).noJumps).toBe(false);
+  for (const mayDo of ["cleared", "full"] as const)
+    expect(may(achilles, spell({ from: 105, mayDo })).noJumps).toBe(false);
   expect(may({ ...achilles, until: 109 }, away).noJumps).toBe(false);
 });
 

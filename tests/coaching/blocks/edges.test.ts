@@ -1,6 +1,7 @@
+import { gymStepKg } from "../../../src/coaching/blocks/gym-step";
 import { ladder } from "../../../src/coaching/blocks/ladder";
 import { nextBlock } from "../../../src/coaching/blocks/next-block";
-import { plateStepKg } from "../../../src/coaching/blocks/plate-loading";
+import { plateStepKg, platesASide } from "../../../src/coaching/blocks/plate-loading";
 import { chartShare, mostReps, singleFromSet } from "../../../src/coaching/blocks/repetition-load";
 import { accept, refuse } from "../../../src/outcome";
 
@@ -29,6 +30,28 @@ test("without plates there is no step", () => {
   // A single plate makes no pair, one of no mass no step.
   for (const massKg of [0, 1.25])
     expect(plateStepKg([five, { ...five, massKg, owned: massKg === 0 ? 2 : 1 }])).toBe(10);
+});
+
+test("the smallest change planned is the lightest pair, but no less than the step of a gym of pounds", () => {
+  const step = (...masses: number[]) =>
+    gymStepKg(masses.map((massKg) => ({ row: 2, massKg, thicknessCm: 2, owned: null })));
+  expect([step(), step(20, 0.5), step(20, 1), step(20, 1.25), step(20, 5)]).toEqual([
+    2.5, 2.5, 2.5, 2.5, 10,
+  ]);
+  // Plates of 2.5 lb: 5 lb is 2.268 kg.
+  expect(step(20, 2.5 * 0.45359237)).toBeCloseTo(5 * 0.45359237, 9);
+});
+
+test("plates listed in any order are put on heaviest first, and the lightest pair is the step", () => {
+  const plates = [1.25, 20, 0.5, 10].map((massKg) => ({
+    row: 2,
+    massKg,
+    thicknessCm: 2,
+    owned: null,
+  }));
+  expect(platesASide(83.5, 20, plates)).toEqual(accept([20, 10, 1.25, 0.5]));
+  expect(platesASide(21, 20, plates)).toEqual(accept([0.5]));
+  expect(plateStepKg(plates)).toBe(1);
 });
 
 test("a ladder without a guard climbs step by step; under a hopeless guard there is none", () => {

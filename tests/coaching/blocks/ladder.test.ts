@@ -20,6 +20,14 @@ test("from 5×5 at 70 of 100 kg each step adds one plate step", () => {
   expect(found.lowered).toBeNull();
 });
 
+test("just two repetitions in reserve are enough: 3×3 at 87 of 100 kg, where the chart has five", () => {
+  const found = from({ block: rotation[3]!, loadKg: 87 });
+  expect(found).toEqual({
+    steps: [{ block: rotation[3], loadKg: 87, reserve: 2 }],
+    lowered: null,
+  });
+});
+
 test("steps of 10 % from 75 would end at the best single: the start comes down", () => {
   // 75 × 1.331 is 99.8. On the chart 5 repetitions stand at 87 %: 3×3 with two in reserve is 87 kg
   // at most, 3×5 with two (seven repetitions, 83 %) 83 kg at most.

@@ -30,6 +30,7 @@ test("figures that cannot be are refused", () => {
   expect(loadDrop(0, 0.8, 0.8, 2.5)).toEqual(refuse("load-impossible", { loadKg: 0 }));
   expect(loadDrop(85, 62, 0.8, 2.5)).toEqual(refuse("speed-impossible", { speed: 62 }));
   expect(loadDrop(85, 0.8, -1, 2.5)).toEqual(refuse("speed-impossible", { speed: -1 }));
+  expect(loadDrop(85, 0, 0.8, 2.5)).toEqual(refuse("speed-impossible", { speed: 0 }));
   expect(loadDrop(85, 0.8, 0.8, 0)).toEqual(refuse("step-impossible", { stepKg: 0 }));
   expect(loadDrop(85, 0.8, 0.8, 20.5)).toEqual(refuse("step-impossible", { stepKg: 20.5 }));
   expect(loadDrop(501, 0.8, 0.8, 2.5)).toEqual(refuse("load-impossible", { loadKg: 501 }));
@@ -40,6 +41,13 @@ test("figures that cannot be are refused", () => {
   ] as const)
     expect(loadDrop(kg, 4, 4, step)).toEqual(accept({ kind: "as planned", loadKg: kg }));
   expect(loadDrop(5, 0.7, 0.8, 20)).toEqual(refuse("step-too-large", { stepKg: 20, loadKg: 5 }));
+});
+
+test("a drop that would leave nothing is refused, and a share of none takes nothing off", () => {
+  expect(loadDrop(2.5, 0.7, 0.78, 2.5)).toEqual(
+    refuse("step-too-large", { stepKg: 2.5, loadKg: 2.5 }),
+  );
+  expect(loadDrop(85, 0.7, 0.82, 2.5, 0)).toEqual(accept({ kind: "as planned", loadKg: 85 }));
 });
 
 test("never above the plan, always whole steps under it, never less off for a slower set", () => {

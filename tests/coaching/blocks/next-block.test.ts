@@ -71,6 +71,9 @@ test("steps of the coach's own size: the new rotation leaves room for them, or b
     67.5,
     "reset",
   ]);
+  // A quarter off 80 is eight whole steps, and where it is told to begin it does, high or low.
+  expect(next({ ...steps, loadKg: 80, strengthKg: null, resetShare: 0.75 })[1]).toBe(60);
+  expect(next({ ...steps, loadKg: 80, strengthKg: null, resetShare: 0.95 })[1]).toBe(75);
 });
 
 test("without a rise a new rotation begins at the same load, turn after turn", () => {
@@ -88,7 +91,14 @@ test("figures that cannot be are refused", () => {
     refuse("strength-impossible", { strengthKg: 501 }),
   );
   expect(nextBlock({ ...usual, loadKg: 500, strengthKg: 500 }).ok).toBe(true);
-  expect(nextBlock({ ...usual, stepKg: 50 })).toEqual(refuse("step-impossible", { stepKg: 50 }));
+  for (const stepKg of [0, -2.5, 20.5, 50])
+    expect(nextBlock({ ...usual, stepKg })).toEqual(refuse("step-impossible", { stepKg }));
+  expect(nextBlock({ ...usual, loadKg: 300, strengthKg: null, stepKg: 20 }).ok).toBe(true);
+  expect(nextBlock({ ...usual, loadKg: 0 })).toEqual(refuse("load-impossible", { loadKg: 0 }));
+  // The same after the last block: it is the reserve that no load keeps, not the step.
+  expect(nextBlock({ ...usual, block: rotation[3]!, loadKg: 20, strengthKg: 1 })).toEqual(
+    refuse("reserve-never", { loadKg: 20, strengthKg: 1 }),
+  );
   expect(nextBlock({ ...usual, loadKg: 20, strengthKg: 1 })).toEqual(
     refuse("reserve-never", { loadKg: 20, strengthKg: 1 }),
   );
@@ -137,6 +147,8 @@ test("blocks are read as coaches write them", () => {
   for (const text of ["5x5", "5 × 5", "5*5", " 5X5 "])
     expect(blockFromText(text)).toEqual(accept({ sets: 5, reps: 5 }));
   expect(blockFromText("4x6")).toEqual(refuse("block-not-in-rotation", { found: "4x6" }));
+  for (const found of ["10x3", "3x10"])
+    expect(blockFromText(found)).toEqual(refuse("block-not-in-rotation", { found }));
   for (const found of ["five", "5x5 heavy", "about 5x5", "5x5x5", "115x5"])
     expect(blockFromText(found)).toEqual(refuse("block-unreadable", { found }));
 });

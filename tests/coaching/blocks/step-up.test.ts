@@ -21,6 +21,10 @@ test("none where one plate step would be more than the largest", () => {
   expect(up(25, 0.1, 0.1)).toBe(2.5);
 });
 
+test("from no load, or less than none, there is no step", () => {
+  for (const loadKg of [0, -20, Number.NaN]) expect(up(loadKg, 0.05, 0.1)).toBe(0);
+});
+
 test("an athlete's own step stands before the squad's, and may be larger than its largest", () => {
   const size = (over: Parameters<typeof stepSizeOf>[0]) => stepSizeOf(over, usualRules, 2.5);
   expect(size(null)).toEqual({ stepKg: 2.5, wanted: 0.025, largestStep: 0.05 });
@@ -39,6 +43,7 @@ test("the season's first 5×5 has weeks of its own", () => {
   expect(weeksToHold(rotation[0]!, false, rules)).toBe(2);
   expect(weeksToHold(rotation[1]!, true, rules)).toBe(2);
   expect(weeksToHold(rotation[1]!, true, { ...rules, stepBySession: 1 })).toBe(1);
+  expect(weeksToHold(rotation[1]!, true, { ...rules, stepBySession: 0.5 })).toBe(1);
 });
 
 test("a step is whole plate steps, never past the largest, never down", () => {

@@ -13,6 +13,13 @@ test("days off beyond one's own rhythm: a week 10 %, two 20 % and half the sets,
   expect(restartAfter(11, 2)).toEqual({ daysOff: 8, off: 0.1, halfSets: false });
   expect(restartAfter(9, 2)).toBeNull();
   expect(restartAfter(25, 2)).toEqual({ daysOff: 22, off: 0.3, halfSets: true });
+  // To the day, at once a week: 13 and 14 days off, 20 and 21.
+  expect([20, 21, 27, 28].map((gap) => restartAfter(gap, 1))).toEqual([
+    { daysOff: 13, off: 0.1, halfSets: false },
+    { daysOff: 14, off: 0.2, halfSets: true },
+    { daysOff: 20, off: 0.2, halfSets: true },
+    { daysOff: 21, off: 0.3, halfSets: true },
+  ]);
 });
 
 test("once a week is a rhythm, not a break", () => {
@@ -36,6 +43,16 @@ test("a light athlete does not stay on one grade for want of small plates", () =
   const back = [session("2026-05-14", 40), session("2026-06-02", 30)];
   expect(next(back, "2026-06-08")!.gradeKg).toBeCloseTo(36, 9);
   expect(next([...back, session("2026-06-09", 35)], "2026-06-15")!.gradeKg).toBe(40);
+});
+
+test("a grade just one step above the last load is the next", () => {
+  const hundred = [session("2026-05-14", 100), session("2026-06-02", 77.5)];
+  expect(next(hundred, "2026-06-08")!.gradeKg).toBeCloseTo(80, 9);
+});
+
+test("six weeks after the first session back the ladder alone leads on, to the day", () => {
+  expect(next(first, "2026-07-14")).not.toBeNull();
+  expect(next(first, "2026-07-15")).toBeNull();
 });
 
 test("within one week the grade stays", () => {

@@ -18,6 +18,8 @@ test("a box jump is one under any of its names, and a drop from a box is none", 
 test("of two box jumps the one taken more often is followed", () => {
   expect(found(["box jump", 2], ["seated box jump", 3])).toBe("seated box jump");
   expect(found(["seated box jump", 3], ["box jump", 2])).toBe("seated box jump");
+  expect(found(["seated box jump", 2], ["box jump", 2])).toBe("seated box jump");
+  expect(found(["box jump", 1])).toBe("box jump");
 });
 
 test("the stack last cleared counts, one knocked down does not", () => {
@@ -30,5 +32,10 @@ test("the stack last cleared counts, one knocked down does not", () => {
       attempt([20, 20], false, 44),
     ]),
   ).toEqual({ lastStackKg: [15, 10], lastJumpCm: 44 });
+  // A jump noted without plates, and one without a height, leave what was there before.
+  expect(lastJump([attempt([15], true, 30), attempt([], true, null)])).toEqual({
+    lastStackKg: [15],
+    lastJumpCm: 30,
+  });
   expect(lastJump([])).toEqual({ lastStackKg: [], lastJumpCm: null });
 });

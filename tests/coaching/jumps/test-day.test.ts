@@ -1,3 +1,4 @@
+import { attemptHeight } from "../../../src/coaching/jumps/attempt-height";
 import { heightStep, type TestDay, testDays } from "../../../src/coaching/jumps/test-day";
 import type { JumpAttempt } from "../../../src/coaching/record/jump-attempt";
 import type { Plate } from "../../../src/coaching/record/plate";
@@ -80,6 +81,19 @@ test("days follow one another as they stand", () => {
   expect(testDays([], plates)).toEqual([]);
 });
 
+test("a flight onto a landing that is higher or lower rises by what that landing says", () => {
+  // 0.5 s: 9.80665·0.25/8 = 30.6 cm on the level; 20 cm higher: (0.2/0.5 + 9.80665·0.25)²/(2·9.80665).
+  expect(day({ flightS: 0.5 }).heightCm).toBeCloseTo(30.6458, 3);
+  const higher = attemptHeight(jumpAttempt({ day: 1, flightS: 0.5, landingCm: 20 }), plates);
+  expect(higher).toEqual({
+    ok: true,
+    value: {
+      cm: expect.closeTo((100 * (0.4 + 9.80665 * 0.25) ** 2) / (2 * 9.80665), 9),
+      isBound: false,
+    },
+  });
+});
+
 const heights = (values: readonly (number | null)[], of: Partial<TestDay> = {}) =>
   values.map((heightCm) => ({ ...day({ heightCm: 40 }), heightCm, ...of }));
 const step = (...values: (number | null)[]) => heightStep(heights(values));
@@ -90,6 +104,9 @@ test("six heights on a grid were read to its step, five or one beside it were no
   expect(step(40, 45, 50, 45, 60)).toBeNull();
   expect(step(40, 45, 50, 45, 60, 47)).toBeNull();
   expect(step(40.5, 43, 45.5, 43, 48, 40.5)).toBe(2.5);
+  // A day without a height lies on no grid, and the order of days does not matter.
+  expect(step(41, null, 46, 51, 46, 61, 41)).toBe(5);
+  expect(step(40, 60, 45, 65, 40, 60)).toBe(5);
 });
 
 test("one height all along has no step", () => {

@@ -97,6 +97,27 @@ test("a height of the day that was not read is said beside the trend", () => {
   });
 });
 
+test("a day on which no height was cleared is no test day, and refuses no other", () => {
+  const missed = [7, 8].map((s) =>
+    jumpAttempt({ day: sessionDay(0) - s, stackKg: [15], cleared: false }),
+  );
+  const between = [1, 2, 3].map((s) =>
+    jumpAttempt({ day: sessionDay(s) + 1, stackKg: [15], cleared: false }),
+  );
+  const plain = trendOf(heights(...six, 41, 42, 41));
+  expect(trendOf([...heights(...six, 41, 42, 41), ...missed, ...between])).toEqual(plain);
+  expect(plain.notes).toEqual([]);
+});
+
+test("the step between heights is this season's, whatever last season's were read to", () => {
+  const now = heights(40, 42, 40, 44, 42, 40, 42, 44);
+  const before = [40.5, 41, 43.5].map((heightCm, s) =>
+    jumpAttempt({ day: sessionDay(0) - 100 + s, heightCm }),
+  );
+  expect(trendOf(now).stepCm).toBe(2);
+  expect(trendOf([...before, ...now]).stepCm).toBe(2);
+});
+
 test("who or what is not in the rows is refused by name", () => {
   const of = asked([
     ...heights(...six),

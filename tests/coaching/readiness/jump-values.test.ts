@@ -57,4 +57,7 @@ test("heights written to ten centimetres are known to 2.9 of them", () => {
   expect(jumpValues(days, days[6])!.leastSd).toBeCloseTo((100 * 2.9) / (310 / 7), 9);
   const fine = [40, 41.3, 42, 40.7, 43.1, 39.8, 41].map((cm, day) => height(day, cm));
   expect(jumpValues(fine, fine[6])!.leastSd).toBe(0);
+  // Today's contact is not read in the steps of other days' heights.
+  const contact = testDay(9, { contactS: 0.2 });
+  expect(jumpValues([...days, contact], contact)!.leastSd).toBe(0);
 });

@@ -1,4 +1,7 @@
+import { speedOnLine } from "../../../src/coaching/bar-speed/expected-speed";
+import { lineFit } from "../../../src/coaching/bar-speed/line-fit";
 import { usualLineSettings } from "../../../src/coaching/bar-speed/line-settings";
+import { lineRows } from "../../../src/coaching/bar-speed/squad-lines";
 import {
   usualReadinessSettings as usual,
   usualSpread,
@@ -65,6 +68,12 @@ test("of two tests on a day the one with more earlier days speaks, of equals the
   expect(speaking([...dropJumps(six), ...boxJumps(six)])).toBe("box jump");
   expect(speaking([...boxJumps(weekly(5)), ...dropJumps(six)])).toBe("drop jump");
   expect(speaking([...dropJumps(six), ...boxJumps(weekly(5))])).toBe("drop jump");
+  // Of two heights the first by name, whichever was written first.
+  const hops = boxJumps(six).map((jump) => ({ ...jump, test: "hop" }));
+  expect(speaking([...boxJumps(six), ...hops])).toBe("box jump");
+  // A height before a contact, whatever they are called.
+  expect(speaking([...dropJumps(six), ...hops])).toBe("hop");
+  expect(speaking([...hops, ...boxJumps(six)])).toBe("box jump");
   // A test that was not taken today does not speak.
   expect(speaking([...boxJumps(six.slice(0, -1)), ...dropJumps(weekly(4))])).toBe("drop jump");
 });
@@ -133,9 +142,47 @@ test("of two lifts of the day the one with more earlier sessions speaks, whichev
   const presses = on(weekly(4), (day) => work(day, { exercise: "bench press", loadKg: 40 }));
   expect(only({ sets: [...presses, ...squats] }).of).toBe("back squat");
   expect(only({ sets: [...squats, ...presses] }).of).toBe("back squat");
-  // Of two done equally often the one that was begun first.
+  // Of two done equally often the first by name.
   const rows = on(weekly(6), (day) => work(day, { exercise: "hip thrust" }));
   expect(only({ sets: [...squats, ...rows] }).of).toBe("back squat");
+});
+
+/** A lift's earlier days and today, by what the squad knows of it. */
+const speedOf = (sets: readonly LiftingSet[]) => {
+  const index = squadIndex({ sets }, today);
+  const { lift } = squadSpreads(index, [], usual, usualLineSettings);
+  const known = lift(exerciseKey("back squat"));
+  const own = index.of(athlete)!.lifts.get(exerciseKey("back squat"))!;
+  return { own, known, read: speedToday(own, today, known, usual) };
+};
+
+test("today's bar is as sure as the line at its load, in percent of the usual speed there", () => {
+  const loads = [60, 65, 70, 62.5, 67.5, 72.5];
+  const { own, known, read } = speedOf(
+    on(weekly(6), (day, ago) =>
+      work(day, { loadKg: ago === 0 ? 75 : loads[ago / 7 - 1]!, repSpeeds: [0.6 + 0.001 * ago] }),
+    ),
+  );
+  const line = lineFit(lineRows(own.slice(0, -1)), today, known.prior, known.settings)!;
+  expect(read!.lineError).toBeCloseTo((100 * speedOnLine(line, 75).error) / read!.usual, 12);
+});
+
+test("a bar so heavy that the line has no speed for it is held against nothing", () => {
+  const { read } = speedOf(
+    on(weekly(6), (day, ago) =>
+      work(
+        day,
+        ago === 0 ? { loadKg: 400 } : { loadKg: 60 + ago / 7, repSpeeds: [0.7 - ago / 700] },
+      ),
+    ),
+  );
+  expect(read).toBeNull();
+});
+
+test("a marker lifted after the first work set speaks for its day all the same", () => {
+  const { read } = speedOf(on(weekly(6), (day) => [work(day, { set: null }), marker(day)]).flat());
+  expect(read!.today).toBe(0.94);
+  for (const { value } of read!.past) expect(value).toBeCloseTo(read!.offLine, 9);
 });
 
 test("an earlier day is read by its first set, as today is, whatever the later ones moved at", () => {
@@ -143,12 +190,9 @@ test("an earlier day is read by its first set, as today is, whatever the later o
   const sets = on(weekly(6), (day) =>
     speeds.map((speed, at) => work(day, { set: at + 1, repSpeeds: [speed] })),
   ).flat();
-  const index = squadIndex({ sets }, today);
-  const { lift } = squadSpreads(index, [], usual, usualLineSettings);
-  const own = index.of(athlete)!.lifts.get(exerciseKey("back squat"))!;
-  const read = speedToday(own, today, lift(exerciseKey("back squat")), usual)!;
-  expect(read.past).toHaveLength(6);
-  for (const { value } of read.past) expect(value).toBeCloseTo(read.offLine, 9);
+  const { read } = speedOf(sets);
+  expect(read!.past).toHaveLength(6);
+  for (const { value } of read!.past) expect(value).toBeCloseTo(read!.offLine, 9);
 });
 
 test("what goes together is read from each athlete's most frequent lift and test", () => {
@@ -158,8 +202,16 @@ test("what goes together is read from each athlete's most frequent lift and test
   const seen = knows({ sets, jumps }).ties();
   expect(seen.speedWithJump).not.toBe(usual.speedWithJump);
   expect(seen.withDiary).toBe(usual.withDiary);
-  const few = [...on([3], (day) => work(day, { exercise: "bench press" })), ...sets];
-  expect(knows({ sets: few, jumps }).ties()).toEqual(seen);
+  const press = work(sets.at(-1)!.day, { exercise: "bench press" });
+  expect(knows({ sets: [press, ...sets], jumps }).ties()).toEqual(seen);
+  expect(knows({ sets: [...sets, press], jumps }).ties()).toEqual(seen);
+  // Of two lifts done equally often, the first by name.
+  const even = sets.map((set, s) => ({
+    ...set,
+    exercise: "hip thrust",
+    repSpeeds: [0.7 + 0.01 * (s % 5)],
+  }));
+  expect(knows({ sets: [...sets, ...even], jumps }).ties()).toEqual(seen);
   expect(knows({ sets }).ties().speedWithJump).toBe(usual.speedWithJump);
   expect(knows({ jumps }).ties().speedWithJump).toBe(usual.speedWithJump);
 });

@@ -75,6 +75,12 @@ test("a day without rows is too few rows with nothing needed", () => {
   expect(of("Nobody Known")).toMatchObject({ word: "too few rows", parts: [], needed: [] });
 });
 
+test("who is asked for is named as in the rows, who is not in them as asked", () => {
+  const of = squadReadiness({ index: squadIndex({ sets }, day), plates: [] });
+  expect(of("ilka  BRANDMOOR").athlete).toBe("Ilka Brandmoor");
+  expect(of("Nobody Known").athlete).toBe("Nobody Known");
+});
+
 test("a new tool on the day is not held against the old one", () => {
   const other = slower(0.8).map((set) => (set.day === day ? { ...set, tool: "new" } : set));
   expect(read({ sets: other })).toMatchObject({

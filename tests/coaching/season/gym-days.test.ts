@@ -74,6 +74,21 @@ test("days on which the athlete may not lift are refused, the rest of the week i
   expect(gymDays({ ...week, mayLift: () => false }).best).toEqual([]);
 });
 
+test("with one day open there is no second choice, and none wanted is none", () => {
+  const found = gymDays({ ...week, mayLift: (day) => day === monday + 4 });
+  expect([weekdays(found.best), found.second]).toEqual([[4], []]);
+  expect(gymDays({ ...week, wanted: 0 })).toMatchObject({ best: [], second: [] });
+});
+
+test("an evening's key run keeps the next morning's lifting away as well", () => {
+  const rules = { ...usualRules, hoursToKeyRun: 12 };
+  const morning = (minute: number) =>
+    gymDays({ ...week, runs: [run(1, "interval", 20)], rules, minute }).all[2]!.refused;
+  // From Tuesday 20:00 to Wednesday 7:00 are eleven hours, to 8:00 twelve.
+  expect(morning(7 * 60)).toMatchObject({ code: "key-run", hours: 11, limit: 12 });
+  expect(morning(8 * 60)).toBeNull();
+});
+
 test("no choice of allowed days, two days apart, costs less than the best", () => {
   const kinds = fc.constantFrom<RunKind>("easy", "long", "interval", "race pace");
   const runs = fc.array(fc.tuple(fc.integer({ min: 0, max: 6 }), kinds, fc.nat(23)), {

@@ -1,7 +1,12 @@
 import { dayFromIso } from "../../../src/coaching/calendar/day";
 import type { Race } from "../../../src/coaching/record/race";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
-import { hoursAfter, raceClash, weekKind } from "../../../src/coaching/season/race-hours";
+import {
+  hoursAfter,
+  hoursToNextRace,
+  raceClash,
+  weekKind,
+} from "../../../src/coaching/season/race-hours";
 
 const day = (iso: string) => dayFromIso(iso)!;
 const race = (over: Partial<Race> = {}): Race => ({
@@ -51,6 +56,26 @@ test("longer races ask for longer rest, by their distance, as the squad sets it"
   // Neither a road 10 km measured long nor a marathon written in whole kilometres is another race.
   expect([10.5, 10.6, 41.9, 42].map(hours)).toEqual([48, 72, 72, 168]);
   expect(hoursAfter(race({ distanceKm: 21.0975 }), { ...usualRules, hoursAfterHalf: 96 })).toBe(96);
+});
+
+test("hours are counted to the nearest race ahead, within three weeks to the hour", () => {
+  const hours = (iso: string, hour: number, ...races: Race[]) =>
+    hoursToNextRace(day(iso), hour * 60, races);
+  const later = race({ day: day("2026-05-30") });
+  expect(hours("2026-05-22", 10, later, race())).toBe(24);
+  // At the start itself the next one is looked for.
+  expect(hours("2026-05-23", 10, race(), later)).toBe(7 * 24);
+  expect(hours("2026-05-23", 10, race())).toBeNull();
+  expect([hours("2026-05-02", 10, race()), hours("2026-05-02", 9, race())]).toEqual([504, null]);
+  expect(hours("2026-05-22", 10, race({ startMinute: null }))).toBe(14);
+});
+
+test("an A race on a Monday or a Sunday is of its own week alone", () => {
+  const mondays = ["2026-05-11", "2026-05-18", "2026-05-25"].map(day);
+  const kinds = (iso: string) =>
+    mondays.map((monday) => weekKind(monday, [race({ day: day(iso) })]));
+  expect(kinds("2026-05-18")).toEqual(["ordinary", "race week", "week after"]);
+  expect(kinds("2026-05-24")).toEqual(["ordinary", "race week", "week after"]);
 });
 
 test("a week with an A race is race week, the next the week after, B races leave it ordinary", () => {

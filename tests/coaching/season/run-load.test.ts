@@ -32,10 +32,14 @@ test("runs of one day add up, rest days are 0, runs outside the week are not rea
 test("an unrated run in the week refuses the sum", () => {
   const runs = [run(2, 20_000, 5, 60), run(3, 19_994, null, 45)];
   expect(weekLoad(runs, 20_000)).toEqual(refuse("run-not-rated", { row: 3, day: 19_994 }));
+  const untimed = [run(2, 20_000, 5, 60), run(3, 19_994, 6, null)];
+  expect(weekLoad(untimed, 20_000)).toEqual(refuse("run-not-rated", { row: 3, day: 19_994 }));
 });
 
 test("exertion ends at 10 and minutes at a day", () => {
   expect(runLoad(10, 1440)).toEqual({ ok: true, value: 14_400 });
+  expect(runLoad(0, 60)).toEqual({ ok: true, value: 0 });
+  expect(runLoad(-1, 60)).toEqual(refuse("exertion-impossible", { exertion: -1 }));
   expect(runLoad(10.1, 60)).toEqual(refuse("exertion-impossible", { exertion: 10.1 }));
   expect(runLoad(5, 1441)).toEqual(refuse("minutes-impossible", { minutes: 1441 }));
   expect(runLoad(5, 0)).toEqual(refuse("minutes-impossible", { minutes: 0 }));

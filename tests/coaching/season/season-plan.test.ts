@@ -70,3 +70,16 @@ test("without a first day the season goes from the first race to the last; a sho
   expect(plan.unusualLength).toBe(true);
   expect(seasonPlan(squad, [], null, 18)).toBeNull();
 });
+
+test("sixteen to twenty weeks are a usual season, and without races or weeks it is the week of its first day", () => {
+  const unusual = (weeks: number) => seasonPlan(squad, [], day("2026-04-06"), weeks)!.unusualLength;
+  expect([15, 16, 20, 21].map(unusual)).toEqual([true, false, false, true]);
+  const plan = seasonPlan(squad, [], day("2026-04-08"), null)!;
+  expect(plan.athletes[0]!.weeks.map(({ monday }) => isoFromDay(monday))).toEqual(["2026-04-06"]);
+});
+
+test("a race on a Monday stands in the week it begins", () => {
+  const weeks = seasonPlan(squad, [race("2026-05-18", "all", "B")], day("2026-05-11"), 2)!
+    .athletes[0]!.weeks;
+  expect(weeks.map(({ races: own }) => own.length)).toEqual([0, 1]);
+});
