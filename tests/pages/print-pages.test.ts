@@ -182,6 +182,37 @@ test("the head coach reads who slipped, since when, by how much, and what holdin
   );
 });
 
+test("sessions are counted whether speeds were taken or not: a gym without a tool was not empty", () => {
+  const without = (heading: RegExp) => (rows: unknown[][]) => {
+    const at = rows[0]!.findIndex((name) => heading.test(String(name)));
+    return rows.map((row, index) =>
+      index === 0 ? row : row.map((cell, column) => (column === at ? "" : cell)),
+    );
+  };
+  const empty = (rows: unknown[][]) => rows.slice(0, 1);
+  const book = sampleClub({ Sets: without(/^Rep speeds/), Jumps: empty });
+  const { paper } = asked("week page", book);
+  const before = asked("week page").paper;
+  const sessions = ({ lines }: typeof paper) =>
+    new Map(lines.map((line) => [line.athlete, line.sessions]));
+  expect(sessions(paper)).toEqual(sessions(before));
+  expect(paper.sentences.join(" ")).not.toContain("No gym rows");
+  expect(paper.sentences.join(" ")).toContain("Tomas Reyerson, 4 of 8");
+});
+
+test("in the season's second week nobody is said to have missed sessions that were not yet due", () => {
+  const from = (rows: unknown[][]) =>
+    rows.filter(([day], at) => at === 0 || String(day) >= "2026-06-15");
+  const { paper } = asked("week page", sampleClub({ Sets: from, Jumps: from }));
+  const said = paper.sentences.join(" ");
+  // Two weeks of rows: four sessions are planned, and only who did fewer than seven tenths is named.
+  for (const [, done, planned] of said.matchAll(/(\d) of (\d)/g)) {
+    expect(Number(planned)).toBeLessThanOrEqual(4);
+    expect(Number(done)).toBeLessThan(0.7 * Number(planned));
+  }
+  expect(said.match(/\d of \d/g)?.length ?? 0).toBeLessThan(3);
+});
+
 test("a coach who writes decimal commas reads them on paper", () => {
   const commas = (rows: unknown[][]) =>
     rows.map((row, at) =>

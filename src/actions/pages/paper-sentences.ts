@@ -1,5 +1,4 @@
 import { athleteNamed } from "../../coaching/record/athlete-named";
-import { gymDays } from "../../coaching/series/season-start";
 import { listWords, sentence, spelled } from "../../words/pages";
 import { countWords } from "../../words/reasons-figures";
 import { valueWords } from "../../words/reasons-hold";
@@ -60,10 +59,7 @@ function missing(week: PrintableWeek): string {
   const quiet: string[] = [];
   const few: string[] = [];
   for (const { line } of lines) {
-    const own = state.index.of(line.athlete);
-    const last = own
-      ? Math.max(Number.NEGATIVE_INFINITY, ...gymDays(own))
-      : Number.NEGATIVE_INFINITY;
+    const last = Math.max(Number.NEGATIVE_INFINITY, ...week.daysIn(line.athlete));
     if (line.not !== "out" && state.asOf - last > quietDays) quiet.push(line.athlete);
     else if (state.hold.of(line.athlete).word === "too few rows") few.push(line.athlete);
   }
@@ -80,14 +76,18 @@ const lookBack = 28;
 /** Under this share of the sessions planned the head coach is asked (common practice, no source). */
 const fewShare = 0.7;
 
-/** "Fewer sessions than planned in the last four weeks: Tomas Reyerson, 5 of 8." */
-function fewer({ state, lines }: PrintableWeek): readonly string[] {
+/**
+ * "Fewer sessions than planned in the last four weeks: Tomas Reyerson, 5 of 8." Of an athlete whose
+ * rows began since then only the whole weeks with rows are asked for.
+ */
+function fewer({ state, lines, daysIn }: PrintableWeek): readonly string[] {
   const said = lines.flatMap(({ line }) => {
-    const own = state.index.of(line.athlete);
+    const days = daysIn(line.athlete);
     const about = athleteNamed(state.read.rows.athletes, line.athlete);
-    if (!own || line.not === "out") return [];
-    const planned = 4 * (about?.sessionsAWeek ?? 2);
-    const done = [...gymDays(own)].filter((day) => day > state.asOf - lookBack).length;
+    if (line.not === "out") return [];
+    const begun = state.asOf + 1 - Math.min(...days);
+    const planned = Math.floor(Math.min(lookBack, begun) / 7) * (about?.sessionsAWeek ?? 2);
+    const done = days.filter((day) => day > state.asOf - lookBack).length;
     return done > 0 && done < fewShare * planned ? [`${line.athlete}, ${done} of ${planned}`] : [];
   });
   return said.length === 0

@@ -2,6 +2,7 @@ import type { Day } from "../../coaching/calendar/day";
 import type { AthleteState } from "../../coaching/next-week/athlete-state";
 import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
 import { usualPlates } from "../../coaching/next-week/usual-plates";
+import { nameKey } from "../../coaching/record/name-key";
 import type { Plate } from "../../coaching/record/plate";
 import { grouped } from "../../coaching/series/grouped";
 import { remembered } from "../../coaching/series/remembered";
@@ -25,6 +26,8 @@ export type PrintableWeek = {
   /** Sessions of those who lift, in order of day and start, then by name. */
   readonly sessions: readonly PrintedSession[];
   readonly stateOf: (athlete: string) => AthleteState;
+  /** Days with a set or a jump, each once, whether a speed was taken or not. */
+  readonly daysIn: (athlete: string) => readonly Day[];
   readonly plates: readonly Plate[];
   readonly numbers: PrintedNumbers;
   /** What could not be read of what is kept. */
@@ -39,6 +42,10 @@ export function printableWeek(
 ): PrintableWeek {
   const week = proposedWeek(workbook, today, monday, changes);
   const { rows } = week.state.read;
+  const done = grouped(
+    [...rows.sets, ...rows.jumps].filter(({ day }) => day <= week.state.asOf),
+    ({ athlete }) => nameKey(athlete),
+  );
   const sessions = week.lines
     .filter(({ leftOut }) => !leftOut)
     .flatMap(({ line }) => line.sessions.map((session) => ({ line, session })))
@@ -54,6 +61,7 @@ export function printableWeek(
     plates: rows.plates.length > 0 ? rows.plates : usualPlates,
     numbers: week.state.numbers,
     damaged: damagedForPaper(workbook),
+    daysIn: (athlete) => [...new Set((done.get(nameKey(athlete)) ?? []).map(({ day }) => day))],
     stateOf: remembered(athleteStates(week.state)),
   };
 }

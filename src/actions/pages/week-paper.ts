@@ -2,7 +2,7 @@ import { mayDoOn } from "../../coaching/availability/spell-on";
 import { type Day, isoFromDay, mondayOf } from "../../coaching/calendar/day";
 import type { SeasonHold } from "../../coaching/hold/season-hold";
 import { athleteNamed } from "../../coaching/record/athlete-named";
-import { gymDays, seasonStart } from "../../coaching/series/season-start";
+import { seasonStart } from "../../coaching/series/season-start";
 import { datedDay, longDay, weekdayWords } from "../../words/days";
 import { dressOf } from "../../words/dress";
 import { pageWords } from "../../words/pages";
@@ -98,7 +98,6 @@ function afterWord(season: SeasonHold): string {
     : `; a loss of ${percentWords(visibleFall)} would show`;
 }
 
-function sessionsIn({ state }: PrintableWeek, athlete: string, from: Day): number {
-  const own = state.index.of(athlete);
-  return own ? [...gymDays(own)].filter((day) => day >= from && day < from + 7).length : 0;
+function sessionsIn({ daysIn }: PrintableWeek, athlete: string, from: Day): number {
+  return daysIn(athlete).filter((day) => day >= from && day < from + 7).length;
 }
