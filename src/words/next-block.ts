@@ -1,5 +1,5 @@
 import type { NextBlock, NextBlockReason } from "../coaching/blocks/next-block";
-import { trimmed } from "./reasons-figures";
+import { repetitionsWords } from "./reasons-figures";
 
 const sentences: Readonly<Record<NextBlockReason, string>> = {
   "quality-not-recorded": "movement quality not recorded: held",
@@ -19,6 +19,6 @@ export function nextBlockWords({ reason, reserve }: NextBlock): string {
   const left =
     reserve === null
       ? "no strength estimate to guard it"
-      : `about ${trimmed(Math.min(reserve, 20), 1)} repetitions in reserve`;
+      : `about ${repetitionsWords(Math.min(reserve, 20))} in reserve`;
   return `${sentences[reason]} (${left})`;
 }

@@ -1,5 +1,6 @@
 import type { DayBand } from "../coaching/next-week/day-bands";
 import type { PrintedNumbers } from "./printed-numbers";
+import { countWords } from "./reasons-figures";
 
 const numbers = [
   "no",
@@ -74,7 +75,7 @@ export const pageWords = {
   orIll: "or slower, or ill",
   otherwise: (block: string, load: string) => sentence(onlyIf(block, load)),
   stopByForm: "End a set when the movement goes.",
-  contacts: (count: number) => `${count} contacts in all.`,
+  contacts: (count: number) => `${countWords(count, "contact")} in all.`,
   noJumps: "No jumps until asked about.",
   noJumpsToday: "No jumps in this session.",
   stopRule:

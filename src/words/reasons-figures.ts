@@ -22,6 +22,12 @@ export function trimmed(value: number, decimals: number): string {
   return value < 0 && text !== "0" ? `−${text}` : text;
 }
 
+/** "1 repetition", "3.2 repetitions" */
+export function repetitionsWords(count: number): string {
+  const text = trimmed(count, 1);
+  return `${text} repetition${text === "1" ? "" : "s"}`;
+}
+
 /** A lift or test within a sentence: "Back squat" is "back squat", "CMJ" stays. */
 export function withinSentence(name: string): string {
   const text = name.trim();

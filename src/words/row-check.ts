@@ -1,15 +1,13 @@
 import type { FarOffSet } from "../coaching/hold/season-hold";
-import { trimmed, withinSentence } from "./reasons-figures";
+import { countWords, trimmed, withinSentence } from "./reasons-figures";
 import { whoseName } from "./row-issues";
 
 /** The row check of a table with nothing to mend. */
 export const allRowsRead = "all rows read";
 
-const grouped = (count: number) => String(count).replace(/\B(?=(\d{3})+$)/g, ",");
-
-/** "1,204 of 1,211 rows read" */
+/** "1204 of 1211 rows read": a mark between thousands would be a decimal mark to half of all coaches. */
 export function rowsReadWords(read: number, filled: number): string {
-  return `${grouped(read)} of ${grouped(filled)} rows read`;
+  return `${read} of ${countWords(filled, "row")} read`;
 }
 
 /** What to do about a name that the Athletes table does not have, beside the answers to choose from. */

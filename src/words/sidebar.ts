@@ -4,7 +4,7 @@ export const sidebarWords = {
   viewsName: "Holdline views",
   reading: "Reading the rows",
   working: "Working",
-  tryAgain: "Try again",
+  readAgain: "Read again",
   allAthletes: "All athletes",
   squadEmpty: "No athletes found yet. Open Set up to see which tabs were read.",
   rowsNotUsed: (rows: number) =>
@@ -24,6 +24,7 @@ export const sidebarWords = {
   somebodyElse: (athlete: string) => `Not ${athlete}`,
   nameNotListed: (name: string) => `“${name}” is not among the athletes.`,
   inRows: (rows: number) => `in ${rows} ${rows === 1 ? "row" : "rows"}`,
+  manyRows: (rows: number) => `${rows} ${rows === 1 ? "row" : "rows"}`,
   moreLike: (count: number, column: string) => `${count} more like it in column ${column}`,
   headingRight: (column: string) =>
     `Many in one column: is the heading of column ${column} right? Set up shows what was asked about it.`,

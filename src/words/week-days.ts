@@ -38,11 +38,11 @@ function refusedWords({ day, refused }: DayChoice): string | null {
   }
 }
 
-/** "Thu 2 Jul refused: 41 h before R4, an A race (rule: 72 h)." */
+/** "Thu 2 Jul refused: 41 h before R4 county track weekend, an A race (rule: 72 h)." */
 export function raceRuleWords(
   { day, hours, race, matters, limit }: LineReason["facts"],
   side: "before" | "after",
 ): string {
   const kind = matters === "A" ? "an A" : `a ${matters}`;
-  return `${weekdayWords(Number(day))} refused: ${Math.floor(Number(hours))} h ${side} ${String(race).split(/[ ,]/)[0]}, ${kind} race (rule: ${limit} h).`;
+  return `${weekdayWords(Number(day))} refused: ${Math.floor(Number(hours))} h ${side} ${String(race).split(",")[0]}, ${kind} race (rule: ${limit} h).`;
 }

@@ -6,7 +6,7 @@ import type { SessionItem } from "../coaching/next-week/session-plan";
 import { dayWords, weekdayWords } from "./days";
 import { bandParts, byFeel, onlyIf, sentence } from "./pages";
 import { plainNumbers } from "./printed-numbers";
-import { trimmed } from "./reasons-figures";
+import { countWords, repetitionsWords, trimmed } from "./reasons-figures";
 import { raceRuleWords } from "./week-days";
 
 const kg = (value: unknown) => trimmed(Number(value), 2);
@@ -161,10 +161,10 @@ export function consequenceWords(session: ProposedLine["sessions"][number]): str
   const onBar =
     reserve === null
       ? "Repetitions in reserve not known: no strength estimate, none written down."
-      : `About ${trimmed(Math.max(0, reserve), 1)} repetitions in reserve at the cautious end${reserve < 2 ? ": fewer than the two asked for" : ""}.`;
+      : `About ${repetitionsWords(Math.max(0, reserve))} in reserve at the cautious end${reserve < 2 ? ": fewer than the two asked for" : ""}.`;
   return [
-    ...(session.instead ? [] : [onBar, `Volume load ${trimmed(volumeLoad([session]), 0)} kg.`]),
-    ...(contacts > 0 ? [`At most ${contacts} ground contacts.`] : []),
+    ...(session.instead ? [] : [onBar, `Volume load ${trimmed(volumeLoad([session]), 2)} kg.`]),
+    ...(contacts > 0 ? [`At most ${countWords(contacts, "ground contact")}.`] : []),
     ...(hoursToRace === null ? [] : [`${Math.floor(hoursToRace)} h to the next race.`]),
   ];
 }

@@ -1,6 +1,8 @@
 import render from "preact-render-to-string";
 import { numberStyle } from "../../src/actions/number-style";
 import type { CardPage, PageKind, PrintedPages, RackPage } from "../../src/actions/page-messages";
+import type { PrintedSession } from "../../src/actions/pages/printable-week";
+import { shortNames } from "../../src/actions/pages/short-names";
 import { readWorkbook } from "../../src/actions/read-workbook";
 import { serveRequest } from "../../src/actions/requests";
 import { PicturePage } from "../../src/pages/picture-page";
@@ -151,6 +153,16 @@ test("everyone who lifts stands once in the rack plan, lightest first, and the c
       expect(on).toEqual(line.side);
     }
   }
+});
+
+test("names kept as “Surname, First” are short by the first name, and whole where two share it", () => {
+  const turned = (names: readonly string[]) => {
+    const group = names.map((athlete) => ({ line: { athlete } })) as unknown as PrintedSession[];
+    return names.map(shortNames(group));
+  };
+  expect(turned(["O'Brien, Siobhán", "Ek, Tom", "Ana Lopez"])).toEqual(["Siobhán", "Tom", "Ana"]);
+  expect(turned(["Ek, Tom", "Lind, Tom"])).toEqual(["Ek, Tom", "Lind, Tom"]);
+  expect(turned(["Ek,"])).toEqual(["Ek,"]);
 });
 
 test("a room free too briefly still has a plan, and the page says what it needs", () => {

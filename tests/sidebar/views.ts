@@ -98,7 +98,7 @@ export const week: WeekView = {
 export const rows: RowCheckView = {
   mark: ".",
   damaged: [],
-  summary: "1,204 of 1,211 rows read",
+  summary: "1204 of 1211 rows read",
   problems: [
     {
       tab: "Sets",

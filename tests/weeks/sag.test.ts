@@ -105,7 +105,9 @@ test("next week: load held, no step up, about half the sets; Thursday refused, 4
   expect(found.days!.all[3]!.refused).toMatchObject({ code: "before-race", hours: 41, limit: 72 });
   const why = found.reasons.map(lineReasonWords);
   expect(why).toContain("No step up while slipping.");
-  expect(why).toContain("Thu 2 Jul refused: 41 h before R4, an A race (rule: 72 h).");
+  expect(why).toContain(
+    "Thu 2 Jul refused: 41 h before R4 county track weekend, an A race (rule: 72 h).",
+  );
   expect(found.odd).toBe(true);
 });
 

@@ -8,8 +8,9 @@ import {
   weekDifferenceWords,
   weekTitleWords,
 } from "../../src/words/next-week-tab";
-import { bandParts, spelled } from "../../src/words/pages";
+import { bandParts, pageWords, spelled } from "../../src/words/pages";
 import { answerLabel, askWords } from "../../src/words/questions";
+import { repetitionsWords } from "../../src/words/reasons-figures";
 import { jumpTrendReason } from "../../src/words/reasons-jump";
 import { lineReason } from "../../src/words/reasons-line";
 import { noteWords } from "../../src/words/reasons-notes";
@@ -17,7 +18,7 @@ import { partWords, readinessReason, readinessWords } from "../../src/words/reas
 import { daysSetsWords, setToSetWords } from "../../src/words/reasons-set-to-set";
 import { squadWords } from "../../src/words/reasons-squad";
 import { refusalSentence } from "../../src/words/refusals";
-import { mendWords } from "../../src/words/row-check";
+import { mendWords, rowsReadWords } from "../../src/words/row-check";
 import { sayRowIssue } from "../../src/words/row-issues";
 import { seasonWrittenWords, weekCellWords } from "../../src/words/season-tab";
 import { sidebarWords } from "../../src/words/sidebar";
@@ -311,7 +312,7 @@ test("reasons of a line name who, what and which race", () => {
   expect(say("limb", { ...limb, site: "calf" })).toMatch(/^Calf: leg press/);
   const race = { day: monday, hours: 40, race: "R2 Town", matters: "A", limit: 72 };
   expect(say("day-before-race", race)).toBe(
-    "Mon 6 Apr refused: 40 h before R2, an A race (rule: 72 h).",
+    "Mon 6 Apr refused: 40 h before R2 Town, an A race (rule: 72 h).",
   );
   expect(say("day-before-race", { ...race, matters: "B" })).toMatch(/a B race/);
   expect(say("no-jumps", { site: "" })).toBe("Modified: no jumps until asked about.");
@@ -376,7 +377,7 @@ test("the week's days: best, second best, and the rule each refused day breaks",
     "Second best: Wed 8 Apr.",
     "Mon 6 Apr refused: nothing may be proposed that day.",
     "Mon 6 Apr refused: 20.5 h from a key run (rule: 48 h).",
-    "Mon 6 Apr refused: 20 h before R2, an A race (rule: 48 h).",
+    "Mon 6 Apr refused: 20 h before R2 Town, an A race (rule: 48 h).",
     "Mon 6 Apr refused: 20 h after R3, a C race (rule: 48 h).",
     "Lifting six hours from a run costs strength little; a key run the next day may still suffer.",
   ]);
@@ -429,4 +430,18 @@ test.each([
   const said = sayRowIssue(issue as never);
   expect(said.found).toBe("blank");
   expect(said.whatToDo).toMatch(todo);
+});
+
+test("one of anything is said in the singular", () => {
+  expect(repetitionsWords(1)).toBe("1 repetition");
+  expect(repetitionsWords(0.96)).toBe("1 repetition");
+  expect(repetitionsWords(1.1)).toBe("1.1 repetitions");
+  expect(repetitionsWords(-1.5)).toBe("−1.5 repetitions");
+  expect(pageWords.contacts(1)).toBe("1 contact in all.");
+  expect(sidebarWords.manyRows(1)).toBe("1 row");
+  expect(rowsReadWords(0, 1)).toBe("0 of 1 row read");
+});
+
+test("thousands have no mark, which a coach of decimal commas would read as one", () => {
+  expect(rowsReadWords(1204, 12110)).toBe("1204 of 12110 rows read");
 });

@@ -17,7 +17,7 @@ const { outputFiles } = await build({
 const text = Buffer.from(outputFiles[0].text).toString("base64");
 const { sidebarWords, menuWords } = await import("data:text/javascript;base64," + text);
 process.stdout.write(JSON.stringify([
-  sidebarWords.views, sidebarWords.goTo("C7"), sidebarWords.tryAgain, menuWords.openSidebar,
+  sidebarWords.views, sidebarWords.goTo("C7"), sidebarWords.readAgain, menuWords.openSidebar,
   (outputFiles[0].text.match(/Vorn sela/g) ?? []).length,
 ]));
 `;
@@ -33,7 +33,7 @@ test("a folder of words in another language takes the place of a handful, the re
   expect(said(join(__dirname, "invented-language"))).toEqual([
     { week: "Vorn sela", squad: "Squad", rows: "Rows", setUp: "Set up" },
     "Ga C7",
-    "Try again",
+    "Read again",
     "Open sidebar",
     // Every part of the program that says it says it from there.
     1,
@@ -44,7 +44,7 @@ test("without one nothing of it is there", () => {
   expect(said("")).toEqual([
     { week: "Next week", squad: "Squad", rows: "Rows", setUp: "Set up" },
     "Go to C7",
-    "Try again",
+    "Read again",
     "Open sidebar",
     0,
   ]);

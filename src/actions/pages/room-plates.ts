@@ -1,3 +1,4 @@
+import { stampedOn } from "../../coaching/jumps/stack-height";
 import type { RackPlan } from "../../coaching/next-week/rack-plan";
 import { listWords } from "../../words/pages";
 import { stackWords } from "../../words/week";
@@ -47,14 +48,16 @@ export function platesNeeded(
     list.filter((mass) => Math.abs(mass - massKg) < 1e-6).length;
   const rows = [...plates]
     .sort((a, b) => b.massKg - a.massKg)
-    .map(({ massKg, owned }) => {
+    .map((plate) => {
+      const { massKg, owned } = plate;
+      const stamped = stampedOn(plate);
       const bars = racks.reduce(
         (sum, { turns }) =>
           sum + 2 * Math.max(0, ...turns.map((turn) => count(turn.plates, massKg))),
         0,
       );
-      const stack = Math.max(0, ...group.map(({ session }) => count(session.stackKg, massKg)));
-      const drop = Math.max(0, ...drops.map((stackKg) => count(stackKg, massKg)));
+      const stack = Math.max(0, ...group.map(({ session }) => count(session.stackKg, stamped)));
+      const drop = Math.max(0, ...drops.map((stackKg) => count(stackKg, stamped)));
       return { massKg, bars, stack, drop, owned };
     })
     .filter(({ bars, stack, drop }) => bars + stack + drop > 0);

@@ -1,8 +1,14 @@
 import type { PrintedSession } from "./printable-week";
 
-/** First names where nobody else in the room has the same one; otherwise the whole name. */
+/**
+ * First names where nobody else in the room has the same one; otherwise the whole name. Of "Brandmoor,
+ * Ilka" the first name is the one after the comma.
+ */
 export function shortNames(group: readonly PrintedSession[]): (athlete: string) => string {
-  const first = (athlete: string) => athlete.trim().split(/\s+/)[0] ?? athlete;
+  const first = (athlete: string) => {
+    const [name] = athlete.split(",").pop()!.trim().split(/\s+/);
+    return name || athlete;
+  };
   const counts = new Map<string, number>();
   for (const { line } of group) {
     const name = first(line.athlete).toLowerCase();

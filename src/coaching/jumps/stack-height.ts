@@ -1,10 +1,13 @@
 import { accept, type Outcome, refuse } from "../../outcome";
 import type { Plate } from "../record/plate";
 
+/** The figure that stands on a plate. */
+export const stampedOn = ({ stamped, massKg }: Plate): number => stamped ?? massKg;
+
 /**
  * Height of plates laid flat on one another: their thicknesses add.
  *
- * @param stackKg mass stamped on each plate, kg, bottom first
+ * @param stackKg mass stamped on each plate, bottom first
  * @param plates this gym's own plates with their measured thickness
  * @returns cm; no plates is 0. Refuses `plate-not-measured` by place and mass, and
  * `plates-not-owned` when the stack needs more of one mass than the gym owns.
@@ -13,7 +16,7 @@ export function stackHeight(stackKg: readonly number[], plates: readonly Plate[]
   const used = new Map<number, number>();
   let heightCm = 0;
   for (const [index, massKg] of stackKg.entries()) {
-    const plate = plates.find((one) => one.massKg === massKg);
+    const plate = plates.find((one) => stampedOn(one) === massKg);
     if (!plate) return refuse("plate-not-measured", { place: index + 1, massKg });
     const count = (used.get(massKg) ?? 0) + 1;
     used.set(massKg, count);

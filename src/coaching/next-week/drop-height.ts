@@ -1,7 +1,7 @@
 import { meanOf } from "../../statistics/spread";
 import type { Day } from "../calendar/day";
 import { dropCmOf } from "../jumps/drop-cm";
-import { stackHeight } from "../jumps/stack-height";
+import { stackHeight, stampedOn } from "../jumps/stack-height";
 import type { JumpAttempt } from "../record/jump-attempt";
 import { nameKey } from "../record/name-key";
 import type { Plate } from "../record/plate";
@@ -81,13 +81,15 @@ function noHigher(
 /** Equal plates stacked to no more than a height, nearest to it; of equal ones the fewest. */
 export function equalPlates(cm: number, plates: readonly Plate[]): readonly number[] {
   let best: { readonly cm: number; readonly stackKg: readonly number[] } = { cm: 0, stackKg: [] };
-  for (const { massKg, thicknessCm, owned } of plates) {
+  for (const plate of plates) {
+    const { thicknessCm, owned } = plate;
     if (!(thicknessCm > 0)) continue;
     const count = Math.min(owned ?? 10, Math.floor(cm / thicknessCm + 1e-9));
     const height = count * thicknessCm;
     const nearer = height > best.cm + 1e-9;
     const fewer = Math.abs(height - best.cm) <= 1e-9 && count < best.stackKg.length;
-    if (nearer || fewer) best = { cm: height, stackKg: Array<number>(count).fill(massKg) };
+    if (nearer || fewer)
+      best = { cm: height, stackKg: Array<number>(count).fill(stampedOn(plate)) };
   }
   return best.stackKg;
 }

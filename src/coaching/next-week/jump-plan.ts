@@ -1,4 +1,4 @@
-import { stackHeight } from "../jumps/stack-height";
+import { stackHeight, stampedOn } from "../jumps/stack-height";
 import type { Plate } from "../record/plate";
 import type { AthleteState } from "./athlete-state";
 import { contactBands } from "./exercise-list";
@@ -70,8 +70,8 @@ function onePlateMore(stackKg: readonly number[], plates: readonly Plate[]): rea
   const thinnest = plates
     .filter(({ massKg }) => massKg >= leastLandingKg)
     .sort((a, b) => a.thicknessCm - b.thicknessCm);
-  for (const { massKg } of thinnest) {
-    const higher = [...stackKg, massKg];
+  for (const plate of thinnest) {
+    const higher = [...stackKg, stampedOn(plate)];
     if (stackHeight(higher, plates).ok) return higher;
   }
   return stackKg;

@@ -35,6 +35,9 @@ export function readPlateRows(view: TableView): Reading<Plate> {
       });
     }
     seen.set(massKg, { row, thicknessCm });
-    return { row: row + 1, massKg, thicknessCm, owned: owned(line, row) };
+    const stamped = Number.parseFloat(String(line[fields.mass!.index]).replace(",", "."));
+    const inKg = !(Math.abs(stamped - massKg) > 0.01);
+    const plate = { row: row + 1, massKg, thicknessCm, owned: owned(line, row) };
+    return inKg ? plate : { ...plate, stamped };
   });
 }

@@ -93,7 +93,7 @@ function TabRow({
   readonly tables: readonly string[];
   readonly ask: AskServer;
 }) {
-  const rows = tab.rows > 0 ? `, ${tab.rows} rows` : "";
+  const rows = tab.rows > 0 ? `, ${words.manyRows(tab.rows)}` : "";
   const found = `${tab.tab}${rows}: ${words.found[tab.found]}`;
   return (
     <label class="field tab-row">

@@ -51,7 +51,7 @@ export function Sidebar({
           <div class="says error" role="alert">
             <p>{state.error}</p>
             <button type="button" class="btn" onClick={() => dispatch({ type: "asked again" })}>
-              {words.tryAgain}
+              {words.readAgain}
             </button>
           </div>
         )}

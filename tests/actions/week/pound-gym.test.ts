@@ -1,5 +1,7 @@
 import { cardPages } from "../../../src/actions/pages/card-pages";
 import { printableWeek } from "../../../src/actions/pages/printable-week";
+import { rackPages } from "../../../src/actions/pages/rack-pages";
+import { squadView } from "../../../src/actions/squad-view";
 import { weekView } from "../../../src/actions/week-view";
 import { gymStepKg } from "../../../src/coaching/blocks/gym-step";
 import { isoFromDay } from "../../../src/coaching/calendar/day";
@@ -25,8 +27,9 @@ const session = (name: string, day: number, markers: boolean) => {
   ];
 };
 const days = [0, 1, 2].flatMap((week) => [1, 3].map((at) => firstDay + 7 * week + at));
-const gym = () =>
+const gym = (besides: Readonly<Record<string, readonly (readonly unknown[])[]>> = {}) =>
   memoryWorkbook({
+    ...besides,
     Athletes: [
       ["Athlete", "Experience"],
       [ada, "trained"],
@@ -54,6 +57,30 @@ test("in a gym of pounds a step is 5 lb, and the reason names the load that stan
   expect(line.why[0]).toBe("Moved well, volume done, speed held: a step on, 155 to 160 lb.");
   expect(line.ahead[0]).toMatchObject({ block: "5×3", loadKg: 72.57 });
   expect(line.sessions[0]!.markerKg).toBe(52.16);
+});
+
+test("stacks of pound plates have heights, and what is built of them is named as it is stamped", () => {
+  const jumps = days.flatMap((day) => [
+    [isoFromDay(day), ada, "box jump", "3x45+25", "y", ""],
+    [isoFromDay(day), ada, "drop jump", "", "", 30],
+  ]);
+  const book = gym({
+    Jumps: [["Date", "Athlete", "Test", "Stack", "Cleared?", "Drop height (cm)"], ...jumps],
+  });
+  const week = printableWeek(book, sunday, null, []);
+  const [card] = cardPages(week).filter(({ athlete }) => athlete === ada);
+  const amounts = card!.jumps.lines.map(({ amount }) => amount).join("; ");
+  // Plates an inch thick each: four of them are 10.2 cm; eight owned, and 30 cm wished for, eight are 20.3.
+  expect(amounts).toContain("3×45+25 (10.2 cm)");
+  expect(amounts).toMatch(/from 20\.3 cm \(8×(45|35|25|10|5|2\.5)\)/);
+  const [plan] = rackPages(week);
+  const needed = new Map(plan!.plates.map(({ plate, stack, drop }) => [plate, [stack, drop]]));
+  expect(needed.get("45")![0]).toBe(3);
+  expect(needed.get("25")![0]).toBe(1);
+  expect([...needed.values()].map(([, drop]) => drop)).toContain(8);
+  const line = weekView(book, sunday, null, []).lines.find(({ athlete }) => athlete === ada)!;
+  expect(line.sessions[0]!.stack).toBe("3×45+25");
+  expect(squadView(book, sunday).lines[0]!.why).not.toMatch(/gave no height/);
 });
 
 test("the card and the phone take the same load for a slow marker", () => {

@@ -220,13 +220,13 @@ test("usual days that a race moves are named though as many days are found", () 
   const found = line({ races: [race("2026-05-16", 14, { race: "R3 meeting", matters: "B" })] });
   expect(found.sessions.map((one) => one.day - monday)).toEqual([0, 2]);
   expect(found.reasons.map(lineReasonWords)).toContain(
-    "Thu 14 May refused: 44 h before R3, a B race (rule: 48 h).",
+    "Thu 14 May refused: 44 h before R3 meeting, a B race (rule: 48 h).",
   );
   // The day after a race on Monday evening is a usual day too.
   const monday10 = line({ races: [race("2026-05-11", 19, { race: "R3 meeting", matters: "B" })] });
   expect(monday10.sessions.map((one) => one.day - monday)).not.toContain(1);
   expect(monday10.reasons.map(lineReasonWords)).toContain(
-    "Tue 12 May refused: 23 h after R3, a B race (rule: 48 h).",
+    "Tue 12 May refused: 23 h after R3 meeting, a B race (rule: 48 h).",
   );
   expect(
     line()
