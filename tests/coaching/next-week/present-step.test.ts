@@ -45,6 +45,16 @@ test("what rows leave out is taken as usual: the bar, the hour; what is not know
   expect(step(week("2026-06-23"))).toMatchObject({ markerKg: 55, reserveSeen: 3, minute: 1080 });
 });
 
+test("the fewest repetitions left in reserve count, and the lift with most work sets, not most markers", () => {
+  const [first, ...rest] = week("2026-06-23").filter(({ kind }) => kind === "work");
+  expect(step([{ ...first!, repsInReserve: 1 }, ...rest])?.reserveSeen).toBe(1);
+  const markers = Array.from({ length: 9 }, () => ({
+    ...week("2026-06-22")[0]!,
+    exercise: "deadlift",
+  }));
+  expect(step([...markers, first!, ...rest])?.exercise).toBe("back squat");
+});
+
 test("repetitions are counted from speeds when they are not written, unknown without either", () => {
   const speeds = [0.7, 0.69, 0.68, 0.67, 0.66];
   expect(step(week("2026-06-23", {}, { reps: null, repSpeeds: speeds }))?.volumeDone).toBe(true);

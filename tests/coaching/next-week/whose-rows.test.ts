@@ -191,3 +191,14 @@ test("without a strength estimate, or reserves written down, none is told", () =
   const [first] = line({ sets: unwritten }, { state: state(name) }).sessions;
   expect(first!.reserve).toBeNull();
 });
+
+test("assistance is one set before an A race, two in other weeks", () => {
+  const sets = (races: SquadRows["races"]) =>
+    line({ races })
+      .sessions[0]!.items.filter(({ kind }) => kind === "assistance")
+      .map((item) => item.sets);
+  expect([sets([race("2026-05-16", 10)]), sets([])]).toEqual([
+    [1, 1],
+    [2, 2],
+  ]);
+});
