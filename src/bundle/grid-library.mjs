@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
 
 /**
  * Online spreadsheets write ranges without an end (A2:H, B5:B). The grid library at 0.25.1 reads A:H
@@ -52,6 +53,35 @@ export const openEndedRanges = {
         contents = contents.replace(found, () => mended);
       }
       return { contents, loader: "js" };
+    });
+  },
+};
+
+/** Where the library reads a typed or pasted text: month before day, and commas as if they were not there. */
+const asEnglish =
+  "const parseData = (_ref = (_numfmt$parseDate = numfmt.parseDate(value)) !== null && _numfmt$parseDate !== void 0 ? _numfmt$parseDate : numfmt.parseTime(value)) !== null && _ref !== void 0 ? _ref : numfmt.parseNumber(value);";
+
+/** Typed and pasted texts are read as the reader's language has them. */
+export const typedInLanguage = {
+  name: "typed-in-language",
+  setup(build) {
+    const core = /@univerjs[\\/]core[\\/]lib[\\/](es|cjs)[\\/]index\.js$/;
+    const typedValue = fileURLToPath(
+      new URL("../local-host/engine/typed-value.ts", import.meta.url),
+    );
+    build.onLoad({ filter: core }, ({ path }) => {
+      const text = readFileSync(path, "utf8");
+      if (text.split(asEnglish).length !== 2)
+        throw new Error(`${path}: the place where typed texts are read was not found once.`);
+      const from = JSON.stringify(typedValue);
+      const brought = /[\\/]cjs[\\/]/.test(path)
+        ? `const { typedValue } = require(${from});`
+        : `import { typedValue } from ${from};`;
+      const contents = text.replace(
+        asEnglish,
+        () => "const parseData = typedValue(value, numfmt);",
+      );
+      return { contents: `${brought}\n${contents}`, loader: "js" };
     });
   },
 };

@@ -2,7 +2,7 @@ import { mkdirSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
-import { noHyphenation, openEndedRanges } from "./grid-library.mjs";
+import { noHyphenation, openEndedRanges, typedInLanguage } from "./grid-library.mjs";
 import { chosenLanguage } from "./other-language.mjs";
 
 const root = join(dirname(fileURLToPath(import.meta.url)), "../..");
@@ -11,7 +11,7 @@ const from = (path) => join(root, "src/local-host", path);
 const shared = {
   outdir,
   bundle: true,
-  plugins: [chosenLanguage(), openEndedRanges, noHyphenation],
+  plugins: [chosenLanguage(), openEndedRanges, typedInLanguage, noHyphenation],
   logLevel: "error",
 };
 const program = {

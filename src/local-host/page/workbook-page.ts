@@ -15,6 +15,7 @@ import { rowsThatFit } from "./rows-that-fit";
 import { scriptRealm } from "./script-realm";
 import { sidebarFrame } from "./sidebar-frame";
 import { toolBar } from "./tool-bar";
+import { typedDays } from "./typed-days";
 import { undoInSight } from "./undo-in-sight";
 
 /** The workbook in the grid, the add-on's menu above it and its sidebar beside it. */
@@ -63,6 +64,7 @@ export async function workbookPage(
   refusedCells(host, messages);
   rowsThatFit(host);
   undoInSight(host);
+  typedDays(host);
   protectedCells(host, messages);
   dropToOpen(page, { place, ...kept }, messages);
   void requests.untilClosed().then(() => {
