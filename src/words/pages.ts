@@ -80,7 +80,7 @@ export const pageWords = {
   noJumpsToday: "No jumps in this session.",
   stopRule:
     "End a set at two repetitions running under the speed floor, or when the movement goes.",
-  halfSets: "Sets about half this week, load kept.",
+  halfSets: "Fewer sets this week, load kept.",
   poorMovement: "Movement was poor last time: watch it first.",
   byFeel: `Loads ${byFeel}.`,
   instead: (usual: string) => `in place of ${usual}`,

@@ -3,13 +3,17 @@ import { weekdayWords } from "./days";
 import { clock } from "./pages";
 import { countWords } from "./reasons-figures";
 
+/** "about half the sets, load kept": what the rule leaves of the sets before an A race. */
+export const raceSetsWords = (kept: number): string =>
+  `${kept < 1 ? `about ${kept === 0.5 ? "half" : `${Math.round(100 * kept)} % of`} the` : "all"} sets, load kept`;
+
 /** What holds for the whole week's proposal. */
 export const weekNoteWords = {
   /** "R4 county track weekend, A race, Sat 4 Jul 11:00." */
   race: (race: string, matters: string, day: Day, startMinute: number | null) =>
     `${race}, ${matters} race, ${weekdayWords(day)}${startMinute === null ? "" : ` ${clock(startMinute)}`}.`,
-  racing: (athletes: number) =>
-    `${countWords(athletes, "athlete")} in race week: sets about half, load kept.`,
+  racing: (athletes: number, kept: number) =>
+    `${countWords(athletes, "athlete")} in race week: ${raceSetsWords(kept)}.`,
   noPlates:
     "No Plates table: loads are built from pairs of 25, 20, 15, 10, 5, 2.5 and 1.25 kg. Write down what the gym owns.",
   noRacks: "The rule says no racks: the main lift gives way to its alternative.",

@@ -3,6 +3,7 @@ import { listWords, sentence, spelled } from "../../words/pages";
 import { countWords } from "../../words/reasons-figures";
 import { valueWords } from "../../words/reasons-hold";
 import { squadWords } from "../../words/reasons-squad";
+import { raceSetsWords } from "../../words/week-notes";
 import { rowsNotUsed } from "../rows-not-used";
 import type { PrintableWeek } from "./printable-week";
 
@@ -30,7 +31,7 @@ function moved({ state, lines }: PrintableWeek): string {
 }
 
 /** What next week changes: race weeks, loads held, and who lifts nothing. */
-function changes({ lines }: PrintableWeek): string {
+function changes({ state, lines }: PrintableWeek): string {
   const racing = lines.filter(({ line }) => line.kind === "race week");
   const held = lines.filter(({ line }) =>
     line.reasons.some(({ code }) => code === "slipping-held"),
@@ -41,7 +42,7 @@ function changes({ lines }: PrintableWeek): string {
   return [
     racing.length === 0
       ? "Next week is a race week for nobody."
-      : `Next week is a race week for ${spelled(racing.length)}: sets about half, loads kept.`,
+      : `Next week is a race week for ${spelled(racing.length)}: ${raceSetsWords(state.read.rows.rules.raceWeekSets)}.`,
     held.length === 0 ? "" : `Load held while slipping: ${names(held)}.`,
     up.length === 0 ? "" : `A step up for ${spelled(up.length)}: ${names(up)}.`,
     none.length === 0 ? "" : `Nothing planned for ${names(none)}.`,

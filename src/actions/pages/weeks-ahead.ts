@@ -3,6 +3,7 @@ import { seasonPlan } from "../../coaching/season/season-plan";
 import { grouped } from "../../coaching/series/grouped";
 import { dayWords, weekdayWords } from "../../words/days";
 import { listWords, spelled } from "../../words/pages";
+import { raceSetsWords } from "../../words/week-notes";
 import type { WeekPaper } from "../page-messages";
 import type { PrintableWeek } from "./printable-week";
 
@@ -28,7 +29,7 @@ export function weeksAhead({ state, monday }: PrintableWeek): WeekPaper["weeks"]
       race: raceWords(here),
       gym: [
         racing > 0
-          ? `race week for ${some(racing)}: sets about half, load kept, nothing heavy in the last ${rules.hoursBeforeA} h`
+          ? `race week for ${some(racing)}: ${raceSetsWords(rules.raceWeekSets)}, nothing heavy in the last ${rules.hoursBeforeA} h`
           : "",
         after > 0 ? `week after for ${some(after)}` : "",
         racing + after === 0 ? "ordinary" : "",

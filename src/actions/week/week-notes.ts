@@ -15,5 +15,5 @@ export function weekNotes({ state, monday, lines }: ProposedWeek): string[] {
   });
   if (rows.plates.length === 0) notes.push(weekNoteWords.noPlates);
   if (rows.rules.racks < 0.5) notes.push(weekNoteWords.noRacks);
-  return racing === 0 ? notes : [...notes, weekNoteWords.racing(racing)];
+  return racing === 0 ? notes : [...notes, weekNoteWords.racing(racing, rows.rules.raceWeekSets)];
 }
