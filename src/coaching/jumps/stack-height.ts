@@ -25,5 +25,6 @@ export function stackHeight(stackKg: readonly number[], plates: readonly Plate[]
     }
     heightCm += plate.thicknessCm;
   }
-  return accept(heightCm);
+  // The same plates in another order are as high, to the last digit: heights are compared.
+  return accept(Math.round(1e6 * heightCm) / 1e6);
 }

@@ -71,6 +71,29 @@ test("stacks are read from the gym's plates, highest cleared of the day, with th
   if (trend.ok) expect(trend.value.notes.map(({ code }) => code)).toContain("read-in-steps");
 });
 
+test("the same plates stacked in another order are the same drop, and the same height", () => {
+  const thin = [
+    [5, 1.2],
+    [10, 2.2],
+  ].map(([massKg, thicknessCm]) => ({
+    row: 2,
+    massKg: massKg!,
+    thicknessCm: thicknessCm!,
+    owned: null,
+  }));
+  // 1.2 + 2.2 + 1.2 is not 1.2 + 1.2 + 2.2 in floating point.
+  const drops = [
+    [5, 5, 10],
+    [5, 10, 5],
+  ].map((dropStackKg) =>
+    jumpAttempt({ day: 1, test: "drop jump", dropStackKg, stackKg: dropStackKg, contactS: 0.2 }),
+  );
+  const [day] = testDays(drops, thin);
+  expect(day).toMatchObject({ dropCm: 4.6, heightCm: 4.6, contactS: 0.2 });
+  const later = testDays([drops[0]!, { ...drops[1]!, day: 2 }], thin);
+  expect(new Set(later.map(({ dropCm }) => dropCm)).size).toBe(1);
+});
+
 test("attempts of a day: mean of measured ones, best of stacks; a miss is no height", () => {
   const [measured, stacked] = testDays(
     [
