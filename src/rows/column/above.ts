@@ -14,7 +14,7 @@ export function cellAbove(
   let lastCell: unknown = "";
   return (row) => {
     let at = row - 1;
-    while (at >= view.first && at !== lastRow && repeats(view.cells[at]?.[index])) at--;
+    while (at !== lastRow && repeats(view.cells[at]?.[index])) at--;
     lastCell = at === lastRow ? lastCell : at < view.first ? "" : view.cells[at]?.[index];
     lastRow = row;
     return lastCell;

@@ -39,10 +39,7 @@ export function choiceColumn<T>(
   const read = (cell: unknown, row: number): T | null => {
     const before = seen.get(cell);
     if (before !== undefined) return before;
-    if (isDitto(cell)) {
-      const repeated = above(row);
-      return isDitto(repeated) ? null : read(repeated, row);
-    }
+    if (isDitto(cell)) return read(above(row), row);
     const words = plainWords(foundText(cell));
     if (isBlank(cell) || cell === false || (saysNoValue(words) && !known.has(words))) {
       if (needed) view.log.add("needed-blank", row, index, cell, { heading }, true);
@@ -80,10 +77,7 @@ export function yesNoColumn(
     if (isBlank(cell)) return null;
     const said = yesNo(cell);
     if (said !== null) return said;
-    if (isDitto(cell)) {
-      const repeated = above(row);
-      return isDitto(repeated) ? null : read(repeated, row);
-    }
+    if (isDitto(cell)) return read(above(row), row);
     if (typeof cell !== "string" || !saysNoValue(cell))
       view.log.add("not-yes-or-no", row, index, cell, { heading });
     return null;

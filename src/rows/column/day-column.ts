@@ -122,10 +122,7 @@ export function dayColumn(
       return fail(serial ? "day-is-number" : "not-a-day", row, cell, facts);
     }
     if (typeof cell !== "string") return fail("not-a-day", row, cell);
-    if (isDitto(cell)) {
-      const repeated = above(row);
-      return isDitto(repeated) ? fail("needed-blank", row, cell) : slow(repeated, row);
-    }
+    if (isDitto(cell)) return slow(above(row), row);
     evidence ??= dayEvidence(view, column);
     const text = evidence.texts.get(cell) ?? dayFromText(cell);
     if (text === null) return !needed && saysNoValue(cell) ? null : fail("not-a-day", row, cell);
@@ -151,7 +148,6 @@ export function dayColumn(
     }
     return slow(cell, row);
   };
-  if (column.carried !== true) return readCell;
   return (line, row) => {
     // An unreadable date must not let the rows below it take an older one.
     carriedDay = readCell(line, row);

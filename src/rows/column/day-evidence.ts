@@ -37,7 +37,6 @@ function columnEvidence(view: TableView, column: Column): DayEvidence {
   const texts = new Map<string, DayText | null>();
   let year: number | null = null;
   const proof = new OrderProof();
-  const awaitingYear: DayText[] = [];
   for (let row = view.first; row < view.end; row++) {
     const cell = view.cells[row]![column.index];
     if (typeof cell !== "string") {
@@ -47,12 +46,9 @@ function columnEvidence(view: TableView, column: Column): DayEvidence {
     if (texts.has(cell)) continue;
     const text = cell === "" ? null : dayFromText(cell);
     texts.set(cell, text);
-    if (text === null) continue;
-    if (text.year === null && text.weekday !== null) awaitingYear.push(text);
-    else proof.see(text, text.year);
-    year ??= text.year;
+    year ??= text?.year ?? null;
   }
-  for (const text of awaitingYear) proof.see(text, year ?? view.year);
+  for (const text of texts.values()) if (text !== null) proof.see(text, year ?? view.year);
   return { order: column.dateOrder ?? proof.order, year, texts };
 }
 

@@ -19,10 +19,7 @@ export function minuteColumn(
     if (isBlank(cell)) return null;
     const minute = minuteOfDay(cell);
     if (minute !== null) return minute;
-    if (isDitto(cell)) {
-      const repeated = above(row);
-      return isDitto(repeated) ? null : read(repeated, row);
-    }
+    if (isDitto(cell)) return read(above(row), row);
     // "am" and "pm" say a half of the day, no minute; neither is a slip.
     if (typeof cell === "string" && (saysNoValue(cell) || /^(am|pm)$/i.test(cell.trim())))
       return null;
@@ -53,7 +50,7 @@ export function lengthColumn(
   const judged = (value: number, cell: unknown, row: number): number | null => {
     if (fits(value)) return value;
     // 75 hours of sleep is 7.5 with its point forgotten; minutes have no such usual range.
-    const slept = unit === "h" && typeof cell === "number" && value >= 30 && value <= 120;
+    const slept = typeof cell === "number" && value >= 30 && value <= 120;
     view.log.add("implausible", row, index, cell, {
       ...bounds,
       unit,
@@ -65,10 +62,7 @@ export function lengthColumn(
   const above = cellAbove(view, index);
   const read = (cell: unknown, row: number): number | null => {
     if (cell === "" || isBlank(cell) || cell === false) return null;
-    if (isDitto(cell)) {
-      const repeated = above(row);
-      return isDitto(repeated) ? null : read(repeated, row);
-    }
+    if (isDitto(cell)) return read(above(row), row);
     if (typeof cell === "number" && Number.isFinite(cell)) return judged(cell * toUnit, cell, row);
     if (isDate(cell)) {
       const minutes = cell.getHours() * 60 + cell.getMinutes() + cell.getSeconds() / 60;
@@ -105,7 +99,7 @@ export function lengthColumn(
       const value = Number(number[1]!.replace(",", "."));
       const said = number[2]?.toLowerCase();
       if (said === undefined) return judged(value * toUnit, cell, row);
-      return judged(fromMinutes(/^(h|std)/.test(said) ? value * 60 : value), cell, row);
+      return judged(fromMinutes(/h|std/.test(said) ? value * 60 : value), cell, row);
     }
     const unsure = /^(\d+(?:[.,]\d+)?)\s*\?+$/.exec(text);
     if (unsure)

@@ -19,7 +19,7 @@ export function numberCell(text: string): NumberCell | null {
     note = words.trim();
     return "";
   });
-  const perHand = /\s*\/\s*(hand|side|arm|seite)$|\s+(per|each) (hand|side)$|\s+each$/i.test(bare);
+  const perHand = /\/\s*(hand|side|arm|seite)$|\s(per|each) (hand|side)|\s+each$/i.test(bare);
   if (perHand) bare = bare.replace(/\s*(\/|per|each)\s*(hand|side|arm|seite)?$/i, "");
   const doubt = /\?+$/.exec(bare);
   if (doubt !== null) bare = bare.slice(0, -doubt[0].length).trim();

@@ -41,10 +41,7 @@ export function numberColumn(
     }
     const text = typeof cell === "string" ? cell : "";
     if (saysNoValue(text)) return null;
-    if (isDitto(cell)) {
-      const repeated = above(row);
-      return isDitto(repeated) ? null : slow(repeated, row);
-    }
+    if (isDitto(cell)) return slow(above(row), row);
     const span = /^(\d+(?:[.,]\d+)?)\s*[-–]\s*(\d+(?:[.,]\d+)?)$/.exec(text.trim());
     if (span !== null && bounds.rangeLowEnd === true)
       return judged(

@@ -97,10 +97,7 @@ export function quantityColumn(
     if (isDate(cell)) return report("date-in-number", row, cell);
     const text = typeof cell === "string" ? cell : "";
     if (saysNoValue(text)) return null;
-    if (isDitto(cell)) {
-      const repeated = above(row);
-      return isDitto(repeated) ? null : slow(repeated, row);
-    }
+    if (isDitto(cell)) return slow(above(row), row);
     const number = numberCell(text);
     if (number === null) return report("not-a-number", row, cell);
     if (number.unit !== null && number.unit.quantity !== range.quantity) {
@@ -121,7 +118,7 @@ export function quantityColumn(
     const comma = commaMeans(view, index);
     if (comma !== null)
       return judged(comma === "decimal" ? number.value : number.thousands, of, cell, row);
-    if (groupedFits && single >= low && single <= high)
+    if (groupedFits && single >= low)
       return report("comma-unsettled", row, cell, {
         either: number.value,
         or: number.thousands,

@@ -20,8 +20,7 @@ function range(
   rivals: readonly string[] = [],
   cellSettlesUnit = false,
 ): PlausibleRange {
-  const unit = unitOf(base);
-  if (unit === null) throw new Error(`no such unit: ${base}`);
+  const unit = unitOf(base)!;
   return {
     quantity: unit.quantity,
     base: unit,

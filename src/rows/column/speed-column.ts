@@ -68,8 +68,7 @@ export function speedColumn(
       const several = list(cell, row);
       if (several !== null) return several;
     }
-    const single = one(line, row);
-    return single === null ? none : { reps: [], single };
+    return { reps: [], single: one(line, row) };
   };
 }
 

@@ -15,10 +15,7 @@ export function textColumn(view: TableView, column: Column | undefined): CellRea
   const read = (cell: unknown, row: number): string => {
     if (cell === last) return last;
     if (typeof cell !== "string") return typeof cell === "boolean" ? "" : wordsOf(cell);
-    if (isDitto(cell)) {
-      const repeated = above(row);
-      return isDitto(repeated) ? "" : read(repeated, row);
-    }
+    if (isDitto(cell)) return read(above(row), row);
     const text = isBlank(cell) ? "" : trimmed(cell);
     if (text === cell) last = cell;
     return text;

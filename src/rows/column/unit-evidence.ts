@@ -61,7 +61,7 @@ export function unitEvidence(
   const baseFits = fits[0]!;
   if (count < fewest || baseFits >= count / 2)
     return { unit: range.base, candidates: [], ...settled };
-  const others = units.filter((_, at) => at > 0 && fits[at]! >= 0.8 * count);
+  const others = units.filter((_, at) => fits[at]! >= 0.8 * count);
   if (others.length === 1) return { unit: others[0] as Unit, candidates: [], ...settled };
   return others.length === 0
     ? { unit: range.base, candidates: [], ...settled }

@@ -55,6 +55,21 @@ test("a date's time of day is the set's, midnight is none; the next row starts a
     "2026-05-12",
     "2026-05-12",
   ]);
+  expect(days("2026-05-12 07:10", "2026-05-12 07:10")).toEqual([
+    "2026-05-12 430",
+    "2026-05-12 430",
+  ]);
+});
+
+test("a mark in the first row repeats nothing, and one below a row left out what stands above both", () => {
+  expect(days('"', "2026-05-12")).toEqual(["2026-05-12", "2 needed-blank"]);
+  const { reading } = understandTable("Sets", [
+    ["Date", "Athlete", "Exercise", "Load (kg)"],
+    ["2026-05-12", "Ilka", "squat", 80],
+    ["soon", "Ilka", "squat", '"'],
+    ["2026-05-12", "Ilka", "squat", '"'],
+  ]);
+  expect(reading.records.map(({ loadKg }) => loadKg)).toEqual([80, 80]);
 });
 
 test("the two days that a date may be are told", () => {
@@ -73,6 +88,7 @@ test("the two days that a date may be are told", () => {
 
 test.each([
   ["a date past the twelfth", ["4/5/2026", "13/5/2026"], "2026-05-04"],
+  ["a date past the twelfth in December", ["4/5/2026", "13/12/2026"], "2026-05-04"],
   ["a month that cannot be one", ["4/5/2026", "5/13/2026"], "2026-04-05"],
   ["the twelfth on both sides says nothing", ["4/5/2026", "12/12/2026"], null],
   ["neither side can be a month", ["4/5/2026", "13/14/2026"], null],
@@ -107,7 +123,7 @@ test("one hand wrote all columns: days from settle days until, unless they diffe
 test("a day that may be missing: blanks and dashes say nothing, other words are told and the row stays", () => {
   const { reading } = understandTable("Availability", [
     ["Athlete", "From", "Until", "May do"],
-    ...["", "n/a", "soon", 12, "2026-05-20"].map((until, at) => [
+    ...["", "n/a", "soon", 12, "2026-05-20", true].map((until, at) => [
       `Ilka ${at}`,
       "2026-05-12",
       until,
@@ -120,11 +136,18 @@ test("a day that may be missing: blanks and dashes say nothing, other words are 
     null,
     null,
     dayFromIso("2026-05-20"),
+    null,
   ]);
   expect(reading.issues.map(({ cell, code, dropsRow }) => [cell, code, dropsRow])).toEqual([
     ["C4", "not-a-day", false],
     ["C5", "not-a-day", false],
+    ["C7", "not-a-day", false],
   ]);
+  const open = understandTable("Availability", [
+    ["Athlete", "From", "May do"],
+    ["Ilka", "2026-05-12", "out"],
+  ]).reading;
+  expect(open.records.map(({ until }) => until)).toEqual([null]);
 });
 
 test("days without a year follow the row before them over New Year, and the column's year at first", () => {
@@ -137,6 +160,13 @@ test("days without a year follow the row before them over New Year, and the colu
     "2025-12-30",
   ]);
   expect(days("12 May 2024", "12 May 2026", "20 May").at(-1)).toBe("2026-05-20");
+  expect(days("20 Dec", new Date(2025, 11, 21), new Date(2026, 0, 5))[0]).toBe("2025-12-20");
+  expect(days(new Date(2026, 0, 4), "5 Jan", new Date(2027, 0, 4), "5 Jan")).toEqual([
+    "2026-01-04",
+    "2026-01-05",
+    "2027-01-04",
+    "2027-01-05",
+  ]);
 });
 
 test.each([
@@ -151,6 +181,7 @@ test.each([
   ["30 Jun", "2026-01-01", 2020, 2026],
   ["12/6", "2026-01-05", 2020, 2026],
   ["6/12", "2026-01-05", 2020, 2025],
+  ["5/12", "2026-06-10", 2020, 2026],
 ])("“%s” after %p, in a column of %p, is of %p", (text, before, year, near) => {
   const earlier = before === null ? null : dayFromIso(before);
   expect(nearYear(dayFromText(text)!, earlier, year)).toBe(near);

@@ -9,6 +9,8 @@ test("words for the kind of a set, with their number behind; others are told wit
     "Marker set 1",
     "work3.",
     "Arbeit Satz 2:",
+    "work set 12",
+    "work.",
     "n/a",
     false,
     "",
@@ -24,11 +26,13 @@ test("words for the kind of a set, with their number behind; others are told wit
     "work",
     "work",
     "work",
+    "work",
+    "work",
   ]);
   expect(column.reading.issues).toMatchObject([
     {
       code: "word-unknown",
-      cell: "D10",
+      cell: "D12",
       dropsRow: true,
       facts: { known: "warm-up, marker, work", heading: "Kind" },
     },
@@ -184,6 +188,8 @@ test.each([
   ["480 Minuten", 8],
   ["7.5??", "2 unsure 7.5"],
   ["7,5 ?", "2 unsure 7.5"],
+  ["7,25 ?", "2 unsure 7.25"],
+  [" 7:30 ", 7.5],
   ["about 7", "2 not-a-number"],
   ["7 hours or so", "2 not-a-number"],
   ["7:5", "2 not-a-number"],
@@ -224,6 +230,7 @@ test.each([
   ["10:00", 10],
   ["120:30", 120.5],
   ["1h10", 70],
+  ["10h30", 630],
   ["1,5 h", 90],
   ["40 m", 40],
 ])("a run of %p is %p minutes", (cell, minutes) => {
@@ -233,6 +240,9 @@ test.each([
 test("a run in hours by its heading, and what is told of one that is none", () => {
   expect(ran(1.5, "Duration (h)")).toBe(90);
   expect(ran("1.5", "Duration (h)")).toBe(90);
+  expect(ran(2_400_000, "Duration (ms)")).toBe(40);
+  // By its letter metres; of a duration it can only be minutes.
+  expect(ran(40, "Duration (m)")).toBe(40);
   expect(ran("40 min", "Duration (h)")).toBe(40);
   expect(facts(oneColumn("Runs", "Minutes", [901, "5:30", "far", "40?"]))).toEqual([
     { low: 0, high: 900, unit: "min", heading: "Minutes" },
@@ -252,6 +262,9 @@ test("plain numbers: ranges at their lower end where a range makes sense, tenths
     0,
     10,
     "1-2-3",
+    "12-10",
+    "2.25-3.25",
+    " 2-3 ",
   ]);
   expect(reserve.reading.records.map(({ repsInReserve }) => repsInReserve)).toEqual([
     2,
@@ -262,8 +275,18 @@ test("plain numbers: ranges at their lower end where a range makes sense, tenths
     0,
     10,
     null,
+    10,
+    2.25,
+    2,
   ]);
   expect(told(reserve)).toEqual(["9 not-a-number"]);
+  const exertion = oneColumn("Runs", "Exertion", ["10", "0", "11"]);
+  expect(exertion.reading.records.map(({ exertion }) => exertion)).toEqual([10, 0, null]);
+  const none = oneColumn("Sets", "Reps", ["five", new Date(2026, 4, 5)]);
+  expect(none.reading.issues.map(({ code, facts }) => [code, facts])).toEqual([
+    ["not-a-number", { heading: "Reps" }],
+    ["date-in-number", { heading: "Reps" }],
+  ]);
   const reps = oneColumn("Sets", "Reps", ["4-5", 2.5, "2.5", 5, "5", 1000, "5?", "4/11"]);
   expect(reps.reading.records.map(({ reps }) => reps)).toEqual([
     null,
