@@ -2,7 +2,7 @@ import { type Day, isoFromDay } from "../../coaching/calendar/day";
 import type { Column } from "../header/column";
 import type { CellReader, TableView } from "../table-view";
 import { isBlank } from "../value/blank";
-import { type DayText, dayFromText, settleDay } from "../value/day-text";
+import { type DayText, settleDay } from "../value/day-text";
 import { isDitto } from "../value/ditto";
 import { isDate } from "../value/is-date";
 import { saysNoValue } from "../value/no-value";
@@ -124,7 +124,7 @@ export function dayColumn(
     if (typeof cell !== "string") return fail("not-a-day", row, cell);
     if (isDitto(cell)) return slow(above(row), row);
     evidence ??= dayEvidence(view, column);
-    const text = evidence.texts.get(cell) ?? dayFromText(cell);
+    const text = evidence.texts.get(cell) ?? null;
     if (text === null) return !needed && saysNoValue(cell) ? null : fail("not-a-day", row, cell);
     const day = fromText(text, row, cell);
     if (day === null) return null;

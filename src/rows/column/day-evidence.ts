@@ -25,11 +25,10 @@ export function dayEvidence(view: TableView, column: Column): DayEvidence {
   if (own.order !== null) return own;
   const orders = dayFields.flatMap((field) => {
     const other = view.fields[field];
-    const order =
-      other === undefined || other === column ? null : columnEvidence(view, other).order;
+    const order = other === undefined ? null : columnEvidence(view, other).order;
     return order === null ? [] : [order];
   });
-  return { ...own, order: new Set(orders).size === 1 ? orders[0]! : null };
+  return { ...own, order: orders[0] ?? null };
 }
 
 /** One pass over a day column: numbers past twelve, weekdays and dots settle the order. */

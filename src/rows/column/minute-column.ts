@@ -79,8 +79,8 @@ export function lengthColumn(
         cell,
         row,
       );
-    const hours = /^(\d{1,2})\s*h\s*(\d{2})?\s*(?:m|min)?$/i.exec(text);
-    if (hours) return judged(fromMinutes(Number(hours[1]) * 60 + Number(hours[2] ?? 0)), cell, row);
+    const hours = /^(\d{1,2})\s*h\s*(\d{2})\s*(?:m|min)?$/i.exec(text);
+    if (hours) return judged(fromMinutes(Number(hours[1]) * 60 + Number(hours[2])), cell, row);
     const pair = /^(\d{1,3}):(\d{2})$/.exec(text);
     if (pair) {
       const asHours = fromMinutes(Number(pair[1]) * 60 + Number(pair[2]));

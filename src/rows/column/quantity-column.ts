@@ -114,7 +114,7 @@ export function quantityColumn(
     if (number.thousands === null || of === null) return judged(number.value, of, cell, row);
     const grouped = inBase(number.thousands, of);
     const single = inBase(number.value, of);
-    const groupedFits = grouped >= low && grouped <= high;
+    const groupedFits = grouped <= high;
     const comma = commaMeans(view, index);
     if (comma !== null)
       return judged(comma === "decimal" ? number.value : number.thousands, of, cell, row);

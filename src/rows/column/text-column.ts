@@ -14,7 +14,7 @@ export function textColumn(view: TableView, column: Column | undefined): CellRea
   let last = "";
   const read = (cell: unknown, row: number): string => {
     if (cell === last) return last;
-    if (typeof cell !== "string") return typeof cell === "boolean" ? "" : wordsOf(cell);
+    if (typeof cell !== "string") return wordsOf(cell);
     if (isDitto(cell)) return read(above(row), row);
     const text = isBlank(cell) ? "" : trimmed(cell);
     if (text === cell) last = cell;

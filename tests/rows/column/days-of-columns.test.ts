@@ -72,6 +72,18 @@ test("a mark in the first row repeats nothing, and one below a row left out what
   expect(reading.records.map(({ loadKg }) => loadKg)).toEqual([80, 80]);
 });
 
+test("under a merged day that cannot be read the rows below it are told too", () => {
+  const { reading } = understandTable("Sets", [
+    ["Date", "Athlete", "Exercise", "Load (kg)"],
+    ["2026-05-12", "Ilka", "squat", 80],
+    ["", "Kofi", "squat", 90],
+    ["soon", "Ilka", "squat", 80],
+    ["", "Kofi", "squat", 90],
+  ]);
+  expect(reading.records.map(({ row }) => row)).toEqual([2, 3]);
+  expect(told({ reading })).toEqual(["4 not-a-day", "5 needed-blank"]);
+});
+
 test("the two days that a date may be are told", () => {
   const { reading } = understandTable("Sets", [
     ["Date", "Athlete", "Exercise", "Load (kg)"],
@@ -89,6 +101,7 @@ test("the two days that a date may be are told", () => {
 test.each([
   ["a date past the twelfth", ["4/5/2026", "13/5/2026"], "2026-05-04"],
   ["a date past the twelfth in December", ["4/5/2026", "13/12/2026"], "2026-05-04"],
+  ["a month that cannot be one, in December", ["4/5/2026", "12/13/2026"], "2026-04-05"],
   ["a month that cannot be one", ["4/5/2026", "5/13/2026"], "2026-04-05"],
   ["the twelfth on both sides says nothing", ["4/5/2026", "12/12/2026"], null],
   ["neither side can be a month", ["4/5/2026", "13/14/2026"], null],
@@ -182,6 +195,7 @@ test.each([
   ["12/6", "2026-01-05", 2020, 2026],
   ["6/12", "2026-01-05", 2020, 2025],
   ["5/12", "2026-06-10", 2020, 2026],
+  ["6/30", "2025-12-25", 2020, 2025],
 ])("“%s” after %p, in a column of %p, is of %p", (text, before, year, near) => {
   const earlier = before === null ? null : dayFromIso(before);
   expect(nearYear(dayFromText(text)!, earlier, year)).toBe(near);

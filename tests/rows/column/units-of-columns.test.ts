@@ -97,6 +97,26 @@ test("figures under a heading in another unit than a column's are read as they s
   expect(least.contactS).toBe(0.08);
 });
 
+test("a mend lies among all other figures of the column, the least and the greatest", () => {
+  expect(loads([40, 120, 400], "Load (kg)").told).toEqual(["4 implausible 40"]);
+  expect(loads([120, 40, 1200], "Load (kg)").told).toEqual(["4 implausible 120"]);
+  const list = oneColumn("Sets", "Speeds (m/s)", ["0.30 0.62 30"]);
+  expect(told(list)).toEqual(["2 implausible 0.30 0.62 0.3"]);
+});
+
+test("a figure that cannot be leaves its row in; an unticked box is none", () => {
+  const { reading } = oneColumn("Sets", "Speed (m/s)", [62, 0.62]);
+  expect(reading.issues.map(({ dropsRow }) => dropsRow)).toEqual([false]);
+  expect(reading.records.map(({ setSpeed }) => setSpeed)).toEqual([null, 0.62]);
+  expect(speeds([false, 0.62]).told).toEqual([]);
+});
+
+test("the greatest speed that can be fits its unit", () => {
+  expect(speeds(Array(5).fill(350)).told).toEqual(["1 unit-unsettled"]);
+  const landing = oneColumn("Jumps", "Landing height (mm)", ["1,500"]);
+  expect(told(landing)).toContain("2 comma-unsettled");
+});
+
 test("a mend moves the point of a figure in the column's own unit only", () => {
   expect(loads([80, 82.5, 825], "Load (kg)").told).toEqual(["4 implausible 82.5"]);
   expect(loads([180, 185, 1850], "Load (lb)").told).toEqual(["4 implausible"]);
@@ -156,6 +176,9 @@ test.each([
   ["a comma before four figures does too", ["1,250", " 30,1250"], 0.125],
   ["“12,5 mm” does too", ["1,250", "12,5 mm"], 0.125],
   ["“1,250.5” makes them group thousands", ["1,250", " 1,000.5"], 125],
+  ["“12,55” does too", ["1,250", "12,55"], 0.125],
+  ["“10,000.5” makes them group thousands too", ["1,250", "10,000.5"], 125],
+  ["three groups after two figures do too", ["1,250", "12,000,000"], 125],
   ["three groups do too", ["1,250", "1,000,000"], 125],
 ])("%s", (_, cells, cm) => {
   const { reading } = oneColumn("Jumps", "Landing height (mm)", cells);
@@ -201,6 +224,8 @@ test.each([
   ["85kg ( slow ) ", { value: 85, note: "slow", unit: "kg" }],
   ["85(slow)", { value: 85, note: "slow" }],
   ["82,5 kg ?", { value: 82.5, unsure: true, unit: "kg" }],
+  ["82,5 kg ??", { value: 82.5, unsure: true, unit: "kg" }],
+  ["0.62 m.s-1", { value: 0.62, unit: "m/s" }],
   ["82,5 kg?", { value: 82.5, unsure: true, unit: "kg" }],
   ["85 ??", { value: 85, unsure: true }],
   ["62 cm/s", { value: 62, unit: "cm/s" }],
@@ -246,6 +271,7 @@ test.each([
   "kg 80",
   "x85 kg",
   "80 (a) b",
+  "85 (a) kg",
 ])("“%s” is no number", (text) => {
   expect(numberCell(text)).toBeNull();
 });

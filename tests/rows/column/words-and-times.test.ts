@@ -127,6 +127,8 @@ test("words are kept without stray spaces; numbers and dates as they are read, b
     "  slow   start ",
     "a\u00a0 b",
     "be\uFEFFlow ",
+    " early",
+    new Date(Number.NaN),
     7,
     new Date(2026, 4, 2),
     true,
@@ -138,6 +140,8 @@ test("words are kept without stray spaces; numbers and dates as they are read, b
     "slow start",
     "a b",
     "below",
+    "early",
+    "",
     "7",
     "2026-05-02",
     "",
@@ -148,8 +152,8 @@ test("words are kept without stray spaces; numbers and dates as they are read, b
 });
 
 test("a time of day that is none is told with its heading", () => {
-  const column = oneColumn("Sets", "Time", [" AM ", "pm", "pm!", "noon", "-", true]);
-  expect(told(column)).toEqual(["4 not-a-time", "5 not-a-time", "7 not-a-time"]);
+  const column = oneColumn("Sets", "Time", [" AM ", "pm", "pm!", "noon", "-", true, "late pm"]);
+  expect(told(column)).toEqual(["4 not-a-time", "5 not-a-time", "7 not-a-time", "8 not-a-time"]);
   expect(facts(column)[0]).toEqual({ heading: "Time" });
 });
 
@@ -189,6 +193,9 @@ test.each([
   ["7.5??", "2 unsure 7.5"],
   ["7,5 ?", "2 unsure 7.5"],
   ["7,25 ?", "2 unsure 7.25"],
+  ["about 7 ?", "2 not-a-number"],
+  ["7:30:00 late", "2 not-a-number"],
+  ["7.25 h", 7.25],
   [" 7:30 ", 7.5],
   ["about 7", "2 not-a-number"],
   ["7 hours or so", "2 not-a-number"],
@@ -287,13 +294,14 @@ test("plain numbers: ranges at their lower end where a range makes sense, tenths
     ["not-a-number", { heading: "Reps" }],
     ["date-in-number", { heading: "Reps" }],
   ]);
-  const reps = oneColumn("Sets", "Reps", ["4-5", 2.5, "2.5", 5, "5", 1000, "5?", "4/11"]);
+  const reps = oneColumn("Sets", "Reps", ["4-5", 2.5, "2.5", 5, "5", 1000, "5?", "4/11", "3/100"]);
   expect(reps.reading.records.map(({ reps }) => reps)).toEqual([
     null,
     null,
     null,
     5,
     5,
+    null,
     null,
     null,
     null,
@@ -305,6 +313,7 @@ test("plain numbers: ranges at their lower end where a range makes sense, tenths
     "7 implausible",
     "8 unsure 5",
     "9 not-a-number",
+    "10 not-a-number",
   ]);
   expect(facts(reps)[1]).toMatchObject({ unit: "", heading: "Reps" });
   expect(facts(reps)[4]).toEqual({ mend: 5, heading: "Reps" });
