@@ -12,6 +12,13 @@ export const weekViewWords = {
   noOther: "In the tab Next week. No other cell changes.",
   takeBack: "Take back",
   empty: "Nobody to propose for: name the athletes in an Athletes tab, or add rows to Sets.",
+  /** "5×5 at 80 kg, Tue 30 Jun and Thu 2 Jul."; each by itself where a step is taken between them. */
+  planned: (sessions: readonly { readonly day: string; readonly what: string }[]) => {
+    const [first] = sessions;
+    return sessions.every(({ what }) => what === first?.what)
+      ? `${first?.what}, ${sessions.map(({ day }) => day).join(" and ")}.`
+      : `${sessions.map(({ day, what }) => `${day}: ${what}`).join("; ")}.`;
+  },
   why: "Why",
   change: "Change",
   leaveOut: "Leave out this week",

@@ -165,6 +165,18 @@ test("names kept as “Surname, First” are short by the first name, and whole 
   expect(turned(["Ek,"])).toEqual(["Ek,"]);
 });
 
+test("a step taken within the week stands beside its day on the head coach's page, as on the cards", () => {
+  const step = (rows: unknown[][]) => [...rows, ["Step every session, not by the week", 1]];
+  const none = (rows: unknown[][]) => rows.slice(0, 1);
+  const book = sampleClub({ Rules: step, Races: none });
+  const kofi = "Kofi Anstruther";
+  const cards = asked("cards", book).cards.filter(({ athlete }) => athlete === kofi);
+  const [first, second] = cards.map(({ lift }) => `${lift.sets}×${lift.reps} at ${lift.load}`);
+  expect(second).not.toBe(first);
+  const line = asked("week page", book).paper.lines.find(({ athlete }) => athlete === kofi)!;
+  expect([line.next, line.nextDays]).toEqual([first, `Tue and Thu ${second}`]);
+});
+
 test("a room free too briefly still has a plan, and the page says what it needs", () => {
   const short = (rows: unknown[][]) => [...rows, ["Minutes the racks are free", 5]];
   const [plan] = asked("rack plan", sampleClub({ Rules: short })).plans;

@@ -65,6 +65,24 @@ test("an opened athlete's fields all have names, and the bar is drawn with its w
   expect(html).toContain('aria-label="One plate step lighter"');
 });
 
+test("sessions that differ are told one by one above the fields, equal ones together", () => {
+  const [line, ...others] = week.lines;
+  const [session] = line!.sessions;
+  const lead = (second: object) => {
+    const sessions = [session!, { ...session!, dayWords: "Thu 2 Jul", ...second }];
+    const lines = [{ ...line!, sessions }, ...others];
+    const shownWeek = { ...week, lines };
+    expect(words(shown({ week: shownWeek })).includes("Load held.; Thu 5×3 87.5")).toBe(
+      "sets" in second,
+    );
+    return words(shown({ week: shownWeek, athlete: "Tomas Reyerson" }));
+  };
+  expect(lead({})).toContain("2×5 at 85 kg, Tue 30 Jun and Thu 2 Jul. Load held.");
+  expect(lead({ sets: 5, reps: 3, loadKg: 87.5 })).toContain(
+    "Tue 30 Jun: 2×5 at 85 kg; Thu 2 Jul: 5×3 at 87.5 kg. Load held.",
+  );
+});
+
 test("a day on which nothing may be proposed cannot be chosen: with the fields the way back would be gone", () => {
   const [first, ...others] = week.lines;
   const days = [

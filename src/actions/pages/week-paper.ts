@@ -1,11 +1,13 @@
 import { mayDoOn } from "../../coaching/availability/spell-on";
 import { type Day, isoFromDay, mondayOf } from "../../coaching/calendar/day";
 import type { SeasonHold } from "../../coaching/hold/season-hold";
+import type { ProposedSession } from "../../coaching/next-week/propose-line";
 import { athleteNamed } from "../../coaching/record/athlete-named";
 import { seasonStart } from "../../coaching/series/season-start";
 import { datedDay, longDay, weekdayWords } from "../../words/days";
 import { dressOf } from "../../words/dress";
 import { pageWords } from "../../words/pages";
+import type { PrintedNumbers } from "../../words/printed-numbers";
 import { percentWords, signedPercentWords } from "../../words/reasons-figures";
 import { fallenUncalled, holdWords, movedWords, sinceWords } from "../../words/reasons-hold";
 import { noteWords } from "../../words/reasons-notes";
@@ -48,7 +50,8 @@ function paperLine(
   );
   const word = holdWords(season);
   const may = mayDoOn(state.read.rows.availability, line.athlete, state.asOf);
-  const [first] = leftOut ? [] : line.sessions;
+  const sessions = leftOut ? [] : line.sessions;
+  const [first] = sessions;
   const [note] = season.notes.filter(({ code }) => paperNotes.has(code));
   return {
     athlete: line.athlete,
@@ -67,14 +70,21 @@ function paperLine(
     // The word alone: sites and reasons stay in the sheet.
     mayDo:
       line.not === "out" ? "out" : `${may}${line.who.noJumps && may !== "out" ? ": no jumps" : ""}`,
-    next: first
-      ? `${first.sets}×${first.reps} ${first.instead ? first.instead.exercise.split(",")[0] : `at ${numbers.withUnit(first.loadKg)}`}`
-      : "–",
-    nextDays: leftOut
-      ? ""
-      : line.sessions.map(({ day }) => weekdayWords(day).slice(0, 3)).join(" and "),
+    next: first ? whatOf(first, numbers) : "–",
+    nextDays: sessions
+      .map((one) => {
+        const day = weekdayWords(one.day).slice(0, 3);
+        const what = whatOf(one, numbers);
+        // A step taken within the week stands beside its day.
+        return what === whatOf(first!, numbers) ? day : `${day} ${what}`;
+      })
+      .join(" and "),
   };
 }
+
+/** "2×5 at 80 kg", "2×5 leg press" */
+const whatOf = ({ sets, reps, instead, loadKg }: ProposedSession, { withUnit }: PrintedNumbers) =>
+  `${sets}×${reps} ${instead ? instead.exercise.split(",")[0] : `at ${withUnit(loadKg)}`}`;
 
 /** Notes of measurement that may go to paper; none is about a body or a diary. */
 const paperNotes = new Set(["setting-changed", "setting-changed-in-baseline", "one-date"]);

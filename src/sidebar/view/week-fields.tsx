@@ -40,7 +40,12 @@ export function WeekFields({
     <>
       <p class="lead">
         {first && !line.leftOut
-          ? `${first.sets}×${first.reps} ${first.instead === "" ? `at ${withUnit(first.loadKg)}` : first.instead}, ${line.sessions.map(({ dayWords }) => dayWords).join(" and ")}.`
+          ? words.planned(
+              line.sessions.map(({ sets, reps, instead, loadKg, dayWords }) => ({
+                day: dayWords,
+                what: `${sets}×${reps} ${instead === "" ? `at ${withUnit(loadKg)}` : instead}`,
+              })),
+            )
           : sentenceWords(words.nothing)}
         {line.brief !== "" && ` ${sentenceWords(line.brief)}`}
       </p>

@@ -166,6 +166,14 @@ function Line({
   readonly dispatch: Dispatch;
 }) {
   const [first] = line.sessions;
+  // The figures of the row are the first session's: one a step on is told beside its day.
+  const later = line.sessions.flatMap(({ dayWords, sets, reps, loadKg, instead }) =>
+    line.leftOut ||
+    instead !== "" ||
+    (sets === first?.sets && reps === first.reps && loadKg === first.loadKg)
+      ? []
+      : [`${dayWords.slice(0, 3)} ${sets}×${reps} ${mass(loadKg)}`],
+  );
   return (
     <button
       type="button"
@@ -194,7 +202,7 @@ function Line({
             <span class="off">:</span>{" "}
           </>
         )}
-        <span class="soft">{line.brief}</span>
+        <span class="soft">{[line.brief, ...later].filter((part) => part !== "").join("; ")}</span>
       </span>
     </button>
   );
