@@ -6,7 +6,7 @@ import type { WorkbookData } from "../workbook-data";
 const pauseMs = 800;
 
 /** How long the results of what was typed are waited for. */
-const resultsMs = 10_000;
+export const resultsMs = 10_000;
 
 export type SaveState =
   | { readonly state: "saved" }

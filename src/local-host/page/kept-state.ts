@@ -2,7 +2,8 @@ import { localPage } from "../../words/local-page";
 import type { Host } from "../host";
 import type { OpenedWorkbook } from "../server/workbook-store";
 import type { WorkbookData } from "../workbook-data";
-import { autosave } from "./autosave";
+import { autosave, resultsMs } from "./autosave";
+import { endTyping } from "./end-typing";
 import type { MessageStrip } from "./message-strip";
 import { requests } from "./requests";
 
@@ -56,16 +57,21 @@ export function keptState(
     unkept = true;
   });
   addEventListener("beforeunload", (event) => {
-    if (!leaving && (saving ? saving.isPending() : unkept)) event.preventDefault();
+    const unsaved = host.engine.book.isCellEditing() || (saving ? saving.isPending() : unkept);
+    if (!leaving && unsaved) event.preventDefault();
   });
   return {
     wouldLose: () => saving === null && unkept,
     leave: async () => {
+      await endTyping(host);
       if (saving?.isPending()) await saving.now();
       if (saving?.isPending()) throw new Error(localPage.notSavedYet);
       leaving = true;
     },
     saveCopy: async () => {
+      await endTyping(host);
+      // What takes longer is in the file without its result, and calculated when that is opened.
+      await host.settled(resultsMs).catch(() => undefined);
       const workbook = host.workbook();
       const address = URL.createObjectURL(await requests.exported(opening, workbook));
       const link = document.createElement("a");

@@ -2,6 +2,7 @@ import { localPage } from "../../words/local-page";
 import type { Host } from "../host";
 import { messageOf } from "../message-of";
 import { element } from "./element";
+import { endTyping } from "./end-typing";
 import type { Pane } from "./panes";
 import { sandboxedPage } from "./sandboxed-page";
 
@@ -63,8 +64,8 @@ export function sidebarFrame(nonce: string) {
         const answer = (rest: object) =>
           frame.contentWindow?.postMessage({ kind: "answer", id: data.id, ...rest }, "*");
         // Results of formulas come some time after a change: a call sees them all, as online.
-        host
-          .settled()
+        endTyping(host)
+          .then(() => host.settled())
           .then(() => answer({ value: host.run(String(data.name), data.args) }))
           .catch((error: unknown) => answer({ sentence: messageOf(error) }));
       });

@@ -3,6 +3,7 @@ import type { Host } from "../host";
 import { messageOf } from "../message-of";
 import { chooseAnother } from "./choose-another";
 import { element } from "./element";
+import { endTyping } from "./end-typing";
 import { menuButton } from "./menu-button";
 import type { MessageStrip } from "./message-strip";
 
@@ -19,7 +20,7 @@ export function toolBar(
   /** What goes wrong is said in the strip, under the label that was pressed. */
   const attempt = (label: string, act: () => unknown) => {
     put("tool", null);
-    Promise.resolve()
+    endTyping(host)
       .then(act)
       .catch((error: unknown) => {
         put("tool", { text: localPage.menuFailed(label, messageOf(error)), error: true });
