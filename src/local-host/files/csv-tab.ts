@@ -47,9 +47,21 @@ export function csvTab(name: string, text: string, own: ReadonlySet<string>): Ou
   return accept({ tab: { ...plainTab(name, cells), frozenRows: firstIsHeader ? 1 : 0 }, notes });
 }
 
-/** The sign that stands most often between the fields of the first line; a comma when none does. */
+/**
+ * The sign that stands most often between the fields of the first line that has any: a title may stand
+ * above the headings. Of two that stand there as often, the one that the next lines have more of; a
+ * comma when none does.
+ */
 function delimiterOf(text: string): string {
-  const first = (/^[^\r\n]*/.exec(text)?.[0] ?? "").replace(/"(?:[^"]|"")*"/g, "");
-  const count = (sign: string) => first.split(sign).length;
-  return [";", "\t"].reduce((best, sign) => (count(sign) > count(best) ? sign : best), ",");
+  const lines = text
+    .slice(0, 100_000)
+    .replace(/"(?:[^"]|"")*"/g, "")
+    .split(/[\r\n]+/);
+  const from = lines.findIndex((line) => /[,;\t]/.test(line));
+  const [first = "", ...next] = from < 0 ? [] : lines.slice(from, from + 20);
+  const count = (sign: string) => [first, next.join("")].map((line) => line.split(sign).length);
+  return [";", "\t"].reduce((best, sign) => {
+    const [[here, below], [most, mostBelow]] = [count(sign), count(best)] as [number[], number[]];
+    return here! > most! || (here === most && below! > mostBelow!) ? sign : best;
+  }, ",");
 }

@@ -8,6 +8,9 @@ export function decodedText(
   if (bytes[0] === 0xff && bytes[1] === 0xfe) {
     return { text: new TextDecoder("utf-16le").decode(bytes), notes: [] };
   }
+  if (bytes[0] === 0xfe && bytes[1] === 0xff) {
+    return { text: new TextDecoder("utf-16be").decode(bytes), notes: [] };
+  }
   try {
     return { text: new TextDecoder("utf-8", { fatal: true }).decode(bytes), notes: [] };
   } catch {

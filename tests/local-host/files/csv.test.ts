@@ -152,3 +152,30 @@ test("a file's name becomes a name that a tab can have, and no two are the same"
     "Winter block 2026, speeds of the bar.csv became the tab “Winter block 2026, speeds of 2”.",
   );
 });
+
+test.each([
+  ["a title above the headings", "Kraftraum 2026\n\nName;Last\nIlka;57,5\nJoss;60,5\n", [2, 3, 4]],
+  ["a comma in a heading", "Name, group;Last\nIlka;57,5\nJoss;60\n", [0, 1, 2]],
+])("semicolons part the fields under %s", (_, text, rows) => {
+  const read = csvTab("Sets", text, own);
+  const cells = read.ok ? read.value.tab.cells : [];
+  expect(rows.map((row) => cells[row]?.length)).toEqual(rows.map(() => 2));
+});
+
+test("commas part them where a note holds more semicolons", () => {
+  const read = csvTab("Sets", "Name,Load,Note\nIlka,57.5,a; b; c; d\n", own);
+  expect(read.ok && read.value.tab.cells[1]?.[2]).toEqual({ value: "a; b; c; d" });
+});
+
+test("UTF-16 is read in either order of its bytes", () => {
+  const little = Buffer.from("\ufeffName;Größe\n", "utf16le");
+  const big = Buffer.from(little).swap16();
+  for (const bytes of [little, big]) {
+    const read = readCsvFiles("Log", [{ name: "Sets.csv", bytes }], own);
+    expect(read.ok && read.value.workbook.tabs[0]!.cells[0]).toEqual([
+      { value: "Name" },
+      { value: "Größe" },
+    ]);
+    expect(read.ok && read.value.notes).toEqual([]);
+  }
+});

@@ -24,6 +24,21 @@ test("a cell that takes another format or look changes none of those that looked
   ]);
 });
 
+test("a cell made bold keeps the colours and sides that are not known here", async () => {
+  const original = await fileOf((book) => {
+    const cell = book.addWorksheet("Sets").getCell("A1");
+    cell.value = "Ilka";
+    cell.font = { color: { theme: 4 } as never, strike: true };
+    cell.fill = { type: "pattern", pattern: "solid", fgColor: { theme: 5 } as never };
+    cell.alignment = { horizontal: "justify", vertical: "top" };
+  });
+  const bold = oneCell(0, 0, { value: "Ilka", style: { bold: true } });
+  const styles = partOf(await saved(original, bold), "xl/styles.xml");
+  expect(styles).toMatch(/<font><b\/><color theme="4"\/><strike\/>/);
+  expect(styles).toContain('<fgColor theme="5"/>');
+  expect(styles).toContain('horizontal="justify" vertical="top"');
+});
+
 test("a row put in above a merged one loses nothing of the rows that take its place", async () => {
   const original = await fileOf((book) => {
     const sheet = book.addWorksheet("Sets");
@@ -150,6 +165,12 @@ describe("a formula that another program calculates otherwise", () => {
     const here = oneCell(0, 0, formula("#NAME?", "=Table1[Load]"));
     const again = (await read(await saved(original, here))).tabs[0]!;
     expect(again.cells[0]![0]).toEqual(formula(85, "=Table1[Load]"));
+    const caught = oneCell(0, 0, formula(0, "=IFERROR(Table1[Load],0)"));
+    const inError = await fileOf((book) => {
+      const sheet = book.addWorksheet("Sets");
+      sheet.addRow([{ formula: "IFERROR(Table1[Load],0)", result: 85 }, 1]);
+    });
+    expect((await read(await saved(inError, caught))).tabs[0]!.cells[0]![0]?.value).toBe(85);
     const typed = oneCell(0, 0, formula("#NAME?", "=Table2[Load]"));
     const other = (await read(await saved(original, typed))).tabs[0]!;
     expect(other.cells[0]![0]).toEqual(formula("#NAME?", "=Table2[Load]"));

@@ -1,7 +1,7 @@
 import type * as Excel from "exceljs";
 import { rangeName } from "../../a1";
 import { isDayFormat } from "../../spreadsheet-date";
-import type { CellData, TabData } from "../../workbook-data";
+import type { CellData, CellStyle, TabData } from "../../workbook-data";
 import { argbOf, daysBetweenSystems } from "./cell-from-file";
 import { callsOwn, fillsMany } from "./fill-marks";
 import { formulaForFile } from "./formula-text";
@@ -54,14 +54,20 @@ export function writeCell(
     if (is?.note !== undefined) cell.note = is.note;
     else (cell as unknown as { _comment: undefined })._comment = undefined;
   }
-  if (!same(was?.style ?? {}, is?.style ?? {})) writeStyle(cell, is);
+  if (!same(was?.style ?? {}, is?.style ?? {})) writeStyle(cell, was?.style ?? {}, is?.style ?? {});
 }
 
 /** What a cell holds. A formula the grid cannot calculate keeps the result that another program left. */
 function held(one: CellData | null, before: CellData | null = null): unknown {
-  const uncalculated = one?.value === "#NAME?" && before !== null && one.formula === before.formula;
+  const unknown = one?.value === "#NAME?" || namesTable(one?.formula ?? "");
+  const uncalculated = unknown && before !== null && one?.formula === before.formula;
   const { value = null, formula, fills } = (uncalculated ? before : one) ?? {};
   return [value, formula, fills];
+}
+
+/** Whether a formula names a table's column or another file: what comes of it here may be no error. */
+function namesTable(formula: string): boolean {
+  return formula.replace(/"(?:[^"]|"")*"|'(?:[^'[]|'')*'/g, "").includes("[");
 }
 
 /**
@@ -115,23 +121,27 @@ export function writeFills(sheet: Sheet, row: number, column: number, is: CellDa
   });
 }
 
-function writeStyle(cell: Excel.Cell, is: CellData | null): void {
-  const style = is?.style ?? {};
-  const { color: _, ...font } = cell.font ?? {};
+/** Only what is another: colours the grid does not know, such as a theme's, stay where none was given. */
+function writeStyle(cell: Excel.Cell, was: CellStyle, is: CellStyle): void {
+  const { color, ...font } = cell.font ?? {};
+  const own = is.colour === was.colour ? color : is.colour && { argb: argbOf(is.colour) };
   cell.font = {
     ...font,
-    bold: style.bold === true,
-    italic: style.italic === true,
-    ...(style.colour !== undefined && { color: { argb: argbOf(style.colour) } }),
+    bold: is.bold === true,
+    italic: is.italic === true,
+    ...(own && { color: own }),
   };
-  cell.fill =
-    style.background === undefined
-      ? { type: "pattern", pattern: "none" }
-      : { type: "pattern", pattern: "solid", fgColor: { argb: argbOf(style.background) } };
-  const { horizontal: __, ...alignment } = cell.alignment ?? {};
+  if (is.background !== was.background) {
+    cell.fill =
+      is.background === undefined
+        ? { type: "pattern", pattern: "none" }
+        : { type: "pattern", pattern: "solid", fgColor: { argb: argbOf(is.background) } };
+  }
+  const { horizontal, ...alignment } = cell.alignment ?? {};
+  const align = is.align === was.align ? horizontal : is.align;
   cell.alignment = {
     ...alignment,
-    ...(style.align && { horizontal: style.align }),
-    wrapText: style.wrap === true,
+    ...(align && { horizontal: align }),
+    wrapText: is.wrap === true,
   };
 }
