@@ -1,3 +1,4 @@
+import { refuse } from "../../src/outcome";
 import {
   cumulativeSums,
   individualsChart,
@@ -66,9 +67,21 @@ test("slack and limit of the cumulative sums follow from the shift to be found",
   expectWithin(found.limit, plan.limit, plan.tolerance);
   expectWithin(found.slack, slack, 1e-9);
   expectWithin(found.limit, limit, plan.tolerance);
+  // A shift of two SDs is found sooner: half the square of a half, times ln(1/share), times one SD.
+  expect(figureOf(sumsPlan(2, 1, plan.falseShare)).limit).toBeCloseTo(
+    0.5 * Math.log(1 / plan.falseShare),
+    12,
+  );
 });
 
 test("a weight or a share that cannot be is refused", () => {
-  expect(weightedAverageLimit(1, 0, 3)).toMatchObject({ ok: false });
-  expect(sumsPlan(1, 1, 1)).toMatchObject({ ok: false });
+  const impossible = (share: number) => refuse("share-impossible", { share });
+  for (const share of [0, 1.1])
+    expect(weightedAverageLimit(1, share, 3)).toEqual(impossible(share));
+  for (const share of [0, 1, -0.5]) expect(sumsPlan(1, 1, share)).toEqual(impossible(share));
+});
+
+test("with a weight of one the average is the value itself, and strays as far as one value does", () => {
+  expect(figureOf(weightedAverages([4, 7, 5], 1, 1))).toEqual([4, 7, 5]);
+  expect(figureOf(weightedAverageLimit(2, 1, 3))).toBe(6);
 });

@@ -4,6 +4,7 @@ import { figureOf } from "../published/figure-of";
 
 // Drawn p has an SD of √(p(1 − p)/20 000): 0.003 at p = 0.2; four of them are let pass.
 const four = 0.012;
+const none = () => 0;
 
 test("eighteen differences are too many to count and are drawn", () => {
   // All alike: only all signs kept or all turned are as far, 2 of 262 144.
@@ -47,4 +48,33 @@ test("the same seed draws the same p", () => {
   const differences = Array.from({ length: 20 }, (_, i) => Math.sin(i) + 0.3);
   const ask = () => pairedPermutation(differences, seededChance("again"));
   expect(ask()).toEqual(ask());
+});
+
+test("sums that differ by rounding alone are ties, however large the values", () => {
+  const tenths = (value: number) => value * 100_000.1;
+  const p = (values: readonly number[]) => figureOf(pairedPermutation(values, none)).p;
+  const differences = [8, 1, -5, 14, 5];
+  expect(p(differences.map(tenths))).toBe(p(differences));
+  const groups = (of: (value: number) => number) =>
+    figureOf(groupPermutation([0, 17, 1].map(of), [8, 10, 12].map(of), none)).p;
+  expect(groups(tenths)).toBe(groups((value) => value));
+});
+
+test("twenty thousand are drawn, and where each is as far p is one", () => {
+  const differences = Array<number>(18).fill(1);
+  const chance = jest.fn(() => 0.9);
+  expect(figureOf(pairedPermutation(differences, chance))).toEqual({ p: 1, exact: false });
+  expect(chance).toHaveBeenCalledTimes(20_000 * 18);
+});
+
+test("ten against ten are counted, 184,756 ways; ten against eleven, 352,716, are drawn", () => {
+  const exact = (first: number, second: number) =>
+    figureOf(
+      groupPermutation(
+        Array.from({ length: first }, (_, i) => i),
+        Array.from({ length: second }, (_, i) => i + 0.5),
+        seededChance("ways"),
+      ),
+    ).exact;
+  expect([exact(10, 10), exact(10, 11)]).toEqual([true, false]);
 });

@@ -1,6 +1,7 @@
 import { jStat } from "jstat";
 import { normalQuantile } from "../../src/statistics/distributions";
 import { normalDeviate, studentLimit } from "../../src/statistics/limits";
+import { meanIfAny } from "../../src/statistics/spread";
 
 /**
  * NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.2: upper critical values of Student's t, to
@@ -50,4 +51,9 @@ test("a limit asked for again, and after thousands of others, is the same", () =
   expect(studentLimit(90, 12)).toBe(first);
   expect(studentLimit(91, 12)).toBeGreaterThan(first);
   expect(studentLimit(9, 12)).toBeLessThan(first);
+});
+
+test("a mean of none is none", () => {
+  expect(meanIfAny([])).toBeNull();
+  expect(meanIfAny([2, 4])).toBe(3);
 });

@@ -49,6 +49,12 @@ const line = figureOf(straightLine([1, 2, 3, 4], [2, 3, 5, 6]));
 
 test.each([
   ["no values", () => mean([]), few(0, 1)],
+  ["an endless x", () => straightLine([1, Number.NaN, 3], [1, 2, 3]), bad(2)],
+  [
+    "a share above 1",
+    () => lineInterval(line, 1, 2, "row"),
+    refuse("share-impossible", { share: 2 }),
+  ],
   ["no middle value", () => median([]), few(0, 1)],
   ["a chart of one value", () => individualsChart([3]), few(1, 2)],
   ["an endless start", () => weightedAverages([1], Number.POSITIVE_INFINITY, 0.3), bad(1)],

@@ -36,8 +36,8 @@ export function diaryTimeline(
     return { day, size: told ?? size, side: told === undefined ? 0 : told < 0 ? -1 : 1 } as const;
   });
   const [first] = sessions;
-  const last = sessions[sessions.length - 1];
-  if (!first || !last) return { sessions, marks: [] };
+  const last = sessions[sessions.length - 1]!;
+  if (!first) return { sessions, marks: [] };
   const amounts = itemsOf(diary, runs, hold.asOf).filter(({ kind }) => kind === "amount");
   const marked = (kind: MarkKind, days: readonly Day[]) =>
     [...new Set(days)]

@@ -39,7 +39,7 @@ export function itemDays(performance: readonly PerformanceDay[], item: DiaryItem
     border,
     side,
     daysWith,
-    verdict: verdictOf(item, compared, daysWith),
+    verdict: verdictOf(compared),
     count: (odd, stream) => {
       const { sizes } = compared.streams[stream]!;
       const isOdd = sizes.map((size) => (odd === "slow" ? -(size ?? 0) : (size ?? 0)) >= oddSize);
@@ -57,18 +57,11 @@ export function itemDays(performance: readonly PerformanceDay[], item: DiaryItem
   };
 }
 
-function verdictOf(
-  { kind }: DiaryItem,
-  { item }: ComparedDays,
-  daysWith: number,
-): ItemDays["verdict"] {
+function verdictOf({ item }: ComparedDays): ItemDays["verdict"] {
   const different = new Set(item).size;
   if (item.length >= leastDays && different === 1) return "always the same";
   if (item.length < leastDays) return "not enough days";
-  if (kind === "yes or no" && Math.min(daysWith, item.length - daysWith) < leastWith) {
-    return "not enough days";
-  }
-  // One odd value alone decides nothing, whatever the other days say.
+  // One odd value alone decides nothing, whatever the other days say; nor do a few yeses or noes.
   const commonest = Math.max(...[...new Set(item)].map((v) => item.filter((i) => i === v).length));
   return item.length - commonest < leastWith ? "not enough days" : "compare";
 }

@@ -101,7 +101,6 @@ function streamsOf(days: readonly PerformanceDay[]): readonly Stream[] {
 }
 
 function centre(values: number[], places: readonly number[]): void {
-  if (places.length === 0) return;
   const mean = places.reduce((sum, at) => sum + values[at]!, 0) / places.length;
   for (const at of places) values[at]! -= mean;
 }

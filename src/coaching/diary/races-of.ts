@@ -9,6 +9,6 @@ export function racesOf(
   details: Athlete | null,
 ): readonly Race[] {
   const own = new Set(["", "all", nameKey(athlete)]);
-  if (details && details.group !== "") own.add(nameKey(details.group));
+  if (details) own.add(nameKey(details.group));
   return races.filter(({ who }) => own.has(nameKey(who)));
 }

@@ -102,7 +102,8 @@ function oddnessOf({ size, values }: PerformanceDay) {
     valuePercent: of.percent,
     size: how,
   });
-  const alone = Math.abs(most.size) >= (values.length > 1 ? oddAloneSize : oddSize);
+  // A value by itself is the day's size, which is asked next.
+  const alone = Math.abs(most.size) >= oddAloneSize;
   if (alone && Math.abs(most.size) >= Math.abs(size)) return named(most, most.size);
   if (Math.abs(size) < oddSize) return null;
   return named(
@@ -127,7 +128,6 @@ function beyondUsual(
   const usual = meanOf(others);
   const squares = others.reduce((sum, one) => sum + (one - usual) ** 2, 0);
   const sd = Math.sqrt(squares / (others.length - 1));
-  if (value === usual) return null;
   const spreads = sd > 0 ? (value - usual) / sd : Math.sign(value - usual) * 9;
   return Math.abs(spreads) > 1 ? { usual, spreads } : null;
 }

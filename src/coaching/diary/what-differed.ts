@@ -1,3 +1,4 @@
+import { certain } from "../../outcome";
 import { adjustedForMany } from "../../statistics/false-discovery";
 import { studentLimit } from "../../statistics/limits";
 import type { Day } from "../calendar/day";
@@ -93,12 +94,11 @@ export function findings(
   whose: Pick<Finding, "athlete" | "athletes" | "writtenAfter">,
 ): readonly Finding[] {
   const tested = drafts.filter(({ p }) => p !== null);
-  const adjusted = adjustedForMany(tested.map(({ p }) => p!));
-  if (!adjusted.ok) throw new Error(`a permutation gave no p-value: ${adjusted.refusal.code}`);
+  const adjusted = certain(adjustedForMany(tested.map(({ p }) => p!)));
   const found = drafts.map((draft): Finding => {
     const { days, slope, p, stream } = draft;
     const place = tested.indexOf(draft);
-    const adjustedP = place < 0 ? null : adjusted.value[place]!;
+    const adjustedP = place < 0 ? null : adjusted[place]!;
     const { kind, key, step, unit } = days.item;
     const half = slope ? step * slope.error * studentLimit(95, slope.freedom) : 0;
     const difference = slope ? step * slope.perUnit : null;
@@ -128,7 +128,7 @@ export function findings(
       daysWith: days.daysWith,
       border: days.border,
       side: days.side,
-      value: days.compared.streams[stream]?.value ?? null,
+      value: days.compared.streams[stream]!.value,
       difference,
       low: difference === null ? null : difference - half,
       high: difference === null ? null : difference + half,

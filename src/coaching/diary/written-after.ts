@@ -20,6 +20,5 @@ export function sessionStarts(
  * of a morning (common practice, no source).
  */
 export function writtenAfter(row: DiaryDay, starts: ReadonlyMap<Day, number>): boolean {
-  const start = starts.get(row.day);
-  return row.minute !== null && start !== undefined && row.minute > start;
+  return (row.minute ?? 0) > (starts.get(row.day) ?? Number.POSITIVE_INFINITY);
 }

@@ -30,7 +30,8 @@ export function inOrder<Row>(rows: readonly Row[], placeOf: (row: Row) => Placed
   if (timed) {
     sortUnlessSorted(
       placed,
-      (a, b) => a.place.day - b.place.day || a.minute - b.minute || a.place.row - b.place.row,
+      // Rows of one time stand in order of row already.
+      (a, b) => a.place.day - b.place.day || a.minute - b.minute,
     );
   }
   const ordered: Row[] = [];

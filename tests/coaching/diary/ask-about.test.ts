@@ -22,6 +22,10 @@ test("days still remembered come before larger old ones", () => {
 
 test("among them words of pain or illness come first, then the furthest from usual either way", () => {
   expect(asked(odd(2, -2.5), odd(4, 3), odd(9, -1.4, ["sore"]))).toEqual([9, 4, 2]);
+  // Words of anything else do not make a day come first.
+  const exam = odd(9, -1.4, ["sore"]);
+  const written = exam.written.map((one) => ({ ...one, symptoms: [] }));
+  expect(asked(odd(2, -2.5), odd(4, 3), { ...exam, written })).toEqual([4, 2, 9]);
 });
 
 test("fewer than three are given as they are, equal sizes latest first, and nothing is reordered", () => {
@@ -60,6 +64,7 @@ test("notes and new things are marked, food, carbohydrate and private rows are n
     diaryDay(gymDay(5), { foodNote: "no breakfast" }),
     diaryDay(gymDay(6), { carbsInSession: true }),
     diaryDay(gymDay(7), { note: "exam", private: true }),
+    diaryDay(gymDay(9), { note: " ", newToday: "  " }),
     diaryDay(gymDay(8), { note: "knee sore", private: true }),
   ]);
   expect(marks).toEqual([
@@ -76,4 +81,18 @@ test("days outside the season's sessions make no mark", () => {
     diaryDay(gymDay(19) + 1, { note: "after" }),
   ]);
   expect(marks.map(({ day }) => day)).toEqual([gymDay(0) - 1]);
+});
+
+test("marks of one kind stand in order of day, the last session's own among them", () => {
+  const { marks } = timeline([
+    diaryDay(gymDay(19), { note: "knee sore" }),
+    diaryDay(gymDay(11), { note: "exam" }),
+    diaryDay(gymDay(4), { note: "calf sore" }),
+    diaryDay(gymDay(2), { note: "exam" }),
+  ]);
+  expect(marks.map(({ day, kind }) => [day, kind])).toEqual([
+    [gymDay(4), "pain or illness"],
+    [gymDay(19), "pain or illness"],
+    ...[2, 4, 11, 19].map((s) => [gymDay(s), "note"]),
+  ]);
 });

@@ -14,6 +14,24 @@ test("the way of reading that goes most closely is told, and a perfect link is o
   expect(closestStream([{ ...own, streams: [exact, jump!] }], seededChance("a"))).toMatchObject({
     stream: 0,
   });
+  // How large a value's percents are says nothing of how closely it goes.
+  const times = (stream: typeof exact, factor: number) => ({
+    ...stream,
+    beyond: stream.beyond.map((one) => factor * one),
+  });
+  const turns = { ...exact, beyond: exact.beyond.map((_, at) => (at % 2 === 0 ? 1 : -1)) };
+  const [small, large] = [times(exact, 0.01), times(turns, 100)];
+  expect(closestStream([{ ...own, streams: [large, small] }], seededChance("a"))).toMatchObject({
+    stream: 1,
+  });
+  expect(
+    closestStream(
+      [{ ...own, streams: [times(exact, 100), times(turns, 0.01)] }],
+      seededChance("a"),
+    ),
+  ).toMatchObject({ stream: 0 });
+  // Of two that go alike the first.
+  expect(closestStream([{ ...own, streams: [exact, exact] }], seededChance("a")).stream).toBe(0);
   // Going the other way is as close.
   const against = { ...exact, beyond: exact.beyond.map((one) => -one) };
   expect(closestStream([{ ...own, streams: [against] }], seededChance("a")).p).toBe(1 / 2000);
@@ -26,6 +44,15 @@ test("dealing stops at the thirtieth as close: where every order is, after thirt
   expect(closestStream([{ ...own, streams: [nothing] }], chance).p).toBe(1);
   // One draw for each day but the last, thirty times.
   expect(chance).toHaveBeenCalledTimes(30 * (percents.length - 1));
+});
+
+test("1,999 shuffles are dealt at most, and a deal that leaves each in its place changes nothing", () => {
+  const own = comparedDays(performance(percents), item(nights));
+  const exact = { ...own.streams[0]!, beyond: own.itemCentred };
+  const chance = jest.fn(seededChance("a"));
+  closestStream([{ ...own, streams: [exact] }], chance);
+  expect(chance).toHaveBeenCalledTimes(1999 * (percents.length - 1));
+  expect(closestStream([{ ...own, streams: [exact] }], () => 0.9999).p).toBe(1);
 });
 
 test("values change places within their weekday and athlete only", () => {

@@ -28,6 +28,8 @@ test("a value that never differed before stands out as far as can be", () => {
     { item: "soreness", unit: "points", value: 4, usual: 2, spreads: 9 },
   ]);
   expect(outOn(days, gymDay(6))).toEqual([]);
+  const less = days.map(([day, value]) => [day, value === 4 ? 1 : value] as const);
+  expect(outOn(less, gymDay(7))[0]).toMatchObject({ value: 1, spreads: -9 });
 });
 
 test("four other days are needed before anything stands out", () => {
@@ -52,6 +54,9 @@ test("of two values on a day the one further out is named when it alone says so"
   const [day] = unusual(season(16), [], season(16, { 10: -14 }));
   expect(day).toMatchObject({ day: gymDay(10), value: { kind: "jump height", of: "box jump" } });
   expect(day!.size).toBeLessThan(0);
+  const [other] = unusual(season(16, { 10: -14 }), [], season(16));
+  expect(other).toMatchObject({ day: gymDay(10), value: { kind: "bar speed" } });
+  expect(other!.size).toBeCloseTo(day!.size, 9);
 });
 
 test("two values a little out on the same day are unusual together, and the further one is named", () => {
@@ -120,4 +125,11 @@ test("athletes are put together for items that two of them have days enough of, 
   expect(found.map(({ item, athletes, days }) => [item, athletes, days])).toEqual([
     ["sleep", 2, 40],
   ]);
+  // Five days of it are not enough to be one of two.
+  const few = diary(true).map((row, s) => (s < 5 ? row : { ...row, soreness: null }));
+  expect(
+    squadDiffered([squad[0]!, laidOut("b", percents, few)], seededChance("two")).map(
+      ({ item }) => item,
+    ),
+  ).toEqual(["sleep"]);
 });

@@ -32,6 +32,16 @@ test("an amount is out of the ordinary one spread beyond its mean, on the side t
   }
 });
 
+test("more than usual of what asks for care is out of the ordinary, and one day is its own mean", () => {
+  const soreness = itemDays(
+    performance(sessions),
+    amount("soreness", (s) => (s % 4 === 0 ? 6 : 2)),
+  );
+  expect(soreness).toMatchObject({ side: "over", daysWith: 4 });
+  const once = { ...amount("sleep", () => 7), values: new Map([[gymDay(0), 7]]) };
+  expect(itemDays(performance(sessions), once).border).toBe(7);
+});
+
 test("slow and good days are counted with the item and without", () => {
   const days = itemDays(
     performance(sessions),

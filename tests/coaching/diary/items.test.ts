@@ -47,6 +47,7 @@ test("something new is asked of every day kept once it was written at all", () =
     ]),
   );
   expect(values([diaryDay(day)], "something new")).toBeUndefined();
+  expect(values([diaryDay(day, { newToday: "  " })], "something new")).toBeUndefined();
 });
 
 test("yesterday's load is minutes times exertion, runs of a day added, from the first run to the last", () => {

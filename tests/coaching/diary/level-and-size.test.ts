@@ -42,6 +42,11 @@ test("beside a lasting change a value is measured from the nearer of the levels 
   expect(past[4]).toMatchObject({ away: 8, fromNearer: 3 });
   const under = aroundLevel([0, 0, 0, 0, -4, 10, 10, 10, 10]);
   expect(under[4]).toMatchObject({ away: -9, fromNearer: -4 });
+  const below = aroundLevel([5, 5, 5, 5, 1, 15, 15, 15, 15]);
+  expect(below[4]).toMatchObject({ away: -9, fromNearer: -4 });
+  // Three on either side are a level.
+  expect(aroundLevel([0, 0, 0, 8, 10, 10, 10, 10])[3]).toMatchObject({ away: -2, fromNearer: 0 });
+  expect(aroundLevel([10, 10, 10, 10, 8, 0, 0, 0])[4]).toMatchObject({ away: -2, fromNearer: 0 });
   // Two on one side are no level: the whole distance stands.
   expect(aroundLevel([0, 0, 8, 10, 10, 10, 10])[2]).toMatchObject({ away: -2, fromNearer: -2 });
 });

@@ -2,6 +2,7 @@ import { seededChance } from "../../../src/coaching/diary/seeded-chance";
 import { squadDiffered } from "../../../src/coaching/diary/squad-differed";
 import { itemsOfAthlete, whatDiffered } from "../../../src/coaching/diary/what-differed";
 import type { DiaryDay } from "../../../src/coaching/record/diary-day";
+import { studentLimit } from "../../../src/statistics/limits";
 import { wobble } from "../series/invented-season";
 import { diaryDay, gymDay, seasonOf } from "./constructed";
 
@@ -55,6 +56,16 @@ test("diary rows after the day asked for are neither compared nor counted as wri
   const later = diaryDay(gymDay(sessions), { sleepH: 1, minute: 1200 });
   const rows = [...nights, later];
   expect(sleepOf(percents(9), null, rows)).toEqual(sleepOf(percents(9), null));
+  // The last day's own row, written after its session, is.
+  const counted = (on: number) =>
+    itemsOfAthlete({
+      athlete: "Priya Tellander",
+      hold: seasonOf(percents(9)),
+      diary: [...nights, diaryDay(gymDay(on), { sleepH: 1, minute: 1200 })],
+      runs: [],
+      starts: new Map([[gymDay(on), 1080]]),
+    }).writtenAfter;
+  expect([counted(sessions), counted(sessions - 1)]).toEqual([0, 1]);
 });
 
 test("two rows of one day written after its session are one day", () => {
@@ -92,7 +103,18 @@ test("of a squad together days, odd days and days written after add up, and no a
     otherDaysWith: 2 * alone!.otherDaysWith,
   });
   expect(both!.difference).toBeCloseTo(alone!.difference!, 9);
-  // Twice the days, as many means taken out of each athlete's.
-  expect(both!.high! - both!.low!).toBeLessThan(alone!.high! - alone!.low!);
+  // Twice the days, and of each athlete's two weekdays as many means taken out.
+  const [one, two] = [alone!.days - 3, 2 * alone!.days - 5];
+  const wide = (studentLimit(95, two) / studentLimit(95, one)) * Math.sqrt(one / two);
+  expect(both!.high! - both!.low!).toBeCloseTo(wide * (alone!.high! - alone!.low!), 9);
   expect(squadDiffered(own.slice(0, 1), seededChance("told"))).toEqual([]);
+});
+
+test("athletes followed by several values are put together by the mean of each day alone", () => {
+  const wild = Array.from({ length: sessions }, (_, s) => 4 * wobble(5 * s + 2));
+  const own = ["a", "b"].map((name) => laidOut(percents(9), wild, nights, name));
+  const [alone] = whatDiffered(own[0]!, seededChance("told"));
+  expect(alone!.value).not.toBeNull();
+  const [both] = squadDiffered(own, seededChance("told"));
+  expect(both).toMatchObject({ item: "sleep", value: null, word: "goes together" });
 });

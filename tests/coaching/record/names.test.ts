@@ -1,3 +1,4 @@
+import { athleteNamed } from "../../../src/coaching/record/athlete-named";
 import { exerciseKey } from "../../../src/coaching/record/exercise-key";
 import { nameKey } from "../../../src/coaching/record/name-key";
 import { ruleSources } from "../../../src/coaching/record/rule-sources";
@@ -46,4 +47,10 @@ test("every rule's usual value lies between its least and its most, and has a so
     expect(usualRules[key as keyof typeof usualRules]).toBe(usual);
   }
   expect(Object.keys(ruleSources).sort()).toEqual(Object.keys(ruleDefinitions).sort());
+});
+
+test("the row of an athlete is found under any spelling of the name, and none of another's", () => {
+  const rows = [{ athlete: "Tomas Reyerson" }, { athlete: "Zoë  Brackenridge" }];
+  expect(athleteNamed(rows, "zoë brackenridge")).toBe(rows[1]);
+  expect(athleteNamed(rows, "Tomas Reyer")).toBeUndefined();
 });

@@ -33,3 +33,15 @@ test("a time written once holds for the rows under it on that day, and for no ot
   expect(ordered(row(1, 2, 1080), row(2, 3, null), row(2, 4, 540))).toEqual([2, 3, 4]);
   expect(ordered(row(2, 3, 0), row(2, 2, null), row(1, 4, 600))).toEqual([4, 2, 3]);
 });
+
+test("sets of two sessions of one day stay apart, whatever their numbers", () => {
+  const set = (line: number, minute: number, number: number) => ({
+    ...row(1, line, minute),
+    set: number,
+    kind: "work",
+  });
+  // The morning's were numbered on from four, the evening's from one.
+  expect(ordered(set(2, 540, 5), set(3, 540, 4), set(4, 1080, 2), set(5, 1080, 1))).toEqual([
+    3, 2, 5, 4,
+  ]);
+});
