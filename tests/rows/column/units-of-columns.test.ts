@@ -51,6 +51,8 @@ test("heights of a whole column in metres or millimetres are heights in centimet
   expect(heights([0.41, 0.42, 0.43, 0.4, 0.39]).read).toEqual([41, 42, 43, 40, 39]);
   expect(heights([410, 420, 430, 400, 390]).read).toEqual([41, 42, 43, 40, 39]);
   expect(heights([41, 0.42, 43, 40]).told).toEqual(["3 implausible 42"]);
+  // Half of them may well be centimetres, though all could be millimetres.
+  expect(heights([50, 60, 70, 500, 600, 700]).read).toEqual([50, 60, 70, null, null, null]);
 });
 
 test.each([
@@ -109,9 +111,14 @@ test("a figure that cannot be leaves its row in; an unticked box is none", () =>
   expect(reading.issues.map(({ dropsRow }) => dropsRow)).toEqual([false]);
   expect(reading.records.map(({ setSpeed }) => setSpeed)).toEqual([null, 0.62]);
   expect(speeds([false, 0.62]).told).toEqual([]);
+  const jumps = oneColumn("Jumps", "Height (cm)", [999, 40]).reading;
+  expect(jumps.issues.map(({ code, dropsRow }) => [code, dropsRow])).toEqual([
+    ["implausible", false],
+  ]);
 });
 
-test("the greatest speed that can be fits its unit", () => {
+test("the least and the greatest speed that can be fit their unit", () => {
+  expect(speeds(Array(5).fill(8)).read).toEqual(Array(5).fill(0.08));
   expect(speeds(Array(5).fill(350)).told).toEqual(["1 unit-unsettled"]);
   const landing = oneColumn("Jumps", "Landing height (mm)", ["1,500"]);
   expect(told(landing)).toContain("2 comma-unsettled");
@@ -189,6 +196,8 @@ test.each([
   ["nothing else", ["1,250"]],
   ["both ways at once", ["1,250", "12,5", "1,000.5"]],
   ["words before a figure", ["1,250", "about 12,5"]],
+  ["words before thousands", ["1,250", "about 1,000.5"]],
+  ["words before millions", ["1,250", "about 1,000,000"]],
   ["three figures behind another comma", ["1,250", "1,100"]],
   ["a plain number", ["1,250", 12.5]],
 ])("a comma is unsettled with %s in its column", (_, cells) => {
@@ -272,6 +281,8 @@ test.each([
   "x85 kg",
   "80 (a) b",
   "85 (a) kg",
+  "85 (a)b",
+  "8?5",
 ])("“%s” is no number", (text) => {
   expect(numberCell(text)).toBeNull();
 });

@@ -194,6 +194,7 @@ test.each([
   ["7,5 ?", "2 unsure 7.5"],
   ["7,25 ?", "2 unsure 7.25"],
   ["about 7 ?", "2 not-a-number"],
+  ["7? or 8", "2 not-a-number"],
   ["7:30:00 late", "2 not-a-number"],
   ["7.25 h", 7.25],
   [" 7:30 ", 7.5],
@@ -289,8 +290,9 @@ test("plain numbers: ranges at their lower end where a range makes sense, tenths
   expect(told(reserve)).toEqual(["9 not-a-number"]);
   const exertion = oneColumn("Runs", "Exertion", ["10", "0", "11"]);
   expect(exertion.reading.records.map(({ exertion }) => exertion)).toEqual([10, 0, null]);
-  const none = oneColumn("Sets", "Reps", ["five", new Date(2026, 4, 5)]);
+  const none = oneColumn("Sets", "Reps", ["five", true, new Date(2026, 4, 5)]);
   expect(none.reading.issues.map(({ code, facts }) => [code, facts])).toEqual([
+    ["not-a-number", { heading: "Reps" }],
     ["not-a-number", { heading: "Reps" }],
     ["date-in-number", { heading: "Reps" }],
   ]);
