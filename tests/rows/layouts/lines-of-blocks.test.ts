@@ -278,3 +278,39 @@ test("jumps: heights and stacks under their test, letters beside, words as notes
   ]);
   expect(counts(reading)).toEqual([6, 0, 0, 7]);
 });
+
+test("a blank load repeats the one above for the same athlete, day and lift alone; a ditto mark always does", () => {
+  const block = (...rows: readonly (readonly unknown[])[]) => {
+    const { reading } = understandTable(
+      "Sets",
+      [["5 May 2026"], ["Name", "Exercise", "Set", "kg", "Reps"], ...rows],
+      { today },
+    );
+    return [
+      ...reading.records.map(({ athlete, exercise, loadKg }) => `${athlete} ${exercise} ${loadKg}`),
+      ...problems(reading),
+    ];
+  };
+  const squat = ["Ilka", "squat", 1, 80, 5];
+  expect(block(squat, ["", "", 2, "", 5], ["Ilka", "squat", 3, "", 5])).toEqual([
+    "Ilka squat 80",
+    "Ilka squat 80",
+    "Ilka squat 80",
+  ]);
+  expect(block(squat, ["", "pull-up", 1, "", 8], ["", "", 2, "", 8])).toEqual([
+    "Ilka squat 80",
+    "Ilka pull-up null",
+    "Ilka pull-up null",
+  ]);
+  expect(block(squat, ["Kofi", "squat", 1, "", 5])).toEqual([
+    "Ilka squat 80",
+    "Kofi squat null",
+    "D4 load-blank: ",
+  ]);
+  expect(block(squat, ["12 May 2026"], ["Ilka", "squat", 1, "", 5])).toEqual([
+    "Ilka squat 80",
+    "Ilka squat null",
+    "D5 load-blank: ",
+  ]);
+  expect(block(squat, ["Kofi", "squat", 1, '"', 5])).toEqual(["Ilka squat 80", "Kofi squat 80"]);
+});

@@ -22,6 +22,8 @@ export type Above = {
   barDoubtful: boolean;
   /** The load written last, for blank cells and ditto marks below it. */
   load: unknown;
+  /** Athlete, day and lift that it is of. */
+  loadOf: string;
   /** Sets written in shorthand since the header, which are numbered on. */
   shorthandSets: number;
   /** Row of the header that holds. */
@@ -54,6 +56,7 @@ export function aboveAll(title: string, tab: TabAnswers): Above {
     sessionBar: null,
     barDoubtful: false,
     load: "",
+    loadOf: "",
     shorthandSets: 0,
     header: -1,
     columns: {},

@@ -79,11 +79,17 @@ function takeOwnContext(
   return true;
 }
 
-/** The row's load; a ditto mark, "as above" or a blank repeats the load above. */
+/**
+ * The row's load; a ditto mark or "as above" repeats the load above, and so does a blank, where that is of
+ * the same athlete, day and lift: pull-ups below squats have none.
+ */
 function loadOf({ above }: Walk, own: Placed | undefined, isSet: boolean): Placed {
   const load: Placed = own ?? ["", -1];
-  if (isDitto(load[0]) || isBlank(load[0])) return [isSet ? above.load : "", load[1]];
+  const of = [above.athlete?.[0], above.day?.day, above.exercise?.[0]].join("|");
+  if (isDitto(load[0]) || isBlank(load[0]))
+    return [isSet && (above.loadOf === of || isDitto(load[0])) ? above.load : "", load[1]];
   above.load = load[0];
+  above.loadOf = of;
   return load;
 }
 
