@@ -27,6 +27,8 @@ test.each([
   [["Ilka Brandmoor", "", ""], "words"],
   [["", "bench press", ""], "words"],
   [["Set 1", "", ""], "data"],
+  [["Set 12", "", ""], "data"],
+  [["kg", "RIR"], "header"],
   [["s2", "", ""], "data"],
   [["3", "", ""], "data"],
   [["Set 1 slow", "", ""], "words"],
@@ -48,6 +50,7 @@ test("a header's first strange heading is the lift, its column the sets' numbers
   expect(header("SQUAT", "set", "kg")).toEqual([0, "load set", "set"]);
   expect(header("Name", "kg", "reps")).toEqual([null, "athlete load reps", undefined]);
   expect(header("Exercise", "kg", "reps")).toEqual([null, "exercise load reps", undefined]);
+  expect(header("Note", "kg", "reps")).toEqual([null, "load note reps", undefined]);
   expect(header("kg", "reps", "SQUAT")).toEqual([null, "load reps", undefined]);
   expect(header("x", "Exercise", "kg", "reps")).toEqual([null, "exercise load reps", undefined]);
 });
@@ -73,6 +76,7 @@ test.each([
   ["Ilka: notes", "Ilka"],
   ["O’Neill-Ruhl J.", "O’Neill-Ruhl J."],
   ["Zoë Ångbrook", "Zoë Ångbrook"],
+  ["Ilka  Brandmoor", "Ilka  Brandmoor"],
   ["ilka", null],
   ["Ilka van der den Brandmoor", null],
   ["Ilka 2", null],
@@ -313,4 +317,165 @@ test("a blank load repeats the one above for the same athlete, day and lift alon
     "D5 load-blank: ",
   ]);
   expect(block(squat, ["Kofi", "squat", 1, '"', 5])).toEqual(["Ilka squat 80", "Kofi squat 80"]);
+});
+
+/** Blocks of one athlete and day, as "exercise set load". */
+const blockOf = (...rows: readonly (readonly unknown[])[]) => {
+  const { reading } = understandTable("Sets", rows, { today });
+  return [
+    ...reading.records.map(({ athlete, exercise, set, loadKg }) =>
+      [athlete, exercise, set, loadKg].join(" "),
+    ),
+    ...problems(reading),
+  ];
+};
+
+test("where set numbers stand, words begin another lift, also when they hold a number; numbers as text do not", () => {
+  const head = [["Ilka"], ["5 May 2026"], ["Set", "kg", "Reps"]];
+  expect(
+    blockOf(
+      ...head,
+      ["Squat", 80, 5],
+      ["10", 80, 5],
+      ["1-leg squat", 40, 5],
+      ["Split squat 2", 30, 5],
+    ),
+  ).toEqual([
+    "Ilka Squat  80",
+    "Ilka Squat 10 80",
+    "Ilka 1-leg squat  40",
+    "Ilka Split squat 2  30",
+  ]);
+});
+
+test("a jump among the sets is no lift: the next set is of the lift before it", () => {
+  expect(
+    blockOf(
+      ["Ilka"],
+      ["5 May 2026"],
+      ["Set", "kg", "Reps"],
+      ["Squat", 80, 5],
+      ["Box jump", "5x15", ""],
+      [2, 80, 5],
+    ),
+  ).toEqual(["Ilka Squat  80", "Ilka Squat 2 80"]);
+});
+
+test("with columns for name and lift, words among the set numbers and names are neither", () => {
+  expect(
+    blockOf(
+      ["5 May 2026"],
+      ["Name", "Exercise", "Set", "kg"],
+      ["Ilka", "squat", 1, 80],
+      ["", "", "extra", 70],
+    ),
+  ).toContain("Ilka squat  70");
+  expect(
+    blockOf(["5 May 2026"], ["squat"], ["Name", "Set", "kg"], ["Ilka", 1, 80], ["Kofi", 1, 90]),
+  ).toEqual(["Ilka squat 1 80", "Kofi squat 1 90"]);
+});
+
+test("a lift or a jump written as names are is no athlete", () => {
+  const sets = [
+    ["Set", "kg", "Reps"],
+    [1, 80, 5],
+  ];
+  expect(blockOf(["Ilka"], ["5 May 2026"], ["Back Squat"], ...sets)).toEqual([
+    "Ilka back squat 1 80",
+  ]);
+  expect(blockOf(["Ilka"], ["5 May 2026"], ["Pogo Hops"], ["Back Squat"], ...sets)).toEqual([
+    "Ilka back squat 1 80",
+  ]);
+  const titled = understandTable("Sets", [["5 May 2026"], ...sets], { today, title: "Back Squat" });
+  expect(problems(titled.reading)).toEqual(["A3 athlete-missing: 1"]);
+});
+
+test("all days under one another settle the order of day and month", () => {
+  const { reading } = understandTable(
+    "Sets",
+    [
+      ["Ilka"],
+      ["squat"],
+      ["Date", "kg", "Reps"],
+      ["4/5/2026", 80, 5],
+      ["Kofi"],
+      ["squat"],
+      ["Date", "kg", "Reps"],
+      ["13/5/2026", 90, 5],
+    ],
+    { today },
+  );
+  expect(reading.records.map(shortSet)).toEqual(["05-04 Ilka work 80x5", "05-13 Kofi work 90x5"]);
+});
+
+test("gym and bar beside a day hold together, also a bar of part of a kilogram", () => {
+  const of = (...day: unknown[]) =>
+    understandTable("Sets", [["Ilka"], day, ["squat"], ["Set", "kg", "Reps"], [1, 80, 5]], {
+      today,
+    }).reading.records.map(({ gym, barKg }) => [gym, barKg]);
+  expect(of("5 May 2026", "school hall", "bar 17,5")).toEqual([["school hall", 17.5]]);
+});
+
+test("words about a bar above all days leave its loads in", () => {
+  expect(
+    blockOf(["our own bar"], ["Ilka"], ["5 May 2026"], ["squat"], ["Set", "kg"], [1, 80]),
+  ).toEqual(["Ilka squat 1 80"]);
+});
+
+test("a header below begins without a load to repeat", () => {
+  const head = ["Set", "kg", "Reps"];
+  expect(blockOf(["Ilka"], ["5 May 2026"], ["squat"], head, [1, 80, 5], head, [2, "", 5])).toEqual([
+    "Ilka squat 1 80",
+    "Ilka squat 2 ",
+    "B7 load-blank: ",
+  ]);
+});
+
+test("work at the load of a marker set is work", () => {
+  const set = (day: string, number: string | number, note = ""): PendingSet => ({
+    row: 0,
+    writtenLoad: 60,
+    flat: {
+      day: [day, 0],
+      athlete: ["Ilka", 0],
+      exercise: ["squat", 0],
+      set: [number, 3],
+      note: [note, 6],
+    },
+  });
+  const sets = [set("05-05", "wu", "last w/u"), set("05-07", 1), set("05-07", 2)];
+  markMarkerSets(sets);
+  expect(sets.map(({ flat }) => flat.kind?.[0] ?? null)).toEqual(["marker", null, null]);
+});
+
+test("beside a jump single letters are attempts, words are words, and a height has its own attempt", () => {
+  const jumps = (...row: unknown[]) => {
+    const { reading } = understandTable(
+      "Jumps",
+      [["Ilka"], ["5 May 2026"], ["Set", "kg", "Rep 1"], ["squat", 80, ""], ["Box jump", ...row]],
+      { today },
+    );
+    return [...reading.records.map(shortJump), ...notes(reading)];
+  };
+  expect(jumps("5x15", " xo ")).toEqual([
+    "05-05 Ilka 15 15 15 15 15 ✗",
+    "05-05 Ilka 15 15 15 15 15 ✓",
+  ]);
+  expect(jumps("5x15", "box")).toEqual(["05-05 Ilka 15 15 15 15 15 ✓", "C5 Ilka: box"]);
+  expect(jumps("5x15", "ok")).toEqual(["05-05 Ilka 15 15 15 15 15 ✓", "C5 Ilka: ok"]);
+  expect(jumps(46, "o")).toEqual(["05-05 Ilka 46 cm"]);
+});
+
+test("in a column without a meaning an unticked box is nothing, a tick is told, words are a note", () => {
+  const row = (cell: unknown) => {
+    const { reading } = understandTable(
+      "Sets",
+      [["Ilka"], ["5 May 2026"], ["squat"], ["Set", "kg", "Reps", "Xyz"], [1, 80, 5, cell]],
+      { today },
+    );
+    return [reading.records[0]!.note, ...reading.issues.map(({ code }) => code)];
+  };
+  expect(row(false)).toEqual([""]);
+  expect(row(" slow ")).toEqual(["slow"]);
+  expect(row(true)).toHaveLength(2);
 });

@@ -32,7 +32,7 @@ export function lineIn(line: readonly unknown[]): SectionLine {
   if (first < 0) return { is: "data" };
   const header = headerIn(line, filled);
   if (header !== null) return header;
-  const day = typeof line[first] === "number" ? null : dayOfCell(line[first]);
+  const day = dayOfCell(line[first]);
   const wordy = filled.every((column) => typeof line[column] === "string" || isDate(line[column]));
   if (day !== null && filled.length <= 3 && wordy) return { is: "day", text: day, column: first };
   const named = filled.length === 1 && mayBeName(line[first]);

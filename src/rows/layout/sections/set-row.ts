@@ -36,6 +36,8 @@ export function setRow(
   }
   const own: Record<string, Placed | undefined> = {};
   for (const [field, { index }] of Object.entries(above.columns)) own[field] = [line[index], index];
+  // A lift's name where set numbers stand is no number to be missed.
+  if (line[label.column] === exercise[0]) own.set = undefined;
   const written = loadOf(walk, own.load, label.isSet);
   const shared: Record<string, Placed | undefined> = {
     ...own,

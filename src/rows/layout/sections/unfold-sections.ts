@@ -107,7 +107,6 @@ function dataRow(walk: Walk, line: readonly unknown[], row: number): void {
   const label = line[column];
   const words = typeof label === "string" ? label.trim() : "";
   const isSet =
-    typeof label === "number" ||
     /^(?:s|set|satz)?\s*\d{1,2}[.)]?$/i.test(words) ||
     setKinds.has(plainWords(words)) ||
     isDitto(label);
