@@ -7,6 +7,7 @@ import type { FillMark } from "./fill-marks";
 import { formulaFromFile } from "./formula-text";
 import { type Book, fillsKey, memoryTab, pixelsOf, rulesOf, type Sheet } from "./library";
 import { listsOf } from "./lists";
+import { listKey } from "./long-lists";
 import { innerText, type SetAside } from "./set-aside";
 import { attribute } from "./xml-text";
 
@@ -19,10 +20,12 @@ export function bookToData(name: string, book: Book, aside: SetAside): Outcome<W
   if (book.worksheets.length > limits.tabs) return refuse("too-many-tabs", { most: limits.tabs });
   const tabs: TabData[] = [];
   const marks = marksOf(book);
+  const memory = book.getWorksheet(memoryTab);
+  const remembered = (row: number) => memory?.findCell(row, 2)?.text ?? "";
   let cells = 0;
   for (const sheet of book.worksheets) {
     if (sheet.name === memoryTab) continue;
-    const tab = tabData(sheet, aside, marks);
+    const tab = tabData(sheet, aside, marks, remembered);
     if (!tab.ok) return tab;
     cells += tab.value.cells.reduce((sum, line) => sum + line.length, 0);
     if (cells > limits.cells) return refuse("too-many-cells", { most: limits.cells });
@@ -31,7 +34,12 @@ export function bookToData(name: string, book: Book, aside: SetAside): Outcome<W
   return accept({ name, tabs, names: namesOf(aside), properties: memoryOf(book) });
 }
 
-function tabData(sheet: Sheet, aside: SetAside, marks: readonly FillMark[]): Outcome<TabData> {
+function tabData(
+  sheet: Sheet,
+  aside: SetAside,
+  marks: readonly FillMark[],
+  remembered: (row: number) => string,
+): Outcome<TabData> {
   const cells = cellsOf(sheet, marks);
   if (!cells.ok) return cells;
   // A tab without views gives null, whatever the library's types say.
@@ -54,7 +62,9 @@ function tabData(sheet: Sheet, aside: SetAside, marks: readonly FillMark[]): Out
     conditionalFormats: rulesOf(sheet).flatMap(({ ref, rules }) =>
       rules.flatMap((rule) => formatOf(ref, rule)),
     ),
-    validations: (aside.validations.get(sheet.name) ?? []).flatMap(listsOf),
+    validations: (aside.validations.get(sheet.name) ?? []).flatMap((xml) =>
+      listsOf(xml, remembered),
+    ),
     ...(sheet.state !== "visible" && { hidden: true }),
     ...(mergedRanges.length > 0 && { merged: mergedRanges }),
   });
@@ -99,7 +109,7 @@ function memoryOf(book: Book): Readonly<Record<string, string>> {
   const kept: Record<string, string> = {};
   book.getWorksheet(memoryTab)?.eachRow((row) => {
     const key = row.getCell(1).text;
-    if (key !== "" && key !== "__proto__" && key !== fillsKey) kept[key] = row.getCell(2).text;
+    if (!["", "__proto__", fillsKey, listKey].includes(key)) kept[key] = row.getCell(2).text;
   });
   return kept;
 }

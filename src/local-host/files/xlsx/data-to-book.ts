@@ -3,6 +3,7 @@ import { rectangle } from "../../a1";
 import type { TabData, WorkbookData } from "../../workbook-data";
 import { fillMarks } from "./fill-marks";
 import { type Book, fillsKey, memoryTab, type Sheet, widthOf } from "./library";
+import { listKey, longLists } from "./long-lists";
 import { changedHeights } from "./row-heights";
 import { same } from "./same-data";
 import { changedCells, clearFills, writeCell, writeFills } from "./write-cell";
@@ -130,7 +131,10 @@ function cellsIn(sheet: Sheet, range: string): Cell[] {
 
 /** What the add-on remembers stands in a tab no program shows. */
 function writeMemory(book: Book, workbook: WorkbookData, own: ReadonlySet<string>): void {
-  const entries: string[][] = Object.entries(workbook.properties);
+  const entries: string[][] = [...longLists(workbook).values()].flatMap(({ values }) =>
+    values.map((value) => [listKey, value]),
+  );
+  entries.push(...Object.entries(workbook.properties));
   for (const { tab, ref, sum } of fillMarks(workbook, own)) entries.push([fillsKey, tab, ref, sum]);
   const old = book.getWorksheet(memoryTab);
   if (old) book.removeWorksheet(old.id);

@@ -1,7 +1,7 @@
 import type { XlsxWriteOptions } from "exceljs";
 import { unzipSync, zipSync } from "fflate";
 import { accept, type Outcome, refuse } from "../../../outcome";
-import type { TabData, WorkbookData } from "../../workbook-data";
+import type { TabData, Validation, WorkbookData } from "../../workbook-data";
 import { isTabName, longestTabName } from "../tab-names";
 import { bookToData } from "./book-to-data";
 import type { Carried } from "./carried";
@@ -9,7 +9,8 @@ import { dataToBook } from "./data-to-book";
 import { formulaForFile, formulaFromFile } from "./formula-text";
 import { keptTables } from "./kept-tables";
 import { type Book, newBook } from "./library";
-import { listsOf, listXml } from "./lists";
+import { isRemembered, listsOf, listXml } from "./lists";
+import { keyOf, longLists } from "./long-lists";
 import { movedParts } from "./moved-parts";
 import { withOwnFormulas } from "./own-formulas";
 import { withOwnProperties } from "./own-properties";
@@ -102,12 +103,15 @@ function asideFor(
   before: WorkbookData | null,
   after: WorkbookData,
 ): Outcome<SetAside> {
+  const long = longLists(after);
   const listsOfTab = (tab: TabData, place: number): readonly string[] => {
     const was = tabBefore(before, after, place);
     const kept = old.validations.get(was?.name ?? tab.name) ?? [];
-    if (JSON.stringify(was?.validations ?? []) === JSON.stringify(tab.validations)) return kept;
-    const others = kept.filter((xml) => listsOf(xml).length === 0);
-    return [...others, ...tab.validations.flatMap((list) => listXml(list) ?? [])];
+    const same = JSON.stringify(was?.validations ?? []) === JSON.stringify(tab.validations);
+    if (same && !kept.some(isRemembered)) return kept;
+    const others = kept.filter((xml) => listsOf(xml, () => "").length === 0);
+    const rowOf = ({ values }: Validation) => long.get(keyOf(values))?.row ?? null;
+    return [...others, ...tab.validations.map((list) => listXml(list, rowOf(list)))];
   };
   const wanted = new Map(after.names.map(({ name, ref }) => [name, ref.replace(/^=/, "")]));
   const kept = old.names.filter(({ xml, tab }) => {
