@@ -16,7 +16,8 @@ const usualBoxJumps = 6;
 /**
  * Ground contacts in equal sets that add up to them exactly, so that the card's lines and their sum
  * say the same: about six at the box, about a quarter of the rest from a drop, hops for what is left.
- * Of all choices nearby the one is taken whose counts and sets are nearest to those: 60 contacts are
+ * Of all choices nearby the one is taken whose counts and sets are nearest to those (six at the box or
+ * fewer are always sets of three to five, or one set): 60 contacts are
  * 4×10 hops, 3×5 drop jumps and 1×5 at the box.
  *
  * @param contacts whole number, 0 or more
@@ -33,7 +34,6 @@ export function jumpSets(contacts: number, mostDrops: number): JumpSets {
         box -
         boxes +
         Math.abs(dropped - drops) +
-        4 * unevenness(boxes, jumpsASet.most, jumpsASet.least) +
         4 * unevenness(dropped, jumpsASet.most, jumpsASet.least) +
         unevenness(contacts - boxes - dropped, hopsASet, hopsASet);
       if (cost < best.cost) best = { cost, boxes, dropped };

@@ -173,3 +173,9 @@ test("a set without a speed says nothing beside one that has them", () => {
   const seen = (...sets: number[][]) => decideToday({ kind: "speeds", sets }, plan);
   expect(seen([], [0.58, 0.58])).toEqual(seen([0.58, 0.58]));
 });
+
+test("without a table of plates no plates are named, the load goes by the step alone", () => {
+  expect(decideToday(slow, { ...plan, gym: { plates: [], barKg: 20 } })).toMatchObject({
+    value: { kind: "lighter", loadKg: 70, plates: [] },
+  });
+});
