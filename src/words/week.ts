@@ -39,8 +39,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "volume-missed": "Sets or repetitions were missed: the step is done again.",
   "speed-not-recorded": "Speed not recorded last session: hold.",
   "speed-lost": "Speed left the usual pattern over the sets: hold.",
-  "step-up": ({ fromKg, toKg }) =>
-    `Moved well, volume done, speed held: a step on, ${kg(fromKg)} to ${kg(toKg)} kg.`,
+  "step-up": ({ fromKg, toKg, speedKnown }) =>
+    `Moved well, volume done${speedKnown ? ", speed held" : ""}: a step on, ${kg(fromKg)} to ${kg(toKg)} kg.`,
   "step-too-coarse": ({ fromKg }) =>
     `A step on at ${kg(fromKg)} kg: the lightest plates would be more than the largest step.`,
   "step-level": ({ fromKg }) => `A step on at ${kg(fromKg)} kg: no rise is asked for.`,

@@ -1,5 +1,5 @@
 import type { WhoMay } from "../availability/who-may";
-import { type Block, isSame } from "../blocks/block";
+import type { Block } from "../blocks/block";
 import { type NextBlockReason, nextBlock } from "../blocks/next-block";
 import { mostReps, singleFromSet } from "../blocks/repetition-load";
 import type { Restart } from "../blocks/restart";
@@ -144,7 +144,7 @@ export function plannedStep(given: {
         facts: {
           fromKg: step.loadKg,
           toKg: loadKg,
-          sameBlock: isSame(step.block, next.value.block) ? 1 : 0,
+          speedKnown: state.heldSpeed === null ? 0 : 1,
         },
       },
     ],

@@ -7,6 +7,7 @@ import { stepUpKg } from "../../../src/coaching/blocks/step-up";
 import { guardOf, plannedStep } from "../../../src/coaching/next-week/planned-step";
 import type { PresentStep } from "../../../src/coaching/next-week/present-step";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
+import { lineReasonWords } from "../../../src/words/week";
 import { day, state } from "./written-squad";
 
 const name = "Tomas Reyerson";
@@ -56,7 +57,7 @@ test("all gates open: the next block, one plate step heavier", () => {
   const next = planned();
   // 2.5 % of 80 kg is 2 kg: the one plate step there is.
   expect(next).toMatchObject({ text: "3x5 82.5", ready: true, codes: ["step-up"] });
-  expect(next.reasons[0]!.facts).toEqual({ fromKg: 80, toKg: 82.5, sameBlock: 0 });
+  expect(next.reasons[0]!.facts).toEqual({ fromKg: 80, toKg: 82.5, speedKnown: 1 });
 });
 
 test("weeks at the step are counted out before the next one", () => {
@@ -104,7 +105,13 @@ test("why it is the same again names what the athlete may do", () => {
 });
 
 test("without a bar speed the step rests on movement and volume alone", () => {
-  expect(planned({ state: state(name, { heldSpeed: null }) }).text).toBe("3x5 82.5");
+  const eye = planned({ state: state(name, { heldSpeed: null }) });
+  expect(eye.text).toBe("3x5 82.5");
+  // Of a speed that nobody took it is not said that it held.
+  expect([eye, planned()].map(({ reasons }) => lineReasonWords(reasons[0]!))).toEqual([
+    "Moved well, volume done: a step on, 80 to 82.5 kg.",
+    "Moved well, volume done, speed held: a step on, 80 to 82.5 kg.",
+  ]);
 });
 
 test("time off: 10, 20, 30 % off, from a fortnight on half the sets", () => {
