@@ -72,7 +72,7 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
               blockText(session.otherwise.block),
               withUnit(session.otherwise.loadKg),
             ),
-        session.instead ? pageWords.stopByForm : pageWords.stopRule,
+        session.bands.length > 0 ? pageWords.stopRule : pageWords.stopByForm,
       ]
         .filter((part) => part !== "")
         .join(" "),

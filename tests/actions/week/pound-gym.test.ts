@@ -108,6 +108,10 @@ test("who does no marker set is not told that no speed is known", () => {
     marker: null,
     noBands: "no marker set",
   });
+  // Speed floors stand in the bands alone: a card without them names none.
+  const ends = (who: string) => card.find(({ athlete }) => athlete === who)!.lift.say;
+  expect(ends(di)).toMatch(/^End a set when the movement goes\.$/);
+  expect(ends(ada)).toMatch(/under the speed floor/);
 });
 
 test.each([
