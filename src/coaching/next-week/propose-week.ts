@@ -3,7 +3,7 @@ import type { Block } from "../blocks/block";
 import { gymStepKg } from "../blocks/gym-step";
 import { restartAfter } from "../blocks/restart";
 import { stepSizeOf } from "../blocks/step-size";
-import type { Day } from "../calendar/day";
+import { type Day, mondayOf } from "../calendar/day";
 import { racesOf } from "../diary/races-of";
 import { nameKey } from "../record/name-key";
 import { gymDays } from "../season/gym-days";
@@ -37,7 +37,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const races = racesOf(rows.races, name, athlete);
   const kind = weekKind(monday, races);
   const setsOn = (block: Block, day: Day) =>
-    weekKind(day, races) === "race week"
+    weekKind(mondayOf(day), races) === "race week"
       ? raceWeekSets(block.sets, rules.raceWeekSets)
       : block.sets;
   const step = presentStep(rows.sets, name, asOf, setsOn, 7 * rules.seasonWeeks);

@@ -163,6 +163,34 @@ test("a novice's light bar rises by one plate step of 6 %, a trained athlete's d
   expect(trained.reasons[0]!.code).toBe("step-too-coarse");
 });
 
+test("a session's sets are held against those of its own week, Monday to Sunday", () => {
+  const step = (last: string, sets: number, race_: Race) => {
+    const done = ["2026-04-21", "2026-04-23", "2026-04-28", "2026-04-30", last];
+    const line = proposeLine({
+      athlete: athlete(name),
+      name,
+      state: state(name),
+      rows: squadRows({
+        sets: done.flatMap((iso) =>
+          session(name, iso, { sets: iso === last ? sets : 5, reps: 5, loadKg: 80, markerKg: 60 }),
+        ),
+        races: [race_],
+      }),
+      monday,
+      asOf: day("2026-05-10"),
+    });
+    return { ...line.step, codes: line.reasons.map(({ code }) => code) };
+  };
+  const fives = { sets: 5, reps: 5 };
+  // Two sets on the Friday after Wednesday's A race are that week's plan.
+  const after = step("2026-05-08", 2, race("2026-05-06", 12));
+  expect(after).toMatchObject({ block: fives, volumeDone: true, weeksHeld: 3 });
+  expect(after.codes).not.toContain("volume-missed");
+  // Four sets on Thursday are one too few, though next week's Tuesday is an A race.
+  const before = step("2026-05-07", 4, race("2026-05-12", 12));
+  expect(before).toMatchObject({ block: fives, volumeDone: false });
+});
+
 test("no new step in a race week: block and load wait, sets are cut", () => {
   const line = sixDays({ experience: "novice" }, [race("2026-05-16", 10)]);
   expect(line.reasons[0]!.code).toBe("race-week-held");
