@@ -284,6 +284,31 @@ test("notes are read and kept wherever the program that made the file put them",
   expect(await notes(await saved(elsewhere))).toEqual(["note of Sets", "note of Jumps"]);
 });
 
+test("a tab renamed keeps what is not shown here, though others came and went meanwhile", async () => {
+  const original = await tabWith([
+    ["<pageMargins", '<sheetProtection password="CC1A" sheet="1"/>'],
+  ]);
+  const change = (workbook: WorkbookData): WorkbookData => {
+    const [sets] = workbook.tabs;
+    const more = [...sets!.cells, [{ value: "Thu" }, { value: 83 }]];
+    const added = { ...sets!, name: "Next week", cells: [[{ value: "Athlete" }]] };
+    return { ...workbook, tabs: [added, { ...sets!, name: "Spring", cells: more }] };
+  };
+  const bytes = await saved(original, (workbook) => {
+    const { tabs, ...rest } = change(workbook);
+    return { ...rest, tabs: [...tabs, workbook.tabs[1]!] };
+  });
+  const parts = [1, 2, 3, 4].map((at) => partOf(bytes, `xl/worksheets/sheet${at}.xml`));
+  const held = parts.filter((text) => text.includes('password="CC1A"'));
+  expect(held).toHaveLength(1);
+  expect(held[0]).toContain('<row r="5"');
+  expect((await read(bytes)).tabs.map(({ name }) => name)).toEqual([
+    "Next week",
+    "Spring",
+    "Coach's list",
+  ]);
+});
+
 test("what is printed of a tab with an apostrophe in its name is printed again", async () => {
   const names =
     "<definedName name=\"_xlnm.Print_Area\" localSheetId=\"1\">'Coach''s list'!$A$1:$A$3</definedName><definedName name=\"_xlnm.Print_Titles\" localSheetId=\"1\">'Coach''s list'!$1:$1</definedName>";

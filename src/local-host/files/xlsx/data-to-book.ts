@@ -6,6 +6,7 @@ import { type Book, fillsKey, memoryTab, type Sheet, widthOf } from "./library";
 import { listKey, longLists } from "./long-lists";
 import { changedHeights } from "./row-heights";
 import { same } from "./same-data";
+import { tabBefore } from "./tab-moves";
 import { changedCells, clearFills, writeCell, writeFills } from "./write-cell";
 import { writeRules } from "./write-rules";
 
@@ -56,20 +57,17 @@ export function dataToBook(
   book.views = [{ ...window, activeTab, firstSheet: 0 }, ...others];
 }
 
-/** A tab that stands in the old one's place under a new name is the old one renamed. */
+/** Renamed tabs keep what the file holds of them. */
 function renameTabs(
   book: Book,
   before: WorkbookData | null,
   after: WorkbookData,
   oldTabs: Map<string, TabData>,
 ): void {
-  if (!before || before.tabs.length !== after.tabs.length) return;
-  const names = new Set(after.tabs.map(({ name }) => name));
-  before.tabs.forEach((old, place) => {
-    const { name } = after.tabs[place]!;
-    if (old.name === name || names.has(old.name) || oldTabs.has(name)) return;
-    const sheet = book.getWorksheet(old.name);
-    if (!sheet) return;
+  after.tabs.forEach(({ name }, place) => {
+    const old = tabBefore(before, after, place);
+    const sheet = old && old.name !== name ? book.getWorksheet(old.name) : undefined;
+    if (!old || !sheet) return;
     sheet.name = name;
     oldTabs.set(name, old);
   });

@@ -2,17 +2,31 @@ import type { CellData, TabData, WorkbookData } from "../../workbook-data";
 import { type LineMove, lineMove, placeOf } from "./line-move";
 import type { TabMoves } from "./moved-formula";
 
-/** The tab of the file that a tab of the workbook was: of its name, or renamed in its place. */
+/**
+ * The tab of the file that a tab of the workbook was: of its name; or renamed, in its place or with most
+ * of its rows as they were.
+ */
 export function tabBefore(
   before: WorkbookData | null,
   after: WorkbookData,
   place: number,
 ): TabData | undefined {
-  const { name } = after.tabs[place]!;
-  const known = before?.tabs.find((tab) => tab.name === name);
-  if (known || before?.tabs.length !== after.tabs.length) return known;
+  const tab = after.tabs[place]!;
+  const known = before?.tabs.find(({ name }) => name === tab.name);
+  if (known || !before) return known;
+  const gone = before.tabs.filter((old) => after.tabs.every(({ name }) => name !== old.name));
   const old = before.tabs[place];
-  return old && after.tabs.every((tab) => tab.name !== old.name) ? old : undefined;
+  if (before.tabs.length === after.tabs.length && old && gone.includes(old)) return old;
+  const come = after.tabs.filter((one) => before.tabs.every(({ name }) => name !== one.name));
+  return gone.find((one) => isAlike(one, tab) && come.find((now) => isAlike(one, now)) === tab);
+}
+
+/** Whether more than half of a tab's rows stand in another. */
+function isAlike(old: TabData, now: TabData): boolean {
+  const rows = ({ cells }: TabData) => cells.map(textOf).filter((row) => row !== "");
+  const standing = new Set(rows(now));
+  const known = rows(old);
+  return known.filter((row) => standing.has(row)).length * 2 > known.length;
 }
 
 /** What became of each tab of a file; a tab that is as it was, or gone, is not among them. */
