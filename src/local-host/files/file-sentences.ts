@@ -40,6 +40,8 @@ const fileSentences = {
     `${path} could not be written (${reason}). The old file, if there was one, is as it was.`,
   "tab-name-unfit": ({ tab, most }: Facts) =>
     `No .xlsx file can hold a tab named “${tab}”: at most ${most} signs, none of [ ] * ? : / \\ and no apostrophe at either end. Rename the tab, then save again.`,
+  "tab-name-twice": ({ tab }: Facts) =>
+    `Two tabs are named “${tab}”, or so but for capitals, which no .xlsx file can hold. Rename one, then save again.`,
   "table-heading": ({ cell }: Facts) =>
     `${cell} is a heading of a table: it must be a text that no other heading is, and one that formulas name must stay. Nothing was written: put it right, then it is saved.`,
   "formula-kept-as-text": ({ cell }: Facts) =>

@@ -309,6 +309,27 @@ test("a tab renamed keeps what is not shown here, though others came and went me
   ]);
 });
 
+test("a tab may be renamed in capitals alone, and two may change their names", async () => {
+  const named =
+    (...names: string[]) =>
+    (workbook: WorkbookData) => ({
+      ...workbook,
+      tabs: workbook.tabs.map((tab, place) => ({ ...tab, name: names[place]! })),
+    });
+  for (const names of [
+    ["SETS", "Coach's list"],
+    ["Coach's List", "sets"],
+  ]) {
+    const bytes = await saved(await tabWith([]), named(...names));
+    const { tabs } = await read(bytes);
+    expect(tabs.map(({ name }) => name)).toEqual(names);
+    expect(tabs.map(({ cells }) => cells[1]![0]!.value)).toEqual(["Mon", "Joss"]);
+  }
+  await expect(saved(await tabWith([]), named("Sets", "sets"))).rejects.toThrow(
+    "Two tabs are named “sets”",
+  );
+});
+
 test("what is printed of a tab with an apostrophe in its name is printed again", async () => {
   const names =
     "<definedName name=\"_xlnm.Print_Area\" localSheetId=\"1\">'Coach''s list'!$A$1:$A$3</definedName><definedName name=\"_xlnm.Print_Titles\" localSheetId=\"1\">'Coach''s list'!$1:$1</definedName>";

@@ -19,6 +19,8 @@ const usualWindow: WorkbookView = {
   activeTab: 0,
   visibility: "visible",
 };
+/** No tab is named so. */
+const passing = "a30c2f";
 /** The grid's usual column; wider or narrower ones are written to the file. */
 const usualPixels = 88;
 
@@ -37,10 +39,17 @@ export function dataToBook(
 ): void {
   const open = book.worksheets[book.views?.[0]?.activeTab ?? 0];
   const oldTabs = new Map((before?.tabs ?? []).map((tab) => [tab.name, tab]));
-  renameTabs(book, before, after, oldTabs);
+  const renamed = renamedTabs(book, before, after);
+  // Under passing names first: the library takes two names that differ in capitals for one.
+  for (const [at, { sheet }] of renamed.entries()) sheet.name = `renamed-${at}-${passing}`;
   const wanted = new Set(after.tabs.map(({ name }) => name));
   for (const sheet of [...book.worksheets]) {
-    if (!wanted.has(sheet.name)) book.removeWorksheet(sheet.id);
+    if (!wanted.has(sheet.name) && !renamed.some((one) => one.sheet === sheet))
+      book.removeWorksheet(sheet.id);
+  }
+  for (const { sheet, name, old } of renamed) {
+    sheet.name = name;
+    oldTabs.set(name, old);
   }
   after.tabs.forEach((tab, place) => {
     const sheet = book.getWorksheet(tab.name) ?? book.addWorksheet(tab.name);
@@ -57,19 +66,12 @@ export function dataToBook(
   book.views = [{ ...window, activeTab, firstSheet: 0 }, ...others];
 }
 
-/** Renamed tabs keep what the file holds of them. */
-function renameTabs(
-  book: Book,
-  before: WorkbookData | null,
-  after: WorkbookData,
-  oldTabs: Map<string, TabData>,
-): void {
-  after.tabs.forEach(({ name }, place) => {
+/** The tabs that have another name now; they keep what the file holds of them. */
+function renamedTabs(book: Book, before: WorkbookData | null, after: WorkbookData) {
+  return after.tabs.flatMap(({ name }, place) => {
     const old = tabBefore(before, after, place);
     const sheet = old && old.name !== name ? book.getWorksheet(old.name) : undefined;
-    if (!old || !sheet) return;
-    sheet.name = name;
-    oldTabs.set(name, old);
+    return old && sheet ? [{ sheet, name, old }] : [];
   });
 }
 

@@ -34,7 +34,7 @@ const nothing: SetAside = {
  *
  * @param purpose a copy leaves the original as it is, so it may lack what cannot be kept
  * @param own names of the add-on's functions, upper case
- * @returns refuses `tab-name-unfit` (facts `tab`), `save-would-lose` (facts `what`), what `keptTables`
+ * @returns refuses `tab-name-unfit` and `tab-name-twice` (facts `tab`), `save-would-lose` (facts `what`), what `keptTables`
  * refuses, and `not-xlsx` when the original is damaged
  */
 export async function writeXlsx(
@@ -46,6 +46,9 @@ export async function writeXlsx(
   const unfit = workbook.tabs.find(({ name }) => !isTabName(name));
   // The library would cut the name short without a word, and formulas that name the tab would break.
   if (unfit) return refuse("tab-name-unfit", { tab: unfit.name, most: longestTabName });
+  const names = workbook.tabs.map(({ name }) => name.toLowerCase());
+  const twice = workbook.tabs.find((_, place) => names.indexOf(names[place]!) < place);
+  if (twice) return refuse("tab-name-twice", { tab: twice.name });
   if (original === null) {
     const book = await newBook();
     dataToBook(book, null, workbook, own);
