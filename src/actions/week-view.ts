@@ -42,7 +42,7 @@ export function weekView(
     rowsToWrite: lines.reduce((sum, line) => sum + (line.leftOut ? 0 : line.sessions.length), 0),
     already: already === 0 || difference === null ? "" : ifWrittenWords(difference),
     stepKg: plateStepKg(state.read.rows.plates) || usualStepKg,
-    canTakeBack: already > 0,
+    canTakeBack: already > 0 || week.lines.some(({ byHand }) => byHand.length > 0),
     cautions,
   };
 }

@@ -215,6 +215,12 @@ function shownWeek({
     : { monday: week.monday, changes: otherWeeks[week.monday] ?? [] };
 }
 
+/** A week taken back is proposed afresh, by the script and here: changes are kept until then. */
+function proposedAfresh(state: State, monday: string): State {
+  const { [monday]: gone, ...otherWeeks } = state.otherWeeks;
+  return state.monday === monday ? { ...state, changes: [], otherWeeks } : { ...state, otherWeeks };
+}
+
 /** Back to the week on screen, when the one that was chosen could not be read. */
 function onShownWeek(state: State): State {
   const { monday, changes, otherWeeks } = state;
@@ -329,13 +335,20 @@ function answered(state: State, ask: Ask, answer: unknown): Step {
       return asking(read, fetchFor(next, state.view), sidebarWords.reading);
     }
     case "writeWeek":
-    case "takeBackWeek":
       return asking(
         // The changes stay: without them writing again would put the proposal back over the coach's.
         { ...next, said: (answer as Done).said },
         fetchFor(next, "week"),
         sidebarWords.reading,
       );
+    case "takeBackWeek": {
+      const afresh = { ...proposedAfresh(next, String(message.monday)), pages: null };
+      return asking(
+        { ...afresh, said: (answer as Done).said },
+        fetchFor(afresh, "week"),
+        sidebarWords.reading,
+      );
+    }
     case "goToCell":
       return { state: next, asks: [] };
     default:

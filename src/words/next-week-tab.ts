@@ -77,7 +77,10 @@ function keptWords(cells: readonly string[]): string {
 
 /** "Taken back: 14 lines. Yours, kept: C9." */
 export function takenBackWords(removed: number, kept: readonly string[]): string {
-  const sentence = removed === 0 ? "No line was taken back." : `Taken back: ${lines(removed)}.`;
+  const sentence =
+    removed === 0
+      ? "No line was taken back; the week is proposed afresh."
+      : `Taken back: ${lines(removed)}.`;
   return kept.length === 0 ? sentence : `${sentence} ${keptWords(kept)}`;
 }
 

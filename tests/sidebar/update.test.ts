@@ -227,12 +227,22 @@ test("after writing, the changes stay, so that writing again does not undo them"
   expect(done.asks[0]!.message.changes).toEqual(done.state.changes);
 });
 
-test("taking back names the week and leaves changes alone", () => {
+test("a week taken back is proposed afresh: its changes were kept until then, another week's stay", () => {
   const changes = [{ athlete: "Tomas Reyerson", loadKg: 82.5 }];
-  const { asks, state } = update({ ...start, week, changes }, { type: "took back" });
+  const otherWeeks = { "2026-07-06": [{ athlete: "Priya Tellander", sets: 2 }] };
+  const shown = { ...start, week, monday: week.monday, changes, otherWeeks };
+  const { asks, state } = update(shown, { type: "took back" });
   expect(asks[0]!.message).toEqual({ today: "2026-06-28", monday: "2026-06-29" });
   const done = update(state, { type: "answered", ask: asks[0]!, answer: { said: "Taken back." } });
-  expect(done.state.changes).toEqual(changes);
+  expect([done.state.changes, done.state.otherWeeks]).toEqual([[], otherWeeks]);
+  expect(done.asks[0]!.message.changes).toEqual([]);
+  // Answered late, after another week was chosen: the week taken back is the one meant.
+  const gone = after(state, { type: "chose week", monday: "2026-07-06" });
+  const late = after(gone, { type: "answered", ask: asks[0]!, answer: { said: "Taken back." } });
+  expect([late.changes, late.otherWeeks]).toEqual([
+    otherWeeks["2026-07-06"],
+    { "2026-07-06": otherWeeks["2026-07-06"] },
+  ]);
 });
 
 test("after a mend everything read before it is read again when next looked at", () => {

@@ -133,7 +133,7 @@ test("problems are counted by kind, the most common first and equals by name", (
 test("what is written or kept in a tab is counted, a long list cut short", () => {
   const cells = Array.from({ length: 14 }, (_, at) => `G${at + 2}`);
   const first = cells.slice(0, 12).join(", ");
-  expect(takenBackWords(0, [])).toBe("No line was taken back.");
+  expect(takenBackWords(0, [])).toBe("No line was taken back; the week is proposed afresh.");
   expect(takenBackWords(14, ["C9"])).toBe("Taken back: 14 lines. Yours, kept: C9.");
   const counts = { added: 0, changed: 1, removed: 0, same: 0 };
   expect(weekDifferenceWords({ ...counts, kept: cells })).toBe(

@@ -70,7 +70,10 @@ export function putWeek(
 /** Takes the lines of a week back out, but for rows in which something is the coach's; then it is proposed afresh. */
 export function takeBackWeek(workbook: Workbook, monday: string): Done {
   return workbook.alone(() => {
-    if (!findWeekTab(workbook)) return { said: takenBackWords(0, []) };
+    if (!findWeekTab(workbook)) {
+      forgetChanges(workbook, monday);
+      return { said: takenBackWords(0, []) };
+    }
     assertKept(workbook);
     const merge = merged(workbook, { monday, lines: [], athletes: null });
     carryOut(workbook, merge);

@@ -62,6 +62,24 @@ test("a week taken back is proposed afresh", () => {
   expect(lineOf(book).sessions[0]!.loadKg).toBe(proposed);
 });
 
+test("what is kept until taken back can be taken back, written or not, with the tab or without", () => {
+  const book = sampleClub();
+  const proposed = lineOf(book).sessions[0]!.loadKg;
+  const change = { athlete: tomas, loadKg: proposed - 5 };
+  expect(weekView(book, today, monday, []).canTakeBack).toBe(false);
+  expect(weekView(book, today, monday, [change]).canTakeBack).toBe(true);
+  writeProposedWeek(book, today, monday, [change], null);
+  // The coach puts the tab aside to begin again.
+  book.rename("Next week", "Old plan");
+  expect(weekView(book, today, monday, [])).toMatchObject({ already: "", canTakeBack: true });
+  expect(lineOf(book).sessions[0]!.loadKg).toBe(proposed - 5);
+  expect(takeBackWeek(book, "2026-06-29").said).toBe(
+    "No line was taken back; the week is proposed afresh.",
+  );
+  expect(lineOf(book).sessions[0]!.loadKg).toBe(proposed);
+  expect(weekView(book, today, monday, []).canTakeBack).toBe(false);
+});
+
 test("changes outlive a writing that fails at its first cell", () => {
   const book = sampleClub();
   const proposed = lineOf(book).sessions[0]!.loadKg;

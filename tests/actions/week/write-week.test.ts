@@ -190,7 +190,9 @@ test("taking back empties the lines of that week only, but for rows with somethi
 });
 
 test("taking back where nothing was written says so", () => {
-  expect(takeBackWeek(memoryWorkbook(coachTab), monday).said).toBe("No line was taken back.");
+  expect(takeBackWeek(memoryWorkbook(coachTab), monday).said).toBe(
+    "No line was taken back; the week is proposed afresh.",
+  );
 });
 
 test("a tab of that name with other headings is refused by name, and nothing is written", () => {
