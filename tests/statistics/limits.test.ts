@@ -1,7 +1,7 @@
 import { jStat } from "jstat";
 import { normalQuantile } from "../../src/statistics/distributions";
 import { normalDeviate, studentLimit } from "../../src/statistics/limits";
-import { meanIfAny } from "../../src/statistics/spread";
+import { mean, meanIfAny, standardDeviation } from "../../src/statistics/spread";
 
 /**
  * NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.2: upper critical values of Student's t, to
@@ -56,4 +56,12 @@ test("a limit asked for again, and after thousands of others, is the same", () =
 test("a mean of none is none", () => {
   expect(meanIfAny([])).toBeNull();
   expect(meanIfAny([2, 4])).toBe(3);
+});
+
+test("a mean is right to its last digit, and a spread though it lies far from zero", () => {
+  expect(mean([8.4, 3.6, 4.2])).toEqual({ ok: true, value: 5.4 });
+  expect(mean([4.4, 5.9, 7.4])).toEqual({ ok: true, value: 5.9 });
+  // 0, 1 and 1: mean 2/3, squares 2/3 over two; the mean beside 10¹⁵ is known to an eighth only.
+  const far = standardDeviation([1e15, 1e15 + 1, 1e15 + 1]);
+  expect(far).toEqual({ ok: true, value: expect.closeTo(Math.sqrt(1 / 3), 12) });
 });

@@ -19,9 +19,9 @@ export function platesASide(
   barKg: number,
   plates: readonly Plate[],
 ): Outcome<number[]> {
-  const sideKg = (loadKg - barKg) / 2;
-  if (!(sideKg >= -hairKg)) return refuse("load-under-bar", { loadKg, barKg });
-  const side = filled(sideKg, pairs(plates), 0);
+  const sideKg = sideOf(loadKg, barKg);
+  if (!sideKg.ok) return sideKg;
+  const side = filled(sideKg.value, pairs(plates), 0);
   return side ? accept(side) : refuse("load-not-on-plates", { loadKg, barKg });
 }
 
@@ -35,13 +35,19 @@ export function roundDownToPlates(
   barKg: number,
   plates: readonly Plate[],
 ): Outcome<number> {
-  const sideKg = (loadKg - barKg) / 2;
-  if (!(sideKg >= -hairKg)) return refuse("load-under-bar", { loadKg, barKg });
+  const sideKg = sideOf(loadKg, barKg);
+  if (!sideKg.ok) return sideKg;
   let best = 0;
-  for (const reachable of reachableSides(pairs(plates), sideKg)) {
+  for (const reachable of reachableSides(pairs(plates), sideKg.value)) {
     best = Math.max(best, reachable);
   }
   return accept(barKg + 2 * best);
+}
+
+/** What the plates of each side weigh together, kg. Refuses `load-under-bar`. */
+function sideOf(loadKg: number, barKg: number): Outcome<number> {
+  const sideKg = (loadKg - barKg) / 2;
+  return sideKg >= -hairKg ? accept(sideKg) : refuse("load-under-bar", { loadKg, barKg });
 }
 
 /** Smallest difference between two loads: twice the lightest plate; 0 without plates. */

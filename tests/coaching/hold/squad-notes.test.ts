@@ -47,6 +47,9 @@ test("sessions that err like the one before are said of a squad of ten, not of n
   expect(Number(note?.facts.correlation)).toBeGreaterThan(0.4);
   expect(Number(note?.facts.correlation)).toBeLessThan(0.6);
   expect(notesOf(squad(9, 0.5))).toEqual([]);
+  // Just a tenth is said, less than that is not.
+  expect(notesOf(squad(40, 0.16)).map(({ facts }) => facts.correlation)).toEqual([0.1]);
+  expect(notesOf(squad(40, 0.15))).toEqual([]);
   expect(notesOf(squad(40, 0))).toEqual([]);
 });
 
