@@ -118,3 +118,18 @@ test("athletes followed by several values are put together by the mean of each d
   const [both] = squadDiffered(own, seededChance("told"));
   expect(both).toMatchObject({ item: "sleep", value: null, word: "goes together" });
 });
+
+test("an item that the weekday alone decides is the same ever, of so many days of all athletes", () => {
+  const squad = ["a", "b"].map((name) => {
+    const own = laidOut(percents(9), null, nights, name);
+    // Nothing of it is left once each weekday's own mean is taken out.
+    const items = own.items.map((days) => ({
+      ...days,
+      compared: { ...days.compared, itemBeyond: days.compared.itemBeyond.map(() => 0) },
+    }));
+    return { ...own, items };
+  });
+  expect(squadDiffered(squad, seededChance("told"))).toMatchObject([
+    { item: "sleep", word: "always the same", days: 2 * sessions, p: null, difference: null },
+  ]);
+});
