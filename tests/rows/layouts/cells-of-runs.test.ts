@@ -87,3 +87,10 @@ test("what a bare figure is, once somebody has said; two of a kind are not told 
   expect(said("45 50 min", "minutes")).toBe("unread");
   expect(said("10 12 km", "km")).toBe("unread");
 });
+
+test.each([
+  ["60 min @ easy", "easy | 60 min"],
+  ["60 min langer Lauf", "long | 60 min | (langer Lauf)"],
+])("a run “%s” is %s", (cell, run) => {
+  expect(said(cell)).toBe(run);
+});

@@ -226,3 +226,46 @@ test("a speed that is missing keeps its place; speeds all missing say nothing", 
     single(null),
   ]);
 });
+
+test.each([
+  // Of several loads nothing says which sets are whose.
+  ["5x5 80 85", "unread"],
+  ["80 85", "unread"],
+  ["105 kg 5x5 100 kg", "unread"],
+  // Beside a load of the sets' own a figure is no second one, and is kept.
+  ["85x5 rest 90 s", "85 1x5 (90 rest s)"],
+  ["20 min bike, 85x5", "85 1x5 (20 min bike)"],
+  ["85x5 90 95", "85 1x5 (90 95)"],
+  ["95x5x5(slow).62", "95 5x5 @ 0.62 (slow)"],
+  ["57,25 5x5", "57.25 5x5"],
+  ["100lb 5x5", "100lb 5x5"],
+  ["95x5x5 wk2", "95 5x5 (wk2)"],
+  [".62 .60", "unread"],
+])("a cell of sets “%s” says %s", (cell, sets) => {
+  expect(said(cell)).toBe(sets);
+});
+
+test("spaces around an x part no shorthand", () => {
+  for (const cell of ["85x3x5", "85 x3 x5", "85x 3x 5", "85 x 3 x 5", "57,25x3x5"])
+    expect(said(cell, setsFirst)).toMatch(/^(85|57.25) 3x5$/);
+});
+
+test("only as many speeds as there are sets or repetitions tell which is which", () => {
+  expect([3, 4, 5].map((speeds) => said("85x3x5", noSense, speeds))).toEqual([
+    "85 3x5",
+    "order-unsettled",
+    "85 5x3",
+  ]);
+});
+
+test("a heading that names sets or repetitions alone says no order of them", () => {
+  const known = (parts: readonly ("load" | "sets" | "reps")[], answered?: boolean) =>
+    schemeSense(parts, answered).setsFirst;
+  expect([known(["load", "sets"]), known(["load", "reps"])]).toEqual([null, null]);
+  expect([known(["load", "sets"], true), known(["load", "reps"], false)]).toEqual([true, false]);
+});
+
+test("speeds left out in every place are nobody's", () => {
+  const none = { reps: [], single: null };
+  expect(spreadSpeeds([null, null], [5, 5, 5], null)).toEqual([none, none, none]);
+});

@@ -258,3 +258,38 @@ test("a log of shorthand with its own column of speeds, doubtful and unread ones
     "D8 Ilka Brandmoor: squat; lots",
   ]);
 });
+
+test("“as Tue” is the athlete's own session of that day, whatever near names stand there, and none of its own day", () => {
+  const log = (...rows: readonly (readonly unknown[])[]) => {
+    const { reading } = understandTable("Sets", [
+      ["Date", "Athlete", "Exercise", "kg x sets x reps"],
+      ...rows,
+    ]);
+    return [...reading.records.map(shortSet), ...problems(reading)];
+  };
+  // 12 May 2026 is a Tuesday.
+  expect(
+    log(
+      ["2026-05-12", "Ilka B.", "squat", "60x1x5"],
+      ["2026-05-12", "Ilka Brandmoor", "squat", "80x1x5"],
+      ["2026-05-14", "Ilka Brandmoor", "squat", "as Tue"],
+    ),
+  ).toEqual(["05-12 Ilka B. 1 60x5", "05-12 Ilka Brandmoor 1 80x5", "05-14 Ilka Brandmoor 1 80x5"]);
+  expect(
+    log(
+      ["2026-05-12", "Ilka Brandmoor", "squat", "80x1x5"],
+      ["2026-05-12", "Ilka Brandmoor", "squat", "as Tue"],
+    ),
+  ).toEqual(["05-12 Ilka Brandmoor 1 80x5", "D3 nothing-to-repeat: as Tue"]);
+});
+
+test("repetitions beside shorthand must be those of all its sets", () => {
+  const { reading } = understandTable("Sets", [
+    ["Date", "Athlete", "Exercise", "kg x sets x reps", "Reps"],
+    ["2026-05-12", "Ilka", "squat", "105x2x5+1x12", 5],
+  ]);
+  expect(reading.issues).toMatchObject([
+    { code: "meaning-twice", cell: "E2", facts: { other: "105x2x5+1x12" } },
+  ]);
+  expect(reading.records.map(({ reps }) => reps)).toEqual([null, null, null]);
+});

@@ -71,7 +71,7 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
   const groups: SetGroup[] = [];
   const words: string[] = [];
   const speeds: (number | null)[] = [];
-  let bareLoad: { load: number; unit: Unit | null } | null = null;
+  const bareLoads: BareLoad[] = [];
   let unsettled = false;
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as string;
@@ -85,7 +85,7 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
     } else if (number !== null) {
       const value = Number(number[1]!.replace(",", "."));
       if (number[2] !== undefined || value >= leastLoad)
-        bareLoad = { load: value, unit: unitOf(number[2]) };
+        bareLoads.push({ load: value, unit: unitOf(number[2]), written: bare });
       else if (value < 3.5 && /[.,]/.test(bare)) speeds.push(value);
       else return { is: "unread" };
     } else if (/\d/.test(bare) && isSpeeds(speedList(bare))) {
@@ -97,7 +97,7 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
   if (groups.length > mostGroups) return { is: "unread" };
   if (unsettled) return { is: "order-unsettled" };
   const note = [words.join(" "), ...notes].filter(Boolean).join("; ");
-  return withLoad(groups, bareLoad, speeds, note);
+  return withLoad(groups, bareLoads, speeds, note);
 }
 
 /** Figures and marks for missing ones, none of them in doubt. */
@@ -105,26 +105,38 @@ function isSpeeds({ unread, unsure }: SpeedList): boolean {
   return unread.length + unsure.length === 0;
 }
 
-/** Joins a load written apart ("5x5 95") with its groups. */
+type BareLoad = { readonly load: number; readonly unit: Unit | null; readonly written: string };
+
+/**
+ * Joins a load written apart ("5x5 95") with its groups. Of several nothing says which sets are whose;
+ * beside loads of the groups' own a figure is a word of the note.
+ */
 function withLoad(
   groups: readonly SetGroup[],
-  bare: { load: number; unit: Unit | null } | null,
+  bares: readonly BareLoad[],
   speeds: readonly (number | null)[],
   note: string,
 ): SetCell {
+  const [bare, second] = bares;
+  const open = groups.length === 0 || groups.some(({ load }) => load === null);
+  if (open && second !== undefined) return { is: "unread" };
   if (groups.length === 0) {
-    if (bare === null) return { is: "unread" };
+    if (bare === undefined) return { is: "unread" };
     // "20 min" is a number beside words, not a load.
     if (note !== "")
       return /^(min|mins|minutes|minuten|km|h|sec|s|m)\b/i.test(note)
         ? { is: "none", note: `${bare.load} ${note}` }
         : { is: "unread" };
-    return { is: "sets", groups: [{ ...bare, reps: null, sets: 1 }], speeds, note };
+    const { load, unit } = bare;
+    return { is: "sets", groups: [{ load, unit, reps: null, sets: 1 }], speeds, note };
   }
   const filled = groups.map((group) =>
-    group.load === null && bare !== null ? { ...group, load: bare.load, unit: bare.unit } : group,
+    group.load === null && bare !== undefined
+      ? { ...group, load: bare.load, unit: bare.unit }
+      : group,
   );
-  return { is: "sets", groups: filled, speeds, note };
+  const beside = open ? [] : bares.map(({ written }) => written);
+  return { is: "sets", groups: filled, speeds, note: [...beside, note].filter(Boolean).join(" ") };
 }
 
 /** Code of the issue for a cell that gives no sets. */
