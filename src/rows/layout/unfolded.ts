@@ -20,6 +20,9 @@ export type Placed = readonly [cell: unknown, column: number];
 /** Cells of a flat row by place, and the coach's columns they came from. */
 type Prepared = { readonly line: unknown[]; readonly columns: number[] };
 
+/** Unit and heading of the fields of some flat rows. */
+export type Meanings = Map<string, Partial<Column>>;
+
 /** What became of a row of the coach's range. */
 type RowFate = "heading" | "data" | "reported";
 
@@ -42,7 +45,11 @@ export class Unfolded {
   private readonly rows: number[] = [];
   private readonly columns: (readonly number[])[] = [];
   private readonly fieldAt = new Map<string, number>();
-  private readonly meanings = new Map<string, Partial<Column>>();
+  /** What was described last; rows under headings that contradict it are read by themselves. */
+  private readonly described: Meanings = new Map();
+  private now: Meanings | null = null;
+  private readonly chapters: Meanings[] = [];
+  private readonly chapterOf: Meanings[] = [];
   private readonly fates = new Map<number, RowFate>();
 
   constructor(
@@ -55,12 +62,32 @@ export class Unfolded {
     this.unread = new UnreadColumns(source, this.log, leftAlone);
   }
 
-  /** Unit and heading a field of the flat rows is read with. */
+  /** Unit and heading a field of the flat rows is read with from here on. */
   describe(
     field: string,
     meaning: { readonly unit?: Unit | null; readonly heading: string; readonly words: string },
   ): void {
-    this.meanings.set(field, meaning);
+    this.described.set(field, meaning);
+    this.now = null;
+  }
+
+  /** What holds for rows found here. */
+  meanings(): Meanings {
+    if (this.now !== null) return this.now;
+    const said = [...this.described];
+    const agrees = (chapter: Meanings) =>
+      said.every(([field, { unit, words }]) => {
+        const other = chapter.get(field);
+        return other === undefined || (other.unit?.name === unit?.name && other.words === words);
+      });
+    let chapter = this.chapters.find(agrees);
+    if (chapter === undefined) {
+      chapter = new Map();
+      this.chapters.push(chapter);
+    }
+    for (const [field, meaning] of said) chapter.set(field, meaning);
+    this.now = chapter;
+    return chapter;
   }
 
   /** Fields that several flat rows share, laid out once. */
@@ -71,7 +98,12 @@ export class Unfolded {
   }
 
   /** One flat row, found in the coach's row `row` (from 0). Repetitions go under rep1, rep2 … */
-  emit(row: number, values: Readonly<Record<string, Placed | undefined>>, shared?: Prepared): void {
+  emit(
+    row: number,
+    values: Readonly<Record<string, Placed | undefined>>,
+    shared?: Prepared,
+    meanings = this.meanings(),
+  ): void {
     const flat: Prepared =
       shared === undefined
         ? { line: [], columns: [] }
@@ -80,6 +112,7 @@ export class Unfolded {
     this.flat.push(flat.line);
     this.rows.push(row);
     this.columns.push(flat.columns);
+    this.chapterOf.push(meanings);
     this.mark(row, "data");
   }
 
@@ -144,39 +177,52 @@ export class Unfolded {
     reader: (view: TableView) => Reading<Row>,
     year: number | null,
   ): Reading<Row> {
-    const fields: Record<string, Column> = {};
-    // Repetitions are laid out from the first on, so their columns are in order.
-    const repColumns: Column[] = [];
-    for (const [field, index] of this.fieldAt) {
-      const said = this.meanings.get(field);
-      const column = { unit: null, heading: field, words: field, ...said, index };
-      if (/^rep\d+$/.test(field)) repColumns.push(column);
-      else fields[field] = column;
-    }
     const width = this.fieldAt.size;
     for (const line of this.flat) while (line.length < width) line.push("");
-    const reading = reader({
-      table: this.table,
-      cells: this.flat,
-      headerRow: -1,
-      first: 0,
-      end: this.flat.length,
-      fields,
-      repColumns,
-      year,
-      log: this.log,
-    });
+    this.meanings();
+    this.byChapter();
+    let first = 0;
     // The records were made for this reading alone, so their rows are set in place.
-    const records = reading.records as (Row & { row: number })[];
+    const records = this.chapters.flatMap((chapter) => {
+      let end = first;
+      while (this.chapterOf[end] === chapter) end++;
+      const { table, flat: cells, log } = this;
+      const columns = this.columnsOf(chapter);
+      const view = { table, cells, headerRow: -1, first, end, ...columns, year, log };
+      first = end;
+      return reader(view).records as (Row & { row: number })[];
+    });
     for (const record of records) record.row = this.rows[record.row - 1]! + 1;
     records.sort((a, b) => a.row - b.row);
     return {
-      ...reading,
       records,
       issues: onceEach(this.log.issues),
       notes: this.notes,
       ...this.count(),
     };
+  }
+
+  /** Rows of equal meanings one after another. */
+  private byChapter(): void {
+    if (this.chapters.length === 1) return;
+    const order = this.chapters.flatMap((chapter) =>
+      this.chapterOf.flatMap((one, at) => (one === chapter ? [at] : [])),
+    );
+    for (const list of [this.flat, this.rows, this.columns, this.chapterOf] as unknown[][])
+      list.splice(0, list.length, ...order.map((at) => list[at]));
+  }
+
+  private columnsOf(chapter: Meanings): Pick<TableView, "fields" | "repColumns"> {
+    const fields: Record<string, Column> = {};
+    // Repetitions are laid out from the first on, so their columns are in order.
+    const repColumns: Column[] = [];
+    for (const [field, index] of this.fieldAt) {
+      const said = chapter.get(field);
+      const column = { unit: null, heading: field, words: field, ...said, index };
+      if (/^rep\d+$/.test(field)) repColumns.push(column);
+      else fields[field] = column;
+    }
+    return { fields, repColumns };
   }
 
   private count(): Pick<Reading<never>, "rowsRead" | "rowsReported" | "rowsBlank" | "rowsHeading"> {

@@ -479,3 +479,65 @@ test("in a column without a meaning an unticked box is nothing, a tick is told, 
   expect(row(" slow ")).toEqual(["slow"]);
   expect(row(true)).toHaveLength(2);
 });
+
+test("each block is read by its own heading: kilograms or pounds, mean or peak, m/s or cm/s", () => {
+  const blocks = (...heads: readonly (readonly [string, string, unknown, unknown])[]) =>
+    understandTable(
+      "Sets",
+      heads.flatMap(([load, speed, kg, fast], at) => [
+        ["Ilka", "", ""],
+        [`${5 + 2 * at} May 2026`, "", ""],
+        ["squat", "", ""],
+        ["Set", load, speed],
+        [1, kg, fast],
+      ]),
+      { today },
+    ).reading;
+  const read = (reading: ReturnType<typeof blocks>) =>
+    reading.records.map(
+      ({ loadKg, setSpeed, repSpeeds, speedIs }) =>
+        `${Math.round(loadKg ?? 0)} ${setSpeed ?? repSpeeds.join(" ")} ${speedIs}`,
+    );
+  const mixed = blocks(
+    ["kg", "Mean speed", 80, 0.62],
+    ["lb", "Mean speed", 176, 0.61],
+    ["kg", "Peak speed", 80, 1.1],
+    ["kg", "Mean speed (cm/s)", 80, "60 59"],
+    ["kg", "Mean speed", 82.5, 0.6],
+  );
+  expect(read(mixed)).toEqual([
+    "80 0.62 mean",
+    "80 0.61 mean",
+    "80 1.1 peak",
+    "80 0.6 0.59 mean",
+    "83 0.6 mean",
+  ]);
+  expect(problems(mixed)).toEqual([]);
+  expect(counts(mixed)).toEqual([5, 0, 0, 20]);
+  const slip = blocks(["kg", "Mean speed", 80, 0.62], ["lb", "Mean speed", 176, 9]);
+  expect(problems(slip)).toEqual(["C10 implausible: 9"]);
+});
+
+test("each grid's title says what its speeds are", () => {
+  const grid = (title: string, speed: string) => [
+    [title, "", ""],
+    ["Name", "5 May 2026", "7 May 2026"],
+    ["Ilka", `85x3x3 ${speed}`, ""],
+    ["Kofi", `95x3x3 ${speed}`, ""],
+  ];
+  const { records } = understandTable(
+    "Sets",
+    [...grid("Squat, mean of reps", ".62"), ...grid("Bench, best rep", ".72")],
+    { today },
+  ).reading;
+  expect(
+    records
+      .filter(({ setSpeed }) => setSpeed !== null)
+      .map(({ exercise, setSpeed, setSpeedIs }) => [exercise, setSpeed, setSpeedIs]),
+  ).toEqual([
+    ["squat", 0.62, "mean of reps"],
+    ["squat", 0.62, "mean of reps"],
+    ["bench", 0.72, "best rep"],
+    ["bench", 0.72, "best rep"],
+  ]);
+});

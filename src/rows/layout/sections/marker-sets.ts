@@ -1,6 +1,6 @@
 import { plainWords } from "../../header/header-words";
 import { setKinds } from "../../table/set-kinds";
-import type { Placed } from "../unfolded";
+import type { Meanings, Placed } from "../unfolded";
 
 /** A set on its way to the flat rows. */
 export type PendingSet = {
@@ -8,6 +8,7 @@ export type PendingSet = {
   /** The load as written, also when it is not settled. */
   readonly writtenLoad: unknown;
   readonly flat: Record<string, Placed | undefined>;
+  readonly meanings?: Meanings;
 };
 
 /**

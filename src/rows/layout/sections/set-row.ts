@@ -56,7 +56,7 @@ export function setRow(
     shared[`rep${at + 1}`] = [line[index], index];
   });
   into.mark(row, "data");
-  walk.pending.push({ row, writtenLoad: written[0], flat: shared });
+  walk.pending.push({ row, writtenLoad: written[0], flat: shared, meanings: into.meanings() });
 }
 
 /** Day, athlete and exercise written in the row itself hold from here on; false when the day is bad. */

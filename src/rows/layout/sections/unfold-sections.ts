@@ -57,7 +57,7 @@ export function unfoldSections(context: LayoutContext): Unfolded | null {
     else dataRow(walk, line, row);
   }
   markMarkerSets(walk.pending);
-  for (const { row, flat } of walk.pending) into.emit(row, flat);
+  for (const { row, flat, meanings } of walk.pending) into.emit(row, flat, undefined, meanings);
   return into;
 }
 
