@@ -9,11 +9,7 @@ const part =
   /^(kg|lbs?|load|weight|gewicht|last|reps?|repetitions|wdhs?|wiederholungen|sets?|satze?|saetze)$/;
 
 const meaning = (word: string): SchemePart =>
-  /^(kg|lb|lbs|load|weight|gewicht|last)$/.test(word)
-    ? "load"
-    : /^(rep|wdh|wied)/.test(word)
-      ? "reps"
-      : "sets";
+  /^s/.test(word) ? "sets" : /^(rep|wd|wi)/.test(word) ? "reps" : "load";
 
 /**
  * The order a heading or title spells out: "kg x sets x reps", "kg x Wdh x Sätze", "sets × reps × kg".
@@ -26,8 +22,7 @@ export function orderFromWords(cell: unknown): readonly SchemePart[] | null {
   for (const match of words.matchAll(joined)) {
     const parts = match.slice(1).filter((word): word is string => word !== undefined);
     const known = parts.filter((word) => part.test(word)).map(meaning);
-    if (known.length >= 2 && known.length === parts.length && new Set(known).size === known.length)
-      return known;
+    if (known.length === parts.length && new Set(known).size === known.length) return known;
   }
   return null;
 }

@@ -53,7 +53,7 @@ export function dateHeaders(context: LayoutContext): DateHeader[] {
     for (let column = 0; column < line.length; column++) {
       if (isBlank(line[column])) continue;
       filled++;
-      const text = typeof line[column] === "number" ? null : dayOfCell(line[column]);
+      const text = dayOfCell(line[column]);
       // "80/85" is no date whichever comes first.
       const none = text?.pair && text.year === null && Math.min(...text.pair) > 12;
       if (text !== null && !none) dates.push({ row, column, text, weekdays: [] });

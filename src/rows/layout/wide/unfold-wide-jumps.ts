@@ -19,9 +19,6 @@ export function unfoldWideJumps(context: LayoutContext): Unfolded | null {
     const named =
       [...block.titles].reverse().find((title) => /[a-z]{3}/i.test(title)) ?? context.title;
     const title = jumpTitle(named);
-    // Seconds and milliseconds settle themselves cell by cell; heights need their block's unit.
-    for (const part of ["height", "contact", "flight"])
-      into.describe(part, { heading: part, words: part });
     for (const row of block.rows) unfoldRow(context, into, block, row, title);
   }
   return into;

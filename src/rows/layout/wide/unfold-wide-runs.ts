@@ -1,7 +1,6 @@
 import { type Day, isoFromDay } from "../../../coaching/calendar/day";
 import { plainWords } from "../../header/header-words";
 import { isBlank } from "../../value/blank";
-import { unitOf } from "../../value/units";
 import type { LayoutContext } from "../layout-context";
 import { liftInWords, namesJump } from "../lift-in-words";
 import { type RunCell, runCell, type WrittenRun } from "../shorthand/run-cell";
@@ -22,7 +21,6 @@ export function unfoldWideRuns(context: LayoutContext): Unfolded | null {
   if (grid === null) return null;
   const { into, blocks } = grid;
   if (!context.said && !blocks.some((block) => speaksOfRuns(context, block))) return null;
-  into.describe("km", { unit: unitOf("km"), heading: "km", words: "km" });
   for (const block of blocks) {
     const bare = context.tab.runs ?? bareFigure(titlesOf(context, block));
     for (const row of block.rows) runsRow(context.cells, into, block, row, bare);

@@ -39,7 +39,6 @@ export function unfoldWideSets(context: LayoutContext): Unfolded | null {
     }
     const speed = speedWords(words, context.tab);
     into.describe("speed", { heading: "speed", words: speed });
-    into.describe("load", { heading: "load", words: "load" });
     const said = {
       sense: schemeSense(
         titles.map(orderFromWords).find((parts) => parts !== null) ?? null,
