@@ -58,8 +58,17 @@ export function understandTable<T extends TableName>(
   const asked = lie.decided?.questions ?? [];
   const readView = viewReaders[table] as (view: TableView) => Reading<RowOf[T]>;
   const reader = (of: TableView) => named(readView(of), options.names ?? noNameAnswers);
-  if (unfolded !== null) {
-    const reading = unfolded.read<RowOf[T]>(reader, year);
+  const reading = unfolded?.read<RowOf[T]>(reader, year) ?? null;
+  // A header that lacks one thing says more than rows of which none can be read without it; athlete and
+  // lift may stand above the rows, unless a column that nobody explains may be the one.
+  const [lacking, ...others] = missing;
+  const mayStandAbove = lacking === "athlete" || lacking === "exercise";
+  const lacksOne =
+    layout === "blocks one under another" &&
+    lacking !== undefined &&
+    others.length === 0 &&
+    (!mayStandAbove || (lie.decided?.header.unknown ?? []).length > 0);
+  if (unfolded !== null && reading !== null && !(lacksOne && reading.rowsRead === 0)) {
     const questions = [
       ...unfolded.unread.questions,
       ...asked.filter(({ column }) => unfolded.passesOver?.(column - 1)),
@@ -71,9 +80,9 @@ export function understandTable<T extends TableName>(
     return { reading, layout, ...about, questions, tabQuestions: ofTab };
   }
   if (view !== null && missing.length === 0) {
-    const reading = reader(view);
-    const questions = [...asked, ...questionsOfReading(reading, cells, view.first, end)];
-    return { reading, layout: "plain rows", ...about, questions, tabQuestions: [] };
+    const plain = reader(view);
+    const questions = [...asked, ...questionsOfReading(plain, cells, view.first, end)];
+    return { reading: plain, layout: "plain rows", ...about, questions, tabQuestions: [] };
   }
   return { ...unrecognised(lie), layout: "not recognised", ...about, questions: asked };
 }

@@ -381,3 +381,36 @@ test("races with a column nobody explains beside their runners are asked about i
   expect(layout).toBe("runners across");
   expect(questions.map(({ heading }) => heading)).toEqual(["Zeal"]);
 });
+
+const plainRow = (head: readonly string[], again: string) =>
+  head.map((heading) => {
+    if (heading === "Date") return `2026-05-${again}`;
+    if (/Athlete|Person/.test(heading)) return "Ilka";
+    if (/Exercise|Movement name/.test(heading)) return "squat";
+    return /Set|Reps/.test(heading) ? 3 : /Load|Iron/.test(heading) ? 80 : 0.6;
+  });
+
+test.each([
+  [["Date", "Athlete", "Exercise", "Set", "Iron", "Speed"], "load"],
+  [["Date", "Athlete", "Exercise", "Set", "Reps", "Iron", "Rep 1", "Rep 2"], "load"],
+  [["Date", "Athlete", "Exercise", "Set", "Speed"], "load"],
+  [["Date", "Person", "Exercise", "Set", "Reps", "Load", "Speed"], "athlete"],
+  [["Date", "Athlete", "Movement name", "Set", "Load", "Speed"], "exercise"],
+])("plain rows under %j lack one column: it is named, not every row", (head, field) => {
+  const cells = [head, plainRow(head, "12"), plainRow(head, "13")];
+  const { reading, layout } = read("Sets", cells);
+  expect(layout).toBe("not recognised");
+  expect(reading.records).toEqual([]);
+  expect(reading.issues.map(({ code, facts }) => [code, facts.field])).toEqual([
+    ["column-missing", field],
+  ]);
+});
+
+test("once somebody says which column it is, the rows are read", () => {
+  const head = ["Date", "Athlete", "Exercise", "Set", "Iron", "Speed"];
+  const cells = [head, plainRow(head, "12"), plainRow(head, "13")];
+  const answers = { columns: [{ column: 5, field: "load" }] };
+  expect(read("Sets", cells, { answers }).reading.records.map(({ loadKg }) => loadKg)).toEqual([
+    80, 80,
+  ]);
+});
