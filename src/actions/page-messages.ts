@@ -122,7 +122,7 @@ export type RackPage = {
     readonly owned: string;
     readonly spare: string;
   }[];
-  /** Plates lacking, "25 kg": for the bars alone, and for bars and stacks at once; null when not known. */
+  /** Plates lacking, "25 kg": for the bars alone, and for bars and stacks at once; null when nothing is known to lack and not every number is known. */
   readonly short: { readonly bars: readonly string[]; readonly stacks: readonly string[] } | null;
   readonly unit: string;
   readonly cautions: readonly string[];

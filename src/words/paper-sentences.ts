@@ -31,7 +31,7 @@ export const paperSentences = {
   },
   rackLead: (lifters: number, racks: number, minutes: number) =>
     `${sentence(spelled(lifters))} ${lifters === 1 ? "lifts" : "lift"} at ${spelled(racks)} ${racks === 1 ? "rack" : "racks"}, lightest first at each, about ${minutes} min. Marker sets, then jumps, then the main lift in turn: one set each, then back to the top. The card decides the load; “if slower” gives its next ones.`,
-  /** What the gym lacks at once; "" where nobody wrote down how many plates it owns. */
+  /** What the gym lacks at once; "" where that is not known of every plate. */
   platesSaid: (
     short: { readonly bars: readonly string[]; readonly stacks: readonly string[] } | null,
   ) => {

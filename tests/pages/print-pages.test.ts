@@ -321,6 +321,13 @@ test("the club's gym: on Thursday all is built at once, on Tuesday the novices' 
   expect(platesSaid(tuesday!)).toMatch(/^Not enough of 25 kg for every load/);
 });
 
+test("with one number of plates not written down it is not said that all can be built", () => {
+  const blank = (rows: unknown[][]) => rows.map((row) => (row[0] === 20 ? [20, row[1], ""] : row));
+  const [tuesday, thursday] = asked("rack plan", sampleClub({ Plates: blank })).plans;
+  expect(platesSaid(thursday!)).toBe("");
+  expect(platesSaid(tuesday!)).toMatch(/^Not enough of 25 kg/);
+});
+
 test("plates that the bars alone lack are not to be had by jumping at another time: they go from rack to rack", () => {
   const fewer = (rows: unknown[][]) => rows.map((row) => (row[0] === 10 ? [10, row[1], 2] : row));
   const [tuesday] = asked("rack plan", sampleClub({ Plates: fewer })).plans;

@@ -67,7 +67,8 @@ export function platesNeeded(
   const named = (some: typeof rows) => some.map(({ massKg }) => numbers.withUnit(massKg));
   // What the bars alone lack is not had by jumping at another time.
   const forBars = ({ bars, owned }: (typeof rows)[number]) => bars > (owned ?? bars);
-  const known = rows.some(({ owned }) => owned !== null);
+  // Where a number is not written down, nothing lacking is known, which is not that nothing lacks.
+  const open = short.length === 0 && rows.some(({ owned }) => owned === null);
   return {
     plates: rows.map(({ massKg, bars, stack, drop, owned }) => ({
       plate: numbers.mass(massKg),
@@ -77,11 +78,11 @@ export function platesNeeded(
       owned: owned === null ? "–" : String(owned),
       spare: owned === null ? "–" : String(owned - bars - stack - drop).replace("-", "−"),
     })),
-    short: known
-      ? {
+    short: open
+      ? null
+      : {
           bars: named(short.filter(forBars)),
           stacks: named(short.filter((one) => !forBars(one))),
-        }
-      : null,
+        },
   };
 }
