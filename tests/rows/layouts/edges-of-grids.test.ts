@@ -298,3 +298,135 @@ test("what stands beside shorthand in a log is read in the unit of its heading, 
     ["F3", "implausible", "Reps left"],
   ]);
 });
+
+test("a figure beside a day above the dates is told, a day or a figure alone is a title", () => {
+  const above = (...title: readonly unknown[]) =>
+    read("Jumps", [
+      title,
+      ["CMJ cm", "5/5/2026", "28/5/2026"],
+      ["Ilka", 31, 32],
+      ["Kofi", 33, 34],
+    ]).reading.issues.map(({ cell, code, dropsRow }) => [cell, code, dropsRow]);
+  expect(above("4 May 2026", 80, "")).toEqual([["A1", "row-unread", true]]);
+  expect(above("4 May 2026", "", "")).toEqual([]);
+  expect(above("Squad", 2026, "")).toEqual([]);
+});
+
+test("the column of athletes is the one headed so, whatever words stand before it", () => {
+  const { reading } = read("Jumps", [
+    ["CMJ cm", "", "", ""],
+    ["Group", "Athlete", "5/5/2026", "28/5/2026"],
+    ["road", "Ilka", 31, 32],
+  ]);
+  expect(reading.records.map(({ athlete }) => athlete)).toEqual(["Ilka", "Ilka"]);
+});
+
+test("a star behind a name makes no footnote of it, and two stars are a mark of their own", () => {
+  const { reading } = read("Jumps", [
+    ["Box jump 2026", "", ""],
+    ["", "5/5", "28/5"],
+    ["Ilka *new", "2x15+5", ""],
+    ["Kofi", "2x15+5**", "2x15*"],
+    ["* hands on knees", "", ""],
+    ["** off one leg", "", ""],
+  ]);
+  expect(reading.records.map(({ athlete, note }) => `${athlete}: ${note}`)).toEqual([
+    "Ilka *new: ",
+    "Kofi: off one leg",
+    "Kofi: hands on knees",
+  ]);
+});
+
+test("the unit in a grid's title is its loads' alone", () => {
+  const { reading } = read("Sets", [
+    ["Back squat (lb)", "", "", "", ""],
+    ["", "5/5/2026", "", "28/5/2026", ""],
+    ["Name", "load", "speed", "load", "speed"],
+    ["Ilka", 176, 0.62, 180, 0.6],
+  ]);
+  expect(problems(reading)).toEqual([]);
+  expect(reading.records.map(({ loadKg, setSpeed }) => [Math.round(loadKg!), setSpeed])).toEqual([
+    [80, 0.62],
+    [82, 0.6],
+  ]);
+});
+
+test("notes beside the headings under the dates are the athlete's, also by another name", () => {
+  for (const heading of ["Notes", "coach comments"]) {
+    const { reading } = read("Sets", [
+      ["Back squat", "", "", "", ""],
+      ["", "", "5/5/2026", "28/5/2026", ""],
+      ["Name", heading, "kg", "kg", heading],
+      ["Ilka", "sore", 80, 82.5, "better"],
+    ]);
+    expect(notes(reading)).toEqual(["B4 Ilka: sore", "E4 Ilka: better"]);
+    expect(problems(reading)).toEqual([]);
+  }
+});
+
+test("a column of marks beside a column of runners is no runner, nor is one of marks and words", () => {
+  const races = (...cells: readonly (readonly unknown[])[]) =>
+    read("Races", cells).reading.records.map(({ who }) => who);
+  expect(
+    races(
+      ["Date", "Race", "Who", "Bus"],
+      ["5/5/2026", "Mile", "Ilka", "x"],
+      ["28/5/2026", "5 km", "Kofi", ""],
+    ),
+  ).toEqual(["Ilka", "Kofi"]);
+  expect(
+    races(
+      ["Date", "Race", " Ilka ", "Hotel"],
+      ["5/5/2026", "Mile", "x", "booked"],
+      ["28/5/2026", "5 km", "x", "x"],
+    ),
+  ).toEqual(["Ilka", "Ilka"]);
+});
+
+test("of two titles above a grid of answers the nearer says what is answered", () => {
+  const { reading } = read("Diary", [
+    ["Mood", "", ""],
+    ["Sleep", "", ""],
+    ["", "5/5/2026", "28/5/2026"],
+    ["Ilka", 7, 8],
+  ]);
+  expect(reading.records.map(({ mood, sleepH }) => [mood, sleepH])).toEqual([
+    [null, 7],
+    [null, 8],
+  ]);
+});
+
+test("a figure beside the dates that nothing explains is asked about, an unticked box is not", () => {
+  const beside = (box: unknown) =>
+    read("Jumps", [
+      ["CMJ cm", "", "", ""],
+      ["Name", "Xyz", "5/5/2026", "28/5/2026"],
+      ["Ilka", box, 31, 32],
+    ]).questions.length;
+  expect([beside(false), beside(true), beside(7)]).toEqual([0, 1, 1]);
+});
+
+test("the twelfth of December heads a column", () => {
+  const { reading } = read("Jumps", [
+    ["CMJ cm 2025", "", ""],
+    ["", "12/12", "13/12"],
+    ["Ilka", 31, 32],
+  ]);
+  expect(reading.records.map(shortJump)).toEqual(["12-12 Ilka 31 cm", "12-13 Ilka 32 cm"]);
+});
+
+test("steps up in one cell are read without spaces too; a doubt behind them is a word", () => {
+  for (const cell of ["5x15 o / +10 x", "5x15 o/+10x", "5x15o/+10 x"])
+    expect(
+      read("Jumps", [
+        ["Box jump", "", ""],
+        ["", "5/5/2026", "28/5/2026"],
+        ["Ilka", cell, ""],
+        ["Kofi", "5x15 tired?", ""],
+      ]).reading.records.map((jump) => `${shortJump(jump)} ${jump.note}`.trim()),
+    ).toEqual([
+      "05-05 Ilka 15 15 15 15 15 ✓",
+      "05-05 Ilka 15 15 15 15 15 10 ✗",
+      "05-05 Kofi 15 15 15 15 15 ✓ tired?",
+    ]);
+});
