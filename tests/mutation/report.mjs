@@ -7,8 +7,8 @@ import { readFileSync } from "node:fs";
 const known = JSON.parse(readFileSync(new URL("known-survivors.json", import.meta.url), "utf8"));
 
 /**
- * Share noticed with its 95 % limits (Wilson 1927), by folder, and a line for each survivor, with the
- * reason where it cannot be noticed.
+ * Share noticed with its 95 % limits (Wilson 1927) as of a random sample, by folder, how many of the
+ * others have their reason, and a line for each survivor, with that reason where it cannot be noticed.
  */
 export function report(results) {
   const folders = new Map();
@@ -16,10 +16,13 @@ export function report(results) {
   for (const { fileName, status, location, replacement, mutatorName } of results) {
     if (status === "CompileError" || status === "Ignored" || status === "RuntimeError") continue;
     const folder = fileName.split("/").slice(1, -1).join("/");
-    const count = folders.get(folder) ?? { noticed: 0, all: 0 };
-    const noticed = status === "Killed" || status === "Timeout";
-    folders.set(folder, { noticed: count.noticed + (noticed ? 1 : 0), all: count.all + 1 });
-    if (noticed) continue;
+    const count = folders.get(folder) ?? { noticed: 0, explained: 0, all: 0 };
+    folders.set(folder, count);
+    count.all++;
+    if (status === "Killed" || status === "Timeout") {
+      count.noticed++;
+      continue;
+    }
     const { line, column } = location.start;
     const text = oneLine(replacement).slice(0, 110);
     const stood = oneLine(textAt(fileName, location));
@@ -31,19 +34,17 @@ export function report(results) {
         fault === oneLine(replacement) &&
         lines.includes(within),
     )?.reason;
+    if (reason !== undefined) count.explained++;
     const why = reason === undefined ? "" : `\n    cannot be noticed: ${reason}`;
     survivors.push(`${fileName}:${line}:${column} ${mutatorName} ${status} -> ${text}${why}`);
   }
   const rows = [...folders].sort(([a], [b]) => (a < b ? -1 : 1));
-  const sum = { noticed: 0, all: 0 };
-  for (const [, { noticed, all }] of rows) {
-    sum.noticed += noticed;
-    sum.all += all;
-  }
-  const lines = [...rows, ["together", sum]].map(([folder, { noticed, all }]) => {
+  const sum = { noticed: 0, explained: 0, all: 0 };
+  for (const [, count] of rows) for (const key of Object.keys(sum)) sum[key] += count[key];
+  const lines = [...rows, ["together", sum]].map(([folder, { noticed, explained, all }]) => {
     const [low, high] = wilson(noticed, all);
     const share = `${((100 * noticed) / all).toFixed(1)} %`;
-    return `${folder.padEnd(28)} ${String(noticed).padStart(5)} of ${String(all).padStart(5)}  ${share.padStart(7)}  (${low}–${high} %)`;
+    return `${folder.padEnd(28)} ${String(noticed).padStart(5)} of ${String(all).padStart(5)}  ${share.padStart(7)}  (${low}–${high} %), ${explained} of ${all - noticed} others explained`;
   });
   return { text: lines.join("\n"), survivors: survivors.sort() };
 }
