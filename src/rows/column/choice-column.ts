@@ -59,10 +59,7 @@ export function choiceColumn<T>(
       );
     return choice;
   };
-  return (line, row) => {
-    const cell = line[index];
-    return cell === "" && !needed ? null : read(cell, row);
-  };
+  return (line, row) => read(line[index], row);
 }
 
 /** Reader of a yes/no column; null where blank; reports `not-yes-or-no`. */
@@ -82,9 +79,5 @@ export function yesNoColumn(
       view.log.add("not-yes-or-no", row, index, cell, { heading });
     return null;
   };
-  return (line, row) => {
-    const cell = line[index];
-    if (cell === "y" || cell === true) return true;
-    return cell === "" ? null : read(cell, row);
-  };
+  return (line, row) => read(line[index], row);
 }

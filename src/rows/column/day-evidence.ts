@@ -43,7 +43,7 @@ function columnEvidence(view: TableView, column: Column): DayEvidence {
       continue;
     }
     if (texts.has(cell)) continue;
-    const text = cell === "" ? null : dayFromText(cell);
+    const text = dayFromText(cell);
     texts.set(cell, text);
     year ??= text?.year ?? null;
   }

@@ -35,7 +35,7 @@ export function quantityColumn(
   const named = column.unit?.quantity === range.quantity ? column.unit : null;
   let evidence: UnitEvidence | null = null;
   const evident = () => {
-    evidence ??= unitEvidence(view, column, range, named);
+    evidence ??= unitEvidence(view, column, range);
     return evidence;
   };
   // Speeds and times misfit at once in any other unit, so their column is only searched then; a load

@@ -47,7 +47,7 @@ export function speedColumn(
         if (value > most) most = value;
         return value;
       }
-      if (!(least <= most)) ({ least, most } = unitEvidence(view, column, plausible.speed, null));
+      if (!(least <= most)) ({ least, most } = unitEvidence(view, column, plausible.speed));
       const mend = mendDecimalPoint(value, least, most);
       view.log.add("implausible", row, index, cell, {
         low,

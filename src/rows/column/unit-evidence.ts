@@ -17,14 +17,9 @@ export type UnitEvidence = {
 
 const fewest = 5;
 
-/** One pass over a column without a named unit; `only` restricts it to a unit already named. */
-export function unitEvidence(
-  view: TableView,
-  column: Column,
-  range: PlausibleRange,
-  only: Unit | null,
-): UnitEvidence {
-  const units = only === null ? [range.base, ...range.rivals] : [only];
+/** One pass over a column; of one whose unit is named, only the base unit's bounds are of use. */
+export function unitEvidence(view: TableView, column: Column, range: PlausibleRange): UnitEvidence {
+  const units = [range.base, ...range.rivals];
   const fits = units.map(() => 0);
   let count = 0;
   let least = Number.POSITIVE_INFINITY;
@@ -52,7 +47,6 @@ export function unitEvidence(
     }
   }
   const settled = { least, most };
-  if (only !== null) return { unit: only, candidates: [], ...settled };
   if (range.quantity === "mass")
     return pounds.likely && range.rivals.length > 0
       ? { unit: null, candidates: units, ...settled }

@@ -78,7 +78,11 @@ export class Unfolded {
     const agrees = (chapter: Meanings) =>
       said.every(([field, { unit, words }]) => {
         const other = chapter.get(field);
-        return other === undefined || (other.unit?.name === unit?.name && other.words === words);
+        // Only of speeds the words say more than the meaning: mean, peak or best.
+        return (
+          other === undefined ||
+          (other.unit === unit && (field !== "speed" || other.words === words))
+        );
       });
     let chapter = this.chapters.find(agrees);
     if (chapter === undefined) {

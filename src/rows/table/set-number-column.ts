@@ -21,17 +21,15 @@ export function setNumberColumn(
   const number = numberColumn(view, column, setBounds.set);
   return (line, row) => {
     const cell = line[index];
-    if (cell === "") return blank;
-    if (typeof cell === "string") {
-      const words = plainWords(cell);
-      const kind = setKinds.get(words.replace(/\s*\d+$/, ""));
-      const numbered =
-        /^(?:set|satz|s|w|ws|work|#)?\s*(\d{1,2})\s*(?:[.)]|\/\s*\d{1,2}|(?:of|von)\s*\d{1,2})?$/.exec(
-          words,
-        );
-      if (numbered !== null) return { set: Number(numbered[1]), kind: null };
-      if (kind !== undefined) return { set: null, kind };
-    }
+    const words = plainWords(cell);
+    const numbered =
+      /^(?:set|satz|s|w|ws|work|#)?\s*(\d{1,2})\s*(?:[.)]|\/\s*\d{1,2}|(?:of|von)\s*\d{1,2})?$/.exec(
+        words,
+      );
+    if (numbered !== null && typeof cell === "string")
+      return { set: Number(numbered[1]), kind: null };
+    const kind = setKinds.get(words.replace(/\s*\d+$/, ""));
+    if (kind !== undefined) return { set: null, kind };
     return { set: number(line, row), kind: null };
   };
 }

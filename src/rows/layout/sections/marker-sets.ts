@@ -25,7 +25,7 @@ export function markMarkerSets(sets: readonly PendingSet[]): void {
   sets.forEach((set, at) => {
     const next = sets[at + 1];
     const last = next !== undefined && session(next) === session(set) && !isWarmUp(next);
-    if (isWarmUp(set) && set.flat.kind?.[0] !== "marker" && last && loads.has(key(set)))
+    if (isWarmUp(set) && last && loads.has(key(set)))
       set.flat.kind = ["marker", set.flat.set?.[1] ?? -1];
   });
 }

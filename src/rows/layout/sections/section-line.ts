@@ -29,7 +29,6 @@ export function lineIn(line: readonly unknown[]): SectionLine {
   for (let column = 0; column < line.length; column++)
     if (!isBlank(line[column])) filled.push(column);
   const [first = -1] = filled;
-  if (first < 0) return { is: "data" };
   const header = headerIn(line, filled);
   if (header !== null) return header;
   const day = dayOfCell(line[first]);
