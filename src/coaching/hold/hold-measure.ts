@@ -47,9 +47,9 @@ function recentFrom(
 /** The measure that moved most against its uncertainty, on the word's side; otherwise the first with a session since the baseline. */
 export function valueThatMoved(measures: readonly HoldMeasure[], word: string): HoldMeasure | null {
   const side = word === "slipping" ? -1 : word === "rising" ? 1 : 0;
-  let moved = measures.find(({ change }) => change !== null) ?? measures[0] ?? null;
+  let moved = measures[0] ?? null;
   let most = Number.NEGATIVE_INFINITY;
-  if (side === 0) return moved;
+  // On neither side all sizes are nothing: the first there is stays.
   for (const measure of measures) {
     if (measure.change === null || measure.changeError === null) continue;
     const size = (side * measure.change) / measure.changeError;

@@ -53,6 +53,18 @@ test("what is missing is the rest of the baseline and two sessions after it", ()
   expect(needed(6, false, "1111111")).toEqual([["test 1", 1]]);
 });
 
+test("sessions after a baseline are counted from each value's own, stretched or not", () => {
+  const ten = season(6, false, "1111111111", "1000000011", "1000000000");
+  const watched = {
+    settings: usualHoldSettings,
+    measures: [
+      { place: 0, baselineSessions: 6 },
+      { place: 1, baselineSessions: 10 },
+    ],
+  } as unknown as WatchedSeason;
+  expect(missingRows(ten, watched, usualRules).map(({ rows }) => rows)).toEqual([1, 2, 2]);
+});
+
 test("a value with few readings in the baseline needs as many as it lacks of three", () => {
   expect(needed(6, false, "11111111", "10000011", "00000011")).toEqual([
     ["test 1", 1],

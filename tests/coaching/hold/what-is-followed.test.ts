@@ -131,6 +131,16 @@ test("tests of contact alone are no heights, however often they are taken", () =
   expect(holdOf(rows).notes).toEqual([]);
 });
 
+test("of two lifts the squad does equally often the first by name is followed, whoever comes first", () => {
+  const sets = [
+    ...lift("front squat", from(0, 12), { athlete: "A Runner" }),
+    ...lift("back squat", from(0, 12), { athlete: "B Runner" }),
+    ...lift("front squat", from(0, 12)),
+    ...lift("back squat", from(0, 12)),
+  ];
+  expect(followed({ sets })).toEqual(["bar speed: back squat"]);
+});
+
 test("the season's first day counts for its lift", () => {
   const first = lift("front squat", from(0, 12));
   const later = lift("back squat", from(1, 12));
