@@ -2,6 +2,7 @@ import type { Day } from "../calendar/day";
 import type { TestDay } from "../jumps/test-day";
 import { testDays } from "../jumps/test-day";
 import type { Plate } from "../record/plate";
+import { remembered } from "../series/remembered";
 import { addDays } from "../series/season-start";
 import type { AthleteRows, SquadIndex } from "../series/squad-index";
 import type { MeasureKind } from "./season-hold";
@@ -117,14 +118,10 @@ type DaysOf = (athlete: AthleteRows, name: string) => readonly Day[];
 function daysOnce(
   rowsOf: (athlete: AthleteRows, name: string) => readonly { readonly day: Day }[],
 ): DaysOf {
-  const known = new Map<AthleteRows, Map<string, readonly Day[]>>();
-  return (athlete, name) => {
-    const own = known.get(athlete) ?? new Map<string, readonly Day[]>();
-    known.set(athlete, own);
-    const days = own.get(name) ?? differentDays(rowsOf(athlete, name));
-    own.set(name, days);
-    return days;
-  };
+  const daysOf = remembered((athlete: AthleteRows) =>
+    remembered((name: string) => differentDays(rowsOf(athlete, name))),
+  );
+  return (athlete, name) => daysOf(athlete)(name);
 }
 
 function differentDays(rows: readonly { readonly day: Day }[]): readonly Day[] {
