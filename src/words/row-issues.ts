@@ -88,6 +88,10 @@ export const rowIssueSentences = {
     left(issue),
     "Write the year once in the column or in the title above it.",
   ],
+  "cell-error": (issue) => [
+    left(issue),
+    `The formula in ${issue.cell} gives an error: mend it, or type what belongs there.`,
+  ],
   "not-a-number": (issue) => [
     left(issue),
     `Type one number in ${column(issue)}; words belong in the note.`,

@@ -6,6 +6,7 @@ export const rowKinds = {
   "column-missing": "column missing",
   "needed-blank": "blank where needed",
   "load-blank": "load missing",
+  "cell-error": "cell without result",
   "not-a-day": "date unreadable",
   "day-is-number": "date shown as a number",
   "day-implausible": "year hardly possible",

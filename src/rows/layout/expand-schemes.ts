@@ -35,7 +35,7 @@ export function expandSchemes(view: TableView, table: "Sets" | "Jumps", tab: Tab
   // Days are settled here, as rows copy one another by weekday; what is wrong is said by the flat rows.
   const quiet = { ...view, log: new IssueLog("Sets") };
   const readDay = dayColumn(quiet, fields.day, false);
-  const readName = textColumn(quiet, fields.athlete);
+  const readName = textColumn(quiet, fields.athlete, true);
   const expand = new SchemeExpander(view, into, tab, orderFromWords(scheme.heading));
   for (let row = view.first; row < view.end; row++) {
     const line = cells[row]!;

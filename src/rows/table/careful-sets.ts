@@ -28,8 +28,8 @@ export function carefulSetReader({
   const aside: Aside = { note: "", perHand: false };
   const readDay = dayColumn(view, fields.day, true, days);
   const readMinute = minuteColumn(view, fields.minute);
-  const name = textColumn(view, fields.athlete);
-  const lift = textColumn(view, fields.exercise);
+  const name = textColumn(view, fields.athlete, true);
+  const lift = textColumn(view, fields.exercise, true);
   const setNumber = setNumberColumn(view, fields.set);
   const repNumber = numberColumn(view, fields.rep, setBounds.rep);
   const kindOf = choiceColumn(view, fields.kind, setKinds, "drop if unknown");

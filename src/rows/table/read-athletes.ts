@@ -25,7 +25,7 @@ const experiences = choices({
 /** Rows of the Athletes table; an athlete listed twice is reported. */
 export function readAthleteRows(view: TableView): Reading<Athlete> {
   const { fields, log } = view;
-  const name = textColumn(view, fields.athlete);
+  const name = textColumn(view, fields.athlete, true);
   const group = textColumn(view, fields.group);
   const event = textColumn(view, fields.event);
   const experience = choiceColumn(view, fields.experience, experiences);

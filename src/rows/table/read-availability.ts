@@ -20,7 +20,7 @@ const mayDos = choices<MayDo>({
 /** Rows of the Availability table. A row that cannot be read is left out and reported: never "full". */
 export function readAvailabilityRows(view: TableView): Reading<AvailabilitySpell> {
   const { fields, log } = view;
-  const name = textColumn(view, fields.athlete);
+  const name = textColumn(view, fields.athlete, true);
   const from = dayColumn(view, fields.from, true);
   const until = dayColumn(view, fields.until, false);
   const mayDo = choiceColumn(view, fields.mayDo, mayDos, "needed");

@@ -21,7 +21,7 @@ export function readDiaryRows(view: TableView): Reading<DiaryDay> {
   const aside = newDayAside();
   const readDay = dayColumn(view, fields.day, true, aside);
   const minute = minuteColumn(view, fields.minute);
-  const name = textColumn(view, fields.athlete);
+  const name = textColumn(view, fields.athlete, true);
   const sleepH = lengthColumn(view, fields.sleepH, "h", { low: 0, high: 18 });
   const sleepQuality = numberColumn(view, fields.sleepQuality, scale);
   const soreness = numberColumn(view, fields.soreness, scale);

@@ -23,8 +23,8 @@ export function readJumpRows(view: TableView): Reading<JumpAttempt> {
   const aside: Aside = { note: "", perHand: false };
   const readDay = dayColumn(view, fields.day, true, dayAside);
   const readMinute = minuteColumn(view, fields.minute);
-  const name = textColumn(view, fields.athlete);
-  const readTest = textColumn(view, fields.test);
+  const name = textColumn(view, fields.athlete, true);
+  const readTest = textColumn(view, fields.test, true);
   const attempt = numberColumn(view, fields.attempt, { low: 1, high: 200, whole: true });
   const height = quantityColumn(view, fields.height, plausible.heightCm, aside);
   const cleared = yesNoColumn(view, fields.cleared);

@@ -7,6 +7,7 @@ import type { Column } from "../header/column";
 import type { Reading } from "../reading";
 import type { CellReader, TableView } from "../table-view";
 import { isBlank } from "../value/blank";
+import { isErrorCell } from "../value/error-cell";
 import { saysNoValue } from "../value/no-value";
 import { numberFromText } from "../value/number-text";
 import { DoubledRows } from "./doubled-rows";
@@ -25,8 +26,8 @@ export function readRaceRows(view: TableView): Reading<Race> {
   const aside = newDayAside();
   const readDay = dayColumn(view, fields.day, true, aside);
   const start = minuteColumn(view, fields.start);
-  const name = textColumn(view, fields.race);
-  const who = textColumn(view, fields.who);
+  const name = textColumn(view, fields.race, true);
+  const who = textColumn(view, fields.who, true);
   const distance = distanceColumn(view, fields.distance);
   const surface = textColumn(view, fields.surface);
   const matters = choiceColumn(view, fields.matters, classes);
@@ -37,6 +38,8 @@ export function readRaceRows(view: TableView): Reading<Race> {
     if (day === null) return null;
     const race = name(line, row);
     if (race === "") return reportBlank(view, fields.race, row);
+    // Nobody named is the whole squad; whom a formula failed to name is not.
+    if (isErrorCell(line[fields.who?.index ?? -1])) return reportBlank(view, fields.who, row);
     const earlier = doubled.earlier(line, row);
     if (earlier >= 0) return reportDoubled(view, row, earlier);
     const runs = who(line, row);

@@ -26,7 +26,7 @@ const keys = new Map(
 /** Rows of the Rules table; a rule nobody knows, set twice or out of bounds is reported. */
 export function readRuleRows(view: TableView): Reading<RuleSetting> {
   const { fields, log } = view;
-  const name = textColumn(view, fields.rule);
+  const name = textColumn(view, fields.rule, true);
   const at = fields.value!.index;
   const seen = new Map<RuleKey, number>();
   return readLines<RuleSetting>(view, (line, row) => {

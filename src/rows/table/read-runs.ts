@@ -19,7 +19,7 @@ export function readRunRows(view: TableView): Reading<Run> {
   const aside = newDayAside();
   const readDay = dayColumn(view, fields.day, true, aside);
   const minute = minuteColumn(view, fields.minute);
-  const name = textColumn(view, fields.athlete);
+  const name = textColumn(view, fields.athlete, true);
   const kind = choiceColumn(view, fields.kind, runKinds);
   const minutes = lengthColumn(view, fields.minutes, "min", { low: 0, high: 900 });
   const exertion = numberColumn(view, fields.exertion, { low: 0, high: 10 });
