@@ -72,6 +72,28 @@ test("days of this week that went by without a session are not counted on", () =
   expect(codes(friday)).not.toContain("ahead");
 });
 
+test("on the evening of the last gym day nothing of the week is counted on that was not lifted", () => {
+  const thursday = (over: Partial<Given> = {}) =>
+    line({}, { asOf: monday + 3, monday: monday + 7, ...over });
+  expect(codes(thursday())).not.toContain("ahead");
+  // The last session stays the one that was lifted, and so does what was seen of it.
+  const slow = { strengthLowKg: 110, lastWord: "well below usual" as const };
+  const held = thursday({ state: state(name, slow) });
+  expect(held.reasons.some(({ code }) => /^(?:last-well-below|restart)$/.test(code))).toBe(true);
+});
+
+test("a week with another exercise in the lift's place is no week of the lift", () => {
+  const none = line({ rules: { ...rules, racks: 0 } }, { monday: monday + 7 });
+  expect(none.sessions[0]!.instead).not.toBeNull();
+  expect(codes(none)).not.toContain("ahead");
+});
+
+test("speed lost in the last session holds this week, and is over once a week went as planned", () => {
+  const lost = { state: state(name, { strengthLowKg: 110, heldSpeed: false }) };
+  expect(codes(line({}, lost))).toContain("speed-lost");
+  expect(codes(line({}, { ...lost, monday: monday + 7 }))).not.toContain("speed-lost");
+});
+
 test("who may not lift has no weeks ahead either", () => {
   const out = line({ availability: [spell({ mayDo: "out", until: monday + 6 })] });
   expect(out).toMatchObject({ not: "out", sessions: [], outlook: [] });
