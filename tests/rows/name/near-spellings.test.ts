@@ -30,6 +30,10 @@ test.each([
   expect(nameLink(other, one)).toBe(link);
 });
 
+test("a word takes the very same one before a near one", () => {
+  expect(nameLink("Jana Jins", "Jans Jana")).toBe("spelling");
+});
+
 // Damerau 1964 counts a letter put in, left out or changed, and two neighbours swapped, as one each.
 test.each([
   ["", "abc", 3],

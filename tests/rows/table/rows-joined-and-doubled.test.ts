@@ -203,12 +203,14 @@ test("a table of sums, headings printed again, blanks and rows above the header 
     ["", "", "", ""],
     ["Total", "", "", 80],
     ["", "total", "", 80],
+    [],
+    [null, "", null, null],
+    [false, "", "", ""],
     ["Total", "Ilka", "squat", 80],
     ["", "", "", false],
-    [false, "", "", ""],
   ]);
-  expect(counts(reading)).toEqual([1, 1, 4, 5]);
-  expect(problems(reading)).toEqual(["A9 not-a-day: Total"]);
+  expect(counts(reading)).toEqual([1, 1, 6, 5]);
+  expect(problems(reading)).toEqual(["A12 not-a-day: Total"]);
 });
 
 test("what is whole is no sum, and no more is a row with a real date", () => {
