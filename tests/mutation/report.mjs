@@ -13,7 +13,7 @@ const known = JSON.parse(readFileSync(new URL("known-survivors.json", import.met
 export function report(results) {
   const folders = new Map();
   const survivors = [];
-  for (const { fileName, status, location, replacement, mutatorName } of results) {
+  for (const { fileName, status, location, replacement } of results) {
     if (status === "CompileError" || status === "Ignored" || status === "RuntimeError") continue;
     const folder = fileName.split("/").slice(1, -1).join("/");
     const count = folders.get(folder) ?? { noticed: 0, explained: 0, all: 0 };
@@ -24,7 +24,7 @@ export function report(results) {
       continue;
     }
     const { line, column } = location.start;
-    const text = oneLine(replacement).slice(0, 110);
+    const text = oneLine(replacement);
     const stood = oneLine(textAt(fileName, location));
     const lines = linesAt(fileName, location).join("\n");
     const reason = known.find(
@@ -36,7 +36,7 @@ export function report(results) {
     )?.reason;
     if (reason !== undefined) count.explained++;
     const why = reason === undefined ? "" : `\n    cannot be noticed: ${reason}`;
-    survivors.push(`${fileName}:${line}:${column} ${mutatorName} ${status} -> ${text}${why}`);
+    survivors.push(`${fileName}:${line}:${column} ${status}: ${stood} -> ${text}${why}`);
   }
   const rows = [...folders].sort(([a], [b]) => (a < b ? -1 : 1));
   const sum = { noticed: 0, explained: 0, all: 0 };

@@ -41,7 +41,6 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
       ? raceWeekSets(block.sets, rules.raceWeekSets)
       : block.sets;
   const step = presentStep(rows.sets, name, asOf, setsOn, 7 * rules.seasonWeeks);
-  const runs = rows.runs.filter((run) => nameKey(run.athlete) === nameKey(name));
   const mayOn = (day: Day) => whoMay(athlete, name, rows.availability, day);
   const mayLift = (day: Day) => mayOn(day).not === null;
   const sessionsAWeek = athlete?.sessionsAWeek ?? 2;
@@ -52,7 +51,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
       : gymDays({
           monday,
           wanted,
-          runs: runs.filter(({ day }) => day >= monday - 1 && day <= monday + 7),
+          runs: rows.runs.filter((run) => nameKey(run.athlete) === nameKey(name)),
           races,
           usualWeekdays: step.weekdays,
           minute: step.minute,

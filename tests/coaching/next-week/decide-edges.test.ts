@@ -179,3 +179,26 @@ test("without a table of plates no plates are named, the load goes by the step a
     value: { kind: "lighter", loadKg: 70, plates: [] },
   });
 });
+
+test("with a table of plates the load is one they make, not one of steps alone", () => {
+  // A tenth off 85 kg is 76.5: 75 by steps of 2.5 kg, 70 where no pair is lighter than 5 kg.
+  const fives = plates.filter(({ massKg }) => massKg >= 5);
+  const load = (gym: Parameters<typeof decideToday>[1]["gym"]) =>
+    decideToday(slow, { ...plan, plannedKg: 85, gym });
+  expect(load(null)).toMatchObject({ value: { loadKg: 75 } });
+  expect(load({ barKg: 20, plates: fives })).toMatchObject({ value: { loadKg: 70 } });
+});
+
+test("a slow first set inside a wide usual range is lifted once more, and then the plan stands", () => {
+  expect(
+    decideToday({ kind: "speeds", sets: [[0.58, 0.58]] }, { ...plan, lowSpeed: 0.5 }),
+  ).toMatchObject({
+    value: { kind: "repeat the marker", ifSame: { kind: "as planned", loadKg: 80 } },
+  });
+});
+
+test("sets left that cannot be are told back", () => {
+  expect(decideToday(slow, { ...plan, setsLeft: 21 })).toEqual(
+    refuse("sets-left-impossible", { setsLeft: 21 }),
+  );
+});

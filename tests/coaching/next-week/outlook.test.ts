@@ -164,7 +164,7 @@ test("planned on a Monday, this week's sessions are counted on; planned after on
 });
 
 test("rows already typed for days to come count for no week, asked for or shown ahead", () => {
-  const early = ["2026-05-12", "2026-05-19"].flatMap((iso) =>
+  const early = ["2026-05-14", "2026-05-21"].flatMap((iso) =>
     session(name, iso, { ...at70, sets: 3, reps: 3, loadKg: 100 }),
   );
   const sets = [...lifted.flatMap((iso) => session(name, iso, at70)), ...early];

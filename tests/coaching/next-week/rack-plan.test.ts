@@ -170,3 +170,14 @@ test("a room free for exactly the sets there are is not too short", () => {
   expect(14.7 / 2.1).toBeLessThan(7);
   expect(planned([lift("Bea", 60, [20], 7)], 1, 2.1, 14.7).minutes).toBeCloseTo(14.7, 12);
 });
+
+test("one to twenty racks can be planned for; what cannot is told back", () => {
+  const one = [lift("Bea", 60, [20])];
+  expect(rackPlan(one, 20, 3, 60).ok).toBe(true);
+  expect(rackPlan(one, 21, 3, 60)).toMatchObject({
+    refusal: { code: "racks-impossible", facts: { racks: 21 } },
+  });
+  expect(rackPlan([...one, lift("Ilka", 40, [10], 3, 15)], 1, 3, 60)).toMatchObject({
+    refusal: { code: "racks-too-few", facts: { bars: 2, racks: 1 } },
+  });
+});

@@ -149,3 +149,23 @@ test("equal plates, never higher than the height, counted by hand", () => {
   expect(equalPlates(30, plates)).toEqual([20, 20, 20, 20, 20, 20]);
   expect(equalPlates(0.5, plates)).toEqual([]);
 });
+
+test("a drop from plates of no known thickness comes one plate lower after a long contact, and says why", () => {
+  const stacked = { ...drop("2026-06-23", 30, 0.257), dropCm: null, dropStackKg: [20, 20] };
+  expect(dropHeight([stacked], "Joss Whitterby", day("2026-06-28"), "trained", [])).toEqual({
+    cm: null,
+    stackKg: [20],
+    reason: "contact long",
+  });
+});
+
+test("a jump onto a box afterwards is no drop: the last drop's height stands", () => {
+  const box = { ...drop("2026-06-23", 30, null), dropCm: null, test: "box jump" };
+  expect(height([drop("2026-06-09", 40, 0.2), box])).toMatchObject({ cm: 40, reason: "as last" });
+});
+
+test("more plates of the height wanted are taken before fewer that stay under it", () => {
+  const thin = { row: 2, massKg: 20, thicknessCm: 3, owned: 10 };
+  const thick = { row: 3, massKg: 25, thicknessCm: 10, owned: 2 };
+  expect(equalPlates(30, [thin, thick])).toEqual(Array(10).fill(20));
+});

@@ -224,3 +224,12 @@ test("assistance is one set before an A race, two in other weeks", () => {
     [2, 2],
   ]);
 });
+
+test("a key run two days before counts where the coach asks for two days", () => {
+  const saturday = { ...clubRuns(name, monday)[0]!, day: monday - 2, minute: 20 * 60 };
+  const mondays = ["2026-04-27", "2026-05-04"].flatMap((iso) => session(name, iso, at70));
+  const first = (hoursToKeyRun: number) =>
+    line({ sets: mondays, runs: [saturday], rules: { ...rules, hoursToKeyRun } }).sessions[0]!.day;
+  // Saturday 20:00 to Monday 18:00 is 46 hours.
+  expect([first(46), first(48)]).toEqual([monday, monday + 1]);
+});
