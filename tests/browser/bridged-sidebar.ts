@@ -4,6 +4,7 @@ import type { Page } from "playwright-core";
 import { plainTab } from "../../src/local-host/workbook-data";
 import { local } from "../local-host/built";
 import { launchBrowser } from "./browser";
+import { framedSidebar } from "./framed-sidebar";
 
 const dist = join(__dirname, "../../dist");
 /** An address of ours that no network knows: everything on it is answered here. */
@@ -61,19 +62,10 @@ export async function bridgedSidebar(
     await wait;
     return JSON.stringify(answer);
   });
-  const bridge = `<script>
-    const call = (done, failed) => new Proxy({}, { get: (_, name) =>
-      name === "withSuccessHandler" ? (next) => call(next, failed)
-      : name === "withFailureHandler" ? (next) => call(done, next)
-      : (message) => window.ask(name, JSON.stringify(message)).then(
-          (answer) => done(JSON.parse(answer)), (error) => failed({ message: error.message })) });
-    window.google = { script: { run: call() } };
-  </script>`;
-  const built = readFileSync(join(dist, "Sidebar.html"), "utf8");
   await page.route(`${sheet}**`, (route) =>
     route.fulfill({
       contentType: "text/html; charset=utf-8",
-      body: built.replace(/<head>/, () => `<head>${bridge}`),
+      body: framedSidebar(),
     }),
   );
   await page.goto(`${sheet}sidebar`);

@@ -4,6 +4,7 @@ import type { Frame, Page } from "playwright-core";
 import { readCsvFolder } from "../../src/local-host/files/read-csv-folder";
 import { local } from "../local-host/built";
 import { launchBrowser } from "./browser";
+import { framedSidebar } from "./framed-sidebar";
 
 const dist = join(__dirname, "../../dist");
 const patient = { timeout: 120_000 };
@@ -41,16 +42,7 @@ beforeAll(async () => {
     const answer = host.run(name, ["today" in sent ? { ...sent, today: "2026-06-28" } : sent]);
     return JSON.stringify(answer);
   });
-  const bridge = `<script>
-    const call = (done, failed) => new Proxy({}, { get: (_, name) =>
-      name === "withSuccessHandler" ? (next) => call(next, failed)
-      : name === "withFailureHandler" ? (next) => call(done, next)
-      : (message) => window.ask(name, JSON.stringify(message)).then(
-          (answer) => done(JSON.parse(answer)), (error) => failed({ message: error.message })) });
-    window.google = { script: { run: call() } };
-  </script>`;
-  const built = readFileSync(join(dist, "Sidebar.html"), "utf8");
-  const framed = built.replace(/<head>/, () => `<head>${bridge}`);
+  const framed = framedSidebar();
   const outer = `<!doctype html><title>sheet</title><iframe src="${sheet}sidebar" style="width:300px;height:800px"
     sandbox="allow-scripts allow-same-origin allow-forms allow-popups allow-popups-to-escape-sandbox"></iframe>`;
   await page.route(`${sheet}**`, (route) =>

@@ -48,9 +48,8 @@ export function csvTab(name: string, text: string, own: ReadonlySet<string>): Ou
 }
 
 /**
- * The sign that stands most often between the fields of the first line that has any: a title may stand
- * above the headings. Of two that stand there as often, the one that the next lines have more of; a
- * comma when none does.
+ * What parts the fields: the sign that the first line with one has most of, as a title may stand above
+ * the headings; of two as frequent there the one that the next lines have more of; a comma when none is.
  */
 function delimiterOf(text: string): string {
   const lines = text
@@ -59,9 +58,10 @@ function delimiterOf(text: string): string {
     .split(/[\r\n]+/);
   const from = lines.findIndex((line) => /[,;\t]/.test(line));
   const [first = "", ...next] = from < 0 ? [] : lines.slice(from, from + 20);
-  const count = (sign: string) => [first, next.join("")].map((line) => line.split(sign).length);
-  return [";", "\t"].reduce((best, sign) => {
-    const [[here, below], [most, mostBelow]] = [count(sign), count(best)] as [number[], number[]];
-    return here! > most! || (here === most && below! > mostBelow!) ? sign : best;
-  }, ",");
+  const below = next.join("");
+  const more = (line: string, a: string, b: string) => line.split(a).length - line.split(b).length;
+  return [";", "\t"].reduce(
+    (best, sign) => ((more(first, sign, best) || more(below, sign, best)) > 0 ? sign : best),
+    ",",
+  );
 }

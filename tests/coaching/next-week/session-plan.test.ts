@@ -4,6 +4,7 @@ import { exerciseList } from "../../../src/coaching/next-week/exercise-list";
 import { jumpSets } from "../../../src/coaching/next-week/jump-sets";
 import { type SessionGiven, sessionPlan } from "../../../src/coaching/next-week/session-plan";
 import type { JumpAttempt } from "../../../src/coaching/record/jump-attempt";
+import { jumpAttempt } from "../series/invented-season";
 import { day, plates } from "./written-squad";
 
 const usual: SessionGiven = {
@@ -115,20 +116,8 @@ test("whatever is missing: the order stays, and what lands is what was planned, 
   );
 });
 
-const drop = (iso: string, dropCm: number, contactS: number | null): JumpAttempt => ({
-  row: 2,
-  day: day(iso),
-  athlete: "Joss Whitterby",
-  test: "drop jump",
-  heightCm: null,
-  stackKg: [],
-  cleared: null,
-  dropCm,
-  landingCm: null,
-  contactS,
-  flightS: null,
-  note: "",
-});
+const drop = (iso: string, dropCm: number, contactS: number | null) =>
+  jumpAttempt({ day: day(iso), athlete: "Joss Whitterby", test: "drop jump", dropCm, contactS });
 const height = (jumps: readonly JumpAttempt[], experience: "novice" | "trained" = "trained") =>
   dropHeight(jumps, "joss whitterby", day("2026-06-28"), experience, plates);
 

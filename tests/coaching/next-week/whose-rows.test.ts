@@ -1,8 +1,8 @@
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
 import type { AvailabilitySpell } from "../../../src/coaching/record/availability-spell";
-import type { JumpAttempt } from "../../../src/coaching/record/jump-attempt";
 import type { SquadRows } from "../../../src/coaching/record/squad-rows";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
+import { jumpAttempt } from "../series/invented-season";
 import { athlete, clubRuns, day, plates, race, session, squadRows, state } from "./written-squad";
 
 /** Sunday 10 May: 5×5 at 70 kg was lifted on Tuesday and Thursday; a step is held for one week. */
@@ -108,20 +108,8 @@ test("where no rack is free nothing of the bar is left, the marker neither", () 
   expect(line().sessions[0]!.items.map(({ kind }) => kind)).toContain("marker");
 });
 
-const drop = (dropCm: number, contactS: number): JumpAttempt => ({
-  row: 2,
-  day: monday - 5,
-  athlete: name,
-  test: "drop jump",
-  heightCm: null,
-  stackKg: [],
-  cleared: null,
-  dropCm,
-  landingCm: null,
-  contactS,
-  flightS: null,
-  note: "",
-});
+const drop = (dropCm: number, contactS: number) =>
+  jumpAttempt({ day: monday - 5, athlete: name, test: "drop jump", dropCm, contactS });
 
 test("a novice lands less and drops from 20 cm, and that is said", () => {
   const novice = line(

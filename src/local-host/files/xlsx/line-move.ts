@@ -16,8 +16,8 @@ export type LineMove = {
  */
 export function lineMove(before: readonly string[], after: readonly string[]): LineMove | null {
   const [old, now] = [before.slice(), after.slice()];
-  const top = equalFromTop(old, now, 0, old.length, 0, now.length);
-  let bottom = equalFromBottom(old, now, top, old.length, top, now.length);
+  const top = equalFrom("top", old, now, 0, old.length, 0, now.length);
+  let bottom = equalFrom("end", old, now, top, old.length, top, now.length);
   if (old.slice(old.length - bottom).every((line) => line === "")) {
     // Emptied at the end is not taken out: both go on for ever with empty lines.
     bottom = 0;
@@ -43,10 +43,10 @@ function fill(
 ): void {
   let [at, place] = [oldFrom, newFrom];
   const pair = (oldTo: number, newTo: number) => {
-    const same = equalFromTop(old, now, at, oldTo, place, newTo);
+    const same = equalFrom("top", old, now, at, oldTo, place, newTo);
     for (let step = 0; step < same; step++) to[at + step] = place + step;
     [at, place] = [at + same, place + same];
-    const alike = equalFromBottom(old, now, at, oldTo, place, newTo);
+    const alike = equalFrom("end", old, now, at, oldTo, place, newTo);
     for (let step = 1; step <= alike; step++) to[oldTo - step] = newTo - step;
     // Changed lines: the first of those left on either side.
     const changed = Math.min(oldTo - at, newTo - place) - alike;
@@ -102,25 +102,19 @@ function longestRising(pairs: readonly [number, number][]): readonly [number, nu
   return run.reverse();
 }
 
-function equalFromTop(
+/** How many lines of a stretch are equal one after another, counted from its top or from its end. */
+function equalFrom(
+  side: "top" | "end",
   old: readonly string[],
   now: readonly string[],
   ...[oldFrom, oldEnd, newFrom, newEnd]: Stretch
 ): number {
   const most = Math.min(oldEnd - oldFrom, newEnd - newFrom);
+  const place = (from: number, end: number, count: number) =>
+    side === "top" ? from + count : end - 1 - count;
   let count = 0;
-  while (count < most && old[oldFrom + count] === now[newFrom + count]) count++;
-  return count;
-}
-
-function equalFromBottom(
-  old: readonly string[],
-  now: readonly string[],
-  ...[oldFrom, oldEnd, newFrom, newEnd]: Stretch
-): number {
-  const most = Math.min(oldEnd - oldFrom, newEnd - newFrom);
-  let count = 0;
-  while (count < most && old[oldEnd - 1 - count] === now[newEnd - 1 - count]) count++;
+  while (count < most && old[place(oldFrom, oldEnd, count)] === now[place(newFrom, newEnd, count)])
+    count++;
   return count;
 }
 
