@@ -1,9 +1,9 @@
 import { speedOnLine } from "../coaching/bar-speed/expected-speed";
-import { lineRows, squadLines } from "../coaching/bar-speed/squad-lines";
+import { latestRows, lineRows, squadLines } from "../coaching/bar-speed/squad-lines";
 import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
 import { strengthEstimate } from "../coaching/bar-speed/strength-estimate";
 import { highSoreness } from "../coaching/diary/high-soreness";
-import { firstOfDays } from "../coaching/hold/setting-notes";
+import { settingInUse } from "../coaching/hold/setting-in-use";
 import { boxJumps, lastJump } from "../coaching/jumps/box-jump";
 import { squadJumpTrend } from "../coaching/jumps/squad-jump-trend";
 import type { AthleteState } from "../coaching/next-week/athlete-state";
@@ -15,7 +15,6 @@ import { nameKey } from "../coaching/record/name-key";
 import { grouped } from "../coaching/series/grouped";
 import { remembered } from "../coaching/series/remembered";
 import { gymDays } from "../coaching/series/season-start";
-import { upToDay } from "../coaching/series/span-of-days";
 import { squadIndex } from "../coaching/series/squad-index";
 import type { StateOfSquad } from "./state-of-squad";
 
@@ -50,14 +49,11 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
     const baselineDay =
       about?.experience === "novice" || season.baseline.to === null ? asOf : season.baseline.to;
     const all = lift === null ? [] : (own?.lifts.get(lift) ?? []);
-    // A tool, bar or gym that neither of the last two sessions had tells nothing of the next one.
-    const setting = latest(upToDay(all, baselineDay))?.setting;
-    const inUse = firstOfDays(all)
-      .slice(-2)
-      .some((set) => set.setting === setting);
-    const usual = lift === null || !inUse ? null : lines(`${lift}\n${baselineDay}`)(athlete);
+    const setting = settingInUse(all, baselineDay);
+    const usual =
+      lift === null || setting === undefined ? null : lines(`${lift}\n${baselineDay}`)(athlete);
     const line = usual?.ok === true ? usual.value : recent?.ok === true ? recent.value : null;
-    const lifted = lineRows(all, inUse ? setting : latest(all)?.setting);
+    const lifted = setting === undefined ? latestRows(all) : lineRows(all, setting);
     const session = lift === null ? null : sets(lift)(athlete);
     const strength =
       recent?.ok === true ? strengthEstimate(recent.value, rows.rules.minimumSpeed) : null;
@@ -84,8 +80,4 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
       soreness: highSoreness(own?.diary ?? [], asOf),
     };
   };
-}
-
-function latest<Row>(rows: readonly Row[]): Row | undefined {
-  return rows[rows.length - 1];
 }

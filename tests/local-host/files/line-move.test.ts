@@ -25,6 +25,7 @@ test.each([
   ["a line taken out and another changed", "abcde", "acxe", "0-123"],
   ["a line put in, another taken out", "abcdef", "axbcef", "023-45"],
   ["a line put in among lines that are all alike", "aaab", "aaaab", "0124"],
+  ["a line put in before lines that are all alike", "abb", "axbb", "023"],
   ["lines changed", "abcd", "axyd", "0123"],
   ["lines added below", "abcd", "abcdef", "0123"],
   ["lines emptied at the end", "abcd", "ab", "0123"],
