@@ -10,6 +10,7 @@ export function onsetRange(byOnset: Float64Array): readonly [number, number] | n
   if (!(total > 0)) return null;
   let sum = 0;
   let earliest = -1;
+  // All together they are the total itself, added up in the same order: the end is always found.
   for (let t = 0; ; t++) {
     sum += byOnset[t]!;
     if (earliest < 0 && sum >= 0.1 * total) earliest = t;

@@ -212,8 +212,16 @@ export class Unfolded {
     const order = this.chapters.flatMap((chapter) =>
       this.chapterOf.flatMap((one, at) => (one === chapter ? [at] : [])),
     );
-    for (const list of [this.flat, this.rows, this.columns, this.chapterOf] as unknown[][])
-      list.splice(0, list.length, ...order.map((at) => list[at]));
+    const arranged = <One>(list: One[]) => {
+      const before = [...list];
+      order.forEach((at, place) => {
+        list[place] = before[at]!;
+      });
+    };
+    arranged(this.flat);
+    arranged(this.rows);
+    arranged(this.columns);
+    arranged(this.chapterOf);
   }
 
   private columnsOf(chapter: Meanings): Pick<TableView, "fields" | "repColumns"> {

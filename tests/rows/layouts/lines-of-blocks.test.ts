@@ -541,3 +541,19 @@ test("each grid's title says what its speeds are", () => {
     ["bench", 0.72, "best rep"],
   ]);
 });
+
+test("blocks in two units are read however many rows they have", () => {
+  const row = (at: number) => [1 + (at % 3), 5, 60];
+  const cells = [
+    ["Ilka", "", ""],
+    ["2026-05-12", "", ""],
+    ["Set", "Reps", "kg"],
+    ...Array.from({ length: 140_000 }, (_, at) => row(at)),
+    ["Set", "Reps", "lb"],
+    row(0),
+  ];
+  const { reading } = understandTable("Sets", cells, { today, title: "Squat" });
+  // Equal rows are said to be typed twice; none is lost for it.
+  expect(reading.rowsRead + reading.rowsReported).toBe(140_001);
+  expect(reading.records.at(-1)!.loadKg).toBeCloseTo(27.2155, 3);
+});
