@@ -14,7 +14,8 @@ export function cellAbove(
   let lastCell: unknown = "";
   return (row) => {
     let at = row - 1;
-    while (at !== lastRow && repeats(view.cells[at]?.[index])) at--;
+    // Nothing above the first row is looked at, in whatever order rows are asked for.
+    while (at >= view.first && at !== lastRow && repeats(view.cells[at]?.[index])) at--;
     lastCell = at === lastRow ? lastCell : at < view.first ? "" : view.cells[at]?.[index];
     lastRow = row;
     return lastCell;
