@@ -1,7 +1,18 @@
-import { readFileSync } from "node:fs";
-import known from "./known-survivors.json";
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 
-type Known = (typeof known)[number] & { readonly within?: string };
+interface Known {
+  readonly file: string;
+  readonly stands: string;
+  readonly fault: string;
+  readonly reason: string;
+  readonly within?: string;
+}
+
+const folder = join(__dirname, "known-survivors");
+const known: Known[] = readdirSync(folder).flatMap((list) =>
+  JSON.parse(readFileSync(join(folder, list), "utf8")),
+);
 
 const times = (text: string, part: string) => text.split(part).length - 1;
 /** Words that are types are no code. */
@@ -15,8 +26,14 @@ const standsOf = ({ file, stands, within }: Known) => {
     : times(source, within) * times(within, stands);
 };
 
-test.each(known as Known[])("$stands of $file still stands there once, and has a reason", (one) => {
+test.each(known)("$stands of $file still stands there once, and has a reason", (one) => {
   expect(standsOf(one)).toBe(1);
   expect(one.fault).not.toBe(one.stands);
   expect(one.reason).toMatch(/\w{3}/);
+});
+
+test.each(readdirSync(folder))("%s tells of the sources its name says", (list) => {
+  const told: Known[] = JSON.parse(readFileSync(join(folder, list), "utf8"));
+  const named = ({ file }: Known) => `${file.split("/").slice(1, -1).join("-")}.json`;
+  expect(told.map(named)).toEqual(told.map(() => list));
 });

@@ -1,10 +1,7 @@
 import { readFileSync } from "node:fs";
+import { knownSurvivors } from "./known-survivors.mjs";
 
-/**
- * Faults that no test can notice: file, what stands there (once, or once within a part of one line) and
- * what the fault makes of it, on one line.
- */
-const known = JSON.parse(readFileSync(new URL("known-survivors.json", import.meta.url), "utf8"));
+const known = knownSurvivors();
 
 /**
  * Share noticed with its 95 % limits (Wilson 1927) as of a random sample, by folder, how many of the
