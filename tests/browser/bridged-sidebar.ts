@@ -26,10 +26,11 @@ export type BridgedSidebar = {
   readonly close: () => Promise<void>;
 };
 
-/** Opens the sidebar on a workbook of plain cells, as of a day. */
+/** Opens the sidebar on a workbook of plain cells, as of a day, in the reader's size of text. */
 export async function bridgedSidebar(
   tabs: Readonly<Record<string, readonly (readonly unknown[])[]>>,
   today: string,
+  reader: { readonly textPx?: number } = {},
 ): Promise<BridgedSidebar> {
   const cell = (value: unknown) =>
     value === "" ? null : { value: value as string | number | boolean };
@@ -48,7 +49,7 @@ export async function bridgedSidebar(
     bundleSource: readFileSync(join(dist, "code.js"), "utf8"),
     files: {},
   });
-  const { context, close } = await launchBrowser();
+  const { context, close } = await launchBrowser(reader);
   const page = context.pages()[0] ?? (await context.newPage());
   await page.setViewportSize({ width: 300, height: 800 });
   let held: Promise<void> = Promise.resolve();

@@ -10,8 +10,8 @@ type Found = {
   readonly env: Readonly<Record<string, string>>;
 };
 
-/** A Chromium with a profile of its own, gone when closed. */
-export async function launchBrowser(): Promise<{
+/** A Chromium with a profile of its own, gone when closed; `textPx` is the reader's own size of text. */
+export async function launchBrowser({ textPx = 16 }: { readonly textPx?: number } = {}): Promise<{
   readonly context: BrowserContext;
   readonly close: () => Promise<void>;
 }> {
@@ -23,7 +23,7 @@ export async function launchBrowser(): Promise<{
   );
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: found.executablePath,
-    args: [...found.args],
+    args: [...found.args, `--blink-settings=defaultFontSize=${textPx}`],
     env: { ...Object.fromEntries(environment), ...found.env },
     headless: true,
     viewport: { width: 1280, height: 800 },
