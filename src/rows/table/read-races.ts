@@ -1,4 +1,5 @@
 import type { Race } from "../../coaching/record/race";
+import { cellAbove } from "../column/above";
 import { choiceColumn, choices } from "../column/choice-column";
 import { dayColumn, newDayAside } from "../column/day-column";
 import { minuteColumn } from "../column/minute-column";
@@ -7,6 +8,7 @@ import type { Column } from "../header/column";
 import type { Reading } from "../reading";
 import type { CellReader, TableView } from "../table-view";
 import { isBlank } from "../value/blank";
+import { isDitto } from "../value/ditto";
 import { isErrorCell } from "../value/error-cell";
 import { saysNoValue } from "../value/no-value";
 import { numberFromText } from "../value/number-text";
@@ -27,7 +29,9 @@ export function readRaceRows(view: TableView): Reading<Race> {
   const readDay = dayColumn(view, fields.day, true, aside);
   const start = minuteColumn(view, fields.start);
   const name = textColumn(view, fields.race, true);
-  const who = textColumn(view, fields.who, true);
+  const who = textColumn(view, fields.who);
+  const whoAt = fields.who?.index ?? -1;
+  const whoAbove = cellAbove(view, whoAt);
   const distance = distanceColumn(view, fields.distance);
   const surface = textColumn(view, fields.surface);
   const matters = choiceColumn(view, fields.matters, classes);
@@ -38,8 +42,10 @@ export function readRaceRows(view: TableView): Reading<Race> {
     if (day === null) return null;
     const race = name(line, row);
     if (race === "") return reportBlank(view, fields.race, row);
-    // Nobody named is the whole squad; whom a formula failed to name is not.
-    if (isErrorCell(line[fields.who?.index ?? -1])) return reportBlank(view, fields.who, row);
+    // Nobody named is the whole squad; whom a formula failed to name is not, nor whom a mark repeats of it.
+    const cell = line[whoAt];
+    if (isErrorCell(isDitto(cell) ? whoAbove(row) : cell))
+      return reportBlank(view, fields.who, row);
     const earlier = doubled.earlier(line, row);
     if (earlier >= 0) return reportDoubled(view, row, earlier);
     const runs = who(line, row);

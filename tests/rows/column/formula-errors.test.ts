@@ -65,8 +65,31 @@ test("an athlete, a race or whom it is for that a formula failed to give is none
     ["Date", "Race", "Who"],
     ["2026-05-12", "#REF!", "Ilka"],
     ["2026-05-13", "Mile", "#REF!"],
-    ["2026-05-14", "Mile", ""],
+    ["2026-05-14", "Mile", '"'],
+    ["2026-05-15", "Mile", ""],
+    ["2026-05-16", "Mile", '"'],
   );
-  expect(races.records.map(({ who }) => who)).toEqual(["all"]);
-  expect(said(races)).toEqual(["B2 cell-error, row out", "C3 cell-error, row out"]);
+  expect(races.records.map(({ row, who }) => [row, who])).toEqual([
+    [5, "all"],
+    [6, "all"],
+  ]);
+  expect(said(races)).toEqual([
+    "B2 cell-error, row out",
+    "C3 cell-error, row out",
+    "C4 needed-blank, row out",
+  ]);
 });
+
+test.each([
+  ["Jumps", ["Date", "Athlete", "Test", "Height"], ["2026-05-12", "Ilka", "#REF!", 30], "C2"],
+  ["Jumps", ["Date", "Athlete", "Test", "Height"], ["2026-05-12", "#REF!", "CMJ", 30], "B2"],
+  ["Diary", ["Date", "Athlete", "Sleep"], ["2026-05-12", "#REF!", 8], "B2"],
+  ["Runs", ["Date", "Athlete", "Km"], ["2026-05-12", "#REF!", 8], "B2"],
+  ["Availability", ["Athlete", "From", "May do"], ["#REF!", "2026-05-12", "out"], "A2"],
+  ["Rules", ["Rule", "Value"], ["#REF!", 3], "A2"],
+] as const)(
+  "in the %s an error in place of needed words is said once",
+  (table, heads, row, cell) => {
+    expect(said(read<TableName>(table, heads, row))).toEqual([`${cell} cell-error, row out`]);
+  },
+);
