@@ -133,7 +133,7 @@ function supervisorOf(
     view.log.add("supervisor-day", row, view.fields.supervisor!.index, text);
     return { supervisor: "", supervisorFrom: null };
   }
-  const parts = /^(.*?)[\s,(]+(?:from|since|ab|seit)\s(.+?)\)?$/i.exec(text);
+  const parts = /^(.*?)[\s,(]+(?:from|since|ab|seit)\s(.+?)\)?$/is.exec(text);
   if (parts === null) return { supervisor: text, supervisorFrom: null };
   const written = dayFromText(parts[2]!);
   const year = written?.year ?? view.year;

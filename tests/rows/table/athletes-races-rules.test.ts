@@ -95,6 +95,8 @@ test.each([
   ["M. Okel (seit 13.5.2026)", "M. Okel", "2026-05-13"],
   ["M. Okel ab 5/5/2026", "M. Okel", "2026-05-05"],
   ["M. Okel from 5/13/2026", "M. Okel", "2026-05-13"],
+  ["M. Okel\nfrom 5 May 2026", "M. Okel", "2026-05-05"],
+  ["M. Okel\n(physio) from 5 May 2026", "M. Okel\n(physio)", "2026-05-05"],
   ["-", "", null],
 ])("the supervisor “%s”", (cell, supervisor, from) => {
   const reading = read("Athletes", ["Athlete", "Supervisor"], ["Ilka", cell]);
@@ -111,6 +113,7 @@ test.each([
   ["M. Okel from 31/31/2026", {}],
   ["M. Okel from soon", {}],
   ["M. Okel (from 5 May 2026), mornings", {}],
+  ["M. Okel from 5 May 2026\nmornings", {}],
   [`M. Okel ${"x".repeat(193)}`, {}],
 ])("the supervisor “%s” does not count until the day is clear", (cell, facts) => {
   const reading = read("Athletes", ["Athlete", "Supervisor"], ["Ilka", cell]);
@@ -144,8 +147,16 @@ test("races without a column of distances have none", () => {
   expect(records.map(({ distanceKm }) => distanceKm)).toEqual([null]);
 });
 
+test("a distance that a formula failed to give leaves its race in, where no column says whom it is for", () => {
+  const heads = ["Date", "Distance", "Race"];
+  const reading = read("Races", heads, ["2026-05-12", "#REF!", "Mile"]);
+  expect(reading.records).toMatchObject([{ race: "Mile", who: "all", distanceKm: null }]);
+  expect(problems(reading)).toEqual(["B2 not-a-number: #REF!"]);
+});
+
 test.each([
   ["Marathon", 42.195],
+  [" Marathon ", 42.195],
   ["half", 21.0975],
   ["HM", 21.0975],
   ["Halbmarathon", 21.0975],
@@ -244,6 +255,7 @@ test.each([
   ["velocityLossCap", "0,2", 0.2],
   ["racks", "3 racks", 3],
   ["racks", "3racks", 3],
+  ["racks", " 3 racks ", 3],
   ["racks", "12 racks", 12],
   ["racks", true, 1],
   ["RACKS", 3, 3],
