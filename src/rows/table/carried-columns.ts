@@ -24,22 +24,12 @@ export function carriedColumns(
   let rows = 0;
   for (let row = first; row < end; row++) {
     const line = cells[row]!;
-    if (!anyBlank(line, indexes)) rows++;
-    else if (!isBlankLine(line)) {
-      rows++;
-      for (let at = 0; at < indexes.length; at++) if (isBlank(line[indexes[at]!])) blanks[at]!++;
-    }
+    if (isBlankLine(line)) continue;
+    rows++;
+    for (let at = 0; at < indexes.length; at++) if (isBlank(line[indexes[at]!])) blanks[at]!++;
   }
   const carried = columns.filter(
     ({ index }, at) => rows >= 3 && blanks[at]! >= 0.3 * rows && !isBlank(cells[first]![index]),
   );
   return new Set(carried.map(({ field }) => field));
-}
-
-function anyBlank(line: readonly unknown[], indexes: readonly number[]): boolean {
-  for (let at = 0; at < indexes.length; at++) {
-    const cell = line[indexes[at]!];
-    if (cell === "" || isBlank(cell)) return true;
-  }
-  return false;
 }

@@ -34,7 +34,7 @@ export function readAthleteRows(view: TableView): Reading<Athlete> {
   const to = dayColumn(view, fields.baselineTo, false);
   const sessions = numberColumn(view, fields.sessions, { low: 0, high: 14 });
   const notes = textColumn(view, fields.notes);
-  const step = stepShareColumn(view, fields.step);
+  const step = fields.step && stepShareColumn(view, fields.step);
   const seen = new Map<string, number>();
 
   return readLines<Athlete>(view, (line, row) => {
@@ -67,7 +67,7 @@ export function readAthleteRows(view: TableView): Reading<Athlete> {
       baselineTo: to(line, row),
       sessionsAWeek: sessions(line, row),
       notes: notes(line, row),
-      ...(fields.step && { stepShare: step(line, row) }),
+      ...(step && { stepShare: step(line, row) }),
     };
   });
 }

@@ -34,7 +34,7 @@ export function setNumbers({ fields, repColumns }: TableView): SetNumbers {
   return {
     load: asWritten(fields.load, plausible.loadKg),
     speed: asWritten(fields.speed, plausible.speed),
-    repSpeeds: repColumns.flatMap((column) => asWritten(column, plausible.speed) ?? []),
+    repSpeeds: repColumns.map((column) => asWritten(column, plausible.speed)!),
     bar,
     others: others.filter((one) => one !== null),
   };

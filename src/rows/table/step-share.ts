@@ -13,10 +13,8 @@ const mostPercent = 10;
  */
 export function stepShareColumn(
   view: TableView,
-  column: Column | undefined,
+  { index, heading }: Column,
 ): CellReader<number | null> {
-  if (column === undefined) return () => null;
-  const { index, heading } = column;
   return (line, row) => {
     const cell = line[index];
     if (isBlank(cell) || (typeof cell === "string" && saysNoValue(cell))) return null;
