@@ -146,6 +146,17 @@ test("a row typed twice is found where three speeds or a set's number tell it fr
   expect(twice(row("", 0.62, 0.6, 0.57))).toEqual(["doubled-row"]);
   expect(twice(row("", 0.62, 0.6, ""))).toEqual([]);
   expect(twice(row(2, 0.62, "", ""))).toEqual(["doubled-row"]);
+  const led = [
+    ["set", "date", "athlete", "exercise", "load kg"],
+    [2, day(7), "Ilka Brandmoor", "back squat", 80],
+  ];
+  expect(readAlike([...led, [...led[1]!]])).toBe(1);
+  // Rows of a layout have no headings above them: the first row of all is the earlier one.
+  const view = viewOfSets([...led, [...led[1]!]]) as TableView;
+  const flat = { ...view, cells: view.cells.slice(1), headerRow: -1, first: 0, end: 2 };
+  expect(read(flat, always).issues).toMatchObject([
+    { code: "doubled-row", row: 2, facts: { earlierRow: 1 } },
+  ]);
 });
 
 test("a set looked up in its row is still whole when its athlete's name is put right", () => {
@@ -173,4 +184,26 @@ test("rows of a layout without loads are read with care, however many", () => {
   const { load: _, ...others } = fields;
   const { records } = read({ ...rest, fields: others }, always);
   expect(records).toMatchObject([{ loadKg: null, repSpeeds: [0.62] }]);
+});
+
+test("rows under merged names, and rows of one repetition each, lean on the rows above them", () => {
+  const squat = [day(7), "Ilka Brandmoor", "back squat"];
+  const merged = [
+    ["date", "athlete", "exercise", "set", "load kg"],
+    [...squat, 1, 80],
+    ["", "", "", 2, 82.5],
+    [day(7), "Tomas Reyerson", "back squat", 1, 100],
+    ["", "", "", 2, 102.5],
+  ];
+  expect(readAlike(merged)).toBe(0);
+  const oneARow = [
+    ["date", "athlete", "exercise", "set", "rep", "load kg", "speed m/s"],
+    [...squat, 1, 1, 80, 0.62],
+    [...squat, 1, 2, 80, 0.6],
+    [...squat, 1, 3, 80, 0.57],
+  ];
+  expect(readAlike(oneARow)).toBe(0);
+  expect(read(viewOfSets(oneARow) as TableView, always).records).toMatchObject([
+    { repSpeeds: [0.62, 0.6, 0.57] },
+  ]);
 });

@@ -143,6 +143,13 @@ test("a row typed twice: numbered, timed or with three repetitions or more; unkn
     ["late", ""],
   ])
     expect(doubled(["Set", "Load", "Xyz"], [1, 80, one], [1, 80, other])).toEqual([]);
+  const heads = ["Xyz", "Date", "Athlete", "Exercise", "Set", "Load"];
+  const led = (again: string) =>
+    problems(
+      understandTable("Sets", [heads, ["a", ...row, 1, 80], [again, ...row, 1, 80]], { today })
+        .reading,
+    );
+  expect([led("a"), led("b")]).toEqual([["A3 doubled-row: "], []]);
   // Ragged rows: a remark past the headings is a difference, in whichever of the two it stands.
   expect(doubled(["Set", "Load"], [1, 80], [1, 80, "late"])).toEqual([]);
   expect(doubled(["Set", "Load"], [1, 80, "late"], [1, 80])).toEqual([]);

@@ -179,6 +179,23 @@ test("plates: what is wrong drops its row, an unread number owned does not", () 
   ]);
 });
 
+test("a plate stamped in pounds keeps the figure stamped on it; kilograms are the figure", () => {
+  const reading = read(
+    "Plates",
+    ["Mass", "Thickness (cm)"],
+    ["45 lb", 4.5],
+    [20, 4],
+    ["2,5", 1.5],
+    ["2,5 lb", 1.2],
+  );
+  expect(reading.records.map(({ massKg, stamped }) => [massKg.toFixed(2), stamped])).toEqual([
+    ["20.41", 45],
+    ["20.00", undefined],
+    ["2.50", undefined],
+    ["1.13", 2.5],
+  ]);
+});
+
 test("a spell that ends before it starts is told with both days; a private mark of any sort keeps a row private", () => {
   const spell = read(
     "Availability",
