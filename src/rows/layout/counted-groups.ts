@@ -7,6 +7,8 @@ import type { SchemeRow } from "./scheme-row";
 import type { SetGroup } from "./shorthand/set-cell";
 import type { Unfolded } from "./unfolded";
 
+type Cells = Pick<SchemeRow, "row" | "line" | "scheme">;
+
 const mostSets = 12;
 
 /**
@@ -14,9 +16,9 @@ const mostSets = 12;
  * Where shorthand beside them says otherwise neither counts, and `meaning-twice` is reported.
  */
 export function countedGroups(
-  { fields: { setCount, reps } }: TableView,
+  { fields: { setCount, reps } }: { readonly fields: Partial<TableView["fields"]> },
   into: Unfolded,
-  read: SchemeRow,
+  read: Cells,
   groups: readonly SetGroup[],
 ): readonly SetGroup[] {
   const sets = countIn(setCount, mostSets, into, read);
@@ -43,7 +45,7 @@ function countIn(
   column: Column | undefined,
   most: number,
   { log }: Unfolded,
-  { row, line }: SchemeRow,
+  { row, line }: Cells,
 ): number | null {
   if (column === undefined) return null;
   const { index, heading } = column;

@@ -1,12 +1,11 @@
 import { dayColumn } from "../column/day-column";
 import { textColumn } from "../column/text-column";
-import { plainWords } from "../header/header-words";
 import { IssueLog } from "../issue-log";
 import { beginsSummary, isBlankLine, namesSummary } from "../table/read-lines";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
-import { unitOf } from "../value/units";
 import { namesJump } from "./lift-in-words";
+import { loadMeaning } from "./load-meaning";
 import { SchemeExpander } from "./scheme-expander";
 import { type SchemeRow, schemeRow } from "./scheme-row";
 import { orderFromWords } from "./shorthand/scheme-order";
@@ -25,17 +24,15 @@ export function expandSchemes(view: TableView, table: "Sets" | "Jumps", tab: Tab
   if (table === "Sets") into.passesOver = () => true;
   for (let row = 0; row < view.first; row++) into.mark(row, "heading");
   const scheme = (fields.scheme ?? fields.load)!;
-  const { heading, unit } = (fields.load ?? fields.scheme)!;
-  const named = /\b(kg|lbs?)\b/.exec(plainWords(heading))?.[1];
-  into.describe("load", { unit: unit ?? unitOf(named), heading, words: "load" });
-  for (const field of ["speed", "reps", "reserve", "bar"]) {
+  into.describe("load", loadMeaning(fields.load ?? scheme));
+  for (const field of ["speed", "reserve", "bar"]) {
     const column = fields[field];
     if (column !== undefined) into.describe(field, column);
   }
   // Days are settled here, as rows copy one another by weekday; what is wrong is said by the flat rows.
   const quiet = { ...view, log: new IssueLog("Sets") };
   const readDay = dayColumn(quiet, fields.day, false);
-  const readName = textColumn(quiet, fields.athlete, true);
+  const readName = textColumn(quiet, fields.athlete);
   const expand = new SchemeExpander(view, into, tab, orderFromWords(scheme.heading));
   for (let row = view.first; row < view.end; row++) {
     const line = cells[row]!;
@@ -69,8 +66,9 @@ function jumpOf(
   if (parsed.problem !== null) into.report(parsed.problem, row, scheme);
   // A jump has no speed and no set: what stands in such columns is said in its note.
   const said = withWords(note, others(), scheme);
-  const alone = parsed.attempts.length === 0 && said !== undefined ? `; ${said[0]}` : "";
-  into.note(row, scheme, athlete, day, "day", parsed.note + alone);
+  const alone = parsed.attempts.length === 0 ? said?.[0] : "";
+  const words = [parsed.note, alone].filter(Boolean).join("; ");
+  into.note(row, scheme, athlete, day, "day", words);
   // A log says what was jumped on; only "o" or "x" says whether it was cleared.
   const marked = /\d\s*[ox]{1,4}-?(?=\s|\/|$)/i.test(String(line[scheme]));
   for (const { stack, height, cleared } of parsed.attempts)

@@ -17,7 +17,8 @@ export function athleteOfTab({ cells, title, tab }: LayoutContext, headerRow: nu
     if (typeof first !== "string" || rest.length > 0) continue;
     const labelled = label.exec(first.trim());
     const beside = labelled === null ? null : labelled[1] || second;
-    if (typeof beside === "string" && personName(beside) !== null) return beside.trim();
+    const name = typeof beside === "string" ? personName(beside) : null;
+    if (name !== null) return name;
     if (second === undefined && fullName(first) !== null) return fullName(first);
   }
   return fullName(title);
@@ -25,7 +26,7 @@ export function athleteOfTab({ cells, title, tab }: LayoutContext, headerRow: nu
 
 /** What to offer when the athlete of a tab has to be asked. */
 export function likelyAthlete(title: string): string | null {
-  return personName(title)?.[0] === undefined ? null : String(personName(title)?.[0]);
+  return personName(title);
 }
 
 const notNames =
@@ -33,6 +34,5 @@ const notNames =
 
 function fullName(text: string): string | null {
   const name = personName(text);
-  if (name === null || notNames.test(plainWords(text))) return null;
-  return /\s/.test(String(name[0])) ? String(name[0]) : null;
+  return name !== null && /\s/.test(name) && !notNames.test(plainWords(text)) ? name : null;
 }

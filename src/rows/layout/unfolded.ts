@@ -192,7 +192,7 @@ export class Unfolded {
       while (this.chapterOf[end] === chapter) end++;
       const { table, flat: cells, log } = this;
       const columns = this.columnsOf(chapter);
-      const view = { table, cells, headerRow: -1, first, end, ...columns, year, log };
+      const view = { table, cells, headerRow: -1 - first, first, end, ...columns, year, log };
       first = end;
       return reader(view).records as (Row & { row: number })[];
     });
@@ -253,9 +253,21 @@ export class Unfolded {
     return counts;
   }
 
+  /** The heading over the first flat row, from `first` on, that has something in this column. */
+  private headingOf(first: number, column: number): { row: number; column: number } {
+    const flat = this.columns.findIndex((columns, at) => at >= first && columns[column]! >= 0);
+    const at = this.columns[flat]![column]!;
+    let row = this.rows[flat]!;
+    while (
+      row > this.headerRow &&
+      (this.fates.get(row) !== "heading" || isBlank(this.source[row]![at]))
+    )
+      row--;
+    return { row: Math.max(row, 0), column: at };
+  }
+
   private place(row: number, column: number): { row: number; column: number } {
-    if (row < 0)
-      return { row: Math.max(this.headerRow, 0), column: this.columns[0]?.[column] ?? column };
+    if (row < 0) return this.headingOf(-1 - row, column);
     return {
       row: this.rows[row]!,
       column: column < 0 ? -1 : (this.columns[row]?.[column] ?? -1),

@@ -1,5 +1,6 @@
 import type { Day } from "../../../coaching/calendar/day";
 import type { Column } from "../../header/column";
+import type { Unit } from "../../value/units";
 import type { DaySettler } from "../day-settler";
 import { liftInWords } from "../lift-in-words";
 import type { TabAnswers } from "../tab-answers";
@@ -24,8 +25,8 @@ export type Above = {
   load: unknown;
   /** Athlete, day and lift that it is of. */
   loadOf: string;
-  /** Sets written in shorthand since the header, which are numbered on. */
-  shorthandSets: number;
+  /** Sets written in shorthand so far, of an athlete, day and lift, which are numbered on. */
+  readonly shorthandSets: Map<string, number>;
   /** Row of the header that holds. */
   header: number;
   columns: Readonly<Record<string, Column>>;
@@ -39,14 +40,16 @@ export type Walk = {
   readonly settler: DaySettler;
   readonly pending: PendingSet[];
   readonly tab: TabAnswers;
+  /** Unit of loads whose heading names none, as the coach answered. */
+  readonly massUnit: Unit | null;
 };
 
 /** Nothing known yet but what the tab's name says, an athlete's or a lift's, and what the coach said. */
 export function aboveAll(title: string, tab: TabAnswers): Above {
   const lift = liftInWords(title) ?? tab.exercise ?? null;
-  const said: Placed | null = tab.athlete === undefined ? null : [tab.athlete, -1];
+  const athlete = tab.athlete ?? (liftInWords(title) === null ? personName(title) : null);
   return {
-    athlete: said ?? (liftInWords(title) === null ? personName(title) : null),
+    athlete: athlete === null ? null : [athlete, -1],
     day: null,
     minute: null,
     exercise: lift === null ? null : [lift, -1],
@@ -57,7 +60,7 @@ export function aboveAll(title: string, tab: TabAnswers): Above {
     barDoubtful: false,
     load: "",
     loadOf: "",
-    shorthandSets: 0,
+    shorthandSets: new Map(),
     header: -1,
     columns: {},
     reps: [],
@@ -68,11 +71,16 @@ const trade =
   /\b(sets?|gym|log|week|wk|sheet\d*|tab|training|session|block|jumps?|season|sätze|woche|squad|total|road|track|tabelle\d*)\b/i;
 
 /** A title that is a person's name: up to four words of letters, none a word of the trade. */
-export function personName(text: string): Placed | null {
+export function personName(text: string): string | null {
   const bare = text.replace(/\s*[–—|:(].*$/, "").trim();
   const words = bare.split(/\s+/);
   const letters = /^\p{Lu}[\p{L}.'’-]*(\s+(?:\p{Lu}[\p{L}.'’-]*|[a-z]{2,3}))*$/u;
-  return letters.test(bare) && words.length <= 4 && !trade.test(bare) ? [bare, -1] : null;
+  return letters.test(bare) && words.length <= 4 && !trade.test(bare) ? bare : null;
+}
+
+/** Athlete, day and lift that the row is of. */
+export function keyOf({ athlete, day, exercise }: Above): string {
+  return [athlete?.[0], day?.day, exercise?.[0]].join("|");
 }
 
 /** The athlete above, as a note carries it. */

@@ -48,16 +48,17 @@ export function lineIn(line: readonly unknown[]): SectionLine {
 /** A header names at least two of load, speed, repetitions and their like, in words only. */
 function headerIn(line: readonly unknown[], filled: readonly number[]): SectionLine | null {
   if (filled.some((column) => typeof line[column] !== "string")) return null;
-  const { fields, repColumns, unknown } = recogniseHeader("Sets", line);
+  const { fields: named, repColumns, unknown } = recogniseHeader("Sets", line);
+  const { scheme, ...others } = named;
+  // Where shorthand is the only place for loads, a bare number there is one.
+  const fields =
+    scheme !== undefined && named.load === undefined ? { ...others, load: scheme } : named;
   const figures = ["load", "scheme", "reps", "speed", "set", "reserve"].filter(
     (field) => fields[field] !== undefined,
   ).length;
   if (figures + (repColumns.length > 1 ? 1 : 0) < 2) return null;
   const first = filled[0]!;
-  const lift =
-    fields.exercise === undefined && fields.athlete?.index !== first && unknown.includes(first)
-      ? first
-      : null;
+  const lift = fields.exercise === undefined && unknown.includes(first) ? first : null;
   // The column under the lift's name holds the sets' numbers.
   const columns =
     lift !== null && fields.set === undefined

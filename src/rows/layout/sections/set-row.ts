@@ -3,9 +3,11 @@ import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
 import { isDitto } from "../../value/ditto";
 import { holdsNothing } from "../../value/no-value";
+import { noSense } from "../shorthand/scheme-order";
+import { setCell } from "../shorthand/set-cell";
 import type { Placed } from "../unfolded";
 import { withWords } from "../with-words";
-import { type Walk, whoAbove } from "./above";
+import { keyOf, type Walk, whoAbove } from "./above";
 import { shorthandRow } from "./shorthand-row";
 
 /** A row of sets under a header: its own cells first, then what stands above it. */
@@ -13,11 +15,11 @@ export function setRow(
   walk: Walk,
   line: readonly unknown[],
   row: number,
-  label: { readonly column: number; readonly isSet: boolean },
+  labelColumn: number,
 ): void {
   const { above, into } = walk;
-  if (above.columns.load === undefined && above.columns.scheme === undefined) {
-    into.report("row-unread", row, label.column);
+  if (above.columns.load === undefined) {
+    into.report("row-unread", row, labelColumn);
     return;
   }
   if (!takeOwnContext(walk, line, row)) return;
@@ -37,8 +39,8 @@ export function setRow(
   const own: Record<string, Placed | undefined> = {};
   for (const [field, { index }] of Object.entries(above.columns)) own[field] = [line[index], index];
   // A lift's name where set numbers stand is no number to be missed.
-  if (line[label.column] === exercise[0]) own.set = undefined;
-  const written = loadOf(walk, own.load, label.isSet);
+  if (line[labelColumn] === exercise[0]) own.set = undefined;
+  const written = loadOf(walk, own.load!);
   const shared: Record<string, Placed | undefined> = {
     ...own,
     day: [isoFromDay(day.day), day.row === row ? day.column : -1],
@@ -55,7 +57,6 @@ export function setRow(
   above.reps.forEach(({ index }, at) => {
     shared[`rep${at + 1}`] = [line[index], index];
   });
-  into.mark(row, "data");
   walk.pending.push({ row, writtenLoad: written[0], flat: shared, meanings: into.meanings() });
 }
 
@@ -85,11 +86,10 @@ function takeOwnContext(
  * The row's load; a ditto mark or "as above" repeats the load above, and so does a blank, where that is of
  * the same athlete, day and lift: pull-ups below squats have none.
  */
-function loadOf({ above }: Walk, own: Placed | undefined, isSet: boolean): Placed {
-  const load: Placed = own ?? ["", -1];
-  const of = [above.athlete?.[0], above.day?.day, above.exercise?.[0]].join("|");
+function loadOf({ above }: Walk, load: Placed): Placed {
+  const of = keyOf(above);
   if (isDitto(load[0]) || isBlank(load[0]))
-    return [isSet && (above.loadOf === of || isDitto(load[0])) ? above.load : "", load[1]];
+    return [above.loadOf === of || isDitto(load[0]) ? above.load : "", load[1]];
   above.load = load[0];
   above.loadOf = of;
   return load;
@@ -115,12 +115,14 @@ function perSide(
 
 /** The note of a row: its own column, and words in columns without a meaning; figures there are told. */
 function noteOf({ above, into }: Walk, line: readonly unknown[], row: number): Placed | undefined {
-  const { note } = above.columns;
+  const { note, scheme } = above.columns;
+  const said = scheme && setCell(line[scheme.index], noSense);
+  const words = said?.is === "none" && said.note !== "" ? scheme?.index : undefined;
   let noted: Placed | undefined = note && [line[note.index], note.index];
   const known = new Set([...Object.values(above.columns), ...above.reps].map(({ index }) => index));
   for (let index = 0; index < line.length; index++) {
     const cell = line[index];
-    if (known.has(index) || isBlank(cell) || cell === false) continue;
+    if ((known.has(index) && index !== words) || isBlank(cell) || cell === false) continue;
     if (typeof cell !== "string") {
       into.unread.see(above.header, row, index);
       continue;

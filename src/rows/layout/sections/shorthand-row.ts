@@ -1,8 +1,11 @@
 import type { Column } from "../../header/column";
+import { plainWords } from "../../header/header-words";
+import { setKinds } from "../../table/set-kinds";
+import { countedGroups } from "../counted-groups";
 import { emitSets } from "../shorthand/emit-sets";
 import { withFiguresBeside } from "../shorthand/figures-beside";
 import { orderFromWords, schemeSense } from "../shorthand/scheme-order";
-import { setCell } from "../shorthand/set-cell";
+import { type SetGroup, setCell } from "../shorthand/set-cell";
 import {
   noSpeeds,
   ownSpeeds,
@@ -13,9 +16,11 @@ import {
 import { figuresFor, type SpeedsSaid } from "../shorthand/spread-speeds";
 import type { Placed } from "../unfolded";
 import { withWords } from "../with-words";
-import type { Walk } from "./above";
+import { keyOf, type Walk } from "./above";
 
-/** Sets in shorthand in the scheme or load column; false when the row holds none. */
+const uncounted: SetGroup = { load: null, unit: null, reps: null, sets: 1 };
+
+/** Sets in shorthand in the scheme or load column, or counted in one of their own; false for a row of one set. */
 export function shorthandRow(
   { above, into, tab }: Walk,
   line: readonly unknown[],
@@ -23,22 +28,35 @@ export function shorthandRow(
   shared: Readonly<Record<string, Placed | undefined>>,
   load: Placed,
 ): boolean {
-  const { scheme } = above.columns;
-  const sense = schemeSense(orderFromWords(scheme?.heading), tab.setsFirst);
-  const said = setCell(scheme === undefined ? load[0] : line[scheme.index], sense);
-  const column = scheme?.index ?? load[1];
+  const { scheme, setCount } = above.columns;
+  const { index: column, heading: order } = scheme ?? above.columns.load!;
+  const sense = schemeSense(orderFromWords(order), tab.setsFirst);
+  const said = setCell(scheme === undefined ? load[0] : line[column], sense);
   if (said.is === "order-unsettled") {
     into.report("scheme-order-unsettled", row, column);
     return true;
   }
-  if (said.is !== "sets" || said.groups[0]!.reps === null) return false;
+  const written = said.is === "sets" && said.groups[0]!.reps !== null ? said : null;
+  // The load stands beside it, so the row counts.
+  if (written === null && scheme !== undefined && said.is !== "none")
+    into.log.addAtSource("scheme-unread", row, column);
+  const counted = countedGroups(
+    { fields: { setCount } },
+    into,
+    { row, line, scheme: column },
+    written?.groups ?? [uncounted],
+  );
+  if (written === null && counted[0]!.sets === 1) return false;
   const { note: noted, scheme: _, ...rest } = shared;
-  const note = withWords(noted, said.note, column);
+  const note = withWords(noted, written?.note ?? "", column);
   const beside = speedsBeside(above, line);
-  const own = ownSpeeds(into, row, said.speeds, beside);
+  const own = ownSpeeds(into, row, written?.speeds ?? [], beside);
   const speedColumn = own === null ? beside.column : column;
-  const { shorthandSets } = above;
-  const agreed = withFiguresBeside(into, row, column, said.groups, rest);
+  const of = keyOf(above);
+  const shorthandSets = above.shorthandSets.get(of) ?? 0;
+  // A warm-up or a marker has its label for a number.
+  const kind = setKinds.get(plainWords(rest.set?.[0])) ?? "work";
+  const agreed = withFiguresBeside(into, row, column, counted, rest);
   const place = {
     row,
     schemeColumn: column,
@@ -46,6 +64,7 @@ export function shorthandRow(
     shared: agreed.shared,
     note,
     shorthandSets,
+    label: kind === "work" ? undefined : rest.set,
   };
   // Of a doubtful bar the load is not known, however it is written.
   const groups = above.barDoubtful
@@ -53,7 +72,11 @@ export function shorthandRow(
     : agreed.groups;
   const meant = own === null ? beside.said : null;
   emitSets(into, place, groups, own ?? beside.speeds, meant ?? tab.speeds ?? null);
-  above.shorthandSets += groups.reduce((sum, { sets }) => sum + sets, 0);
+  if (kind === "work")
+    above.shorthandSets.set(
+      of,
+      groups.reduce((sum, { sets }) => sum + sets, shorthandSets),
+    );
   const heading = above.columns.speed?.heading ?? "";
   for (const { at, list } of beside.cells) tellSpeeds(into, row, at, heading, list);
   return true;

@@ -1,26 +1,31 @@
 import { isBlank } from "../../value/blank";
 import { foundText } from "../../value/found-text";
 import { minuteOfDay } from "../../value/minute-of-day";
+import { countsSets } from "../counts-sets";
 import { liftInWords, namesJump } from "../lift-in-words";
+import { loadMeaning } from "../load-meaning";
 import { personName, type Walk, whoAbove } from "./above";
 import type { SectionLine } from "./section-line";
 
 /** A header line: its columns hold for the rows below; a lift may stand among the headings. */
 export function startBlock(
-  { above, into }: Walk,
+  { above, into, massUnit }: Walk,
   said: Extract<SectionLine, { is: "header" }>,
-  line: readonly unknown[],
   row: number,
+  end: number,
 ): void {
   into.mark(row, "heading");
   above.header = row;
-  above.columns = said.columns;
+  const { setCount, ...others } = said.columns;
+  const numbers = setCount && !countsSets(into.source, setCount.index, row + 1, end);
+  above.columns = numbers ? { set: setCount, ...others } : said.columns;
   above.reps = said.reps;
   above.test = null;
   above.load = "";
-  above.shorthandSets = 0;
-  if (said.lift !== null) above.exercise = [line[said.lift], said.lift];
+  if (said.lift !== null) above.exercise = [into.source[row]![said.lift], said.lift];
   for (const [field, column] of Object.entries(said.columns)) into.describe(field, column);
+  const { load } = said.columns;
+  if (load !== undefined) into.describe("load", loadMeaning(load, massUnit));
   said.reps.forEach((column, at) => {
     into.describe(`rep${at + 1}`, column);
   });
@@ -67,7 +72,7 @@ export function readWords(
     const lift = liftInWords(text);
     const name = lift === null && !namesJump(text) ? personName(text) : null;
     if (name !== null) {
-      above.athlete = [name[0], column];
+      above.athlete = [name, column];
       above.day = null;
     } else if (lift !== null) {
       above.exercise = [lift, column];

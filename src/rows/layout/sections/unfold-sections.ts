@@ -42,6 +42,7 @@ export function unfoldSections(context: LayoutContext): Unfolded | null {
     settler: settlerOf(context, lines),
     pending: [],
     tab: context.tab,
+    massUnit: context.massUnit,
   };
   for (let row = 0; row < end; row++) {
     const line = cells[row]!;
@@ -49,7 +50,7 @@ export function unfoldSections(context: LayoutContext): Unfolded | null {
     if (isBlankLine(line)) continue;
     if (said.is === "summary" && beginsSummary(line, walk.above.columns.athlete))
       into.mark(row, "heading");
-    else if (said.is === "header") startBlock(walk, said, line, row);
+    else if (said.is === "header") startBlock(walk, said, row, endOfBlock(lines, row));
     else if (said.is === "day") startDay(walk, said, line, row);
     else if (said.is === "words" && startsTest(walk, said.words[0]!)) into.mark(row, "heading");
     else if (said.is === "words" && !isLoneFigure(walk, said.words[0]!))
@@ -59,6 +60,12 @@ export function unfoldSections(context: LayoutContext): Unfolded | null {
   markMarkerSets(walk.pending);
   for (const { row, flat, meanings } of walk.pending) into.emit(row, flat, undefined, meanings);
   return into;
+}
+
+/** Row of the next header, or after the last. */
+function endOfBlock(lines: readonly SectionLine[], header: number): number {
+  const next = lines.findIndex((line, at) => at > header && line.is === "header");
+  return next < 0 ? lines.length : next;
 }
 
 /** All days of the tab together settle order and year. */
@@ -78,8 +85,8 @@ function startsTest(
   { above }: Walk,
   { text, column }: { readonly text: string; readonly column: number },
 ): boolean {
-  const { load, scheme, exercise } = above.columns;
-  const under = (load ?? scheme) !== undefined && exercise === undefined;
+  const { load, exercise } = above.columns;
+  const under = load !== undefined && exercise === undefined;
   if (!under || column !== labelColumn(above) || !namesJump(text)) return false;
   above.test = [text, column];
   return true;
@@ -112,9 +119,8 @@ function dataRow(walk: Walk, line: readonly unknown[], row: number): void {
     isDitto(label);
   if (words !== "" && !isSet && above.columns.exercise === undefined) {
     above.test = namesJump(label) ? [label, column] : null;
-    above.shorthandSets = 0;
     if (above.test === null) above.exercise = [label, column];
   }
   if (above.test !== null && (isBlank(label) || namesJump(label))) jumpRow(walk, line, row, column);
-  else setRow(walk, line, row, { column, isSet: isSet || words === "" });
+  else setRow(walk, line, row, column);
 }

@@ -14,6 +14,8 @@ export type SetsPlace = {
   readonly note: Placed | undefined;
   /** Sets of the same exercise written above, after which these are numbered. */
   readonly shorthandSets?: number;
+  /** Stands for the number of each: "wu". */
+  readonly label?: Placed | undefined;
   /** Unit of loads that name none themselves; left out: as the load's heading says. */
   readonly unit?: Unit | null;
 };
@@ -42,12 +44,13 @@ export function emitSets(
             : (speed.single ?? "");
       const load = withUnit(group.load ?? "", group.unit ?? place.unit ?? null);
       const own: Record<string, Placed> = {
-        set: [(place.shorthandSets ?? 0) + number + 1, place.schemeColumn],
-        reps: [group.reps ?? "", place.schemeColumn],
+        set: place.label ?? [(place.shorthandSets ?? 0) + number + 1, place.schemeColumn],
         speed: [written, place.speedColumn],
       };
       if (group.load !== null || place.shared.load === undefined)
         own.load = [load, place.schemeColumn];
+      if (group.reps !== null || place.shared.reps === undefined)
+        own.reps = [group.reps ?? "", place.schemeColumn];
       if (number === 0 && place.note !== undefined) own.note = place.note;
       into.emit(place.row, own, shared);
       number++;
