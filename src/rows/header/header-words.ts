@@ -28,12 +28,11 @@ function takeApart(cell: string): HeaderWords {
   let text = plainWords(cell);
   let unit: Unit | null = null;
   text = text.replace(/[([{]([^)\]}]*)[)\]}]/g, (_, inside: string) => {
-    const named = unitOf(inside.trim());
+    const named = unitOf(inside);
     if (named === null) return ` ${inside} `;
     unit = named;
     return " ";
   });
-  const whole = unitOf(text.trim());
   const tokens = text
     .replace(/[?:;,!★*°|"]/g, " ")
     .replace(/[._]/g, " ")
@@ -41,10 +40,10 @@ function takeApart(cell: string): HeaderWords {
     .trim()
     .split(/\s+/);
   const last = tokens[tokens.length - 1]!;
-  const bare = last.replace(/^(in|per|\/)$/, "");
-  if (unit === null && whole !== null) unit = whole;
-  else if (unit === null && tokens.length > 1 && unitOf(bare) !== null) {
-    unit = unitOf(bare);
+  // "kg:" is its unit as "kg" is, and the words stay.
+  unit ??= unitOf(text) ?? unitOf(tokens.join(" "));
+  if (unit === null && last !== "in" && unitOf(last) !== null) {
+    unit = unitOf(last);
     tokens.pop();
     if (tokens[tokens.length - 1] === "in" && tokens.length > 1) tokens.pop();
   }
@@ -61,7 +60,6 @@ function takeApart(cell: string): HeaderWords {
 export function plainWords(cell: unknown): string {
   if (typeof cell !== "string") return typeof cell === "number" ? String(cell) : "";
   return cell
-    .replace(/^\ufeff/, "")
     .replace(/ß/g, "ss")
     .normalize("NFD")
     .replace(/[\u0300-\u036f]/g, "")

@@ -47,6 +47,11 @@ test("a column that two other units fit is asked about, and nothing of it is rea
   expect(column.questions).toMatchObject([{ column: 4, about: "unit", choices: ["cm/s", "mm/s"] }]);
 });
 
+test("pounds under “Lb.” or “lbs:” are pounds, however light", () => {
+  for (const heading of ["lb", "Lb.", "lbs:", "Load (lb)"])
+    expect(loads([65, 85, 110], heading)).toEqual({ read: [29.5, 38.6, 49.9], told: [] });
+});
+
 test("heights of a whole column in metres or millimetres are heights in centimetres", () => {
   expect(heights([0.41, 0.42, 0.43, 0.4, 0.39]).read).toEqual([41, 42, 43, 40, 39]);
   expect(heights([410, 420, 430, 400, 390]).read).toEqual([41, 42, 43, 40, 39]);

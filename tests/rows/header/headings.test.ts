@@ -16,6 +16,17 @@ test.each([
   ["(m/s)", "", "m/s"],
   ["Form (good?)", "form good", null],
   ["Load (kg) lb", "load lb", "kg"],
+  ["kg (lb)", "kg", "lb"],
+  ["Load(kg)bar", "load bar", "kg"],
+  ["Ht,cm", "ht", "cm"],
+  ["Load kg *", "load", "kg"],
+  ["Load (", "load", null],
+  ["Height inch", "height", "in"],
+  ["Duration min", "duration", "min"],
+  ["Lb.", "lb", "lb"],
+  ['"', "", "in"],
+  ["m s-1:", "m s-1", "m/s"],
+  ["Kg:", "kg", "kg"],
   ["Date*: ★", "date", null],
   ["Load - bar – kg", "load bar", "kg"],
   ["set_no.1", "set no 1", null],
@@ -60,6 +71,10 @@ test("repetitions stand in the order of their numbers, in the table of sets alon
   const row = ["Rep 2", "r1", "Wdh #3", "v 4", "speed rep 5", "rep 123"];
   expect(read("Sets", ...row)).toEqual({ fields: {}, reps: [1, 0, 2, 3, 4], unknown: [5] });
   expect(read("Jumps", "Rep 1")).toEqual({ fields: {}, reps: [], unknown: [0] });
+});
+
+test("of two meanings of one word the first counts", () => {
+  expect(read("Sets", "Movement").fields).toEqual({ exercise: 0 });
 });
 
 test("words around a meaning leave it as it is", () => {
