@@ -53,12 +53,7 @@ export function withAnswers(
     reps = reps.filter((rep) => rep.index !== index);
     unknown.delete(index);
     const rep = field === null ? null : /^rep (\d+)$/.exec(field);
-    if (rep !== null)
-      reps.splice(
-        place >= 0 && rep[1] === "0" ? place : Math.max(Number(rep[1]) - 1, 0),
-        0,
-        column,
-      );
+    if (rep !== null) reps.splice(rep[1] === "0" ? place : Number(rep[1]) - 1, 0, column);
     else if (field !== null) fields[field] = column;
   }
   return { fields, repColumns: reps, unknown: [...unknown] };

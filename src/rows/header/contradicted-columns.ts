@@ -26,8 +26,7 @@ export function contradictedColumns(
       ? [{ field, column, sample }]
       : [];
   });
-  return against.map((one) => {
-    const others = against.filter(({ field }) => field !== one.field).map(({ field }) => field);
-    return { ...one, guess: bestFit(others, one.sample)?.field ?? null };
-  });
+  // Its own meaning among them fits hardly one of its values.
+  const meanings = against.map(({ field }) => field);
+  return against.map((one) => ({ ...one, guess: bestFit(meanings, one.sample)?.field ?? null }));
 }

@@ -106,14 +106,12 @@ export function decideColumns(
     say(column, `rep ${at + 1}`, "heading", 1, sampleColumn(cells, first, end, column.index));
   });
 
-  const untitled: number[] = [];
-  const width = headLine.length;
   const known = new Set(
     [...Object.values(header.fields), ...header.repColumns].map(({ index }) => index),
   );
-  for (let index = 0; index < width; index++)
-    if (!known.has(index) && !header.unknown.includes(index) && !answered.has(index))
-      untitled.push(index);
+  const untitled = [...headLine.keys()].filter(
+    (index) => !known.has(index) && !header.unknown.includes(index) && !answered.has(index),
+  );
 
   for (const index of [...header.unknown, ...untitled]) {
     const sample = sampleColumn(cells, first, end, index);

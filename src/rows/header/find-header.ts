@@ -72,7 +72,6 @@ function named({ fields, repColumns }: FoundHeader): number {
 
 function weightOf(table: TableName, found: FoundHeader): number {
   const { missing, unknown, line } = found;
-  if (named(found) === 0) return 0;
   // A row of headings is words; numbers and dates speak against it.
   const figures = line.filter(
     (cell) => (typeof cell === "number" && cell > 20) || isDate(cell),
@@ -128,9 +127,10 @@ const wordsOf = ["athlete", "exercise", "test", "race", "rule"];
 
 /** A row of units under the header ("", "", "kg", "m/s") gives its units to the columns. */
 function withUnitsRow(found: FoundHeader, cells: Cells, end: number): FoundHeader {
-  const line = cells[found.first] ?? [];
+  if (found.first >= end) return found;
+  const line = cells[found.first]!;
   const filled = line.filter((cell) => !isBlank(cell));
-  const bare = (cell: unknown) => String(cell).replace(/^[([]|[)\]]$/g, "");
+  const bare = (cell: unknown) => String(cell).replace(/[()[\]]/g, "");
   const units = filled.filter((cell) => !isDitto(cell) && unitOf(bare(cell)) !== null).length;
   const wordsOnly = filled.every(
     (cell) =>
@@ -138,7 +138,7 @@ function withUnitsRow(found: FoundHeader, cells: Cells, end: number): FoundHeade
   );
   // "Ilka, mile" is an athlete and her event.
   if (wordsOf.some((field) => !isBlank(line[found.fields[field]?.index ?? -1]))) return found;
-  if (found.first >= end || units === 0 || !wordsOnly || units < filled.length / 2) return found;
+  if (units === 0 || !wordsOnly || units < filled.length / 2) return found;
   const united = (column: Column): Column => ({
     ...column,
     unit: column.unit ?? unitOf(bare(line[column.index])),

@@ -41,9 +41,7 @@ export function recogniseHeader(table: TableName, row: readonly unknown[]): Reco
     const rep = table === "Sets" ? numbered.exec(words) : null;
     const spelled = table === "Sets" && orderFromWords(cell) !== null ? "scheme" : undefined;
     const field =
-      spelled ??
-      meaningOf(lookup, words) ??
-      (unit !== null && words === "" ? lookup.get(unit.name) : undefined);
+      spelled ?? meaningOf(lookup, words) ?? (words === "" ? lookup.get(unit!.name) : undefined);
     if (rep !== null) reps.push({ number: Number(rep[1]), column });
     else if (field !== undefined && fields[field] === undefined) fields[field] = column;
     else unknown.push(index);
