@@ -67,6 +67,11 @@ test.each([
     [{ column: 6, field: "rep 2 x" }],
     { fields: { day: 1, load: 2, "rep 2 x": 6 }, unknown: [] },
   ],
+  [
+    "another that does",
+    [{ column: 6, field: "half rep 2" }],
+    { fields: { day: 1, load: 2, "half rep 2": 6 }, unknown: [] },
+  ],
 ])("%s", (_, columns, now) => {
   expect(answered(...columns)).toEqual({ ...plain, ...now });
 });
@@ -89,4 +94,23 @@ test("what is answered of a column stands beside what its heading says", () => {
   expect(fields.load).not.toHaveProperty("dateOrder");
   expect(repColumns.map(({ unit }) => unit?.name)).toEqual([undefined, "cm/s", undefined]);
   expect(fields.note).toEqual({ index: 5, unit: null, heading: "Weather", words: "weather" });
+});
+
+test("another meaning leaves a column the unit and the words of its heading", () => {
+  const pounds = ["Date", "Load (lb)", "Rep 1 (cm/s)"];
+  const said = (column: ColumnAnswer) =>
+    withAnswers(recogniseHeader("Sets", pounds), { columns: [column] }, pounds);
+  expect(said({ column: 2, field: "bar" }).fields.bar).toMatchObject({
+    words: "load",
+    unit: { name: "lb" },
+  });
+  expect(said({ column: 3, field: "speed" }).fields.speed).toMatchObject({
+    words: "rep 1",
+    unit: { name: "cm/s" },
+  });
+});
+
+test("a column past the row of headings has a meaning when the coach gives it one", () => {
+  const { fields } = withAnswers(header, { columns: [{ column: 9, field: "note" }] }, line);
+  expect(fields.note).toEqual({ index: 8, unit: null, heading: "", words: "" });
 });

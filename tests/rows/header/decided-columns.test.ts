@@ -1,3 +1,5 @@
+import { questionsOfReading } from "../../../src/rows/header/questions-of-reading";
+import { IssueLog } from "../../../src/rows/issue-log";
 import { understandTable } from "../../../src/rows/read-table";
 import { today } from "../layouts/short";
 
@@ -150,6 +152,37 @@ test("a near heading counts only where four in five of its values bear it out", 
   expect(near(60, 65, 70, "y", "x")).toBe("nothing");
 });
 
+test("a heading of three letters is near to none, and no meaning that has its column is taken again", () => {
+  const beside = (heading: string, cell: unknown) => {
+    const { columns, reading } = decided([...head, heading], rows(4, cell));
+    expect(reading.records.map(({ loadKg, gym }) => [loadKg, gym])).toEqual(
+      Array(4).fill([65, ""]),
+    );
+    return columns.at(-1)!.by;
+  };
+  // One letter from "gym" and from "load".
+  expect(beside("Gymn", "north")).toBe("nothing");
+  expect(beside("Loadd", 80)).toBe("nothing");
+});
+
+test("a heading two letters short is near to a long one", () => {
+  const { columns } = decided([...head, "Repettons"], rows(4, 5));
+  expect(columns.at(-1)).toMatchObject({ field: "reps", by: "near heading" });
+});
+
+test("a strange heading is told without spaces around it, none at all as nothing", () => {
+  const { questions } = decided([...head, " Weather ", null], rows(3, "rain", "late"));
+  expect(questions.map(({ column, heading }) => [column, heading])).toEqual([
+    [5, "Weather"],
+    [6, ""],
+  ]);
+});
+
+test("a cell past the row of headings is in no column", () => {
+  const { columns, questions } = decided(head, rows(4, "late"));
+  expect([columns.length, questions]).toEqual([4, []]);
+});
+
 test("a heading that two meanings are near to is neither", () => {
   // One letter from "sets" and from "reps".
   const { columns } = decided([...head, "Seps"], rows(4, 3));
@@ -203,5 +236,16 @@ test("units and date orders that stay open become one question a column", () => 
       samples: ["135", "145", "155"],
     },
     { column: 1, heading: "Date", about: "date order", choices: ["day first", "month first"] },
+  ]);
+});
+
+test("what is open of a whole row is no question of a column; a column without a heading has none", () => {
+  const log = new IssueLog("Sets");
+  log.add("date-order-unsettled", 1, -1, "", {}, true);
+  log.add("date-order-unsettled", 1, 0, "5/6", {}, true);
+  const nothing = { records: [], rowsRead: 0, rowsReported: 2, rowsBlank: 0, rowsHeading: 1 };
+  const asked = questionsOfReading({ ...nothing, issues: log.issues }, [["", ""], ["5/6"]], 1, 2);
+  expect(asked.map(({ column, heading, samples }) => [column, heading, samples])).toEqual([
+    [1, "", ["5/6"]],
   ]);
 });

@@ -18,6 +18,7 @@ test("a header is looked for in the first forty rows", () => {
   expect(find([head, head, set])!.row).toBe(0);
   expect(find([head, head, set], "Sets", 1)).toMatchObject({ row: 1, first: 2 });
   expect(find([head, set], "Sets", 1)).toBeNull();
+  expect(find([["Date", "Athlete"], head, set], "Sets", 0)!.row).toBe(0);
 });
 
 test("the row that names more counts; figures and dates speak against a row, unknown headings a little", () => {
@@ -47,6 +48,12 @@ test("the row that names more counts; figures and dates speak against a row, unk
       [...more, new Date(2026, 4, 1)],
     ])!.row,
   ).toBe(0);
+  expect(
+    find([
+      ["Date", "Athlete", "Exercise"],
+      [...more, "21"],
+    ])!.row,
+  ).toBe(1);
   expect(
     find([
       ["Date", "Set"],
@@ -99,6 +106,11 @@ test("a header over two rows: numbers under “speeds”, parts under their titl
     names: ["day", "athlete", "test", "height", "contact", "note"],
   });
   expect(parts.line).toEqual(["Date", "Athlete", "Test", "height", "contact", "Note"]);
+  const ragged = find([
+    ["Date", "Athlete", "Exercise", "Load", "Speed"],
+    ["", "", "", "", 1, 2, 3, ""],
+  ])!;
+  expect(ragged.line.slice(4)).toEqual(["rep 1", "rep 2", "rep 3", ""]);
 });
 
 test("words of both rows are one heading where the lower alone says nothing", () => {
@@ -127,6 +139,32 @@ test("one word under a header makes no second row of it", () => {
   expect(find([top, ["", "", "", "", "well"]])!.first).toBe(1);
 });
 
+test("one heading more makes no second row of a header", () => {
+  expect(
+    find([
+      [...head, ""],
+      ["Date", "", "", "", "Reps"],
+      [...set, 5],
+    ])!.first,
+  ).toBe(1);
+});
+
+test("a blank row under a header is blank, not a row of units", () => {
+  expect(find([head, ["", "", "", ""], set])!.first).toBe(1);
+});
+
+test("units stand under the second column as under any other", () => {
+  const plates = find(
+    [
+      ["Mass", "Thickness"],
+      ["lb", "mm"],
+      [45, 30],
+    ],
+    "Plates",
+  )!;
+  expect([plates.first, plates.unit("mass"), plates.unit("thickness")]).toEqual([2, "lb", "mm"]);
+});
+
 test("numbers under other titles are no repetitions", () => {
   const found = find([
     ["Date", "Athlete", "Exercise", "Load", "Week", ""],
@@ -148,7 +186,10 @@ test("a row of units gives them to columns that name none themselves", () => {
 
 test.each([
   ["units and a scale", ["", "", "h", "0-10", ""], 2],
+  ["units and a scale of ten", ["", "", "h", "0 – 10", ""], 2],
   ["units and a scale of five", ["", "", "h", "1 – 5", ""], 2],
+  ["units and a scale written close", ["", "", "h", "1-5", ""], 2],
+  ["units and a scale of seven", ["", "", "h", "1-7", ""], 2],
   ["half of them units", ["", "", "x", "h", ""], 2],
   ["fewer than half", ["", "", "x", "h", "y"], 1],
   ["a number among them", ["", "", "h", "h", "8"], 1],
@@ -167,6 +208,7 @@ test.each([
 test("weeks under a title of speeds are no repetitions", () => {
   const top = ["Date", "Athlete", "Exercise", "Load", "Speed", "", ""];
   expect(find([top, ["", "", "", "", "week 1", "week 2", "week 3"]])!.first).toBe(1);
+  expect(find([top, ["", "", "", "", "1st", "2nd", "3rd"]])!.first).toBe(1);
 });
 
 test("an athlete whose event is a mile is an athlete", () => {

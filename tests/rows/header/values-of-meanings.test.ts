@@ -17,7 +17,7 @@ test.each([
   ["flight", [0.3, 0.75, 300, 750], [0.29, 0.76, 299, 751]],
   ["movedWell", ["y", 0, false], ["x", 3]],
   ["sleepH", [3, 12, "7,5"], [2.9, 12.1, "7:30"]],
-  ["athlete", ["Ilka", "Mo"], ["I", "I K", "12 May", 5, new Date(2026, 4, 1)]],
+  ["athlete", ["Ilka", "Mo"], ["I", "I K", "12 May", 5, true, new Date(2026, 4, 1)]],
   ["exercise", ["squat"], ["12 May", 5]],
   ["test", ["hop"], [5]],
   ["race", ["mile"], [5]],
