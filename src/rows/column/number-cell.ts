@@ -19,8 +19,12 @@ export function numberCell(text: string): NumberCell | null {
     note = words.trim();
     return "";
   });
-  const perHand = /\/\s*(hand|side|arm|seite)$|\s(per|each) (hand|side)|\s+each$/i.test(bare);
-  if (perHand) bare = bare.replace(/\s*(\/|per|each)\s*(hand|side|arm|seite)?$/i, "");
+  const loadAlone = bare.replace(
+    /(?:\s*\/\s*|\s+(?:per|each)\s+)(?:hand|side|arm|seite)$|\s+each$/i,
+    "",
+  );
+  const perHand = loadAlone !== bare;
+  bare = loadAlone;
   const doubt = /\?+$/.exec(bare);
   if (doubt !== null) bare = bare.slice(0, -doubt[0].length).trim();
   const tail = /^([^a-z"″%]*?[\d.])\s*([a-z"″%][a-z/·.⁻¹\-\d]*?)\.?$/i.exec(bare);

@@ -131,8 +131,11 @@ test("the least and the greatest speed that can be fit their unit", () => {
 
 test("a mend moves the point of a figure in the column's own unit only", () => {
   expect(loads([80, 82.5, 825], "Load (kg)").told).toEqual(["4 implausible 82.5"]);
-  expect(loads([180, 185, 1850], "Load (lb)").told).toEqual(["4 implausible"]);
+  // 1900 lb are 862 kg, and yet no 86.2 among 80 and 90: those are pounds too.
+  expect(loads([80, 90, 1900], "Load (lb)").told).toEqual(["4 implausible"]);
   expect(speeds([62, 60, 620], "Speed (cm/s)").told).toEqual(["4 implausible"]);
+  // 9999 mm is no 99.99 among 100 and 120: those are millimetres too.
+  expect(heights([100, 120, 9999], "Height (mm)").told).toEqual(["4 implausible"]);
   expect(loads([80, 1250, "80 m"], "Load (kg)").read).toEqual([80, null, null]);
 });
 
@@ -267,6 +270,9 @@ test.each([
   "16 / Seite",
   "16 per hand",
   "16 each side",
+  "16 per arm",
+  "16 Each  Arm",
+  "16 per Seite",
   "16  each",
   "16 kg / hand",
   "16 kg each (light)",
@@ -280,6 +286,9 @@ test.each([
   "hand 16",
   "16 hands",
   "16/hand/2",
+  "16 each hand 2",
+  "16 per",
+  "16 each time",
   "16 beach",
   "80 foo",
   "kg 80",
@@ -290,4 +299,19 @@ test.each([
   "8?5",
 ])("“%s” is no number", (text) => {
   expect(numberCell(text)).toBeNull();
+});
+
+test("what can only be metres a second is read so until a figure shows another unit", () => {
+  expect(speeds([0.62, 61, 60, 59, 58, 57]).read).toEqual([0.62, 0.61, 0.6, 0.59, 0.58, 0.57]);
+  expect(speeds(["0.63 m/s", 0.62, 61, 60, 59, 58, 57]).read.slice(0, 3)).toEqual([
+    0.63, 0.62, 0.61,
+  ]);
+});
+
+test("the least figure there can be counts among those that a mend lies between", () => {
+  // 400 could be 40 cm or a box of 4 or 0.4 cm where another drop was from the floor, 0 cm.
+  const drops = (...cells: number[]) =>
+    told(oneColumn("Jumps", "Drop height (cm)", cells)).filter((one) => /implausible/.test(one));
+  expect(drops(40, 400)).toEqual(["3 implausible 40"]);
+  expect(drops(40, 0, 400)).toEqual(["4 implausible"]);
 });
