@@ -2,7 +2,7 @@ import { assistanceLoad } from "../../../src/coaching/next-week/assistance-load"
 import { dayBands } from "../../../src/coaching/next-week/day-bands";
 import { decideToday } from "../../../src/coaching/next-week/decide-today";
 import { dropHeight } from "../../../src/coaching/next-week/drop-height";
-import { swapReasons } from "../../../src/coaching/next-week/line-reasons";
+import { cutReasons, swapReasons } from "../../../src/coaching/next-week/line-reasons";
 import { presentStep } from "../../../src/coaching/next-week/present-step";
 import { accept, refuse } from "../../../src/outcome";
 import { jumpAttempt } from "../series/invented-season";
@@ -60,9 +60,10 @@ test("nothing is lighter than the bar alone, with plates listed and without, nor
     });
     expect(decideToday(slow, { ...plan, plannedKg: 20, stepKg: 20, gym }).ok).toBe(true);
   }
-  expect(decideToday(slow, { ...plan, plannedKg: 10, stepKg: 20 })).toEqual(
-    refuse("step-too-large", { stepKg: 20, loadKg: 10 }),
-  );
+  for (const plannedKg of [10, 20])
+    expect(decideToday(slow, { ...plan, plannedKg, stepKg: 20 })).toEqual(
+      refuse("step-too-large", { stepKg: 20, loadKg: plannedKg }),
+    );
 });
 
 test("the gym's plates decide what lighter is, and which stand on a side", () => {
@@ -201,4 +202,38 @@ test("sets left that cannot be are told back", () => {
   expect(decideToday(slow, { ...plan, setsLeft: 21 })).toEqual(
     refuse("sets-left-impossible", { setsLeft: 21 }),
   );
+});
+
+test("whoever never lifts slower than usual is asked to repeat a set that is", () => {
+  // An interval that ends at 0.64 itself: 0.62 is no band's speed, and yet out of it.
+  const seen = { kind: "speeds", sets: [[0.62, 0.62]] } as const;
+  expect(decideToday(seen, { ...plan, lowSpeed: 0.64 })).toMatchObject({
+    value: { kind: "repeat the marker" },
+  });
+  expect(decideToday(seen, plan)).toMatchObject({ value: { kind: "as planned" } });
+});
+
+test("three sets of three in a race week are no fives cut short, though the load is the same", () => {
+  const sets = (iso: string, count: number, reps: number) =>
+    session("Joss Whitterby", iso, { sets: count, reps, loadKg: 85, markerKg: 67.5 });
+  const rows = [...sets("2026-05-05", 5, 5), ...sets("2026-05-12", 3, 3)];
+  const step = presentStep(
+    rows,
+    "Joss Whitterby",
+    day("2026-05-17"),
+    (block, on) => (on >= day("2026-05-11") ? 3 : block.sets),
+    126,
+  );
+  expect(step).toMatchObject({ block: { sets: 3, reps: 3 }, weeksHeld: 1 });
+});
+
+test("sets cut for a race are told from how many to how many, as many as before not at all", () => {
+  expect(cutReasons(5, 3)).toEqual([{ code: "race-week", facts: { from: 5, to: 3 } }]);
+  expect(cutReasons(3, 3)).toEqual([]);
+});
+
+test("however little is taken off a slow day, it is a step", () => {
+  expect(decideToday(slow, { ...plan, usualDrop: 1e-12 })).toMatchObject({
+    value: { kind: "lighter", loadKg: 77.5 },
+  });
 });

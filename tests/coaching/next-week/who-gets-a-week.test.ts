@@ -53,7 +53,7 @@ test("nothing is proposed without sets, and the coach is asked to look", () => {
     exercise: "",
     odd: true,
   });
-  expect(found.reasons.map(({ code }) => code)).toEqual(["no-sets-yet"]);
+  expect(found.reasons).toEqual([{ code: "no-sets-yet", facts: {} }]);
 });
 
 test("who is out is left in peace; who waits for a word is put before the coach", () => {
@@ -273,4 +273,14 @@ test("a marker from another gym's plates is the nearest under it that these make
   // Without a Plates table nothing is known of the plates, and the marker stays as it was.
   const kept = line({ sets: abroad(160 * 0.45359237), plates: [] }).sessions[0]!;
   expect(kept.markerKg).toBeCloseTo(72.5748, 4);
+});
+
+test("a weekday lifted on once is no usual day: a race that takes it is not told", () => {
+  const once = session(name, "2026-05-02", { sets: 5, reps: 5, loadKg: 85, markerKg: 67.5 });
+  // A B race on Monday 18 May at 8:00 takes Saturday evening, 38 h before it, and Sunday's.
+  const races = [race("2026-05-18", 8, { matters: "B" })];
+  const found = line({ sets: [...lifted, ...once], races });
+  expect(found.step!.weekdays).toEqual([1, 3, 5]);
+  expect(found.days!.all.find((one) => one.day === monday + 5)!.refused).not.toBeNull();
+  expect(found.reasons.map(({ code }) => code)).not.toContain("day-before-race");
 });

@@ -61,6 +61,9 @@ test("a session lifted on Monday begins the week, a marker alone does not", () =
   const next = (sets: SquadRows["sets"]) =>
     line({ sets: [...lifted, ...sets] }, { asOf: monday + 1, monday: monday + 7 });
   expect(codes(next(begun))).not.toContain("ahead");
+  // Wherever its rows stand.
+  const above = line({ sets: [...begun, ...lifted] }, { asOf: monday + 1, monday: monday + 7 });
+  expect(codes(above)).not.toContain("ahead");
   expect(codes(next(begun.filter(({ kind }) => kind === "marker")))[0]).toBe("ahead");
 });
 

@@ -19,3 +19,7 @@ test("a row asked for again, or an earlier one, finds the same as before, and an
   const above = cellAbove(view("", "", "Ilka", "", ""), 0, isBlank);
   expect([4, 4, 1, 3].map(above)).toEqual(["Ilka", "Ilka", "", "Ilka"]);
 });
+
+test("marks in the first rows repeat nothing, whichever is asked for first", () => {
+  expect([2, 1].map(cellAbove(view('"', '"', "Ilka"), 0))).toEqual(["", ""]);
+});

@@ -204,6 +204,7 @@ test.each([
   ["100:00:00", "2 not-a-number"],
   ["a7h", "2 not-a-number"],
   ["7h30 late", "2 not-a-number"],
+  ["at 7h30", "2 not-a-number"],
   ["at 7:30", "2 not-a-number"],
   ["7:30 am", "2 not-a-number"],
   [Number.NaN, "2 not-a-number"],
@@ -326,6 +327,8 @@ test("a list of speeds in its heading's unit; each piece is judged by itself, bo
     const column = oneColumn("Sets", heading, cells);
     return { read: column.reading.records.map(({ repSpeeds }) => repSpeeds), facts: facts(column) };
   };
+  expect(list("Rep speeds", "0.62 0.60 62m/s", 0.61).facts).toMatchObject([{ mendPiece: 0.62 }]);
+  expect(list("Rep speeds", "0.62 0.60 62m/s", 0.61).facts[0]).not.toHaveProperty("mend");
   expect(list("Rep speeds (cm/s)", "62 60 350 8").read).toEqual([[0.62, 0.6, 3.5, 0.08]]);
   const plain = list("Rep speeds", "0.62 3.5 0.08 3.6 0.07", "0.61 x7 0.60?", "n/a", " ");
   expect(plain.read).toEqual([[0.62, 3.5, 0.08, null, null], [0.61, null, null], [], []]);
