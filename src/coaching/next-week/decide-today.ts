@@ -79,7 +79,7 @@ export function decideToday(seen: SeenToday, plan: DayPlan): Outcome<DayDecision
         : usualDrop <= 0
           ? accept({ kind: "as planned", loadKg: plannedKg, above: false })
           : lighter(plannedKg * (1 - (clearly ? usualDrop : usualDrop / 2)), slower, plan);
-  const uneven = once && Math.max(...sets[0]!) - Math.min(...sets[0]!) > widestSet;
+  const uneven = once && Math.max(...sets[0]!) - Math.min(...sets[0]!) > widestSet + hair;
   const doubt = unusual === null ? clearly && !none : unusual !== passed;
   if (!stays.ok || !once || !(uneven || doubt)) return stays;
   return accept({ kind: "repeat the marker", slower, ifSame: elseOf(stays.value) });

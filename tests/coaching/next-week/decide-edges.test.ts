@@ -2,7 +2,11 @@ import { assistanceLoad } from "../../../src/coaching/next-week/assistance-load"
 import { dayBands } from "../../../src/coaching/next-week/day-bands";
 import { decideToday } from "../../../src/coaching/next-week/decide-today";
 import { dropHeight } from "../../../src/coaching/next-week/drop-height";
-import { cutReasons, swapReasons } from "../../../src/coaching/next-week/line-reasons";
+import {
+  contactReasons,
+  cutReasons,
+  swapReasons,
+} from "../../../src/coaching/next-week/line-reasons";
 import { presentStep } from "../../../src/coaching/next-week/present-step";
 import { accept, refuse } from "../../../src/outcome";
 import { jumpAttempt } from "../series/invented-season";
@@ -95,6 +99,7 @@ test("assistance is read from that athlete's own later sets with a load, one leg
     ...over,
   });
   const rows = [
+    set("2026-05-07", "leg press", 85),
     set("2026-05-07", "leg press", 90),
     set("2026-05-05", "leg press", 80),
     set("2026-05-07", "single-leg press", 50),
@@ -103,8 +108,9 @@ test("assistance is read from that athlete's own later sets with a load, one leg
     set("2026-05-08", "leg press", 200, { athlete: "Priya Tellander" }),
     set("2026-05-12", "leg press", 100),
   ];
-  const last = (exercise: string) =>
-    assistanceLoad(rows, "Joss Whitterby", exercise, day("2026-05-10"));
+  const last = (exercise: string, iso = "2026-05-10") =>
+    assistanceLoad(rows, "Joss Whitterby", exercise, day(iso));
+  expect([last("leg press", "2026-05-12"), last("leg press", "2026-05-11")]).toEqual([100, 90]);
   expect([last("leg press"), last("single-leg press, other leg")]).toEqual([90, 50]);
   expect([last("plank"), last("back squat"), last("leg press, no weight")]).toEqual([
     null,
@@ -236,4 +242,42 @@ test("however little is taken off a slow day, it is a step", () => {
   expect(decideToday(slow, { ...plan, usualDrop: 1e-12 })).toMatchObject({
     value: { kind: "lighter", loadKg: 77.5 },
   });
+});
+
+test("the speed that keeps the plan is the low end itself, to the next hundredth above it", () => {
+  const keepsFrom = (lowSpeed: number) => {
+    const told = decideToday({ kind: "nothing" }, { ...plan, lowSpeed });
+    return told.ok && told.value.kind === "before the set" ? told.value.keepsFrom : null;
+  };
+  // Half a thousandth under it is still at it.
+  expect([0.61, 0.6104, 0.612, 0.5].map(keepsFrom)).toEqual([0.61, 0.61, 0.62, 0.59]);
+});
+
+test("0.10 m/s slower takes half the share off, 0.15 the whole, 0.16 is no day for heavy work", () => {
+  const twice = (speed: number) =>
+    decideToday({ kind: "speeds", sets: [[speed], [speed]] }, { ...plan, usualSpeed: 0.64 });
+  expect(twice(0.54)).toMatchObject({ value: { kind: "lighter", loadKg: 75 } });
+  expect(twice(0.53)).toMatchObject({ value: { kind: "lighter", loadKg: 70 } });
+  expect(twice(0.49)).toMatchObject({ value: { kind: "lighter", loadKg: 70 } });
+  expect(twice(0.48)).toMatchObject({ value: { kind: "no heavy work" } });
+});
+
+test("bands reach down to the slowest speed there is, 0.05 m/s", () => {
+  expect(dayBands(80, 0.05, 2.5)).toEqual([{ from: null, to: null, loadKg: 80, share: 0 }]);
+  // 0.16 under 0.21 m/s.
+  expect(dayBands(80, 0.21, 2.5).at(-1)).toEqual({ from: null, to: 0.05, loadKg: null, share: 0 });
+});
+
+test("jumps are called halved only where there are any", () => {
+  expect(contactReasons([])).toEqual([]);
+});
+
+test("repetitions just 0.15 m/s apart are no reason to repeat a set, further apart they are", () => {
+  const kind = (...reps: number[]) => {
+    const told = decideToday({ kind: "speeds", sets: [reps] }, { ...plan, usualSpeed: 0.65 });
+    return told.ok && told.value.kind;
+  };
+  // 0.65 − 0.5 is a hair over 0.15 to the last digit, 0.66 − 0.51 is not.
+  expect([kind(0.65, 0.5), kind(0.66, 0.51)]).toEqual(["lighter", "lighter"]);
+  expect(kind(0.66, 0.5)).toBe("repeat the marker");
 });

@@ -301,3 +301,13 @@ test("strength for the guard: the estimate's cautious end, else repetitions in r
   expect(guardOf(state(name), step({ reserveSeen: 9 }))).toBeCloseTo(80 * (1 + 10 / 30), 9);
   expect(guardOf(state(name), step({ loadKg: 0, reserveSeen: 3 }))).toBeNull();
 });
+
+test("in a week in which the grade was lifted already the second session stays on it", () => {
+  const week = { day: monday + 1, loadKg: 64 };
+  const again = back(64, {
+    lastDay: week.day,
+    weeksHeld: 3,
+    sessions: [{ day: day("2026-04-14"), loadKg: 80 }, week],
+  });
+  expect(again).toMatchObject({ text: "5x5 64", codes: ["grade-back"], ready: false });
+});

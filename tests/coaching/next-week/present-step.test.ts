@@ -119,6 +119,12 @@ test("the last session is the latest day's, wherever its rows stand", () => {
   expect(step([...rows].reverse())).toMatchObject(now);
 });
 
+test("a block done so many days ago that it is of no season any more is no turn of this one", () => {
+  // The season looks 112 days back from 28 June: to 9 March, the 8th is not of it.
+  const turn = (iso: string) => step([...week(iso, { sets: 3 }), ...week("2026-06-23")])!.firstTurn;
+  expect([turn("2026-03-08"), turn("2026-03-09")]).toEqual([true, false]);
+});
+
 /** One work set on so many days, a week apart, from a date on. */
 const weekly = (iso: string, count: number, over: Partial<LiftingSet> = {}) =>
   Array.from({ length: count }, (_, at) => {
@@ -212,6 +218,12 @@ test("a load that the plates cannot make is the nearest under it, and the reason
   expect(barLoad(80, 20, 70, pair)).toMatchObject({
     loadKg: 40,
     reasons: [{ code: "plates-short" }],
+  });
+  // 45 kg are 12.5 a side; of one pair each of 10 and 1.25 kg, 11.25: one step of 2.5 under it.
+  const pairs = [10, 1.25].map((massKg) => ({ ...pair[0]!, massKg }));
+  expect(barLoad(45, 20, 40, pairs)).toMatchObject({
+    loadKg: 42.5,
+    reasons: [{ code: "plates-short", facts: { wanted: 45, kg: 42.5 } }],
   });
 });
 

@@ -224,3 +224,15 @@ test("a key run two days before counts where the coach asks for two days", () =>
   // Saturday 20:00 to Monday 18:00 is 46 hours.
   expect([first(46), first(48)]).toEqual([monday, monday + 1]);
 });
+
+test("another lift's sets above the main lift's are not taken for it in the weeks ahead", () => {
+  const bench = session(
+    name,
+    "2026-05-04",
+    { ...at70, sets: 1, loadKg: 40 },
+    { exercise: "bench" },
+  );
+  const ahead = (sets: SquadRows["sets"]) => line({ sets }).outlook.map(({ loadKg }) => loadKg);
+  expect(new Set(ahead(lifted)).size).toBeGreaterThan(1);
+  expect(ahead([...bench, ...lifted])).toEqual(ahead(lifted));
+});
