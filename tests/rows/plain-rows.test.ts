@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { isoFromDay } from "../../src/coaching/calendar/day";
 import type { LiftingSet } from "../../src/coaching/record/lifting-set";
 import { speedSetReader } from "../../src/coaching/series/speed-set";
 import { IssueLog } from "../../src/rows/issue-log";
@@ -206,4 +207,15 @@ test("rows under merged names, and rows of one repetition each, lean on the rows
   expect(read(viewOfSets(oneARow) as TableView, always).records).toMatchObject([
     { repSpeeds: [0.62, 0.6, 0.57] },
   ]);
+});
+
+test("below a day that cannot be read, a day without a year follows the last that was", () => {
+  const row = (date: unknown) => [date, "Ilka Brandmoor", "back squat", 80];
+  const cells = [
+    ["date", "athlete", "exercise", "load kg"],
+    ...[new Date(2025, 11, 30), new Date(1926, 3, 9), "2 Jan"].map(row),
+  ];
+  expect(readAlike(cells)).toBeGreaterThan(0);
+  const { records } = read(viewOfSets(cells) as TableView, always);
+  expect(records.map((set) => isoFromDay(set.day))).toEqual(["2025-12-30", "2026-01-02"]);
 });

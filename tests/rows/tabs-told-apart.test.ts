@@ -124,13 +124,24 @@ test("a range no layout fits: what it lacks is told, its rows are reported, its 
     { today, title: "Ilka" },
   );
   expect(lacking.reading.issues).toMatchObject([
-    { code: "column-missing", row: 2, column: 0, facts: { field: "day" } },
-    { code: "column-missing", row: 2, column: 0, facts: { field: "athlete" } },
+    { code: "column-missing", row: 2, column: 0, facts: { field: "day" }, dropsRow: true },
+    { code: "column-missing", row: 2, column: 0, facts: { field: "athlete" }, dropsRow: true },
   ]);
   expect([lacking.reading.rowsReported, lacking.reading.rowsHeading]).toEqual([2, 2]);
   expect(lacking.tabQuestions).toMatchObject([
     { about: "athlete", guess: "Ilka", samples: ["40 · 8", "50 · 10"] },
   ]);
+  // The tab's name may be an athlete's, never a lift's.
+  const lift = understandTable(
+    "Sets",
+    [
+      ["Date", "Athlete", "Movement name", "Set", "Load", "Speed"],
+      ["2026-05-12", "Ilka", "squat", 1, 80, 0.6],
+    ],
+    { today, title: "Ilka" },
+  );
+  expect(lift.layout).toBe("not recognised");
+  expect(lift.tabQuestions).toMatchObject([{ about: "exercise", guess: null }]);
   expect(problems(understandTable("Sets", [], { today }).reading)).toEqual([]);
 });
 

@@ -15,8 +15,8 @@ export function cellAbove(
   return (row) => {
     let at = row - 1;
     // Nothing above the first row is looked at, in whatever order rows are asked for.
-    while (at >= view.first && at !== lastRow && repeats(view.cells[at]?.[index])) at--;
-    lastCell = at === lastRow ? lastCell : at < view.first ? "" : view.cells[at]?.[index];
+    while (at >= view.first && at !== lastRow && repeats(view.cells[at]![index])) at--;
+    lastCell = at === lastRow ? lastCell : at < view.first ? "" : view.cells[at]![index];
     lastRow = row;
     return lastCell;
   };

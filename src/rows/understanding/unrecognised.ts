@@ -19,7 +19,7 @@ export function unrecognised({ context, found, missing, log }: LieOfRange): Unre
   const { table, cells, end, title } = context;
   if (end > 0) {
     if (found === null)
-      log.add("no-header", 0, -1, cells[0]?.[0], { needed: neededFields[table].join(", ") }, true);
+      log.add("no-header", 0, -1, cells[0]![0], { needed: neededFields[table].join(", ") }, true);
     else for (const field of missing) log.add("column-missing", found.row, -1, "", { field }, true);
   }
   const reading = unread(log, cells, found?.row ?? -1);

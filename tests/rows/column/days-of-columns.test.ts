@@ -130,6 +130,16 @@ test("one hand wrote all columns: days from settle days until, unless they diffe
     ["2026-06-04", "2026-06-13"],
   ]);
   expect(spell("4/13/2026", "7/8/2026")[0]).toEqual(["2026-04-05", "2026-05-06"]);
+  // A column that settles it for itself hears no other.
+  const own = understandTable("Availability", [
+    ["Athlete", "From", "Until", "May do"],
+    ["Ilka", "4/13/2026", "5/6/2026", "out"],
+    ["Kofi", "4/14/2026", "13/6/2026", "out"],
+  ]).reading;
+  expect(own.records.map(({ until }) => until && isoFromDay(until))).toEqual([
+    "2026-06-05",
+    "2026-06-13",
+  ]);
   expect(spell("4/6/2026", "7/8/2026")).toEqual([]);
 });
 
@@ -199,4 +209,10 @@ test.each([
 ])("“%s” after %p, in a column of %p, is of %p", (text, before, year, near) => {
   const earlier = before === null ? null : dayFromIso(before);
   expect(nearYear(dayFromText(text)!, earlier, year)).toBe(near);
+});
+
+test("below a day that cannot be read, one without a year still follows the last that was", () => {
+  const [december, old] = [new Date(2025, 11, 30), new Date(1989, 5, 1)];
+  expect(days(december, old, "2 Jan")).toEqual(["2025-12-30", "2026-01-02", "3 day-implausible"]);
+  expect(days(december, "", "2 Jan")).toContain("2026-01-02");
 });

@@ -289,6 +289,8 @@ test.each([
   "16 each hand 2",
   "16 per",
   "16 each time",
+  "16 each kg",
+  "16/hand kg",
   "16 beach",
   "80 foo",
   "kg 80",

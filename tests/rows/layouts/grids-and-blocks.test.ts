@@ -244,7 +244,12 @@ test("the coach's answer about a grid's dates settles all of them", () => {
     [2, "date order"],
     [3, "date order"],
   ]);
-  const answers = { columns: [{ column: 2, dateOrder: "day first" as const }] };
+  const answers = {
+    columns: [
+      { column: 1, field: "athlete" },
+      { column: 2, dateOrder: "day first" as const },
+    ],
+  };
   const { reading } = understandTable("Sets", grid, { answers });
   expect(reading.records.map(shortSet)).toEqual(["06-05 Kofi 1 95x5", "06-07 Kofi 1 95x5"]);
 });

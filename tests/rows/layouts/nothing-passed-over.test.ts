@@ -47,7 +47,11 @@ test("a heading the coach leaves alone is left alone under every date, a column 
   const columns = [3, 4, 7].map((column) => ({ column, field: null }));
   const { reading, questions } = read("Sets", cells, { answers: { columns } });
   expect([problems(reading), questions]).toEqual([[], []]);
-  const other = { answers: { columns: [{ column: 4, field: null }] } };
+  const answered = [
+    { column: 4, field: null },
+    { column: 3, dateOrder: "day first" as const },
+  ];
+  const other = { answers: { columns: answered } };
   expect(problems(read("Sets", cells, other).reading)).toEqual([
     "C3 heading-unknown: Feel",
     "G4 heading-unknown: 6",
