@@ -27,8 +27,9 @@ export function jumpSets(contacts: number, mostDrops: number): JumpSets {
   const box = Math.min(usualBoxJumps, contacts);
   const drops = Math.min(mostDrops, Math.floor((contacts - box) / 4));
   let best = { cost: Number.POSITIVE_INFINITY, boxes: box, dropped: drops };
-  for (let boxes = box; boxes >= Math.max(0, box - 2); boxes--) {
-    const most = Math.min(mostDrops, drops + 3, contacts - boxes);
+  // Where there are too few to take any away the first choice costs nothing, and stands.
+  for (let boxes = box; boxes >= box - 3; boxes--) {
+    const most = Math.min(mostDrops, drops + 3);
     for (let dropped = Math.max(0, drops - 3); dropped <= most; dropped++) {
       const cost =
         box -

@@ -101,7 +101,7 @@ export function plannedStep(given: {
       return hold(step.movedWell === null ? "quality-not-recorded" : "moved-poorly");
     }
     // The first sessions back had half the sets by plan, so missing sets say nothing there.
-    const halved = step.loadKg <= halvedUnder * back.beforeKg;
+    const halved = step.loadKg < halvedUnder * back.beforeKg;
     if (step.volumeDone === false && !halved) return hold("volume-missed");
     // No grade is climbed before an A race either.
     if (rises && given.kind === "race week") return hold("race-week-held");

@@ -272,6 +272,12 @@ test("jumps are called halved only where there are any", () => {
   expect(contactReasons([])).toEqual([]);
 });
 
+test("a set at the low end of its interval is usual", () => {
+  expect(
+    decideToday({ kind: "speeds", sets: [[0.6, 0.6]] }, { ...plan, lowSpeed: 0.6 }),
+  ).toMatchObject({ value: { kind: "as planned" } });
+});
+
 test("repetitions just 0.15 m/s apart are no reason to repeat a set, further apart they are", () => {
   const kind = (...reps: number[]) => {
     const told = decideToday({ kind: "speeds", sets: [reps] }, { ...plan, usualSpeed: 0.65 });

@@ -11,6 +11,11 @@ test.each([
   [60, 20, "4×10, 3×5, 1×5"],
   [40, 10, "3×9, 2×4, 1×5"],
   [30, 20, "2×9, 2×3, 2×3"],
+  [25, 10, "2×8, 1×3, 2×3"],
+  [62, 10, "6×8, 2×4, 2×3"],
+  [64, 20, "5×9, 3×5, 1×4"],
+  [137, 10, "14×9, 2×4, 1×3"],
+  [147, 20, "14×9, 6×3, 1×3"],
   [20, 10, "1×10, 1×4, 2×3"],
   [6, 20, "0×0, 0×0, 2×3"],
   [1, 20, "0×0, 0×0, 1×1"],
@@ -33,9 +38,11 @@ test("lines and sum say the same of every count, and sets are never longer than 
 });
 
 test("contacts a coach writes are in sets of at least three jumps and four hops", () => {
-  for (let contacts = 20; contacts <= 140; contacts++) {
-    const { hops, dropJumps, boxJumps } = jumpSets(contacts, 20);
-    for (const { reps } of [dropJumps, boxJumps]) expect(reps).toBeGreaterThanOrEqual(3);
-    expect(hops.reps).toBeGreaterThanOrEqual(4);
+  for (let contacts = 20; contacts <= 200; contacts++) {
+    for (const mostDrops of [10, 20]) {
+      const { hops, dropJumps, boxJumps } = jumpSets(contacts, mostDrops);
+      for (const { reps } of [dropJumps, boxJumps]) expect(reps).toBeGreaterThanOrEqual(3);
+      expect(hops.reps).toBeGreaterThanOrEqual(4);
+    }
   }
 });

@@ -175,6 +175,9 @@ test("on the way back movement comes first, then volume once the sets are whole 
     codes: ["volume-missed"],
   });
   expect(back(72.5, { volumeDone: null }).codes).toEqual(["grade-back"]);
+  // 68 kg is the 85 % that a tenth off comes to on coarse plates: its sets were whole.
+  expect(back(68, { volumeDone: false }).codes).toEqual(["volume-missed"]);
+  expect(back(67, { volumeDone: false }).codes).toEqual(["grade-back"]);
 });
 
 test("a guard lowers what is held, graded or restarted until two repetitions stay in reserve", () => {

@@ -149,6 +149,15 @@ test("a hundred lifters at four racks are shared in as many steps as their numbe
   expect(plan.minutes).toBeGreaterThanOrEqual(90 * 3);
 });
 
+test("where plates move as little either way, the heavier loads have the rack with fewer lifters", () => {
+  const three = ["Bea", "Ilka", "Kofi"].map((athlete, at) => lift(athlete, 60 + at, [20]));
+  const { racks } = planned(three, 2, 3, 18);
+  expect(racks.map(({ turns }) => turns.map(({ athlete }) => athlete))).toEqual([
+    ["Bea", "Ilka"],
+    ["Kofi"],
+  ]);
+});
+
 test("who lifts the same stands in order of the alphabet, in whatever order the rows are", () => {
   const same = ["Wren", "Kofi", "Oona"].map((athlete) => lift(athlete, 60, [20]));
   const turns = (lifts: readonly Lift[]) =>
