@@ -75,10 +75,13 @@ export function dayColumn(
     return null;
   };
 
-  const fromText = (text: DayText, row: number, cell: string): Day | null => {
-    evidence ??= dayEvidence(view, column);
-    const { order } = evidence;
-    const year = text.year ?? nearYear(text, aside.before, evidence.year ?? view.year);
+  const fromText = (
+    text: DayText,
+    { order, year: written }: DayEvidence,
+    row: number,
+    cell: string,
+  ): Day | null => {
+    const year = text.year ?? nearYear(text, aside.before, written ?? view.year);
     if (year === null) return fail("year-missing", row, cell);
     const dayFirst = settleDay(text, "day first", year);
     const monthFirst = settleDay(text, "month first", year);
@@ -126,7 +129,7 @@ export function dayColumn(
     evidence ??= dayEvidence(view, column);
     const text = evidence.texts.get(cell) ?? null;
     if (text === null) return !needed && saysNoValue(cell) ? null : fail("not-a-day", row, cell);
-    const day = fromText(text, row, cell);
+    const day = fromText(text, evidence, row, cell);
     if (day === null) return null;
     const year = new Date(day * dayMs).getUTCFullYear();
     if (year < firstYear || year > lastYear) return fail("day-implausible", row, cell);

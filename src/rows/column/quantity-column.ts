@@ -79,7 +79,7 @@ export function quantityColumn(
         if (other >= low && other <= high) return other;
       }
     const { least, most } = evident();
-    const mend = mendDecimalPoint(base, least, most);
+    const mend = mendDecimalPoint(base, least, most, range);
     return report("implausible", row, cell, {
       low,
       high,

@@ -48,7 +48,7 @@ export function speedColumn(
         return value;
       }
       if (!(least <= most)) ({ least, most } = unitEvidence(view, column, plausible.speed));
-      const mend = mendDecimalPoint(value, least, most);
+      const mend = mendDecimalPoint(value, least, most, plausible.speed);
       view.log.add("implausible", row, index, cell, {
         low,
         high,

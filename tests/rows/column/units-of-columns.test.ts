@@ -195,6 +195,7 @@ test.each([
   ["“10,000.5” makes them group thousands too", ["1,250", "10,000.5"], 125],
   ["three groups after two figures do too", ["1,250", "12,000,000"], 125],
   ["three groups do too", ["1,250", "1,000,000"], 125],
+  ["three groups behind a space do too", ["1,250", " 1,000,000"], 125],
 ])("%s", (_, cells, cm) => {
   const { reading } = oneColumn("Jumps", "Landing height (mm)", cells);
   expect(reading.records[0]!.landingCm).toBe(cm);
@@ -206,6 +207,7 @@ test.each([
   ["words before a figure", ["1,250", "about 12,5"]],
   ["words before thousands", ["1,250", "about 1,000.5"]],
   ["words before millions", ["1,250", "about 1,000,000"]],
+  ["a sign before millions", ["1,250", "~1,000,000"]],
   ["three figures behind another comma", ["1,250", "1,100"]],
   ["a plain number", ["1,250", 12.5]],
 ])("a comma is unsettled with %s in its column", (_, cells) => {
@@ -232,8 +234,12 @@ test.each([
   [66.9, 1, 1, null],
   [133, 1, 1, 1.33],
   [134, 1, 1, null],
-])("%p among %p to %p is mended to %p", (value, least, most, mended) => {
-  expect(mendDecimalPoint(value, least, most)).toBe(mended);
+  [1000, 90, 90, 100],
+  [1010, 90, 90, null],
+  [0.5, 0.06, 0.06, 0.05],
+  [0.49, 0.06, 0.06, null],
+])("%p among %p to %p is mended to %p, within 0.05 and 100", (value, least, most, mended) => {
+  expect(mendDecimalPoint(value, least, most, { low: 0.05, high: 100 })).toBe(mended);
 });
 
 test.each([
@@ -276,6 +282,7 @@ test.each([
   "16  each",
   "16 kg / hand",
   "16 kg each (light)",
+  "16 kg  each",
 ])("“%s” is sixteen in each hand", (text) => {
   expect(numberCell(text)).toMatchObject({ value: 16, perHand: true, unsure: false });
 });
@@ -316,4 +323,14 @@ test("the least figure there can be counts among those that a mend lies between"
     told(oneColumn("Jumps", "Drop height (cm)", cells)).filter((one) => /implausible/.test(one));
   expect(drops(40, 400)).toEqual(["3 implausible 40"]);
   expect(drops(40, 0, 400)).toEqual(["4 implausible"]);
+  // 350 kg is the greatest load there can be; 3600 is no 360, which cannot be either.
+  expect(loads([80, 350, 3500, 3600], "Load (kg)").told).toEqual([
+    "4 implausible 350",
+    "5 implausible",
+  ]);
+});
+
+test("a figure written as text is in the unit of its heading", () => {
+  expect(speeds(["62", "60 "], "Speed (cm/s)")).toEqual({ read: [0.62, 0.6], told: [] });
+  expect(loads(["180"], "Load (lb)")).toEqual({ read: [81.6], told: [] });
 });

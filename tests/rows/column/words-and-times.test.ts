@@ -157,6 +157,12 @@ test("a time of day that is none is told with its heading", () => {
   expect(facts(column)[0]).toEqual({ heading: "Time" });
 });
 
+test("a table without a column of times, or of plain numbers that are none, knows none", () => {
+  const { reading } = oneColumn("Sets", "Reps", [Number.NaN]);
+  expect(reading.records.map(({ minute, reps }) => [minute, reps])).toEqual([[null, null]]);
+  expect(told({ reading })).toEqual(["2 not-a-number"]);
+});
+
 const slept = (cell: unknown, heading = "Sleep") => {
   const column = oneColumn("Diary", heading, [cell]);
   return told(column)[0] ?? column.reading.records[0]!.sleepH;
