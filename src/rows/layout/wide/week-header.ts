@@ -3,32 +3,40 @@ import { dayOfCell } from "../../value/day-of-cell";
 import { type DayText, weekdayOfWord } from "../../value/day-text";
 import type { LayoutContext } from "../layout-context";
 
+type HeaderWeekday = { row: number; column: number; weekday: number };
+
 /** A date in a header, with the weekdays named below it when it starts a week. */
 export type HeaderDate = {
   row: number;
   column: number;
   text: DayText;
-  weekdays: readonly { row: number; column: number; weekday: number }[];
+  weekdays: readonly HeaderWeekday[];
 };
 
 /** Week labels in one row ("Wk 5 (4/5)"), weekdays below; null when the two rows are not that. */
 export function weekHeader({ cells }: LayoutContext, row: number): HeaderDate[] | null {
   const line = cells[row]!;
   const below = cells[row + 1] ?? [];
-  const weeks: (HeaderDate & { weekdays: { row: number; column: number; weekday: number }[] })[] =
-    [];
+  const weeks: HeaderDate[] = [];
+  let weekdays: HeaderWeekday[] | null = null;
   for (let column = 0; column < Math.max(line.length, below.length); column++) {
     const text = isBlank(line[column]) ? null : weekStart(line[column]);
-    if (text !== null) weeks.push({ row, column, text, weekdays: [] });
+    if (text !== null) {
+      weekdays = [];
+      weeks.push({ row, column, text, weekdays });
+    }
     const cell = below[column];
     const weekday = typeof cell === "string" ? weekdayOfWord(cell.trim()) : null;
-    if (weekday !== null) weeks[weeks.length - 1]?.weekdays.push({ row: row + 1, column, weekday });
+    if (weekday === null || weekdays === null) continue;
+    // A weekday before the one to its left begins a week that no label names.
+    if (weekday < (weekdays[weekdays.length - 1]?.weekday ?? 0)) weekdays = null;
+    else weekdays.push({ row: row + 1, column, weekday });
   }
   const named = weeks.reduce((sum, week) => sum + week.weekdays.length, 0);
-  return weeks.length > 0 && named >= 2 ? weeks : null;
+  return named >= 2 ? weeks : null;
 }
 
-/** The Monday a week label gives: "w/c 4/5", "Wk 6  (11/5)", "week of 4 May", or a plain date. */
+/** The Monday a week label gives: "w/c 4/5", "Wk 6  (11/5)", "week of 4 May (easy)", or a plain date. */
 function weekStart(cell: unknown): DayText | null {
   const plain = dayOfCell(cell);
   if (plain !== null || typeof cell !== "string") return plain;
@@ -38,8 +46,8 @@ function weekStart(cell: unknown): DayText | null {
     if (text !== null) return text;
   }
   const after =
-    /^(?:w\/?c|week(?: of| commencing)?|wk|woche(?: vom| ab)?|ab)\.?\s+(?:\d{1,2}\s*[:–-]\s*)?(.+)$/i.exec(
+    /^(?:w\/?c|week(?: of| commencing)?|wk|woche(?: vom| ab)?|ab)\.?\s+(?:\d{1,2}\s*[:–-]\s*)?(.+)/i.exec(
       cell.trim(),
     );
-  return after === null ? null : dayOfCell(after[1]!.replace(/\*.*$/, ""));
+  return after === null ? null : dayOfCell(after[1]!.replace(/[*(].*/, ""));
 }
