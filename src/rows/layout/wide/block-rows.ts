@@ -56,18 +56,12 @@ function blocksOf(context: LayoutContext, headers: readonly DateHeader[], into: 
       // A day beside a figure is no title.
       if (line.some((cell) => dayOfCell(cell)) && line.some((cell) => typeof cell === "number"))
         into.report("row-unread", row, 0, {}, true);
-      for (const cell of line)
-        if (typeof cell === "string" && cell.trim() !== "") titles.push(cell);
+      for (const cell of line) if (typeof cell === "string") titles.push(cell);
     }
     const known = knownColumns(context, header);
-    const dateColumns = new Set([
-      ...header.days.map(({ column }) => column),
-      ...header.noteColumns.map(({ column }) => column),
-    ]);
-    const nameColumn = known.get("athlete") ?? firstTextColumn(context, header, dateColumns, last);
+    const nameColumn = known.get("athlete") ?? firstTextColumn(context, header, last);
     const headCell = cells[header.firstRow]![nameColumn];
-    if (typeof headCell === "string" && headCell.trim() !== "" && !known.has("athlete"))
-      titles.push(headCell);
+    if (typeof headCell === "string" && !known.has("athlete")) titles.push(headCell);
     for (let row = header.firstRow; row <= header.lastRow; row++) into.mark(row, "heading");
     for (const { row, column, code, facts } of header.unsettled)
       into.report(code, row, column, facts);
@@ -82,7 +76,7 @@ function blocksOf(context: LayoutContext, headers: readonly DateHeader[], into: 
       const name = line[nameColumn];
       const filled = line.filter((cell) => !isBlank(cell)).length;
       if (filled === 0) continue;
-      const foot = typeof name === "string" ? /^(\*+|†)\s*(.+)$/.exec(name.trim()) : null;
+      const foot = typeof name === "string" ? /^(\*+|†)\s*(.+)/s.exec(name.trim()) : null;
       if (foot !== null) footnotes.set(foot[1]!, foot[2]!);
       // A lone word in the first column is a section or a title, averages are no athlete.
       const alone = filled === 1 && !isBlank(name) && typeof name === "string";
@@ -111,19 +105,18 @@ function knownColumns(
   const known = new Map<string, number>();
   for (const row of [header.lastRow, header.firstRow])
     cells[row]!.forEach((cell, column) => {
-      if (typeof cell !== "string" || header.under.has(column)) return;
+      if (header.under.has(column)) return;
       const field = lookup.get(headerWords(cell).words);
-      if (field !== undefined && !known.has(field) && field !== "note") known.set(field, column);
+      if (field !== undefined && !known.has(field)) known.set(field, column);
     });
   return known;
 }
 
-function firstTextColumn(
-  { cells }: LayoutContext,
-  header: DateHeader,
-  taken: ReadonlySet<number>,
-  last: number,
-): number {
+function firstTextColumn({ cells }: LayoutContext, header: DateHeader, last: number): number {
+  // A date that cannot be told heads no names either.
+  const taken = new Set(
+    [...header.days, ...header.unsettled, ...header.noteColumns].map(({ column }) => column),
+  );
   for (let column = 0; column < 6; column++) {
     if (taken.has(column)) continue;
     for (let row = header.lastRow + 1; row <= last; row++) {

@@ -80,36 +80,35 @@ function settled(
   settler: DaySettler,
 ): DateHeader {
   const days: DayColumn[] = [];
-  const noteColumns: { column: number; monday: Day | null }[] = [];
   const unsettled: DateHeader["unsettled"][number][] = [];
   const { lastRow, fields } = subHeadings(context, header);
   const width = Math.max(...[header.row, lastRow].map((row) => context.cells[row]!.length));
   const under = new Map<number, boolean>();
   const line = context.cells[header.row]!;
-  for (const [column, { field }] of fields)
-    if (field === "note" && column < header.dates[0]!.column)
-      noteColumns.push({ column, monday: null });
+  const noteColumns = [...fields.keys()]
+    .filter((column) => column < header.dates[0]!.column)
+    .map((column): DateHeader["noteColumns"][number] => ({ column, monday: null }));
+  // With nothing but notes named beside them, figures stand under the dates themselves.
+  const bare =
+    header.lastRow === header.row && [...fields.values()].every(({ field }) => field === "note");
   header.dates.forEach((found, at) => {
-    const result = settler.settle(
-      found.weekdays.length > 0 ? { ...found.text, weekday: null } : found.text,
-    );
-    const told = "day" in result;
-    if (!told) unsettled.push({ row: found.row, column: found.column, ...result });
-    const { day } = told ? result : { day: 0 };
+    const result = settler.settle(found.text);
+    const day = "day" in result ? result.day : null;
+    if (!("day" in result)) unsettled.push({ row: found.row, column: found.column, ...result });
     const inWeek = found.weekdays.length > 0;
-    if (told && !inWeek && lastRow === header.row)
+    if (day !== null && bare && !fields.has(found.column))
       days.push({ column: found.column, day, field: null, unit: null });
-    if (told)
+    if (day !== null)
       for (const { column, weekday } of found.weekdays)
         days.push({ column, day: mondayOf(day) + weekday, field: null, unit: null });
     const next = header.dates[at + 1]?.column ?? width;
     let headed = true;
     for (let column = found.column; column < next; column++) {
       headed &&= column === found.column || isBlank(line[column]);
-      if (headed) under.set(column, told);
+      if (headed) under.set(column, day !== null);
       const { field, unit = null } = fields.get(column) ?? {};
-      if (told && field === "note") noteColumns.push({ column, monday: mondayOf(day) });
-      else if (told && headed && field !== undefined && !inWeek)
+      if (day !== null && field === "note") noteColumns.push({ column, monday: mondayOf(day) });
+      else if (day !== null && headed && field !== undefined && !inWeek)
         days.push({ column, day, field, unit });
     }
   });
