@@ -22,9 +22,9 @@ export type JumpCell = {
 
 const nothing: JumpCell = { attempts: [], note: "", mark: "", problem: null };
 const plates = String.raw`(?:\d{1,2}\s*[x×]\s*)?\d{1,2}(?:[.,]\d+)?(?:\s*\+\s*(?:\d{1,2}\s*[x×]\s*)?\d{1,2}(?:[.,]\d+)?)*`;
-// A number is never cut in two: "182/0.49/3" is no stack of 18 kg.
+// A number is never cut in two: "182/0.49/3" is no stack of 18 kg; "5x5x80" is none that was missed.
 const stacked = new RegExp(
-  `^(${plates})(?!\\d)\\s*(\\*+|†)?\\s*(?:([ox]{1,4})-?)?((?:\\s*/\\s*\\+?\\s*${plates}\\s*[ox]{1,3}(?!\\d)-?)*)\\s*(.*)$`,
+  `^(${plates})(?!\\d)\\s*(\\*+|†)?\\s*(?:([ox]{1,4})(?!\\s*\\d)-?)?((?:\\s*/\\s*\\+?\\s*${plates}\\s*[ox]{1,3}(?!\\d)-?)*)\\s*(.*)$`,
   "i",
 );
 const number = String.raw`(?:\d+(?:[.,]\d+)?|[.,]\d+)`;
@@ -67,10 +67,11 @@ export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
     };
   const stack = stacked.exec(text);
   if (stack === null) return { ...nothing, problem: "jump-unread" };
-  const note = stack[5]!.trim();
+  const note = stack[5]!;
   if (/^\?+$/.test(note)) return { ...nothing, problem: "unsure" };
-  // An attempt that cannot be read must not pass for a note.
-  if (/^(?:\?|\/.*\d)/.test(note)) return { ...nothing, problem: "jump-unread" };
+  // An attempt that cannot be read must not pass for a note, nor the load of a lift.
+  if (/^(?:\?|[x×@]\s*\d|\/.*\d|[\d.,]+ ?(?:kg|lbs?)?$)/i.test(note))
+    return { ...nothing, problem: "jump-unread" };
   return {
     attempts: attemptsOf(stack),
     note,

@@ -23,7 +23,7 @@ const partWord =
 /** Reads "2) drop jump 30 to floor: contact ms / flight s", "1) straight-leg box – best clean". */
 export function jumpTitle(text: string): JumpTitle {
   const bare = text.replace(/^\s*\d+\s*[).:]/, "").trim();
-  const [name, spec = ""] = bare.split(/:\s*/, 2);
+  const [name, spec = ""] = bare.split(":", 2);
   const words = plainWords(bare);
   const parts = [...plainWords(spec === "" ? bare : spec).matchAll(partWord)].map((match) => ({
     part: /contact|kontakt/.test(match[1]!)

@@ -22,9 +22,9 @@ export function testName(heading: string): string {
     .replace(/[([][^)\]]*[)\]]/g, " ")
     .replace(
       /\b(ground contact|contact|flight|stack|stapel|kontaktzeit|flugzeit|height|ht)\b(\s+time)?/gi,
-      " ",
+      "",
     )
-    .replace(/\b(ms|s|cm|mm|m|in)\s*$/i, " ")
+    .replace(/\b(ms|s|cm|mm|m|in)\s*$/i, "")
     .replace(/[\s,:–-]+$/, "")
     .replace(/\s+/g, " ")
     .trim();
