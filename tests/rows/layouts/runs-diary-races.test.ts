@@ -408,3 +408,51 @@ test("races with a column for who: a group, an athlete, everybody, or blank for 
     ["all", 21.0975],
   ]);
 });
+
+test("a grid the coach says is the diary, under dates that may be either way round, is asked about both", () => {
+  const { reading } = understandTable(
+    "Diary",
+    [
+      ["", "5/6/2026", "7/6/2026"],
+      ["Ilka", 4, 5],
+    ],
+    { today, said: true, title: "May" },
+  );
+  expect(problems(reading)).toEqual([
+    "B1 date-order-unsettled: 5/6/2026",
+    "C1 date-order-unsettled: 7/6/2026",
+    "B1 diary-question-missing: 5/6/2026",
+  ]);
+});
+
+test("a dash between the words of a question parts nothing, and minutes may be named first", () => {
+  const asked = (title: string, ...answers: unknown[]) =>
+    found("Spring", [
+      [title, "", ""],
+      ["", "12/5/2026", "13/5/2026"],
+      ["Ilka", ...answers],
+    ]).reading.records;
+  expect(asked("Sleep – quality, 1-5", 4, 3)).toMatchObject([
+    { sleepQuality: 4, sleepH: null },
+    { sleepQuality: 3, sleepH: null },
+  ]);
+  expect(asked("Minutes of sleep, May", 450, 480)).toMatchObject([{ sleepH: 7.5 }, { sleepH: 8 }]);
+});
+
+test("a grid of lifts in shorthand whose title names none is asked for its lift, never read as jumps", () => {
+  for (const [one, other] of [
+    ["5x5x80", "3x3x90"],
+    ["5×5×80", "3×3×90"],
+    ["5x5 80", "3x3 90"],
+    ["5x5 @80kg", "3x3 @90kg"],
+  ]) {
+    const { table, understanding } = found("Spring", [
+      ["", "12/5/2026", "13/5/2026"],
+      ["Ilka", one, other],
+    ]);
+    expect([table, understanding.tabQuestions.map(({ about }) => about)]).toEqual([
+      "Sets",
+      ["exercise"],
+    ]);
+  }
+});

@@ -1,7 +1,7 @@
 import { headerWords, plainWords } from "../../header/header-words";
 import { headingLookup } from "../../header/recognise-header";
 import { isBlank } from "../../value/blank";
-import { type Unit, unitOf } from "../../value/units";
+import { inBase, type Unit, unitOf } from "../../value/units";
 import { liftInWords, namesJump } from "../lift-in-words";
 
 /** What a grid's title asks of everybody each day, and the unit it names. */
@@ -16,9 +16,7 @@ const mostSleepH = 18;
 /** The first question that titles, nearest first, or else the tab's name ask; null when none does. */
 export function diaryQuestion(titles: readonly string[], tab: string): DiaryQuestion | null {
   for (const title of [...titles, tab]) {
-    const words = ` ${plainWords(title)
-      .replace(/[^\p{L}]+/gu, " ")
-      .trim()} `;
+    const words = ` ${plainWords(title).replace(/[^\p{L}]+/gu, " ")} `;
     if (liftInWords(title) !== null || namesJump(title)) continue;
     const [longest] = [...headingLookup("Diary")]
       .filter(([heading, field]) => figures.has(field) && words.includes(` ${heading} `))
@@ -38,12 +36,12 @@ function unitIn(title: string, field: string): Unit | null {
 /** Whether at least half of the cells may be answers on a diary's scale, or lengths of sleep. */
 export function looksAnswered({ field, unit }: DiaryQuestion, cells: readonly unknown[]): boolean {
   const filled = cells.filter((cell) => !isBlank(cell));
-  const hours = unit === null ? 1 : unit.times / unit.per / 3600;
+  const hours = unit === null ? 1 : inBase(1, unit) / 3600;
   const most = field === "sleepH" ? mostSleepH / hours : usualMost;
   const fits = filled.filter((cell) => {
     if (field === "sleepH" && typeof cell === "string" && /^\d{1,2}[:h]\d{2}$/.test(cell.trim()))
       return true;
-    const value = Number(String(cell).trim().replace(",", "."));
+    const value = Number(String(cell).replace(",", "."));
     return value >= 0 && value <= most;
   });
   return filled.length > 0 && 2 * fits.length >= filled.length;

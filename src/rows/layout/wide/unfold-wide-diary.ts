@@ -31,7 +31,8 @@ export function unfoldWideDiary(context: LayoutContext): Unfolded | null {
       for (const row of rows) diaryRow(context.cells, into, block, row, question);
       continue;
     }
-    into.log.addAtSource("diary-question-missing", header.firstRow, header.days[0]!.column);
+    const [first] = header.under.keys();
+    into.log.addAtSource("diary-question-missing", header.firstRow, first!);
     for (const { row } of rows) into.mark(row, "reported");
   }
   return into;
