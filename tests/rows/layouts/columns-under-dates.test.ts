@@ -197,3 +197,70 @@ test("a lift named under one date holds for that date alone, a load without figu
   expect(reading.records.at(-1)?.exercise).toBe("deadlift");
   expect(problems(reading)).toEqual(["C5 load-blank: 5x5"]);
 });
+
+test("shorthand under kg counts beside its repetitions where both say the same", () => {
+  const reading = sets(["kg", "reps", "kg", "reps"], ["Ilka", "85x5", 5, "86x3", 5]);
+  expect(reading.records.map(shortSet)).toEqual(["05-05 Ilka 1 85x5", "05-28 Ilka 1 86x?"]);
+  expect(problems(reading)).toEqual(["E4 meaning-twice: 5"]);
+});
+
+test("units in brackets alone name what stands under the dates", () => {
+  const reading = sets(["(kg)", "(m/s)", "(kg)", "(m/s)"], ["Ilka", 80, 0.7, 85, 0.62]);
+  expect(reading.records.map(shortSet)).toEqual([
+    "05-05 Ilka work 80x? 0.7",
+    "05-28 Ilka work 85x? 0.62",
+  ]);
+});
+
+test("words under kg are a note where they stand alone, and told where a speed stands beside them", () => {
+  const reading = sets(["kg", "m/s", "kg", "m/s"], ["Ilka", "ride", 0.6, "swim", ""]);
+  expect(problems(reading)).toEqual(["B4 not-a-number: ride"]);
+  expect(notes(reading)).toEqual(["D4 Ilka: swim"]);
+  expect(reading.notes?.map(({ span }) => span)).toEqual(["day"]);
+});
+
+test("too many speeds are told at the shorthand they stand in, whatever the column of speeds says", () => {
+  const reading = sets(
+    ["kg", "m/s", "kg", "m/s"],
+    ["Ilka", "85x3x3 .62 .6 .58 .57", "-", "85x3x3", ".62 .6 .58 .57"],
+  );
+  expect(problems(reading)).toEqual([
+    "B4 speeds-too-many: 85x3x3 .62 .6 .58 .57",
+    "E4 speeds-too-many: .62 .6 .58 .57",
+  ]);
+});
+
+test("figures and words of a flight or a stack stand under their own heading", () => {
+  const reading = jumps(
+    ["flight s", "stack", "flight s"],
+    ["Ilka", "0.49 sore", "2x15 xo", 0.5],
+    ["Kofi", "", "", "late"],
+  );
+  expect(reading.records.map((jump) => `${shortJump(jump)} ${jump.note}`)).toEqual([
+    "05-05 Ilka ?/0.49 sore",
+    "05-05 Ilka 15 15 ✓ sore",
+    "05-28 Ilka ?/0.5 ",
+  ]);
+  expect(notes(reading)).toEqual(["B4 Ilka: sore", "D5 Kofi: late"]);
+});
+
+test("minutes and hours under dates are read in the unit of their heading", () => {
+  const { reading } = understandTable(
+    "Runs",
+    [
+      ["Runs", "", "", "", ""],
+      ["", "12/5/2026", "", "28/5/2026", ""],
+      ["Athlete", "Duration (h)", "RPE", "min", "RPE"],
+      ["Ilka", 1.5, 3, 45, 4],
+      ["Kofi", "1:05:00", "", "40 min", ""],
+    ],
+    { today },
+  );
+  expect(reading.records.map(({ minutes, exertion }) => [minutes, exertion])).toEqual([
+    [90, 3],
+    [45, 4],
+    [65, null],
+    [40, null],
+  ]);
+  expect(problems(reading)).toEqual([]);
+});

@@ -231,7 +231,7 @@ test("runs: what a bare figure is by the title, figures in columns, the coach's 
   ];
   for (const title of ["Runs, min", "Minuten", "duration of runs", "Time on feet"])
     expect(runs(title)).toEqual(read45("45", ""));
-  for (const title of ["Runs (km)", "Distance", "weekly mileage", "Umfang", "Kilometres"])
+  for (const title of ["Runs (km)", "Distance", "weekly mileage", "Umfang", "Kilometre"])
     expect(runs(title)).toEqual(read45("", "45"));
   for (const title of ["Runs", "Runs, min or km"])
     expect(runs(title)).toContain("B3 run-figure-unsettled: 45");
@@ -247,6 +247,11 @@ test("runs: a grid speaks of them by its title or by half of at least three cell
     ]).layout;
   expect(layout("Running plan", 45, 45, 45, 45)).toBe("dates across");
   expect(layout("Laufplan", 45, 45, 45, 45)).toBe("dates across");
+  expect(layout("Run log", 45, 45, 45, 45)).toBe("dates across");
+  expect(layout("Lauf", 45, 45, 45, 45)).toBe("dates across");
+  expect(layout("Spring", "45", "45", "45", "45")).not.toBe("dates across");
+  expect(layout("Spring", "45 hilly", "50 flat", 45, 45)).toBe("dates across");
+  expect(layout("Spring", "bike", "rest", "vest", "")).not.toBe("dates across");
   expect(layout("Spring", "45 min", "8 km", 45, 45)).toBe("dates across");
   expect(layout("Spring", "45 min", 45, 45, 45)).not.toBe("dates across");
   expect(layout("Spring", "45 min", "40'", "", "")).not.toBe("dates across");

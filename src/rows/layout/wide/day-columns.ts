@@ -43,12 +43,11 @@ export function columnsOfDay(
   };
   const speed = at.get("speed");
   const listed = speedsIn(speed?.cell);
-  if (owner.asksSpeed && listed.speeds.length === 1) into.ask("set speed", speed?.cell);
+  if (owner.asksSpeed && listed.speeds.length === 1) into.ask("set speed", speed!.cell);
   const spelled = at.get("scheme");
   const scheme = spelled ?? at.get("load");
   const said = setCell(scheme?.cell, owner.sense);
-  const shorthand =
-    said.is === "sets" && said.groups[0]!.reps !== null && (spelled || !at.has("reps"));
+  const shorthand = said.is === "sets" && said.groups[0]!.reps !== null;
   if (scheme && said.is === "none" && (spelled || at.size === 1)) {
     into.note(row, scheme.column, owner.athlete, owner.day, "day", said.note);
     return;
@@ -57,10 +56,12 @@ export function columnsOfDay(
     into.log.addAtSource(problemOf(said), row, scheme!.column);
     return;
   }
-  const taken = shorthand ? ["scheme", "speed", spelled ? "" : "load"] : [];
-  for (const [field, { column, unit, cell }] of at)
-    if (!taken.includes(field))
-      shared[field] = [withUnit(cell, unit ?? (field === "load" ? owner.unit : null)), column];
+  for (const filledColumn of filled) {
+    // What is written as shorthand is no figure.
+    if (shorthand && filledColumn === scheme) continue;
+    const { field, column, unit, cell } = filledColumn;
+    shared[field] = [withUnit(cell, unit ?? (field === "load" ? owner.unit : null)), column];
+  }
   if (scheme === undefined || !shorthand) {
     into.emit(row, shared);
     return;
@@ -72,7 +73,7 @@ export function columnsOfDay(
     schemeColumn: scheme.column,
     speedColumn: own === null ? beside.column : scheme.column,
     shared,
-    note: said.note === "" ? undefined : ([said.note, scheme.column] as const),
+    note: [said.note, scheme.column] as const,
     unit: scheme.unit ?? owner.unit,
   };
   const agreed = withFiguresBeside(into, row, scheme.column, said.groups, shared);

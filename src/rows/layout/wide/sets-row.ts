@@ -25,6 +25,9 @@ export type BlockWords = {
   readonly unit: Unit | null;
 };
 
+/** What stands beside sets that a mark repeats. */
+const repeated = { speeds: [], note: "" };
+
 /** One athlete's row of a grid of sets. */
 export function setsRow(
   cells: Cells,
@@ -35,11 +38,10 @@ export function setsRow(
 ): void {
   const { row, athlete, nameColumn } = of;
   const line = cells[row]!;
-  const liftColumn = block.known.get("exercise");
-  const exercise: Placed =
-    liftColumn !== undefined && !isBlank(line[liftColumn])
-      ? [line[liftColumn], liftColumn]
-      : [words.lift ?? "", nameColumn];
+  const liftColumn = block.known.get("exercise") ?? -1;
+  const exercise: Placed = isBlank(line[liftColumn])
+    ? [words.lift ?? "", nameColumn]
+    : [line[liftColumn], liftColumn];
   weekNotes(into, block.header, line, of);
   const done = new Map<Day, readonly SetGroup[]>();
   const inColumns = new ColumnGroups();
@@ -65,21 +67,18 @@ export function setsRow(
     const groups = groupsOf(said, left, done, day);
     if (groups === null) {
       into.report(problemOf(said), row, column);
-      into.mark(row, "data");
       continue;
     }
     left = groups;
     done.set(day, groups);
-    const speeds = said.is === "sets" ? said.speeds : [];
+    const { speeds, note } = said.is === "sets" ? said : repeated;
     if (words.asksSpeed && speeds.length === 1) into.ask("set speed", line[column]);
-    const note: Placed | undefined =
-      said.is === "sets" && said.note !== "" ? [said.note, column] : undefined;
     const place = {
       row,
       schemeColumn: column,
       speedColumn: column,
       shared,
-      note,
+      note: [note, column] as const,
       unit: words.unit,
     };
     emitSets(into, place, groups, speeds, words.speeds);

@@ -33,9 +33,8 @@ function unfoldRow(
 ): void {
   const { row, athlete, nameColumn } = of;
   const line = cells[row]!;
-  const testColumn = block.known.get("test");
-  const test =
-    testColumn !== undefined && !isBlank(line[testColumn]) ? line[testColumn] : title.test;
+  const testColumn = block.known.get("test") ?? -1;
+  const test = isBlank(line[testColumn]) ? title.test : line[testColumn];
   const heightUnit = title.parts.find(({ part }) => part === "height")?.unit ?? title.unit;
   weekNotes(into, block.header, line, of);
   const wholeRow = besideDates(into, block, line);
@@ -45,7 +44,7 @@ function unfoldRow(
   for (const columns of groups.groups) {
     const { day } = columns[0]!;
     // What stands beside the figures under one date ("drop cm", "cleared") holds for all of them.
-    const others = columns.filter(({ field }) => field !== null && !isPart(field));
+    const others = columns.filter(({ field }) => !isPart(field));
     const beside: Record<string, Placed> = {};
     for (const { field, column, unit, cell } of filledColumns(into, line, row, others, before))
       beside[field] = [withUnit(cell, unit), column];
@@ -76,10 +75,10 @@ function unfoldRow(
         athlete: [athlete, nameColumn],
         test: [test, nameColumn],
         stack: title.landingStack === null ? undefined : [title.landingStack, column],
-        drop: title.dropCm === null ? undefined : [title.dropCm, column],
-        landing: title.landingCm === null ? undefined : [title.landingCm, column],
+        drop: [title.dropCm, column],
+        landing: [title.landingCm, column],
         ...wholeRow,
-        note: note === "" ? undefined : [note, column],
+        note: [note, column],
         ...flat,
         ...beside,
       });
@@ -98,9 +97,8 @@ function tellProblem(
   const mend = Number(String(cell).replace(/\?|\s/g, "").replace(",", "."));
   const facts = code === "unsure" && Number.isFinite(mend) ? { mend, heading: test } : {};
   into.report(code, row, column, facts);
-  into.mark(row, "data");
 }
 
-function isPart(field: string): field is JumpPart {
+function isPart(field: string | null): field is JumpPart {
   return field === "contact" || field === "flight" || field === "height" || field === "stack";
 }

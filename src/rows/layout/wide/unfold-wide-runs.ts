@@ -38,7 +38,7 @@ function bareFigure(words: string): "minutes" | "km" | null {
   return time === distance ? null : time ? "minutes" : "km";
 }
 
-/** A title that names runs, or cells half of which name a kind of run, minutes or a distance. */
+/** A title that names runs, or cells half of which are a run in words, "45 easy" or "8 km". */
 function speaksOfRuns(context: LayoutContext, block: Block): boolean {
   const words = titlesOf(context, block);
   if (liftInWords(words) !== null || namesJump(words)) return false;
@@ -52,12 +52,8 @@ function speaksOfRuns(context: LayoutContext, block: Block): boolean {
       const cell = context.cells[row]![column];
       if (isBlank(cell)) continue;
       filled++;
-      if (
-        typeof cell === "string" &&
-        runCell(cell, "minutes").is === "run" &&
-        /\p{L}|['’]/u.test(cell)
-      )
-        spoken++;
+      const said = runCell(cell, "minutes");
+      if (said.is === "run" && /\p{L}|['’]/u.test(String(cell))) spoken++;
     }
   return filled >= 3 && spoken >= filled / 2;
 }
@@ -93,7 +89,6 @@ function runsRow(
     const run = runOf(said, left, done, day);
     if (run === null) {
       into.report(problemOf(said), row, column);
-      into.mark(row, "data");
       continue;
     }
     left = run;
@@ -113,7 +108,7 @@ function runsRow(
     if (filled.length === 0) continue;
     const flat = shared(filled[0]!.day, filled[0]!.column);
     for (const { field, column, unit, cell } of filled)
-      flat[field] = [withUnit(cell, field === "km" ? unit : null), column];
+      flat[field] = [withUnit(cell, unit), column];
     into.emit(row, flat);
   }
 }
