@@ -2,7 +2,7 @@ import type { Day } from "../../../coaching/calendar/day";
 import { dayColumn } from "../../column/day-column";
 import { plainWords } from "../../header/header-words";
 import { IssueLog } from "../../issue-log";
-import { beginsSummary, isBlankLine } from "../../table/read-lines";
+import { beginsSummary } from "../../table/read-lines";
 import type { TableView } from "../../table-view";
 import { isBlank } from "../../value/blank";
 import { type Unit, unitOf } from "../../value/units";
@@ -70,13 +70,14 @@ export function unfoldWideTests(
     const title = jumpTitle(heading);
     const unit =
       title.parts[0]?.unit ?? unitOf(/\b(ms|s|cm|mm|m|in)\b\)?$/.exec(plainWords(heading))?.[1]);
-    tests.set(index, { test: testName(heading), part: part ?? "height", unit });
-    if (part !== null || unit !== null)
-      into.describe(part ?? "height", { heading, words: heading });
+    const meant = part ?? "height";
+    // Of several columns of heights none speaks for the others.
+    const shared = [...tests.values()].some((other) => other.part === meant);
+    into.describe(meant, { heading: shared ? meant : heading, words: heading });
+    tests.set(index, { test: testName(heading), part: meant, unit });
   }
   for (let row = view.first; row < view.end; row++) {
     const line = cells[row]!;
-    if (isBlankLine(line)) continue;
     if (beginsSummary(line, fields.athlete)) {
       into.mark(row, "heading");
       continue;
@@ -84,14 +85,13 @@ export function unfoldWideTests(
     const shared: Record<string, Placed | undefined> = {};
     for (const [field, { index }] of [...Object.entries(fields), ...Object.entries(repColumns)]) {
       if (ofWholeRow.has(field)) shared[field] = [line[index], index];
-      else if (!tests.has(index) && !isBlank(line[index])) into.unread.see(headerRow, row, index);
+      else if (!tests.has(index) && !isBlank(line[index]) && line[index] !== false)
+        into.unread.see(headerRow, row, index);
     }
-    into.mark(row, "data");
     const groups = new Map<string, Record<string, Placed | undefined>>();
     const who: Who = { athlete: String(shared.athlete![0] ?? ""), day: readDay(line, row) };
     let lifted = false;
     for (const { index, heading } of columns) {
-      if (isBlank(line[index])) continue;
       if (table === "Jumps")
         jumpColumn(into, row, line, index, tests.get(index)!, shared, groups, who);
       else if (setColumn(into, row, line, index, heading, shared, tab, who)) lifted = true;
@@ -102,7 +102,7 @@ export function unfoldWideTests(
     if (note !== undefined && !isBlank(note[0]))
       into.note(row, note[1], who.athlete, who.day, "day", String(note[0]).trim());
     // The reader of rows says what is wrong with a day or a name.
-    if (who.day === null || who.athlete === "") into.emit(row, { ...shared, test: ["-", -1] });
+    if (who.day === null || who.athlete === "") into.emit(row, shared);
   }
   return into;
 }
@@ -149,7 +149,7 @@ function jumpColumn(
   groups: Map<string, Record<string, Placed | undefined>>,
   { athlete, day }: Who,
 ): void {
-  const said = jumpCell(line[index], meant.part === "height" ? [] : [meant.part]);
+  const said = jumpCell(line[index], [meant.part]);
   if (said.problem !== null)
     into.log.addAtSource(
       said.problem,
