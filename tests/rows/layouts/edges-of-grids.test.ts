@@ -430,3 +430,81 @@ test("steps up in one cell are read without spaces too; a doubt behind them is a
       "05-05 Kofi 15 15 15 15 15 ✓ tired?",
     ]);
 });
+
+test("a cell that cannot be read repeats nothing, also where another of its day stands to its left", () => {
+  const { reading } = read("Sets", [
+    ["Squat 2026", "", "", ""],
+    ["", "26/5/2026", "26/5/2026", "26/5/2026"],
+    ["Ilka", "85x5", "lots 5", "as Tue"],
+  ]);
+  expect(reading.records.map(shortSet)).toEqual(["05-26 Ilka 1 85x5"]);
+  expect(problems(reading)).toEqual(["C3 scheme-unread: lots 5", "D3 nothing-to-repeat: as Tue"]);
+});
+
+test("a doubtful figure is told with what it would be, one that is no figure without", () => {
+  const { reading } = read("Jumps", [
+    ["Box jump 2026", "", "", "", ""],
+    ["", "5/5", "12/5", "14/5", "28/5"],
+    ["Ilka", "41,5 ?", "2x15?", "-5", "41?!"],
+  ]);
+  expect(reading.issues.map(({ cell, code, facts }) => [cell, code, facts])).toEqual([
+    ["B3", "unsure", { mend: 41.5, heading: "Box jump 2026" }],
+    ["C3", "unsure", {}],
+    ["D3", "jump-unread", {}],
+    ["E3", "jump-unread", {}],
+  ]);
+});
+
+test("marks under no heading are nobody's race, and columns of runners are not asked about", () => {
+  for (const untitled of ["", " "]) {
+    const { reading, questions } = read("Races", [
+      ["Date", "Race", "Ilka", "Kofi", untitled],
+      ["5/5/2026", "Mile", "x", "", "x"],
+      ["28/5/2026", "5 km", "", "x", ""],
+    ]);
+    expect(reading.records.map(({ race, who }) => `${race} ${who}`)).toEqual([
+      "Mile Ilka",
+      "5 km Kofi",
+    ]);
+    expect(questions.map(({ column }) => column)).toEqual([5]);
+  }
+});
+
+test("a column of ticks and words is no runner's", () => {
+  const { layout } = read("Races", [
+    ["Date", "Race", "Hotel"],
+    ["5/5/2026", "Mile", "booked"],
+    ["28/5/2026", "5 km", "✓"],
+  ]);
+  expect(layout).toBe("plain rows");
+});
+
+test("what holds of rows without dates across is read alike on any day", () => {
+  let asked = false;
+  const { layout } = understandTable(
+    "Jumps",
+    [
+      ["Date", "Athlete", "Box jump (cm)"],
+      ["2026-05-12", "Ilka", 41],
+    ],
+    {
+      get today() {
+        asked = true;
+        return today;
+      },
+    },
+  );
+  expect([layout, asked]).toEqual(["tests across", false]);
+});
+
+test("an implausible speed in a grid is told as a speed", () => {
+  const { reading } = read("Sets", [
+    ["Squat 2026", "", "", ""],
+    ["", "5/5", "", "28/5"],
+    ["Athlete", "kg", "m/s", "kg"],
+    ["Ilka", 80, 62, ""],
+  ]);
+  expect(reading.issues.map(({ code, facts }) => [code, facts.heading])).toEqual([
+    ["implausible", "speed"],
+  ]);
+});

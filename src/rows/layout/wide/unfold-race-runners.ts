@@ -44,8 +44,8 @@ export function unfoldRaceRunners(view: TableView, unknown: readonly number[]): 
 const isSummary = (line: readonly unknown[]): boolean =>
   namesSummary(line.find((cell) => !isBlank(cell)));
 const cross = /^\s*x+\s*$/i;
-const isMark = (cell: unknown): boolean =>
-  yesNo(cell) === true || (typeof cell === "string" && cross.test(cell));
+const isCross = (cell: unknown): boolean => cross.test(String(cell));
+const isMark = (cell: unknown): boolean => yesNo(cell) === true || isCross(cell);
 const saysNo = (cell: unknown): boolean =>
   isBlank(cell) || yesNo(cell) === false || (typeof cell === "string" && saysNoValue(cell));
 
@@ -57,6 +57,6 @@ function holdsMarks({ cells, first, end, headerRow }: TableView, index: number):
     .filter((row) => !isSummary(row))
     .map((row) => row[index])
     .filter((cell) => !saysNo(cell));
-  const crosses = filled.filter((cell) => typeof cell === "string" && cross.test(cell)).length;
+  const crosses = filled.filter(isCross).length;
   return filled.length > 0 && filled.every(isMark) && (crosses === 0 || crosses === filled.length);
 }
