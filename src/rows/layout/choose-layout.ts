@@ -78,7 +78,6 @@ function isSchemeLog({ cells, fields, first, end }: TableView): boolean {
     const cell = cells[row]![load];
     if (isBlank(cell)) continue;
     filled++;
-    if (typeof cell !== "string") continue;
     const said = setCell(cell, noSense);
     if (said.is === "order-unsettled" || (said.is === "sets" && said.groups[0]!.reps !== null))
       shorthand++;

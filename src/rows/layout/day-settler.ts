@@ -28,30 +28,24 @@ export class DaySettler {
     for (const text of texts) proof.see(text, text.year ?? this.year ?? todayYear);
     this.order = answered ?? proof.order;
     this.ahead =
-      today === null
+      todayYear === null
         ? null
         : yearAhead(
-            texts.flatMap((text) => (text.year === null ? (this.thisYear(text, today) ?? []) : [])),
-            today + fortnight,
+            texts.flatMap((text) => this.inYear(text, todayYear) ?? []),
+            today! + fortnight,
           );
   }
 
   settle(text: DayText): SettledDay {
     const year = text.year ?? this.year ?? this.yearNearToday(text);
     if (year === null) return { code: "year-missing", facts: {} };
-    const dayFirst = settleDay(text, "day first", year);
-    const monthFirst = settleDay(text, "month first", year);
+    const [dayFirst, monthFirst] = bothWays(text, year);
     if (dayFirst !== null && monthFirst !== null && dayFirst !== monthFirst && this.order === null)
       return {
         code: "date-order-unsettled",
         facts: { either: isoFromDay(dayFirst), or: isoFromDay(monthFirst) },
       };
-    const day =
-      dayFirst === null || monthFirst === null
-        ? (dayFirst ?? monthFirst)
-        : this.order === "month first"
-          ? monthFirst
-          : dayFirst;
+    const day = this.inYear(text, year);
     return day === null ? { code: "not-a-day", facts: {} } : { day };
   }
 
@@ -59,17 +53,18 @@ export class DaySettler {
   private yearNearToday(text: DayText): number | null {
     if (this.today === null) return null;
     const { year } = dateOfDay(this.today);
-    const day = this.thisYear(text, this.today);
+    const day = this.inYear(text, year);
     if (day === null || day <= this.today + fortnight || this.ahead === "this year") return year;
     return this.ahead === "last year" ? year - 1 : null;
   }
 
-  private thisYear(text: DayText, today: Day): Day | null {
-    const { year } = dateOfDay(today);
-    const order = this.order ?? "day first";
-    return (
-      settleDay(text, order, year) ??
-      settleDay(text, order === "day first" ? "month first" : "day first", year)
-    );
+  /** In the tab's order, or the only way it can be read. */
+  private inYear(text: DayText, year: number): Day | null {
+    const [dayFirst, monthFirst] = bothWays(text, year);
+    return this.order === "month first" ? (monthFirst ?? dayFirst) : (dayFirst ?? monthFirst);
   }
+}
+
+function bothWays(text: DayText, year: number): readonly [Day | null, Day | null] {
+  return [settleDay(text, "day first", year), settleDay(text, "month first", year)];
 }

@@ -77,8 +77,8 @@ function jumpOf(
       minute: shared.minute,
       athlete: shared.athlete,
       test: shared.exercise,
-      stack: stack === undefined ? undefined : [stack, scheme],
-      height: height === undefined ? undefined : [height, scheme],
+      stack: [stack, scheme],
+      height: [height, scheme],
       cleared: marked ? [cleared, scheme] : undefined,
       note: said,
     });

@@ -10,8 +10,7 @@ const jumps = /\b(jump|jumps|sprung|sprunge|box|kasten|cmj|hop|hops|pogo|drop)\b
 
 /** The lift a title, tab name or heading speaks of; null when it names none. */
 export function liftInWords(cell: unknown): string | null {
-  const words = plainWords(cell);
-  return words === "" ? null : (anyLift.exec(words)?.[1] ?? null);
+  return anyLift.exec(plainWords(cell))?.[1] ?? null;
 }
 
 /** True when the words name a jump rather than a lift. */

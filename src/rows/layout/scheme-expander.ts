@@ -1,3 +1,4 @@
+import { exerciseKey } from "../../coaching/record/exercise-key";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { isDitto } from "../value/ditto";
@@ -63,7 +64,11 @@ export class SchemeExpander {
             ? this.repeated(read)
             : null;
     if (groups === null) {
-      this.into.report(problemOf(said), row, read.scheme);
+      this.unread(read, problemOf(said), read.scheme);
+      return;
+    }
+    if (groups.length === 0) {
+      this.keep(read, groups);
       return;
     }
     const { into } = this;
@@ -81,9 +86,11 @@ export class SchemeExpander {
 
   /** The athlete's sets before, or their load alone where the row counts its own. */
   private repeated(read: SchemeRow): readonly SetGroup[] | null {
-    const groups = this.memory.before(read.athlete)?.groups ?? null;
-    if (groups === null || !this.counts(read.line)) return groups;
-    const [{ load, unit }] = groups as [SetGroup];
+    const groups = this.memory.before(read.athlete)?.groups ?? [];
+    const [first] = groups;
+    if (first === undefined) return null;
+    if (!this.counts(read.line)) return groups;
+    const { load, unit } = first;
     return countedGroups(this.view, this.into, read, [{ ...loadless, load, unit }]);
   }
 
@@ -106,25 +113,47 @@ export class SchemeExpander {
   ): void {
     const column = this.view.fields.exercise!.index;
     const written = inScheme ? read.scheme : column;
-    const found = read.day === null ? null : this.memory.onWeekday(read.athlete, weekday, read.day);
-    if (found === null) {
-      this.into.report("nothing-to-repeat", read.row, written);
-      return;
-    }
-    if (found.athlete !== read.athlete)
-      this.into.log.addAtSource("copied-from-near-name", read.row, written, {
-        from: found.athlete,
-        earlierRow: found.row + 1,
-      });
     const own = read.exercise;
     const copied = isBlank(own) || isDitto(own) || asWeekday(own) !== null;
-    const exercise = copied ? found.exercise : own;
-    this.write(
-      { ...read, exercise, shared: { ...read.shared, exercise: [exercise, column] } },
-      found.groups,
-      { speeds: listed.speeds, column: speedAt },
-      "",
-    );
+    const all = read.day === null ? [] : this.memory.onWeekday(read.athlete, weekday, read.day);
+    const keyOf = (exercise: unknown) => exerciseKey(String(exercise));
+    // Of several lifts a row that names one repeats that one.
+    const found =
+      copied || all.length === 1
+        ? all
+        : all.filter(({ exercise }) => keyOf(exercise) === keyOf(own));
+    const [first, ...others] = found;
+    if (first === undefined || found.some(({ groups }) => groups.length === 0)) {
+      this.unread(read, "nothing-to-repeat", written);
+      return;
+    }
+    if (first.athlete !== read.athlete)
+      this.into.log.addAtSource("copied-from-near-name", read.row, written, {
+        from: first.athlete,
+        earlierRow: first.row + 1,
+      });
+    let speeds = listed.speeds;
+    if (others.length > 0 && speeds.some((speed) => speed !== null)) {
+      // Nothing says which lift they are of.
+      const sets = found
+        .flatMap(({ groups }) => groups)
+        .reduce((sum, group) => sum + group.sets, 0);
+      this.into.log.addAtSource("speeds-too-many", read.row, speedAt, {
+        speeds: speeds.length,
+        sets,
+      });
+      speeds = [];
+    }
+    for (const session of found) {
+      const exercise = copied ? session.exercise : own;
+      const note = session === first ? read.note : undefined;
+      this.write(
+        { ...read, exercise, note, shared: { ...read.shared, exercise: [exercise, column] } },
+        session.groups,
+        { speeds, column: speedAt },
+        "",
+      );
+    }
     const heading = this.view.fields.speed?.heading ?? "";
     tellSpeeds(this.into, read.row, speedAt, heading, listed);
   }
@@ -132,7 +161,6 @@ export class SchemeExpander {
   /** A ride, a swim, a rest: understood, and no lift. A row that lacks what it needs is still reported. */
   private noLift(read: SchemeRow, words: string, listed: SpeedsBeside): void {
     const { row, line, scheme, shared, athlete, day, exercise } = read;
-    this.into.mark(row, "data");
     const { fields } = this.view;
     const unreadable = day === null && !isBlank(line[fields.day!.index]);
     const lacking = isBlank(exercise) || athlete === "" || day === null;
@@ -162,16 +190,27 @@ export class SchemeExpander {
       });
   }
 
+  /** A row that gives no sets: a mark below it must not repeat what stands further up. */
+  private unread(read: SchemeRow, code: string, column: number): void {
+    this.into.report(code, read.row, column);
+    this.keep(read, []);
+  }
+
+  private keep(read: SchemeRow, groups: readonly SetGroup[]): void {
+    const { row, athlete, day, exercise } = read;
+    this.memory.keep(day, { athlete, row, exercise, groups });
+  }
+
   private write(
     read: SchemeRow,
     groups: readonly SetGroup[],
     { speeds, column }: { readonly speeds: readonly (number | null)[]; readonly column: number },
     cellNote: string,
   ): void {
-    const { row, scheme, shared, athlete, day, exercise } = read;
-    this.memory.keep(day, { athlete, row, exercise, groups });
+    const { row, scheme, shared } = read;
+    this.keep(read, groups);
     const note = withWords(read.note, cellNote, scheme);
-    const worded = column === scheme ? null : figuresFor(this.view.fields.speed?.words ?? "");
+    const worded = column === scheme ? null : figuresFor(this.view.fields.speed!.words);
     emitSets(
       this.into,
       { row, schemeColumn: scheme, speedColumn: column, shared, note },

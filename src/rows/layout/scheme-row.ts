@@ -55,7 +55,7 @@ export function schemeRow(
   for (const field of carried) shared[field] = placed(field);
   // Carried-down names are not in the row's own cell.
   shared.athlete = [athlete, fields.athlete!.index];
-  if (fields.scheme !== undefined && fields.load !== undefined) shared.load = placed("load");
+  if (fields.scheme !== undefined) shared.load = placed("load");
   const note = placed("note");
   const noted = note !== undefined && !isBlank(note[0]);
   return {

@@ -17,7 +17,7 @@ export function constantsOf(
   const athlete = missing.includes("athlete") ? athleteOfTab(context, found.row) : null;
   const exercise = missing.includes("exercise") ? tab.exercise : undefined;
   return {
-    ...(athlete === null ? {} : { athlete }),
-    ...(exercise === undefined ? {} : { exercise }),
+    ...(athlete !== null && { athlete }),
+    ...(exercise !== undefined && { exercise }),
   };
 }

@@ -132,10 +132,6 @@ export class Unfolded {
         at = this.fieldAt.size;
         this.fieldAt.set(field, at);
       }
-      while (line.length <= at) {
-        line.push("");
-        columns.push(-1);
-      }
       line[at] = placed[0];
       columns[at] = placed[1];
     }
@@ -181,8 +177,6 @@ export class Unfolded {
     reader: (view: TableView) => Reading<Row>,
     year: number | null,
   ): Reading<Row> {
-    const width = this.fieldAt.size;
-    for (const line of this.flat) while (line.length < width) line.push("");
     this.meanings();
     this.byChapter();
     let first = 0;
@@ -270,7 +264,7 @@ export class Unfolded {
     if (row < 0) return this.headingOf(-1 - row, column);
     return {
       row: this.rows[row]!,
-      column: column < 0 ? -1 : (this.columns[row]?.[column] ?? -1),
+      column: this.columns[row]![column] ?? -1,
     };
   }
 }

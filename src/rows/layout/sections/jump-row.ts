@@ -40,9 +40,9 @@ export function jumpRow(
       day: [isoFromDay(day.day), first.column],
       athlete,
       test: test ?? undefined,
-      stack: plates === undefined ? undefined : [plates, first.column],
-      height: height === undefined ? undefined : [height, first.column],
-      cleared: cleared === undefined ? undefined : [cleared, second?.column ?? first.column],
-      note: words === "" ? undefined : [words, wordsColumn],
+      stack: [plates, first.column],
+      height: [height, first.column],
+      cleared: [cleared, first.column],
+      note: [words, wordsColumn],
     });
 }

@@ -3,7 +3,7 @@ import { nameKey } from "../../../coaching/record/name-key";
 import { nameLink } from "../../name/near-name";
 import type { SetGroup } from "./set-cell";
 
-/** One session as it may be copied later in its week. */
+/** One row's sets as they may be copied later in its week; no groups where the row could not be read. */
 export type RememberedSession = {
   readonly athlete: string;
   readonly row: number;
@@ -13,15 +13,15 @@ export type RememberedSession = {
 
 /** Sessions read so far, for "wie Di" and "as Tue": load and scheme of that weekday in the same week. */
 export class SessionMemory {
-  private readonly byDay = new Map<Day, Map<string, RememberedSession>>();
+  private readonly byDay = new Map<Day, Map<string, RememberedSession[]>>();
   private readonly latest = new Map<string, RememberedSession>();
 
   keep(day: Day | null, session: RememberedSession): void {
     const who = nameKey(session.athlete);
     this.latest.set(who, session);
     if (day === null) return;
-    const sessions = this.byDay.get(day) ?? new Map<string, RememberedSession>();
-    sessions.set(who, session);
+    const sessions = this.byDay.get(day) ?? new Map<string, RememberedSession[]>();
+    sessions.set(who, [...(sessions.get(who) ?? []), session]);
     this.byDay.set(day, sessions);
   }
 
@@ -31,18 +31,18 @@ export class SessionMemory {
   }
 
   /**
-   * The athlete's session of that weekday earlier in the week. When the name is not there, the one
-   * session of that day under a near spelling; null when there is none or more than one.
+   * The athlete's rows of that weekday earlier in the week. When the name is not there, those of the one
+   * name of that day that is a near spelling; none when there is no such name or more than one.
    */
-  onWeekday(athlete: string, weekday: number, day: Day): RememberedSession | null {
+  onWeekday(athlete: string, weekday: number, day: Day): readonly RememberedSession[] {
     const meant = mondayOf(day) + weekday;
     const sessions = meant < day ? this.byDay.get(meant) : undefined;
-    if (sessions === undefined) return null;
+    if (sessions === undefined) return [];
     const own = sessions.get(nameKey(athlete));
     if (own !== undefined) return own;
     const near = [...sessions.values()].filter(
-      (other) => nameLink(athlete, other.athlete) !== null,
+      ([other]) => nameLink(athlete, other!.athlete) !== null,
     );
-    return near.length === 1 ? near[0]! : null;
+    return near.length === 1 ? near[0]! : [];
   }
 }
