@@ -33,6 +33,13 @@ test("sets without a number count in the order they stand in", () => {
   expect(result.value.secondVsFirst).toBeCloseTo(-0.05, 9);
 });
 
+test("a set without a number after numbered ones goes on with the session, it begins none", () => {
+  const sets = [figure(1, 0.7), figure(2, 0.665), figure(null, 0.63)];
+  expect(read(sets)).toMatchObject({
+    value: { setsUsed: 3, lastVsFirst: expect.closeTo(-0.1, 9), sets: [{ set: 2 }, { set: 3 }] },
+  });
+});
+
 test("repetitions are not compared with a figure for the whole set", () => {
   const whole = figure(2, 0.66, { setSpeedIs: "mean of reps" });
   const first = liftingSet({ day, set: 1, repSpeeds: [0.7, 0.69] });

@@ -79,6 +79,15 @@ test("one load all along tells no slope, in pounds neither, where sums leave a h
   }
 });
 
+test("loads a gram apart, as pounds rounded in two ways are, tell no slope either", () => {
+  const grams = Array.from({ length: 10 }, (_, at) => ({
+    day: 3 * at,
+    loadKg: at % 2 === 0 ? 60 : 60.001,
+    speed: 0.7 + 0.03 * Math.sin(at),
+  }));
+  expect(lineFitWithDrift(grams, usual)).toBeNull();
+});
+
 test("of two lines the one that knows its intercept better stands, of equals and of one that one", () => {
   const surer = { ...line, interceptVariance: 0.005 };
   expect(surerLine(line, surer)).toBe(surer);
