@@ -26,7 +26,7 @@ const limitingPain = 4;
 
 /** Pain that ends the session and goes to a doctor or physiotherapist (common practice, no source). */
 const stops =
-  /\b(bone|shin|stress fracture|night(?!\W*shift)|chest|dizz\w*|limp\w*|femur|tibia)\b/i;
+  /\b(bones?|shins?|stress fractures?|nights?(?!\W*shift)|chest|dizz\w*|limp\w*|femur|tibial?)\b/i;
 /** Pain that takes jumps out at any grade until asked about (common practice, no source). */
 const noJumping = /\b(achilles|calf|calves)\b/i;
 

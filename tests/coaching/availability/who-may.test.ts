@@ -51,10 +51,32 @@ test.each(["Achilles", "left calf", "both calves"])(
   },
 );
 
-test.each(["shin bone", "pain at night", "chest", "dizzy", "limping", "limps after runs"])(
-  "%s stops everything",
-  (site) => {
-    expect(may(spell({ site, pain: 2 })).not).toBe("see-a-doctor");
+test.each([
+  "bone of the foot",
+  "both heel bones",
+  "shin",
+  "Shins",
+  "stress fracture",
+  "two stress fractures",
+  "pain at night",
+  "worse most nights",
+  "chest",
+  "dizzy",
+  "dizziness",
+  "limp",
+  "limping",
+  "limps after runs",
+  "femur",
+  "left tibia",
+  "tibial",
+])("%s stops everything", (site) => {
+  expect(may(spell({ site, pain: 2 })).not).toBe("see-a-doctor");
+});
+
+test.each(["collarbone", "backbones", "machine", "orchestra", "blimp", "fortnight", "chestnut"])(
+  "%s stops nothing",
+  (note) => {
+    expect(may(spell({ note })).not).toBeNull();
   },
 );
 
@@ -64,7 +86,8 @@ test("what ends a session is read though another spell's note stands before it",
 });
 
 test("night shifts are not night pain", () => {
-  expect(may(spell({ note: "night shifts this month" })).not).toBeNull();
+  for (const note of ["night shifts this month", "night-shift", "on nightshift", "night - shift"])
+    expect([note, may(spell({ note })).not]).toEqual([note, null]);
 });
 
 test("pain written beside `full` still counts; a site without pain does not", () => {
