@@ -4,11 +4,11 @@ import { nameKey } from "../record/name-key";
 
 /** Assistance exercises by the words coaches write for them (common practice, no source). */
 const written: readonly RegExp[] = [
-  /split ?squat|rear.?foot|lunge/i,
+  /split.?squat|rear.?foot|lunge/i,
   /step.?ups?\b/i,
   /twist/i,
-  /plank|dead bug/i,
-  /leg press/i,
+  /plank|dead.?bug/i,
+  /leg.?press/i,
 ];
 
 const familyOf = (exercise: string) => written.find((words) => words.test(exercise)) ?? null;

@@ -1,4 +1,4 @@
-import { assistanceLoad } from "../../../src/coaching/next-week/assistance-load";
+import { assistanceLoad, isAssistance } from "../../../src/coaching/next-week/assistance-load";
 import { dayBands } from "../../../src/coaching/next-week/day-bands";
 import { decideToday } from "../../../src/coaching/next-week/decide-today";
 import { dropHeight } from "../../../src/coaching/next-week/drop-height";
@@ -286,4 +286,13 @@ test("repetitions just 0.15 m/s apart are no reason to repeat a set, further apa
   // 0.65 − 0.5 is a hair over 0.15 to the last digit, 0.66 − 0.51 is not.
   expect([kind(0.65, 0.5), kind(0.66, 0.51)]).toEqual(["lighter", "lighter"]);
   expect(kind(0.66, 0.5)).toBe("repeat the marker");
+});
+
+const written =
+  "split squat, splitsquat, RFE split-squats, rear-foot elevated squat, rear foot raised, rearfoot, walking lunge, step up, step-ups, stepups, Stepup, seated twist, plank, dead bug, dead-bugs, deadbug, leg press, leg-press, legpress";
+
+test("assistance is known by the words coaches write for it, and no main lift is", () => {
+  for (const lift of written.split(", ")) expect([lift, isAssistance(lift)]).toEqual([lift, true]);
+  for (const lift of ["back squat", "press", "deadlift", "step upper", "bench press"])
+    expect([lift, isAssistance(lift)]).toEqual([lift, false]);
 });
