@@ -3,7 +3,7 @@ import type { BodyPart } from "../availability/body-part";
 /** What may be missing for an exercise: something of the room, or a limb. */
 export type Missing = "rack" | "plate" | BodyPart;
 
-/** One exercise a session can hold. Risk and soreness decide between two of equal use. */
+/** One exercise a session can hold. */
 export type Exercise = {
   readonly name: string;
   readonly kind: "warm-up" | "plyometrics" | "jump" | "main lift" | "assistance";
@@ -11,8 +11,8 @@ export type Exercise = {
   readonly order: number;
   /** Ground contacts of one repetition. */
   readonly contacts: 0 | 1;
-  readonly soreness: "low" | "medium";
-  readonly risk: "low" | "medium";
+  /** On a sore day it gives way. */
+  readonly makesSore: boolean;
   /** Done instead when it is not available, or would make sore. */
   readonly instead: string;
   /** Done instead when one thing is missing. A sore limb is trained on the other side or not at all. */
@@ -26,8 +26,7 @@ export const exerciseList: readonly Exercise[] = [
     kind: "warm-up",
     order: 1,
     contacts: 0,
-    soreness: "low",
-    risk: "low",
+    makesSore: false,
     instead: "brisk walk and mobility",
     without: {},
   },
@@ -36,18 +35,16 @@ export const exerciseList: readonly Exercise[] = [
     kind: "plyometrics",
     order: 2,
     contacts: 1,
-    soreness: "low",
-    risk: "low",
+    makesSore: false,
     instead: "skipping rope",
-    without: { plate: "skipping rope" },
+    without: {},
   },
   {
     name: "plate-to-plate drop jump",
     kind: "jump",
     order: 3,
     contacts: 1,
-    soreness: "medium",
-    risk: "medium",
+    makesSore: true,
     instead: "hops on and off a plate",
     without: { plate: "skipping rope" },
   },
@@ -56,18 +53,16 @@ export const exerciseList: readonly Exercise[] = [
     kind: "jump",
     order: 4,
     contacts: 1,
-    soreness: "low",
-    risk: "medium",
+    makesSore: false,
     instead: "jump and reach",
-    without: { plate: "jump and reach" },
+    without: {},
   },
   {
     name: "back squat",
     kind: "main lift",
     order: 5,
     contacts: 0,
-    soreness: "medium",
-    risk: "medium",
+    makesSore: true,
     instead: "leg press",
     without: {
       rack: "leg press",
@@ -81,8 +76,7 @@ export const exerciseList: readonly Exercise[] = [
     kind: "assistance",
     order: 6,
     contacts: 0,
-    soreness: "medium",
-    risk: "low",
+    makesSore: true,
     instead: "step-up",
     without: { leg: "split squat, other leg only", trunk: "step-up", arm: "step-up, no weight" },
   },
@@ -91,8 +85,7 @@ export const exerciseList: readonly Exercise[] = [
     kind: "assistance",
     order: 7,
     contacts: 0,
-    soreness: "low",
-    risk: "low",
+    makesSore: false,
     instead: "side plank",
     without: { trunk: "side plank", arm: "dead bug" },
   },

@@ -131,7 +131,7 @@ function swapOf(usual: Exercise, given: SessionGiven, eased: SwapReason | null):
   }
   const lifts = usual.kind === "main lift";
   // The main lift's own load is what a sore day changes; the rest of what makes sore gives way.
-  return eased !== null && usual.soreness === "medium" && !lifts
+  return eased !== null && usual.makesSore && !lifts
     ? { reason: eased, instead: usual.instead }
     : null;
 }

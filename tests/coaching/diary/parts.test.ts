@@ -39,7 +39,14 @@ test("words of pain and illness are found whole, denied ones are not", () => {
   expect(symptomWords("Left Achilles painful, slight fever")).toEqual(["painful", "fever"]);
   expect(symptomWords("Achilles stiff in the morning, shin tender")).toEqual(["stiff", "tender"]);
   expect(symptomWords("no pain today, pain-free run, without soreness")).toEqual([]);
+  expect(symptomWords("pain free all week")).toEqual([]);
   expect(symptomWords("illusion, painter, scold")).toEqual([]);
+  expect(symptomWords("no more pain, without  any, zero soreness")).toEqual([]);
+  expect(symptomWords("no sleep, knee pain")).toEqual(["pain"]);
+  expect(symptomWords("casino pain")).toEqual(["pain"]);
+  // Only the pain itself can be free, not what is written further on.
+  expect(symptomWords("knee pain, a free day")).toEqual(["pain"]);
+  expect(symptomWords("shoulder pain freestyle")).toEqual(["pain"]);
   expect(symptomWords("")).toEqual([]);
 });
 

@@ -169,3 +169,26 @@ test("plates as thick and as many stand for one another: those listed first", ()
 test("without a marker load there is no marker set", () => {
   expect(short({ markerKg: null })).toEqual(short().filter((one) => one !== "marker 1×3"));
 });
+
+test("every exercise has another that stands for it, also when one thing is missing", () => {
+  for (const { name, instead, without } of exerciseList)
+    for (const other of [instead, ...Object.values(without)])
+      expect([name, other]).toEqual([name, expect.stringMatching(/\w{4}/)]);
+});
+
+test.each([
+  ["rack", ["leg press", "rear-foot-elevated split squat, weight opposite", "seated twist"]],
+  ["leg", ["single-leg press, other leg", "split squat, other leg only", "seated twist"]],
+  ["trunk", ["leg press", "step-up", "side plank"]],
+  ["arm", ["leg press", "step-up, no weight", "dead bug"]],
+  ["foot", ["back squat", "rear-foot-elevated split squat, weight opposite", "seated twist"]],
+] as const)("without a %s: %j", (missing, lifts) => {
+  const items = plan({ missing: [missing], markerKg: null });
+  const lifted = items.filter(({ kind }) => kind === "main lift" || kind === "assistance");
+  expect(lifted.map(({ exercise }) => exercise)).toEqual(lifts);
+  for (const { exercise, insteadOf, reason } of lifted)
+    expect([exercise, reason]).toEqual([
+      exercise,
+      insteadOf === null ? null : missing === "rack" ? "no-rack" : "limb",
+    ]);
+});

@@ -3,6 +3,7 @@ import { lineFit } from "../../../src/coaching/bar-speed/line-fit";
 import { usualLineSettings } from "../../../src/coaching/bar-speed/line-settings";
 import { lineRows } from "../../../src/coaching/bar-speed/squad-lines";
 import {
+  moreIsWorse,
   usualReadinessSettings as usual,
   usualSpread,
 } from "../../../src/coaching/readiness/readiness-settings";
@@ -226,4 +227,12 @@ test("a lift, test or item nobody has leaves the usual spread", () => {
   expect(speed("hip thrust")).toBeCloseTo(usualSpread.speed.sd, 12);
   expect(jump("hop")).toBeCloseTo(usualSpread.jump.sd, 12);
   expect(item("mood")).toBeCloseTo(usualSpread.mood.sd, 12);
+});
+
+test("whatever is asked in points wobbles alike until the squad's own rows say more", () => {
+  const { item } = squadSpreads(squadIndex({ sets: [] }, today), [], usual, usualLineSettings);
+  const inPoints = ["sleep quality", "soreness", "fatigue", "stress", "mood"] as const;
+  expect(inPoints.map(item)).toEqual(inPoints.map(() => expect.closeTo(0.7, 12)));
+  expect(inPoints.map((one) => usualSpread[one].least)).toEqual(inPoints.map(() => 0.5));
+  expect([...moreIsWorse]).toEqual(["soreness", "fatigue", "stress"]);
 });

@@ -47,6 +47,8 @@ test("every rule's usual value lies between its least and its most, and has a so
     expect(usualRules[key as keyof typeof usualRules]).toBe(usual);
   }
   expect(Object.keys(ruleSources).sort()).toEqual(Object.keys(ruleDefinitions).sort());
+  for (const [key, source] of Object.entries(ruleSources))
+    expect([key, source]).toEqual([key, expect.stringMatching(/\w{4}.* \w/)]);
 });
 
 test("the row of an athlete is found under any spelling of the name, and none of another's", () => {
