@@ -1,10 +1,12 @@
 import { squadColumns } from "../../words/squad-columns";
+import type { OpenHost } from "../open-host";
 import { isDateFormat, isoFromSerial } from "../spreadsheet-date";
 import type { WorkbookData } from "../workbook-data";
 import type { Asked } from "./arguments";
-import { foundTables } from "./found-tables";
+import { type FoundTable, foundTables } from "./found-tables";
 import { openedWorkbook } from "./opened-workbook";
 import { plainValue, shownShare, shownValue } from "./shown-value";
+import { squadAsRead, squadAsReadColumns } from "./squad-as-read";
 import { Refused, type Surroundings } from "./surroundings";
 import { textTable } from "./text-table";
 
@@ -15,7 +17,6 @@ const shares = new Map([
   [7, false],
 ]);
 const inOrder = ["Athletes", "Availability", "Sets", "Jumps", "Diary", "Races"];
-const notesAt = squadColumns.indexOf("Notes");
 
 /** Prints the squad table of a workbook. */
 export async function squadCommand(asked: Asked, around: Surroundings): Promise<number> {
@@ -23,37 +24,57 @@ export async function squadCommand(asked: Asked, around: Surroundings): Promise<
   try {
     const asOf = asked.asOf ?? dayBesideToday(workbook) ?? around.today();
     const tables = foundTables(host, workbook, asOf);
-    const rangeOf = (table: string) => tables.find((one) => one.table === table)?.range ?? '""';
-    for (const needed of ["Athletes", "Sets"]) {
-      if (rangeOf(needed) !== '""') continue;
+    if (!tables.some(({ table }) => table === "Sets" || table === "Jumps")) {
       throw new Refused(
-        `There is no ${needed} table in this workbook. Name its tab ${needed}, with a header row.`,
+        "There is no Sets table in this workbook. Name its tab Sets, with a header row.",
       );
     }
-    const ranges = inOrder.map(rangeOf).join(", ");
-    const gym = `${rangeOf("Plates")}, ${rangeOf("Rules")}`;
-    const answer = await host.evaluate(`=SQUAD_TABLE(${ranges}, "${asOf}", ${gym})`);
-    if (!answer.ok) throw new Refused(answer.sentence);
-    const rows = answer.values.map((row) => row.map(plainValue));
+    const { columns, rows } = oneRangeEach(tables)
+      ? { columns: squadColumns, rows: await squadTable(host, tables, asOf) }
+      : { columns: squadAsReadColumns, rows: squadAsRead(host, tables, asOf).rows };
     if (asked.json) {
-      around.out(`${JSON.stringify({ asOf, columns: squadColumns, rows }, null, 2)}\n`);
+      const plain = rows.map((row) => row.map(plainValue));
+      around.out(`${JSON.stringify({ asOf, columns, rows: plain }, null, 2)}\n`);
       return 0;
     }
-    const shown = answer.values.map((row) =>
+    const shown = rows.map((row) =>
       row.map((value, column) =>
-        shares.has(column) ? shownShare(value, shares.get(column)!) : shownValue(value),
+        columns === squadColumns && shares.has(column)
+          ? shownShare(value, shares.get(column)!)
+          : shownValue(value),
       ),
     );
+    // The last column is sentences: they stand below, a line each.
+    const notesAt = columns.length - 1;
     const table = shown.map((row) => row.slice(0, notesAt));
-    around.out(
-      `${workbook.name}, ${asOf}\n\n${textTable([squadColumns.slice(0, notesAt), ...table])}`,
-    );
+    around.out(`${workbook.name}, ${asOf}\n\n${textTable([columns.slice(0, notesAt), ...table])}`);
     const notes = shown.filter((row) => row[notesAt]).map((row) => `${row[0]}: ${row[notesAt]}\n`);
     if (notes.length > 0) around.out(`\n${notes.join("")}`);
     return 0;
   } finally {
     host.dispose();
   }
+}
+
+/** A formula takes the athletes, and one range of each other table at most. */
+function oneRangeEach(tables: readonly FoundTable[]): boolean {
+  const count = (table: string) => tables.filter((one) => one.table === table).length;
+  return (
+    count("Athletes") === 1 && count("Sets") === 1 && inOrder.every((table) => count(table) < 2)
+  );
+}
+
+async function squadTable(
+  host: OpenHost,
+  tables: readonly FoundTable[],
+  asOf: string,
+): Promise<readonly (readonly unknown[])[]> {
+  const rangeOf = (table: string) => tables.find((one) => one.table === table)?.range ?? '""';
+  const ranges = inOrder.map(rangeOf).join(", ");
+  const gym = `${rangeOf("Plates")}, ${rangeOf("Rules")}`;
+  const answer = await host.evaluate(`=SQUAD_TABLE(${ranges}, "${asOf}", ${gym})`);
+  if (!answer.ok) throw new Refused(answer.sentence);
+  return answer.values;
 }
 
 /** The day in the cell beside the word “Today”, when a tab has one. */

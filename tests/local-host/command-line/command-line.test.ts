@@ -131,6 +131,37 @@ describe("workbooks made by hand, with other tabs, headers and orders of columns
     expect(summary).toBe("86 of 86 rows read");
   });
 
+  test("one tab an athlete and no table of athletes: every tab counts", async () => {
+    const folder = mkdtempSync(join(tmpdir(), "holdline-tabs-"));
+    try {
+      const sessions = Array.from({ length: 14 }, (_, week) => {
+        const day = new Date(Date.UTC(2026, 1, 3 + 7 * week)).toISOString().slice(0, 10);
+        return { day, late: week >= 8, wobble: [0.01, 0, -0.01][week % 3]! };
+      });
+      for (const [athlete, fall] of [
+        ["Ottoline Marsh", 0],
+        ["Pim Dorrant", 0.07],
+      ] as const) {
+        const lines = sessions.flatMap(({ day, late, wobble }) =>
+          [1, 2].map((set) => {
+            const speed = 0.7 - (late ? fall : 0) + wobble - 0.01 * set;
+            return `${day},Back squat,${set},80,5,${speed.toFixed(2)}`;
+          }),
+        );
+        const text = ["Date,Exercise,Set,Load (kg),Reps,Speed (m/s)", ...lines].join("\n");
+        writeFileSync(join(folder, `${athlete}.csv`), `${athlete}\n\n${text}\n`);
+      }
+      const { status, out } = await holdline("squad", folder, "--as-of", "2026-05-06");
+      expect(status).toBe(0);
+      // By hand: 10 % off from the ninth Tuesday, 3 February + 56 days.
+      expect(out).toMatch(/^Pim Dorrant +not given +slipping +31 Mar/m);
+      expect(out).toMatch(/^Ottoline Marsh +not given +holding/m);
+      expect(out).toMatch(/^Pim Dorrant: back squat speed \d+ % under baseline/m);
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
+    }
+  });
+
   test("an .xlsx file with a title above the headings, one column a repetition", async () => {
     const spring = join(byHand, "spring-log.xlsx");
     const { out } = await holdline("squad", spring, "--as-of", "2026-05-05");
