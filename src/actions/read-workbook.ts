@@ -2,7 +2,7 @@ import type { Day } from "../coaching/calendar/day";
 import { nameKey } from "../coaching/record/name-key";
 import type { SquadRows } from "../coaching/record/squad-rows";
 import type { Cells } from "../rows/cells";
-import { type FoundTable, findTables } from "../rows/find-tables";
+import { type FoundTable, findTables, jumpsAmong } from "../rows/find-tables";
 import type { ColumnQuestion } from "../rows/header/decide-columns";
 import type { TabQuestion } from "../rows/layout/tab-question";
 import { withNames } from "../rows/name/name-answers";
@@ -120,7 +120,9 @@ function readTab(tab: Tab, cells: Cells, today: Day, answers: Answers): ReadTab[
       said: true,
       ...given,
     });
-    return [{ tab, table: said, sureness: 1, understanding }];
+    const found = { tab, table: said, sureness: 1, understanding };
+    if (said !== "Sets") return [found];
+    return [found, ...jumpsAmong(tab.name, cells, given).map((one) => ({ ...one, tab }))];
   }
   return findTables([{ name: tab.name, cells }], given).map((found) => ({
     ...found,

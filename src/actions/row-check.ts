@@ -6,12 +6,13 @@ import type { RowCheckView, RowProblem } from "./messages";
 import type { ReadWorkbook } from "./read-workbook";
 import { setsToLookAt } from "./sets-to-look-at";
 import { stateOfSquad } from "./state-of-squad";
+import { tabsToConfirm } from "./tabs-to-confirm";
 import { unknownNames } from "./unknown-names";
 import type { Workbook } from "./workbook";
 
 /**
- * Every cell that could not be used and every set to look at, with what to do, and how many rows were
- * read of how many.
+ * Every tab to confirm, every cell that could not be used and every set to look at, with what to do,
+ * and how many rows were read of how many.
  */
 export function rowCheck(workbook: Workbook, today: Day): RowCheckView {
   const state = stateOfSquad(workbook, today);
@@ -20,7 +21,7 @@ export function rowCheck(workbook: Workbook, today: Day): RowCheckView {
     damaged: read.answers.damaged ? damagedOf(["answers"]) : [],
     mark: numbers.mark,
     summary: rowsReadWords(read.rowsRead, read.rowsFilled),
-    problems: [...rowProblems(read), ...setsToLookAt(state)],
+    problems: [...tabsToConfirm(read), ...rowProblems(read), ...setsToLookAt(state)],
     names: unknownNames(read),
   };
 }

@@ -13,6 +13,7 @@ import type { SquadLine, SquadView } from "./messages";
 import { rowsNotUsed } from "./rows-not-used";
 import { openNotes, setsToLookAt } from "./sets-to-look-at";
 import { type StateOfSquad, stateOfSquad } from "./state-of-squad";
+import { tabsToConfirm } from "./tabs-to-confirm";
 import { unknownNames } from "./unknown-names";
 import type { Workbook } from "./workbook";
 
@@ -37,7 +38,11 @@ function squadViewOf(state: StateOfSquad): SquadView {
     ),
     lines: [...lines].sort((a, b) => order[a.dress] - order[b.dress]),
     // As many as the Rows view lists: the two must not say different numbers.
-    toCheck: read.issues.length + setsToLookAt(state).length + unknownNames(read).length,
+    toCheck:
+      tabsToConfirm(read).length +
+      read.issues.length +
+      setsToLookAt(state).length +
+      unknownNames(read).length,
     cautions,
   };
 }

@@ -54,16 +54,38 @@ export function findTables(
         sureness: Math.min(1, best.fit * (lead < 0.05 ? 0.55 : 1)),
         understanding: read(best.table),
       };
-      return best.table === "Sets" ? [found, ...ownLayouts(name, ["Jumps"], read)] : [found];
+      return best.table === "Sets" ? [found, ...jumpsAmong(name, cells, options)] : [found];
     }
     const own = ownLayouts(name, wideTables, read);
     if (own.length > 0) return own;
-    if (ofOne === undefined) return [];
+    const [near] = all.filter(({ near }) => near > 0).sort((a, b) => b.near - a.near);
+    if (ofOne === undefined)
+      return near === undefined
+        ? []
+        : [
+            {
+              tab: name,
+              table: near.table,
+              sureness: toBeAsked,
+              understanding: read(near.table),
+            },
+          ];
     const understanding = read(ofOne.table);
     const open = understanding.layout === "not recognised";
     const sureness = open ? toBeAsked : 0.9 * ofOne.fit;
     return [{ tab: name, table: ofOne.table, sureness, understanding }];
   });
+}
+
+/** The jumps kept among the sets of a tab. */
+export function jumpsAmong(
+  tab: string,
+  cells: Cells,
+  options: Omit<ReadOptions, "title">,
+): FoundTable[] {
+  return ownLayouts(tab, ["Jumps"], (table) =>
+    understandTable<TableName>(table, cells, { ...options, title: tab }),
+  );
 }
 
 const wideTables: readonly TableName[] = ["Runs", "Diary", "Sets", "Jumps"];
@@ -128,28 +150,31 @@ const spared: Readonly<Partial<Record<TableName, readonly string[]>>> = {
 
 /**
  * How well a tab's header fits a table: all needed headings, then the share of headings it knows.
- * `lacking` when it could only be a tab of one athlete or lift, by its further headings.
+ * `lacking` when it could only be a tab of one athlete or lift, by its further headings. `near`: how
+ * many headings it knows of a table whose rows cannot be used for the want of a single one.
  */
 function headerFit(
   table: TableName,
   tab: string,
   cells: Cells,
   end: number,
-): { fit: number; lacking: boolean } {
+): { fit: number; lacking: boolean; near: number } {
   const header = findHeader(table, cells, end);
   const named = plainWords(tab).includes(table.toLowerCase().replace(/s$/, "")) ? 0.15 : 0;
-  const lacking = header !== null && header.missing.length > 0;
-  if (header === null || header.missing.some((field) => !spared[table]?.includes(field)))
-    return { fit: 0, lacking };
+  if (header === null) return { fit: 0, lacking: false, near: 0 };
+  const lacking = header.missing.length > 0;
   const known = Object.keys(header.fields).length + header.repColumns.length;
+  if (header.missing.some((field) => !spared[table]?.includes(field)))
+    return { fit: 0, lacking, near: header.missing.length === 1 && known >= 3 ? known : 0 };
   const share = known / (known + header.unknown.length);
   const needed = neededFields[table].length - header.missing.length;
   // Fewer headings are no proof of a tab that lacks a needed one.
-  if (lacking && known - needed < 2) return { fit: 0, lacking };
+  if (lacking && known - needed < 2) return { fit: 0, lacking, near: 0 };
   // A table of two needed headings that knows nothing else is no proof on its own.
   const further = Math.min(
     1,
     (known - needed) / Math.min(3, Object.keys(tableColumns[table]).length),
   );
-  return { fit: Math.min(1, 0.35 + 0.35 * share + 0.15 * Math.max(0, further) + named), lacking };
+  const fit = Math.min(1, 0.35 + 0.35 * share + 0.15 * Math.max(0, further) + named);
+  return { fit, lacking, near: 0 };
 }

@@ -15,6 +15,14 @@ export function nameQuestionWords(near: readonly string[]): string {
   return whoseName(near.join(" or "), "Choose here, or correct the name in its cells.");
 }
 
+/** A tab that looks like a table, before the coach has said whether it is. */
+export const tabToConfirmWords = {
+  found: "a table?",
+  toDo: (tables: readonly string[]): string =>
+    `Looks like ${tables.join(" and ")}. Say under Set up whether it is, and which column is which.`,
+  why: "None of its rows count yet.",
+} as const;
+
 /** A set far off all others of its athlete: what stands there, and what the athlete usually shows. */
 export const lookWords = {
   found: ({ loadKg, speed }: Pick<FarOffSet["set"], "loadKg" | "speed">): string =>

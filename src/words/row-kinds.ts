@@ -61,7 +61,8 @@ export const rowKinds = {
   "rule-twice": "rule set twice",
   "rule-out-of-bounds": "rule out of bounds",
   "set-far-off": "far off all others",
-} as const satisfies Readonly<Record<RowIssueCode | "set-far-off", string>>;
+  "table-to-confirm": "table in doubt",
+} as const satisfies Readonly<Record<RowIssueCode | "set-far-off" | "table-to-confirm", string>>;
 
 /** Words of a code's kind. Throws for a code that is none: that is our own mistake. */
 export function kindWords(code: string): string {

@@ -66,5 +66,6 @@ export const sidebarWords = {
   whoCanSee: "Who can see this",
   whoSees:
     "Everyone who can open this spreadsheet can read the Diary and Availability tabs. They are health data: share the spreadsheet with those who need them. Nothing is stored anywhere else.",
+  confirmTable: (tab: string, table: string) => `Yes, ${tab} is ${table}`,
   chooseTable: (tab: string) => `Table in the tab ${tab}`,
 } as const;

@@ -74,3 +74,13 @@ test("nothing is said where every row was used and all that is kept can be read"
   }
   expect(paper(sampleClub(), "cards").some((one) => one.includes("Wren Castellow"))).toBe(true);
 });
+
+test("the head coach's page names the tabs whose rows wait for an answer", () => {
+  const unknownDays = ([head = [], ...rest]: unknown[][]) => [
+    ["Measured", ...head.slice(1)],
+    ...rest,
+  ];
+  const [page] = paper(sampleClub({ Jumps: unknownDays }), "week page");
+  expect(page).toContain("Not in use until confirmed: Jumps.");
+  expect(paper(sampleClub(), "week page")[0]).not.toContain("until confirmed");
+});

@@ -60,13 +60,13 @@ test("a tab of one athlete is known by two further headings or more", () => {
   expect(of("Ilka Brandmoor", "Sleep", "Mood", "Stress")).toEqual(["Diary"]);
   expect(of("Ilka Brandmoor", "Sleep")).toEqual([]);
   expect(of("Ilka Brandmoor", "Minutes", "Km", "Exertion")).toEqual(["Runs"]);
-  // A day is needed even of one athlete.
+  // A day is needed even of one athlete: without one the tab is asked about.
   expect(
     tables("Ilka Brandmoor", [
       ["Athlete", "Exercise", "Load", "Reps", "RIR"],
       ["Ilka", "squat", 80, 5, 2],
     ]),
-  ).toEqual([]);
+  ).toEqual([["Sets", 0.5]]);
 });
 
 test("sets with jumps among them are both; a grid of numbers is one table", () => {

@@ -5,6 +5,7 @@ import { valueWords } from "../../words/reasons-hold";
 import { squadWords } from "../../words/reasons-squad";
 import { raceSetsWords } from "../../words/week-notes";
 import { rowsNotUsed } from "../rows-not-used";
+import { tabsToConfirm } from "../tabs-to-confirm";
 import type { PrintableWeek } from "./printable-week";
 
 /** The page's numbered sentences: who moved, what next week changes, who is missing. */
@@ -106,10 +107,14 @@ export function howSureWords({ state, lines }: PrintableWeek): string {
     const count = rowsNotUsed(read, line.athlete);
     return count === 0 ? [] : [`${line.athlete} ${count}`];
   });
+  const open = tabsToConfirm(read).map(({ tab }) => tab);
   const rows =
     unused === 0
-      ? "Every row was read."
+      ? open.length === 0
+        ? "Every row was read."
+        : "Every row of the tables in use was read."
       : `${unused} of ${countWords(read.rowsFilled, "row")} ${unused === 1 ? "was" : "were"} not used.`;
   const asked = byAthlete.length === 0 ? "" : ` Cells to look at: ${byAthlete.join(", ")}.`;
-  return `${flags} ${rows}${asked} Supports judgement; not medical advice.`;
+  const waiting = open.length === 0 ? "" : ` Not in use until confirmed: ${listWords(open)}.`;
+  return `${flags} ${rows}${waiting}${asked} Supports judgement; not medical advice.`;
 }

@@ -51,9 +51,9 @@ export function recogniseHeader(table: TableName, row: readonly unknown[]): Reco
 }
 
 const beside =
-  /^(?:mean|avg|average|peak|best|fastest|top|bar|first|total)\s+|\s+(?:per|each|je|pro|of each)\s+(?:set|rep|satz|wdh)s?$/;
+  /^(?:mean|avg|average|peak|best|fastest|top|bar|first|total)\s+|^(?:session|test|testing|training|workout|lift|run|race|event)s? (?=date$)|(?<=^date) of (?:the )?(?:session|test|training|workout|run|race|event)$|\s+(?:per|each|je|pro|of each)\s+(?:set|rep|satz|wdh)s?$/;
 
-/** A heading's meaning, also with "mean", "peak", "per set" and the like around it. */
+/** A heading's meaning, also with "mean", "peak", "per set" around it, or "session" beside "date". */
 function meaningOf(lookup: ReadonlyMap<string, string>, words: string): string | undefined {
   for (let left = words; ; ) {
     const field = lookup.get(left);

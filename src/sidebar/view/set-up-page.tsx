@@ -41,6 +41,15 @@ export function SetUpPage({
               class={tab.found === "said" ? "answered" : undefined}
             >
               <TabRow tab={tab} tables={setUp.tables} ask={ask} />
+              {tab.found === "unsure" && tab.table !== null && alone(setUp.tabs, tab) && (
+                <button
+                  type="button"
+                  class="btn"
+                  onClick={() => ask("answerTable", { tabId: tab.tabId, table: tab.table })}
+                >
+                  {words.confirmTable(tab.tab, tab.table)}
+                </button>
+              )}
               {tab.found === "said" && (
                 <button
                   type="button"
@@ -83,6 +92,10 @@ export function SetUpPage({
     </>
   );
 }
+
+/** An answer is of the whole tab: it is asked for where the tab is one table. */
+const alone = (tabs: readonly SetUpTab[], { tabId }: SetUpTab) =>
+  tabs.filter((one) => one.tabId === tabId).length === 1;
 
 function TabRow({
   tab,

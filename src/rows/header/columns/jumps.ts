@@ -2,7 +2,7 @@ import { athleteHeadings, dayHeadings, headings, noteHeadings } from "./headings
 
 /** Headings of the Jumps table, as coaches write them; the first of each is ours. */
 export const jumpsColumns = {
-  day: headings(`${dayHeadings}|test date|when`),
+  day: headings(dayHeadings),
   minute: headings("time|uhrzeit|start time|time of day"),
   athlete: headings(`${athleteHeadings}|who|wer|athlet|athletin|sportler`),
   test: headings("test|jump|jump test|sprung|sprungtest|exercise|kind of jump"),

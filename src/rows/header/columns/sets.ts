@@ -2,7 +2,7 @@ import { athleteHeadings, dayHeadings, headings } from "./headings";
 
 /** Headings of the Sets table, as coaches write them; the first of each is ours. */
 export const setsColumns = {
-  day: headings(`${dayHeadings}|session date|when`),
+  day: headings(dayHeadings),
   minute: headings("time|start|start time|uhrzeit|zeit|time of day"),
   athlete: headings(`${athleteHeadings}|who|wer|athlet|athletin|sportler|player`),
   exercise: headings("exercise|lift|movement|ubung|what|was|drill"),
