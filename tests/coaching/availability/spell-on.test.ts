@@ -43,6 +43,16 @@ test("the spell that began last counts; of two on one day the more cautious", ()
   ).toBe("modified");
 });
 
+test("of what an athlete may do, out is more cautious than modified, cleared and full, in this order", () => {
+  const cautious = ["out", "modified", "cleared", "full"] as const;
+  for (const [at, more] of cautious.entries())
+    for (const less of cautious.slice(at + 1))
+      for (const pair of [[more, less] as const, [less, more] as const]) {
+        const spells = pair.map((mayDo) => spell(10, null, mayDo));
+        expect([pair, spellOn(spells, "Dario Quell", 16)!.mayDo]).toEqual([pair, more]);
+      }
+});
+
 test("a clearance that names nobody clears nobody", () => {
   expect(mayDoOn([spell(10, null, "cleared", " ")], "Dario Quell", 16)).toBe("not cleared");
 });
