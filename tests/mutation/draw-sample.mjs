@@ -10,9 +10,21 @@ export function drawSample(plans, sample, seed) {
   let drawn = 0;
   for (const plan of plans) {
     if (plan.plan !== "Run" || drawn++ < sample) continue;
-    plan.plan = "EarlyResult";
-    plan.mutant = { ...plan.mutant, status: "Ignored", statusReason: "not drawn" };
+    setAside(plan, "not drawn");
   }
+}
+
+/** Leaves the faults in a plan that are reached only while files are loaded, never within a test. */
+export function leaveConstants(plans) {
+  for (const plan of plans) {
+    const { static: atLoading, coveredBy = [] } = plan.mutant;
+    if (plan.plan === "Run" && !(atLoading && coveredBy.length === 0)) setAside(plan, "in a test");
+  }
+}
+
+function setAside(plan, statusReason) {
+  plan.plan = "EarlyResult";
+  plan.mutant = { ...plan.mutant, status: "Ignored", statusReason };
 }
 
 /** A fault's place in the draw, from what it is and where (FNV-1a). */

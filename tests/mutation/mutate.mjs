@@ -3,7 +3,8 @@
 //   npm run mutate -- statistics                 every fault of src/statistics
 //   npm run mutate -- coaching/hold sample 150   a seeded random sample of the folder's faults
 //   npm run mutate -- sample 400                 of all folders together
-// Faults in constants that run once at loading are left out: each would need a fresh start.
+//   npm run mutate -- coaching constants         only faults in what runs once at loading
+// Otherwise the last are left out: of each all tests are run of every file that loads it, which takes long.
 // Half an hour for all, so it is no part of `npm test`. What survived is written to reports/mutation/.
 import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -20,7 +21,9 @@ if (sample !== null && !(Number.isInteger(sample) && sample > 0)) {
   process.exit(2);
 }
 const seed = words.includes("seed") ? words[words.indexOf("seed") + 1] : "holdline";
-const named = words.slice(0, words.findIndex((word) => word === "sample" || word === "seed") >>> 0);
+const constants = words.includes("constants");
+const options = ["sample", "seed", "constants"];
+const named = words.slice(0, words.findIndex((word) => options.includes(word)) >>> 0);
 const places = named.length > 0 ? named : ["statistics", "coaching", "rows"];
 const folder = join(tmpdir(), `holdline-mutation-${process.pid}`);
 
@@ -34,6 +37,7 @@ process.on("SIGINT", () => process.exit(1));
 // Read by the plugins, which run in processes of their own.
 process.env.MUTATION_SAMPLE = sample === null ? "" : String(sample);
 process.env.MUTATION_SEED = seed;
+process.env.MUTATION_CONSTANTS = constants ? "only" : "";
 // The second ways of reckoning notice a fault within few cases or not at all.
 process.env.MIRROR_CASES = "300";
 process.env.MUTATION_TESTS = `${folder}-tests.json`;
@@ -41,7 +45,7 @@ process.env.MUTATION_TEST_FILES = JSON.stringify(testsOf(places));
 process.env.MUTATION_ROOT = process.cwd();
 
 // Of many places the name would be longer than files may have.
-const name = places.join("+").replace(/[/.]/g, "-").slice(0, 80);
+const name = `${places.join("+").replace(/[/.]/g, "-").slice(0, 80)}${constants ? "-constants" : ""}`;
 mkdirSync("reports/mutation", { recursive: true });
 process.env.MUTATION_LINES = resolve(`reports/mutation/${name}-lines.txt`);
 writeFileSync(process.env.MUTATION_LINES, "");
@@ -52,7 +56,7 @@ const results = await new Stryker({
   plugins: ["./tests/mutation/plugins.mjs"],
   testRunner: "resident",
   coverageAnalysis: "perTest",
-  ignoreStatic: true,
+  ignoreStatic: !constants,
   // No such file: the sources are read by swc and need nothing from it.
   tsconfigFile: "no-tsconfig.json",
   // Copied is all that a test may read; the rest of the tests would only take time.

@@ -1,6 +1,6 @@
 import { appendFileSync } from "node:fs";
 import { declareClassPlugin, declareFactoryPlugin, PluginKind } from "@stryker-mutator/api/plugin";
-import { drawSample } from "./draw-sample.mjs";
+import { drawSample, leaveConstants } from "./draw-sample.mjs";
 import { ResidentRunner } from "./resident-runner.mjs";
 
 /**
@@ -9,9 +9,10 @@ import { ResidentRunner } from "./resident-runner.mjs";
  */
 function lines() {
   const path = process.env.MUTATION_LINES;
-  const { MUTATION_SAMPLE: sample, MUTATION_SEED: seed } = process.env;
+  const { MUTATION_SAMPLE: sample, MUTATION_SEED: seed, MUTATION_CONSTANTS: only } = process.env;
   return {
     onMutationTestingPlanReady({ mutantPlans }) {
+      if (only) leaveConstants(mutantPlans);
       drawSample(mutantPlans, sample ? Number(sample) : Number.POSITIVE_INFINITY, seed);
     },
     onMutantTested({ fileName, status, location, mutatorName, replacement }) {

@@ -71,7 +71,7 @@ export class ResidentRunner {
     return { status: DryRunStatus.Complete, tests, mutantCoverage: known.mutantCoverage };
   }
 
-  async mutantRun({ activeMutant, testFilter = [], hitLimit = Infinity, sandboxFileName }) {
+  async mutantRun({ activeMutant, testFilter, hitLimit = Infinity, sandboxFileName }) {
     this.#spent ??= new Map(JSON.parse(readFileSync(lists, "utf8")));
     this.#files ??= timeByFile(this.#spent);
     const inRoot = sandboxFileName.slice(sandboxFileName.lastIndexOf("/src/") + 1);
@@ -83,19 +83,23 @@ export class ResidentRunner {
     };
     const path = join(root, inRoot);
     const moduleAt = (one) => (one === path ? faulty : this.#sources.module(one));
+    // What runs at loading belongs to no test: then all tests are run of every file that reaches it.
+    const atLoading = testFilter === undefined;
     const wanted = new Set(testFilter);
-    const files = new Set(testFilter.map((id) => id.split(separator)[0]));
+    const files = atLoading ? testFiles() : new Set(testFilter.map((id) => id.split(separator)[0]));
     let nrOfTests = 0;
     for (const file of nearFirst(files, inRoot.slice("src/".length), this.#files)) {
       const load = freshModules(moduleAt, root);
       let tests = [];
+      const before = hits;
       const unloaded = await failure(10 * shortestMs, () => {
         tests = collectedTests(() => load(join(root, "tests", file)));
       });
       if (unloaded !== null) return noticed(unloaded, [file], nrOfTests, hits > hitLimit);
+      if (atLoading && hits === before) continue;
       for (const { name, run } of tests) {
         const id = file + separator + name;
-        if (!wanted.has(id)) continue;
+        if (!atLoading && !wanted.has(id)) continue;
         nrOfTests++;
         const failed = await failure(shortestMs + 5 * (this.#spent.get(id) ?? 0), run);
         if (failed !== null) return noticed(failed, [id], nrOfTests, hits > hitLimit);
