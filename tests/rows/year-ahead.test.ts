@@ -20,6 +20,19 @@ test("a tab with nothing up to the day is last year's", () => {
   expect(yearAhead(days("2026-09-01", "2026-09-08"), cut)).toBe("last year");
 });
 
+test("a break of just a hundred days tells on either side, equal breaks do not", () => {
+  const at = (...from: number[]) => from.map((days) => cut + days);
+  // 100 days to the next day, 99 round the year; then the other way about.
+  expect(yearAhead(at(-50, -216, 50), cut)).toBe("last year");
+  expect(yearAhead(at(-50, 49, 215), cut)).toBe("this year");
+  expect(yearAhead(at(-50, 49, 216), cut)).toBeNull();
+  expect(yearAhead(at(-60, -50, 100, 155), cut)).toBeNull();
+});
+
+test("the day itself lies not ahead", () => {
+  expect(yearAhead([cut], cut)).toBe("last year");
+});
+
 test("a tab all round the year does not say", () => {
   const monthly = Array.from({ length: 12 }, (_, at) => (cut as number) - 140 + 30 * at) as Day[];
   expect(yearAhead(monthly, cut)).toBeNull();

@@ -158,19 +158,23 @@ export class SchemeExpander {
     tellSpeeds(this.into, read.row, speedAt, heading, listed);
   }
 
-  /** A ride, a swim, a rest: understood, and no lift. A row that lacks what it needs is still reported. */
+  /**
+   * A ride, a swim, a rest: understood, and no lift. A row that lacks what it needs is still reported, and
+   * one with a load in its own column counts.
+   */
   private noLift(read: SchemeRow, words: string, listed: SpeedsBeside): void {
     const { row, line, scheme, shared, athlete, day, exercise } = read;
     const { fields } = this.view;
     const unreadable = day === null && !isBlank(line[fields.day!.index]);
     const lacking = isBlank(exercise) || athlete === "" || day === null;
     const speeds = listed.speeds.some((speed) => speed !== null);
-    const emits = unreadable || (isBlank(line[scheme]) && (lacking || speeds));
+    const loaded = !holdsNothing(shared.load?.[0]);
+    const emits = unreadable || loaded || (isBlank(line[scheme]) && (lacking || speeds));
     const spoken = [
       holdsNothing(exercise) ? "" : String(exercise).trim(),
       words,
       read.noteWords,
-      emits ? "" : read.others(),
+      emits && !loaded ? "" : read.others(),
     ];
     this.into.note(
       row,
@@ -186,7 +190,7 @@ export class SchemeExpander {
         load: shared.load ?? ["", scheme],
         speed:
           fields.speed === undefined ? undefined : [line[fields.speed.index], fields.speed.index],
-        note: read.note,
+        note: withWords(read.note, words, scheme),
       });
   }
 

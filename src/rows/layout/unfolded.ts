@@ -111,7 +111,7 @@ export class Unfolded {
     const flat: Prepared =
       shared === undefined
         ? { line: [], columns: [] }
-        : { line: shared.line.slice(), columns: shared.columns.slice() };
+        : { line: shared.line.slice(), columns: shared.columns };
     this.lay(values, flat);
     this.flat.push(flat.line);
     this.rows.push(row);

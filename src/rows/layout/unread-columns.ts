@@ -25,7 +25,7 @@ export class UnreadColumns {
    * at the heading, or at the cell where there is none; not where the column is only `beside` the figures.
    */
   see(head: number, row: number, column: number, beside = false): void {
-    const headingAt = (at: number) => foundText(this.source[head]?.[at]).trim();
+    const headingAt = (at: number) => foundText(this.source[head]![at]).trim();
     const keyOf = (at: number) => plainWords(headingAt(at)) || at;
     const heading = headingAt(column);
     const key = keyOf(column);

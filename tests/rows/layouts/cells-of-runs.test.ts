@@ -29,6 +29,7 @@ test.each([
   ["2 hours", "2 hours"],
   ["2 hrs", "2 hrs"],
   ["60' @4", "60 min | @4"],
+  ["easy@4flat", "easy | @4 | (flat)"],
   ["60’ rpe 4.5", "60 min | @4.5"],
   ["45 min effort 6", "45 min | @6"],
   ["45 min exertion 10", "45 min | @10"],

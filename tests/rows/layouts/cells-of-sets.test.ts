@@ -37,6 +37,12 @@ test.each([
   ["95x5x5 .62/.60", "95 5x5 @ 0.62 0.6"],
   ["5x5 95", "95 5x5"],
   ["1x5 .5kg", "0.5kg 1x5"],
+  ["1x5 .25kg", "0.25kg 1x5"],
+  ["5x5x.75", "0.75 5x5"],
+  ["85  kg x 3", "85kg 1x3"],
+  ["85x3 2xslow", "85 1x3 (2xslow)"],
+  ["85x3 .6?/fast", "85 1x3 (.6?/fast)"],
+  ["85x5 3x5 90", "85 1x5, 90 3x5"],
   ["95 5x5", "95 5x5"],
   ["5 x 5 95 kg", "95kg 5x5"],
   ["95 kg x 5 x 5", "95kg 5x5"],
@@ -218,6 +224,7 @@ test("a speed that is missing keeps its place; speeds all missing say nothing", 
   expect(spreadSpeeds([0.6, null, 0.58], [3], null)).toEqual([
     { reps: [0.6, null, 0.58], single: null },
   ]);
+  expect(spreadSpeeds([0.6, 0.6, 0.6, 0.6], [3, 3, 3, 3, 3], null)).toBe("unsettled");
   expect(spreadSpeeds([0.6], [5], "each rep")).toEqual([{ reps: [0.6], single: null }]);
   expect(spreadSpeeds([0.6, 0.5], [3, null], null)).toEqual([single(0.6), single(0.5)]);
   expect(spreadSpeeds([0.6, 0.5, 0.4], [3, 3, 2], "each rep")).toEqual([

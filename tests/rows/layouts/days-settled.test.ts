@@ -34,6 +34,26 @@ test("where nothing settles it both days are named, and the coach's answer decid
   expect(settled(["28/5/2026"], { answered: "month first" })).toEqual(["2026-05-28"]);
 });
 
+test("days that contradict one another settle nothing, and each is read the only way it can be", () => {
+  expect(settled(["28/5/2026", "5/28/2026", "5/6/2026"])).toEqual([
+    "2026-05-28",
+    "2026-05-28",
+    "date-order-unsettled",
+  ]);
+});
+
+test("whether a day without a year lies ahead is asked in the order of the tab, or in the only one", () => {
+  // 9 January lies behind 16 June, 1 September ahead of it.
+  expect(settled(["1/9"], { answered: "month first" })).toEqual(["2026-01-09"]);
+  expect(settled(["1/9"], { answered: "day first" })).toEqual(["2025-09-01"]);
+  expect(settled(["28/9"], { answered: "month first" })).toEqual(["2025-09-28"]);
+  expect(settled(["9/28"], { answered: "day first" })).toEqual(["2025-09-28"]);
+});
+
+test("without a day asked about no day of the year has one", () => {
+  expect(settled(["5 Jan", "5 Dec"], { today: null })).toEqual(["year-missing", "year-missing"]);
+});
+
 test("a day the calendar does not have is none, whichever way round", () => {
   expect(settled(["30 Feb 2026", "31/4/2026"])).toEqual(["not-a-day", "not-a-day"]);
   // Without a year the day cannot fall ahead of today either.

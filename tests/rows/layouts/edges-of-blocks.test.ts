@@ -122,3 +122,191 @@ test("a bar above the sets that hardly exists is told of their rows", () => {
     ["A5", 0, "implausible"],
   ]);
 });
+
+const block = (...rows: readonly (readonly unknown[])[]) =>
+  read("Sets", [["Ilka", "", "", "", "", ""], ["5 May", "", "", "", "", ""], ...rows]).reading;
+
+test("headings that mean the same are one column, whatever they are called: a load missing in one is told", () => {
+  const told = (load: string, speed: string) =>
+    problems(
+      block(["squat"], ["Set", "kg", "m/s"], [1, 80, 0.6], ["Set", load, speed], ["wu", "", 0.9]),
+    );
+  expect(told("Weight (kg)", "m/s")).toEqual(["B7 load-blank: "]);
+  expect(told("kg", "m/s")).toEqual(["B7 load-blank: "]);
+});
+
+test("ten repetitions in columns of their own are read in order", () => {
+  const heads = Array.from({ length: 10 }, (_, at) => `Rep ${at + 1}`);
+  const speeds = [0.7, 0.69, 0.68, 0.67, 0.66, 0.65, 0.64, 0.63, 0.62, 0.61];
+  const { records } = block(["SQUAT", "kg", ...heads], [1, 40, ...speeds]);
+  expect(records[0]!.repSpeeds).toEqual(speeds);
+});
+
+test("a column that only another block has is blank in this one", () => {
+  const { records } = block(
+    ["note", "SQUAT", "kg", "reps"],
+    ["calm", "", "80x5", ""],
+    ["", 2, 80, 5],
+    ["", "Set", "kg", "reps"],
+    ["", "", "85x5", ""],
+    ["", 2, 87.5, 5],
+  );
+  expect(records.map(({ loadKg, note }) => `${loadKg} ${note}`)).toEqual([
+    "80 calm",
+    "80 ",
+    "85 ",
+    "87.5 ",
+  ]);
+});
+
+test("a day in question that stands above its sets is told of their row", () => {
+  const days = ["7 Apr", "14 Apr", "21 Apr", "28 Apr", "5 May", "12 May", "19 May", "26 May"];
+  const all = [...days, "2 June", "9 June", "16 June"].map((day) => `${day} 2026`);
+  const { reading } = read("Sets", [
+    ["Ilka", "", "", ""],
+    ["SQUAT", "kg", "m/s", ""],
+    ...[...all, "26 May 2024"].flatMap((day) => [
+      ["", day, "", ""],
+      [1, 80, 0.6, ""],
+    ]),
+  ]);
+  expect(reading.issues.map(({ cell, column, code }) => [cell, column, code])).toEqual([
+    ["A26", 0, "day-questioned"],
+  ]);
+});
+
+test("words beside a set lose the spaces around them", () => {
+  const reading = block(["SQUAT", "kg", "reps", ""], [1, 80, 5, "  slow start "]);
+  expect(reading.records.map(({ note }) => note)).toEqual(["slow start"]);
+  expect(notes(reading)).toEqual(["D4 Ilka: slow start"]);
+});
+
+test("a set's number may have spaces around it", () => {
+  expect(block(["SQUAT", "kg", "reps"], [" 2 ", 80, 5]).records.map(shortSet)).toEqual([
+    "05-05 Ilka 2 80x5",
+  ]);
+});
+
+test("speeds in shorthand are the repetitions', whatever heads the same speeds beside it", () => {
+  const reading = block(
+    ["SQUAT", "kg x sets x reps", "m/s per set"],
+    ["", "85x1x5 .62 .60", ".62 .60"],
+  );
+  expect(problems(reading)).toEqual([]);
+  expect(reading.records.map(shortSet)).toEqual(["05-05 Ilka 1 85x5 0.62 0.6"]);
+});
+
+test("repetitions in columns count where the column of all speeds is blank, up to the last one done", () => {
+  const reading = block(
+    ["SQUAT", "kg x sets x reps", "m/s", "r1", "r2", "r3", "r4"],
+    ["", "85x1x3", "", 0.62, 0.6, 0.58, ""],
+    ["", "90x1x3", "", 0.5, "fast", "", ""],
+  );
+  expect(reading.records.map(shortSet)).toEqual([
+    "05-05 Ilka 1 85x3 0.62 0.6 0.58",
+    "05-05 Ilka 2 90x3 0.5 -",
+  ]);
+  expect(reading.issues.map(({ cell, code, facts }) => [cell, code, facts.heading])).toEqual([
+    ["E5", "not-a-number", "m/s"],
+  ]);
+});
+
+test("a cell of signs nobody sees beside a day is no note", () => {
+  const { reading } = read("Sets", [
+    ["Ilka", "", ""],
+    ["5 May", "\u200b", "bar 20 "],
+    ["SQUAT", "kg", "m/s"],
+    [1, 80, 0.6],
+  ]);
+  expect(notes(reading)).toEqual(["C2 Ilka: bar 20"]);
+});
+
+test.each([
+  ["2gym/3 runs", ""],
+  ["2  gym/ 3 runs", ""],
+  ["home gym/garage", "home gym/garage"],
+])("“%s” beside a day is the gym %j", (words, gym) => {
+  const { reading } = read("Sets", [
+    ["Ilka", "", ""],
+    ["5 May", words, ""],
+    ["SQUAT", "kg", "m/s"],
+    [1, 80, 0.6],
+  ]);
+  expect(reading.records.map((set) => set.gym)).toEqual([gym]);
+});
+
+test("a bar named above all days holds, whatever else is said of bars there", () => {
+  const { reading } = read("Sets", [
+    ["bar 20", "", ""],
+    ["our own bar", "", ""],
+    ["Ilka", "", ""],
+    ["5 May", "", ""],
+    ["SQUAT", "kg", "m/s"],
+    [1, 80, 0.6],
+  ]);
+  expect(reading.records.map(({ barKg }) => barKg)).toEqual([20]);
+});
+
+test("days in any column settle the order of day and month, fractions elsewhere do not", () => {
+  const rows = (head: readonly string[], ...cells: readonly (readonly unknown[])[]) =>
+    read("Sets", [["Ilka"], ["squat"], [...head], ...cells]).reading;
+  expect(
+    rows(["Set", "Date", "kg"], [1, "4/5", 80], [1, "13/5", 85]).records.map(shortSet),
+  ).toEqual(["05-04 Ilka 1 80x?", "05-13 Ilka 1 85x?"]);
+  const fraction = read("Sets", [
+    ["Ilka", "", "", ""],
+    ["4/5", "", "", ""],
+    ["SQUAT", "note", "kg", "reps"],
+    [1, "13/5", 80, 5],
+  ]).reading;
+  expect(problems(fraction)[0]).toBe("A2 date-order-unsettled: 4/5");
+});
+
+test("a jump named anywhere but where set numbers stand begins no test", () => {
+  const jumps = (head: readonly string[], ...cells: readonly (readonly unknown[])[]) =>
+    read("Jumps", [["Ilka", "", "", ""], ["5 May", "", "", ""], [...head], ...cells]).reading;
+  const beside = jumps(["SQUAT", "kg", "m/s", "note"], ["", "", "", "CMJ"], ["", 42, "", ""]);
+  expect(beside.records).toEqual([]);
+  expect(notes(beside)).toEqual(["D4 Ilka: CMJ"]);
+  const lift = jumps(["Exercise", "kg", "m/s", "note"], ["CMJ", "", "", ""], ["", 42, "", ""]);
+  expect(lift.records).toEqual([]);
+  expect(notes(lift)).toEqual(["A4 Ilka: CMJ"]);
+});
+
+test("under a jump a stack where its name would stand is a note, a number before the attempts is none", () => {
+  const { reading } = read("Jumps", [
+    ["Ilka", "", "", ""],
+    ["5 May", "", "", ""],
+    ["", "Set", "kg", "m/s"],
+    ["", "CMJ", "", ""],
+    ["", "5x15 o", "", ""],
+    [3, "", "", ""],
+    ["", "", 41, ""],
+  ]);
+  expect(reading.records.map(shortJump)).toEqual(["05-05 Ilka 41 cm"]);
+  expect(notes(reading)).toEqual(["B5 Ilka: 5x15 o"]);
+});
+
+test("a jump of nobody is told as such", () => {
+  const { reading } = read("Jumps", [
+    ["5 May", "", ""],
+    ["SQUAT", "kg", "m/s"],
+    ["CMJ", 41, ""],
+  ]);
+  expect(problems(reading)).toEqual(["A3 athlete-missing: CMJ"]);
+});
+
+test("repetitions beside shorthand in two parts must be those of both", () => {
+  const reading = block(
+    ["SQUAT", "kg x sets x reps", "reps", "m/s"],
+    ["", "85x3x5+1x3", 5, ""],
+    ["", "90x2x5+1x5", 5, ""],
+  );
+  expect(reading.issues.map(({ cell, code, facts }) => [cell, code, facts])).toEqual([
+    ["C4", "meaning-twice", { other: "85x3x5+1x3" }],
+  ]);
+  expect(reading.records.map(({ loadKg, reps }) => `${loadKg}x${reps ?? "?"}`)).toEqual([
+    ...Array(4).fill("85x?"),
+    ...Array(3).fill("90x5"),
+  ]);
+});

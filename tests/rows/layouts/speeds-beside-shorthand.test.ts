@@ -56,6 +56,9 @@ test.each(places)(
     expect(told(true)).toEqual([`${at} not-a-number true`]);
     expect(told("fast")).toEqual([`${at} not-a-number fast`]);
     expect(told(".6?")).toEqual([`${at} unsure .6?`]);
+    expect(written(12_345).issues.map(({ cell, code }) => [cell, code])).toEqual([
+      [at, "implausible"],
+    ]);
   },
 );
 
@@ -69,6 +72,7 @@ test.each(places)(
     expect(twice(0.62)).toEqual(["05-05 Ilka 1 85x5 0.62"]);
     expect(twice("")).toEqual(["05-05 Ilka 1 85x5 0.62"]);
     expect(twice("-")).toEqual(["05-05 Ilka 1 85x5 0.62"]);
+    expect(twice("fast")).toEqual(["05-05 Ilka 1 85x5 0.62", `${at} not-a-number: fast`]);
     expect(twice(0.6)).toEqual(["05-05 Ilka 1 85x5", `${at} speeds-twice: 0.6`]);
   },
 );

@@ -78,9 +78,9 @@ export function personName(text: string): string | null {
   return letters.test(bare) && words.length <= 4 && !trade.test(bare) ? bare : null;
 }
 
-/** Athlete, day and lift that the row is of. */
+/** Athlete, day and lift of a row that has them all. */
 export function keyOf({ athlete, day, exercise }: Above): string {
-  return [athlete?.[0], day?.day, exercise?.[0]].join("|");
+  return [athlete![0], day!.day, exercise![0]].join("|");
 }
 
 /** The athlete above, as a note carries it. */

@@ -11,6 +11,9 @@ export type PendingSet = {
   readonly meanings?: Meanings;
 };
 
+// A word that is known: nothing is told of it, wherever it stands.
+const marker: Placed = ["marker", -1];
+
 /**
  * Marks the marker sets among warm-ups: the one noted "last w/u", and in every other session the
  * last warm-up before the first work set when it has that same load.
@@ -19,14 +22,13 @@ export function markMarkerSets(sets: readonly PendingSet[]): void {
   const loads = new Set<string>();
   for (const set of sets)
     if (isWarmUp(set) && /\blast (w\/?u|warm)|\bmarker\b/.test(plainWords(set.flat.note?.[0]))) {
-      set.flat.kind = ["marker", set.flat.set?.[1] ?? -1];
+      set.flat.kind = marker;
       loads.add(key(set));
     }
   sets.forEach((set, at) => {
     const next = sets[at + 1];
     const last = next !== undefined && session(next) === session(set) && !isWarmUp(next);
-    if (isWarmUp(set) && last && loads.has(key(set)))
-      set.flat.kind = ["marker", set.flat.set?.[1] ?? -1];
+    if (isWarmUp(set) && last && loads.has(key(set))) set.flat.kind = marker;
   });
 }
 

@@ -127,8 +127,9 @@ function noteOf({ above, into }: Walk, line: readonly unknown[], row: number): P
       into.unread.see(above.header, row, index);
       continue;
     }
-    into.note(row, index, whoAbove(above), above.day?.day ?? null, "day", cell.trim());
-    noted = withWords(noted, cell.trim(), index);
+    const text = cell.trim();
+    into.note(row, index, whoAbove(above), above.day!.day, "day", text);
+    noted = withWords(noted, text, index);
   }
   return noted;
 }

@@ -88,8 +88,8 @@ function readSetting({ above, into, tab }: Walk, text: string, row: number, colu
   const day = above.day?.day ?? null;
   into.note(row, column, whoAbove(above), day, day === null ? "table" : "day", text.trim());
   const bar = /\b(?:bar|stange)\b[\s:(=]*(\d{1,2}(?:[.,]\d)?)?\s*(?:kg)?\s*(\?)?/i.exec(text);
-  const parts = text.split(/\s[–—-]\s|\|/).map((part) => part.trim());
-  const gym = parts.find((part) => place.test(part) && !/\d+\s*gym\//.test(part));
+  const parts = text.split(/\s[–—-]\s|\|/);
+  const gym = parts.find((part) => place.test(part) && !/\d\s*gym\//.test(part));
   if (day !== null && gym !== undefined) above.gym = [gym, column];
   if (bar === null) return;
   const mass = bar[1] === undefined ? null : Number(bar[1].replace(",", "."));

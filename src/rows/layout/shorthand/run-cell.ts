@@ -68,7 +68,7 @@ function runText(text: string, bare: "minutes" | "km" | null): RunCell {
   const words: string[] = [];
   let kind = interval === "" ? "" : "interval";
   let unnamed = "";
-  for (const token of left.split(/[\s;()]|,(?!\d)|(?<!\d),/).filter((one) => one !== "")) {
+  for (const token of left.split(/[\s;()]|,(?!\d)|(?<!\d),/)) {
     const known = runKinds.get(plainWords(token));
     if (known !== undefined) kind = known;
     else if (/^\d+(?:[.,]\d+)?$/.test(token) && unnamed === "") unnamed = token;
@@ -91,5 +91,5 @@ function runText(text: string, bare: "minutes" | "km" | null): RunCell {
 
 /** "10k" is ten kilometres. */
 function distanceOf([, amount, unit]: RegExpExecArray): string {
-  return `${amount} ${/^k/i.test(unit!) ? "km" : "mi"}`;
+  return `${amount} ${/k/i.test(unit!) ? "km" : "mi"}`;
 }
