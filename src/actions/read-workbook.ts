@@ -6,6 +6,7 @@ import { type FoundTable, findTables, jumpsAmong } from "../rows/find-tables";
 import type { ColumnQuestion } from "../rows/header/decide-columns";
 import type { TabQuestion } from "../rows/layout/tab-question";
 import { withNames } from "../rows/name/name-answers";
+import { withRaceNames } from "../rows/name/race-names";
 import { understandTable } from "../rows/read-table";
 import type { RowIssue } from "../rows/reading";
 import { squadRules } from "../rows/table/read-rules";
@@ -76,7 +77,7 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
       jumps: named(records("Jumps")),
       diary: named(records("Diary")),
       runs: named(records("Runs")),
-      races: records("Races"),
+      races: withRaceNames(records("Races"), answers.names),
       plates: records("Plates"),
       rules: squadRules(records("Rules")),
     },

@@ -1,8 +1,10 @@
 import { nameKey } from "../coaching/record/name-key";
+import type { Race } from "../coaching/record/race";
 import { cellOfName } from "../rows/name/cell-of-name";
 import { withNames } from "../rows/name/name-answers";
 import { nameIssues } from "../rows/name/name-issues";
 import { proposeNames } from "../rows/name/propose-names";
+import { raceNames, withRaceNames } from "../rows/name/race-names";
 import { nameQuestionWords } from "../words/row-check";
 import type { NameQuestion } from "./messages";
 import { type ReadWorkbook, sureEnough } from "./read-workbook";
@@ -14,11 +16,11 @@ type Named = { readonly row: number; readonly athlete: string };
  * cell that carries it. Without an Athletes table only near spellings among the rows are asked about.
  */
 export function unknownNames(read: ReadWorkbook): NameQuestion[] {
+  const { athletes } = read.rows;
   const tables = read.tabs
     .filter(({ sureness, table }) => sureness >= sureEnough && carriesNames.has(table))
-    .map((one) => ({ ...one, records: withNames(namesOf(one), read.answers.names) }));
+    .map((one) => ({ ...one, records: namesOf(one, read) }));
   const all = tables.flatMap(({ records }) => records);
-  const athletes = read.rows.athletes;
   const proposals = proposeNames(
     all,
     athletes.map(({ athlete }) => athlete),
@@ -32,7 +34,8 @@ export function unknownNames(read: ReadWorkbook): NameQuestion[] {
   );
   const questions = new Map<string, NameQuestion>();
   for (const { tab, table, records, understanding } of tables) {
-    const column = understanding.columns.find(({ field }) => field === "athlete")?.column ?? null;
+    const named = table === "Races" ? "who" : "athlete";
+    const column = understanding.columns.find(({ field }) => field === named)?.column ?? null;
     for (const issue of nameIssues(table, records, athletes)) {
       const key = nameKey(issue.found);
       const near = may.get(key) ?? [];
@@ -50,7 +53,7 @@ export function unknownNames(read: ReadWorkbook): NameQuestion[] {
               cell: cellOfName(read.cells(tab.id), issue.row, column, issue.found),
               rows,
               near,
-              toDo: nameQuestionWords(near),
+              toDo: nameQuestionWords(near, table === "Races"),
             },
       );
     }
@@ -64,8 +67,16 @@ const carriesNames: ReadonlySet<string> = new Set([
   "Diary",
   "Runs",
   "Availability",
+  "Races",
 ]);
 
-function namesOf({ understanding }: ReadWorkbook["tabs"][number]): readonly Named[] {
-  return understanding.reading.records as readonly Named[];
+/** Names in a tab's rows, answered spellings put right; those of races only beside a list of athletes. */
+function namesOf(
+  { table, understanding }: ReadWorkbook["tabs"][number],
+  { rows: { athletes }, answers }: ReadWorkbook,
+): readonly Named[] {
+  const { records } = understanding.reading;
+  if (table !== "Races") return withNames(records as readonly Named[], answers.names);
+  const races = withRaceNames(records as readonly Race[], answers.names);
+  return athletes.length === 0 ? [] : raceNames(races, athletes);
 }

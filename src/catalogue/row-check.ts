@@ -1,9 +1,11 @@
+import type { Race } from "../coaching/record/race";
 import { refuse } from "../outcome";
 import { readAthletesArgument } from "../rows/argument/athletes-argument";
 import { readDayArgument } from "../rows/argument/day-argument";
 import type { Cells } from "../rows/cells";
 import { cellOfName } from "../rows/name/cell-of-name";
 import { nameIssues } from "../rows/name/name-issues";
+import { raceNames } from "../rows/name/race-names";
 import { readOnce } from "../rows/read-once";
 import { type TableName, tableNames } from "../rows/table-name";
 import { allRowsRead } from "../words/row-check";
@@ -67,10 +69,16 @@ function unknownAmong(
   athletes: unknown,
 ) {
   const known = readAthletesArgument(athletes).asked.filter(({ athlete }) => athlete !== "");
-  const named = records.filter(
-    (record): record is { readonly row: number; readonly athlete: string } =>
-      typeof (record as { athlete?: unknown }).athlete === "string",
-  );
+  const listed = known.map(({ athlete, record }) => ({ athlete, group: record?.group ?? "" }));
+  // Names alone do not say which groups there are.
+  const grouped = known.some(({ record }) => record !== null);
+  const named =
+    table === "Races"
+      ? raceNames(grouped ? (records as readonly Race[]) : [], listed)
+      : records.filter(
+          (record): record is { readonly row: number; readonly athlete: string } =>
+            typeof (record as { athlete?: unknown }).athlete === "string",
+        );
   if (known.length === 0 || table === "Athletes") return [];
   return nameIssues(table, named, known).map((issue) => {
     const cell = cellOfName(cells, issue.row, null, issue.found);

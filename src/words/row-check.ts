@@ -11,7 +11,8 @@ export function rowsReadWords(read: number, filled: number): string {
 }
 
 /** What to do about a name that the Athletes table does not have, beside the answers to choose from. */
-export function nameQuestionWords(near: readonly string[]): string {
+export function nameQuestionWords(near: readonly string[], ofRace = false): string {
+  if (ofRace && near.length === 0) return "Name athletes, a group of the Athletes table, or all.";
   return whoseName(near.join(" or "), "Choose here, or correct the name in its cells.");
 }
 

@@ -26,5 +26,5 @@ export function nextRaceWords(
 
 /** Rows with a cell not used whose athlete is not in the list. */
 export function rowsBesideWords(rows: number): string {
-  return `${countWords(rows, "row")} with a cell not used belong to nobody in this list.`;
+  return `${countWords(rows, "row")} with a cell not used ${rows === 1 ? "belongs" : "belong"} to nobody in this list.`;
 }

@@ -48,7 +48,14 @@ export function readRaceRows(view: TableView): Reading<Race> {
       return reportBlank(view, fields.who, row);
     const earlier = doubled.earlier(line, row);
     if (earlier >= 0) return reportDoubled(view, row, earlier);
-    const runs = who(line, row);
+    // A line each in one cell: a row of names that a space alone would run together.
+    const lines = typeof cell === "string" && /\S\s*[\r\n]+\s*\S/.test(cell);
+    const runs = lines
+      ? cell
+          .trim()
+          .split(/\s*[\r\n]+\s*/)
+          .join("; ")
+      : who(line, row);
     return {
       row: row + 1,
       day,

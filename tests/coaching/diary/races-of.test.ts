@@ -34,3 +34,24 @@ test("without a group, or without a row in the Athletes table, no group's race i
   expect(ofAthlete("")).toEqual(["club night", "open mile", "relay"]);
   expect(ofAthlete(null)).toEqual(["club night", "open mile", "relay"]);
 });
+
+test.each([
+  "Ilka Brandmoor; Priya Tellander",
+  "Ilka Brandmoor, Priya Tellander",
+  "Ilka Brandmoor & priya tellander",
+  "Ilka Brandmoor and Priya Tellander",
+  "Ilka Brandmoor/Priya Tellander",
+  "road + track",
+  "road und track",
+])("several in one cell each run: %s", (who) => {
+  const of = (athlete: string, group: string) =>
+    racesOf([race("relay", who)], athlete, athleteRow({ athlete, group })).length;
+  expect([of("Priya Tellander", "track"), of("Wren Castellow", "hurdles")]).toEqual([1, 0]);
+});
+
+test("“and” inside a name parts nothing, and “all” among others is nobody's", () => {
+  const of = (who: string, athlete: string) => racesOf([race("mile", who)], athlete, null).length;
+  expect(of("Sandor Brandmoor", "Sandor Brandmoor")).toBe(1);
+  expect(of("Åand Ruud", "Ruud")).toBe(0);
+  expect(of("all, except Priya Tellander", "Ilka Brandmoor")).toBe(0);
+});
