@@ -40,9 +40,9 @@ export function findTables(
     const [best, second] = all.filter(({ lacking }) => !lacking);
     const read = (table: TableName) =>
       understandTable<TableName>(table, cells, { ...options, title: name });
-    // A grid of dates has an athletes' column too; the grid tells more.
+    // A grid of dates has an athletes' column too; the grid tells more, also one to be asked about.
     const grid = best?.table === "Athletes" ? ownLayouts(name, wideTables, read) : [];
-    if (grid.some(({ sureness }) => sureness >= 0.6)) return grid;
+    if (grid.some((one) => one.sureness >= 0.6 || isGrid(one))) return grid;
     const ofOne = all.find(({ lacking, fit }) => lacking && fit >= 0.5);
     // "Name: …" above the rows of one athlete is no table of athletes.
     const outdone = best?.table === "Athletes" && (ofOne?.fit ?? 0) > best.fit;
@@ -118,13 +118,15 @@ function ownLayouts(
     return sureness < 0.27 ? [] : [{ tab, table, sureness, understanding }];
   });
   // Under a header of dates stands one table, not several.
-  const grids = found.filter(({ understanding }) => understanding.layout === "dates across");
+  const grids = found.filter(isGrid);
   if (grids.length < 2) return found;
   // Runs and diary are read from a grid only where it speaks of them; a number is a height or a load as well.
   const spoken = grids.find(({ table }) => table === "Runs" || table === "Diary");
   if (spoken !== undefined) return [spoken];
   return [grids.reduce((best, one) => (one.sureness > best.sureness ? one : best))];
 }
+
+const isGrid = ({ understanding }: FoundTable) => understanding.layout === "dates across";
 
 function hasFigure(record: {
   readonly heightCm: number | null;

@@ -54,3 +54,137 @@ test("a shopping list is no table", () => {
     ]),
   ).toEqual([]);
 });
+
+type Row = readonly unknown[];
+const found = (name: string, ...cells: readonly Row[]) =>
+  findTables([{ name, cells }], { today }).map(({ table, sureness }) => [
+    table,
+    Math.round(sureness * 1000) / 1000,
+  ]);
+const day = (date: number) => new Date(2026, 4, date);
+const runner = (at: number) => `Runner ${String.fromCharCode(65 + at)}`;
+/** Rows under two dates, each cell the same. */
+const grid = (
+  title: string,
+  rows: number,
+  cell: unknown,
+  dates: Row = ["12/5/2026", "13/5/2026"],
+) => [
+  [title],
+  ["", ...dates],
+  ...Array.from({ length: rows }, (_, at) => [runner(at), ...dates.map(() => cell)]),
+  [""],
+];
+
+test("a grid of sets beside its athletes is asked about, and is no table of athletes", () => {
+  const dates = [day(12), day(13)];
+  expect(found("Gym", ["Athlete", ...dates], ["Ilka", "85x3x5", "85x3x5"])).toEqual([
+    ["Sets", 0.5],
+  ]);
+  expect(found("Mood", ["Athlete", ...dates], ["Ilka", 4, 4])).toEqual([["Diary", 0.9]]);
+  const baselines = ["Athlete", "Group", "Baseline from", "Baseline to"];
+  expect(
+    found("Squad", baselines, ["Ilka", "A", day(1), day(20)], ["Kofi", "A", day(2), day(21)]),
+  ).toEqual([["Athletes", 0.85]]);
+});
+
+test("under a name, rows of one athlete are no table of athletes once most of them are read", () => {
+  const set = (number: number) => [number, 80, 0.6, 0.59];
+  const rows = [["Name", "Ilka Brandmoor"], ["Tue 12 May 2026"], ["SQUAT", "kg", "r1", "r2"]];
+  // The line of the name is not read as a set.
+  expect(found("Ilka Brandmoor", ...rows, set(1), set(2))).toEqual([["Sets", 0.6]]);
+  const tested = ["Athlete", "Group", "Birth year", "Date", "CMJ"];
+  expect(
+    found("Squad", tested, ["Ilka", "A", 2003, "2026-05-12", 31], ["Kofi", "A", 2001, "", 30]),
+  ).toEqual([["Athletes", 0.66]]);
+});
+
+test("a tab that has something of every table and all of none is none", () => {
+  const something = ["Date", "Group", "Until", "Width", "Value"].map((word) => [word]);
+  expect(found("Sheet1", ...something)).toEqual([]);
+  expect(found("Sheet1", ["Rule", "Value"], ...something)).toEqual([["Rules", 0.7]]);
+});
+
+test("all that a table needs counts before one athlete's or one lift's rows with more headings", () => {
+  expect(
+    found(
+      "Sheet1",
+      ["Date", "Athlete", "Km", "Load", "Reps", "Set", "RIR"],
+      ["2026-05-12", "Ilka", 5, 80, 5, 1, 2],
+    ),
+  ).toEqual([["Runs", 0.55]]);
+  expect(
+    found(
+      "Sheet1",
+      ["Name", "Group", "Event"],
+      ["Ilka", "A", "mile"],
+      ["Date", "Sleep", "Mood"],
+      ["2026-05-12", 8, 4],
+    ),
+  ).toEqual([["Athletes", 0.8]]);
+});
+
+test("a tab is a table from half sure on", () => {
+  const spell = ["Ilka", "2026-05-12", "out", "a", "b", "c", "d"];
+  const heads = ["Athlete", "From", "May do", "Weather", "Sky", "Moon", "Tide"];
+  expect(found("Sheet1", heads, spell)).toEqual([["Availability", 0.5]]);
+  expect(found("Sheet1", [...heads, "Wind"], [...spell, "e"])).toEqual([]);
+});
+
+test("jumps are looked for beside sets, not beside a diary; repetitions count as headings", () => {
+  const hop = ["Date", "Athlete", "Sleep", "Mood", "Hop (cm)"];
+  expect(found("Diary", hop, ["2026-05-12", "Ilka", 8, 4, 31])).toEqual([["Diary", 0.88]]);
+  expect(
+    found(
+      "Log",
+      ["Date", "Athlete", "Exercise", "kg x sets x reps"],
+      ["2026-05-12", "Ilka", "squat", "85x3x5"],
+      ["2026-05-12", "Ilka", "box jump", "5x15 o"],
+    ),
+  ).toEqual([
+    ["Sets", 0.7],
+    ["Jumps", 0.9],
+  ]);
+  expect(
+    found(
+      "Set log",
+      ["Date", "Athlete", "Exercise", "Load", "Rep 1", "Rep 2", "Weather"],
+      ["2026-05-12", "Ilka", "squat", 80, 0.6, 0.59, "rain"],
+    ),
+  ).toEqual([["Sets", 0.9]]);
+});
+
+test("one athlete's tab of two headings more is nine tenths as sure; a nameless one is half sure", () => {
+  const rows = [
+    ["Date", "Sleep", "Mood"],
+    ["2026-05-12", 8, 4],
+  ];
+  expect(found("Ilka Brandmoor", ...rows)).toEqual([["Diary", 0.72]]);
+  expect(found("Tab", ...rows)).toEqual([["Diary", 0.5]]);
+});
+
+test("a grid is as sure as the share of its rows read; runs and diary count before jumps of the same numbers", () => {
+  expect(found("Spring", ...grid("Box jump", 2, 40))).toEqual([["Jumps", 0.9]]);
+  expect(found("Spring", ...grid("Runs", 1, 40))).toEqual([["Runs", 0.5]]);
+  expect(found("Spring", ...grid("Mood", 1, 4), ...grid("Xyz", 1, 4))).toEqual([["Diary", 0.45]]);
+  // 0.27 is the least that is shown.
+  expect(found("Spring", ...grid("Mood", 3, 4), ...grid("Xyz", 7, 4))).toEqual([["Diary", 0.27]]);
+  expect(found("Spring", ...grid("Mood", 3, 4), ...grid("Xyz", 8, 4))).toEqual([["Jumps", 0.9]]);
+});
+
+test("jumps of contact or flight times alone are jumps", () => {
+  expect(found("Spring", ...grid("Drop jump contact, s", 2, 0.18))).toEqual([["Jumps", 0.9]]);
+  expect(found("Spring", ...grid("Flight time, s", 2, 0.5))).toEqual([["Jumps", 0.9]]);
+});
+
+test("a grid of which less than a third is read is asked about where an answer would settle it, not for a strange column", () => {
+  const squats = grid("Squat, kg x sets x reps", 1, "85x3x5");
+  expect(found("Spring", ...squats, ...grid("", 2, "85x3x5"))).toEqual([["Sets", 0.3]]);
+  expect(found("Spring", ...squats, ...grid("", 3, "85x3x5"))).toEqual([["Sets", 0.5]]);
+  expect(found("Spring", ...grid("Mood", 2, 4, ["5/6/2026", "6/7/2026", "Sky"]))).toEqual([
+    ["Diary", 0.5],
+  ]);
+  expect(
+    found("Spring", ...grid("Mood", 2, 4, ["12/5/2026", "13/5/2026", "Sky"]), ...grid("Xyz", 7, 4)),
+  ).toEqual([["Jumps", 0.9]]);
+});
