@@ -58,26 +58,28 @@ export function understandTable<T extends TableName>(
   const asked = lie.decided?.questions ?? [];
   const readView = viewReaders[table] as (view: TableView) => Reading<RowOf[T]>;
   const reader = (of: TableView) => named(readView(of), options.names ?? noNameAnswers);
-  const reading = unfolded?.read<RowOf[T]>(reader, year) ?? null;
   // A header that lacks one thing says more than rows of which none can be read without it; athlete and
   // lift may stand above the rows, unless a column that nobody explains may be the one.
   const [lacking, ...others] = missing;
   const mayStandAbove = lacking === "athlete" || lacking === "exercise";
   const lacksOne =
     layout === "blocks one under another" &&
-    lacking !== undefined &&
     others.length === 0 &&
-    (!mayStandAbove || (lie.decided?.header.unknown ?? []).length > 0);
-  if (unfolded !== null && reading !== null && !(lacksOne && reading.rowsRead === 0)) {
-    const questions = [
-      ...unfolded.unread.questions,
-      ...asked.filter(({ column }) => unfolded.passesOver?.(column - 1)),
-      ...questionsOfReading(reading, cells, lie.found?.first ?? 0, end),
-    ];
-    // A grid that holds no sets is not asked for its lift.
-    const samples = layout === "dates across" ? [] : rowSamples(cells, unfolded.headerRow + 1, end);
-    const ofTab = tabQuestions(reading.issues, unfolded.asks, samples);
-    return { reading, layout, ...about, questions, tabQuestions: ofTab };
+    (!mayStandAbove || lie.decided!.header.unknown.length > 0);
+  if (unfolded !== null) {
+    const reading = unfolded.read<RowOf[T]>(reader, year);
+    if (!(lacksOne && reading.rowsRead === 0)) {
+      const questions = [
+        ...unfolded.unread.questions,
+        ...asked.filter(({ column }) => unfolded.passesOver?.(column - 1)),
+        ...questionsOfReading(reading, cells, lie.found?.first ?? 0, end),
+      ];
+      // A grid that holds no sets is not asked for its lift.
+      const samples =
+        layout === "dates across" ? [] : rowSamples(cells, unfolded.headerRow + 1, end);
+      const ofTab = tabQuestions(reading.issues, unfolded.asks, samples);
+      return { reading, layout, ...about, questions, tabQuestions: ofTab };
+    }
   }
   if (view !== null && missing.length === 0) {
     const plain = reader(view);
