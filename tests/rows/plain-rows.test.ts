@@ -147,6 +147,9 @@ test("a row typed twice is found where three speeds or a set's number tell it fr
   expect(twice(row("", 0.62, 0.6, 0.57))).toEqual(["doubled-row"]);
   expect(twice(row("", 0.62, 0.6, ""))).toEqual([]);
   expect(twice(row(2, 0.62, "", ""))).toEqual(["doubled-row"]);
+  const unnumbered = [day(7), "Ilka Brandmoor", "back squat", 80, 0.62, 0.6];
+  const speeds = ["date", "athlete", "exercise", "load kg", "rep 1", "rep 2"];
+  expect(readAlike([speeds, unnumbered, [...unnumbered]])).toBe(2);
   const led = [
     ["set", "date", "athlete", "exercise", "load kg"],
     [2, day(7), "Ilka Brandmoor", "back squat", 80],
@@ -197,6 +200,14 @@ test("rows under merged names, and rows of one repetition each, lean on the rows
     ["", "", "", 2, 102.5],
   ];
   expect(readAlike(merged)).toBe(0);
+  const names = [
+    ["date", "athlete", "exercise", "set", "load kg"],
+    [...squat, 1, 80],
+    [day(7), "", "back squat", 2, 82.5],
+    [day(7), "Tomas Reyerson", "back squat", 1, 100],
+    [day(7), "", "back squat", 2, 102.5],
+  ];
+  expect(readAlike(names)).toBe(0);
   const oneARow = [
     ["date", "athlete", "exercise", "set", "rep", "load kg", "speed m/s"],
     [...squat, 1, 1, 80, 0.62],
@@ -218,4 +229,14 @@ test("below a day that cannot be read, a day without a year follows the last tha
   expect(readAlike(cells)).toBeGreaterThan(0);
   const { records } = read(viewOfSets(cells) as TableView, always);
   expect(records.map((set) => isoFromDay(set.day))).toEqual(["2025-12-30", "2026-01-02"]);
+});
+
+test("a row with its time of day is read with care, the first column being the time as well", () => {
+  const timed = [
+    ["time", "date", "athlete", "exercise", "load kg"],
+    ["17:30", day(7), "Ilka Brandmoor", "back squat", 80],
+    ["", day(7), "Ilka Brandmoor", "back squat", 82.5],
+  ];
+  expect(readAlike(timed)).toBe(1);
+  expect(read(viewOfSets(timed) as TableView, always).records[0]!.minute).toBe(1050);
 });

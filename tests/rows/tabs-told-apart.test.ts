@@ -172,6 +172,14 @@ test("issues stand at the coach's own cells, from one; the whole row is column n
     },
   ]);
   expect([...log.dropped]).toEqual([1]);
+  // What is found is what the coach wrote, not what was unfolded from it; past the rows there is nothing.
+  log.add("not-a-day", 1, 0, "unfolded");
+  log.add("not-a-day", 9, 0, "unfolded");
+  log.addAtSource("not-a-day", 9, 0);
+  expect(log.issues.slice(2).map(({ found }) => found)).toEqual(["b", "", ""]);
+  const bare = new IssueLog("Sets");
+  bare.addAtSource("not-a-day", 0, 0);
+  expect(bare.issues[0]!.found).toBe("");
   const moved = new IssueLog("Sets", (row, column) => ({ row: row + 5, column: column + 2 }));
   moved.add("not-a-day", 1, 1, "x");
   expect([moved.issues[0]!.cell, moved.issues[0]!.found, moved.rowNumber(1)]).toEqual([
