@@ -3,7 +3,7 @@ import { cellAbove } from "../column/above";
 import { choiceColumn, choices } from "../column/choice-column";
 import { dayColumn, newDayAside } from "../column/day-column";
 import { minuteColumn } from "../column/minute-column";
-import { textColumn } from "../column/text-column";
+import { textColumn, trimmed } from "../column/text-column";
 import type { Column } from "../header/column";
 import type { Reading } from "../reading";
 import type { CellReader, TableView } from "../table-view";
@@ -43,19 +43,15 @@ export function readRaceRows(view: TableView): Reading<Race> {
     const race = name(line, row);
     if (race === "") return reportBlank(view, fields.race, row);
     // Nobody named is the whole squad; whom a formula failed to name is not, nor whom a mark repeats of it.
-    const cell = line[whoAt];
-    if (isErrorCell(isDitto(cell) ? whoAbove(row) : cell))
-      return reportBlank(view, fields.who, row);
+    const cell = isDitto(line[whoAt]) ? whoAbove(row) : line[whoAt];
+    if (isErrorCell(cell)) return reportBlank(view, fields.who, row);
     const earlier = doubled.earlier(line, row);
     if (earlier >= 0) return reportDoubled(view, row, earlier);
     // A line each in one cell: a row of names that a space alone would run together.
-    const lines = typeof cell === "string" && /\S\s*[\r\n]+\s*\S/.test(cell);
-    const runs = lines
-      ? cell
-          .trim()
-          .split(/\s*[\r\n]+\s*/)
-          .join("; ")
-      : who(line, row);
+    const lines = String(cell)
+      .split(/[\r\n]/)
+      .map(trimmed);
+    const runs = lines.length > 1 ? lines.filter((one) => one !== "").join("; ") : who(line, row);
     return {
       row: row + 1,
       day,

@@ -243,6 +243,25 @@ test("whom a race is for: everybody in several words, or as written; its own tim
   expect(races.records[0]).toMatchObject({ surface: "track", row: 2 });
 });
 
+test("runners on lines of their own in one cell are several, also where a mark repeats them", () => {
+  const races = read(
+    "Races",
+    ["Date", "Race", "Who"],
+    ["2026-05-12", "R1", "Ilka  Brandmoor\nKofi Anstruther"],
+    ["2026-05-13", "R2", '"'],
+    ["2026-05-14", "R3", " Ilka Brandmoor \r\n\r\n Kofi Anstruther\r"],
+    ["2026-05-15", "R4", `Ilka Brandmoor${"\n".repeat(50_000)}`],
+    ["2026-05-16", "R5", "\n"],
+  );
+  expect(races.records.map(({ who }) => who)).toEqual([
+    "Ilka Brandmoor; Kofi Anstruther",
+    "Ilka Brandmoor; Kofi Anstruther",
+    "Ilka Brandmoor; Kofi Anstruther",
+    "Ilka Brandmoor",
+    "all",
+  ]);
+});
+
 const rule = (name: unknown, value: unknown) => {
   const reading = read("Rules", ["Rule", "Value"], [name, value]);
   return reading.issues[0] ?? reading.records[0]!.value;
