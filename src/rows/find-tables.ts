@@ -40,8 +40,10 @@ export function findTables(
     const [best, second] = all.filter(({ lacking }) => !lacking);
     const read = (table: TableName) =>
       understandTable<TableName>(table, cells, { ...options, title: name });
-    // A grid of dates has an athletes' column too; the grid tells more, also one to be asked about.
-    const grid = best?.table === "Athletes" ? ownLayouts(name, wideTables, read) : [];
+    // A grid of dates has an athletes' column too, also one to be asked about, and a row of tests a day
+    // besides; they tell more.
+    const bare = best?.table === "Athletes" || best?.bare === true;
+    const grid = bare ? ownLayouts(name, wideTables, read) : [];
     if (grid.some((one) => one.sureness >= 0.6 || isGrid(one))) return grid;
     const ofOne = all.find(({ lacking, fit }) => lacking && fit >= 0.5);
     // "Name: …" above the rows of one athlete is no table of athletes.
@@ -153,30 +155,36 @@ const spared: Readonly<Partial<Record<TableName, readonly string[]>>> = {
 /**
  * How well a tab's header fits a table: all needed headings, then the share of headings it knows.
  * `lacking` when it could only be a tab of one athlete or lift, by its further headings. `near`: how
- * many headings it knows of a table whose rows cannot be used for the want of a single one.
+ * many headings it knows of a table whose rows cannot be used for the want of a single one. `bare`
+ * when it has the needed headings alone.
  */
 function headerFit(
   table: TableName,
   tab: string,
   cells: Cells,
   end: number,
-): { fit: number; lacking: boolean; near: number } {
+): { fit: number; lacking: boolean; near: number; bare: boolean } {
   const header = findHeader(table, cells, end);
   const named = plainWords(tab).includes(table.toLowerCase().replace(/s$/, "")) ? 0.15 : 0;
-  if (header === null) return { fit: 0, lacking: false, near: 0 };
+  if (header === null) return { fit: 0, lacking: false, near: 0, bare: false };
   const lacking = header.missing.length > 0;
   const known = Object.keys(header.fields).length + header.repColumns.length;
   if (header.missing.some((field) => !spared[table]?.includes(field)))
-    return { fit: 0, lacking, near: header.missing.length === 1 && known >= 3 ? known : 0 };
+    return {
+      fit: 0,
+      lacking,
+      near: header.missing.length === 1 && known >= 3 ? known : 0,
+      bare: false,
+    };
   const share = known / (known + header.unknown.length);
   const needed = neededFields[table].length - header.missing.length;
   // Fewer headings are no proof of a tab that lacks a needed one.
-  if (lacking && known - needed < 2) return { fit: 0, lacking, near: 0 };
+  if (lacking && known - needed < 2) return { fit: 0, lacking, near: 0, bare: false };
   // A table of two needed headings that knows nothing else is no proof on its own.
   const further = Math.min(
     1,
     (known - needed) / Math.min(3, Object.keys(tableColumns[table]).length),
   );
   const fit = Math.min(1, 0.35 + 0.35 * share + 0.15 * Math.max(0, further) + named);
-  return { fit, lacking, near: 0 };
+  return { fit, lacking, near: 0, bare: known === needed };
 }

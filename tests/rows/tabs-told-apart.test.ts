@@ -233,3 +233,14 @@ test("a formula's athletes: boxes are blank, numbers are names, long ones are cu
   expect(readAthletesArgument(late(10)).table).toBeNull();
   expect(readAthletesArgument([["Athlete", "Event"]]).table).toBeNull();
 });
+
+test("days, athletes and one jump test are jumps; days and athletes with words nobody knows a diary in doubt", () => {
+  const rows = (head: string, cell: unknown) => [
+    ["Date", "Athlete", head],
+    ["2026-05-12", "Ilka Brandmoor", cell],
+    ["2026-05-19", "Ilka Brandmoor", cell],
+  ];
+  expect(tables("Testing", rows("CMJ", 38.5)).map(([table]) => table)).toEqual(["Jumps"]);
+  const [[table, sureness] = []] = tables("Testing", rows("Vibe", 7));
+  expect([table, Number(sureness) < 0.6]).toEqual(["Diary", true]);
+});

@@ -131,3 +131,66 @@ test("a column that says something of one figure is told where it is filled, and
   expect([told("yes"), told(true)]).toEqual(Array(2).fill(["E1 heading-unknown: Cleared"]));
   expect([told(""), told(false)]).toEqual([[], []]);
 });
+
+test("columns numbered from one on are tries of one test, each figure beside its own", () => {
+  const read = (head: readonly string[], ...rows: readonly unknown[][]) =>
+    understandTable("Jumps", [["Date", "Athlete", ...head], ...rows]).reading.records.map(
+      ({ test, heightCm, contactS }) => `${test} ${contactS ?? "–"} ${heightCm ?? "–"}`,
+    );
+  const row = ["2026-05-12", "Ilka Brandmoor"];
+  const cmj = ["CMJ – 36.9", "CMJ – 37.4", "CMJ – 37.5"];
+  for (const head of [
+    ["CMJ 1", "CMJ 2", "CMJ 3"],
+    ["CMJ1 (cm)", "CMJ2 (cm)", "CMJ3 (cm)"],
+    ["CMJ try 1", "CMJ try 2", "CMJ try 3"],
+    ["CMJ #1", "CMJ #2", "CMJ #3"],
+  ])
+    expect(read(head, [...row, 36.9, 37.4, 37.5])).toEqual(cmj);
+  expect(
+    read(
+      [
+        "Drop jump contact 1 ms",
+        "Drop jump height 1 cm",
+        "Drop jump contact 2 ms",
+        "Drop jump height 2 cm",
+      ],
+      [...row, 182, "", 190, 31],
+    ),
+  ).toEqual(["Drop jump 0.182 –", "Drop jump 0.19 31"]);
+  // Heights of the box are no tries.
+  expect(read(["Drop jump 30", "Drop jump 40"], [...row, 31, 33])).toEqual([
+    "Drop jump 30 – 31",
+    "Drop jump 40 – 33",
+  ]);
+  expect(read(["CMJ 1", "Box jump"], [...row, 36, 60])).toEqual(["CMJ 1 – 36", "Box jump – 60"]);
+});
+
+test.each([
+  ["a second row that numbers them", [["", "", 1, 2, 3]]],
+  ["nothing below it", []],
+])("tries stand under one heading, merged over their columns, with %s", (_, second) => {
+  const { reading, questions } = understandTable("Jumps", [
+    ["Date", "Athlete", "CMJ", "", ""],
+    ...second,
+    ["2026-05-12", "Ilka Brandmoor", 36.9, 37.4, 37.5],
+    ["2026-05-19", "Ilka Brandmoor", 36.1, "", 37],
+  ]);
+  expect(reading.records.map(({ test, heightCm }) => [test, heightCm])).toEqual([
+    ["CMJ", 36.9],
+    ["CMJ", 37.4],
+    ["CMJ", 37.5],
+    ["CMJ", 36.1],
+    ["CMJ", 37],
+  ]);
+  expect([problems(reading), questions]).toEqual([[], []]);
+});
+
+test("a column without a heading that holds no heights is asked about", () => {
+  const { reading, questions } = understandTable("Jumps", [
+    ["Date", "Athlete", "CMJ", ""],
+    ["2026-05-12", "Ilka Brandmoor", 36.9, 7],
+    ["2026-05-19", "Ilka Brandmoor", 36.1, 180],
+  ]);
+  expect(reading.records.map(({ heightCm }) => heightCm)).toEqual([36.9, 36.1]);
+  expect(questions.map(({ column }) => column)).toEqual([4]);
+});

@@ -4,7 +4,11 @@ import type { JumpPart } from "./jump-title";
 
 /** True for a heading of a jump test or of its times. */
 export function isJumpColumn(heading: string): boolean {
-  return namesJump(heading) || /\b(contact|flight|kontakt|flugzeit)\b/.test(plainWords(heading));
+  // "CMJ1" is CMJ, the first.
+  return (
+    namesJump(heading.replace(/(\p{L})(?=\d\b)/gu, "$1 ")) ||
+    /\b(contact|flight|kontakt|flugzeit)\b/.test(plainWords(heading))
+  );
 }
 
 /** The figure a test column holds; null where the cell itself says: a height or a stack. */
@@ -29,4 +33,32 @@ export function testName(heading: string): string {
     .replace(/\s+/g, " ")
     .trim();
   return name === "" ? "drop jump" : name;
+}
+
+/** A test's name without the number of its try: "CMJ 2", "CMJ try 2", "CMJ #2". */
+const numberedTry =
+  /^(.*?[^\s\d#.-])[\s.-]*(?:(?:try|attempt|trial|rep|versuch|nr|no)\.?\s*)?#?\s*([1-9])$/i;
+
+/** Which try of which test each name stands for; tries count from 0. */
+export type Try = { readonly test: string; readonly attempt: number };
+
+/**
+ * Columns numbered from 1 on are tries of one test ("CMJ 1", "CMJ 2", "CMJ 3"); any other number is part
+ * of the name, as in "Drop jump 30".
+ */
+export function triesOf(names: readonly string[]): ReadonlyMap<string, Try> {
+  const tries = new Map<string, Map<number, string>>();
+  for (const name of names) {
+    const [, test = "", number] = numberedTry.exec(name) ?? [];
+    if (test === "") continue;
+    const key = plainWords(test);
+    tries.set(key, (tries.get(key) ?? new Map<number, string>()).set(Number(number), name));
+  }
+  const found = new Map<string, Try>();
+  for (const byNumber of tries.values()) {
+    const inTurn = byNumber.size > 1 && byNumber.has(byNumber.size) && byNumber.has(1);
+    const test = numberedTry.exec(byNumber.get(1) ?? "")?.[1] ?? "";
+    if (inTurn) for (const [at, name] of byNumber) found.set(name, { test, attempt: at - 1 });
+  }
+  return found;
 }

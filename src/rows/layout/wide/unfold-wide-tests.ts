@@ -1,6 +1,7 @@
 import type { Day } from "../../../coaching/calendar/day";
 import { dayColumn } from "../../column/day-column";
 import { plainWords } from "../../header/header-words";
+import { sampleColumn, valueFit } from "../../header/value-fit";
 import { IssueLog } from "../../issue-log";
 import { beginsSummary } from "../../table/read-lines";
 import type { TableView } from "../../table-view";
@@ -16,12 +17,14 @@ import { withUnit } from "../with-unit";
 import { withWords } from "../with-words";
 import { jumpCell } from "./jump-cell";
 import { type JumpPart, jumpTitle } from "./jump-title";
-import { isJumpColumn, partOf, testName } from "./test-heading";
+import { isJumpColumn, partOf, type Try, testName, triesOf } from "./test-heading";
 
 type TestColumn = {
   readonly index: number;
   readonly heading: string;
   readonly part: JumpPart | null;
+  /** Columns to the left that the same heading stands over, as merged cells do. */
+  readonly further: number;
 };
 
 /** Meanings that hold for all tests and lifts of a row. */
@@ -30,7 +33,7 @@ const ofWholeRow = new Set(
 );
 
 /** What a column of a test stands for. */
-type MeantTest = { readonly test: string; readonly part: JumpPart; readonly unit: Unit | null };
+type MeantTest = Try & { readonly part: JumpPart; readonly unit: Unit | null };
 
 /** Whose row it is, of which day; null where that cannot be read. */
 type Who = { readonly athlete: string; readonly day: Day | null };
@@ -54,19 +57,23 @@ export function unfoldWideTests(
   for (const index of [...unknown, ...own.flatMap((field) => fields[field]?.index ?? [])]) {
     const heading = String(head[index]).trim();
     const isTest = table === "Jumps" ? isJumpColumn(heading) : liftInWords(heading) !== null;
-    if (isTest) columns.push({ index, heading, part: partOf(heading) });
+    if (isTest) columns.push({ index, heading, part: partOf(heading), further: 0 });
   }
   if (columns.length === 0) return null;
+  if (table === "Jumps")
+    columns.push(...columns.flatMap((column) => underOneHeading(view, column)));
+  const at = new Set(columns.map(({ index }) => index));
   const into = new Unfolded(table, cells, headerRow);
   for (let row = 0; row < view.first; row++) into.mark(row, "heading");
   // Sets and jumps of one tab are each read by themselves.
   into.passesOver = (column) =>
-    !isJumpColumn(String(head[column])) && liftInWords(head[column]) === null;
+    !at.has(column) && !isJumpColumn(String(head[column])) && liftInWords(head[column]) === null;
   columns.sort((one, other) => one.index - other.index);
   const quiet = { ...view, log: new IssueLog(table) };
   const readDay = dayColumn(quiet, fields.day, false);
   const tests = new Map<number, MeantTest>();
-  for (const { index, heading, part } of columns) {
+  const tries = triesOf(columns.map(({ heading }) => testName(heading)));
+  for (const { index, heading, part, further } of columns) {
     const title = jumpTitle(heading);
     const unit =
       title.parts[0]?.unit ?? unitOf(/\b(ms|s|cm|mm|m|in)\b\)?$/.exec(plainWords(heading))?.[1]);
@@ -74,11 +81,12 @@ export function unfoldWideTests(
     // Of several columns of heights none speaks for the others.
     const shared = [...tests.values()].some((other) => other.part === meant);
     into.describe(meant, { heading: shared ? meant : heading, words: heading });
-    tests.set(index, { test: testName(heading), part: meant, unit });
+    const test = testName(heading);
+    tests.set(index, { ...(tries.get(test) ?? { test, attempt: further }), part: meant, unit });
   }
   for (let row = view.first; row < view.end; row++) {
     const line = cells[row]!;
-    if (beginsSummary(line, fields.athlete)) {
+    if (beginsSummary(line, fields.athlete) || numbersOfTries(line, tests)) {
       into.mark(row, "heading");
       continue;
     }
@@ -105,6 +113,32 @@ export function unfoldWideTests(
     if (who.day === null || who.athlete === "") into.emit(row, shared);
   }
   return into;
+}
+
+/** Tries of one test under a heading that is merged over them: heights in columns without a heading. */
+function underOneHeading(
+  { cells, headerRow, first, end }: TableView,
+  column: TestColumn,
+): TestColumn[] {
+  const found: TestColumn[] = [];
+  if (column.part !== null) return found;
+  for (let index = column.index + 1; isBlank(cells[headerRow]![index]); index++) {
+    const sample = sampleColumn(cells, first, end, index).filter((cell) => !isTryNumber(cell));
+    if (sample.length === 0 || valueFit("height", sample) < 1) break;
+    found.push({ ...column, index, further: index - column.index });
+  }
+  return found;
+}
+
+const isTryNumber = (cell: unknown) => typeof cell === "number" && cell < 10;
+
+/** A second row of headings that numbers the tries: 1, 2, 3 and nothing else. */
+function numbersOfTries(line: readonly unknown[], tests: ReadonlyMap<number, MeantTest>): boolean {
+  const filled = [...line.entries()].filter(([, cell]) => !isBlank(cell));
+  return (
+    filled.length > 1 &&
+    filled.every(([index, cell]) => cell === (tests.get(index)?.attempt ?? Number.NaN) + 1)
+  );
 }
 
 function setColumn(
@@ -160,7 +194,7 @@ function jumpColumn(
   into.note(row, index, athlete, day, "day", said.note);
   said.attempts.forEach((attempt, first) => {
     // The same figure once more is another jump.
-    let at = first;
+    let at = meant.attempt + first;
     const taken = (part: string) => groups.get(`${meant.test}|${at}`)?.[part] !== undefined;
     while (Object.keys(attempt).some(taken)) at++;
     const key = `${meant.test}|${at}`;
