@@ -1,6 +1,7 @@
 import type { Cells } from "../cells";
 import { editDistance } from "../name/edit-distance";
 import type { TableName } from "../table-name";
+import { askedInWords } from "./asked-in-words";
 import type { Column } from "./column";
 import type { ColumnAnswers } from "./column-answers";
 import { tableColumns } from "./columns";
@@ -120,7 +121,9 @@ export function decideColumns(
     const heading = String(headLine[index] ?? "").trim();
     const column: Column = { index, unit, heading, words };
     const free = all.filter((field) => fields[field] === undefined);
-    const near = nearHeading(table, words, free);
+    const inWords = table === "Diary" ? askedInWords(words, sample) : null;
+    const near =
+      inWords !== null && free.includes(inWords) ? inWords : nearHeading(table, words, free);
     const fit = bestFit(free, sample);
     if (near !== null && valueFit(near, sample) >= 0.8) {
       fields[near] = column;

@@ -53,13 +53,20 @@ export function recogniseHeader(table: TableName, row: readonly unknown[]): Reco
 const beside =
   /^(?:mean|avg|average|peak|best|fastest|top|bar|first|total)\s+|^(?:session|test|testing|training|workout|lift|run|race|event)s? (?=date$)|(?<=^date) of (?:the )?(?:session|test|training|workout|run|race|event)$|\s+(?:per|each|je|pro|of each)\s+(?:set|rep|satz|wdh)s?$/;
 
+/** The ends of a scale beside what is rated: "soreness 1-5", "mood out of 10". */
+const scale = /\s+(?:\d{1,2}\s*(?:[-–]|to|bis)|out of|von)\s*\d{1,3}$/;
+const rated = /^(?:soreness|fatigue|stress|mood|sleepQuality|exertion)$/;
+
 /** A heading's meaning, also with "mean", "peak", "per set" around it, or "session" beside "date". */
 function meaningOf(lookup: ReadonlyMap<string, string>, words: string): string | undefined {
   for (let left = words; ; ) {
     const field = lookup.get(left);
     if (field !== undefined) return field;
     const bare = left.replace(beside, "");
-    if (bare === left) return undefined;
+    if (bare === left) {
+      const field = lookup.get(left.replace(scale, ""));
+      return field !== undefined && rated.test(field) ? field : undefined;
+    }
     left = bare;
   }
 }

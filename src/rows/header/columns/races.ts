@@ -4,7 +4,7 @@ import { dayHeadings, headings } from "./headings";
 export const racesColumns = {
   day: headings(dayHeadings),
   start: headings("start time|start|time|gun|startzeit|uhrzeit"),
-  race: headings("race|event|meeting|competition|rennen|wettkampf|name"),
+  race: headings("race|event|meet|meeting|fixture|competition|rennen|wettkampf|name"),
   who: headings(
     "athlete or group or all|athlete|who|athletes|runner|group|athlete or group|for|wer|who runs",
   ),

@@ -1,0 +1,58 @@
+import { findTables } from "../../../src/rows/find-tables";
+import { askedInWords } from "../../../src/rows/header/asked-in-words";
+import { headerWords } from "../../../src/rows/header/header-words";
+import { understandTable } from "../../../src/rows/read-table";
+
+// Answers of a form as a coach finds them in a tab; invented.
+const form = [
+  [
+    "Timestamp",
+    "Name",
+    "How many hours did you sleep?",
+    "How well did you sleep? (1-5)",
+    "Soreness (1-5)",
+    "How tired are you today (0-10)?",
+    "Mood out of 10",
+    "How stressed are you? (1 to 5)",
+    "Anything to tell us? Note",
+  ],
+  ["2026-04-06 08:47:22", "Ilka Brandmoor", 7.5, 4, 2, 3, 8, 1, ""],
+  ["2026-04-07 07:12:03", "Ilka Brandmoor", 6, 2, 4, 6, 5, 3, "exams"],
+];
+
+test("the answers of a form are a diary, each question what it asks for", () => {
+  expect(findTables([{ name: "Form responses 1", cells: form }])).toMatchObject([
+    { table: "Diary", understanding: { questions: [] } },
+  ]);
+  const { reading } = understandTable("Diary", form);
+  expect(reading.issues).toEqual([]);
+  expect(reading.records[1]).toMatchObject({
+    athlete: "Ilka Brandmoor",
+    minute: 7 * 60 + 12,
+    sleepH: 6,
+    sleepQuality: 2,
+    soreness: 4,
+    fatigue: 6,
+    mood: 5,
+    stress: 3,
+  });
+});
+
+test.each([
+  ["Are you sore or tired?", [3, 4], null],
+  ["How sore are you?", ["left calf", "no"], null],
+  ["Sore calf", [3, 4], null],
+  ["How is your mood today", ["7", "8"], "mood"],
+  ["Wie viele Stunden hast du geschlafen", ["7,5", 8], "sleepH"],
+  ["How are the shoes", [3, 4], null],
+])("“%s” answered with %j asks for %s", (heading, sample, field) => {
+  expect(askedInWords(headerWords(heading).words, sample)).toBe(field);
+});
+
+test("the ends of a scale beside anything but a rating say nothing", () => {
+  const { columns } = understandTable("Sets", [
+    ["Date", "Athlete", "Exercise", "Load (kg)", "Reps 1-5"],
+    ["2026-04-06", "Ilka Brandmoor", "back squat", 60, 5],
+  ]);
+  expect(columns.find(({ heading }) => heading === "Reps 1-5")?.field).toBe(null);
+});
