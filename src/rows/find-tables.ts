@@ -40,10 +40,10 @@ export function findTables(
     const [best, second] = all.filter(({ lacking }) => !lacking);
     const read = (table: TableName) =>
       understandTable<TableName>(table, cells, { ...options, title: name });
-    // A grid of dates has an athletes' column too, also one to be asked about, and a row of tests a day
+    // A grid of dates has an athletes' column too, also one to be asked about, and a row of tests has days
     // besides; they tell more.
-    const bare = best?.table === "Athletes" || best?.bare === true;
-    const grid = bare ? ownLayouts(name, wideTables, read) : [];
+    const bare = best?.bare === true && (best.table === "Diary" || best.table === "Runs");
+    const grid = bare || best?.table === "Athletes" ? ownLayouts(name, wideTables, read) : [];
     if (grid.some((one) => one.sureness >= 0.6 || isGrid(one))) return grid;
     const ofOne = all.find(({ lacking, fit }) => lacking && fit >= 0.5);
     // "Name: …" above the rows of one athlete is no table of athletes.
