@@ -172,9 +172,13 @@ test("a grid is as sure as the share of its rows read; runs and diary count befo
   expect(found("Spring", ...grid("Mood", 3, 4), ...grid("Xyz", 8, 4))).toEqual([["Jumps", 0.9]]);
 });
 
-test("jumps of contact or flight times alone are jumps", () => {
+test("jumps of contact or flight times alone are jumps, others without a figure are none", () => {
   expect(found("Spring", ...grid("Drop jump contact, s", 2, 0.18))).toEqual([["Jumps", 0.9]]);
   expect(found("Spring", ...grid("Flight time, s", 2, 0.5))).toEqual([["Jumps", 0.9]]);
+  // Of a cell that is no jump there is no figure.
+  expect(found("Spring", ...grid("Box jump", 1, 40), ...grid("Box jump", 1, -3))).toEqual([
+    ["Jumps", 0.45],
+  ]);
 });
 
 test("a grid of which less than a third is read is asked about where an answer would settle it, not for a strange column", () => {
@@ -187,4 +191,33 @@ test("a grid of which less than a third is read is asked about where an answer w
   expect(
     found("Spring", ...grid("Mood", 2, 4, ["12/5/2026", "13/5/2026", "Sky"]), ...grid("Xyz", 7, 4)),
   ).toEqual([["Jumps", 0.9]]);
+});
+
+test("a tab that lacks one thing a table cannot do without is asked about from three headings on", () => {
+  expect(found("Sheet1", ["Until", "May do"], ["2026-05-13", "out"])).toEqual([]);
+  expect(found("Sheet1", ["Athlete", "May do"], ["Ilka", "out"])).toEqual([["Athletes", 0.525]]);
+  expect(found("Sheet1", ["Athlete", "Until", "Pain"], ["Ilka", "2026-05-13", 2])).toEqual([]);
+  const spells = ["From", "Until", "May do"];
+  expect(found("Sheet1", spells, ["2026-05-12", "2026-05-13", "out"])).toEqual([
+    ["Availability", 0.5],
+  ]);
+  // Of two such tables the one that knows more.
+  const both = ["Athlete", "Exercise", "Load", "Height", "Stack", "Cleared", "Contact"];
+  expect(found("Sheet1", both, ["Ilka", "hop", 60, 31, "5x15", "y", 0.2])).toEqual([
+    ["Jumps", 0.5],
+  ]);
+});
+
+test("jumps among sets have the year of the tab's name, as the sets have", () => {
+  expect(
+    found(
+      "Log 2026",
+      ["Date", "Athlete", "Exercise", "kg x sets x reps"],
+      ["12 May", "Ilka", "squat", "85x3x5"],
+      ["12 May", "Ilka", "box jump", "5x15 o"],
+    ),
+  ).toEqual([
+    ["Sets", 0.7],
+    ["Jumps", 0.9],
+  ]);
 });
