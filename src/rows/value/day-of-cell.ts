@@ -2,10 +2,11 @@ import { dateOfDay, dayFromDate } from "../../coaching/calendar/day";
 import { type DayText, dayFromText } from "./day-text";
 import { isDate } from "./is-date";
 
-/** A cell as a day as written: text, or a real date; null when it is neither. */
+/** A cell as a day as written: text, or a real date; null when it is neither, as a time is. */
 export function dayOfCell(cell: unknown): DayText | null {
   if (typeof cell === "string") return dayFromText(cell);
-  if (!isDate(cell)) return null;
+  // A time alone is handed over as of 30 December 1899, the spreadsheet's day 0.
+  if (!isDate(cell) || cell.getFullYear() < 1900) return null;
   const day = dayFromDate(cell.getFullYear(), cell.getMonth() + 1, cell.getDate());
   if (day === null) return null;
   return { pair: null, ...dateOfDay(day), weekday: null, dotted: false, minute: null };

@@ -144,16 +144,16 @@ test("ten repetitions in columns of their own are read in order", () => {
 
 test("a column that only another block has is blank in this one", () => {
   const { records } = block(
-    ["note", "SQUAT", "kg", "reps"],
-    ["calm", "", "80x5", ""],
-    ["", 2, 80, 5],
+    ["Tool", "SQUAT", "kg", "reps"],
+    ["belt sensor", "", "80x5", ""],
+    ["belt sensor", 2, 82.5, 5],
     ["", "Set", "kg", "reps"],
     ["", "", "85x5", ""],
     ["", 2, 87.5, 5],
   );
-  expect(records.map(({ loadKg, note }) => `${loadKg} ${note}`)).toEqual([
-    "80 calm",
-    "80 ",
+  expect(records.map(({ loadKg, tool }) => `${loadKg} ${tool}`)).toEqual([
+    "80 belt sensor",
+    "82.5 belt sensor",
     "85 ",
     "87.5 ",
   ]);
@@ -301,6 +301,7 @@ test("repetitions beside shorthand in two parts must be those of both", () => {
     ["SQUAT", "kg x sets x reps", "reps", "m/s"],
     ["", "85x3x5+1x3", 5, ""],
     ["", "90x2x5+1x5", 5, ""],
+    ["", "95x1x5", "-", ""],
   );
   expect(reading.issues.map(({ cell, code, facts }) => [cell, code, facts])).toEqual([
     ["C4", "meaning-twice", { other: "85x3x5+1x3" }],
@@ -308,5 +309,40 @@ test("repetitions beside shorthand in two parts must be those of both", () => {
   expect(reading.records.map(({ loadKg, reps }) => `${loadKg}x${reps ?? "?"}`)).toEqual([
     ...Array(4).fill("85x?"),
     ...Array(3).fill("90x5"),
+    "95x5",
   ]);
+});
+
+test("a column nobody explains is asked about by its heading, without the spaces around it", () => {
+  const { questions } = read("Sets", [
+    ["Ilka", "", "", ""],
+    ["5 May", "", "", ""],
+    ["SQUAT", "kg", "reps", " Xyz "],
+    [1, 80, 5, true],
+  ]);
+  expect(questions.map(({ column, heading }) => [column, heading])).toEqual([[4, "Xyz"]]);
+});
+
+test("a time beside a day counts also where the spreadsheet made a time of it", () => {
+  const minute = (cell: unknown) =>
+    read("Sets", [
+      ["Ilka", "", ""],
+      ["5 May", cell, ""],
+      ["SQUAT", "kg", "m/s"],
+      [1, 80, 0.6],
+    ]).reading.records.map((set) => set.minute);
+  expect(minute(new Date(1899, 11, 30, 17, 30))).toEqual([1050]);
+  expect(minute(new Date(1899, 11, 30))).toEqual([0]);
+});
+
+test("jumps under headers without a load are read, block after block", () => {
+  const { reading } = read("Jumps", [
+    ["Ilka", "", ""],
+    ["5 May", "", ""],
+    ["SQUAT", "reps", "m/s"],
+    ["CMJ", 41, ""],
+    ["BENCH", "reps", "m/s"],
+    ["CMJ", 42, ""],
+  ]);
+  expect(reading.records.map(shortJump)).toEqual(["05-05 Ilka 41 cm", "05-05 Ilka 42 cm"]);
 });

@@ -457,6 +457,45 @@ test("a warm-up before a set that is labelled marker is a warm-up", () => {
   expect(sets[2]!.flat.kind).toBeUndefined();
 });
 
+test("names, lifts and loads that read alike when run together are kept apart", () => {
+  const set = (
+    day: string,
+    athlete: string,
+    exercise: string,
+    number: string | number,
+    load: number,
+    note = "",
+  ): PendingSet => ({
+    row: 0,
+    writtenLoad: load,
+    flat: {
+      day: [day, 0],
+      athlete: [athlete, 0],
+      exercise: [exercise, 0],
+      set: [number, 3],
+      note: [note, 6],
+    },
+  });
+  const sets = [
+    set("05-05", "Ann", "abs", "wu", 60, "last w/u"),
+    set("05-05", "Ann", "press 1", "wu", 60, "last w/u"),
+    // Anna's bench is not Ann's session, and 160 of a press no 60 of "press 1".
+    set("05-07", "Ann", "abs", "wu", 60),
+    set("05-07", "Anna", "bs", 1, 80),
+    set("05-07", "Ann", "press ", "wu", 160),
+    set("05-07", "Ann", "press ", 1, 180),
+  ];
+  markMarkerSets(sets);
+  expect(sets.map(({ flat }) => flat.kind?.[0] ?? null)).toEqual([
+    "marker",
+    "marker",
+    null,
+    null,
+    null,
+    null,
+  ]);
+});
+
 test("work at the load of a marker set is work", () => {
   const set = (day: string, number: string | number, note = ""): PendingSet => ({
     row: 0,

@@ -53,6 +53,18 @@ test("a unit in doubt is told at the heading of its own block", () => {
   expect(questions).toMatchObject([{ column: 3, about: "unit" }]);
 });
 
+test("a unit in doubt is told where its figures stand, also in the first column or only further down", () => {
+  const loads = [185, 195, 205, 225].map((load, at) => [load, at + 1, 0.6]);
+  expect(problems(read(["Load", "Set", "m/s"], ["", "Squat", ""], ...loads))).toContain(
+    "A3 unit-unsettled: Load",
+  );
+  // 110 is 1.1 m/s in cm/s and 0.11 m/s in mm/s.
+  const speeds = [110, 112, 114, 116, 118].map((speed, at) => [at + 1, 80, speed]);
+  expect(
+    problems(read(["SQUAT", "kg", "reps"], [1, 80, 5], ["SQUAT", "kg", "Speed"], ...speeds)),
+  ).toEqual(["C5 unit-unsettled: Speed"]);
+});
+
 test("where only shorthand is headed, a bare number there is the load and a mark repeats the sets above", () => {
   const block = [
     ["SQUAT", "kg x sets x reps", "m/s"],
@@ -162,28 +174,26 @@ test("“Sets” beside shorthand says the same or is told; a count that no sess
   expect(of(40, "80x3x5")).toEqual(["3 sets", "B4 implausible: 40"]);
 });
 
-test("“Sets” over 1, 2, 3 numbers the sets of its own block, whatever stands in the next", () => {
-  expect(
-    shown(
-      ["Exercise", "Sets", "Reps", "kg"],
-      ["squat", 1, 5, 80],
-      ["", 2, 5, 80],
-      ["", 3, 5, 80],
-      ["Exercise", "Sets", "Reps", "kg"],
-      ["bench", 3, 8, 40],
-      ["row", 3, 8, 40],
-    ),
-  ).toEqual([
-    "squat work 1 80x5",
-    "squat work 2 80x5",
-    "squat work 3 80x5",
-    "bench work 1 40x8",
-    "bench work 2 40x8",
-    "bench work 3 40x8",
-    "row work 1 40x8",
-    "row work 2 40x8",
-    "row work 3 40x8",
-  ]);
+test("“Sets” over 1, 2, 3 numbers the sets of its own block, whatever stands in the others", () => {
+  const sets = shown(
+    ["Exercise", "Sets", "Reps", "kg"],
+    ["squat", 1, 5, 80],
+    ["", 2, 5, 80],
+    ["", 3, 5, 80],
+    ["Exercise", "Sets", "Reps", "kg"],
+    ...["bench", "row", "lunge", "press", "rdl"].map((lift) => [lift, 2, 8, 40]),
+  );
+  expect(sets.slice(0, 3)).toEqual(["squat work 1 80x5", "squat work 2 80x5", "squat work 3 80x5"]);
+  expect(sets.slice(3, 5)).toEqual(["bench work 1 40x8", "bench work 2 40x8"]);
+  expect(sets).toHaveLength(13);
+  const after = shown(
+    ["Exercise", "Set", "Reps", "kg"],
+    ["squat", 1, 5, 80],
+    ["Exercise", "Sets", "Reps", "kg"],
+    ["bench", 2, 8, 40],
+    ["row", 3, 8, 40],
+  );
+  expect(after).toHaveLength(6);
 });
 
 test("a mark beside another lift's name repeats the load above, a blank does not", () => {

@@ -50,6 +50,12 @@ test("speeds beside a day of several lifts are of none of them, and told", () =>
   expect(reading.issues.map(({ cell, code, facts }) => [cell, code, facts])).toEqual([
     ["E4", "speeds-too-many", { speeds: 3, sets: 3 }],
   ]);
+  const word = log(
+    ["2026-05-12", "Ilka", "squat", "85x2x5", "", ""],
+    ["2026-05-12", "Ilka", "bench", "40x1x8", "", ""],
+    ["2026-05-14", "Ilka", "as Tue", "", "fast", ""],
+  );
+  expect(problems(word)).toEqual(["E4 not-a-number: fast"]);
 });
 
 test("a mark under a row that could not be read repeats nothing from further up", () => {
@@ -64,6 +70,12 @@ test("a mark under a row that could not be read repeats nothing from further up"
   expect(after("85?x")).toEqual(["D3 scheme-unread: 85?x", 'D4 nothing-to-repeat: "']);
   expect(after("as Sun")).toEqual(["D3 nothing-to-repeat: as Sun", 'D4 nothing-to-repeat: "']);
   expect(after("90x1x5")).toEqual([]);
+  const part = log(
+    ["2026-05-12", "Ilka", "squat", "85x1x5", "", ""],
+    ["2026-05-12", "Ilka", "bench", "40?x", "", ""],
+    ["2026-05-14", "Ilka", "as Tue", "", "", ""],
+  );
+  expect(problems(part)).toEqual(["D3 scheme-unread: 40?x", "C4 nothing-to-repeat: as Tue"]);
 });
 
 test("a mark keeps the row's own note", () => {

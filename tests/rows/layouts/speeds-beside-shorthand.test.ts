@@ -80,6 +80,7 @@ test.each(places)(
 test.each(places)("in a %s: speeds too many are told where they stand", (_, written, at, own) => {
   const six = ".62 .61 .60 .59 .58 .57";
   expect(problems(written(six))).toEqual([`${at} speeds-too-many: ${six}`]);
+  expect(written(six).issues[0]!.facts).toEqual({ speeds: 6, sets: 1, reps: 5, said: "" });
   const scheme = `85x1x5 ${six}`;
   expect(problems(written("", scheme))).toEqual([
     `${own} speeds-too-many: ${written === grid ? scheme.replace("85x1x5", "85x5") : scheme}`,
@@ -95,6 +96,7 @@ test("one repetition a column: each is told at its own cell and keeps its place"
   ]);
   expect(reading.records.map(shortSet)).toEqual(["05-05 Ilka 1 85x5 0.62 - - 0.57"]);
   expect(problems(reading)).toEqual(["D4 date-in-number: 2026-05-06", "E4 unsure: .58?"]);
+  expect(reading.issues.map(({ facts }) => facts.heading)).toEqual(["", ""]);
 });
 
 test("a session copied from a weekday tells of its own speeds", () => {

@@ -139,6 +139,8 @@ test("a real date is its own day; a number, a blank and a broken date are none",
     true,
     new Date(Number.NaN),
     new Date(20, 0, 1).getTime(),
+    // A time of day, as the spreadsheet hands it over.
+    new Date(1899, 11, 30, 17, 30),
   ])
     expect(dayOfCell(none)).toBeNull();
 });

@@ -117,7 +117,7 @@ function perSide(
 function noteOf({ above, into }: Walk, line: readonly unknown[], row: number): Placed | undefined {
   const { note, scheme } = above.columns;
   const said = scheme && setCell(line[scheme.index], noSense);
-  const words = said?.is === "none" && said.note !== "" ? scheme?.index : undefined;
+  const words = said?.is === "none" && said.note !== "" ? scheme!.index : undefined;
   let noted: Placed | undefined = note && [line[note.index], note.index];
   const known = new Set([...Object.values(above.columns), ...above.reps].map(({ index }) => index));
   for (let index = 0; index < line.length; index++) {

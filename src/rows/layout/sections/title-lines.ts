@@ -54,9 +54,9 @@ export function startDay(
   }
   above.day = { day: result.day, row, column: said.column };
   line.forEach((cell, column) => {
-    if (column === said.column || typeof cell !== "string" || isBlank(cell)) return;
+    if (column === said.column || isBlank(cell)) return;
     if (minuteOfDay(cell) !== null) above.minute = [cell, column];
-    else readSetting(walk, cell, row, column);
+    else if (typeof cell === "string") readSetting(walk, cell, row, column);
   });
 }
 

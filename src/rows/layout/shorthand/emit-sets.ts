@@ -40,18 +40,17 @@ export function emitSets(
         speed === undefined
           ? ""
           : speed.reps.length > 0
-            ? speed.reps.map((rep) => rep ?? "-").join(" / ")
+            ? speed.reps.join(" / ")
             : (speed.single ?? "");
       const load = withUnit(group.load ?? "", group.unit ?? place.unit ?? null);
-      const own: Record<string, Placed> = {
+      const own: Record<string, Placed | undefined> = {
         set: place.label ?? [(place.shorthandSets ?? 0) + number + 1, place.schemeColumn],
         speed: [written, place.speedColumn],
       };
       if (group.load !== null || place.shared.load === undefined)
         own.load = [load, place.schemeColumn];
-      if (group.reps !== null || place.shared.reps === undefined)
-        own.reps = [group.reps ?? "", place.schemeColumn];
-      if (number === 0 && place.note !== undefined) own.note = place.note;
+      if (group.reps !== null) own.reps = [group.reps, place.schemeColumn];
+      if (number === 0) own.note = place.note;
       into.emit(place.row, own, shared);
       number++;
     }
