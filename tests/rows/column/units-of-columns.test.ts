@@ -107,6 +107,8 @@ test("figures under a heading in another unit than a column's are read as they s
 test("a mend lies among all other figures of the column, the least and the greatest", () => {
   expect(loads([40, 120, 400], "Load (kg)").told).toEqual(["4 implausible 40"]);
   expect(loads([120, 40, 1200], "Load (kg)").told).toEqual(["4 implausible 120"]);
+  // 3000 is none of them itself: it is not 300 beside 100.
+  expect(loads([100, 3000], "Load (kg)").told).toEqual(["3 implausible"]);
   const list = oneColumn("Sets", "Speeds (m/s)", ["0.30 0.62 30"]);
   expect(told(list)).toEqual(["2 implausible 0.30 0.62 0.3"]);
 });
