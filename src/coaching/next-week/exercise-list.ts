@@ -11,9 +11,9 @@ export type Exercise = {
   readonly order: number;
   /** Ground contacts of one repetition. */
   readonly contacts: 0 | 1;
-  /** On a sore day it gives way. */
-  readonly makesSore: boolean;
-  /** Done instead when it is not available, or would make sore. */
+  /** On a sore day what makes sore gives way, but for the main lift, of which the load changes. */
+  readonly givesWayWhenSore: boolean;
+  /** Done instead when it is not available, or gives way. */
   readonly instead: string;
   /** Done instead when one thing is missing. A sore limb is trained on the other side or not at all. */
   readonly without: Readonly<Partial<Record<Missing, string>>>;
@@ -26,7 +26,7 @@ export const exerciseList: readonly Exercise[] = [
     kind: "warm-up",
     order: 1,
     contacts: 0,
-    makesSore: false,
+    givesWayWhenSore: false,
     instead: "brisk walk and mobility",
     without: {},
   },
@@ -35,7 +35,7 @@ export const exerciseList: readonly Exercise[] = [
     kind: "plyometrics",
     order: 2,
     contacts: 1,
-    makesSore: false,
+    givesWayWhenSore: false,
     instead: "skipping rope",
     without: {},
   },
@@ -44,7 +44,7 @@ export const exerciseList: readonly Exercise[] = [
     kind: "jump",
     order: 3,
     contacts: 1,
-    makesSore: true,
+    givesWayWhenSore: true,
     instead: "hops on and off a plate",
     without: { plate: "skipping rope" },
   },
@@ -53,7 +53,7 @@ export const exerciseList: readonly Exercise[] = [
     kind: "jump",
     order: 4,
     contacts: 1,
-    makesSore: false,
+    givesWayWhenSore: false,
     instead: "jump and reach",
     without: {},
   },
@@ -62,7 +62,7 @@ export const exerciseList: readonly Exercise[] = [
     kind: "main lift",
     order: 5,
     contacts: 0,
-    makesSore: true,
+    givesWayWhenSore: false,
     instead: "leg press",
     without: {
       rack: "leg press",
@@ -76,7 +76,7 @@ export const exerciseList: readonly Exercise[] = [
     kind: "assistance",
     order: 6,
     contacts: 0,
-    makesSore: true,
+    givesWayWhenSore: true,
     instead: "step-up",
     without: { leg: "split squat, other leg only", trunk: "step-up", arm: "step-up, no weight" },
   },
@@ -85,7 +85,7 @@ export const exerciseList: readonly Exercise[] = [
     kind: "assistance",
     order: 7,
     contacts: 0,
-    makesSore: false,
+    givesWayWhenSore: false,
     instead: "side plank",
     without: { trunk: "side plank", arm: "dead bug" },
   },

@@ -129,9 +129,7 @@ function swapOf(usual: Exercise, given: SessionGiven, eased: SwapReason | null):
   if (given.noPlates?.includes(usual.name)) {
     return { reason: "no-plate", instead: usual.without.plate ?? usual.instead };
   }
-  const lifts = usual.kind === "main lift";
-  // The main lift's own load is what a sore day changes; the rest of what makes sore gives way.
-  return eased !== null && usual.makesSore && !lifts
+  return eased !== null && usual.givesWayWhenSore
     ? { reason: eased, instead: usual.instead }
     : null;
 }

@@ -285,6 +285,7 @@ test.each([
   "16 kg / hand",
   "16 kg each (light)",
   "16 kg  each",
+  "16 kg  per hand",
 ])("“%s” is sixteen in each hand", (text) => {
   expect(numberCell(text)).toMatchObject({ value: 16, perHand: true, unsure: false });
 });

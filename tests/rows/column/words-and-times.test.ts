@@ -1,4 +1,7 @@
+import { minuteColumn } from "../../../src/rows/column/minute-column";
+import { IssueLog } from "../../../src/rows/issue-log";
 import { understandTable } from "../../../src/rows/read-table";
+import type { TableView } from "../../../src/rows/table-view";
 import { oneColumn, told } from "./one-column";
 
 const facts = ({ reading }: ReturnType<typeof oneColumn>) => reading.issues.map((one) => one.facts);
@@ -157,10 +160,22 @@ test("a time of day that is none is told with its heading", () => {
   expect(facts(column)[0]).toEqual({ heading: "Time" });
 });
 
-test("a table without a column of times, or of plain numbers that are none, knows none", () => {
+test("what is no number is none, and where no column of times is there is no time", () => {
   const { reading } = oneColumn("Sets", "Reps", [Number.NaN]);
-  expect(reading.records.map(({ minute, reps }) => [minute, reps])).toEqual([[null, null]]);
+  expect(reading.records.map(({ reps }) => reps)).toEqual([null]);
   expect(told({ reading })).toEqual(["2 not-a-number"]);
+  const view: TableView = {
+    table: "Sets",
+    cells: [["17:30"]],
+    headerRow: -1,
+    first: 0,
+    end: 1,
+    fields: {},
+    repColumns: [],
+    year: null,
+    log: new IssueLog("Sets"),
+  };
+  expect(minuteColumn(view, undefined)(["17:30"], 0)).toBeNull();
 });
 
 const slept = (cell: unknown, heading = "Sleep") => {
