@@ -51,7 +51,8 @@ export function withAnswers(
     if (held !== undefined) delete fields[held[0]];
     const place = reps.indexOf(heldRep as Column);
     reps = reps.filter((rep) => rep.index !== index);
-    unknown.delete(index);
+    // A unit or an order alone says nothing of the meaning.
+    if (answer.field !== undefined) unknown.delete(index);
     const rep = field === null ? null : /^rep (\d+)$/.exec(field);
     if (rep !== null) reps.splice(rep[1] === "0" ? place : Number(rep[1]) - 1, 0, column);
     else if (field !== null) fields[field] = column;

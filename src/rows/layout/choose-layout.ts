@@ -59,7 +59,7 @@ export function chooseLayout(
   const wide = table === "Sets" ? unfoldWideSets(context) : unfoldWideJumps(context);
   if (wide !== null) return { name: "dates across", unfolded: wide };
   if (view?.fields.day !== undefined && view.fields.athlete !== undefined) {
-    const tests = unfoldWideTests(view, table, unknown, context.tab);
+    const tests = unfoldWideTests(view, table, unknown, context);
     if (tests !== null) return { name: "tests across", unfolded: tests };
   }
   return { name: "blocks one under another", unfolded: unfoldSections(context) };

@@ -375,6 +375,7 @@ test("tests across: a column a test, heights and stacks beside times, doubts, wo
     ["2026-05-19", "", "", "", 185, "", "", ""],
     ["mean", "", 60, "", "", "", "", ""],
     ["2026-05-26", "Ilka", "", "", "", "", "", ""],
+    ["2026-05-28", "Ilka", "", "", "", "", "", ""],
   ]);
   expect(layout).toBe("tests across");
   expect(reading.records.map(jump)).toEqual([
@@ -391,7 +392,7 @@ test("tests across: a column a test, heights and stacks beside times, doubts, wo
     "B5 needed-blank: ",
     "E3 Ilka: sore",
     "G3 Ilka: high",
-    "3 2 0 2",
+    "4 2 0 2",
   ]);
   expect(reading.issues[0]!.facts).toEqual({ mend: "61" });
 });

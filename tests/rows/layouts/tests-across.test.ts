@@ -1,3 +1,4 @@
+import { isoFromDay } from "../../../src/coaching/calendar/day";
 import { understandTable } from "../../../src/rows/read-table";
 import { counts, notes, problems, shortJump, shortSet } from "./short";
 
@@ -41,6 +42,8 @@ test("jump tests across: doubtful and unread cells are said, contact beside its 
     ["", "", "", "", ""],
     ["2026-05-21", "", "", "", ""],
     ["Mean", "", 46, 180, 30],
+    ["2026-05-26", "Ilka Brandmoor", "", "", ""],
+    ["2026-05-28", "Ilka Brandmoor", "", "", ""],
   ]);
   expect(layout).toBe("tests across");
   expect(problems(reading)).toEqual([
@@ -193,4 +196,154 @@ test("a column without a heading that holds no heights is asked about", () => {
   ]);
   expect(reading.records.map(({ heightCm }) => heightCm)).toEqual([36.9, 36.1]);
   expect(questions.map(({ column }) => column)).toEqual([4]);
+});
+
+test("units in a row of their own, or in a second row of headings, hold for the tests above them", () => {
+  const heights = (units: string) =>
+    understandTable("Jumps", [
+      ["Date", "Athlete", "Box jump", "CMJ", "Drop height", "Hop contact"],
+      ["", "", units, units, units, "ms"],
+      ["2026-05-12", "Ilka", 20, 16, 12, 182],
+    ]).reading.records.map((jump) => `${jump.test}: ${shortJump(jump)} from ${jump.dropCm}`);
+  expect(heights("in")).toEqual([
+    "Box jump: 05-12 Ilka 50.8 cm from 30.48",
+    "CMJ: 05-12 Ilka 40.64 cm from 30.48",
+    "Hop: 05-12 Ilka 0.182/? from 30.48",
+  ]);
+  expect(heights("(cm)")[0]).toBe("Box jump: 05-12 Ilka 20 cm from 12");
+});
+
+test("what holds for a whole row is read in the unit of its heading, and told with it", () => {
+  const sets = understandTable("Sets", [
+    ["Date", "Athlete", "Bar (lb)", "Reps left", "Squat (kg)"],
+    ["2026-05-12", "Ilka", 33, 2, "85x5"],
+    ["2026-05-14", "Ilka", 33, 40, "85x5"],
+  ]).reading;
+  expect(sets.records.map(({ barKg, repsInReserve }) => [barKg, repsInReserve])).toEqual([
+    [33 * 0.45359237, 2],
+    [33 * 0.45359237, null],
+  ]);
+  expect(sets.issues.map(({ cell, facts }) => [cell, facts.heading])).toEqual([
+    ["D3", "Reps left"],
+  ]);
+});
+
+test("each lift's loads are in the unit of its own heading, or else in the one that the coach names", () => {
+  const loads = (heading: string, more = {}) => {
+    const { reading, questions } = understandTable(
+      "Sets",
+      [
+        ["Date", "Athlete", heading, "Bench (kg)"],
+        ["2026-05-12", "Ilka", "185x5", "60x5"],
+        ["2026-05-14", "Ilka", "190x5", "60x5"],
+      ],
+      more,
+    );
+    return [
+      ...reading.records.map(({ loadKg }) => loadKg),
+      ...questions.map(({ column }) => column),
+    ];
+  };
+  const pounds = [185 * 0.45359237, 60, 190 * 0.45359237, 60];
+  expect(loads("Squat (lb)")).toEqual(pounds);
+  expect(loads("Squat, lbs x reps")).toEqual(pounds);
+  expect(loads("Squat", { answers: { columns: [{ column: 3, unit: "lb" }] } })).toEqual(pounds);
+  expect(loads("Squat (kg)", { answers: { columns: [{ column: 3, unit: "lb" }] } })).toEqual([
+    185, 60, 190, 60,
+  ]);
+});
+
+test("the day order that the coach names, or that another row shows, holds for tests across too", () => {
+  const days = (last: string, more = {}) => {
+    const { reading, questions } = understandTable(
+      "Jumps",
+      [
+        ["Date", "Athlete", "Box jump (cm)"],
+        ["5/6/2026", "Ilka", 41],
+        [last, "Kofi", ""],
+      ],
+      more,
+    );
+    return [...reading.records.map(({ day }) => isoFromDay(day)), ...questions];
+  };
+  expect(days("28/6/2026")).toEqual(["2026-06-05"]);
+  expect(
+    days("7/6/2026", { answers: { columns: [{ column: 1, dateOrder: "month first" }] } }),
+  ).toEqual(["2026-05-06"]);
+});
+
+test("a name or a day under merged cells holds for the rows below it, an empty row is nobody's", () => {
+  const rows = (...below: readonly (readonly unknown[])[]) => {
+    const { reading } = understandTable("Jumps", [["Date", "Athlete", "Box jump (cm)"], ...below]);
+    return [...reading.records.map(shortJump), ...problems(reading), counts(reading).join(" ")];
+  };
+  expect(
+    rows(
+      ["2026-05-12", "Ilka", 41],
+      ["2026-05-14", "", 42],
+      ["", "", ""],
+      ["2026-05-12", "Kofi", 51],
+      ["2026-05-14", "", 52],
+    ),
+  ).toEqual([
+    "05-12 Ilka 41 cm",
+    "05-14 Ilka 42 cm",
+    "05-12 Kofi 51 cm",
+    "05-14 Kofi 52 cm",
+    "4 0 1 1",
+  ]);
+  expect(
+    rows(
+      ["2026-05-12", "Ilka", 41],
+      ["", "Kofi", 51],
+      ["2026-05-14", "Ilka", 42],
+      ["", "Kofi", 52],
+    ),
+  ).toEqual([
+    "05-12 Ilka 41 cm",
+    "05-12 Kofi 51 cm",
+    "05-14 Ilka 42 cm",
+    "05-14 Kofi 52 cm",
+    "4 0 0 1",
+  ]);
+});
+
+test("the time of day beside a date counts where no column of times says it", () => {
+  const minutes = (...time: readonly string[]) =>
+    understandTable("Sets", [
+      ["Date", "Athlete", "Squat", ...time.slice(0, 1)],
+      ["2026-05-12 17:30", "Ilka", "85x5", ...time.slice(1)],
+      [new Date(2026, 4, 14, 17, 45), "Ilka", "85x5", ...time.slice(1)],
+      ["2026-05-16", "Ilka", "85x5", ...time.slice(1)],
+    ]).reading.records.map(({ minute }) => minute);
+  const evening = [17 * 60 + 30, 17 * 60 + 45, null];
+  expect(minutes()).toEqual(evening);
+  expect(minutes("Time", "")).toEqual(evening);
+  expect(minutes("Time", "9:15")).toEqual(Array(3).fill(9 * 60 + 15));
+});
+
+test("a column that no lift uses lends its unit to none", () => {
+  const { reading } = understandTable("Sets", [
+    ["Date", "Athlete", "Load (lb)", "Squat"],
+    ["2026-05-12", "Ilka", "", "85x5"],
+  ]);
+  expect(reading.records.map(({ loadKg }) => loadKg)).toEqual([85]);
+});
+
+test("a day far from all others is questioned at its own cell", () => {
+  const weekly = ["7 Apr", "14 Apr", "21 Apr", "28 Apr", "5 May", "12 May", "19 May", "26 May"];
+  const { reading } = understandTable("Jumps", [
+    ["Group", "Date", "Athlete", "Box jump (cm)"],
+    ...[...weekly, "2 June", "9 June", "16 June"].map((day) => ["", `${day} 2026`, "Ilka", 41]),
+    ["", "26 May 2024", "Ilka", 41],
+  ]);
+  expect(reading.issues.map(({ cell, code }) => [cell, code])).toEqual([["B13", "day-questioned"]]);
+});
+
+test("a formula's error for a name is told as such", () => {
+  const { reading } = understandTable("Jumps", [
+    ["Date", "Athlete", "Box jump (cm)"],
+    ["2026-05-12", "#REF!", 41],
+  ]);
+  expect(problems(reading)).toEqual(["B2 cell-error: #REF!"]);
 });

@@ -1,12 +1,14 @@
-import type { Day } from "../../../coaching/calendar/day";
-import { dayColumn } from "../../column/day-column";
+import { type Day, isoFromDay } from "../../../coaching/calendar/day";
+import { dayColumn, newDayAside } from "../../column/day-column";
+import { textColumn } from "../../column/text-column";
 import { plainWords } from "../../header/header-words";
 import { sampleColumn, valueFit } from "../../header/value-fit";
 import { IssueLog } from "../../issue-log";
-import { beginsSummary } from "../../table/read-lines";
+import { beginsSummary, isBlankLine } from "../../table/read-lines";
 import type { TableView } from "../../table-view";
 import { isBlank } from "../../value/blank";
 import { type Unit, unitOf } from "../../value/units";
+import type { LayoutContext } from "../layout-context";
 import { liftInWords } from "../lift-in-words";
 import { emitSets } from "../shorthand/emit-sets";
 import { orderFromWords, schemeSense } from "../shorthand/scheme-order";
@@ -19,21 +21,18 @@ import { jumpCell } from "./jump-cell";
 import { type JumpPart, jumpTitle } from "./jump-title";
 import { isJumpColumn, partOf, type Try, testName, triesOf } from "./test-heading";
 
-type TestColumn = {
+/** A column of a test or a lift, and what its heading says of the figures. */
+type TestColumn = Try & {
   readonly index: number;
   readonly heading: string;
-  readonly part: JumpPart | null;
-  /** Columns to the left that the same heading stands over, as merged cells do. */
-  readonly further: number;
+  readonly part: JumpPart;
+  readonly unit: Unit | null;
 };
 
 /** Meanings that hold for all tests and lifts of a row. */
 const ofWholeRow = new Set(
   "day minute athlete kind tool gym by drop landing note bar speedIs movedWell reserve".split(" "),
 );
-
-/** What a column of a test stands for. */
-type MeantTest = Try & { readonly part: JumpPart; readonly unit: Unit | null };
 
 /** Whose row it is, of which day; null where that cannot be read. */
 type Who = { readonly athlete: string; readonly day: Day | null };
@@ -47,45 +46,55 @@ export function unfoldWideTests(
   view: TableView,
   table: "Sets" | "Jumps",
   unknown: readonly number[],
-  tab: TabAnswers,
+  { tab, massUnit }: Pick<LayoutContext, "tab" | "massUnit">,
 ): Unfolded | null {
   const { cells, fields, repColumns, headerRow } = view;
-  const head = cells[headerRow]!;
-  const columns: TestColumn[] = [];
+  // Of a header over two rows, and of units below it, each column's words together.
+  const headingOf = (index: number) =>
+    cells
+      .slice(headerRow, view.first)
+      .map((line) => line[index])
+      .join(" ")
+      .trim();
   // "Contact ms" may be a test of its own where no test is named, and "Squat, kg x sets x reps" a lift.
   const own = table === "Jumps" ? ["contact", "flight", "height", "stack"] : ["scheme"];
-  for (const index of [...unknown, ...own.flatMap((field) => fields[field]?.index ?? [])]) {
-    const heading = String(head[index]).trim();
-    const isTest = table === "Jumps" ? isJumpColumn(heading) : liftInWords(heading) !== null;
-    if (isTest) columns.push({ index, heading, part: partOf(heading), further: 0 });
-  }
-  if (columns.length === 0) return null;
-  if (table === "Jumps")
-    columns.push(...columns.flatMap((column) => underOneHeading(view, column)));
-  const at = new Set(columns.map(({ index }) => index));
+  const named = [...unknown, ...own.flatMap((field) => fields[field]?.index ?? [])]
+    .sort((one, other) => one - other)
+    .flatMap((index): TestColumn[] => {
+      const heading = headingOf(index);
+      const test = table === "Sets" ? liftInWords(heading) : jumpName(heading);
+      if (test === null) return [];
+      const unit = table === "Sets" ? (massIn(heading) ?? massUnit) : unitIn(heading);
+      const column = { index, heading, test, part: partOf(heading) ?? "height", unit, attempt: 0 };
+      return table === "Sets" ? [column] : [column, ...underOneHeading(view, column)];
+    });
+  if (named.length === 0) return null;
+  const tries = triesOf(named.map(({ test }) => test));
+  const columns = named.map((column) => ({ ...column, ...tries.get(column.test) }));
   const into = new Unfolded(table, cells, headerRow);
   for (let row = 0; row < view.first; row++) into.mark(row, "heading");
   // Sets and jumps of one tab are each read by themselves.
   into.passesOver = (column) =>
-    !at.has(column) && !isJumpColumn(String(head[column])) && liftInWords(head[column]) === null;
-  columns.sort((one, other) => one.index - other.index);
+    !tests.has(column) &&
+    !isJumpColumn(headingOf(column)) &&
+    liftInWords(headingOf(column)) === null;
   const quiet = { ...view, log: new IssueLog(table) };
-  const readDay = dayColumn(quiet, fields.day, false);
-  const tests = new Map<number, MeantTest>();
-  const tries = triesOf(columns.map(({ heading }) => testName(heading)));
-  for (const { index, heading, part, further } of columns) {
-    const title = jumpTitle(heading);
-    const unit =
-      title.parts[0]?.unit ?? unitOf(/\b(ms|s|cm|mm|m|in)\b\)?$/.exec(plainWords(heading))?.[1]);
-    const meant = part ?? "height";
+  const aside = newDayAside();
+  const readDay = dayColumn(quiet, fields.day, false, aside);
+  const readName = textColumn(quiet, fields.athlete);
+  for (const [field, { unit, heading, words }] of Object.entries(fields))
+    if (ofWholeRow.has(field)) into.describe(field, { unit, heading, words });
+  const tests = new Map<number, TestColumn>();
+  for (const column of columns) {
+    const { index, heading, part } = column;
     // Of several columns of heights none speaks for the others.
-    const shared = [...tests.values()].some((other) => other.part === meant);
-    into.describe(meant, { heading: shared ? meant : heading, words: heading });
-    const test = testName(heading);
-    tests.set(index, { ...(tries.get(test) ?? { test, attempt: further }), part: meant, unit });
+    const shared = [...tests.values()].some((other) => other.part === part);
+    into.describe(part, { heading: shared ? part : heading, words: heading });
+    tests.set(index, column);
   }
   for (let row = view.first; row < view.end; row++) {
     const line = cells[row]!;
+    if (isBlankLine(line)) continue;
     if (beginsSummary(line, fields.athlete) || numbersOfTries(line, tests)) {
       into.mark(row, "heading");
       continue;
@@ -97,12 +106,16 @@ export function unfoldWideTests(
         into.unread.see(headerRow, row, index);
     }
     const groups = new Map<string, Record<string, Placed | undefined>>();
-    const who: Who = { athlete: String(shared.athlete![0] ?? ""), day: readDay(line, row) };
+    const who: Who = { athlete: readName(line, row), day: readDay(line, row) };
+    // Under merged cells, and in the order that the whole column or the coach settles.
+    if (who.athlete !== "") shared.athlete = [who.athlete, fields.athlete!.index];
+    if (who.day !== null) shared.day = [isoFromDay(who.day), fields.day!.index];
+    if (aside.minute !== null && isBlank(shared.minute?.[0]))
+      shared.minute = [aside.minute / 1440, fields.day!.index];
     let lifted = false;
-    for (const { index, heading } of columns) {
-      if (table === "Jumps")
-        jumpColumn(into, row, line, index, tests.get(index)!, shared, groups, who);
-      else if (setColumn(into, row, line, index, heading, shared, tab, who)) lifted = true;
+    for (const column of columns) {
+      if (table === "Jumps") jumpColumn(into, row, line, column, shared, groups, who);
+      else if (setColumn(into, row, line, column, shared, tab, who)) lifted = true;
     }
     for (const flat of groups.values()) into.emit(row, flat);
     if (lifted || groups.size > 0) continue;
@@ -121,11 +134,11 @@ function underOneHeading(
   column: TestColumn,
 ): TestColumn[] {
   const found: TestColumn[] = [];
-  if (column.part !== null) return found;
+  if (partOf(column.heading) !== null) return found;
   for (let index = column.index + 1; isBlank(cells[headerRow]![index]); index++) {
     const sample = sampleColumn(cells, first, end, index).filter((cell) => !isTryNumber(cell));
     if (sample.length === 0 || valueFit("height", sample) < 1) break;
-    found.push({ ...column, index, further: index - column.index });
+    found.push({ ...column, index, attempt: index - column.index });
   }
   return found;
 }
@@ -133,7 +146,7 @@ function underOneHeading(
 const isTryNumber = (cell: unknown) => typeof cell === "number" && cell < 10;
 
 /** A second row of headings that numbers the tries: 1, 2, 3 and nothing else. */
-function numbersOfTries(line: readonly unknown[], tests: ReadonlyMap<number, MeantTest>): boolean {
+function numbersOfTries(line: readonly unknown[], tests: ReadonlyMap<number, TestColumn>): boolean {
   const filled = [...line.entries()].filter(([, cell]) => !isBlank(cell));
   return (
     filled.length > 1 &&
@@ -141,12 +154,25 @@ function numbersOfTries(line: readonly unknown[], tests: ReadonlyMap<number, Mea
   );
 }
 
+/** The name of a jump test that a heading gives; null where it speaks of none. */
+function jumpName(heading: string): string | null {
+  return isJumpColumn(heading) ? testName(heading) : null;
+}
+
+function unitIn(heading: string): Unit | null {
+  const last = /\b(ms|s|cm|mm|m|in)\b\)?$/.exec(plainWords(heading))?.[1];
+  return jumpTitle(heading).parts[0]?.unit ?? unitOf(last);
+}
+
+function massIn(heading: string): Unit | null {
+  return unitOf(/\b(kg|lbs?)\b/.exec(plainWords(heading))?.[1]);
+}
+
 function setColumn(
   into: Unfolded,
   row: number,
   line: readonly unknown[],
-  index: number,
-  heading: string,
+  { index, heading, test, unit }: TestColumn,
   shared: Readonly<Record<string, Placed | undefined>>,
   tab: TabAnswers,
   { athlete, day }: Who,
@@ -165,8 +191,9 @@ function setColumn(
       row,
       schemeColumn: index,
       speedColumn: index,
-      shared: { ...rest, exercise: [liftInWords(heading), index] as Placed },
+      shared: { ...rest, exercise: [test, index] as Placed },
       note: withWords(note, said.note, index),
+      unit,
     };
     emitSets(into, place, said.groups, said.speeds, tab.speeds ?? null);
   }
@@ -177,13 +204,12 @@ function jumpColumn(
   into: Unfolded,
   row: number,
   line: readonly unknown[],
-  index: number,
-  meant: MeantTest,
+  { index, test, part, unit, attempt: tryAt }: TestColumn,
   shared: Readonly<Record<string, Placed | undefined>>,
   groups: Map<string, Record<string, Placed | undefined>>,
   { athlete, day }: Who,
 ): void {
-  const said = jumpCell(line[index], [meant.part]);
+  const said = jumpCell(line[index], [part]);
   if (said.problem !== null)
     into.log.addAtSource(
       said.problem,
@@ -194,18 +220,17 @@ function jumpColumn(
   into.note(row, index, athlete, day, "day", said.note);
   said.attempts.forEach((attempt, first) => {
     // The same figure once more is another jump.
-    let at = meant.attempt + first;
-    const taken = (part: string) => groups.get(`${meant.test}|${at}`)?.[part] !== undefined;
+    let at = tryAt + first;
+    const taken = (figure: string) => groups.get(`${test}|${at}`)?.[figure] !== undefined;
     while (Object.keys(attempt).some(taken)) at++;
-    const key = `${meant.test}|${at}`;
-    const flat = groups.get(key) ?? { ...shared, test: [meant.test, index] as Placed };
+    const key = `${test}|${at}`;
+    const flat = groups.get(key) ?? { ...shared, test: [test, index] as Placed };
     groups.set(key, flat);
     // Each column has its own unit: inches here, centimetres in the next.
-    if (attempt.height !== undefined) flat.height = [withUnit(attempt.height, meant.unit), index];
+    if (attempt.height !== undefined) flat.height = [withUnit(attempt.height, unit), index];
     if (attempt.stack !== undefined) flat.stack = [attempt.stack, index];
     if (attempt.cleared !== undefined) flat.cleared = [attempt.cleared, index];
-    if (attempt.contact !== undefined)
-      flat.contact = [withUnit(attempt.contact, meant.unit), index];
-    if (attempt.flight !== undefined) flat.flight = [withUnit(attempt.flight, meant.unit), index];
+    if (attempt.contact !== undefined) flat.contact = [withUnit(attempt.contact, unit), index];
+    if (attempt.flight !== undefined) flat.flight = [withUnit(attempt.flight, unit), index];
   });
 }
