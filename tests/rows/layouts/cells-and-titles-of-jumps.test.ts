@@ -92,7 +92,6 @@ test.each([
   ["182 Achilles", ["contact", "flight"], "182 down (Achilles)"],
   ["182/.49 Achilles sore", ["contact", "flight"], "182 down .49 up (Achilles sore)"],
   ["182/.49", ["contact"], "jump-unread"],
-  ["182/.49", ["stack", "contact"], ".49 down"],
   ["a182", ["contact"], "jump-unread"],
   ["182 4", ["contact"], "jump-unread"],
   [true, [], "jump-unread"],

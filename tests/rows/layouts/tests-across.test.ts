@@ -347,3 +347,12 @@ test("a formula's error for a name is told as such", () => {
   ]);
   expect(problems(reading)).toEqual(["B2 cell-error: #REF!"]);
 });
+
+test("plates are told by the mass stamped on them, whatever unit stands in the heading", () => {
+  const { reading } = understandTable("Jumps", [
+    ["Date", "Athlete", "Box jump stack (cm)"],
+    ["2026-05-12", "Ilka", 20],
+    ["2026-05-14", "Ilka", "15"],
+  ]);
+  expect(reading.records.map(shortJump)).toEqual(["05-12 Ilka 20 ✓", "05-14 Ilka 15 ✓"]);
+});

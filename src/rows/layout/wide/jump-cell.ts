@@ -46,17 +46,10 @@ export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
     `^(${number})\\s*(?:ms|s)?(?:\\s*/\\s*(${number})\\s*(?:ms|s)?)?(?:\\s+(\\D.*))?$`,
   ).exec(text);
   if (figures && several !== null) {
-    const attempt: { -readonly [Key in keyof CellAttempt]: CellAttempt[Key] } = {};
-    const values = [several[1], several[2]].filter((value): value is string => value !== undefined);
-    values.forEach((value, at) => {
-      const part = parts[at];
-      if (part === "contact") attempt.contact = value;
-      else if (part === "flight") attempt.flight = value;
-      else if (part === "height") attempt.height = value;
-    });
-    if (values.length <= parts.length)
-      return { ...nothing, attempts: [attempt], note: several[3] ?? "" };
-    return { ...nothing, problem: "jump-unread" };
+    const values = several.slice(1, 3).filter((value) => value !== undefined);
+    if (values.length > parts.length) return { ...nothing, problem: "jump-unread" };
+    const attempt = Object.fromEntries(values.map((value, at) => [parts[at], value]));
+    return { ...nothing, attempts: [attempt], note: several[3] ?? "" };
   }
   const height = measured.exec(text);
   if (height !== null && !parts.includes("stack"))
@@ -105,9 +98,7 @@ export function tries(stack: string, letters: string, marked: boolean): CellAtte
 }
 
 function single(cell: number, parts: readonly JumpPart[]): CellAttempt {
-  const part = parts[0];
-  if (part === "contact") return { contact: cell };
+  const [part = "height"] = parts;
   // One plate of that mass: nothing says centimetres.
-  if (part === "stack") return { stack: String(cell), cleared: true };
-  return part === "flight" ? { flight: cell } : { height: cell };
+  return part === "stack" ? { stack: String(cell), cleared: true } : { [part]: cell };
 }

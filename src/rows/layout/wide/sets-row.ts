@@ -5,7 +5,7 @@ import type { Unit } from "../../value/units";
 import { emitSets } from "../shorthand/emit-sets";
 import type { SetGroup } from "../shorthand/scheme";
 import type { SchemeSense } from "../shorthand/scheme-order";
-import { problemOf, type SetCell, setCell } from "../shorthand/set-cell";
+import { problemOf, setCell } from "../shorthand/set-cell";
 import type { Placed, Unfolded } from "../unfolded";
 import { besideDates } from "./beside-dates";
 import type { Block, BlockRow } from "./block-rows";
@@ -64,7 +64,8 @@ export function setsRow(
       into.note(row, column, athlete, day, "day", said.note);
       continue;
     }
-    const groups = groupsOf(said, left, done, day);
+    const groups: readonly SetGroup[] | null =
+      said.is === "sets" ? said.groups : repeatedIn(said, left, done, day);
     if (groups === null) {
       into.report(problemOf(said), row, column);
       continue;
@@ -88,14 +89,4 @@ export function setsRow(
     const owner = { day: columns[0]!.day, athlete, nameColumn, exercise, beside, ...words };
     columnsOfDay(into, line, row, owner, columns, before);
   }
-}
-
-/** The sets a cell says: its own, those to its left, or those of a weekday earlier in the week. */
-function groupsOf(
-  said: SetCell,
-  left: readonly SetGroup[] | null,
-  done: ReadonlyMap<Day, readonly SetGroup[]>,
-  day: Day,
-): readonly SetGroup[] | null {
-  return said.is === "sets" ? said.groups : repeatedIn(said, left, done, day);
 }

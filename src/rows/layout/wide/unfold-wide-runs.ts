@@ -34,7 +34,7 @@ function titlesOf({ title }: LayoutContext, { titles }: Block): string {
 
 function bareFigure(words: string): "minutes" | "km" | null {
   const time = /\b(min|mins|minutes|minuten|duration|time on feet)\b/.test(words);
-  const distance = /\b(km|kms|kilomet(?:re|er)s?|kilometer|distance|mileage|umfang)\b/.test(words);
+  const distance = /\b(km|kms|kilomet(?:re|er)s?|distance|mileage|umfang)\b/.test(words);
   return time === distance ? null : time ? "minutes" : "km";
 }
 
@@ -86,21 +86,18 @@ function runsRow(
       into.note(row, column, athlete, day, "day", said.note);
       continue;
     }
-    const run = runOf(said, left, done, day);
+    const run: WrittenRun | null = said.is === "run" ? said.run : repeatedIn(said, left, done, day);
     if (run === null) {
       into.report(problemOf(said), row, column);
       continue;
     }
     left = run;
     done.set(day, run);
-    into.note(row, column, athlete, day, "day", run.note);
-    into.emit(row, {
-      ...shared(day, column),
-      kind: [run.kind, column],
-      minutes: [run.minutes, column],
-      km: [run.km, column],
-      exertion: [run.exertion, column],
-    });
+    const { note, ...figures } = run;
+    into.note(row, column, athlete, day, "day", note);
+    const flat = shared(day, column);
+    for (const [field, figure] of Object.entries(figures)) flat[field] = [figure, column];
+    into.emit(row, flat);
   }
   const before = new Map<string, unknown>();
   for (const columns of inColumns.groups) {
@@ -111,15 +108,6 @@ function runsRow(
       flat[field] = [withUnit(cell, unit), column];
     into.emit(row, flat);
   }
-}
-
-function runOf(
-  said: RunCell,
-  left: WrittenRun | null,
-  done: ReadonlyMap<Day, WrittenRun>,
-  day: Day,
-): WrittenRun | null {
-  return said.is === "run" ? said.run : repeatedIn(said, left, done, day);
 }
 
 function problemOf({ is }: RunCell): string {

@@ -226,11 +226,8 @@ function jumpColumn(
     const key = `${test}|${at}`;
     const flat = groups.get(key) ?? { ...shared, test: [test, index] as Placed };
     groups.set(key, flat);
-    // Each column has its own unit: inches here, centimetres in the next.
-    if (attempt.height !== undefined) flat.height = [withUnit(attempt.height, unit), index];
-    if (attempt.stack !== undefined) flat.stack = [attempt.stack, index];
-    if (attempt.cleared !== undefined) flat.cleared = [attempt.cleared, index];
-    if (attempt.contact !== undefined) flat.contact = [withUnit(attempt.contact, unit), index];
-    if (attempt.flight !== undefined) flat.flight = [withUnit(attempt.flight, unit), index];
+    // Each column has its own unit: inches here, centimetres in the next; plates have none.
+    for (const [figure, value] of Object.entries(attempt))
+      flat[figure] = [figure === "stack" ? value : withUnit(value, unit), index];
   });
 }
