@@ -1,8 +1,8 @@
 import { plainWords } from "../../header/header-words";
 import { speedNotSaid } from "../../table/set-kinds";
-import { unitOf } from "../../value/units";
 import type { LayoutContext } from "../layout-context";
 import { liftInWords } from "../lift-in-words";
+import { massInWords } from "../mass-in-words";
 import { noSense, orderFromWords, schemeSense } from "../shorthand/scheme-order";
 import { setCell } from "../shorthand/set-cell";
 import type { TabAnswers } from "../tab-answers";
@@ -47,7 +47,7 @@ export function unfoldWideSets(context: LayoutContext): Unfolded | null {
       speeds: context.tab.speeds ?? null,
       asksSpeed: speed === speedNotSaid,
       lift,
-      unit: context.massUnit ?? unitOf(/\b(kg|lbs?)\b/.exec(words)?.[1]),
+      unit: context.massUnit ?? massInWords(words),
     };
     for (const row of block.rows) setsRow(context.cells, into, block, row, said);
   }

@@ -10,6 +10,7 @@ import { isBlank } from "../../value/blank";
 import { type Unit, unitOf } from "../../value/units";
 import type { LayoutContext } from "../layout-context";
 import { liftInWords } from "../lift-in-words";
+import { massInWords } from "../mass-in-words";
 import { emitSets } from "../shorthand/emit-sets";
 import { orderFromWords, schemeSense } from "../shorthand/scheme-order";
 import { setCell } from "../shorthand/set-cell";
@@ -62,9 +63,11 @@ export function unfoldWideTests(
     .sort((one, other) => one - other)
     .flatMap((index): TestColumn[] => {
       const heading = headingOf(index);
-      const test = table === "Sets" ? liftInWords(heading) : jumpName(heading);
+      const jump = isJumpColumn(heading) ? testName(heading) : null;
+      const test = table === "Sets" ? liftInWords(heading) : jump;
       if (test === null) return [];
-      const unit = table === "Sets" ? (massIn(heading) ?? massUnit) : unitIn(heading);
+      const unit =
+        table === "Sets" ? (massInWords(plainWords(heading)) ?? massUnit) : unitIn(heading);
       const column = { index, heading, test, part: partOf(heading) ?? "height", unit, attempt: 0 };
       return table === "Sets" ? [column] : [column, ...underOneHeading(view, column)];
     });
@@ -82,8 +85,8 @@ export function unfoldWideTests(
   const aside = newDayAside();
   const readDay = dayColumn(quiet, fields.day, false, aside);
   const readName = textColumn(quiet, fields.athlete);
-  for (const [field, { unit, heading, words }] of Object.entries(fields))
-    if (ofWholeRow.has(field)) into.describe(field, { unit, heading, words });
+  for (const [field, column] of Object.entries(fields))
+    if (ofWholeRow.has(field)) into.describe(field, column);
   const tests = new Map<number, TestColumn>();
   for (const column of columns) {
     const { index, heading, part } = column;
@@ -154,18 +157,9 @@ function numbersOfTries(line: readonly unknown[], tests: ReadonlyMap<number, Tes
   );
 }
 
-/** The name of a jump test that a heading gives; null where it speaks of none. */
-function jumpName(heading: string): string | null {
-  return isJumpColumn(heading) ? testName(heading) : null;
-}
-
 function unitIn(heading: string): Unit | null {
   const last = /\b(ms|s|cm|mm|m|in)\b\)?$/.exec(plainWords(heading))?.[1];
   return jumpTitle(heading).parts[0]?.unit ?? unitOf(last);
-}
-
-function massIn(heading: string): Unit | null {
-  return unitOf(/\b(kg|lbs?)\b/.exec(plainWords(heading))?.[1]);
 }
 
 function setColumn(
