@@ -50,6 +50,7 @@ export function unfoldWideTests(
   { tab, massUnit }: Pick<LayoutContext, "tab" | "massUnit">,
 ): Unfolded | null {
   const { cells, fields, repColumns, headerRow } = view;
+  const ofLifts = table === "Sets";
   // Of a header over two rows, and of units below it, each column's words together.
   const headingOf = (index: number) =>
     cells
@@ -58,18 +59,17 @@ export function unfoldWideTests(
       .join(" ")
       .trim();
   // "Contact ms" may be a test of its own where no test is named, and "Squat, kg x sets x reps" a lift.
-  const own = table === "Jumps" ? ["contact", "flight", "height", "stack"] : ["scheme"];
+  const own = ofLifts ? ["scheme"] : ["contact", "flight", "height", "stack"];
   const named = [...unknown, ...own.flatMap((field) => fields[field]?.index ?? [])]
     .sort((one, other) => one - other)
     .flatMap((index): TestColumn[] => {
       const heading = headingOf(index);
       const jump = isJumpColumn(heading) ? testName(heading) : null;
-      const test = table === "Sets" ? liftInWords(heading) : jump;
+      const test = ofLifts ? liftInWords(heading) : jump;
       if (test === null) return [];
-      const unit =
-        table === "Sets" ? (massInWords(plainWords(heading)) ?? massUnit) : unitIn(heading);
+      const unit = ofLifts ? (massInWords(plainWords(heading)) ?? massUnit) : unitIn(heading);
       const column = { index, heading, test, part: partOf(heading) ?? "height", unit, attempt: 0 };
-      return table === "Sets" ? [column] : [column, ...underOneHeading(view, column)];
+      return ofLifts ? [column] : [column, ...underOneHeading(view, column)];
     });
   if (named.length === 0) return null;
   const tries = triesOf(named.map(({ test }) => test));
@@ -117,7 +117,7 @@ export function unfoldWideTests(
       shared.minute = [aside.minute / 1440, fields.day!.index];
     let lifted = false;
     for (const column of columns) {
-      if (table === "Jumps") jumpColumn(into, row, line, column, shared, groups, who);
+      if (!ofLifts) jumpColumn(into, row, line, column, shared, groups, who);
       else if (setColumn(into, row, line, column, shared, tab, who)) lifted = true;
     }
     for (const flat of groups.values()) into.emit(row, flat);
