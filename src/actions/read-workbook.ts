@@ -57,7 +57,10 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
   const answers = recallAnswers(workbook);
   const all = workbook.tabs().map((tab) => ({ tab, cells: workbook.values(tab.id) }));
   const cellsOf = (tabId: number) => all.find((one) => one.tab.id === tabId)?.cells ?? [];
-  const tabs = all.flatMap(({ tab, cells }) => readTab(tab, cells, today, answers));
+  const known = all.flatMap(({ tab, cells }) => readTab(tab, cells, today, answers));
+  const tabs = known.some(({ table }) => table === "Athletes")
+    ? known
+    : [...known, ...athletesAsSquad(all, today, answers)];
   const used = tabs.filter(({ sureness }) => sureness >= sureEnough);
   const records = <T extends TableName>(table: T): RowOf[T][] =>
     used.flatMap(
@@ -110,12 +113,25 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
   };
 }
 
+/** A list of athletes that is called Squad, as the tab of the squad table may be, where no other is one. */
+function athletesAsSquad(
+  all: readonly { readonly tab: Tab; readonly cells: Cells }[],
+  today: Day,
+  answers: Answers,
+): ReadTab[] {
+  const squad = all.filter(
+    ({ tab }) => nameKey(tab.name) === nameKey(ownTabNames.squad) && !answers.tables.has(tab.id),
+  );
+  return squad
+    .flatMap(({ tab, cells }) => foundIn(tab, cells, today, answers))
+    .filter(({ table }) => table === "Athletes");
+}
+
 function readTab(tab: Tab, cells: Cells, today: Day, answers: Answers): ReadTab[] {
-  const columns = answers.columns.of(tab.id, cells);
-  const given = { today, answers: columns, tab: answers.tabs.of(tab.id) };
   const said = answers.tables.get(tab.id);
   if (said === null || (said === undefined && own.has(nameKey(tab.name)))) return [];
   if (said !== undefined) {
+    const given = givenOf(tab, cells, today, answers);
     const understanding = understandTable<TableName>(said, cells, {
       title: tab.name,
       said: true,
@@ -125,11 +141,20 @@ function readTab(tab: Tab, cells: Cells, today: Day, answers: Answers): ReadTab[
     if (said !== "Sets") return [found];
     return [found, ...jumpsAmong(tab.name, cells, given).map((one) => ({ ...one, tab }))];
   }
-  return findTables([{ name: tab.name, cells }], given).map((found) => ({
-    ...found,
-    tab,
-  }));
+  return foundIn(tab, cells, today, answers);
 }
+
+function foundIn(tab: Tab, cells: Cells, today: Day, answers: Answers): ReadTab[] {
+  const given = givenOf(tab, cells, today, answers);
+  return findTables([{ name: tab.name, cells }], given).map((found) => ({ ...found, tab }));
+}
+
+/** What is known of a tab before it is read. */
+const givenOf = (tab: Tab, cells: Cells, today: Day, { columns, tabs }: Answers) => ({
+  today,
+  answers: columns.of(tab.id, cells),
+  tab: tabs.of(tab.id),
+});
 
 const matterOf = ({ about, said }: TabQuestion): string => `${about}|${said}`;
 

@@ -105,3 +105,28 @@ test("a tab said to be sets keeps the jumps that stand among them", () => {
   expect([before, found()]).toEqual([before, before]);
   expect(before.map(([table]) => table)).toEqual(["Sets", "Jumps"]);
 });
+
+test("a list of athletes called Squad is read where no other tab is one", () => {
+  const names = [
+    ["Name", "Group"],
+    ["Ilka Brandmoor", "track"],
+  ];
+  const found = (tabs: Readonly<Record<string, unknown[][]>>) =>
+    ask<SetUpView>(memoryWorkbook(tabs), "setUpView").tabs.map(({ tab, table }) => [tab, table]);
+  expect(found({ Squad: names })).toEqual([["Squad", "Athletes"]]);
+  expect(
+    found({
+      Squad: [
+        ["Athlete", "Word"],
+        ["Ilka Brandmoor", "holding"],
+      ],
+      Team: names,
+    }),
+  ).toEqual([
+    ["Team", "Athletes"],
+    ["Squad", null],
+  ]);
+  const squad = memoryWorkbook({ Squad: names });
+  ask(squad, "answerTable", { tabId: squad.tabNamed("Squad").id, table: null });
+  expect(ask<SetUpView>(squad, "setUpView").tabs.map(({ table }) => table)).toEqual([null]);
+});
