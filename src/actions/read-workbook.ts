@@ -51,6 +51,8 @@ export type ReadWorkbook = {
 /** Below this the coach is asked before a tab's rows count. */
 export const sureEnough = 0.6;
 const own = new Set(Object.values(ownTabNames).map(nameKey));
+/** Named as a tab that the add-on writes. */
+export const isOwnTab = (name: string): boolean => own.has(nameKey(name));
 
 /** Reads every tab that is one of the tables: one read of each tab, whatever its number of rows. */
 export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
@@ -129,7 +131,7 @@ function athletesAsSquad(
 
 function readTab(tab: Tab, cells: Cells, today: Day, answers: Answers): ReadTab[] {
   const said = answers.tables.get(tab.id);
-  if (said === null || (said === undefined && own.has(nameKey(tab.name)))) return [];
+  if (said === null || (said === undefined && isOwnTab(tab.name))) return [];
   if (said !== undefined) {
     const given = givenOf(tab, cells, today, answers);
     const understanding = understandTable<TableName>(said, cells, {

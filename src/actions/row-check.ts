@@ -6,7 +6,7 @@ import type { RowCheckView, RowProblem } from "./messages";
 import type { ReadWorkbook } from "./read-workbook";
 import { setsToLookAt } from "./sets-to-look-at";
 import { stateOfSquad } from "./state-of-squad";
-import { tabsToConfirm } from "./tabs-to-confirm";
+import { leftAlone, tabsToConfirm } from "./tabs-to-confirm";
 import { unknownNames } from "./unknown-names";
 import type { Workbook } from "./workbook";
 
@@ -23,6 +23,7 @@ export function rowCheck(workbook: Workbook, today: Day): RowCheckView {
     summary: rowsReadWords(read.rowsRead, read.rowsFilled),
     problems: [...tabsToConfirm(read), ...rowProblems(read), ...setsToLookAt(state)],
     names: unknownNames(read),
+    leftAlone: leftAlone(read),
   };
 }
 

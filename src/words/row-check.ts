@@ -24,6 +24,12 @@ export const tabToConfirmWords = {
   why: "None of its rows count yet.",
 } as const;
 
+/** Tabs no table was found in, for whoever expected one. */
+export const leftAloneWords = (tabs: readonly string[]): string =>
+  tabs.length === 0
+    ? ""
+    : `Left alone: ${tabs.map((tab) => `“${tab}”`).join(", ")}. If one is a table, say which under Set up.`;
+
 /** A set far off all others of its athlete: what stands there, and what the athlete usually shows. */
 export const lookWords = {
   found: ({ loadKg, speed }: Pick<FarOffSet["set"], "loadKg" | "speed">): string =>

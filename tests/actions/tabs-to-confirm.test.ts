@@ -28,7 +28,8 @@ const ask = <Answer>(of: ReturnType<typeof book>, name: string, more: object = {
 
 test("a tab that lacks a single heading of a table is not passed over in silence", () => {
   const squad = book("Measured in the gym");
-  const { problems, summary } = ask<RowCheckView>(squad, "rowCheck");
+  const { problems, summary, leftAlone } = ask<RowCheckView>(squad, "rowCheck");
+  expect(leftAlone).toEqual(["Shopping"]);
   const { id } = squad.tabNamed("Jump log");
   expect(problems).toEqual([
     {
@@ -66,7 +67,9 @@ test("said to be that table, with its column named, its rows count and nothing i
 test("said to be no table, it is left alone", () => {
   const squad = book("Measured in the gym");
   ask(squad, "answerTable", { tabId: squad.tabNamed("Jump log").id, table: null });
-  expect(ask<RowCheckView>(squad, "rowCheck").problems).toEqual([]);
+  ask(squad, "answerTable", { tabId: squad.tabNamed("Shopping").id, table: null });
+  const { problems, leftAlone } = ask<RowCheckView>(squad, "rowCheck");
+  expect([problems, leftAlone]).toEqual([[], []]);
 });
 
 test("a tab that is probably a table is asked about where its rows are looked for", () => {

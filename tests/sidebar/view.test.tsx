@@ -193,3 +193,11 @@ test("a column whose heading is wrong is one entry that asks about its heading, 
   expect(text).toContain("The first 100 are shown");
   expect(html.split("<details>")[0]!.match(/Go to D/g)).toHaveLength(1);
 });
+
+test("the rows' page names the tabs no table was found in; where there is none it says nothing of it", () => {
+  const told = words(shown({ view: "rows", rows }));
+  expect(told).toContain("Left alone: “Shopping”. If one is a table, say which under Set up.");
+  expect(words(shown({ view: "rows", rows: { ...rows, leftAlone: [] } }))).not.toContain(
+    "Left alone",
+  );
+});

@@ -123,6 +123,7 @@ export const rows: RowCheckView = {
       right: null,
     },
   ],
+  leftAlone: ["Shopping"],
   names: [
     {
       name: "T. Reyerson",

@@ -34,4 +34,6 @@ export type RowCheckView = ReadWithout & {
   readonly summary: string;
   readonly problems: readonly RowProblem[];
   readonly names: readonly NameQuestion[];
+  /** Tabs that no table was found in, and of which nothing was said. */
+  readonly leftAlone: readonly string[];
 };

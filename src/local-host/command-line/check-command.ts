@@ -1,4 +1,5 @@
 import type { NameQuestion, RowCheckView, RowProblem } from "../../actions/messages";
+import { leftAloneWords } from "../../words/row-check";
 import { kindCounts } from "../../words/row-kinds";
 import type { Asked } from "./arguments";
 import { foundTables } from "./found-tables";
@@ -19,10 +20,10 @@ export async function checkCommand(asked: Asked, around: Surroundings): Promise<
       );
     }
     const checked = host.run("rowCheck", [{ today }]) as RowCheckView;
-    const { summary, problems, names } = checked;
+    const { summary, problems, names, leftAlone } = checked;
     const kinds = kindCounts(checked);
     if (asked.json) {
-      const found = { summary, tables, kinds, problems: problems.map(asPlain), names };
+      const found = { summary, tables, kinds, problems: problems.map(asPlain), names, leftAlone };
       around.out(`${JSON.stringify(found, null, 2)}\n`);
     } else {
       around.out(screen(problems, names));
@@ -30,6 +31,7 @@ export async function checkCommand(asked: Asked, around: Surroundings): Promise<
         around.out(`${kinds.map(({ kind, count }) => `${kind}: ${count}`).join(" · ")}\n`);
       }
       around.out(`${summary}\n`);
+      if (leftAlone.length > 0) around.out(`${leftAloneWords(leftAlone)}\n`);
     }
     const count = problems.length + names.length;
     if (count === 0) return 0;

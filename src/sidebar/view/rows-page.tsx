@@ -1,5 +1,6 @@
 import type { NameQuestion, RowCheckView, RowProblem } from "../../actions/messages";
 import { withMark } from "../../words/printed-numbers";
+import { leftAloneWords } from "../../words/row-check";
 import { kindCounts, kindWords } from "../../words/row-kinds";
 import { sidebarWords as words } from "../../words/sidebar";
 import { likeProblems } from "../like-problems";
@@ -61,6 +62,7 @@ export function RowsPage({
         ))}
       </ul>
       {listed.length > shownAtFirst && <p class="soft">{words.onlyFirst(shownAtFirst)}</p>}
+      {rows.leftAlone.length > 0 && <p class="soft small">{leftAloneWords(rows.leftAlone)}</p>}
       <p class="act">
         <button type="button" class="btn main" onClick={() => dispatch({ type: "asked again" })}>
           {words.checkAgain}
