@@ -1,4 +1,5 @@
 import { isoFromDay } from "../../../src/coaching/calendar/day";
+import { triesOf } from "../../../src/rows/layout/wide/test-heading";
 import { understandTable } from "../../../src/rows/read-table";
 import { counts, notes, problems, shortJump, shortSet } from "./short";
 
@@ -355,4 +356,67 @@ test("plates are told by the mass stamped on them, whatever unit stands in the h
     ["2026-05-14", "Ilka", "15"],
   ]);
   expect(reading.records.map(shortJump)).toEqual(["05-12 Ilka 20 ✓", "05-14 Ilka 15 ✓"]);
+});
+
+test("numbers from one on make tries of names; a first number missing makes none", () => {
+  const tries = (...names: string[]) => [...triesOf(names)];
+  expect(tries("CMJ 1", "cmj 2", "Hop")).toEqual([
+    ["CMJ 1", { test: "CMJ", attempt: 0 }],
+    ["cmj 2", { test: "CMJ", attempt: 1 }],
+  ]);
+  expect([tries("CMJ 2", "CMJ 3"), tries("CMJ 1"), tries("CMJ 1", "CMJ 3")]).toEqual([[], [], []]);
+});
+
+test("a row that numbers the tries is one where nothing else stands in it, as text too", () => {
+  const read = (...rows: readonly (readonly unknown[])[]) => {
+    const { reading } = understandTable("Jumps", [
+      ["Date", "Athlete", "CMJ", ""],
+      ...rows,
+      ["2026-05-12", "Ilka", 36.9, 37.4],
+      ["2026-05-19", "Ilka", 37.1, 2],
+    ]);
+    return [counts(reading).join(" "), ...problems(reading), ...reading.records.map(shortJump)];
+  };
+  const figures = [
+    "05-12 Ilka 36.9 cm",
+    "05-12 Ilka 37.4 cm",
+    "05-19 Ilka 37.1 cm",
+    "05-19 Ilka  ?",
+  ];
+  expect(read(["", "", 1, 2])).toEqual(["2 0 0 2", "D4 implausible: 2", ...figures]);
+  expect(read(["", "", "1", "2"])).toEqual(["2 0 0 2", "D4 implausible: 2", ...figures]);
+  expect(read(["", "", 1, ""]).slice(0, 2)).toEqual(["2 1 0 1", "A2 needed-blank: "]);
+});
+
+test("ten centimetres beside a jump's heading are another try; what stands beside a contact is asked about", () => {
+  const read = (head: string, ...cells: unknown[]) => {
+    const { reading, questions } = understandTable("Jumps", [
+      ["Date", "Athlete", head, ""],
+      ["2026-05-12", "Ilka", ...cells],
+    ]);
+    return [...reading.records.map(shortJump), ...questions.map(({ column }) => column)];
+  };
+  expect(read("Hop (cm)", 12, 10)).toEqual(["05-12 Ilka 12 cm", "05-12 Ilka 10 cm"]);
+  expect(read("Hop contact ms", 182, 41)).toEqual(["05-12 Ilka 0.182/?", 4]);
+});
+
+test("a name in a row without figures holds for the merged rows below it", () => {
+  const { reading } = understandTable("Jumps", [
+    ["Date", "Athlete", "Box jump (cm)"],
+    ["2026-05-12", "Ilka", 41],
+    ["2026-05-12", "Kofi", ""],
+    ["2026-05-14", "", 51],
+  ]);
+  expect(reading.records.map(shortJump)).toEqual(["05-12 Ilka 41 cm", "05-14 Kofi 51 cm"]);
+});
+
+test("a column of lifts beside a column of jumps is asked about by neither table", () => {
+  const asked = (["Sets", "Jumps"] as const).map(
+    (table) =>
+      understandTable(table, [
+        ["Date", "Athlete", "Box jump (cm)", "Squat"],
+        ["2026-05-12", "Ilka", 41, "85x5"],
+      ]).questions,
+  );
+  expect(asked).toEqual([[], []]);
 });

@@ -47,18 +47,21 @@ export type Try = { readonly test: string; readonly attempt: number };
  * of the name, as in "Drop jump 30".
  */
 export function triesOf(names: readonly string[]): ReadonlyMap<string, Try> {
-  const tries = new Map<string, Map<number, string>>();
+  const tries = new Map<string, Map<number, Try & { readonly name: string }>>();
   for (const name of names) {
-    const [, test = "", number] = numberedTry.exec(name) ?? [];
-    if (test === "") continue;
+    const numbered = numberedTry.exec(name);
+    if (numbered === null) continue;
+    const [test, number] = [numbered[1]!, Number(numbered[2])];
     const key = plainWords(test);
-    tries.set(key, (tries.get(key) ?? new Map<number, string>()).set(Number(number), name));
+    const byNumber = tries.get(key) ?? new Map<number, Try & { readonly name: string }>();
+    tries.set(key, byNumber.set(number, { name, test, attempt: number - 1 }));
   }
   const found = new Map<string, Try>();
   for (const byNumber of tries.values()) {
-    const inTurn = byNumber.size > 1 && byNumber.has(byNumber.size) && byNumber.has(1);
-    const test = numberedTry.exec(byNumber.get(1) ?? "")?.[1] ?? "";
-    if (inTurn) for (const [at, name] of byNumber) found.set(name, { test, attempt: at - 1 });
+    const first = byNumber.get(1);
+    if (first !== undefined && byNumber.size > 1 && byNumber.has(byNumber.size))
+      for (const { name, attempt } of byNumber.values())
+        found.set(name, { test: first.test, attempt });
   }
   return found;
 }

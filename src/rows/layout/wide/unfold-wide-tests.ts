@@ -69,7 +69,7 @@ export function unfoldWideTests(
       if (test === null) return [];
       const unit = ofLifts ? (massInWords(plainWords(heading)) ?? massUnit) : unitIn(heading);
       const column = { index, heading, test, part: partOf(heading) ?? "height", unit, attempt: 0 };
-      return ofLifts ? [column] : [column, ...underOneHeading(view, column)];
+      return ofLifts ? [column] : underOneHeading(view, column);
     });
   if (named.length === 0) return null;
   const tries = triesOf(named.map(({ test }) => test));
@@ -131,12 +131,12 @@ export function unfoldWideTests(
   return into;
 }
 
-/** Tries of one test under a heading that is merged over them: heights in columns without a heading. */
+/** A column, and tries under its heading that is merged over them: heights in columns without a heading. */
 function underOneHeading(
   { cells, headerRow, first, end }: TableView,
   column: TestColumn,
 ): TestColumn[] {
-  const found: TestColumn[] = [];
+  const found = [column];
   if (partOf(column.heading) !== null) return found;
   for (let index = column.index + 1; isBlank(cells[headerRow]![index]); index++) {
     const sample = sampleColumn(cells, first, end, index).filter((cell) => !isTryNumber(cell));
@@ -146,14 +146,14 @@ function underOneHeading(
   return found;
 }
 
-const isTryNumber = (cell: unknown) => typeof cell === "number" && cell < 10;
+const isTryNumber = (cell: unknown) => Number(cell) < 10;
 
 /** A second row of headings that numbers the tries: 1, 2, 3 and nothing else. */
 function numbersOfTries(line: readonly unknown[], tests: ReadonlyMap<number, TestColumn>): boolean {
   const filled = [...line.entries()].filter(([, cell]) => !isBlank(cell));
   return (
     filled.length > 1 &&
-    filled.every(([index, cell]) => cell === (tests.get(index)?.attempt ?? Number.NaN) + 1)
+    filled.every(([index, cell]) => Number(cell) - 1 === tests.get(index)?.attempt)
   );
 }
 
