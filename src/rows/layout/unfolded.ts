@@ -108,10 +108,7 @@ export class Unfolded {
     shared?: Prepared,
     meanings = this.meanings(),
   ): void {
-    const flat: Prepared =
-      shared === undefined
-        ? { line: [], columns: [] }
-        : { line: shared.line.slice(), columns: shared.columns };
+    const flat = { line: shared?.line.slice() ?? [], columns: shared?.columns ?? [] };
     this.lay(values, flat);
     this.flat.push(flat.line);
     this.rows.push(row);

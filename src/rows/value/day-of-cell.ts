@@ -1,4 +1,3 @@
-import { dateOfDay, dayFromDate } from "../../coaching/calendar/day";
 import { type DayText, dayFromText } from "./day-text";
 import { isDate } from "./is-date";
 
@@ -7,7 +6,6 @@ export function dayOfCell(cell: unknown): DayText | null {
   if (typeof cell === "string") return dayFromText(cell);
   // A time alone is handed over as of 30 December 1899, the spreadsheet's day 0.
   if (!isDate(cell) || cell.getFullYear() < 1900) return null;
-  const day = dayFromDate(cell.getFullYear(), cell.getMonth() + 1, cell.getDate());
-  if (day === null) return null;
-  return { pair: null, ...dateOfDay(day), weekday: null, dotted: false, minute: null };
+  const [year, month, date] = [cell.getFullYear(), cell.getMonth() + 1, cell.getDate()];
+  return { pair: null, year, month, date, weekday: null, dotted: false, minute: null };
 }

@@ -193,7 +193,15 @@ test("“Sets” over 1, 2, 3 numbers the sets of its own block, whatever stands
     ["bench", 2, 8, 40],
     ["row", 3, 8, 40],
   );
+  // 1 stands above the header, and two lines are no numbers from one on.
   expect(after).toHaveLength(6);
+  const last = shown(
+    ["Exercise", "Sets", "Reps", "kg"],
+    ["squat", 1, 5, 80],
+    ["", 2, 5, 80],
+    ["", 3, 5, 80],
+  );
+  expect(last).toHaveLength(3);
 });
 
 test("a mark beside another lift's name repeats the load above, a blank does not", () => {

@@ -147,13 +147,13 @@ test("a copied weekday is the athlete's own, the one near spelling's, or nobody'
     memory.onWeekday(athlete, weekday, thursday).map(({ row }) => row);
   expect(rows("ilka brandmoor", 1)).toEqual([2]);
   expect(rows("Ilka B.", 1)).toEqual([2]);
-  expect(rows("Nils Ost", 1)).toEqual([]);
-  expect(rows("Ilka Brandmoor", 2)).toEqual([]);
-  expect(rows("Ilka Brandmoor", 4)).toEqual([]);
+  expect(rows("Nils Ost", 1)).toStrictEqual([]);
+  expect(rows("Ilka Brandmoor", 2)).toStrictEqual([]);
+  expect(rows("Ilka Brandmoor", 4)).toStrictEqual([]);
   expect(memory.before("Wren Ito")?.row).toBe(4);
   expect(memory.before("Nils Ost")).toBeNull();
   memory.keep(tuesday, session("Ilka Bergman", 5));
-  expect(rows("Ilka B.", 1)).toEqual([]);
+  expect(rows("Ilka B.", 1)).toStrictEqual([]);
   memory.keep(tuesday, session("Ilka Brandmoor", 6));
   expect(rows("Ilka Brandmoor", 1)).toEqual([2, 6]);
 });

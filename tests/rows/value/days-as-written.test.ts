@@ -128,6 +128,8 @@ test("a real date is its own day; a number, a blank and a broken date are none",
     minute: null,
   });
   expect(dayOfCell("12 May")).toMatchObject({ month: 5, date: 12 });
+  // The spreadsheet's third day, no longer a time.
+  expect(dayOfCell(new Date(1900, 0, 1))).toMatchObject({ year: 1900, month: 1, date: 1 });
   const yearTwentySix = new Date(2026, 4, 2);
   yearTwentySix.setFullYear(26);
   for (const none of [

@@ -56,7 +56,7 @@ export function startDay(
   line.forEach((cell, column) => {
     if (column === said.column || isBlank(cell)) return;
     if (minuteOfDay(cell) !== null) above.minute = [cell, column];
-    else if (typeof cell === "string") readSetting(walk, cell, row, column);
+    else readSetting(walk, String(cell), row, column);
   });
 }
 
