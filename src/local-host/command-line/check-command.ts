@@ -3,6 +3,7 @@ import { leftAloneWords } from "../../words/row-check";
 import { kindCounts } from "../../words/row-kinds";
 import type { Asked } from "./arguments";
 import { foundTables } from "./found-tables";
+import { needsALook } from "./needs-a-look";
 import { openedWorkbook } from "./opened-workbook";
 import { dayBesideToday } from "./squad-command";
 import { Refused, type Surroundings } from "./surroundings";
@@ -35,7 +36,7 @@ export async function checkCommand(asked: Asked, around: Surroundings): Promise<
     }
     const count = problems.length + names.length;
     if (count === 0) return 0;
-    around.err(`${count} ${count === 1 ? "place needs" : "places need"} a look.\n`);
+    around.err(`${needsALook(count)}.\n`);
     return 1;
   } finally {
     host.dispose();

@@ -18,8 +18,8 @@ export function squadAsRead(
   host: OpenHost,
   tables: readonly FoundTable[],
   today: string,
-): { readonly asOf: string; readonly rows: readonly (readonly (string | number)[])[] } {
-  const { asOf, lines } = host.run("squadView", [{ today }]) as SquadView;
+): { readonly rows: readonly (readonly (string | number)[])[]; readonly toCheck: number } {
+  const { lines, toCheck } = host.run("squadView", [{ today }]) as SquadView;
   const given = tables.some(({ table }) => table === "Availability");
   const rows = lines.map((line) => [
     line.athlete,
@@ -30,5 +30,5 @@ export function squadAsRead(
     line.rowsNotUsed,
     line.why,
   ]);
-  return { asOf, rows };
+  return { rows, toCheck };
 }

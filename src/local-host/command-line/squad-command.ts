@@ -4,6 +4,7 @@ import { isDateFormat, isoFromSerial } from "../spreadsheet-date";
 import type { WorkbookData } from "../workbook-data";
 import type { Asked } from "./arguments";
 import { type FoundTable, foundTables } from "./found-tables";
+import { needsALook } from "./needs-a-look";
 import { openedWorkbook } from "./opened-workbook";
 import { plainValue, shownShare, shownValue } from "./shown-value";
 import { squadAsRead, squadAsReadColumns } from "./squad-as-read";
@@ -29,9 +30,9 @@ export async function squadCommand(asked: Asked, around: Surroundings): Promise<
         "There is no Sets table in this workbook. Name its tab Sets, with a header row.",
       );
     }
-    const { columns, rows } = oneRangeEach(tables)
-      ? { columns: squadColumns, rows: await squadTable(host, tables, asOf) }
-      : { columns: squadAsReadColumns, rows: squadAsRead(host, tables, asOf).rows };
+    const { columns, rows, toCheck } = oneRangeEach(tables)
+      ? { columns: squadColumns, rows: await squadTable(host, tables, asOf), toCheck: 0 }
+      : { columns: squadAsReadColumns, ...squadAsRead(host, tables, asOf) };
     if (asked.json) {
       const plain = rows.map((row) => row.map(plainValue));
       around.out(`${JSON.stringify({ asOf, columns, rows: plain }, null, 2)}\n`);
@@ -50,6 +51,7 @@ export async function squadCommand(asked: Asked, around: Surroundings): Promise<
     around.out(`${workbook.name}, ${asOf}\n\n${textTable([columns.slice(0, notesAt), ...table])}`);
     const notes = shown.filter((row) => row[notesAt]).map((row) => `${row[0]}: ${row[notesAt]}\n`);
     if (notes.length > 0) around.out(`\n${notes.join("")}`);
+    if (toCheck > 0) around.err(`${needsALook(toCheck)}: the command check lists them.\n`);
     return 0;
   } finally {
     host.dispose();

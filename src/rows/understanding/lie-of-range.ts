@@ -9,6 +9,7 @@ import type { LayoutContext } from "../layout/layout-context";
 import { noTabAnswers } from "../layout/tab-answers";
 import { constantsOf } from "../layout/tab-constants";
 import { titleYear } from "../layout/title-year";
+import { weekdayYear } from "../layout/weekday-year";
 import { withConstants } from "../table/constant-columns";
 import { endOfRows } from "../table/trim-padding";
 import { viewOf } from "../table/view-of";
@@ -41,14 +42,18 @@ export function lieOfRange(table: TableName, cells: Cells, options: ReadOptions)
   const saidRow = answers?.headerRow === undefined ? null : answers.headerRow - 1;
   const found = findHeader(table, cells, end, saidRow);
   const log = new IssueLog(table);
-  const year = titleYear(context);
+  const titled = titleYear(context);
   if (found === null) {
     const missing = missingOf(table, {});
     const layout = chooseLayout(context, null, missing, []);
-    return { context, found, decided: null, view: null, missing, layout, year, log };
+    return { context, found, decided: null, view: null, missing, layout, year: titled, log };
   }
   const columns = withAnswers(found, answers, found.line);
   const decided = decideColumns(table, cells, found.first, end, columns, found.line, answers);
+  const dayAt = decided.header.fields.day?.index;
+  const year =
+    titled ??
+    (dayAt === undefined ? null : weekdayYear(cells, found.first, end, dayAt, () => context.today));
   const seenWith = (constants: Readonly<Record<string, string>>): Seen => {
     const more = withConstants(cells, found.first, constants, decided.header.fields.athlete);
     const fields = { ...decided.header.fields, ...more.fields };
