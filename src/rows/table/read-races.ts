@@ -111,7 +111,7 @@ function distanceColumn(view: TableView, column: Column | undefined): CellReader
     if (isBlank(cell) || cell === false) return null;
     if (typeof cell === "number" && Number.isFinite(cell))
       return settle(cell, headingUnit, cell, row);
-    const text = typeof cell === "string" ? cell.trim().toLowerCase() : "";
+    const text = typeof cell === "string" ? trimmed(cell).toLowerCase() : "";
     if (saysNoValue(text)) return null;
     const known = named.get(text);
     if (known !== undefined) return known;

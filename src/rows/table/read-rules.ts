@@ -64,11 +64,12 @@ function ruleValue(cell: unknown): number | null {
   if (typeof cell === "boolean") return cell ? 1 : 0;
   if (typeof cell === "number") return Number.isFinite(cell) ? cell : null;
   if (typeof cell !== "string") return null;
-  const percent = /^(.*?)\s*%$/.exec(cell.trim());
-  const bare = percent?.[1] ?? cell.trim().replace(/^([\d.,]+)\s*[a-z/]+$/i, "$1");
+  const text = cell.trim();
+  const percent = text.endsWith("%");
+  const bare = percent ? text.slice(0, -1) : text.replace(/^([\d.,]+)\s*[a-z/]+$/i, "$1");
   const number = numberFromText(bare);
   if (number === null || number.unsure) return null;
-  return percent === null ? number.value : number.value / 100;
+  return percent ? number.value / 100 : number.value;
 }
 
 /** The squad's rules: what its table sets, and the usual value for the rest. */

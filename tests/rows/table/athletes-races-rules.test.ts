@@ -203,6 +203,12 @@ test.each([
   expect(km("Distance", cell)).toBe(distance);
 });
 
+test("blanks to the sheet's limit within a distance are one, and end", () => {
+  const blanks = " ".repeat(49_000);
+  expect(km("Distance", `10${blanks}km`)).toBe(10);
+  expect(km("Distance", `10${blanks}hills`)).toBe("not-a-number");
+});
+
 test("a race's heading tells kilometres, metres and miles, no other unit", () => {
   expect(km("Distance (km)", 60)).toBe(60);
   expect(km("Distance (m)", "60")).toBe(0.06);
