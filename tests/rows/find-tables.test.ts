@@ -221,3 +221,19 @@ test("jumps among sets have the year of the tab's name, as the sets have", () =>
     ["Jumps", 0.9],
   ]);
 });
+
+test("of sets and jumps in one grid that are as sure the sets count; blocks of which half is read are shown", () => {
+  expect(found("Spring", ...grid("Squat, kg x reps", 1, "12x5"))).toEqual([["Sets", 0.9]]);
+  const rows = [["Coach", "Quill"], ["Tue 12 May 2026"], ["SQUAT", "kg", "r1", "r2"]];
+  expect(found("Ilka Brandmoor", ...rows, [1, 80, 0.6, 0.59])).toEqual([["Sets", 0.45]]);
+});
+
+test("days and athletes with a jump alone are jumps, also in a tab that speaks of runs", () => {
+  const rows = [
+    ["Date", "Athlete", "CMJ"],
+    ["2026-05-12", "Ilka", 38.5],
+    ["2026-05-19", "Ilka", 39],
+  ];
+  for (const name of ["Sheet1", "After runs"])
+    expect(found(name, ...rows)).toEqual([["Jumps", 0.9]]);
+});
