@@ -11,9 +11,10 @@ import { reportBlank, reportDoubled } from "./needed";
 import { readLines } from "./read-lines";
 
 const mayDos = choices<MayDo>({
-  full: "full|fit|all|ok|yes|voll|normal|available",
-  modified: "modified|mod|limited|light|eingeschränkt|restricted|part|reduced",
-  out: "out|off|no|ill|injured|sick|krank|verletzt|aus|rest|unavailable",
+  full: "full|full training|fit|fully fit|all|ok|yes|voll|normal|available|fully available",
+  modified:
+    "modified|mod|limited|light|eingeschränkt|restricted|part|partial|reduced|modified training|limited training",
+  out: "out|off|no|ill|injured|sick|krank|verletzt|aus|rest|unavailable|unfit|not fit|no training|injury|illness",
   cleared: "cleared|clear|freigegeben|frei|released",
 });
 
