@@ -56,6 +56,8 @@ test.each([
   ["put last", [{ column: 6, field: "rep 12" }], { reps: [3, 4, 5, 6], unknown: [] }],
   ["the third made the first", [{ column: 5, field: "rep 1" }], { reps: [5, 3, 4] }],
   ["a repetition that only gets a unit", [{ column: 4, unit: "cm/s" }], {}],
+  ["the first that only gets a unit", [{ column: 3, unit: "cm/s" }], {}],
+  ["the last that only gets a unit", [{ column: 5, unit: "cm/s" }], {}],
   ["a column that only gets a unit", [{ column: 2, unit: "lb" }], {}],
   [
     "the load made the second repetition",
