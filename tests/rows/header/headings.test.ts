@@ -59,7 +59,8 @@ const read = (table: "Sets" | "Jumps", ...row: unknown[]) => {
   };
 };
 
-test("the first of two equal headings counts, blanks say nothing, others are unknown", () => {
+test("the first of two equal headings counts, as of two meanings of one, blanks say nothing, others are unknown", () => {
+  expect(read("Sets", "Movement").fields).toEqual({ exercise: 0 });
   expect(read("Sets", "Date", "", "Day", "Weather", 5, null, "(kg)")).toEqual({
     fields: { day: 0, load: 6 },
     reps: [],
@@ -71,10 +72,6 @@ test("repetitions stand in the order of their numbers, in the table of sets alon
   const row = ["Rep 2", "r1", "Wdh #3", "v 4", "speed rep 5", "rep 123"];
   expect(read("Sets", ...row)).toEqual({ fields: {}, reps: [1, 0, 2, 3, 4], unknown: [5] });
   expect(read("Jumps", "Rep 1")).toEqual({ fields: {}, reps: [], unknown: [0] });
-});
-
-test("of two meanings of one word the first counts", () => {
-  expect(read("Sets", "Movement").fields).toEqual({ exercise: 0 });
 });
 
 test("words around a meaning leave it as it is", () => {
