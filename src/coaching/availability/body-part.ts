@@ -1,15 +1,34 @@
 /** A part of the body that takes exercises out while it limits an athlete. */
 export type BodyPart = "foot" | "leg" | "trunk" | "arm";
 
-/** Words coaches write as a site (common practice, no source). */
+const word = (pattern: string) => new RegExp(`(?<!\\p{L})(?:${pattern})(?!\\p{L})`, "iu");
+
+/** Words coaches write as a site, German ones too, which run on as compounds (common practice, no source). */
 const words: readonly (readonly [BodyPart, RegExp])[] = [
-  ["foot", /\b(achilles|cal(f|ves)|ankles?|f(oo|ee)t|heels?|toes?|plantar)\b/i],
+  [
+    "foot",
+    word(
+      "achilles\\p{L}*|cal(?:f|ves)|ankles?|f(?:oo|ee)t|heels?|toes?|plantar|f[uü](?:ß|ss)\\p{L}*|ferse\\p{L}*|zehe\\p{L}*|waden?|knöchel|sprunggelenk\\p{L}*",
+    ),
+  ],
   [
     "leg",
-    /\b(knees?|patella\w*|hamstrings?|quads?|quadriceps|thighs?|groins?|adductors?|hips?|glute\w*|legs?)\b/i,
+    word(
+      "knees?|patella\\p{L}*|hamstrings?|quads?|quadri[cz]eps|thighs?|groins?|addu[ck]tor\\p{L}*|hips?|glute\\p{L}*|legs?|knie\\p{L}*|oberschenkel\\p{L}*|unterschenkel\\p{L}*|leiste\\p{L}*|hüft\\p{L}*|gesäß\\p{L}*|beine?",
+    ),
   ],
-  ["trunk", /\b(back|lumbar|spine|neck|ribs?|abs|abdom\w*|trunk)\b/i],
-  ["arm", /\b(shoulders?|elbows?|wrists?|hands?|fingers?|thumbs?|arms?|collarbone)\b/i],
+  [
+    "trunk",
+    word(
+      "back|lumbar|spine|neck|ribs?|abs|abdom\\p{L}*|trunk|rücken\\p{L}*|lws|hws|nacken|rippen?|bauch\\p{L}*|rumpf",
+    ),
+  ],
+  [
+    "arm",
+    word(
+      "shoulders?|elbows?|wrists?|hands?|fingers?|thumbs?|arms?|collarbone|schulter\\p{L}*|ellenbogen|handgelenke?|hände|daumen|arme|schlüsselbein",
+    ),
+  ],
 ];
 
 /** The parts of the body that a site names; none for words we do not know. */

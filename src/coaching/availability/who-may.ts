@@ -26,9 +26,11 @@ const limitingPain = 4;
 
 /** Pain that ends the session and goes to a doctor or physiotherapist (common practice, no source). */
 const stops =
-  /\b(bones?|shins?|stress fractures?|nights?(?!\W*shift)|chest|dizz\w*|limp\w*|femur|tibial?)\b/i;
+  /(?<!\p{L})(bones?|shins?|stress fractures?|nights?(?!\P{L}*shift)|chest|dizz\p{L}*|limp\p{L}*|femur|tibial?|\p{L}*knochen\p{L}*|schienbein\p{L}*|stressfraktur\p{L}*|ermüdungsbr[uü]ch\p{L}*|nachts?(?!\P{L}*schicht)|nächt\p{L}*|brust\p{L}*|schwind\p{L}*|hink\p{L}*|humpel\p{L}*)(?!\p{L})/iu;
 /** Pain that takes jumps out at any grade until asked about (common practice, no source). */
-const noJumping = /\b(achilles|calf|calves)\b/i;
+const noJumping = /(?<!\p{L})(achilles\p{L}*|calf|calves|waden?)(?!\p{L})/iu;
+const jumpsForbidden =
+  /\bno (jump(s|ing)?|hops|plyometrics)\b|(?<!\p{L})(keine sprünge|nicht springen)(?!\p{L})/iu;
 
 /**
  * Who may lift on a day: the Availability table decides first, then age. An athlete under 18 needs a
@@ -63,9 +65,7 @@ export function whoMay(
     not,
     limits,
     noJumps:
-      limits.some((part) => part !== "arm") ||
-      noJumping.test(said) ||
-      /\bno (jump(s|ing)?|hops|plyometrics)\b/i.test(said),
+      limits.some((part) => part !== "arm") || noJumping.test(said) || jumpsForbidden.test(said),
     site: [...new Set(painful.map(({ site }) => site).filter((site) => site !== ""))].join(", "),
   };
 }

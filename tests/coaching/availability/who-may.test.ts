@@ -153,3 +153,37 @@ test("sites are told once each, in the order written, those of others and withou
   expect(told.site).toBe("knee, wrist");
   expect(may().site).toBe("");
 });
+
+// Coaches who write their headings in German write their sites so, too.
+test.each([
+  "Schienbein links",
+  "Schienbeinschmerz",
+  "Fersenknochen",
+  "Stressfraktur Fuß",
+  "Ermüdungsbruch",
+  "Knie, auch nachts",
+  "Brust",
+  "Schwindel",
+  "hinkt",
+])("%s stops everything", (site) => {
+  expect(may(spell({ site, pain: 2 })).not).toBe("see-a-doctor");
+});
+
+test.each([
+  ["Achillessehne rechts", ["foot"]],
+  ["Wade", ["foot"]],
+  ["linkes Knie", ["leg"]],
+  ["Oberschenkel hinten", ["leg"]],
+  ["Rücken", ["trunk"]],
+  ["Schulter", ["arm"]],
+])("%s limits what it should, and jumps give way but for an arm", (site, limits) => {
+  const given = may(spell({ site, pain: 5 }));
+  expect(given).toMatchObject({ not: null, limits, noJumps: site !== "Schulter" });
+});
+
+test("a night shift and a knee without pain stop nothing; jumps forbidden in words are", () => {
+  expect(may(spell({ site: "Knie", note: "Nachtschicht", pain: 1 })).not).toBeNull();
+  const calm = { mayDo: "full" as const, pain: 1, site: "" };
+  expect(may(spell({ ...calm, note: "keine Sprünge" })).noJumps).toBe(true);
+  expect(may(spell({ ...calm, note: "alles gut" })).noJumps).toBe(false);
+});
