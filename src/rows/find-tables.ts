@@ -163,10 +163,10 @@ function headerFit(
   tab: string,
   cells: Cells,
   end: number,
-): { fit: number; lacking: boolean; near: number; bare: boolean } {
+): { fit: number; lacking: boolean; near: number; bare?: boolean } {
   const header = findHeader(table, cells, end);
   const named = plainWords(tab).includes(table.toLowerCase().replace(/s$/, "")) ? 0.15 : 0;
-  if (header === null) return { fit: 0, lacking: false, near: 0, bare: false };
+  if (header === null) return { fit: 0, lacking: false, near: 0 };
   const lacking = header.missing.length > 0;
   const known = Object.keys(header.fields).length + header.repColumns.length;
   if (header.missing.some((field) => !spared[table]?.includes(field)))
@@ -174,12 +174,11 @@ function headerFit(
       fit: 0,
       lacking,
       near: header.missing.length === 1 && known >= 3 ? known : 0,
-      bare: false,
     };
   const share = known / (known + header.unknown.length);
   const needed = neededFields[table].length - header.missing.length;
   // Fewer headings are no proof of a tab that lacks a needed one.
-  if (lacking && known - needed < 2) return { fit: 0, lacking, near: 0, bare: false };
+  if (lacking && known - needed < 2) return { fit: 0, lacking, near: 0 };
   // A table of two needed headings that knows nothing else is no proof on its own.
   const further = Math.min(
     1,

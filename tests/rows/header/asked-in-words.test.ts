@@ -52,6 +52,15 @@ test.each([
   expect(askedInWords(headerWords(heading).words, sample)).toBe(field);
 });
 
+test("a question asked beside a column of its own takes nothing from it, and is asked about", () => {
+  const { reading, questions } = understandTable("Diary", [
+    ["Date", "Athlete", "Soreness", "How sore are you today?"],
+    ["2026-04-06", "Ilka Brandmoor", 2, 9],
+  ]);
+  expect(reading.records[0]!.soreness).toBe(2);
+  expect(questions.map(({ column }) => column)).toEqual([4]);
+});
+
 test("the ends of a scale beside anything but a rating say nothing", () => {
   const { columns } = understandTable("Sets", [
     ["Date", "Athlete", "Exercise", "Load (kg)", "Reps 1-5"],
