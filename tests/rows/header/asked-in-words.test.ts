@@ -44,6 +44,8 @@ test.each([
   ["Sore calf", [3, 4], null],
   ["How stressed today?", [3, 4], "stress"],
   ["How stressed today?", [3, "very"], null],
+  ["How stressed today?", [3, "school 3"], null],
+  ["How stressed today?", [3, "A3"], null],
   ["How stressed today?", ["3 of 5", "~4"], "stress"],
   ["How is your mood today", ["7", "8"], "mood"],
   ["Wie viele Stunden hast du geschlafen", ["7,5", 8], "sleepH"],
