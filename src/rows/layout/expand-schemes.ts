@@ -66,9 +66,11 @@ function jumpOf(
   if (parsed.problem !== null) into.report(parsed.problem, row, scheme);
   // A jump has no speed and no set: what stands in such columns is said in its note.
   const said = withWords(note, others(), scheme);
-  const alone = parsed.attempts.length === 0 ? said?.[0] : "";
-  const words = [parsed.note, alone].filter(Boolean).join("; ");
-  into.note(row, scheme, athlete, day, "day", words);
+  const done = parsed.attempts.length > 0;
+  const words = [parsed.note, done ? "" : said?.[0]].filter(Boolean).join("; ");
+  // Words in place of a jump say which jump they are of.
+  const named = done || words === "" ? words : `${String(shared.exercise![0]).trim()}: ${words}`;
+  into.note(row, scheme, athlete, day, "day", named);
   // A log says what was jumped on; only "o" or "x" says whether it was cleared.
   const marked = /\d\s*[ox]{1,4}-?(?=\s|\/|$)/i.test(String(line[scheme]));
   for (const { stack, height, cleared } of parsed.attempts)

@@ -89,10 +89,10 @@ test("words beside a jump that was not done are its day's note, joined to the ce
       ...reading.notes!.map(({ cell: at, span, words }) => `${at} ${span}: ${words}`),
     ];
   };
-  expect(jump("DNS", "sore")).toEqual(["D2 day: sore"]);
-  expect(jump("42?", "sore")).toEqual(["D2 day: sore"]);
-  expect(jump("tired", "sore")).toEqual(["D2 day: tired; sore"]);
-  expect(jump("tired", "")).toEqual(["D2 day: tired"]);
+  expect(jump("DNS", "sore")).toEqual(["D2 day: CMJ: sore"]);
+  expect(jump("42?", "sore")).toEqual(["D2 day: CMJ: sore"]);
+  expect(jump("tired", "sore")).toEqual(["D2 day: CMJ: tired; sore"]);
+  expect(jump("tired", "")).toEqual(["D2 day: CMJ: tired"]);
   expect(jump("43 late", "sore")).toEqual(["05-12 Ilka 43 cm | sore", "D2 day: late"]);
 });
 
