@@ -46,6 +46,7 @@ test.each([
   ["How stressed today?", [3, "very"], null],
   ["How stressed today?", [3, "school 3"], null],
   ["How stressed today?", [3, "A3"], null],
+  ["How stressed today?", [3, true], null],
   ["How stressed today?", ["3 of 5", "~4"], "stress"],
   ["How is your mood today", ["7", "8"], "mood"],
   ["Wie viele Stunden hast du geschlafen", ["7,5", 8], "sleepH"],
