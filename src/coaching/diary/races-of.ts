@@ -13,7 +13,7 @@ export function racesOf(
   details: Athlete | null,
 ): readonly Race[] {
   const own = new Set([nameKey(athlete)]);
-  if (details && details.group !== "") own.add(nameKey(details.group));
+  if (details) own.add(nameKey(details.group));
   const names = (part: string) => own.has(nameKey(part));
   return races.filter(
     ({ who }) =>

@@ -49,6 +49,11 @@ test.each([
   expect([of("Priya Tellander", "track"), of("Wren Castellow", "hurdles")]).toEqual([1, 0]);
 });
 
+test("a sign that parts nobody names nobody, nor an athlete without a group", () => {
+  const details = athleteRow({ athlete: "Wren Castellow", group: "" });
+  expect(racesOf([race("mile", "; Ilka Brandmoor")], "Wren Castellow", details)).toEqual([]);
+});
+
 test("“and” inside a name parts nothing, and “all” among others is nobody's", () => {
   const of = (who: string, athlete: string) => racesOf([race("mile", who)], athlete, null).length;
   expect(of("Sandor Brandmoor", "Sandor Brandmoor")).toBe(1);

@@ -1,0 +1,64 @@
+import type { Race } from "../../../src/coaching/record/race";
+import { cellOfName } from "../../../src/rows/name/cell-of-name";
+import { raceNames, withRaceNames } from "../../../src/rows/name/race-names";
+
+const race = (row: number, who: string): Race => ({
+  row,
+  day: 20_600,
+  startMinute: null,
+  race: "mile",
+  who,
+  distanceKm: null,
+  surface: "",
+  matters: null,
+});
+const athletes = [
+  { athlete: "Ilka Brandmoor", group: "track" },
+  { athlete: "Tomas Reyerson", group: "800/1500" },
+];
+
+test("each runner is named beside the row, groups and a race for all are nobody's name", () => {
+  const races = [
+    race(2, "Ilka Brandmoor; Pim Dorrant"),
+    race(3, "all"),
+    race(4, "Track"),
+    race(5, "track, Wren Castellow"),
+    race(6, "ilka brandmoor"),
+    race(7, "800/1500"),
+  ];
+  expect(raceNames(races, athletes)).toEqual([
+    { row: 2, athlete: "Ilka Brandmoor" },
+    { row: 2, athlete: "Pim Dorrant" },
+    { row: 5, athlete: "Wren Castellow" },
+  ]);
+});
+
+test("an answered spelling is put right, alone or among others; other races stay the very same", () => {
+  const answers = {
+    same: [
+      { written: "T. Reyerson", athlete: "Tomas Reyerson" },
+      { written: "T & I", athlete: "Ilka Brandmoor" },
+    ],
+    different: [],
+  };
+  const races = [race(2, "Ilka Brandmoor, t. reyerson"), race(3, "T & I"), race(4, "track")];
+  const put = withRaceNames(races, answers);
+  expect(put).toEqual([
+    race(2, "Ilka Brandmoor; Tomas Reyerson"),
+    race(3, "Ilka Brandmoor"),
+    race(4, "track"),
+  ]);
+  expect(put[2]).toBe(races[2]);
+  expect(withRaceNames(races, { same: [], different: [] })).toBe(races);
+});
+
+test("the cell of a name is found where it stands among others, and where the name itself has such a sign", () => {
+  const cells = [
+    ["Date", "Who"],
+    ["2026-06-27", "Ilka Brandmoor; Pim Dorrant"],
+    ["2026-06-28", "T & R"],
+  ];
+  expect(cellOfName(cells, 2, 2, "Pim Dorrant")).toBe("B2");
+  expect(cellOfName(cells, 3, 2, "T & R")).toBe("B3");
+  expect(cellOfName(cells, 3, null, "t & r")).toBe("B3");
+});
