@@ -9,6 +9,8 @@ const today = dayFromIso("2026-06-16") as number;
 /** The most letters a cell of the online sheet holds. */
 const most = 50_000;
 const filled = (piece: string) => piece.repeat(Math.ceil(most / piece.length)).slice(0, most);
+/** A cell of nothing else, and one in which it parts a figure from a letter. */
+const bothWays = (piece: string) => [filled(piece), `1${filled(piece).slice(2)}x`];
 
 /** Pieces that a reader looks for, over and over: what is matched piece by piece must not start again at each. */
 const pieces = [
@@ -30,10 +32,11 @@ const headings: Readonly<Record<TableName, string>> = {
 };
 
 test.each(pieces)(
-  "cells filled with %j to the sheet's limit are read or reported, and reading ends",
+  "cells filled with %j to the sheet's limit, and between a figure and a letter, are read or reported, and reading ends",
   (piece) => {
-    const big = filled(piece);
-    for (const table of tableNames) {
+    for (const [big, table] of bothWays(piece).flatMap((one) =>
+      tableNames.map((name) => [one, name] as const),
+    )) {
       const heading = headings[table].split("|");
       const everywhere = [heading, heading.map(() => big)];
       const oneEach = [
@@ -57,14 +60,16 @@ test.each(catalogue)(
     let answered = 0;
     for (const piece of pieces) {
       for (const [at] of parameters.entries()) {
-        const args: unknown[] = [...examples[0]!.args];
-        while (args.length < at) args.push("");
-        args[at] = filled(piece);
-        try {
-          compute(args);
-        } catch (error) {
-          expect((error as Error).constructor).toBe(Error);
-          expect((error as Error).message.length).toBeLessThan(1_500);
+        for (const big of bothWays(piece)) {
+          const args: unknown[] = [...examples[0]!.args];
+          while (args.length < at) args.push("");
+          args[at] = big;
+          try {
+            compute(args);
+          } catch (error) {
+            expect((error as Error).constructor).toBe(Error);
+            expect((error as Error).message.length).toBeLessThan(1_500);
+          }
         }
         answered++;
       }

@@ -12,10 +12,15 @@ export type NumberCell = {
   readonly perHand: boolean;
 };
 
+/** Letters of a number with the words beside it; what is longer is words. */
+const longest = 1000;
+
 /** Number, unit and note of a text cell; null when it does not begin with a number. */
 export function numberCell(text: string): NumberCell | null {
   let note = "";
-  let bare = text.trim().replace(/\s*\(([^()]*)\)\s*$/, (_, words: string) => {
+  const said = text.trim().replace(/\s+/g, " ");
+  if (said.length > longest) return null;
+  let bare = said.replace(/\s*\(([^()]*)\)\s*$/, (_, words: string) => {
     note = words.trim();
     return "";
   });

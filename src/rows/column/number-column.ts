@@ -39,10 +39,10 @@ export function numberColumn(
       view.log.add("date-in-number", row, index, cell, { heading });
       return null;
     }
-    const text = typeof cell === "string" ? cell : "";
+    const text = typeof cell === "string" ? cell.trim().replace(/\s+/g, " ") : "";
     if (saysNoValue(text)) return null;
     if (isDitto(cell)) return slow(above(row), row);
-    const span = /^(\d+(?:[.,]\d+)?)\s*[-–]\s*(\d+(?:[.,]\d+)?)$/.exec(text.trim());
+    const span = /^(\d+(?:[.,]\d+)?)\s*[-–]\s*(\d+(?:[.,]\d+)?)$/.exec(text);
     if (span !== null && bounds.rangeLowEnd === true)
       return judged(
         Math.min(...[span[1], span[2]].map((end) => Number(end?.replace(",", ".")))),
@@ -50,7 +50,7 @@ export function numberColumn(
         row,
       );
     // "3/10" on a scale of ten says three.
-    const number = numberCell(text.replace(/\s*(\/|of|von)\s*10$/i, ""));
+    const number = numberCell(text.replace(/ ?(\/|of|von) ?10$/i, ""));
     if (number === null) {
       view.log.add("not-a-number", row, index, cell, { heading });
       return null;

@@ -11,15 +11,16 @@ const plain = /^[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)$/;
 const grouped = /^[+-]?\d{1,3}(?:([., '’])\d{3})(?:\1\d{3})*(?:(?!\1)[.,]\d+)?$/;
 const lonelyGroup = /^[+-]?[1-9]\d{0,2}[.,]\d{3}$/;
 
+/** No number is longer; what is would take the patterns below the square of its length. */
+const longest = 100;
+
 /**
  * Reads a number with a decimal point or comma, with or without grouped thousands.
  * Null when the text is anything else ("0..70", "16/hand").
  */
 export function numberFromText(text: string): NumberText | null {
-  let bare = text
-    .trim()
-    .replace(/[−–]/g, "-")
-    .replace(/[\u00a0\u2009\u202f]/g, " ");
+  let bare = text.trim().replace(/\s+/g, " ").replace(/[−–]/g, "-");
+  if (bare.length > longest) return null;
   const unsure = /[?~≈]|^(ca|circa|about|abt)\.? /i.test(bare);
   if (unsure)
     bare = bare

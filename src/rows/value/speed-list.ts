@@ -22,7 +22,10 @@ export function speedList(text: string): SpeedList {
     const pieces = text.split(" ");
     return { speeds: pieces.map(Number), pieces, unread: [], unsure: [] };
   }
-  const bare = text.trim().replace(/\s*[cm]?m\/s$/i, "");
+  const bare = text
+    .trim()
+    .replace(/\s+/g, " ")
+    .replace(/ ?[cm]?m\/s$/i, "");
   const slashed = /[/;|]/.test(bare);
   let pieces = slashed ? bare.split(/[/;|]/) : bare.split(/\s/);
   // With points inside the numbers, commas stand between them.

@@ -13,9 +13,11 @@ const mostPlates = 40;
 export function readStack(cell: unknown): Outcome<readonly number[]> {
   const text =
     typeof cell === "number" ? String(cell) : typeof cell === "string" ? cell.trim() : "";
+  // Runs of blanks made one: patterns with a blank before a word would start again at each.
+  const spaced = text.replace(/\s+/g, " ");
   const found = foundText(text);
   const stackKg: number[] = [];
-  for (const part of text.replace(/\s*kg\b/gi, "").split("+")) {
+  for (const part of spaced.replace(/ ?kg\b/gi, "").split("+")) {
     const match = /^\s*(?:(\d{1,3})\s*[x×*]\s*)?(\d{1,2}(?:[.,]\d{1,2})?)\s*$/i.exec(part);
     if (match === null) return refuse("stack-unreadable", { found });
     const count = Number(match[1] ?? 1);

@@ -337,3 +337,9 @@ test("a figure written as text is in the unit of its heading", () => {
   expect(speeds(["62", "60 "], "Speed (cm/s)")).toEqual({ read: [0.62, 0.6], told: [] });
   expect(loads(["180"], "Load (lb)")).toEqual({ read: [81.6], told: [] });
 });
+
+test("a thousand letters with a figure among them are words", () => {
+  const beside = (letters: number) => `85 (${"a".repeat(letters - 5)})`;
+  expect(numberCell(beside(1000))).toMatchObject({ value: 85 });
+  expect(numberCell(beside(1001))).toBeNull();
+});

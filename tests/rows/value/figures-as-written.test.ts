@@ -152,3 +152,8 @@ test("units by any of their words, and the units that might stand in their place
   expect(unitsLike("stone")).toEqual([]);
   expect(inBase(250, unitOf("mm")!)).toBe(25);
 });
+
+test("what is longer than any number is none", () => {
+  expect(numberFromText(`${"0".repeat(99)}5`)).toMatchObject({ value: 5 });
+  expect(numberFromText(`${"0".repeat(100)}5`)).toBeNull();
+});
