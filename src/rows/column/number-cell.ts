@@ -18,7 +18,7 @@ const longest = 1000;
 /** Number, unit and note of a text cell; null when it does not begin with a number. */
 export function numberCell(text: string): NumberCell | null {
   let note = "";
-  const said = text.trim().replace(/\s+/g, " ");
+  const said = text.trim();
   if (said.length > longest) return null;
   let bare = said.replace(/\s*\(([^()]*)\)\s*$/, (_, words: string) => {
     note = words.trim();

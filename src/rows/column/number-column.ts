@@ -39,7 +39,7 @@ export function numberColumn(
       view.log.add("date-in-number", row, index, cell, { heading });
       return null;
     }
-    const text = typeof cell === "string" ? cell.trim().replace(/\s+/g, " ") : "";
+    const text = typeof cell === "string" ? cell.trim() : "";
     if (saysNoValue(text)) return null;
     if (isDitto(cell)) return slow(above(row), row);
     const span = /^(\d+(?:[.,]\d+)?)\s*[-–]\s*(\d+(?:[.,]\d+)?)$/.exec(text);

@@ -19,7 +19,10 @@ const longest = 100;
  * Null when the text is anything else ("0..70", "16/hand").
  */
 export function numberFromText(text: string): NumberText | null {
-  let bare = text.trim().replace(/\s+/g, " ").replace(/[−–]/g, "-");
+  let bare = text
+    .trim()
+    .replace(/[−–]/g, "-")
+    .replace(/[\u00a0\u2009\u202f]/g, " ");
   if (bare.length > longest) return null;
   const unsure = /[?~≈]|^(ca|circa|about|abt)\.? /i.test(bare);
   if (unsure)

@@ -11,6 +11,8 @@ export type SpeedList = {
 const number = /^(?:\d{1,4}(?:[.,]\d{1,4})?|[.,]\d{1,4})(\?*)$/;
 /** What nearly every cell holds: points inside the numbers, one space between them. */
 const usual = /^\d\.\d{1,4}(?: \d\.\d{1,4})+$/;
+/** Letters of the longest list anybody writes; what is longer would take the square of its length. */
+const longest = 1000;
 const missing = /^[-–—x×]$|^n\/?a$|^\?$/i;
 
 /**
@@ -22,10 +24,8 @@ export function speedList(text: string): SpeedList {
     const pieces = text.split(" ");
     return { speeds: pieces.map(Number), pieces, unread: [], unsure: [] };
   }
-  const bare = text
-    .trim()
-    .replace(/\s+/g, " ")
-    .replace(/ ?[cm]?m\/s$/i, "");
+  if (text.length > longest) return { speeds: [null], pieces: [text], unread: [text], unsure: [] };
+  const bare = text.trim().replace(/\s*[cm]?m\/s$/i, "");
   const slashed = /[/;|]/.test(bare);
   let pieces = slashed ? bare.split(/[/;|]/) : bare.split(/\s/);
   // With points inside the numbers, commas stand between them.

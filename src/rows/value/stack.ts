@@ -3,6 +3,8 @@ import { foundText } from "./found-text";
 
 const heaviestKg = 50;
 const mostPlates = 40;
+/** Letters of the longest stack anybody writes; what is longer would take the square of its length. */
+const longest = 500;
 
 /**
  * Plates under a landing, "5x15+5": five of 15 kg, one of 5 kg on top.
@@ -13,11 +15,10 @@ const mostPlates = 40;
 export function readStack(cell: unknown): Outcome<readonly number[]> {
   const text =
     typeof cell === "number" ? String(cell) : typeof cell === "string" ? cell.trim() : "";
-  // Runs of blanks made one: patterns with a blank before a word would start again at each.
-  const spaced = text.replace(/\s+/g, " ");
   const found = foundText(text);
+  if (text.length > longest) return refuse("stack-unreadable", { found });
   const stackKg: number[] = [];
-  for (const part of spaced.replace(/ ?kg\b/gi, "").split("+")) {
+  for (const part of text.replace(/\s*kg\b/gi, "").split("+")) {
     const match = /^\s*(?:(\d{1,3})\s*[x×*]\s*)?(\d{1,2}(?:[.,]\d{1,2})?)\s*$/i.exec(part);
     if (match === null) return refuse("stack-unreadable", { found });
     const count = Number(match[1] ?? 1);

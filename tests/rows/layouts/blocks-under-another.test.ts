@@ -231,3 +231,44 @@ test("jumps among the sets: tries below their test, alone in a row too; nobody's
     "C13 Ilka Brandmoor: good",
   ]);
 });
+
+test("a jump under a column of exercises is a jump and no lift, its tries below it too", () => {
+  const block = [
+    ["Ilka Brandmoor", "", "", "", ""],
+    ["5 May", "", "", "", ""],
+    ["Exercise", "Set", "kg", "Reps", "m/s"],
+    ["back squat", 1, 80, 5, 0.6],
+    ["", 2, 80, 5, 0.58],
+    ["CMJ", 1, 42, "", ""],
+    ["", 2, "43 cm", "", ""],
+    ["box jump", 1, "5x15", "", ""],
+    ["bench press", 1, 40, 5, 0.7],
+    ["jump squat", 1, 30, 5, 1.2],
+  ];
+  expect(read("Sets", block).reading.records.map((one) => `${one.exercise} ${one.loadKg}`)).toEqual(
+    ["back squat 80", "back squat 80", "bench press 40", "jump squat 30"],
+  );
+  const { reading } = read("Jumps", block);
+  expect(reading.records.map(({ test }) => test)).toEqual(["CMJ", "CMJ", "box jump"]);
+  expect(reading.records.map(shortJump)).toEqual([
+    "05-05 Ilka Brandmoor 42 cm",
+    "05-05 Ilka Brandmoor 43 cm",
+    "05-05 Ilka Brandmoor 15 15 15 15 15 ✓",
+  ]);
+  expect(problems(reading)).toEqual([]);
+});
+
+test("a jump under exercises without a column for loads is read from what stands beside its name", () => {
+  const { reading } = read("Jumps", [
+    ["Ilka Brandmoor", "", ""],
+    ["5 May", "", ""],
+    ["Exercise", "Reps", "m/s"],
+    ["CMJ", "42 cm", ""],
+    ["squat", 5, 0.6],
+    ["CMJ", "43 cm", ""],
+  ]);
+  expect(reading.records.map(shortJump)).toEqual([
+    "05-05 Ilka Brandmoor 42 cm",
+    "05-05 Ilka Brandmoor 43 cm",
+  ]);
+});

@@ -153,6 +153,17 @@ test("units by any of their words, and the units that might stand in their place
   expect(inBase(250, unitOf("mm")!)).toBe(25);
 });
 
+test("a list of speeds or a stack longer than anybody writes is not taken apart", () => {
+  const speeds = (letters: number) => speedList("0.6 ".repeat(letters / 4)).speeds.length;
+  expect([speeds(1000), speeds(1004)]).toEqual([250, 1]);
+  const long = `${"0.6 ".repeat(250)}0.6 `;
+  expect(speedList(long)).toEqual({ speeds: [null], pieces: [long], unread: [long], unsure: [] });
+  expect(readStack(`5+${"5".padStart(498)}`).ok).toBe(true);
+  expect(readStack(`5+${"5".padStart(499)}`)).toMatchObject({
+    refusal: { code: "stack-unreadable", facts: { found: expect.stringMatching(/^5\+/) } },
+  });
+});
+
 test("what is longer than any number is none", () => {
   expect(numberFromText(`${"0".repeat(99)}5`)).toMatchObject({ value: 5 });
   expect(numberFromText(`${"0".repeat(100)}5`)).toBeNull();

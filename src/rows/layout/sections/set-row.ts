@@ -61,7 +61,7 @@ export function setRow(
 }
 
 /** Day, athlete and exercise written in the row itself hold from here on; false when the day is bad. */
-function takeOwnContext(
+export function takeOwnContext(
   { above, into, settler }: Walk,
   line: readonly unknown[],
   row: number,

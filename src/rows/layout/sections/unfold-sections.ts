@@ -16,7 +16,7 @@ import { aboveAll, type Walk } from "./above";
 import { jumpRow } from "./jump-row";
 import { markMarkerSets } from "./marker-sets";
 import { lineIn, type SectionLine } from "./section-line";
-import { setRow } from "./set-row";
+import { setRow, takeOwnContext } from "./set-row";
 import { readWords, startBlock, startDay } from "./title-lines";
 
 /**
@@ -107,9 +107,27 @@ function labelColumn({ columns }: Walk["above"]): number {
   return columns.set?.index ?? columns.exercise?.index ?? 0;
 }
 
+/** The jump a row under a column of exercises is of, its own or the one above; null when it is a lift's. */
+function jumpUnderExercises({ above }: Walk, line: readonly unknown[]): unknown {
+  const { exercise } = above.columns;
+  if (exercise === undefined) return null;
+  const own = line[exercise.index];
+  const named = isBlank(own) || isDitto(own) ? above.exercise?.[0] : own;
+  return namesJump(named) ? named : null;
+}
+
 /** A word where set numbers stand starts another exercise or a jump test on its own line. */
 function dataRow(walk: Walk, line: readonly unknown[], row: number): void {
   const { above } = walk;
+  const jump = jumpUnderExercises(walk, line);
+  if (jump !== null) {
+    if (!takeOwnContext(walk, line, row)) return;
+    const { load, exercise } = above.columns;
+    above.test = [jump, exercise!.index];
+    jumpRow(walk, line, row, load === undefined ? exercise!.index : load.index - 1);
+    above.test = null;
+    return;
+  }
   const column = labelColumn(above);
   const label = line[column];
   const words = typeof label === "string" ? label.trim() : "";
