@@ -17,6 +17,7 @@ test("the tool of the baseline is in use while one of the last two sessions had 
   expect(inUse("aabab", 1)).toBe("a");
   expect(inUse("aaab", 1)).toBe("a");
   expect(inUse("aabb", 1)).toBeUndefined();
+  expect(inUse("aaabb", 2)).toBeUndefined();
   expect(inUse("aabb", 3)).toBe("b");
 });
 
