@@ -82,7 +82,7 @@ test("words beside a jump that was not done are its day's note, joined to the ce
   const jump = (cell: unknown, note: string) => {
     const { reading } = understand("Jumps", [
       ["Date", "Athlete", "Exercise", "kg x sets x reps", "Note"],
-      ["2026-05-12", "Ilka", "CMJ", cell, note],
+      ["2026-05-12", "Ilka", "CMJ ", cell, note],
     ]);
     return [
       ...reading.records.map((one) => [shortJump(one), one.note].join(" | ")),
