@@ -2,11 +2,12 @@ import type { Day } from "../coaching/calendar/day";
 import { rowsReadWords } from "../words/row-check";
 import { sayRowIssue } from "../words/row-issues";
 import { damagedOf } from "./forget-damaged";
+import { leftAlone } from "./left-alone";
 import type { RowCheckView, RowProblem } from "./messages";
 import type { ReadWorkbook } from "./read-workbook";
 import { setsToLookAt } from "./sets-to-look-at";
 import { stateOfSquad } from "./state-of-squad";
-import { leftAlone, tabsToConfirm } from "./tabs-to-confirm";
+import { tabsToConfirm } from "./tabs-to-confirm";
 import { unknownNames } from "./unknown-names";
 import type { Workbook } from "./workbook";
 

@@ -1,7 +1,7 @@
 import { tabToConfirmWords as words } from "../words/row-check";
 import { sayRowIssue } from "../words/row-issues";
 import type { RowProblem } from "./messages";
-import { isOwnTab, type ReadWorkbook, sureEnough } from "./read-workbook";
+import { type ReadWorkbook, sureEnough } from "./read-workbook";
 
 /**
  * Tabs that look like a table and of which nothing counts until the coach says so, each once, at its
@@ -30,11 +30,4 @@ export function tabsToConfirm({ tabs }: ReadWorkbook): RowProblem[] {
       },
     ];
   });
-}
-
-/** Tabs no table was found in, but for our own and those said to be none. */
-export function leftAlone({ otherTabs, answers }: ReadWorkbook): string[] {
-  return otherTabs.flatMap(({ id, name }) =>
-    answers.tables.has(id) || isOwnTab(name) ? [] : [name],
-  );
 }

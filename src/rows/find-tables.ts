@@ -61,17 +61,11 @@ export function findTables(
     const own = ownLayouts(name, wideTables, read);
     if (own.length > 0) return own;
     const [near] = all.filter(({ near }) => near > 0).sort((a, b) => b.near - a.near);
+    if (ofOne === undefined && near === undefined) return [];
     if (ofOne === undefined)
-      return near === undefined
-        ? []
-        : [
-            {
-              tab: name,
-              table: near.table,
-              sureness: toBeAsked,
-              understanding: read(near.table),
-            },
-          ];
+      return [
+        { tab: name, table: near!.table, sureness: toBeAsked, understanding: read(near!.table) },
+      ];
     const understanding = read(ofOne.table);
     const open = understanding.layout === "not recognised";
     const sureness = open ? toBeAsked : 0.9 * ofOne.fit;

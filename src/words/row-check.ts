@@ -26,9 +26,7 @@ export const tabToConfirmWords = {
 
 /** Tabs no table was found in, for whoever expected one. */
 export const leftAloneWords = (tabs: readonly string[]): string =>
-  tabs.length === 0
-    ? ""
-    : `Left alone: ${tabs.map((tab) => `“${tab}”`).join(", ")}. If one is a table, say which under Set up.`;
+  `Left alone: ${tabs.map((tab) => `“${tab}”`).join(", ")}. If one is a table, say which under Set up.`;
 
 /** A set far off all others of its athlete: what stands there, and what the athlete usually shows. */
 export const lookWords = {

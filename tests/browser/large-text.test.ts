@@ -1,22 +1,12 @@
+import { tableNames } from "../../src/rows/table-name";
 import { sampleCells } from "../actions/sample-club";
 import { type BridgedSidebar, bridgedSidebar } from "./bridged-sidebar";
 
 // A reader who asks for text twice the usual size, in the usual width of 300 px.
 let sidebar: BridgedSidebar;
 beforeAll(async () => {
-  const tabs = [
-    "Athletes",
-    "Availability",
-    "Sets",
-    "Jumps",
-    "Diary",
-    "Runs",
-    "Races",
-    "Plates",
-    "Rules",
-  ] as const;
   sidebar = await bridgedSidebar(
-    Object.fromEntries(tabs.map((name) => [name, sampleCells(name)])),
+    Object.fromEntries(tableNames.map((name) => [name, sampleCells(name)])),
     "2026-06-28",
     { textPx: 32 },
   );
