@@ -1,7 +1,10 @@
 import type { RowCheckView, SetUpView } from "../../src/actions/messages";
+import type { ReadWorkbook } from "../../src/actions/read-workbook";
 import { serveRequest } from "../../src/actions/requests";
 import { squadView } from "../../src/actions/squad-view";
+import { tabsToConfirm } from "../../src/actions/tabs-to-confirm";
 import { dayFromIso } from "../../src/coaching/calendar/day";
+import { readTable } from "../../src/rows/read-table";
 import { memoryWorkbook } from "./memory-workbook";
 
 const today = "2026-06-28";
@@ -70,6 +73,26 @@ test("said to be no table, it is left alone", () => {
   ask(squad, "answerTable", { tabId: squad.tabNamed("Shopping").id, table: null });
   const { problems, leftAlone } = ask<RowCheckView>(squad, "rowCheck");
   expect([problems, leftAlone]).toEqual([[], []]);
+});
+
+test("a tab that may be two tables is asked about once, with both", () => {
+  const [tab] = book("Measured").tabs();
+  const reading = readTable("Jumps", []);
+  const open = (["Sets", "Jumps"] as const).map((table) => ({
+    tab: tab!,
+    table,
+    sureness: 0.5,
+    understanding: { headerRow: 3, reading },
+  }));
+  const asked = tabsToConfirm({ tabs: open } as unknown as ReadWorkbook);
+  expect(asked.map(({ cell, toDo }) => [cell, toDo.split(".")[0]])).toEqual([
+    ["A3", "Looks like Sets and Jumps"],
+  ]);
+});
+
+test("tabs of our own are not told as left alone", () => {
+  const squad = memoryWorkbook({ "Next week": [["Athlete"]], Season: [["x"]], Kit: [["x"]] });
+  expect(ask<RowCheckView>(squad, "rowCheck").leftAlone).toEqual(["Kit"]);
 });
 
 test("a tab that is probably a table is asked about where its rows are looked for", () => {

@@ -4,7 +4,7 @@ import type { PageKind, PrintedPages } from "../../src/actions/page-messages";
 import { rememberLong } from "../../src/actions/remember-long";
 import { type RequestName, serveRequest } from "../../src/actions/requests";
 import { Pages } from "../../src/pages/pages";
-import type { MemoryWorkbook } from "../actions/memory-workbook";
+import { type MemoryWorkbook, memoryWorkbook } from "../actions/memory-workbook";
 import { sampleClub } from "./sample-club";
 
 const today = "2026-06-28";
@@ -83,4 +83,23 @@ test("the head coach's page names the tabs whose rows wait for an answer", () =>
   const [page] = paper(sampleClub({ Jumps: unknownDays }), "week page");
   expect(page).toContain("Not in use until confirmed: Jumps.");
   expect(paper(sampleClub(), "week page")[0]).not.toContain("until confirmed");
+});
+
+test("every row is said to be read only where no tab waits for an answer", () => {
+  const club = (heading: string) =>
+    memoryWorkbook({
+      Athletes: [["Athlete"], [tomas]],
+      Sets: [
+        ["Date", "Athlete", "Exercise", "Load (kg)", "Reps"],
+        ["2026-06-23", tomas, "back squat", 80, 5],
+      ],
+      Jumps: [
+        [heading, "Athlete", "Test", "Height (cm)"],
+        ["2026-06-23", tomas, "CMJ", 41],
+      ],
+    });
+  const said = (heading: string) => paper(club(heading), "week page")[0];
+  expect(said("Date")).toContain("Every row was read.");
+  expect(said("Measured")).toContain("Every row of the tables in use was read.");
+  expect(said("Measured")).not.toContain("Every row was read.");
 });

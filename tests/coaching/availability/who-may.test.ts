@@ -165,6 +165,7 @@ test.each([
   "Brust",
   "Schwindel",
   "hinkt",
+  "humpelt",
 ])("%s stops everything", (site) => {
   expect(may(spell({ site, pain: 2 })).not).toBe("see-a-doctor");
 });
