@@ -68,7 +68,9 @@ export function understandTable<T extends TableName>(
     (!mayStandAbove || lie.decided!.header.unknown.length > 0);
   if (unfolded !== null) {
     const reading = unfolded.read<RowOf[T]>(reader, year);
-    if (!(lacksOne && reading.rowsRead === 0)) {
+    // A tab that is said to hold jumps, and of which not one is found, is not passed over.
+    const silent = options.said === true && reading.rowsRead + reading.rowsReported === 0;
+    if (!(lacksOne && reading.rowsRead === 0) && !silent) {
       const questions = [
         ...unfolded.unread.questions,
         ...asked.filter(({ column }) => unfolded.passesOver?.(column - 1)),

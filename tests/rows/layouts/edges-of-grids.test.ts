@@ -17,6 +17,39 @@ test("of two columns of names the first counts", () => {
   expect(reading.records.map(shortSet)).toEqual(["05-05 Ilka 1 85x5"]);
 });
 
+test("however many columns stand left of the dates, a row that heads names heads a grid; they are asked about", () => {
+  const heads = (name: string) =>
+    read(
+      "Jumps",
+      [
+        ["Set", "kg", "km", "Event", name, "5/5/2026", "28/5/2026"],
+        ["zq", 7, 9, "800", "Ilka", 40, 41],
+      ],
+      { title: "Box jump" },
+    );
+  const { reading, questions } = heads("Athlete");
+  expect(reading.records.map(shortJump)).toEqual(["05-05 Ilka 40 cm", "05-28 Ilka 41 cm"]);
+  expect(problems(reading)).toEqual([]);
+  expect(questions.map(({ heading, samples }) => `${heading} ${samples}`)).toEqual([
+    "Set zq",
+    "kg 7",
+    "km 9",
+    "Event 800",
+  ]);
+  expect(heads("Runs").layout).not.toBe("dates across");
+});
+
+test("a tab said to hold jumps of which none is found is not passed over", () => {
+  const ofSets = [
+    ["Ilka", "", ""],
+    ["Set", "kg", "m/s"],
+    [1, 85, 0.62],
+  ];
+  const problemsOf = (more: object) => problems(read("Jumps", ofSets, more).reading);
+  expect(problemsOf({ said: true })).toEqual(["A1 no-header: Ilka"]);
+  expect(problemsOf({})).toEqual([]);
+});
+
 test("names may stand in the second column, also of a single athlete", () => {
   const { reading } = read("Sets", [
     ["Squat 2026", "", "", ""],

@@ -1,4 +1,6 @@
 import { type Day, mondayOf } from "../../../coaching/calendar/day";
+import { headerWords } from "../../header/header-words";
+import { headingLookup } from "../../header/recognise-header";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
 import type { Unit } from "../../value/units";
@@ -38,7 +40,8 @@ export type DateHeader = {
 
 /** Every header of dates in the tab, top down; empty when dates do not run across. */
 export function dateHeaders(context: LayoutContext): DateHeader[] {
-  const { cells, end } = context;
+  const { table, cells, end } = context;
+  const lookup = headingLookup(table);
   const found: { row: number; lastRow: number; dates: HeaderDate[] }[] = [];
   for (let row = 0; row < end; row++) {
     const line = cells[row]!;
@@ -49,14 +52,19 @@ export function dateHeaders(context: LayoutContext): DateHeader[] {
       continue;
     }
     const dates: HeaderDate[] = [];
+    // In a row that heads names, what stands left of the first date says nothing of what runs across.
+    let headsNames = false;
     let filled = 0;
     for (let column = 0; column < line.length; column++) {
       if (isBlank(line[column])) continue;
       filled++;
+      if (lookup.get(headerWords(line[column]).words) === "athlete") headsNames = true;
       const text = dayOfCell(line[column]);
       // "80/85" is no date whichever comes first.
       const none = text?.pair && text.year === null && Math.min(...text.pair) > 12;
-      if (text !== null && !none) dates.push({ row, column, text, weekdays: [] });
+      if (text === null || none) continue;
+      if (dates.length === 0 && headsNames) filled = 1;
+      dates.push({ row, column, text, weekdays: [] });
     }
     if (dates.length >= 2 && 2 * dates.length >= filled) found.push({ row, lastRow: row, dates });
   }
