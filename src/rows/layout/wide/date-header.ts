@@ -52,7 +52,7 @@ export function dateHeaders(context: LayoutContext): DateHeader[] {
       continue;
     }
     const dates: HeaderDate[] = [];
-    // In a row that heads names, what stands left of the first date says nothing of what runs across.
+    // In a row that heads names, of what stands left of the first date only the name counts.
     let headsNames = false;
     let filled = 0;
     for (let column = 0; column < line.length; column++) {
@@ -63,7 +63,7 @@ export function dateHeaders(context: LayoutContext): DateHeader[] {
       // "80/85" is no date whichever comes first.
       const none = text?.pair && text.year === null && Math.min(...text.pair) > 12;
       if (text === null || none) continue;
-      if (dates.length === 0 && headsNames) filled = 1;
+      if (dates.length === 0 && headsNames) filled = 2;
       dates.push({ row, column, text, weekdays: [] });
     }
     if (dates.length >= 2 && 2 * dates.length >= filled) found.push({ row, lastRow: row, dates });
