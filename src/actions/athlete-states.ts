@@ -3,6 +3,7 @@ import { latestRows, lineRows, squadLines } from "../coaching/bar-speed/squad-li
 import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
 import { strengthEstimate } from "../coaching/bar-speed/strength-estimate";
 import { highSoreness } from "../coaching/diary/high-soreness";
+import { unwellDay } from "../coaching/diary/unwell-day";
 import { settingInUse } from "../coaching/hold/setting-in-use";
 import { boxJumps, lastJump } from "../coaching/jumps/box-jump";
 import { squadJumpTrend } from "../coaching/jumps/squad-jump-trend";
@@ -78,6 +79,7 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
       jumpWord: trend?.ok === true ? trend.value.word : null,
       ...lastJump(box),
       soreness: highSoreness(own?.diary ?? [], asOf),
+      unwellDay: unwellDay(own?.diary ?? [], asOf),
     };
   };
 }

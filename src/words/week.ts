@@ -32,6 +32,7 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "modified-held": ({ mayDo }) => `${mayDo === "cleared" ? "Cleared" : "Modified"}: load held.`,
   "last-well-below": "Last session well below usual: load held.",
   "sore-held": "Sorer than usual: load held.",
+  "unwell-held": "Ask how they are first: load held.",
   "hold-week": ({ week, of }) => `Hold: week ${week} of ${of}.`,
   "quality-not-recorded": "Movement not recorded last session: hold.",
   "moved-poorly": "Movement was poor last session: hold until it is good.",
@@ -66,6 +67,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "day-after-race": (facts) => raceRuleWords(facts, "after"),
   "no-jumps": ({ site }) => `${site === "" ? "Modified" : site}: no jumps until asked about.`,
   sore: ({ value, day }) => `Soreness ${value} on ${dayWords(Number(day))}: ask first.`,
+  unwell: ({ day }) =>
+    `The diary speaks of pain or illness on ${dayWords(Number(day))}: ask before anything is lifted, and write it in the Availability tab if it limits.`,
   "contacts-halved": "Ground contacts halved.",
   "above-usual": "Last session above usual: no load is added for that.",
 };

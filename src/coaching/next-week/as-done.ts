@@ -20,7 +20,7 @@ export function asDone(given: LineGiven, { exercise, sessions, step }: Lifted): 
   const sets = like ? lifted.flatMap((one) => setsOf(like, one)) : [];
   // What guards a step by reserves seen is not raised by loads that nobody has lifted yet.
   const strengthLowKg = step ? guardOf(state, step) : state.strengthLowKg;
-  const rested = { ...state, strengthLowKg, soreness: null };
+  const rested = { ...state, strengthLowKg, soreness: null, unwellDay: null };
   return {
     ...given,
     asOf: monday + 6,

@@ -59,12 +59,13 @@ export function contactReasons(sessions: readonly ProposedSession[]): LineReason
 
 /** What the athlete's own state asks for, whatever the step: no jumps, soreness, a good day that adds nothing. */
 export function stateReasons(
-  { soreness, lastWord }: Pick<AthleteState, "soreness" | "lastWord">,
+  { soreness, unwellDay, lastWord }: Pick<AthleteState, "soreness" | "unwellDay" | "lastWord">,
   { noJumps, site }: WhoMay,
 ): LineReason[] {
   return [
     ...(noJumps ? [{ code: "no-jumps", facts: { site } }] : []),
     ...(soreness ? [{ code: "sore", facts: { value: soreness.value, day: soreness.day } }] : []),
+    ...(unwellDay === null ? [] : [{ code: "unwell", facts: { day: unwellDay } }]),
     ...(lastWord === "above usual" ? [{ code: "above-usual", facts: {} }] : []),
   ];
 }

@@ -92,7 +92,9 @@ export function plannedStep(given: {
           ? hold("last-well-below")
           : state.soreness
             ? hold("sore-held")
-            : null;
+            : state.unwellDay !== null
+              ? hold("unwell-held")
+              : null;
   if (held) return held;
   // Once the guard lets the way back rise no further, the ladder leads on.
   const rises = back && guarded(step.block, back.gradeKg, guardKg, smallStep) > step.loadKg;

@@ -121,6 +121,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     rest !== null ||
     marathonDays !== null ||
     state.soreness !== null ||
+    state.unwellDay !== null ||
     state.lastWord === "well below usual";
   const sessionOf = sessionProposer({
     ...given,
@@ -158,6 +159,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
       who.mayDo !== "full" ||
       rest !== null ||
       state.soreness !== null ||
+      state.unwellDay !== null ||
       step.movedWell !== true ||
       state.lastWord === "well below usual",
   };

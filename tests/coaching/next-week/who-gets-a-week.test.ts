@@ -119,6 +119,15 @@ test("a session tells its repetitions in reserve by the guard, and none for anot
   expect(line().sessions[0]!.reserve).not.toBeNull();
 });
 
+test("words of pain or illness in the diary halve the contacts and are asked after", () => {
+  const unwell = line({}, { state: state(name, { unwellDay: monday - 1 }) });
+  expect(unwell.sessions[0]!.contacts).toBe(line({}).sessions[0]!.contacts / 2);
+  expect(unwell.reasons.map(({ code }) => code)).toEqual(
+    expect.arrayContaining(["unwell-held", "contacts-halved", "unwell"]),
+  );
+  expect(line({}).reasons.map(({ code }) => code)).not.toContain("unwell");
+});
+
 test("soreness and a day well below usual halve the contacts; above usual is said and adds nothing", () => {
   const stated = (over: Parameters<typeof state>[1]) => line({}, { state: state(name, over) });
   const usual = stated({}).sessions[0]!.contacts;
@@ -140,10 +149,11 @@ test("a line is put before the coach for whatever was not as it should be, and o
     odd({ word: "slipping" }),
     odd({ lastWord: "well below usual" }),
     odd({ soreness: { day: monday - 1, value: 7 } }),
+    odd({ unwellDay: monday - 1 }),
     odd({}, { sets: unmoved }),
     odd({}, { availability: [spell({})] }),
     odd({}, { sets: lifted.filter((set) => set.day < day("2026-05-01")) }),
-  ]).toEqual(Array(6).fill(true));
+  ]).toEqual(Array(7).fill(true));
 });
 
 test("hours to the next race are counted from the session's start, a race without a time from midnight", () => {

@@ -138,6 +138,7 @@ export const state = (name: string, over: Partial<AthleteState> = {}): AthleteSt
   lastStackKg: [],
   lastJumpCm: null,
   soreness: null,
+  unwellDay: null,
   ...over,
 });
 
