@@ -2,6 +2,7 @@ import type { Cells } from "./cells";
 import { neededFields, tableColumns } from "./header/columns";
 import { findHeader } from "./header/find-header";
 import { plainWords } from "./header/header-words";
+import { hasHeadedGroups } from "./layout/across/headed-groups";
 import { type Understanding, understandTable } from "./read-table";
 import { endOfRows } from "./table/trim-padding";
 import { type TableName, tableNames } from "./table-name";
@@ -34,12 +35,14 @@ export function findTables(
   return tabs.flatMap(({ name, cells }) => {
     const end = endOfRows(cells);
     if (end === 0) return [];
+    const read = (table: TableName) =>
+      understandTable<TableName>(table, cells, { ...options, title: name });
+    const across = hasHeadedGroups(cells, end) ? ownLayouts(name, ["Sets"], read) : [];
+    if (across.length > 0) return [...across, ...jumpsAmong(name, cells, options)];
     const all = tableNames
       .map((table) => ({ table, ...headerFit(table, name, cells, end) }))
       .sort((a, b) => b.fit - a.fit);
     const [best, second] = all.filter(({ lacking }) => !lacking);
-    const read = (table: TableName) =>
-      understandTable<TableName>(table, cells, { ...options, title: name });
     // A grid of dates has an athletes' column too, also one to be asked about, and a row of tests has days
     // besides; they tell more.
     const bare = best?.bare === true && (best.table === "Diary" || best.table === "Runs");

@@ -2,6 +2,7 @@ import { findHeader, missingOf } from "../header/find-header";
 import { IssueLog } from "../issue-log";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
+import { hasHeadedGroups } from "./across/headed-groups";
 import { countsSets } from "./counts-sets";
 import { expandSchemes } from "./expand-schemes";
 import type { LayoutContext } from "./layout-context";
@@ -42,6 +43,8 @@ export function chooseLayout(
     return { name: "dates across", unfolded: unfoldWideRuns(context) };
   if (table === "Diary" && missing.length > 0)
     return { name: "dates across", unfolded: unfoldWideDiary(context) };
+  if (table === "Sets" && hasHeadedGroups(context.cells, context.end))
+    return { name: "blocks one under another", unfolded: unfoldSections(context) };
   const complete = missing.length === 0 ? view : null;
   if (table === "Races" && complete !== null)
     return { name: "runners across", unfolded: unfoldRaceRunners(complete, unknown) };

@@ -1,6 +1,7 @@
 import type { Day } from "../../../coaching/calendar/day";
 import type { Column } from "../../header/column";
 import type { Unit } from "../../value/units";
+import type { HeadedGroups } from "../across/header-of-groups";
 import type { DaySettler } from "../day-settler";
 import { liftInWords } from "../lift-in-words";
 import type { TabAnswers } from "../tab-answers";
@@ -31,6 +32,10 @@ export type Above = {
   header: number;
   columns: Readonly<Record<string, Column>>;
   reps: readonly Column[];
+  /** Lifts or sets side by side; `columns` are then what they share. */
+  across: HeadedGroups | null;
+  /** Number of the set that the columns are of, where a heading says it. */
+  set: Placed | null;
 };
 
 /** One walk down a tab of blocks. */
@@ -64,6 +69,8 @@ export function aboveAll(title: string, tab: TabAnswers): Above {
     header: -1,
     columns: {},
     reps: [],
+    across: null,
+    set: null,
   };
 }
 

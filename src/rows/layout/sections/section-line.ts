@@ -1,10 +1,14 @@
+import type { Cells } from "../../cells";
 import type { Column } from "../../header/column";
 import { recogniseHeader } from "../../header/recognise-header";
-import { mayBeName, namesSummary } from "../../table/read-lines";
+import { isBlankLine, mayBeName, namesSummary } from "../../table/read-lines";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
 import type { DayText } from "../../value/day-text";
 import { isDate } from "../../value/is-date";
+import { headedGroups } from "../across/headed-groups";
+import type { HeadedGroups } from "../across/header-of-groups";
+import { liftInWords } from "../lift-in-words";
 
 /** What one line of a tab of blocks is. */
 export type SectionLine =
@@ -14,7 +18,11 @@ export type SectionLine =
       readonly reps: readonly Column[];
       /** Column whose heading is no meaning but the lift itself ("SQUAT"); null when none is. */
       readonly lift: number | null;
+      /** Columns of several lifts or sets side by side; null where there are none. */
+      readonly across?: HeadedGroups;
     }
+  /** Headings above a header, which say nothing by themselves. */
+  | { readonly is: "labels" }
   | { readonly is: "day"; readonly text: DayText; readonly column: number }
   | {
       readonly is: "words";
@@ -22,6 +30,27 @@ export type SectionLine =
     }
   | { readonly is: "summary" }
   | { readonly is: "data" };
+
+/** What each line of a tab is, the headings over several lifts or sets with the header below them. */
+export function linesIn(cells: Cells, end: number): SectionLine[] {
+  const lines: SectionLine[] = [];
+  for (let row = 0; row < end; row++) {
+    const across = headedGroups(cells, row, end);
+    if (across === null) {
+      lines.push(lineIn(cells[row]!));
+      continue;
+    }
+    const { top, left, shared, known } = across;
+    for (let above = top; above < row; above++) {
+      const beside = cells[above]!.map((cell, at) =>
+        at < left && (!known.has(at) || dayOfCell(cell) !== null) ? cell : "",
+      );
+      lines[above] = isBlankLine(beside) ? { is: "labels" } : lineIn(beside);
+    }
+    lines.push({ is: "header", columns: shared, reps: [], lift: null, across });
+  }
+  return lines;
+}
 
 /** Tells header, day line, lone words and averages from rows of data. */
 export function lineIn(line: readonly unknown[]): SectionLine {
@@ -48,17 +77,22 @@ export function lineIn(line: readonly unknown[]): SectionLine {
 /** A header names at least two of load, speed, repetitions and their like, in words only. */
 function headerIn(line: readonly unknown[], filled: readonly number[]): SectionLine | null {
   if (filled.some((column) => typeof line[column] !== "string")) return null;
-  const { fields: named, repColumns, unknown } = recogniseHeader("Sets", line);
-  const { scheme, ...others } = named;
+  const { fields: headed, repColumns, unknown } = recogniseHeader("Sets", line);
+  const { scheme, ...others } = headed;
   // Where shorthand is the only place for loads, a bare number there is one.
   const fields =
-    scheme !== undefined && named.load === undefined ? { ...others, load: scheme } : named;
+    scheme !== undefined && headed.load === undefined ? { ...others, load: scheme } : headed;
   const figures = ["load", "scheme", "reps", "speed", "set", "reserve"].filter(
     (field) => fields[field] !== undefined,
   ).length;
   if (figures + (repColumns.length > 1 ? 1 : 0) < 2) return null;
   const first = filled[0]!;
-  const lift = fields.exercise === undefined && unknown.includes(first) ? first : null;
+  const loadAt = fields.load?.index ?? 0;
+  // Right of the tool or the names only a lift that is known by name is one.
+  const named = unknown.includes(first)
+    ? first
+    : unknown.find((one) => one < loadAt && liftInWords(line[one]));
+  const lift = fields.exercise === undefined ? (named ?? null) : null;
   // The column under the lift's name holds the sets' numbers.
   const columns =
     lift !== null && fields.set === undefined

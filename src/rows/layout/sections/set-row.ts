@@ -40,6 +40,7 @@ export function setRow(
   for (const [field, { index }] of Object.entries(above.columns)) own[field] = [line[index], index];
   // A lift's name where set numbers stand is no number to be missed.
   if (line[labelColumn] === exercise[0]) own.set = undefined;
+  if (above.set !== null) own.set = above.set;
   const written = loadOf(walk, own.load!);
   const shared: Record<string, Placed | undefined> = {
     ...own,
@@ -114,7 +115,11 @@ function perSide(
 }
 
 /** The note of a row: its own column, and words in columns without a meaning; figures there are told. */
-function noteOf({ above, into }: Walk, line: readonly unknown[], row: number): Placed | undefined {
+export function noteOf(
+  { above, into }: Walk,
+  line: readonly unknown[],
+  row: number,
+): Placed | undefined {
   const { note, scheme } = above.columns;
   const said = scheme && setCell(line[scheme.index], noSense);
   const words = said?.is === "none" && said.note !== "" ? scheme!.index : undefined;
@@ -122,7 +127,8 @@ function noteOf({ above, into }: Walk, line: readonly unknown[], row: number): P
   const known = new Set([...Object.values(above.columns), ...above.reps].map(({ index }) => index));
   for (let index = 0; index < line.length; index++) {
     const cell = line[index];
-    if ((known.has(index) && index !== words) || isBlank(cell) || cell === false) continue;
+    const taken = known.has(index) ? index !== words : above.across?.known.has(index);
+    if (taken || isBlank(cell) || cell === false) continue;
     if (typeof cell !== "string") {
       into.unread.see(above.header, row, index);
       continue;

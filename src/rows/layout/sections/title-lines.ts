@@ -1,3 +1,4 @@
+import type { Column } from "../../header/column";
 import { isBlank } from "../../value/blank";
 import { foundText } from "../../value/found-text";
 import { minuteOfDay } from "../../value/minute-of-day";
@@ -9,13 +10,16 @@ import type { SectionLine } from "./section-line";
 
 /** A header line: its columns hold for the rows below; a lift may stand among the headings. */
 export function startBlock(
-  { above, into, massUnit }: Walk,
+  walk: Walk,
   said: Extract<SectionLine, { is: "header" }>,
   row: number,
   end: number,
 ): void {
+  const { above, into } = walk;
   into.mark(row, "heading");
   above.header = row;
+  above.across = said.across ?? null;
+  above.set = null;
   const { setCount, ...others } = said.columns;
   const numbers = setCount && !countsSets(into.source, setCount.index, row + 1, end);
   above.columns = numbers ? { set: setCount, ...others } : said.columns;
@@ -23,10 +27,19 @@ export function startBlock(
   above.test = null;
   above.load = "";
   if (said.lift !== null) above.exercise = [into.source[row]![said.lift], said.lift];
-  for (const [field, column] of Object.entries(said.columns)) into.describe(field, column);
-  const { load } = said.columns;
+  describeColumns(walk, said.columns, said.reps);
+}
+
+/** Unit and heading of the columns that hold from here on. */
+export function describeColumns(
+  { into, massUnit }: Walk,
+  columns: Readonly<Record<string, Column>>,
+  reps: readonly Column[],
+): void {
+  for (const [field, column] of Object.entries(columns)) into.describe(field, column);
+  const { load } = columns;
   if (load !== undefined) into.describe("load", loadMeaning(load, massUnit));
-  said.reps.forEach((column, at) => {
+  reps.forEach((column, at) => {
     into.describe(`rep${at + 1}`, column);
   });
 }

@@ -13,9 +13,10 @@ import { titleYear } from "../title-year";
 import { Unfolded } from "../unfolded";
 import { jumpCell } from "../wide/jump-cell";
 import { aboveAll, type Walk } from "./above";
+import { acrossRow } from "./across-row";
 import { jumpRow } from "./jump-row";
 import { markMarkerSets } from "./marker-sets";
-import { lineIn, type SectionLine } from "./section-line";
+import { linesIn, type SectionLine } from "./section-line";
 import { setRow, takeOwnContext } from "./set-row";
 import { readWords, startBlock, startDay } from "./title-lines";
 
@@ -26,8 +27,7 @@ import { readWords, startBlock, startDay } from "./title-lines";
  */
 export function unfoldSections(context: LayoutContext): Unfolded | null {
   const { cells, end } = context;
-  const lines: SectionLine[] = [];
-  for (let row = 0; row < end; row++) lines.push(lineIn(cells[row]!));
+  const lines = linesIn(cells, end);
   const header = lines.findIndex((line) => line.is === "header");
   if (header < 0) return null;
   const into = new Unfolded(
@@ -50,7 +50,12 @@ export function unfoldSections(context: LayoutContext): Unfolded | null {
     if (isBlankLine(line)) continue;
     if (said.is === "summary" && beginsSummary(line, walk.above.columns.athlete))
       into.mark(row, "heading");
-    else if (said.is === "header") startBlock(walk, said, row, endOfBlock(lines, row));
+    else if (said.is === "header") {
+      const corner = line.findIndex((cell, at) => at < (said.across?.left ?? 0) && dayOfCell(cell));
+      if (corner >= 0)
+        startDay(walk, { is: "day", text: dayOfCell(line[corner])!, column: corner }, [], row);
+      startBlock(walk, said, row, endOfBlock(lines, row));
+    } else if (said.is === "labels") into.mark(row, "heading");
     else if (said.is === "day") startDay(walk, said, line, row);
     else if (said.is === "words" && startsTest(walk, said.words[0]!)) into.mark(row, "heading");
     else if (said.is === "words" && !isLoneFigure(walk, said.words[0]!))
@@ -74,7 +79,9 @@ function settlerOf(context: LayoutContext, lines: readonly SectionLine[]): DaySe
     lines.flatMap((line) => (line.is === "header" ? [line.columns.day?.index ?? -1] : [])),
   );
   const texts = lines.flatMap((line, row) => {
-    if (line.is === "day") return [line.text];
+    const corner = line.is === "header" ? context.cells[row]!.slice(0, line.across?.left ?? 0) : [];
+    if (line.is === "day" || corner.length > 0)
+      return line.is === "day" ? [line.text] : corner.flatMap((cell) => dayOfCell(cell) ?? []);
     return [...columns].flatMap((index) => dayOfCell(context.cells[row]![index]) ?? []);
   });
   return new DaySettler(texts, titleYear(context), context.today, context.dateOrder);
@@ -103,8 +110,14 @@ function isLoneFigure(
   return under && /^(sets|order-unsettled|ditto)$/.test(setCell(text, noSense).is);
 }
 
+/** Where set numbers and names of lifts stand: of columns without a heading the first left of the figures. */
 function labelColumn({ columns }: Walk["above"]): number {
-  return columns.set?.index ?? columns.exercise?.index ?? 0;
+  const named = columns.set ?? columns.exercise;
+  if (named !== undefined) return named.index;
+  const taken = new Set(Object.values(columns).map(({ index }) => index));
+  let first = 0;
+  while (taken.has(first)) first++;
+  return first < (columns.load?.index ?? Number.POSITIVE_INFINITY) ? first : -1;
 }
 
 /** The jump a row under a column of exercises is of, its own or the one above; null when it is a lift's. */
@@ -119,6 +132,10 @@ function jumpUnderExercises({ above }: Walk, line: readonly unknown[]): unknown 
 /** A word where set numbers stand starts another exercise or a jump test on its own line. */
 function dataRow(walk: Walk, line: readonly unknown[], row: number): void {
   const { above } = walk;
+  if (above.across !== null) {
+    acrossRow(walk, line, row);
+    return;
+  }
   const jump = jumpUnderExercises(walk, line);
   if (jump !== null) {
     if (!takeOwnContext(walk, line, row)) return;

@@ -1,0 +1,33 @@
+import type { Cells } from "../../cells";
+import { sampleColumn, valueFit } from "../../header/value-fit";
+import { noSense } from "../shorthand/scheme-order";
+import { setCell } from "../shorthand/set-cell";
+import type { HeadingParts } from "./heading-parts";
+
+/** What stands under "Set 1", "Set 2", "Set 3" where no heading says it: told by all their values. */
+export function figuresOfSets(
+  cells: Cells,
+  first: number,
+  end: number,
+  headings: readonly HeadingParts[],
+): string | null {
+  const sample = headings
+    .filter(({ field, set }) => field === null && set !== "")
+    .flatMap(({ column }) => sampleColumn(cells, first, end, column.index));
+  const headed = (name: string) => headings.some(({ field }) => field === name);
+  const share = (looks: (cell: unknown) => boolean) => sample.filter(looks).length / sample.length;
+  if (sample.length === 0) return null;
+  if (share((cell) => typeof cell === "string" && isShorthand(cell)) >= 0.7) return "load";
+  if (valueFit("speed", sample) >= 0.9) return "speed";
+  if (
+    !headed("load") &&
+    share((cell) => typeof cell === "number" && cell >= 20 && cell <= 400) >= 0.9
+  )
+    return "load";
+  return headed("load") && !headed("reps") && valueFit("reps", sample) >= 0.9 ? "reps" : null;
+}
+
+function isShorthand(cell: string): boolean {
+  const said = setCell(cell, noSense);
+  return said.is === "order-unsettled" || (said.is === "sets" && said.groups[0]!.reps !== null);
+}

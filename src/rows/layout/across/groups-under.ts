@@ -1,0 +1,130 @@
+import type { Cells } from "../../cells";
+import type { Column } from "../../header/column";
+import { plainWords } from "../../header/header-words";
+import { namesSummary } from "../../table/read-lines";
+import { setKinds } from "../../table/set-kinds";
+import { liftInWords } from "../lift-in-words";
+import { figuresOfSets } from "./figures-of-sets";
+import type { HeadedGroups } from "./header-of-groups";
+import { figures, type HeadingParts } from "./heading-parts";
+import { nameColumn } from "./name-column";
+import { liftsAmong, namesOver } from "./names-over-figures";
+
+const ofReps = /^(?:mean|avg|average|best|fastest|max|peak|top|mittel|beste)\b/;
+
+type Group = { of: HeadingParts; columns: Record<string, Column>; reps: Column[] };
+type Place = {
+  readonly row: number;
+  readonly top: number;
+  readonly left: number;
+  readonly end: number;
+};
+
+/** Columns by the lift or the set their headings name; null where there are not two such groups. */
+export function groupsUnder(
+  cells: Cells,
+  { row, top, left, end }: Place,
+  headings: readonly HeadingParts[],
+): HeadedGroups | null {
+  const numbered = headings.some(({ field, set }) => field === "load" && set !== "");
+  const titled = headings.map((heading) => ofSet(heading, numbered));
+  const right = ({ column }: HeadingParts) => column.index >= left;
+  const names = namesOver(titled.filter((one) => right(one) && isCounted(one)));
+  const hasLift = titled.some(({ field }) => field === "exercise");
+  // One and the same word over all figures is a title.
+  const title = names.size === 1 && (hasLift || liftInWords([...names.keys()][0]) === null);
+  const all = title ? titled.map((one) => ({ ...one, label: "" })) : titled;
+  const lifts = title ? new Set<string>() : liftsAmong(names, hasLift);
+  if (lifts === null) return null;
+  const ofSets = all.filter(({ set }) => set !== "");
+  const shared: Record<string, Column> = {};
+  const known = new Set<number>();
+  const groups = new Map<string, Group>();
+  const take = (into: Record<string, Column>, field: string, column: Column) => {
+    if (into[field] !== undefined) return;
+    into[field] = column;
+    known.add(column.index);
+  };
+  const bare = figuresOfSets(cells, row + 1, end, all);
+  const fieldOf = ({ field, set }: HeadingParts) => field ?? (set === "" ? null : bare);
+  for (const heading of all) {
+    const { column, label } = heading;
+    const field = fieldOf(heading);
+    const key = keyOf(heading);
+    // The mean or the best of the sets says nothing that they do not, nor does how many there are.
+    const derived =
+      ofSets.length > 0 &&
+      heading.set === "" &&
+      (field === "setCount" ||
+        (right(heading) && namesSummary(label.split(" ").pop())) ||
+        (field === "speed" &&
+          ofReps.test(column.words) &&
+          ofSets.some((one) => fieldOf(one) === field)));
+    if (derived) known.add(column.index);
+    else if (field === null || (right(heading) && label !== "" && !lifts.has(label))) continue;
+    else if (!right(heading) || key === noGroup || !isInside(heading, all.filter(right)))
+      take(shared, field, column);
+    else {
+      const group = groups.get(key) ?? { of: heading, columns: {}, reps: [] };
+      groups.set(key, group);
+      if (!field.startsWith("rep ")) take(group.columns, field, column);
+      else {
+        group.reps.push(column);
+        known.add(column.index);
+      }
+    }
+  }
+  const found = [...groups.values()];
+  // Sets are counted from the first: "bar 15" above a column is none.
+  const numbers = found.flatMap(({ of }) => (/^\d+$/.test(of.set) ? [of.set] : []));
+  if (numbers.length > 0 && !numbers.includes("1")) return null;
+  const loads = found.some(({ columns }) => columns.load ?? columns.scheme);
+  if (found.length < 2 || !(loads || shared.load)) return null;
+  // One speed beside several sets is of none of them; a load is, unless each has its own.
+  for (const field of loads ? [...ofOneSet, "load"] : ofOneSet) {
+    known.delete(shared[field]?.index ?? -1);
+    delete shared[field];
+  }
+  nameColumn(cells, { first: row + 1, end, left }, shared, lifts.size > 0, known);
+  return {
+    top,
+    left,
+    shared,
+    known,
+    groups: found.map(({ of, columns, reps }) => ({
+      columns: columns.scheme && !columns.load ? { ...columns, load: columns.scheme } : columns,
+      reps,
+      exercise: of.label === "" ? null : [of.label, of.column.index],
+      set: of.set === "" ? null : [of.set, of.column.index],
+    })),
+  };
+}
+
+const noGroup = "|";
+const keyOf = ({ set, label }: HeadingParts) => `${set}|${label}`;
+const ofOneSet = ["speed", "reserve", "scheme"];
+
+/** A kind of set stands for its number; numbered speeds beside numbered loads are those of sets. */
+function ofSet(heading: HeadingParts, numbered: boolean): HeadingParts {
+  const { field, set, label, column } = heading;
+  if (set === "" && setKinds.has(plainWords(label))) return { ...heading, set: label, label: "" };
+  const rep = /^rep (\d+)$/.exec(field ?? "");
+  if (rep === null || !numbered || set !== "" || !/^(?:speed|v)\b/.test(column.words))
+    return heading;
+  return { ...heading, field: "speed", set: rep[1]! };
+}
+
+function isCounted({ field, set }: HeadingParts): boolean {
+  return field === null ? set !== "" : figures.test(field);
+}
+
+/** Figures are of what they stand under; notes and the like when others have theirs, or stand further right. */
+function isInside(one: HeadingParts, all: readonly HeadingParts[]): boolean {
+  if (one.field === null || figures.test(one.field)) return true;
+  return (
+    all.some(
+      (other) =>
+        keyOf(other) !== keyOf(one) && isCounted(other) && other.column.index > one.column.index,
+    ) || all.some((other) => keyOf(other) !== keyOf(one) && other.field === one.field)
+  );
+}

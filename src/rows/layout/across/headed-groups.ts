@@ -1,0 +1,33 @@
+import type { Cells } from "../../cells";
+import { groupsUnder } from "./groups-under";
+import type { HeadedGroups } from "./header-of-groups";
+import { headingParts, isFigure } from "./heading-parts";
+import { isHeading, under, upperHeadings } from "./upper-headings";
+
+const rowsSearched = 40;
+
+/** True where one of the first rows is such a header. */
+export function hasHeadedGroups(cells: Cells, end: number): boolean {
+  for (let row = 0; row < Math.min(end, rowsSearched); row++)
+    if (headedGroups(cells, row, end) !== null) return true;
+  return false;
+}
+
+/** The header in this row, with up to two rows of headings above it; null when it is none. */
+export function headedGroups(cells: Cells, row: number, end: number): HeadedGroups | null {
+  const line = cells[row]!;
+  // Most rows are data, and seen so at their first load or speed.
+  if (line.some((cell) => typeof cell === "number" && !isHeading(cell))) return null;
+  const own = Array.from(line, headingParts);
+  const left = own.findIndex(isFigure);
+  if (left < 0 || !line.every((cell, at) => at < left || isHeading(cell))) return null;
+  let top = row;
+  let all = own;
+  for (let above = row - 1; above >= Math.max(0, row - 2); above--) {
+    const upper = upperHeadings(cells[above]!, left);
+    if (upper === null) break;
+    all = all.map((heading, at) => (upper[at] === undefined ? heading : under(heading, upper[at])));
+    top = above;
+  }
+  return groupsUnder(cells, { row, top, left, end }, all);
+}

@@ -1,0 +1,34 @@
+import { plainWords } from "../../header/header-words";
+import { liftInWords, namesJump } from "../lift-in-words";
+import type { HeadingParts } from "./heading-parts";
+
+/** Headings over figures that are not what was lifted. */
+const noLift =
+  /%|\b(?:\d*rm|e1rm|best|plan|planned|target|goal|prescribed|soll|ziel|geplant|next|before|after|pre|post)\b/;
+const side = /^(?:l|r|left|right|links|rechts)$/;
+
+/** True for the side of a lift done one leg or arm at a time. */
+export const namesSide = (words: string): boolean => side.test(plainWords(words));
+
+/** What is written over the figures, and over how many columns. */
+export function namesOver(headings: readonly HeadingParts[]): Map<string, number> {
+  const names = new Map<string, number>();
+  for (const { label } of headings)
+    if (label !== "" && !namesJump(label)) names.set(label, (names.get(label) ?? 0) + 1);
+  return names;
+}
+
+/** Those that are lifts, or the sides of the row's lift; null where they are something else. */
+export function liftsAmong(
+  names: ReadonlyMap<string, number>,
+  hasLift: boolean,
+): ReadonlySet<string> | null {
+  const all = [...names.keys()];
+  if (all.length === 0) return new Set();
+  if (all.length === 2 && all.every((name) => namesSide(name))) return new Set(all);
+  if (hasLift || all.some((name) => noLift.test(plainWords(name)))) return null;
+  const lifts = all.filter((name) => liftInWords(name) !== null);
+  if (lifts.length === 0) return null;
+  // A lift that is not known by name has more than one figure: "body mass kg" is none.
+  return new Set(all.filter((name) => lifts.includes(name) || names.get(name)! > 1));
+}

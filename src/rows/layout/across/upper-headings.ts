@@ -1,0 +1,44 @@
+import { isBlank } from "../../value/blank";
+import { dayOfCell } from "../../value/day-of-cell";
+import { type HeadingParts, headingParts } from "./heading-parts";
+
+/** Words, or a number of a set. */
+export function isHeading(cell: unknown): boolean {
+  if (isBlank(cell)) return true;
+  if (typeof cell === "number") return Number.isInteger(cell) && cell >= 1 && cell <= 20;
+  return (
+    typeof cell === "string" &&
+    (/^\s*\d{1,2}\s*$/.test(cell) || (/\p{L}/u.test(cell) && !/\d\s*[x×]\s*\d/i.test(cell))) &&
+    dayOfCell(cell) === null
+  );
+}
+
+/** A row of headings above, carried right as under merged cells; null when it is none. */
+export function upperHeadings(line: readonly unknown[], left: number): HeadingParts[] | null {
+  const filled = [...line.entries()].filter(([at, cell]) => at >= left && !isBlank(cell));
+  const numbers = filled.filter(([, cell]) => typeof cell === "number");
+  const counted = numbers.every(([, cell], at) => cell === at + 1);
+  if (filled.length === 0 || !counted || !filled.every(([, cell]) => isHeading(cell))) return null;
+  let carried: unknown = "";
+  return Array.from(line, (cell, at) => {
+    if (at < left) return headingParts(cell, at);
+    if (!isBlank(cell)) carried = cell;
+    return headingParts(carried, at);
+  });
+}
+
+/** A heading with the one above it; beside the figures the upper one only fills in. */
+export function under(own: HeadingParts, upper: HeadingParts): HeadingParts {
+  const { column } = own;
+  const unit = column.unit ?? upper.column.unit;
+  // Numbers alone under speeds are repetitions, as under any other heading of speeds.
+  if (upper.field === "speed" && upper.set === "" && /^\d+$/.test(column.heading))
+    return { ...upper, field: `rep ${own.set}`, column: { ...upper.column, index: column.index } };
+  return {
+    field: own.field ?? upper.field,
+    set: own.set || upper.set,
+    label: [upper.label, own.label].filter(Boolean).join(" "),
+    column:
+      own.field === null ? { ...upper.column, unit, index: column.index } : { ...column, unit },
+  };
+}
