@@ -3,6 +3,7 @@ import { latestRows, lineRows, squadLines } from "../coaching/bar-speed/squad-li
 import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
 import { strengthEstimate } from "../coaching/bar-speed/strength-estimate";
 import { highSoreness } from "../coaching/diary/high-soreness";
+import { writtenIn } from "../coaching/diary/symptom-day";
 import { unwellDay } from "../coaching/diary/unwell-day";
 import { settingInUse } from "../coaching/hold/setting-in-use";
 import { boxJumps, lastJump } from "../coaching/jumps/box-jump";
@@ -38,11 +39,23 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
     rows.sets.filter(({ day }) => day <= asOf),
     (set) => nameKey(set.athlete),
   );
+  const spells = grouped(rows.availability, (spell) => nameKey(spell.athlete));
+  const noted = grouped(
+    [...rows.sets, ...rows.jumps].filter(({ note }) => note !== ""),
+    (row) => nameKey(row.athlete),
+  );
+  const written = (key: string) => [
+    ...(index.of(key)?.diary ?? []).map(
+      (row) => ({ day: row.day, text: writtenIn(row), beside: "diary" }) as const,
+    ),
+    ...(noted.get(key) ?? []).map(({ day, note }) => ({ day, text: note, beside: "set" }) as const),
+  ];
   return (athlete) => {
+    const key = nameKey(athlete);
     const season = hold.of(athlete);
     const own = index.of(athlete);
     // The lift that is proposed, whether its speeds were taken or not: no other lift's speeds speak of it.
-    const mine = done.get(nameKey(athlete)) ?? [];
+    const mine = done.get(key) ?? [];
     const lift = mostDone(mine);
     const about = athleteNamed(rows.athletes, athlete);
     const recent = lift === null ? null : lines(`${lift}\n${asOf}`)(athlete);
@@ -79,7 +92,7 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
       jumpWord: trend?.ok === true ? trend.value.word : null,
       ...lastJump(box),
       soreness: highSoreness(own?.diary ?? [], asOf),
-      unwellDay: unwellDay(own?.diary ?? [], asOf),
+      unwellDay: unwellDay(written(key), spells.get(key) ?? [], asOf),
     };
   };
 }

@@ -68,7 +68,7 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "no-jumps": ({ site }) => `${site === "" ? "Modified" : site}: no jumps until asked about.`,
   sore: ({ value, day }) => `Soreness ${value} on ${dayWords(Number(day))}: ask first.`,
   unwell: ({ day }) =>
-    `The diary speaks of pain or illness on ${dayWords(Number(day))}: ask before anything is lifted, and write it in the Availability tab if it limits.`,
+    `Pain or illness was noted on ${dayWords(Number(day))}: ask before anything is lifted, and write in the Availability tab what is allowed.`,
   "contacts-halved": "Ground contacts halved.",
   "above-usual": "Last session above usual: no load is added for that.",
 };

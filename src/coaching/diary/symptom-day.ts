@@ -10,12 +10,18 @@ export type SymptomDay = {
   readonly private: boolean;
 };
 
+/** All that is written in words in a row of the diary. */
+export function writtenIn({ newToday, foodNote, note }: DiaryDay): string {
+  return [newToday, foodNote, note].join(". ");
+}
+
 /** Days to be looked at before any figure, latest first; they feed no figure. */
 export function symptomDays(diary: readonly DiaryDay[], asOf: Day): readonly SymptomDay[] {
   return diary
     .filter(({ day }) => day <= asOf)
-    .flatMap(({ day, note, newToday, foodNote, private: hidden }) => {
-      const symptoms = symptomWords([newToday, foodNote, note].join(". "));
+    .flatMap((row) => {
+      const { day, private: hidden } = row;
+      const symptoms = symptomWords(writtenIn(row));
       return symptoms.length === 0
         ? []
         : [{ day, symptoms: hidden ? [] : symptoms, private: hidden }];

@@ -25,6 +25,6 @@ export type AthleteState = {
   readonly lastJumpCm: number | null;
   /** Soreness well over the athlete's own usual in the last two days; null when not. */
   readonly soreness: { readonly day: Day; readonly value: number } | null;
-  /** Latest of the last three days whose diary speaks of pain or illness; null when none does. */
+  /** Latest of the last three days on which pain or illness was noted; null when none, or answered since. */
   readonly unwellDay: Day | null;
 };

@@ -1,17 +1,21 @@
+import { writtenIn } from "../../../src/coaching/diary/symptom-day";
 import { unwellDay } from "../../../src/coaching/diary/unwell-day";
 import { diaryDay } from "./constructed";
 
 const asOf = 100;
-const of = (day: number, said: Parameters<typeof diaryDay>[1]) =>
-  unwellDay([diaryDay(day, said)], asOf);
+const of = (day: number, said: Parameters<typeof diaryDay>[1], spells: { from: number }[] = []) =>
+  unwellDay([{ day, text: writtenIn(diaryDay(day, said)), beside: "diary" }], spells, asOf);
 
 test("words of pain or illness of the last three days are asked after, the latest of them", () => {
   expect(of(100, { note: "sharp pain in left shin" })).toBe(100);
   expect(of(98, { newToday: "Fieber" })).toBe(98);
   expect(of(97, { note: "fever" })).toBeNull();
   expect(of(101, { note: "fever" })).toBeNull();
-  const two = [diaryDay(98, { note: "ill" }), diaryDay(99, { foodNote: "vomited" })];
-  expect(unwellDay(two, asOf)).toBe(99);
+  const two = [
+    { day: 99, text: "vomited", beside: "diary" },
+    { day: 98, text: "ill", beside: "diary" },
+  ] as const;
+  expect(unwellDay(two, [], asOf)).toBe(99);
 });
 
 test("soreness alone is rated, not asked after, and a pain denied is none", () => {
@@ -27,4 +31,19 @@ test("soreness alone is rated, not asked after, and a pain denied is none", () =
 
 test("a private row gives its day like any other", () => {
   expect(of(100, { note: "chest feels tight", private: true })).toBe(100);
+});
+
+test("what Availability has said since, or on the day, is an answer; a row of before or still to come is none", () => {
+  const hurts = { note: "knee hurts" };
+  expect(of(98, hurts, [{ from: 98 }])).toBeNull();
+  expect(of(98, hurts, [{ from: 10 }, { from: 100 }])).toBeNull();
+  expect(of(98, hurts, [{ from: 97 }])).toBe(98);
+  expect(of(98, hurts, [{ from: 101 }])).toBe(98);
+});
+
+test("beside a set pain counts as in the diary; a cue or a cold bar is no illness", () => {
+  const besideSet = (text: string) => unwellDay([{ day: 99, text, beside: "set" }], [], asOf);
+  expect(besideSet("knee pain, stopped")).toBe(99);
+  expect(besideSet("chest up, cold hall, Brustbein hoch")).toBeNull();
+  expect(of(99, { note: "chest tight, cold" })).toBe(99);
 });
