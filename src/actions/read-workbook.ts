@@ -5,6 +5,7 @@ import type { Cells } from "../rows/cells";
 import { type FoundTable, findTables, jumpsAmong } from "../rows/find-tables";
 import type { ColumnQuestion } from "../rows/header/decide-columns";
 import type { TabQuestion } from "../rows/layout/tab-question";
+import { joinedNames } from "../rows/name/joined-names";
 import { withNames } from "../rows/name/name-answers";
 import { withRaceNames } from "../rows/name/race-names";
 import { understandTable } from "../rows/read-table";
@@ -90,7 +91,7 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
     otherTabs: all.flatMap(({ tab }) => (taken.has(tab.id) ? [] : [tab])),
     issues: used.flatMap(({ tab, understanding }) => {
       const column = understanding.columns.find(({ field }) => field === "athlete")?.column;
-      const cells = cellsOf(tab.id);
+      const cells = joinedNames(cellsOf(tab.id));
       return understanding.reading.issues.map((issue) => ({
         tab,
         issue,

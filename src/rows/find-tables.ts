@@ -3,6 +3,7 @@ import { neededFields, tableColumns } from "./header/columns";
 import { findHeader } from "./header/find-header";
 import { plainWords } from "./header/header-words";
 import { hasHeadedGroups } from "./layout/across/headed-groups";
+import { joinedNames } from "./name/joined-names";
 import { type Understanding, understandTable } from "./read-table";
 import { endOfRows } from "./table/trim-padding";
 import { type TableName, tableNames } from "./table-name";
@@ -32,7 +33,8 @@ export function findTables(
   tabs: readonly Tab[],
   options: Omit<ReadOptions, "title"> = {},
 ): FoundTable[] {
-  return tabs.flatMap(({ name, cells }) => {
+  return tabs.flatMap(({ name, cells: written }) => {
+    const cells = joinedNames(written, options.answers);
     const end = endOfRows(cells);
     if (end === 0) return [];
     const read = (table: TableName) =>

@@ -5,6 +5,7 @@ import { questionsOfReading } from "./header/questions-of-reading";
 import type { LayoutName } from "./layout/choose-layout";
 import type { TabQuestion } from "./layout/tab-question";
 import { rowSamples, tabQuestions } from "./layout/tab-questions";
+import { joinedNames } from "./name/joined-names";
 import { noNameAnswers } from "./name/name-answers";
 import { named } from "./name/named-reading";
 import type { Reading } from "./reading";
@@ -44,9 +45,10 @@ export function readTable<T extends TableName>(
 /** Reads a range and says how its columns were understood and what has to be asked. */
 export function understandTable<T extends TableName>(
   table: T,
-  cells: Cells,
+  written: Cells,
   options: ReadOptions = {},
 ): Understanding<T> {
+  const cells = joinedNames(written, options.answers);
   const lie = lieOfRange(table, cells, options);
   const { view, missing, year } = lie;
   const { name: layout, unfolded } = lie.layout;
