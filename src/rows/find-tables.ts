@@ -3,10 +3,12 @@ import { neededFields, tableColumns } from "./header/columns";
 import { findHeader } from "./header/find-header";
 import { plainWords } from "./header/header-words";
 import { hasHeadedGroups } from "./layout/across/headed-groups";
+import { type TableBeside, tablesBeside } from "./layout/tables-beside";
 import { joinedNames } from "./name/joined-names";
 import { type Understanding, understandTable } from "./read-table";
 import { endOfRows } from "./table/trim-padding";
 import { type TableName, tableNames } from "./table-name";
+import { optionsOf, together } from "./understanding/of-all-beside";
 import type { ReadOptions } from "./understanding/read-options";
 
 /** One tab of a workbook. */
@@ -37,6 +39,8 @@ export function findTables(
     const cells = joinedNames(written, options.answers);
     const end = endOfRows(cells);
     if (end === 0) return [];
+    const beside = tablesBeside(cells);
+    if (beside.length > 0) return ofAllBeside(name, cells, beside, options);
     const read = (table: TableName) =>
       understandTable<TableName>(table, cells, { ...options, title: name });
     const across = hasHeadedGroups(cells, end) ? ownLayouts(name, ["Sets"], read) : [];
@@ -75,6 +79,34 @@ export function findTables(
     const open = understanding.layout === "not recognised";
     const sureness = open ? toBeAsked : 0.9 * ofOne.fit;
     return [{ tab: name, table: ofOne.table, sureness, understanding }];
+  });
+}
+
+/** The tables of a tab that keeps several side by side; those of the same kind are one. */
+function ofAllBeside(
+  name: string,
+  cells: Cells,
+  beside: readonly TableBeside[],
+  options: Omit<ReadOptions, "title">,
+): FoundTable[] {
+  const found = beside.flatMap((one) =>
+    findTables([{ name, cells: one.cells }], optionsOf(one, options)),
+  );
+  return tableNames.flatMap((table) => {
+    const same = found.filter((one) => one.table === table);
+    if (same.length === 0) return [];
+    const sureness = Math.min(...same.map((one) => one.sureness));
+    return [
+      {
+        tab: name,
+        table,
+        sureness,
+        understanding: together(
+          cells,
+          same.map(({ understanding }) => understanding),
+        ),
+      },
+    ];
   });
 }
 

@@ -5,6 +5,7 @@ import { questionsOfReading } from "./header/questions-of-reading";
 import type { LayoutName } from "./layout/choose-layout";
 import type { TabQuestion } from "./layout/tab-question";
 import { rowSamples, tabQuestions } from "./layout/tab-questions";
+import { tablesBeside } from "./layout/tables-beside";
 import { joinedNames } from "./name/joined-names";
 import { noNameAnswers } from "./name/name-answers";
 import { named } from "./name/named-reading";
@@ -13,6 +14,7 @@ import { type RowOf, viewReaders } from "./table/read-view";
 import type { TableName } from "./table-name";
 import type { TableView } from "./table-view";
 import { lieOfRange } from "./understanding/lie-of-range";
+import { besideOf, optionsOf, together } from "./understanding/of-all-beside";
 import type { ReadOptions } from "./understanding/read-options";
 import { unrecognised } from "./understanding/unrecognised";
 
@@ -49,6 +51,19 @@ export function understandTable<T extends TableName>(
   options: ReadOptions = {},
 ): Understanding<T> {
   const cells = joinedNames(written, options.answers);
+  const beside = tablesBeside(cells);
+  if (beside.length === 0) return understandOne(table, cells, options);
+  return together(
+    cells,
+    besideOf(table, beside).map((one) => understandOne(table, one.cells, optionsOf(one, options))),
+  );
+}
+
+function understandOne<T extends TableName>(
+  table: T,
+  cells: Cells,
+  options: ReadOptions,
+): Understanding<T> {
   const lie = lieOfRange(table, cells, options);
   const { view, missing, year } = lie;
   const { name: layout, unfolded } = lie.layout;

@@ -1,0 +1,84 @@
+import type { Cells } from "../cells";
+import { headerWords } from "../header/header-words";
+import { headingLookup } from "../header/recognise-header";
+import { isBlank } from "../value/blank";
+import { dayOfCell } from "../value/day-of-cell";
+import { liftInWords, namesJump } from "./lift-in-words";
+
+/** One of several tables side by side: the tab's cells with those of the others left out. */
+export type TableBeside = {
+  readonly cells: Cells;
+  /** Its columns, from 0; `to` is the one after the last. */
+  readonly from: number;
+  readonly to: number;
+};
+
+const rowsSearched = 40;
+const found = new WeakMap<Cells, readonly TableBeside[]>();
+
+/**
+ * Tables side by side with an empty column between them, each with days or names of its own; none
+ * where the tab is one table.
+ */
+export function tablesBeside(cells: Cells): readonly TableBeside[] {
+  const before = found.get(cells);
+  if (before !== undefined) return before;
+  const row = cells.slice(0, rowsSearched).findIndex(headsTwice);
+  const parts = row < 0 ? [] : partsFrom(cells, row);
+  found.set(cells, parts);
+  return parts;
+}
+
+/** The same heading of days or names twice in one row. */
+function headsTwice(line: readonly unknown[]): boolean {
+  const keys = line.filter(isKey).map((cell) => headerWords(cell).words);
+  return new Set(keys).size < keys.length;
+}
+
+function isKey(cell: unknown): boolean {
+  const field = headingLookup("Sets").get(headerWords(cell).words);
+  return field === "day" || field === "athlete";
+}
+
+function partsFrom(cells: Cells, row: number): TableBeside[] {
+  const head = cells[row]!;
+  const width = Math.max(...cells.map((line) => line.length));
+  const empty = (column: number) => {
+    for (let at = row; at < cells.length; at++) if (!isBlank(cells[at]![column])) return false;
+    return true;
+  };
+  const starts: number[] = [];
+  for (let column = 0, free = true; column < width; column++) {
+    if (isBlank(head[column]) && empty(column)) free = true;
+    else {
+      if (free) starts.push(column);
+      free = false;
+    }
+  }
+  const whole = starts.filter((from, at) => head.slice(from, starts[at + 1] ?? width).some(isKey));
+  if (whole.length < 2) return [];
+  const bounds = whole.map((from, at) => ({
+    from: at === 0 ? 0 : from,
+    to: whole[at + 1] ?? width,
+  }));
+  return bounds.map(({ from, to }) => ({
+    from,
+    to,
+    cells: cells.map((line, at) => {
+      const keep = holdsForAll(line, at < row, bounds[0]!.to) ? bounds[0]!.to : 0;
+      return line.map((cell, column) =>
+        (column >= from && column < to) || column < keep ? cell : "",
+      );
+    }),
+  }));
+}
+
+/** A day, a place or a name alone at the left stands for every table; a lift's or a test's title does not. */
+function holdsForAll(line: readonly unknown[], above: boolean, left: number): boolean {
+  const filled = [...line.entries()].filter(([, cell]) => !isBlank(cell));
+  const [only] = filled;
+  if (only === undefined || filled.length > 1 || only[0] >= left) return false;
+  return (
+    dayOfCell(only[1]) !== null || (above && liftInWords(only[1]) === null && !namesJump(only[1]))
+  );
+}

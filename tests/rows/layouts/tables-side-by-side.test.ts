@@ -1,0 +1,89 @@
+import { findTables } from "../../../src/rows/find-tables";
+import { tablesBeside } from "../../../src/rows/layout/tables-beside";
+import { understandTable } from "../../../src/rows/read-table";
+import { counts, problems, shortJump, shortSet, today } from "./short";
+
+// Two tables in one tab, side by side; athletes and figures are invented.
+
+const day = new Date(2026, 4, 5);
+const later = new Date(2026, 4, 12);
+const setsAndJumps = [
+  ["Gym", "", "", "", "", "Jumps", "", "", ""],
+  ["Date", "Athlete", "Lift", "kg", "", "Date", "Athlete", "Test", "cm"],
+  [day, "Ilka", "Squat", 80, "", day, "Bram", "CMJ", 32],
+  [later, "Ilka", "Squat", 82.5, "", "", "", "", ""],
+];
+
+test("sets and jumps side by side are two tables, each with its own days and names", () => {
+  const found = findTables([{ name: "Tuesday", cells: setsAndJumps }], { today });
+  expect(found.map(({ table, sureness }) => [table, sureness >= 0.6])).toEqual([
+    ["Sets", true],
+    ["Jumps", true],
+  ]);
+  const sets = understandTable("Sets", setsAndJumps, { today });
+  expect(sets.reading.records.map(shortSet)).toEqual([
+    "05-05 Ilka work 80x?",
+    "05-12 Ilka work 82.5x?",
+  ]);
+  const jumps = understandTable("Jumps", setsAndJumps, { today });
+  expect(jumps.reading.records.map(shortJump)).toEqual(["05-05 Bram 32 cm"]);
+  expect([...sets.questions, ...jumps.questions]).toEqual([]);
+});
+
+const twoLifts = [
+  ["Squat", "", "", "", "", "Deadlift", "", "", ""],
+  ["Date", "Athlete", "kg", "m/s", "", "Date", "Athlete", "kg", "m/s"],
+  [day, "Ilka", 80, 0.62, "", later, "Bram", 100, "fast"],
+  ["", "", "", "", "", later, "Ilka", 110, 0.5],
+];
+
+test("two tables of sets are one answer: their rows together, every cell at its place, every row counted once", () => {
+  const { reading } = understandTable("Sets", twoLifts, { today });
+  expect(reading.records.map((set) => `${set.row} ${set.exercise} ${shortSet(set)}`)).toEqual([
+    "3 squat 05-05 Ilka work 80x? 0.62",
+    "3 deadlift 05-12 Bram work 100x?",
+    "4 deadlift 05-12 Ilka work 110x? 0.5",
+  ]);
+  expect(problems(reading)).toEqual(["I3 not-a-number: fast"]);
+  expect(counts(reading)).toEqual([2, 0, 0, 2]);
+  const [found, ...others] = findTables([{ name: "Tuesday", cells: twoLifts }], { today });
+  expect([found!.table, found!.understanding.reading.records.length, others]).toEqual([
+    "Sets",
+    3,
+    [],
+  ]);
+});
+
+test("an answer about a column is of the table it stands in", () => {
+  const cells = twoLifts.map((line) => line.map((cell) => (cell === "m/s" ? "speed?" : cell)));
+  const answers = { columns: [{ column: 9, field: null }] };
+  const { questions } = understandTable("Sets", cells, { today, answers });
+  expect(questions.every(({ column }) => column <= 5)).toBe(true);
+});
+
+test("a day alone above both is the day of both, a lift's title only that of its own", () => {
+  const cells = [
+    ["5 May 2026", "", "", "", ""],
+    ["Athlete", "Squat", "", "Athlete", "Squat"],
+    ["Ilka", "80x5", "", "Bram", "60x5"],
+  ];
+  expect(tablesBeside(cells).map((part) => part.cells[0]![0])).toEqual([
+    "5 May 2026",
+    "5 May 2026",
+  ]);
+  const lift = [["Squat", "", "", "", ""], ...cells.slice(1)];
+  expect(tablesBeside(lift).map((part) => part.cells[0]![0])).toEqual(["Squat", ""]);
+});
+
+test("one table stays one: two different headings of days, or no empty column between", () => {
+  const weekdays = [
+    ["Date", "Day", "Athlete", "", "Lift", "kg"],
+    [day, "Tue", "Ilka", "", "Squat", 80],
+  ];
+  expect(tablesBeside(weekdays)).toEqual([]);
+  const notes = [
+    ["Date", "Athlete", "kg", "Date", "Athlete"],
+    [day, "Ilka", 80, later, "Bram"],
+  ];
+  expect(tablesBeside(notes)).toEqual([]);
+});
