@@ -4,6 +4,7 @@ import { findHeader } from "./header/find-header";
 import { plainWords } from "./header/header-words";
 import { hasHeadedGroups } from "./layout/across/headed-groups";
 import { type TableBeside, tablesBeside } from "./layout/tables-beside";
+import { isJumpColumn } from "./layout/wide/test-heading";
 import { joinedNames } from "./name/joined-names";
 import { type Understanding, understandTable } from "./read-table";
 import { endOfRows } from "./table/trim-padding";
@@ -65,7 +66,8 @@ export function findTables(
         sureness: Math.min(1, best.fit * (lead < 0.05 ? 0.55 : 1)),
         understanding: read(best.table),
       };
-      return best.table === "Sets" ? [found, ...jumpsAmong(name, cells, options)] : [found];
+      if (best.table === "Sets") return [found, ...jumpsAmong(name, cells, options)];
+      return best.table === "Diary" ? withJumpsBeside(found, cells, options) : [found];
     }
     const own = ownLayouts(name, wideTables, read);
     if (own.length > 0) return own;
@@ -119,6 +121,20 @@ export function jumpsAmong(
   return ownLayouts(tab, ["Jumps"], (table) =>
     understandTable<TableName>(table, cells, { ...options, title: tab }),
   );
+}
+
+/** A diary with columns of jump tests is both; what is a jump is not asked about. */
+function withJumpsBeside(
+  found: FoundTable,
+  cells: Cells,
+  options: Omit<ReadOptions, "title">,
+): FoundTable[] {
+  const { understanding } = found;
+  const questions = understanding.questions.filter(({ heading }) => !isJumpColumn(heading));
+  if (questions.length === understanding.questions.length) return [found];
+  const jumps = jumpsAmong(found.tab, cells, options);
+  const rest = { ...found, understanding: { ...understanding, questions } };
+  return jumps.length === 0 ? [found] : [rest, ...jumps];
 }
 
 const wideTables: readonly TableName[] = ["Runs", "Diary", "Sets", "Jumps"];
@@ -183,11 +199,14 @@ const spared: Readonly<Partial<Record<TableName, readonly string[]>>> = {
   Runs: ["athlete"],
 };
 
+/** Meanings that rows of any table may have beside what they are about. */
+const saysNothing: ReadonlySet<string> = new Set(["minute", "note", "exertion", "kind"]);
+
 /**
  * How well a tab's header fits a table: all needed headings, then the share of headings it knows.
  * `lacking` when it could only be a tab of one athlete or lift, by its further headings. `near`: how
  * many headings it knows of a table whose rows cannot be used for the want of a single one. `bare`
- * when it has the needed headings alone.
+ * when it has the needed headings alone, or with such as any table has.
  */
 function headerFit(
   table: TableName,
@@ -216,5 +235,8 @@ function headerFit(
     (known - needed) / Math.min(3, Object.keys(tableColumns[table]).length),
   );
   const fit = Math.min(1, 0.35 + 0.35 * share + 0.15 * Math.max(0, further) + named);
-  return { fit, lacking, near: 0, bare: known === needed };
+  const says = Object.keys(header.fields).some(
+    (field) => !saysNothing.has(field) && !neededFields[table].includes(field as never),
+  );
+  return { fit, lacking, near: 0, bare: !says && header.repColumns.length === 0 };
 }
