@@ -1,4 +1,5 @@
 import type { Cells } from "./cells";
+import { unitsBeside } from "./column/units-beside";
 import { neededFields, tableColumns } from "./header/columns";
 import { findHeader } from "./header/find-header";
 import { plainWords } from "./header/header-words";
@@ -37,7 +38,7 @@ export function findTables(
   options: Omit<ReadOptions, "title"> = {},
 ): FoundTable[] {
   return tabs.flatMap(({ name, cells: written }) => {
-    const cells = joinedNames(written, options.answers);
+    const cells = unitsBeside(joinedNames(written, options.answers));
     const end = endOfRows(cells);
     if (end === 0) return [];
     const beside = tablesBeside(cells);

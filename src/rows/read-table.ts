@@ -1,4 +1,5 @@
 import type { Cells } from "./cells";
+import { unitsBeside } from "./column/units-beside";
 import { carriedDown } from "./header/carried-down";
 import type { ColumnDecision, ColumnQuestion } from "./header/decide-columns";
 import { questionsOfReading } from "./header/questions-of-reading";
@@ -50,7 +51,7 @@ export function understandTable<T extends TableName>(
   written: Cells,
   options: ReadOptions = {},
 ): Understanding<T> {
-  const cells = joinedNames(written, options.answers);
+  const cells = unitsBeside(joinedNames(written, options.answers));
   const beside = tablesBeside(cells);
   if (beside.length === 0) return understandOne(table, cells, options);
   return together(

@@ -131,9 +131,14 @@ test("a tab is a table from half sure on", () => {
   expect(found("Sheet1", [...heads, "Wind"], [...spell, "e"])).toEqual([]);
 });
 
-test("jumps are looked for beside sets, not beside a diary; repetitions count as headings", () => {
+test("jumps are looked for beside sets and in a diary's columns of tests; repetitions count as headings", () => {
   const hop = ["Date", "Athlete", "Sleep", "Mood", "Hop (cm)"];
-  expect(found("Diary", hop, ["2026-05-12", "Ilka", 8, 4, 31])).toEqual([["Diary", 0.88]]);
+  expect(found("Diary", hop, ["2026-05-12", "Ilka", 8, 4, 31])).toEqual([
+    ["Diary", 0.88],
+    ["Jumps", 0.9],
+  ]);
+  const felt = ["Date", "Athlete", "Sleep", "Mood", "Legs"];
+  expect(found("Diary", felt, ["2026-05-12", "Ilka", 8, 4, 3])).toEqual([["Diary", 0.88]]);
   expect(
     found(
       "Log",

@@ -15,10 +15,13 @@ export type NumberCell = {
 /** Letters of a number with the words beside it; what is longer is words. */
 const longest = 1000;
 
+/** "BW+10": what is added to the athlete's own weight is the load. */
+const ownBody = /^(?:bw|body ?-?weight|eigengewicht)\s*\+\s*(?=\d)/i;
+
 /** Number, unit and note of a text cell; null when it does not begin with a number. */
 export function numberCell(text: string): NumberCell | null {
   let note = "";
-  const said = text.trim();
+  const said = text.trim().replace(ownBody, "");
   if (said.length > longest) return null;
   let bare = said.replace(/\s*\(([^()]*)\)\s*$/, (_, words: string) => {
     note = words.trim();

@@ -82,8 +82,9 @@ function isSchemeLog({ cells, fields, first, end }: TableView): boolean {
     if (isBlank(cell)) continue;
     filled++;
     const said = setCell(cell, noSense);
-    if (said.is === "order-unsettled" || (said.is === "sets" && said.groups[0]!.reps !== null))
-      shorthand++;
+    const several =
+      said.is === "sets" && said.groups.length + Number(said.groups[0]!.reps !== null);
+    if (said.is === "order-unsettled" || Number(several) > 1) shorthand++;
   }
   if (filled > 0 && shorthand >= filled / 2) return true;
   return (

@@ -22,8 +22,10 @@ export function countedGroups(
   groups: readonly SetGroup[],
 ): readonly SetGroup[] {
   const sets = countIn(setCount, mostSets, into, read);
-  const each = countIn(reps, setBounds.reps.high, into, read);
   const { row, line, scheme } = read;
+  const apart = repsApart(line[reps?.index ?? -1], groups, sets);
+  if (apart !== null) return apart;
+  const each = countIn(reps, setBounds.reps.high, into, read);
   const differs = (column: Column | undefined) =>
     into.log.addAtSource("meaning-twice", row, column!.index, { other: foundText(line[scheme]) });
   const written = groups.reduce((sum, group) => sum + group.sets, 0);
@@ -38,6 +40,23 @@ export function countedGroups(
     sets: written > 1 ? group.sets : (sets ?? group.sets),
     reps: other ? null : (each ?? group.reps),
   }));
+}
+
+/** "5/5/4" beside three sets: each has its own repetitions; null for anything else. */
+function repsApart(
+  cell: unknown,
+  groups: readonly SetGroup[],
+  counted: number | null,
+): readonly SetGroup[] | null {
+  if (typeof cell !== "string" || !/^\s*\d{1,2}(?:\s*[/,;]\s*\d{1,2})+\s*$/.test(cell)) return null;
+  const each = cell.split(/[/,;]/).map(Number);
+  const [only, second] = groups;
+  const alone = second === undefined && only!.sets === 1 && counted !== null;
+  const all = groups.flatMap((group) =>
+    Array<SetGroup>(alone ? counted : group.sets).fill({ ...group, sets: 1 }),
+  );
+  if (all.length !== each.length || all.some(({ reps }) => reps !== null)) return null;
+  return all.map((group, at) => ({ ...group, reps: each[at]! }));
 }
 
 /** What the row's own cell counts; null where it counts nothing, reported where it should. */

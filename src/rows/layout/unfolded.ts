@@ -41,6 +41,7 @@ export class Unfolded {
    * asked about. Null where the table's own header is not the one that was looked through.
    */
   passesOver: ((column: number) => boolean) | null = null;
+  private readonly noted = new Set<string>();
   private readonly flat: unknown[][] = [];
   private readonly rows: number[] = [];
   private readonly columns: (readonly number[])[] = [];
@@ -164,8 +165,11 @@ export class Unfolded {
     span: RowNote["span"],
     words: string,
   ): void {
-    if (words === "") return;
     const cell = cellAddress(row + 1, column + 1);
+    // Words beside several sets of one row are said once.
+    const key = `${cell}|${words}`;
+    if (words === "" || this.noted.has(key)) return;
+    this.noted.add(key);
     this.notes.push({ cell, row: row + 1, column: column + 1, athlete, day, span, words });
   }
 

@@ -2,6 +2,7 @@ import type { SetKind } from "../../coaching/record/lifting-set";
 import { numberColumn } from "../column/number-column";
 import type { Column } from "../header/column";
 import { plainWords } from "../header/header-words";
+import { sampleColumn } from "../header/value-fit";
 import type { TableView } from "../table-view";
 import { setKinds } from "./set-kinds";
 import { setBounds } from "./set-numbers";
@@ -19,6 +20,7 @@ export function setNumberColumn(
   if (column === undefined) return () => blank;
   const { index } = column;
   const number = numberColumn(view, column, setBounds.set);
+  let warmUps: boolean | null = null;
   return (line, row) => {
     const cell = line[index];
     const words = plainWords(cell);
@@ -26,10 +28,19 @@ export function setNumberColumn(
       /^(?:set|satz|s|w|ws|work|#)?\s*(\d{1,2})\s*(?:[.)]|\/\s*\d{1,2}|(?:of|von)\s*\d{1,2})?$/.exec(
         words,
       );
+    if (typeof cell === "string" && /^w\s*\d/.test(words)) {
+      warmUps ??= countsPlainly(view, index);
+      if (warmUps) return { set: null, kind: "warm-up" };
+    }
     if (numbered !== null && typeof cell === "string")
       return { set: Number(numbered[1]), kind: null };
     const kind = setKinds.get(words.replace(/\s*\d+$/, ""));
     if (kind !== undefined) return { set: null, kind };
     return { set: number(line, row), kind: null };
   };
+}
+
+/** Beside sets numbered 1, 2, 3 "w1" is no work set, as which it would be numbered twice. */
+function countsPlainly({ cells, first, end }: TableView, index: number): boolean {
+  return sampleColumn(cells, first, end, index).some((cell) => /^\s*\d+\s*$/.test(String(cell)));
 }

@@ -193,3 +193,11 @@ test("names under no heading are no lifts, however the block is headed", () => {
   expect(reading.records).toEqual([]);
   expect(tabQuestions.map(({ about }) => about)).toEqual(["exercise"]);
 });
+
+test("words beside several sets of one row are said once", () => {
+  const { reading } = read([
+    ["Date", "Athlete", "Squat kg", "Deadlift kg", "Where it was cold"],
+    [day, "Ilka", 80, 100, "hands"],
+  ]);
+  expect(notes(reading)).toEqual(["E2 Ilka: hands"]);
+});

@@ -1,4 +1,5 @@
 import { understandTable } from "../../../src/rows/read-table";
+import { readSets } from "../../../src/rows/readers";
 import type { TableName } from "../../../src/rows/table-name";
 import { problems, shortSet, today } from "../layouts/short";
 
@@ -252,5 +253,29 @@ test("a drop written in plates is plates, and no figure that cannot be read", ()
     [null, [20, 20, 5]],
     [40, undefined],
   ]);
+  expect(issues).toEqual([]);
+});
+
+test("beside plainly numbered sets w1 and w2 are warm-ups; by themselves they are the work sets", () => {
+  const kinds = (...sets: unknown[]) =>
+    readSets([
+      ["Date", "Athlete", "Lift", "Set", "kg"],
+      ...sets.map((set) => ["2026-05-12", "Ilka", "Squat", set, 80]),
+    ]).records.map(({ set, kind }) => set ?? kind);
+  expect(kinds("w1", "W2", 1, "2")).toEqual(["warm-up", "warm-up", 1, 2]);
+  expect(kinds("w1", "w2")).toEqual([1, 2]);
+});
+
+test("the athlete's own weight is no load to be missed, and what is added to it is the load", () => {
+  const { records, issues } = readSets([
+    ["Date", "Athlete", "Lift", "kg"],
+    ...["BW", "bodyweight", "BW+10", "body weight + 7.5 kg"].map((load) => [
+      "2026-05-12",
+      "Ilka",
+      "Pull-up",
+      load,
+    ]),
+  ]);
+  expect(records.map(({ loadKg }) => loadKg)).toEqual([null, null, 10, 7.5]);
   expect(issues).toEqual([]);
 });

@@ -56,11 +56,14 @@ export function setCell(cell: unknown, sense: SchemeSense, speedCount = 0): SetC
 function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCell {
   const notes: string[] = [];
   let text = cell.replace(/\(([^()]*)\)/g, (_, words: string) => {
+    // "80x5 (0.62)" gives the set's speed, "(bar slipped)" is a note.
+    if (bracketedSpeed.test(words)) return ` @${words.trim()} `;
     notes.push(words.trim());
     return " ";
   });
   text = text
     .replace(/[×✕*]/g, "x")
+    .replace(repsAtLoad, "$1$3x$2")
     .replace(/(\d)\s*(kg|lbs?)(?=x|\b)/gi, "$1$2")
     .replace(/(\d(?:kg|lbs?)?)\s*x\s*(?=\d)/gi, "$1x")
     .replace(/\s*@\s*/g, " @")
@@ -71,13 +74,17 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
   const groups: SetGroup[] = [];
   const words: string[] = [];
   const speeds: (number | null)[] = [];
+  /** How many groups stand left of each speed. */
+  const groupsBefore: number[] = [];
   const bareLoads: BareLoad[] = [];
   let unsettled = false;
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as string;
     const bare = token.replace(/^@/, "");
     const number = /^(\d+(?:[.,]\d+)?|[.,]\d+)(kg|lbs?)?$/i.exec(bare);
-    if (/^\d[\dx.,+kglbs]*$/i.test(bare) && /x/i.test(bare)) {
+    const ramp = rampIn(bare);
+    if (ramp !== null) groups.push(...ramp);
+    else if (/^\d[\dx.,+kglbs]*$/i.test(bare) && /x/i.test(bare)) {
       const found = schemeGroups(bare.toLowerCase(), sense, speedCount + speeds.length);
       if (found === "unsettled") unsettled = true;
       else if (found === null) return { is: "unread" };
@@ -93,11 +100,53 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
     } else if (/\d/.test(token) && (groups.length === 0 || /^[\d.,?]+$/.test(token)))
       return { is: "unread" };
     else words.push(token);
+    while (groupsBefore.length < speeds.length) groupsBefore.push(groups.length);
   }
   if (groups.length > mostGroups) return { is: "unread" };
   if (unsettled) return { is: "order-unsettled" };
   const note = [words.join(" "), ...notes].filter(Boolean).join("; ");
-  return withLoad(groups, bareLoads, speeds, note);
+  // Two loads may be a range, three are a ladder.
+  const ladder = groups.length === 0 && bareLoads.length > 2 && note === "" && speeds.length === 0;
+  if (ladder)
+    for (const { load, unit } of bareLoads.splice(0))
+      groups.push({ load, unit, reps: null, sets: 1 });
+  return withLoad(groups, bareLoads, besideTheirSets(speeds, groupsBefore, groups), note);
+}
+
+const bracketedSpeed = /^\s*@?\s*[01]?[.,]\d{1,3}(?:\s*m\/s)?\s*$/i;
+/** "5@60" is five repetitions at 60. */
+const repsAtLoad = /(?<![\dx@.,])(\d{1,2})\s*@\s*(\d{2,3}(?:[.,]\d+)?)(kg|lbs?)?(?![\dx%.])/gi;
+
+/** "60/70/80" and "60/70/80x3": one set at each load. */
+function rampIn(token: string): SetGroup[] | null {
+  const parts = /^(\d+(?:[.,]\d+)?(?:\/\d+(?:[.,]\d+)?)+)(kg|lbs?)?(?:x(\d{1,2}))?$/i.exec(token);
+  if (parts === null) return null;
+  const loads = parts[1]!.split("/").map((load) => Number(load.replace(",", ".")));
+  if (loads.some((load) => load < leastLoad)) return null;
+  const reps = parts[3] === undefined ? null : Number(parts[3]);
+  if (reps === null && loads.length < 3) return null;
+  return loads.map((load) => ({ load, unit: unitOf(parts[2]), reps, sets: 1 }));
+}
+
+/** Speeds written behind their own sets ("60x5 .7 70x5 .65 80x5") keep to them. */
+function besideTheirSets(
+  speeds: readonly (number | null)[],
+  groupsBefore: readonly number[],
+  groups: readonly SetGroup[],
+): readonly (number | null)[] {
+  const setsBefore = (count: number) =>
+    groups.slice(0, count).reduce((sum, { sets }) => sum + sets, 0);
+  const all = setsBefore(groups.length);
+  const placed = Array<number | null>(all).fill(null);
+  const next = new Map<number, number>();
+  for (const [at, speed] of speeds.entries()) {
+    const behind = groupsBefore[at]!;
+    const place = next.get(behind) ?? setsBefore(behind - 1);
+    if (behind === 0 || place >= setsBefore(behind)) return speeds;
+    placed[place] = speed;
+    next.set(behind, place + 1);
+  }
+  return groups.length > 1 && speeds.length > 0 ? placed : speeds;
 }
 
 /** Figures and marks for missing ones, none of them in doubt. */

@@ -1,0 +1,40 @@
+import { unitsBeside } from "../../../src/rows/column/units-beside";
+import { readSets } from "../../../src/rows/readers";
+
+// Units in a column of their own; figures invented, the pound is 0.45359237 kg (NIST SP 811).
+
+const day = new Date(2026, 4, 5);
+const loads = (load: string, unit: string, ...rows: unknown[][]) =>
+  readSets([
+    ["Date", "Athlete", "Lift", load, unit],
+    ...rows.map((row) => [day, "Ilka", "Squat", ...row]),
+  ]);
+
+test("a column of kg and lb says of each row what its load is in", () => {
+  for (const heading of ["Unit", "kg/lb", "lb or kg", "Einheit", ""]) {
+    const { records, issues } = loads("Load", heading, [200, "lb"], [100, "kg"], ["82,5", "kg"]);
+    expect(records.map(({ loadKg }) => loadKg)).toEqual([200 * 0.45359237, 100, 82.5]);
+    expect(issues).toEqual([]);
+  }
+});
+
+test("loads that say something themselves are left as written", () => {
+  const { records, issues } = loads("Load", "Unit", ["200 lb", "kg"], ["", "kg"], ["heavy", "kg"]);
+  expect(records.map(({ loadKg }) => loadKg)).toEqual([200 * 0.45359237, null, null]);
+  expect(issues.map(({ code, found }) => `${code} ${found}`)).toContain("not-a-number heavy");
+});
+
+test("a column that holds anything else is no column of units, and a load's own unit is enough", () => {
+  for (const [load, unit, ...rows] of [
+    ["Load", "Unit", 80, "A"],
+    ["Load (kg)", "Unit", 80, "lb"],
+    ["Load", "Side", 80, "lb"],
+    ["Load", "Unit", 80, "cm"],
+  ] as const) {
+    const cells = [
+      ["Date", "Athlete", "Lift", load, unit],
+      [day, "Ilka", "Squat", ...rows],
+    ];
+    expect(unitsBeside(cells)).toBe(cells);
+  }
+});
