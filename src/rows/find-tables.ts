@@ -61,12 +61,12 @@ export function findTables(
     const outdone = best?.table === "Athletes" && (ofOne?.fit ?? 0) > best.fit;
     if (best !== undefined && best.fit >= 0.5 && !outdone) {
       const lead = best.fit - (second?.fit ?? 0);
-      const found = {
-        tab: name,
-        table: best.table,
-        sureness: Math.min(1, best.fit * (lead < 0.05 ? 0.55 : 1)),
-        understanding: read(best.table),
-      };
+      const understanding = read(best.table);
+      const { layout, reading } = understanding;
+      // Tries in columns of their own are headings the table knows, though not by name.
+      const asLaidOut = layout === "tests across" ? 0.9 * shareRead(reading) : 0;
+      const sureness = Math.max(asLaidOut, Math.min(1, best.fit * (lead < 0.05 ? 0.55 : 1)));
+      const found = { tab: name, table: best.table, sureness, understanding };
       if (best.table === "Sets") return [found, ...jumpsAmong(name, cells, options)];
       return best.table === "Diary" ? withJumpsBeside(found, cells, options) : [found];
     }
@@ -154,7 +154,7 @@ function ownLayouts(
     const useful =
       records.filter((record) => !("heightCm" in record) || hasFigure(record)).length /
       Math.max(records.length, 1);
-    const share = (0.9 * useful * rowsRead) / Math.max(rowsRead + rowsReported, 1);
+    const share = 0.9 * useful * shareRead({ rowsRead, rowsReported });
     // Jumps are read from any grid of numbers; the others only where it speaks of them.
     const speaks =
       table !== "Jumps" &&
@@ -174,6 +174,10 @@ function ownLayouts(
   const spoken = grids.find(({ table }) => table === "Runs" || table === "Diary");
   if (spoken !== undefined) return [spoken];
   return [grids.reduce((best, one) => (one.sureness > best.sureness ? one : best))];
+}
+
+function shareRead({ rowsRead, rowsReported }: { rowsRead: number; rowsReported: number }): number {
+  return rowsRead / Math.max(rowsRead + rowsReported, 1);
 }
 
 const isGrid = ({ understanding }: FoundTable) => understanding.layout === "dates across";

@@ -15,7 +15,7 @@ import { unfoldWideDiary } from "./wide/unfold-wide-diary";
 import { unfoldWideJumps } from "./wide/unfold-wide-jumps";
 import { unfoldWideRuns } from "./wide/unfold-wide-runs";
 import { unfoldWideSets } from "./wide/unfold-wide-sets";
-import { unfoldWideTests } from "./wide/unfold-wide-tests";
+import { hasNumberedTries, unfoldWideTests } from "./wide/unfold-wide-tests";
 
 export type LayoutName =
   | "plain rows"
@@ -51,6 +51,11 @@ export function chooseLayout(
   if (table !== "Sets" && table !== "Jumps") return plain;
   if (complete !== null && table === "Sets" && isSchemeLog(complete))
     return { name: "rows of several sets", unfolded: expandSchemes(complete, "Sets", context.tab) };
+  const ofJumps = table === "Jumps" && complete !== null && setsView(context) === null;
+  if (ofJumps && hasNumberedTries(complete)) {
+    const tries = unfoldWideTests(complete, table, unknown, context);
+    if (tries !== null) return { name: "tests across", unfolded: tries };
+  }
   if (complete !== null && (table === "Sets" || jumpFigures.some((one) => one in complete.fields)))
     return plain;
   if (table === "Jumps") {

@@ -6,7 +6,7 @@ const lifts =
 
 const anyLift = new RegExp(`(?<![a-z])(${lifts})s?(?![a-z])`);
 
-const jumps = /\b(jump|jumps|sprung|sprunge|box|kasten|cmj|hop|hops|pogo|drop)\b/;
+const jumps = /\b(jump|jumps|sprung|sprunge|box|kasten|cmj|sj|dj ?\d*|hop|hops|pogo|drop)\b/;
 
 /** The lift a title, tab name or heading speaks of; null when it names none. */
 export function liftInWords(cell: unknown): string | null {

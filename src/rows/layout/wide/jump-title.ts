@@ -33,7 +33,7 @@ export function jumpTitle(text: string): JumpTitle {
         : ("height" as const),
     unit: unitOf(match[2]),
   }));
-  const drop = /\b(?:drop(?: jump)?|from|dj) (?:from )?(\d{2,3})\b(?! x)/.exec(words);
+  const drop = /\b(?:drop(?: jump)?|from|dj) ?(?:from )?(\d{2,3})\b(?! x)/.exec(words);
   const stack = /\bon ?to ((?:\d+ ?[x×] ?)?\d+(?: ?\+ ?(?:\d+ ?[x×] ?)?\d+)*)/.exec(words);
   const landing = stack === null ? null : stack[1]!.replace(/\s/g, "");
   const isStack = landing !== null && /[x×+]/.test(landing);

@@ -51,40 +51,70 @@ export function unfoldWideTests(
 ): Unfolded | null {
   const { cells, fields, repColumns, headerRow } = view;
   const ofLifts = table === "Sets";
+  const above = ofLifts ? [] : testsAbove(view);
   // Of a header over two rows, and of units below it, each column's words together.
   const headingOf = (index: number) =>
-    cells
-      .slice(headerRow, view.first)
-      .map((line) => line[index])
+    [above[index] ?? "", ...cells.slice(headerRow, view.first).map((line) => line[index])]
       .join(" ")
       .trim();
   // "Contact ms" may be a test of its own where no test is named, and "Squat, kg x sets x reps" a lift.
   const own = ofLifts ? ["scheme"] : ["contact", "flight", "height", "stack"];
-  const named = [...unknown, ...own.flatMap((field) => fields[field]?.index ?? [])]
+  const taken = new Set(Object.values(fields).map(({ index }) => index));
+  const under = [...above.keys()].filter(
+    (index) => above[index] !== undefined && !taken.has(index),
+  );
+  const ofRow = fields.test === undefined || ofLifts ? [] : numberedTries(view);
+  const named = [
+    ...new Set([...unknown, ...under, ...own.flatMap((field) => fields[field]?.index ?? [])]),
+  ]
     .sort((one, other) => one - other)
     .flatMap((index): TestColumn[] => {
       const heading = headingOf(index);
-      const jump = isJumpColumn(heading) ? testName(heading) : null;
+      const jump = isJumpColumn(heading) && !isRatio(heading) ? testName(heading) : null;
       const test = ofLifts ? liftInWords(heading) : jump;
       if (test === null) return [];
-      const unit = ofLifts ? (massInWords(plainWords(heading)) ?? massUnit) : unitIn(heading);
+      const unit = ofLifts
+        ? (massInWords(plainWords(heading)) ?? massUnit)
+        : (unitIn(heading) ?? unitIn(above[index] ?? ""));
       const column = { index, heading, test, part: partOf(heading) ?? "height", unit, attempt: 0 };
       return ofLifts ? [column] : underOneHeading(view, column);
     });
-  if (named.length === 0) return null;
+  // "Jump height" beside one test's contact times is that test's.
+  const [ofContact, ...otherContacts] = new Set(
+    named.flatMap(({ part, test }) => (part === "contact" ? [test] : [])),
+  );
+  if (ofContact !== undefined && otherContacts.length === 0)
+    for (const [at, column] of named.entries())
+      if (/^jump$/i.test(column.test)) named[at] = { ...column, test: ofContact };
   const tries = triesOf(named.map(({ test }) => test));
-  const columns = named.map((column) => ({ ...column, ...tries.get(column.test) }));
+  const tried = new Set([...tries.values()].map(({ test }) => plainWords(test)));
+  const sums = named.filter(({ test }) => tried.has(plainWords(withoutSum(test))));
+  const columns =
+    ofRow.length > 0
+      ? ofRow
+      : named
+          .filter((column) => !sums.includes(column) || tries.has(column.test))
+          .map((column) => ({ ...column, ...tries.get(column.test) }));
+  if (columns.length === 0) return null;
+  // The best or the mean of the tries says nothing that they do not, nor does a ratio of figures beside it.
+  const isDerived = (index: number) => {
+    const words = plainWords(headingOf(index));
+    if (isRatio(words)) return true;
+    return columns.some(({ attempt }) => attempt > 0) && withoutSum(words) !== words;
+  };
   const into = new Unfolded(table, cells, headerRow);
   for (let row = 0; row < view.first; row++) into.mark(row, "heading");
   // Sets and jumps of one tab are each read by themselves.
   into.passesOver = (column) =>
     !tests.has(column) &&
+    !(isDerived(column) && !ofLifts) &&
     !isJumpColumn(headingOf(column)) &&
     liftInWords(headingOf(column)) === null;
   const quiet = { ...view, log: new IssueLog(table) };
   const aside = newDayAside();
   const readDay = dayColumn(quiet, fields.day, false, aside);
   const readName = textColumn(quiet, fields.athlete);
+  const readTest = textColumn(quiet, fields.test);
   for (const [field, column] of Object.entries(fields))
     if (ofWholeRow.has(field)) into.describe(field, column);
   const tests = new Map<number, TestColumn>();
@@ -105,7 +135,9 @@ export function unfoldWideTests(
     const shared: Record<string, Placed | undefined> = {};
     for (const [field, { index }] of [...Object.entries(fields), ...Object.entries(repColumns)]) {
       if (ofWholeRow.has(field)) shared[field] = [line[index], index];
-      else if (!tests.has(index) && !isBlank(line[index]) && line[index] !== false)
+      else if (field === "test" && ofRow.length > 0) shared.test = [readTest(line, row), index];
+      else if (tests.has(index) || (isDerived(index) && !ofLifts)) continue;
+      else if (!isBlank(line[index]) && line[index] !== false)
         into.unread.see(headerRow, row, index);
     }
     const groups = new Map<string, Record<string, Placed | undefined>>();
@@ -129,6 +161,61 @@ export function unfoldWideTests(
     if (who.day === null || who.athlete === "") into.emit(row, shared);
   }
   return into;
+}
+
+/** Jump tests named in the row above the header, carried right as under merged cells. */
+function testsAbove({ cells, headerRow }: TableView): readonly (string | undefined)[] {
+  const line = cells[headerRow - 1] ?? [];
+  const first = line.findIndex((cell) => typeof cell === "string" && isJumpColumn(cell));
+  if (
+    first < 0 ||
+    line.some((cell, at) => at > first && !isBlank(cell) && typeof cell !== "string")
+  )
+    return [];
+  let carried: string | undefined;
+  return Array.from(cells[headerRow]!, (_, at) => {
+    if (at >= first && !isBlank(line[at])) carried = String(line[at]).trim();
+    return carried;
+  });
+}
+
+/** "Try 1", "Attempt 2", "3" beside a column of tests: the tries of the row's own test. */
+function numberedTries({ cells, headerRow }: TableView): TestColumn[] {
+  const columns = cells[headerRow]!.flatMap((cell, index): TestColumn[] => {
+    const heading = String(cell ?? "").trim();
+    const number = numberOfTry.exec(plainWords(heading))?.[1];
+    if (number === undefined) return [];
+    return [
+      {
+        index,
+        heading,
+        test: "",
+        part: "height",
+        unit: unitIn(heading),
+        attempt: Number(number) - 1,
+      },
+    ];
+  });
+  return columns.length > 1 && columns.every(({ attempt }, at) => attempt === at) ? columns : [];
+}
+
+const numberOfTry =
+  /^(?:(?:try|attempt|trial|jump|versuch|sprung|intento|essai|proba)\.? ?)?#?([1-9])(?: ?\(?(?:cm|m|in)\)?)?$/;
+
+/** Height by contact time: told by the two figures themselves. */
+const isRatio = (heading: string) => /\brsi\b|\breactive strength\b/.test(plainWords(heading));
+
+/** A name without "best", "max" or "mean" at its end. */
+function withoutSum(name: string): string {
+  return name.replace(
+    /[\s.:–-]*\b(?:best|max|mean|avg|average|min|bestwert|mittel|mittelwert)\b.*$/i,
+    "",
+  );
+}
+
+/** True where a row's tries stand in numbered columns beside its test. */
+export function hasNumberedTries(view: TableView): boolean {
+  return numberedTries(view).length > 0;
 }
 
 /** A column, and tries under its heading that is merged over them: heights in columns without a heading. */
@@ -204,6 +291,11 @@ function jumpColumn(
   { athlete, day }: Who,
 ): void {
   const said = jumpCell(line[index], [part]);
+  const { dropCm } = jumpTitle(test);
+  const ofHeading: Record<string, Placed> = {
+    ...(test !== "" && { test: [test, index] as Placed }),
+    ...(dropCm !== null && isBlank(shared.drop?.[0]) && { drop: [dropCm, index] as Placed }),
+  };
   if (said.problem !== null)
     into.log.addAtSource(
       said.problem,
@@ -218,7 +310,7 @@ function jumpColumn(
     const taken = (figure: string) => groups.get(`${test}|${at}`)?.[figure] !== undefined;
     while (Object.keys(attempt).some(taken)) at++;
     const key = `${test}|${at}`;
-    const flat = groups.get(key) ?? { ...shared, test: [test, index] as Placed };
+    const flat = groups.get(key) ?? { ...shared, ...ofHeading };
     groups.set(key, flat);
     // Each column has its own unit: inches here, centimetres in the next; plates have none.
     for (const [figure, value] of Object.entries(attempt))

@@ -1,0 +1,76 @@
+import { findTables } from "../../../src/rows/find-tables";
+import { understandTable } from "../../../src/rows/read-table";
+import { problems, shortJump, today } from "./short";
+
+// Tries of jump tests in columns of their own, and what is worked out from them; all invented.
+
+const day = new Date(2026, 4, 5);
+const read = (...cells: unknown[][]) => understandTable("Jumps", cells, { today });
+const shown = (...cells: unknown[][]) =>
+  read(...cells).reading.records.map((jump) => `${jump.test}: ${shortJump(jump)}`);
+const three = ["CMJ: 05-05 Ilka 31.5 cm", "CMJ: 05-05 Ilka 32 cm", "CMJ: 05-05 Ilka 30.8 cm"];
+
+test("numbered tries beside a column of tests are the jumps; their best and mean are asked about no more", () => {
+  for (const tries of [
+    ["Try 1", "Try 2", "Try 3"],
+    ["Versuch 1", "Versuch 2", "Versuch 3"],
+    ["1 (cm)", "2 (cm)", "3 (cm)"],
+    ["Jump 1", "Jump 2", "Jump 3"],
+  ]) {
+    const cells = [
+      ["Date", "Athlete", "Test", ...tries, "Best", "Average"],
+      [day, "Ilka", "CMJ", 31.5, 32, 30.8, 32, 31.4],
+      [day, "Bram", "SJ", 27, "x", "", 27, 27],
+    ];
+    expect(shown(...cells)).toEqual([...three, "SJ: 05-05 Bram 27 cm"]);
+    const { reading, questions, layout } = read(...cells);
+    expect([problems(reading), questions, layout]).toEqual([[], [], "tests across"]);
+    const [found] = findTables([{ name: "Testing", cells }], { today });
+    expect([found!.table, found!.sureness >= 0.6]).toEqual(["Jumps", true]);
+  }
+});
+
+test("tests named over merged cells above their tries and figures, with the unit they name", () => {
+  const cells = [
+    ["", "", "CMJ (in)", "", "", "Drop jump 30 cm", "", ""],
+    ["Date", "Athlete", 1, 2, "Best", "Contact ms", "Height cm", "RSI"],
+    [day, "Ilka", 10, 12, 12, 182, 28, 1.54],
+  ];
+  const { reading, questions } = read(...cells);
+  expect(
+    reading.records.map(({ test, heightCm, contactS, dropCm }) => [
+      test,
+      heightCm,
+      contactS,
+      dropCm,
+    ]),
+  ).toEqual([
+    ["CMJ", 25.4, null, null],
+    ["CMJ", 12 * 2.54, null, null],
+    ["Drop jump 30 cm", 28, 0.182, 30],
+  ]);
+  expect([problems(reading), questions]).toEqual([[], []]);
+});
+
+test("tries in each heading, and a best that stands alone and so is the figure", () => {
+  const heads = ["Date", "Athlete", "CMJ 1", "CMJ 2", "CMJ 3", "CMJ best"];
+  expect(shown(heads, [day, "Ilka", 31.5, 32, 30.8, 32])).toEqual(three);
+  expect(shown(["Date", "Athlete", "CMJ best", "SJ best"], [day, "Ilka", 32, 29])).toEqual([
+    "CMJ best: 05-05 Ilka 32 cm",
+    "SJ best: 05-05 Ilka 29 cm",
+  ]);
+});
+
+test("a jump's height beside one test's contact times is of that test", () => {
+  const heads = ["Date", "Athlete", "Drop (cm)", "Contact (ms)", "Jump height (cm)"];
+  const { records } = read(heads, [day, "Ilka", 30, 182, 28]).reading;
+  expect(records.map(({ heightCm, contactS, dropCm }) => [heightCm, contactS, dropCm])).toEqual([
+    [28, 0.182, 30],
+  ]);
+});
+
+test("columns that are not numbered from one are no tries", () => {
+  const heads = ["Date", "Athlete", "Test", "Height", "Try 2", "Try 3"];
+  const { layout } = read(heads, [day, "Ilka", "CMJ", 32, 31, 30]);
+  expect(layout).toBe("plain rows");
+});
