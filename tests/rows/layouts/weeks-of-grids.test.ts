@@ -144,3 +144,28 @@ test("what stands under a date that cannot be told is no figure of any day, nor 
   expect(unheaded.records.map(({ loadKg }) => loadKg)).toEqual([null, 81]);
   expect(problems(unheaded)).toContain("B2 heading-unknown: 5/5/2026");
 });
+
+test("weeks that begin on Sunday have it before their Monday, with the date of either over them", () => {
+  const week = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
+  const blank = Array(6).fill("");
+  const days = (first: string, second: string) =>
+    understandTable(
+      "Sets",
+      [
+        ["", first, ...blank, second, ...blank],
+        ["Squat", ...week, ...week],
+        ["Ilka", "3x5 60", "", "", "", "", "", "1x5 65", "", "1x3 70", "", "", "", "", ""],
+      ],
+      { today },
+    ).reading.records.map(shortSet);
+  const expected = [
+    "05-03 Ilka 1 60x5",
+    "05-03 Ilka 2 60x5",
+    "05-03 Ilka 3 60x5",
+    "05-09 Ilka 1 65x5",
+    "05-11 Ilka 1 70x3",
+  ];
+  // 3 May 2026 is a Sunday.
+  expect(days("Wk 1 (3/5/26)", "Wk 2 (10/5/26)")).toEqual(expected);
+  expect(days("w/c 4 May", "w/c 11 May")).toEqual(expected);
+});

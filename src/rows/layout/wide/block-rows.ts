@@ -60,9 +60,12 @@ function blocksOf(context: LayoutContext, headers: readonly DateHeader[], into: 
     }
     const known = knownColumns(context, header);
     const nameColumn = known.get("athlete") ?? firstTextColumn(context, header, last);
-    const headCell = cells[header.firstRow]![nameColumn];
-    if (typeof headCell === "string" && !known.has("athlete")) titles.push(headCell);
-    for (let row = header.firstRow; row <= header.lastRow; row++) into.mark(row, "heading");
+    for (let row = header.firstRow; row <= header.lastRow; row++) {
+      into.mark(row, "heading");
+      const headCell = cells[row]![nameColumn];
+      if (typeof headCell === "string" && headCell !== "" && !known.has("athlete"))
+        titles.push(headCell);
+    }
     for (const { row, column, code, facts } of header.unsettled)
       into.report(code, row, column, facts);
     const rows: BlockRow[] = [];

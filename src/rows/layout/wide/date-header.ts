@@ -106,9 +106,15 @@ function settled(
     const inWeek = found.weekdays.length > 0;
     if (day !== null && bare && !fields.has(found.column))
       days.push({ column: found.column, day, field: null, unit: null });
+    const sunday = day !== null && found.weekdays[0]?.weekday === -1 && mondayOf(day) + 6 === day;
     if (day !== null)
       for (const { column, weekday } of found.weekdays)
-        days.push({ column, day: mondayOf(day) + weekday, field: null, unit: null });
+        days.push({
+          column,
+          day: (sunday ? day + 1 : mondayOf(day)) + weekday,
+          field: null,
+          unit: null,
+        });
     const next = header.dates[at + 1]?.column ?? width;
     let headed = true;
     for (let column = found.column; column < next; column++) {
@@ -123,7 +129,9 @@ function settled(
   return { firstRow: header.row, lastRow, under, days, noteColumns, unsettled };
 }
 
-/** A date over one weekday is that day; over several it is the week's Monday. */
+/** A date over one weekday is that day; over several it is the week's Monday, or the Sunday it begins with. */
 function startOf(weekdays: HeaderDate["weekdays"]): number {
-  return weekdays.length === 1 ? weekdays[0]!.weekday : 0;
+  const [first, second] = weekdays;
+  if (second === undefined) return first!.weekday;
+  return first!.weekday === -1 ? 6 : 0;
 }

@@ -28,6 +28,9 @@ export function weekHeader({ cells }: LayoutContext, row: number): HeaderDate[] 
     const cell = below[column];
     const weekday = typeof cell === "string" ? weekdayOfWord(cell.trim()) : null;
     if (weekday === null || weekdays === null) continue;
+    // A week that begins on Sunday has it before its Monday.
+    if (weekdays.length === 1 && weekdays[0]!.weekday === 6 && weekday < 6)
+      weekdays[0]!.weekday = -1;
     // A weekday before the one to its left begins a week that no label names.
     if (weekday < (weekdays[weekdays.length - 1]?.weekday ?? 0)) weekdays = null;
     else weekdays.push({ row: row + 1, column, weekday });
