@@ -61,6 +61,9 @@ export function squadLine(state: StateOfSquad, athlete: string): SquadLine {
   const last = lastDayOf(state, athlete);
   const day = last === null ? null : dayOf(athlete, last);
   const since = sinceWords(season);
+  const { names, spells } = state.waiting(athlete);
+  // The word says that there are no rows.
+  const notes = openNotes(read, season).filter(({ code }) => code !== "no-rows");
   return {
     athlete,
     group: about?.group ?? "",
@@ -69,7 +72,10 @@ export function squadLine(state: StateOfSquad, athlete: string): SquadLine {
     word,
     dress: dressOf(word),
     since: since === "–" ? "" : `since ${since}`,
-    why: numbers.told([holdReason(season), ...openNotes(read, season).map(noteWords)].join(". ")),
+    why: [
+      numbers.told([holdReason(season), ...notes.map(noteWords)].join(". ").replace(/\.\./g, ".")),
+      ...[...names, ...spells].map((one) => one.replace(/\.$/, "")),
+    ].join(". "),
     today: day === null || last === null ? "" : `${dayWords(last)}: ${readinessWords(day)}`,
     todayWhy: day?.reason ? numbers.told(readinessReason(day)) : "",
     todayDress: day === null ? "plain" : dressOf(day.word),

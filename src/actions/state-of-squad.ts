@@ -7,6 +7,7 @@ import { type SquadIndex, squadIndex } from "../coaching/series/squad-index";
 import { type PrintedNumbers, printedNumbers } from "../words/printed-numbers";
 import { numberStyle } from "./number-style";
 import { type ReadWorkbook, readWorkbook } from "./read-workbook";
+import { type WaitingRows, waitingRows } from "./waiting-rows";
 import type { Workbook } from "./workbook";
 
 /** A squad's rows with every judgement on them up to one day. */
@@ -17,6 +18,7 @@ export type StateOfSquad = {
   readonly numbers: PrintedNumbers;
   readonly index: SquadIndex;
   readonly hold: SquadHold;
+  readonly waiting: (athlete: string) => WaitingRows;
   readonly dayOf: (athlete: string, day?: Day) => Readiness;
 };
 
@@ -34,6 +36,7 @@ export function stateOfSquad(workbook: Workbook, today: Day): StateOfSquad {
     asOf,
     numbers: printedNumbers(numberStyle(read)),
     index,
+    waiting: waitingRows(read),
     hold: squadHold({ index, plates: rows.plates, athletes: rows.athletes, rules: rows.rules }),
     dayOf: squadReadiness({
       index,

@@ -1,3 +1,4 @@
+import type { Day } from "../coaching/calendar/day";
 import type { Cells } from "./cells";
 import type { Column } from "./header/column";
 import type { IssueLog } from "./issue-log";
@@ -16,6 +17,8 @@ export type TableView = {
   readonly repColumns: readonly Column[];
   /** Year for dates written without one, from a title; null when nothing says. */
   readonly year: number | null;
+  /** The day asked about, for tables whose dates without a year lie near it. */
+  readonly today?: () => Day | null;
   readonly log: IssueLog;
 };
 

@@ -33,18 +33,23 @@ export function weekLine(
   const season = state.hold.of(line.athlete);
   const { told } = state.numbers;
   const about = athleteNamed(state.read.rows.athletes, line.athlete);
+  const { names, spells } = state.waiting(line.athlete);
+  const waits = [...spells, ...names];
+  // Whose rows wait under another name is not without rows.
+  const reasons = line.reasons.filter(({ code }) => code !== "no-sets-yet" || names.length === 0);
   const word = line.not === "out" ? "out" : holdWords(season);
   return {
     athlete: line.athlete,
     group: about?.group ?? "",
     event: about?.event ?? "",
-    odd: line.odd,
+    odd: line.odd || waits.length > 0,
     word,
     dress: dressOf(word),
-    brief: told(briefWords(line)),
+    brief: told(briefWords({ ...line, reasons })) || (waits[0] ?? "").replace(/:.*/, ""),
     why: [
       ...(byHand.length > 0 ? [byHandWords(byHand)] : []),
-      ...line.reasons.map(lineReasonWords),
+      ...waits,
+      ...reasons.map(lineReasonWords),
       sentenceWords(holdReason(season)),
     ].map(told),
     sessions: line.sessions.map((session) => weekSession(session, state.numbers)),

@@ -1,4 +1,6 @@
+import { waitingWords } from "../../words/waiting-rows";
 import { weekNoteWords } from "../../words/week-notes";
+import { tabsToConfirm } from "../tabs-to-confirm";
 import type { ProposedWeek } from "./proposed-week";
 
 /** What the whole week is: its races, and how many are in race week. */
@@ -13,6 +15,7 @@ export function weekNotes({ state, monday, lines }: ProposedWeek): string[] {
     named.add(label);
     return [weekNoteWords.race(label, matters ?? "C", day, startMinute)];
   });
+  for (const { tab } of tabsToConfirm(state.read)) notes.push(waitingWords.tab(tab));
   if (rows.plates.length === 0) notes.push(weekNoteWords.noPlates);
   if (rows.rules.racks < 0.5) notes.push(weekNoteWords.noRacks);
   return racing === 0 ? notes : [...notes, weekNoteWords.racing(racing, rows.rules.raceWeekSets)];

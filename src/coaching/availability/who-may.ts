@@ -30,7 +30,7 @@ const stops =
 /** Pain that takes jumps out at any grade until asked about (common practice, no source). */
 const noJumping = /(?<!\p{L})(achilles\p{L}*|calf|calves|waden?)(?!\p{L})/iu;
 const jumpsForbidden =
-  /\bno (jump(s|ing)?|hops|plyometrics)\b|(?<!\p{L})(keine sprünge|nicht springen)(?!\p{L})/iu;
+  /\bno (jump(s|ing)?|hop(s|ping)|plyo(s|metrics)?)\b|(?<!\p{L})(keine sprünge|nicht springen)(?!\p{L})/iu;
 
 /**
  * Who may lift on a day: the Availability table decides first, then age. An athlete under 18 needs a

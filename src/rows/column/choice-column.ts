@@ -23,13 +23,15 @@ export function choices<T extends string>(words: Readonly<Record<T, string>>): C
 /**
  * Reader of a column with a few possible words; null where blank. Reports `word-unknown`, and
  * `needed-blank` when the word is needed. `without` says whether a row without a known word is left
- * out: never, when the word is there but unknown, or also when it is blank.
+ * out: never, when the word is there but unknown, or also when it is blank. `ofMore` is asked about
+ * words that are not known as they stand.
  */
 export function choiceColumn<T>(
   view: TableView,
   column: Column | undefined,
   known: Choices<T>,
   without: "read on" | "drop if unknown" | "needed" = "read on",
+  ofMore: (words: string) => T | null = () => null,
 ): CellReader<T | null> {
   if (column === undefined) return () => null;
   const { index, heading } = column;
@@ -46,7 +48,9 @@ export function choiceColumn<T>(
       return null;
     }
     const choice =
-      known.get(words) ?? known.get(words.replace(/\s*(set|satz)?\s*\d*\s*[.:!]?$/, "")) ?? null;
+      known.get(words) ??
+      known.get(words.replace(/\s*(set|satz)?\s*\d*\s*[.:!]?$/, "")) ??
+      ofMore(words);
     if (choice !== null) seen.set(cell, choice);
     else
       view.log.add(

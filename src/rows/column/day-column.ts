@@ -18,6 +18,8 @@ export type DayAside = {
   /** A text that means the same day in every row, and that day. */
   text: string;
   textDay: Day | null;
+  /** Last day of the span just read, "12–14 June"; null for a day alone. Not set, a span is no day. */
+  last?: Day | null;
 };
 
 export const newDayAside = (): DayAside => ({
@@ -28,6 +30,18 @@ export const newDayAside = (): DayAside => ({
 });
 
 const dayMs = 86_400_000;
+/** Plans and spells without a year lie so near the day they are read on, or they are asked about. */
+const nearDays = 150;
+
+/** The year that brings a date nearest today, where it is near and the table's dates may be so told. */
+function nearToday(text: DayText, { today }: TableView): number | null {
+  const now = today?.() ?? null;
+  const year = nearYear(text, now, null);
+  if (now === null || year === null) return null;
+  const ways = [settleDay(text, "day first", year), settleDay(text, "month first", year)];
+  return ways.every((day) => day === null || Math.abs(day - now) <= nearDays) ? year : null;
+}
+
 const firstYear = 1990;
 const lastYear = 2100;
 
@@ -81,7 +95,8 @@ export function dayColumn(
     row: number,
     cell: string,
   ): Day | null => {
-    const year = text.year ?? nearYear(text, aside.before, written ?? view.year);
+    const year =
+      text.year ?? nearYear(text, aside.before, written ?? view.year) ?? nearToday(text, view);
     if (year === null) return fail("year-missing", row, cell);
     const dayFirst = settleDay(text, "day first", year);
     const monthFirst = settleDay(text, "month first", year);
@@ -127,7 +142,8 @@ export function dayColumn(
     if (typeof cell !== "string") return fail("not-a-day", row, cell);
     if (isDitto(cell)) return slow(above(row), row);
     evidence ??= dayEvidence(view, column);
-    const text = evidence.texts.get(cell) ?? null;
+    const span = aside.last === undefined ? undefined : evidence.spans.get(cell);
+    const text = span?.[0] ?? evidence.texts.get(cell) ?? null;
     if (text === null) return !needed && saysNoValue(cell) ? null : fail("not-a-day", row, cell);
     const day = fromText(text, evidence, row, cell);
     if (day === null) return null;
@@ -135,6 +151,13 @@ export function dayColumn(
     if (year < firstYear || year > lastYear) return fail("day-implausible", row, cell);
     aside.minute = text.minute;
     aside.before = day;
+    if (span?.[1]) {
+      const last = fromText(span[1], evidence, row, cell);
+      if (last === null) return null;
+      if (last < day) return fail("not-a-day", row, cell);
+      aside.last = last;
+      return day;
+    }
     if (text.minute === null && text.year !== null) {
       aside.text = cell;
       aside.textDay = day;
@@ -152,6 +175,7 @@ export function dayColumn(
     return slow(cell, row);
   };
   return (line, row) => {
+    if (aside.last) aside.last = null;
     // An unreadable date must not let the rows below it take an older one.
     carriedDay = readCell(line, row);
     return carriedDay;

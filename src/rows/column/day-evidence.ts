@@ -1,6 +1,7 @@
 import { weekdayOfDay } from "../../coaching/calendar/day";
 import type { Column } from "../header/column";
 import type { TableView } from "../table-view";
+import { type DaySpan, spanFromText } from "../value/day-span";
 import { type DateOrder, type DayText, dayFromText, settleDay } from "../value/day-text";
 import { isDate } from "../value/is-date";
 
@@ -12,6 +13,8 @@ export type DayEvidence = {
   readonly year: number | null;
   /** Every distinct text, taken apart once. */
   readonly texts: Map<string, DayText | null>;
+  /** First and last day of each text that is a span of days. */
+  readonly spans: Map<string, DaySpan>;
 };
 
 const dayFields = ["day", "from", "until", "baselineFrom", "baselineTo"];
@@ -34,6 +37,7 @@ export function dayEvidence(view: TableView, column: Column): DayEvidence {
 /** One pass over a day column: numbers past twelve, weekdays and dots settle the order. */
 function columnEvidence(view: TableView, column: Column): DayEvidence {
   const texts = new Map<string, DayText | null>();
+  const spans = new Map<string, DaySpan>();
   let year: number | null = null;
   const proof = new OrderProof();
   for (let row = view.first; row < view.end; row++) {
@@ -45,10 +49,13 @@ function columnEvidence(view: TableView, column: Column): DayEvidence {
     if (texts.has(cell)) continue;
     const text = dayFromText(cell);
     texts.set(cell, text);
-    year ??= text?.year ?? null;
+    const span = text === null ? spanFromText(cell) : null;
+    if (span !== null) spans.set(cell, span);
+    year ??= text?.year ?? span?.[1]?.year ?? span?.[0].year ?? null;
   }
-  for (const text of texts.values()) if (text !== null) proof.see(text, year ?? view.year);
-  return { order: column.dateOrder ?? proof.order, year, texts };
+  for (const text of [...texts.values(), ...[...spans.values()].flat()])
+    if (text !== null) proof.see(text, year ?? view.year);
+  return { order: column.dateOrder ?? proof.order, year, texts, spans };
 }
 
 /** Weighs dates written as two numbers; contradiction proves nothing. */

@@ -19,7 +19,7 @@ import { stepShareColumn } from "./step-share";
 
 const experiences = choices({
   novice: "novice|new|beginner|anfänger|einsteiger|first season|n",
-  trained: "trained|experienced|experience|fortgeschritten|erfahren|senior|t",
+  trained: "trained|trainiert|experienced|experience|fortgeschritten|erfahren|senior|t",
 });
 
 /** Rows of the Athletes table; an athlete listed twice is reported. */

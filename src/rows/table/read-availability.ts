@@ -1,9 +1,10 @@
 import { isoFromDay } from "../../coaching/calendar/day";
 import type { AvailabilitySpell, MayDo } from "../../coaching/record/availability-spell";
 import { choiceColumn, choices } from "../column/choice-column";
-import { dayColumn } from "../column/day-column";
+import { dayColumn, newDayAside } from "../column/day-column";
 import { numberColumn } from "../column/number-column";
 import { textColumn } from "../column/text-column";
+import { plainWords } from "../header/header-words";
 import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
 import { DoubledRows } from "./doubled-rows";
@@ -14,17 +15,37 @@ const mayDos = choices<MayDo>({
   full: "full|full training|fit|fully fit|all|ok|yes|voll|normal|available|fully available",
   modified:
     "modified|mod|limited|light|eingeschränkt|restricted|part|partial|reduced|modified training|limited training",
-  out: "out|off|no|ill|injured|sick|krank|verletzt|aus|rest|unavailable|unfit|not fit|no training|injury|illness",
+  out: "out|off|no|ill|injured|sick|krank|verletzt|aus|rest|unavailable|unfit|not fit|no training|injury|illness|away|absent|holiday|on holiday|abwesend|urlaub|verreist",
   cleared: "cleared|clear|freigegeben|frei|released",
 });
+
+const led =
+  /^(\p{L}+)(?:\s*[-–—,;:(./]+\s*|\s+(?=(?:until|till|til|bis|for|with|from|since|due|wegen|mit|ab|seit)(?!\p{L})))(\S.*)$/isu;
+
+/** "Out until cleared", "limited - no jumps": a word that limits, and what is said after it; null for all else. */
+function leadingWord(cell: unknown): { readonly mayDo: MayDo; readonly rest: string } | null {
+  const text = typeof cell === "string" && cell.length < 200 ? cell.trim() : "";
+  const [, word = "", rest = ""] = led.exec(text) ?? [];
+  const mayDo = mayDos.get(plainWords(word)) ?? null;
+  // "Full from Monday" is not full today, and "no: jumps" is no word of the athlete.
+  const limits = mayDo === "modified" || (mayDo === "out" && !/^no$/i.test(word));
+  return limits ? { mayDo, rest: rest.replace(/^([^(]*)\)$/, "$1") } : null;
+}
 
 /** Rows of the Availability table. A row that cannot be read is left out and reported: never "full". */
 export function readAvailabilityRows(view: TableView): Reading<AvailabilitySpell> {
   const { fields, log } = view;
   const name = textColumn(view, fields.athlete, true);
-  const from = dayColumn(view, fields.from, true);
+  const span = { ...newDayAside(), last: null };
+  const from = dayColumn(view, fields.from, true, span);
   const until = dayColumn(view, fields.until, false);
-  const mayDo = choiceColumn(view, fields.mayDo, mayDos, "needed");
+  const mayDo = choiceColumn(
+    view,
+    fields.mayDo,
+    mayDos,
+    "needed",
+    (words) => leadingWord(words)?.mayDo ?? null,
+  );
   const by = textColumn(view, fields.by);
   const site = textColumn(view, fields.site);
   const pain = numberColumn(view, fields.pain, { low: 0, high: 10 });
@@ -38,8 +59,9 @@ export function readAvailabilityRows(view: TableView): Reading<AvailabilitySpell
     if (first === null) return null;
     const allowed = mayDo(line, row);
     if (allowed === null) return null;
-    const last = until(line, row);
-    if (last !== null && last < first) {
+    const lastOfSpan = span.last;
+    const last = until(line, row) ?? lastOfSpan;
+    if (last !== null && last < first && fields.until !== undefined) {
       log.add(
         "ends-before-start",
         row,
@@ -61,7 +83,9 @@ export function readAvailabilityRows(view: TableView): Reading<AvailabilitySpell
       by: by(line, row),
       site: site(line, row),
       pain: pain(line, row),
-      note: note(line, row),
+      note: [leadingWord(line[fields.mayDo!.index])?.rest ?? "", note(line, row)]
+        .filter((one) => one !== "")
+        .join("; "),
     };
   });
 }

@@ -1,3 +1,4 @@
+import type { Day } from "../../coaching/calendar/day";
 import type { Race } from "../../coaching/record/race";
 import { cellAbove } from "../column/above";
 import { choiceColumn, choices } from "../column/choice-column";
@@ -25,7 +26,7 @@ const classes = choices<"A" | "B" | "C">({
 /** Rows of the Races table; nobody named means the whole squad. */
 export function readRaceRows(view: TableView): Reading<Race> {
   const { fields } = view;
-  const aside = newDayAside();
+  const aside = { ...newDayAside(), last: null };
   const readDay = dayColumn(view, fields.day, true, aside);
   const start = minuteColumn(view, fields.start);
   const name = textColumn(view, fields.race, true);
@@ -36,10 +37,16 @@ export function readRaceRows(view: TableView): Reading<Race> {
   const surface = textColumn(view, fields.surface);
   const matters = choiceColumn(view, fields.matters, classes);
   const doubled = new DoubledRows(view);
+  const furtherDays: Race[] = [];
 
-  return readLines<Race>(view, (line, row) => {
+  const reading = readLines<Race>(view, (line, row) => {
     const day = readDay(line, row);
     if (day === null) return null;
+    const last: Day = aside.last ?? day;
+    if (last - day >= mostDays) {
+      view.log.add("not-a-day", row, fields.day!.index, line[fields.day!.index], {}, true);
+      return null;
+    }
     const race = name(line, row);
     if (race === "") return reportBlank(view, fields.race, row);
     // Nobody named is the whole squad; whom a formula failed to name is not, nor whom a mark repeats of it.
@@ -52,7 +59,7 @@ export function readRaceRows(view: TableView): Reading<Race> {
       .split(/[\r\n]/)
       .map(trimmed);
     const runs = lines.length > 1 ? lines.filter((one) => one !== "").join("; ") : who(line, row);
-    return {
+    const first: Race = {
       row: row + 1,
       day,
       startMinute: start(line, row) ?? aside.minute,
@@ -62,8 +69,18 @@ export function readRaceRows(view: TableView): Reading<Race> {
       surface: surface(line, row),
       matters: matters(line, row),
     };
+    // Which day of a meeting is whose is not said: each is kept free as a race day is.
+    for (let further = day + 1; further <= last; further++)
+      furtherDays.push({ ...first, day: further, startMinute: null });
+    return first;
   });
+  if (furtherDays.length === 0) return reading;
+  const records = [...reading.records, ...furtherDays].sort((a, b) => a.row - b.row);
+  return { ...reading, records };
 }
+
+/** A meeting of more days is a slip of the finger (common practice, no source). */
+const mostDays = 10;
 
 /** Road and track distances in words, km (World Athletics competition rules). */
 const named = new Map([

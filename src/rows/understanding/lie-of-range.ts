@@ -32,6 +32,9 @@ export type LieOfRange = {
   readonly log: IssueLog;
 };
 
+/** Plans and spells: what is read of them lies about the day they are read on. */
+const liesNear: ReadonlySet<TableName> = new Set(["Availability", "Races"]);
+
 type Seen = Pick<LieOfRange, "view" | "missing" | "layout">;
 
 /** Finds the header, decides what each column is, and how the rows lie. */
@@ -58,7 +61,8 @@ export function lieOfRange(table: TableName, cells: Cells, options: ReadOptions)
     const more = withConstants(cells, found.first, constants, decided.header.fields.athlete);
     const fields = { ...decided.header.fields, ...more.fields };
     const missing = missingOf(table, fields);
-    const view = viewOf(table, more.cells, end, found, { ...decided.header, fields }, year, log);
+    const rows = viewOf(table, more.cells, end, found, { ...decided.header, fields }, year, log);
+    const view = liesNear.has(table) ? { ...rows, today: () => context.today } : rows;
     return { view, missing, layout: chooseLayout(context, view, missing, decided.header.unknown) };
   };
   const bare = seenWith({});

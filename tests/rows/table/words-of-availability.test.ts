@@ -4,7 +4,7 @@ import { readTable } from "../../../src/rows/read-table";
 test.each([
   ["full", "Full training; fully fit; available; OK"],
   ["modified", "Modified training; partial; limited; restricted"],
-  ["out", "Injured; ill; unfit; not fit; no training; sick"],
+  ["out", "Injured; ill; unfit; not fit; no training; sick; away; on holiday; Urlaub"],
   ["cleared", "Cleared; released"],
 ])("%s is meant by %s", (mayDo, words) => {
   for (const word of words.split("; ")) {
@@ -26,3 +26,40 @@ test.each(["rehab", "return to play", "no running"])(
     expect([records, issues.map(({ code }) => code)]).toEqual([[], ["word-unknown"]]);
   },
 );
+
+test("a first word that limits counts, and what is said after it is the spell's note", () => {
+  const read = (...words: readonly string[]) =>
+    readTable("Availability", [
+      ["Athlete", "From", "Status", "Comment"],
+      ...words.map((word) => ["Ilka Brandmoor", "2026-05-12", word, "by the physio"]),
+    ]);
+  const { records, issues } = read(
+    "Out until cleared",
+    "Limited - no plyos",
+    "modified (no jumps)",
+    "ill: fever",
+    "out",
+  );
+  expect(issues).toEqual([]);
+  expect(records.map(({ mayDo, note }) => [mayDo, note])).toEqual([
+    ["out", "until cleared; by the physio"],
+    ["modified", "no plyos; by the physio"],
+    ["modified", "no jumps; by the physio"],
+    ["out", "fever; by the physio"],
+    ["out", "by the physio"],
+  ]);
+});
+
+test.each([
+  "full from Monday",
+  "cleared - by nobody",
+  "no - jumps",
+  "out there somewhere",
+  "OK, no jumps",
+])("“%s” frees nobody and is asked about", (word) => {
+  const { records, issues } = readTable("Availability", [
+    ["Athlete", "From", "Status"],
+    ["Ilka Brandmoor", "2026-05-12", word],
+  ]);
+  expect([records, issues.map(({ code }) => code)]).toEqual([[], ["word-unknown"]]);
+});

@@ -3,11 +3,11 @@ import { athleteHeadings, headings } from "./headings";
 /** Headings of the Availability table, as coaches write them; the first of each is ours. */
 export const availabilityColumns = {
   athlete: headings(`${athleteHeadings}|athlet|wer|who`),
-  from: headings("from|start|since|von|ab|date|datum|from date"),
+  from: headings("from|start|since|von|ab|date|datum|from date|when|wann|dates|days|zeitraum|seit"),
   until: headings("until|to|end|till|bis|back on|until date|last day"),
   mayDo: headings("may do|status|allowed|can do|availability|darf|state"),
   by: headings("by whom|by|said by|cleared by|decided by|von wem|who says"),
-  site: headings("site|where|body part|place|stelle|ort"),
+  site: headings("site|where|body part|place|stelle|ort|injury|injury site|verletzung"),
   pain: headings("pain|pain 0-10|pain 0–10|schmerz|pain score"),
-  note: headings("note|notes|comment|reason|notiz|grund|bemerkung"),
+  note: headings("note|notes|comment|comments|reason|why|details|notiz|grund|bemerkung"),
 } as const;

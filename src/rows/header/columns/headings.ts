@@ -2,6 +2,6 @@
 export const headings = (words: string): readonly string[] => words.split("|");
 
 /** Headings that nearly every table has. */
-export const dayHeadings = "date|day|datum|tag|when|timestamp|zeitstempel";
+export const dayHeadings = "date|day|datum|tag|when|wann|timestamp|zeitstempel";
 export const athleteHeadings = "athlete|name|runner|athlete name";
 export const noteHeadings = "note|notes|comment|comments|notiz|bemerkung";

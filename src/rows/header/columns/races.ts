@@ -6,9 +6,9 @@ export const racesColumns = {
   start: headings("start time|start|time|gun|startzeit|uhrzeit"),
   race: headings("race|event|meet|meeting|fixture|competition|rennen|wettkampf|name"),
   who: headings(
-    "athlete or group or all|athlete|who|athletes|runner|group|athlete or group|for|wer|who runs",
+    "athlete or group or all|athlete|who|athletes|runner|group|athlete or group|for|wer|who runs|runners|entries|laufer|starter|teilnehmer",
   ),
-  distance: headings("distance|km|m|strecke|distanz|length"),
+  distance: headings("distance|dist|km|m|strecke|distanz|length"),
   surface: headings("surface|course|untergrund|on"),
   matters: headings("matters|matters a/b/c|priority|a/b/c|class|wichtigkeit|importance"),
 } as const;

@@ -1,0 +1,68 @@
+import { answerName } from "../../src/actions/answer-name";
+import { squadView } from "../../src/actions/squad-view";
+import { weekView } from "../../src/actions/week-view";
+import { dayFromIso } from "../../src/coaching/calendar/day";
+import { memoryWorkbook } from "./memory-workbook";
+
+const today = dayFromIso("2026-06-10")!;
+const days = ["05-12", "05-15", "05-19", "05-22", "05-26", "05-29", "06-02", "06-05"];
+const sets = (name: string) =>
+  days.map((day) => [`2026-${day}`, name, "back squat", 1, 5, 80, "0.62 0.61 0.60 0.59 0.58"]);
+const workbook = (spells: readonly unknown[][], name = "Jo") =>
+  memoryWorkbook({
+    Athletes: [
+      ["Athlete", "Group"],
+      ["Jo Renwick", "track"],
+      ["Petra Sands", "road"],
+    ],
+    Sets: [
+      ["Date", "Athlete", "Exercise", "Set", "Reps", "Load (kg)", "Rep speeds (m/s)"],
+      ...sets(name),
+      ...sets("Petra Sands"),
+    ],
+    Availability: [["Athlete", "From", "May do"], ...spells],
+  });
+const lineOf = (book: ReturnType<typeof workbook>, athlete: string) =>
+  weekView(book, today, null, []).lines.find((line) => line.athlete === athlete)!;
+const whyOf = (book: ReturnType<typeof workbook>, athlete: string) =>
+  squadView(book, today).lines.find((line) => line.athlete === athlete)!.why;
+
+test("who has rows under a name that is asked about is not told to begin, but where they wait", () => {
+  const book = workbook([]);
+  const wait = "8 rows under “Jo” may be Jo Renwick: say so under Rows";
+  const line = lineOf(book, "Jo Renwick");
+  expect([line.brief, line.why[0], line.odd]).toEqual([wait.replace(/:.*/, ""), `${wait}.`, true]);
+  expect(line.why.join(" ")).not.toContain("No work sets in the rows yet");
+  expect(whyOf(book, "Jo Renwick")).toBe(`too few rows (no sets or jumps recorded). ${wait}`);
+  expect(lineOf(book, "Petra Sands").why.join(" ")).not.toContain("under “");
+  answerName(book, "Jo", "Jo Renwick", true);
+  expect(lineOf(book, "Jo Renwick").sessions.length).toBeGreaterThan(0);
+  expect(whyOf(book, "Jo Renwick")).not.toContain("under Rows");
+});
+
+test("a spell that was left out is named before anything is lifted, also under a name that is asked about", () => {
+  const told = "Availability C2 does not count: read it before anything is lifted";
+  const unread = (name: string) => workbook([[name, "2026-06-09", "protocol day 2"]], "Jo Renwick");
+  const line = lineOf(unread("Jo Renwick"), "Jo Renwick");
+  expect([line.why[0], line.odd, line.sessions.length > 0]).toEqual([`${told}.`, true, true]);
+  expect(lineOf(unread("Petra"), "Petra Sands").why[0]).toBe(`${told}.`);
+  expect(whyOf(unread("Jo Renwick"), "Jo Renwick")).toContain(`. ${told}`);
+  expect(lineOf(unread("Jo Renwick"), "Petra Sands").why.join(" ")).not.toContain("does not count");
+});
+
+test("a tab of which nothing counts yet is named above the week", () => {
+  const book = memoryWorkbook({
+    Athletes: [["Athlete"], ["Jo Renwick"]],
+    Sets: [
+      ["Date", "Athlete", "Exercise", "Set", "Reps", "Load (kg)", "Rep speeds (m/s)"],
+      ...sets("Jo Renwick"),
+    ],
+    Meets: [
+      ["Date", "Meet", "Location"],
+      ["2026-06-20", "Mill ten", "away"],
+    ],
+  });
+  expect(weekView(book, today, null, []).notes).toContain(
+    "Nothing of “Meets” counts yet: say under Set up what it is.",
+  );
+});
