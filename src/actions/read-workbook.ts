@@ -95,7 +95,12 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
       return understanding.reading.issues.map((issue) => ({
         tab,
         issue,
-        athlete: column === undefined ? "" : String(cells[issue.row - 1]?.[column - 1] ?? ""),
+        athlete: String(
+          column === undefined
+            ? // A grid has its names first.
+              (cells[issue.row - 1]?.find((cell) => typeof cell === "string" && cell !== "") ?? "")
+            : (cells[issue.row - 1]?.[column - 1] ?? ""),
+        ),
       }));
     }),
     questions: tabs.flatMap(({ tab, table, understanding }) =>

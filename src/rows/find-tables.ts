@@ -138,7 +138,7 @@ function withJumpsBeside(
   return jumps.length === 0 ? [found] : [rest, ...jumps];
 }
 
-const wideTables: readonly TableName[] = ["Runs", "Diary", "Sets", "Jumps"];
+const wideTables: readonly TableName[] = ["Availability", "Runs", "Diary", "Sets", "Jumps"];
 
 /** Tables read from a layout without a plain header; as sure as the share of rows read. */
 function ownLayouts(
@@ -164,14 +164,15 @@ function ownLayouts(
       // A column nobody explains is no row waiting for its answer.
       (speaks && understanding.questions.some(({ about }) => about !== "meaning"));
     // An answer may settle every row at once: such a tab is not passed over.
-    const sureness = share < 0.3 && asks ? toBeAsked : share;
+    // So is one that speaks of availability in words or letters nobody explains.
+    const sureness = share < 0.3 && (asks || table === "Availability") ? toBeAsked : share;
     return sureness < 0.27 ? [] : [{ tab, table, sureness, understanding }];
   });
   // Under a header of dates stands one table, not several.
   const grids = found.filter(isGrid);
   if (grids.length < 2) return found;
-  // Runs and diary are read from a grid only where it speaks of them; a number is a height or a load as well.
-  const spoken = grids.find(({ table }) => table === "Runs" || table === "Diary");
+  // Availability, runs and diary are read from a grid only where it speaks of them; a number is a height or a load as well.
+  const spoken = grids.find(({ table }) => /^(?:Availability|Runs|Diary)$/.test(table));
   if (spoken !== undefined) return [spoken];
   return [grids.reduce((best, one) => (one.sureness > best.sureness ? one : best))];
 }

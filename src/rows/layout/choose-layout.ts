@@ -11,6 +11,7 @@ import { noSense } from "./shorthand/scheme-order";
 import { setCell } from "./shorthand/set-cell";
 import type { Unfolded } from "./unfolded";
 import { unfoldRaceRunners } from "./wide/unfold-race-runners";
+import { unfoldWideAvailability } from "./wide/unfold-wide-availability";
 import { unfoldWideDiary } from "./wide/unfold-wide-diary";
 import { unfoldWideJumps } from "./wide/unfold-wide-jumps";
 import { unfoldWideRuns } from "./wide/unfold-wide-runs";
@@ -45,6 +46,8 @@ export function chooseLayout(
     return { name: "dates across", unfolded: unfoldWideDiary(context) };
   if (table === "Sets" && hasHeadedGroups(context.cells, context.end))
     return { name: "blocks one under another", unfolded: unfoldSections(context) };
+  if (table === "Availability" && missing.length > 0)
+    return { name: "dates across", unfolded: unfoldWideAvailability(context) };
   const complete = missing.length === 0 ? view : null;
   if (table === "Races" && complete !== null)
     return { name: "runners across", unfolded: unfoldRaceRunners(complete, unknown) };

@@ -12,7 +12,7 @@ import { reportBlank, reportDoubled } from "./needed";
 import { readLines } from "./read-lines";
 
 const mayDos = choices<MayDo>({
-  full: "full|full training|fit|fully fit|all|ok|yes|voll|normal|available|fully available",
+  full: "full|full training|fit|fully fit|all|ok|yes|voll|normal|available|fully available|present|healthy|anwesend|gesund",
   modified:
     "modified|mod|limited|light|eingeschränkt|restricted|part|partial|reduced|modified training|limited training",
   out: "out|off|no|ill|injured|sick|krank|verletzt|aus|rest|unavailable|unfit|not fit|no training|injury|illness|away|absent|holiday|on holiday|abwesend|urlaub|verreist",
@@ -31,6 +31,10 @@ function leadingWord(cell: unknown): { readonly mayDo: MayDo; readonly rest: str
   const limits = mayDo === "modified" || (mayDo === "out" && !/^no$/i.test(word));
   return limits ? { mayDo, rest: rest.replace(/^([^(]*)\)$/, "$1") } : null;
 }
+
+/** What words say an athlete may do; null when they say nothing known. */
+export const mayDoOfWords = (words: string): MayDo | null =>
+  mayDos.get(plainWords(words)) ?? leadingWord(words)?.mayDo ?? null;
 
 /** Rows of the Availability table. A row that cannot be read is left out and reported: never "full". */
 export function readAvailabilityRows(view: TableView): Reading<AvailabilitySpell> {

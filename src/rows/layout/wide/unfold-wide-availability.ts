@@ -1,0 +1,100 @@
+import { type Day, isoFromDay } from "../../../coaching/calendar/day";
+import { plainWords } from "../../header/header-words";
+import { mayDoOfWords } from "../../table/read-availability";
+import { isBlank } from "../../value/blank";
+import type { LayoutContext } from "../layout-context";
+import type { Unfolded } from "../unfolded";
+import { type Block, type BlockRow, gridOf } from "./block-rows";
+import { weekNotes } from "./week-notes";
+
+/** Days in a row on which one cell says the same. */
+type Spell = { readonly said: string; readonly first: Mark; last: Mark };
+type Mark = { readonly day: Day; readonly column: number };
+
+const speaks =
+  /(?<!\p{L})(availab\p{L}*|absen\p{L}*|injur\p{L}*|verfugbar\p{L}*|abwesen\p{L}*|fehlzeiten)(?!\p{L})/u;
+
+/**
+ * One row an athlete, dates across, in each cell a word of what the athlete may do or a letter that a
+ * legend explains: one spell for each run of days that say the same. Null when dates do not run across,
+ * or when nothing speaks of availability and the coach has not said so.
+ */
+export function unfoldWideAvailability(context: LayoutContext): Unfolded | null {
+  const grid = gridOf(context);
+  if (grid === null) return null;
+  const { into, blocks } = grid;
+  const legend = legendOf(context);
+  const titles = plainWords([context.title, ...blocks.flatMap((one) => one.titles)].join(" | "));
+  const explained = legend.size > 1 && [...legend.values()].some((word) => mayDoOfWords(word));
+  if (!context.said && !explained && !speaks.test(titles)) return null;
+  for (const block of blocks) {
+    const saidBy = (row: number, column: number) => {
+      const cell = context.cells[row]![column];
+      if (isBlank(cell) || cell === false) return "";
+      const words = String(cell).trim();
+      return legend.get(words.toLowerCase()) ?? words;
+    };
+    // "A", "available" below the athletes is the legend.
+    const rows = block.rows.filter(({ row, athlete }) => {
+      const own = !legend.has(athlete.toLowerCase());
+      if (!own) into.mark(row, "heading");
+      return own;
+    });
+    const marked = rows.map((of) => ({ of, spells: spellsOf(block, of, saidBy) }));
+    const all = marked.flatMap(({ spells }) => spells);
+    const lastDay = Math.max(...all.map(({ last }) => last.day));
+    // Where free days are marked too, a blank one is not yet known; else it is free.
+    const marksFree = all.some(({ said }) => mayDoOfWords(said) === "full");
+    for (const { of, spells } of marked) {
+      weekNotes(into, block.header, context.cells[of.row]!, of);
+      spells.forEach(({ said, first, last }, at) => {
+        const open = at === spells.length - 1 && (marksFree || last.day === lastDay);
+        into.emit(of.row, {
+          athlete: [of.athlete, of.nameColumn],
+          from: [isoFromDay(first.day), first.column],
+          mayDo: [said, first.column],
+          ...(open && mayDoOfWords(said) !== "full"
+            ? {}
+            : { until: [isoFromDay(last.day), last.column] }),
+        });
+      });
+    }
+  }
+  return into;
+}
+
+function spellsOf(
+  { header }: Block,
+  { row }: BlockRow,
+  saidBy: (row: number, column: number) => string,
+): readonly Spell[] {
+  const spells: Spell[] = [];
+  let before = "";
+  for (const { day, column } of [...header.days].sort((a, b) => a.day - b.day)) {
+    const said = saidBy(row, column);
+    const spell = spells[spells.length - 1];
+    if (said !== "" && said === before) spell!.last = { day, column };
+    else if (said !== "") spells.push({ said, first: { day, column }, last: { day, column } });
+    before = said;
+  }
+  return spells;
+}
+
+const pair =
+  /(?<!\p{L})(\p{L}{1,3})(?:\s*[=:]\s*|\s+[-–]\s+)(\p{L}[\p{L} ]*?)(?=\s*(?:[,;|/).\n]|$))/gu;
+
+/** Letters and what they mean: "A = available, I = injured", or "A" beside "available". */
+function legendOf({ cells, end }: LayoutContext): ReadonlyMap<string, string> {
+  const legend = new Map<string, string>();
+  for (let row = 0; row < end; row++) {
+    const texts = cells[row]!.filter((cell): cell is string => typeof cell === "string");
+    for (const text of texts)
+      for (const [, code, word] of text.slice(0, 400).matchAll(pair))
+        legend.set(code!.toLowerCase(), word!.trim());
+    const [code = "", word = ""] = texts.filter((text) => text.trim() !== "");
+    const two = cells[row]!.filter((cell) => !isBlank(cell)).length === 2;
+    if (two && /^\p{L}{1,3}$/u.test(code.trim()) && mayDoOfWords(word) !== null)
+      legend.set(code.trim().toLowerCase(), word.trim());
+  }
+  return legend;
+}

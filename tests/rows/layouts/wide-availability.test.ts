@@ -1,0 +1,105 @@
+import { dayFromIso, isoFromDay } from "../../../src/coaching/calendar/day";
+import { findTables } from "../../../src/rows/find-tables";
+import { understandTable } from "../../../src/rows/read-table";
+
+const today = dayFromIso("2026-06-10")!;
+const dates = Array.from({ length: 8 }, (_, at) => `${at + 5} June`);
+const grid = (
+  rows: readonly unknown[][],
+  head: readonly unknown[][] = [],
+  foot: readonly unknown[][] = [],
+) => [...head, ["Athlete", ...dates], ...rows, ...foot];
+const legend = [["June", "A = available, I = injured; S = sick, M = modified"]];
+const spellsOf = (cells: readonly unknown[][], said = true) => {
+  const { reading } = understandTable("Availability", cells, {
+    today,
+    said,
+    title: "Availability",
+  });
+  return {
+    spells: reading.records.map(
+      ({ athlete, mayDo, from, until }) =>
+        `${athlete} ${mayDo} ${isoFromDay(from)} ${until === null ? "on" : isoFromDay(until)}`,
+    ),
+    issues: reading.issues.map(({ code, cell, found }) => `${code} ${cell} ${found}`),
+  };
+};
+
+test("letters that a legend explains are spells, one for each run of days", () => {
+  const cells = grid([["Niamh", "A", "A", "I", "I", "I", "M", "A", "A"]], legend);
+  expect(spellsOf(cells)).toEqual({
+    spells: [
+      "Niamh full 2026-06-05 2026-06-06",
+      "Niamh out 2026-06-07 2026-06-09",
+      "Niamh modified 2026-06-10 2026-06-10",
+      "Niamh full 2026-06-11 2026-06-12",
+    ],
+    issues: [],
+  });
+});
+
+test("where free days are marked too, whoever was last marked out stays out until the next mark", () => {
+  const cells = grid(
+    [
+      ["Niamh", "A", "A", "I", "I", "", "", "", ""],
+      ["Liam", "A", "A", "A", "A", "", "", "", ""],
+    ],
+    legend,
+  );
+  expect(spellsOf(cells).spells).toEqual([
+    "Niamh full 2026-06-05 2026-06-06",
+    "Niamh out 2026-06-07 on",
+    "Liam full 2026-06-05 2026-06-08",
+  ]);
+});
+
+test("where only what limits is marked, a blank day is free, but for whoever is out on the last day marked", () => {
+  const cells = grid(
+    [
+      ["Niamh", "", "I", "I", "", "", "", "", ""],
+      ["Liam", "", "", "", "", "S", "S", "", ""],
+    ],
+    legend,
+  );
+  expect(spellsOf(cells).spells).toEqual([
+    "Niamh out 2026-06-06 2026-06-07",
+    "Liam out 2026-06-09 on",
+  ]);
+});
+
+test("a letter nobody explains is told by its cell, once for its days; words count as they stand", () => {
+  const cells = grid([["Aoife", "E", "E", "", "", "ill", "ill", "full", ""]], legend);
+  expect(spellsOf(cells)).toEqual({
+    spells: ["Aoife out 2026-06-09 2026-06-10", "Aoife full 2026-06-11 2026-06-11"],
+    issues: ["word-unknown B3 E"],
+  });
+});
+
+test("a legend below the athletes, letter beside word, is no athlete", () => {
+  const cells = grid(
+    [["Niamh", "", "K", "K", "", "", "", "", "A"]],
+    [],
+    [
+      ["K", "krank"],
+      ["A", "anwesend"],
+    ],
+  );
+  expect(spellsOf(cells)).toEqual({
+    spells: ["Niamh out 2026-06-06 2026-06-07", "Niamh full 2026-06-12 2026-06-12"],
+    issues: [],
+  });
+});
+
+test("such a grid is found by its name or its legend, and asked about where nothing explains it", () => {
+  const found = (name: string, cells: readonly unknown[][]) =>
+    findTables([{ name, cells }], { today }).map(
+      ({ table, sureness }) => `${table} ${sureness >= 0.6 ? "sure" : "asked"}`,
+    );
+  const rows = [["Niamh", "A", "A", "I", "I", "I", "A", "A", "A"]];
+  expect(found("June", grid(rows, legend))).toEqual(["Availability sure"]);
+  expect(found("Verfügbarkeit", grid([["Niamh", "krank", "krank"]]))).toEqual([
+    "Availability sure",
+  ]);
+  expect(found("Availability", grid([["Niamh", "Q", "Q"]]))).toEqual(["Availability asked"]);
+  expect(found("June", grid([["Niamh", "Q", "Q"]]))).toEqual([]);
+});
