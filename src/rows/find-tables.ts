@@ -1,8 +1,9 @@
 import type { Cells } from "./cells";
 import { unitsBeside } from "./column/units-beside";
+import { questionInWords } from "./header/asked-in-words";
 import { neededFields, tableColumns } from "./header/columns";
 import { findHeader } from "./header/find-header";
-import { plainWords } from "./header/header-words";
+import { headerWords, plainWords } from "./header/header-words";
 import { hasHeadedGroups } from "./layout/across/headed-groups";
 import { type TableBeside, tablesBeside } from "./layout/tables-beside";
 import { isJumpColumn } from "./layout/wide/test-heading";
@@ -224,14 +225,19 @@ function headerFit(
   const named = plainWords(tab).includes(table.toLowerCase().replace(/s$/, "")) ? 0.15 : 0;
   if (header === null) return { fit: 0, lacking: false, near: 0 };
   const lacking = header.missing.length > 0;
-  const known = Object.keys(header.fields).length + header.repColumns.length;
+  // A form writes its questions out.
+  const questions =
+    table === "Diary"
+      ? header.unknown.filter((at) => questionInWords(headerWords(header.line[at]).words) !== null)
+      : [];
+  const known = Object.keys(header.fields).length + header.repColumns.length + questions.length;
   if (header.missing.some((field) => !spared[table]?.includes(field)))
     return {
       fit: 0,
       lacking,
       near: header.missing.length === 1 && known >= 3 ? known : 0,
     };
-  const share = known / (known + header.unknown.length);
+  const share = known / (known + header.unknown.length - questions.length);
   const needed = neededFields[table].length - header.missing.length;
   // Fewer headings are no proof of a tab that lacks a needed one.
   if (lacking && known - needed < 2) return { fit: 0, lacking, near: 0 };

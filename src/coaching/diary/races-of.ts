@@ -1,7 +1,7 @@
 import type { Athlete } from "../record/athlete";
 import { nameKey } from "../record/name-key";
 import type { Race } from "../record/race";
-import { namedRunners } from "./named-runners";
+import { namesRunner } from "./named-runners";
 
 /**
  * Races an athlete runs: those under the athlete's name or the group's, alone or among others in one
@@ -12,11 +12,11 @@ export function racesOf(
   athlete: string,
   details: Athlete | null,
 ): readonly Race[] {
-  const own = new Set([nameKey(athlete)]);
-  if (details) own.add(nameKey(details.group));
-  const names = (part: string) => own.has(nameKey(part));
+  const own = details ? [athlete, details.group] : [athlete];
   return races.filter(
     ({ who }) =>
-      nameKey(who) === "" || nameKey(who) === "all" || names(who) || namedRunners(who).some(names),
+      nameKey(who) === "" ||
+      nameKey(who) === "all" ||
+      own.some((name) => nameKey(name) === nameKey(who) || namesRunner(who, name)),
   );
 }

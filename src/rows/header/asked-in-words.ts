@@ -9,12 +9,23 @@ const asked: readonly (readonly [string, RegExp])[] = [
   ["mood", /\b(mood|stimmung|laune)\b/],
 ];
 
+const inOwnWords =
+  /\b(anything|something|hurt|hurting|hurts|pains?|niggles?|ill|illness|injur(?:y|ed|ies)|sonst|schmerzen|krank)\b/;
+
 /**
- * The diary's meaning of a question written out, as forms ask it: "How sore are you today?"; null when
- * it asks for none or several of them, or is not answered in numbers.
+ * The diary's meaning of a question written out, as forms ask it: "How sore are you today?" where it is
+ * answered in numbers, "Anything hurting?" where it is answered in words; null when it asks for none or
+ * several of them.
  */
 export function askedInWords(words: string, sample: readonly unknown[]): string | null {
-  if (words.split(" ").length < 3 || !sample.every(isFigure)) return null;
+  if (sample.every(isFigure)) return questionInWords(words);
+  const long = words.split(" ").length >= 2;
+  return long && inOwnWords.test(words) && !sample.some(isFigure) ? "note" : null;
+}
+
+/** What a question written out asks, whatever it is answered. */
+export function questionInWords(words: string): string | null {
+  if (words.split(" ").length < 3) return null;
   const [field, ...others] = asked.filter(([, pattern]) => pattern.test(words));
   return field === undefined || others.length > 0 ? null : field[0];
 }

@@ -1,4 +1,4 @@
-import { namedRunners } from "../../coaching/diary/named-runners";
+import { namedRunners, runnerKey } from "../../coaching/diary/named-runners";
 import { nameKey } from "../../coaching/record/name-key";
 import type { Race } from "../../coaching/record/race";
 import type { NameAnswers } from "./name-answers";
@@ -13,10 +13,23 @@ export function raceNames(
   const whole = new Set(
     athletes.flatMap(({ athlete, group }) => [nameKey(athlete), nameKey(group)]),
   );
-  const groups = new Set(athletes.map(({ group }) => nameKey(group)));
+  const known = new Set(
+    athletes.flatMap(({ athlete, group }) =>
+      // Names of one word are told apart by the check of names itself.
+      namedRunners(athlete).length > 1 ? [runnerKey(athlete), runnerKey(group)] : runnerKey(group),
+    ),
+  );
   return races.flatMap(({ row, who }) => {
-    const named = who === "all" || whole.has(nameKey(who)) ? [] : namedRunners(who);
-    return named.flatMap((athlete) => (groups.has(nameKey(athlete)) ? [] : [{ row, athlete }]));
+    const parts = who === "all" || whole.has(nameKey(who)) ? [] : namedRunners(who);
+    const unknown: { row: number; athlete: string }[] = [];
+    for (let at = 0; at < parts.length; ) {
+      const length = [3, 2, 1].find((one) =>
+        known.has(runnerKey(parts.slice(at, at + one).join())),
+      );
+      if (length === undefined) unknown.push({ row, athlete: parts[at]! });
+      at += length ?? 1;
+    }
+    return unknown;
   });
 }
 

@@ -60,3 +60,11 @@ test("“and” inside a name parts nothing, and “all” among others is nobod
   expect(of("Åand Ruud", "Ruud")).toBe(0);
   expect(of("all, except Priya Tellander", "Ilka Brandmoor")).toBe(0);
 });
+
+test.each(["Renwick, Jo; Okafor, Anna", "Okafor, Anna, Renwick, Jo", "Okafor, Anna & Renwick, Jo"])(
+  "a name with a comma of its own is found among others: “%s”",
+  (who) => {
+    const runs = (athlete: string) => racesOf([race("mile", who)], athlete, null).length;
+    expect([runs("Okafor, Anna"), runs("Renwick, Jo"), runs("Lindqvist, Anna")]).toEqual([1, 1, 0]);
+  },
+);

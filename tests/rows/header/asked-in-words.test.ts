@@ -51,6 +51,11 @@ test.each([
   ["How is your mood today", ["7", "8"], "mood"],
   ["Wie viele Stunden hast du geschlafen", ["7,5", 8], "sleepH"],
   ["How are the shoes", [3, 4], null],
+  ["Anything hurting or ill?", ["left calf", "no"], "note"],
+  ["Pains today", ["none"], "note"],
+  ["Any pain?", [3, 4], null],
+  ["Hurt", ["left calf"], null],
+  ["Favourite shoes", ["the old ones"], null],
 ])("“%s” answered with %j asks for %s", (heading, sample, field) => {
   expect(askedInWords(headerWords(heading).words, sample)).toBe(field);
 });
@@ -70,4 +75,23 @@ test("the ends of a scale beside anything but a rating say nothing", () => {
     ["2026-04-06", "Ilka Brandmoor", "back squat", 60, 5],
   ]);
   expect(columns.find(({ heading }) => heading === "Reps 1-5")?.field).toBe(null);
+});
+
+test("a form is told by its questions alone, whatever its tab is called and however it asks the name", () => {
+  const asked = [
+    [
+      "Timestamp",
+      "What is your name?",
+      "How many hours did you sleep last night?",
+      "How sore are your legs? (1-5)",
+      "Anything hurting or ill? Tell us",
+      "Anything else?",
+    ],
+    ["2026-06-09 07:10:22", "Ilka Brandmoor", 7.5, 2, "sharp pain in left shin", ""],
+  ];
+  const [found, ...more] = findTables([{ name: "Responses", cells: asked }]);
+  expect([found!.table, found!.sureness >= 0.6, more]).toEqual(["Diary", true, []]);
+  expect(found!.understanding.reading.records).toMatchObject([
+    { athlete: "Ilka Brandmoor", sleepH: 7.5, soreness: 2, note: "sharp pain in left shin" },
+  ]);
 });

@@ -62,3 +62,18 @@ test("the cell of a name is found where it stands among others, and where the na
   expect(cellOfName(cells, 3, 2, "T & R")).toBe("B3");
   expect(cellOfName(cells, 3, null, "t & r")).toBe("B3");
 });
+
+test("a name with a comma of its own is no two names nobody knows", () => {
+  const listed = [
+    { athlete: "Okafor, Anna", group: "track" },
+    { athlete: "Renwick, Jo", group: "" },
+  ];
+  const races = [race(2, "Okafor, Anna; Renwick, Jo"), race(3, "track, Okafor, Anna, Pim")];
+  expect(raceNames(races, listed)).toEqual([{ row: 3, athlete: "Pim" }]);
+  // An answered spelling among others leads to the athlete.
+  const answered = withRaceNames([race(2, "Jo, Okafor, Anna")], {
+    same: [{ written: "Jo", athlete: "Renwick, Jo" }],
+    different: [],
+  });
+  expect(raceNames(answered, listed)).toEqual([]);
+});
