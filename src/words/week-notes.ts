@@ -9,9 +9,9 @@ export const raceSetsWords = (kept: number): string =>
 
 /** What holds for the whole week's proposal. */
 export const weekNoteWords = {
-  /** "R4 county track weekend, A race, Sat 4 Jul 11:00." */
-  race: (race: string, matters: string, day: Day, startMinute: number | null) =>
-    `${race}, ${matters} race, ${weekdayWords(day)}${startMinute === null ? "" : ` ${clock(startMinute)}`}.`,
+  /** "R4 county track weekend, A race, Sat 4 Jul 11:00."; a race without a letter is treated as C. */
+  race: (race: string, matters: string | null, day: Day, startMinute: number | null) =>
+    `${race}, ${matters === null ? "no A, B or C written: taken as C" : `${matters} race`}, ${weekdayWords(day)}${startMinute === null ? "" : ` ${clock(startMinute)}`}.`,
   racing: (athletes: number, kept: number) =>
     `${countWords(athletes, "athlete")} in race week: ${raceSetsWords(kept)}.`,
   noPlates:

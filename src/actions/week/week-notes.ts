@@ -13,7 +13,7 @@ export function weekNotes({ state, monday, lines }: ProposedWeek): string[] {
     const label = `${race.split(",")[0]}`;
     if (named.has(label)) return [];
     named.add(label);
-    return [weekNoteWords.race(label, matters ?? "C", day, startMinute)];
+    return [weekNoteWords.race(label, matters, day, startMinute)];
   });
   for (const { tab } of tabsToConfirm(state.read)) notes.push(waitingWords.tab(tab));
   if (rows.plates.length === 0) notes.push(weekNoteWords.noPlates);

@@ -10,6 +10,7 @@ import { unfoldSections } from "./sections/unfold-sections";
 import { noSense } from "./shorthand/scheme-order";
 import { setCell } from "./shorthand/set-cell";
 import type { Unfolded } from "./unfolded";
+import { unfoldDiaryRunners } from "./wide/unfold-diary-runners";
 import { unfoldRaceRunners } from "./wide/unfold-race-runners";
 import { unfoldWideAvailability } from "./wide/unfold-wide-availability";
 import { unfoldWideDiary } from "./wide/unfold-wide-diary";
@@ -42,8 +43,12 @@ export function chooseLayout(
   const { table } = context;
   if (table === "Runs" && missing.length > 0)
     return { name: "dates across", unfolded: unfoldWideRuns(context) };
-  if (table === "Diary" && missing.length > 0)
-    return { name: "dates across", unfolded: unfoldWideDiary(context) };
+  if (table === "Diary" && missing.length > 0) {
+    const across = view === null ? null : unfoldDiaryRunners(view, context);
+    return across === null
+      ? { name: "dates across", unfolded: unfoldWideDiary(context) }
+      : { name: "runners across", unfolded: across };
+  }
   if (table === "Sets" && hasHeadedGroups(context.cells, context.end))
     return { name: "blocks one under another", unfolded: unfoldSections(context) };
   if (table === "Availability" && missing.length > 0)
