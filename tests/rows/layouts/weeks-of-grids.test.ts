@@ -169,3 +169,47 @@ test("weeks that begin on Sunday have it before their Monday, with the date of e
   expect(days("Wk 1 (3/5/26)", "Wk 2 (10/5/26)")).toEqual(expected);
   expect(days("w/c 4 May", "w/c 11 May")).toEqual(expected);
 });
+
+const sundayWeek = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
+const runsOf = (cells: readonly (readonly unknown[])[]) => {
+  const { reading } = understandTable("Runs", cells, { today, title: "Run plan" });
+  return (reading.records as readonly Run[]).map(
+    ({ day, minutes, athlete }) => `${isoFromDay(day)} ${athlete} ${minutes}`,
+  );
+};
+
+test("a week that begins on Sunday is its label's Sunday and the six days after it", () => {
+  const days = (label: string) => [
+    `${label} Ilka 10`,
+    ...[8, 9, 10, 11, 12, 13].map(
+      (date, at) => `2026-06-${String(date).padStart(2, "0")} Ilka ${20 + 10 * at}`,
+    ),
+  ];
+  const row = ["Ilka", "10 min", "20 min", "30 min", "40 min", "50 min", "60 min", "70 min"];
+  // The label above the weekdays, or beside them; it may name the Sunday or the Monday.
+  expect(runsOf([["", "Week of 7 June"], ["Name", ...sundayWeek], row])).toEqual(
+    days("2026-06-07"),
+  );
+  expect(runsOf([["Week of 7 June", ...sundayWeek], row])).toEqual(days("2026-06-07"));
+  expect(runsOf([["Week of 8 June", ...sundayWeek], row])).toEqual(days("2026-06-07"));
+  // Its Sunday tells month from day: 7 June 2026 is one, 6 July is none.
+  expect(runsOf([["Week of 6/7", ...sundayWeek], row])).toEqual(days("2026-06-07"));
+});
+
+test("weeks labelled beside their weekdays stand one under another, each with its own athletes", () => {
+  expect(
+    runsOf([
+      ["Week of 1 June", "Mon", "Wed", "Fri"],
+      ["Ilka", "40 min", "50 min", "60 min"],
+      ["Week of 8 June", "Mon", "Wed", "Fri"],
+      ["Ilka", "41 min", "51 min", "61 min"],
+    ]),
+  ).toEqual([
+    "2026-06-01 Ilka 40",
+    "2026-06-03 Ilka 50",
+    "2026-06-05 Ilka 60",
+    "2026-06-08 Ilka 41",
+    "2026-06-10 Ilka 51",
+    "2026-06-12 Ilka 61",
+  ]);
+});

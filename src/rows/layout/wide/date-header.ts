@@ -47,8 +47,9 @@ export function dateHeaders(context: LayoutContext): DateHeader[] {
     const line = cells[row]!;
     const weeks = weekHeader(context, row);
     if (weeks !== null) {
-      found.push({ row, lastRow: row + 1, dates: weeks });
-      row++;
+      const lastRow = Math.max(...weeks.flatMap((week) => week.weekdays.map((one) => one.row)));
+      found.push({ row, lastRow, dates: weeks });
+      row = lastRow;
       continue;
     }
     const dates: HeaderDate[] = [];
@@ -104,7 +105,7 @@ function settled(
     const day = "day" in result ? result.day : null;
     if (!("day" in result)) unsettled.push({ row: found.row, column: found.column, ...result });
     const inWeek = found.weekdays.length > 0;
-    if (day !== null && bare && !fields.has(found.column))
+    if (day !== null && bare && !inWeek && !fields.has(found.column))
       days.push({ column: found.column, day, field: null, unit: null });
     const sunday = day !== null && found.weekdays[0]?.weekday === -1 && mondayOf(day) + 6 === day;
     if (day !== null)

@@ -1,3 +1,4 @@
+import type { Cells } from "../../cells";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
 import { type DayText, weekdayOfWord } from "../../value/day-text";
@@ -13,19 +14,26 @@ export type HeaderDate = {
   weekdays: readonly HeaderWeekday[];
 };
 
-/** Week labels in one row ("Wk 5 (4/5)"), weekdays below; null when the two rows are not that. */
+/**
+ * Week labels in one row ("Wk 5 (4/5)"), weekdays below or beside them; null when it is not that. The
+ * Sunday before a Monday begins the week: its weekday is −1, a day before that Monday.
+ */
 export function weekHeader({ cells }: LayoutContext, row: number): HeaderDate[] | null {
+  return labelled(cells, row, row + 1, 2) ?? labelled(cells, row, row, 3);
+}
+
+function labelled(cells: Cells, row: number, at: number, least: number): HeaderDate[] | null {
   const line = cells[row]!;
-  const below = cells[row + 1] ?? [];
+  const named = cells[at] ?? [];
   const weeks: HeaderDate[] = [];
   let weekdays: HeaderWeekday[] | null = null;
-  for (let column = 0; column < Math.max(line.length, below.length); column++) {
+  for (let column = 0; column < Math.max(line.length, named.length); column++) {
     const text = isBlank(line[column]) ? null : weekStart(line[column]);
     if (text !== null) {
       weekdays = [];
       weeks.push({ row, column, text, weekdays });
     }
-    const cell = below[column];
+    const cell = named[column];
     const weekday = typeof cell === "string" ? weekdayOfWord(cell.trim()) : null;
     if (weekday === null || weekdays === null) continue;
     // A week that begins on Sunday has it before its Monday.
@@ -33,10 +41,10 @@ export function weekHeader({ cells }: LayoutContext, row: number): HeaderDate[] 
       weekdays[0]!.weekday = -1;
     // A weekday before the one to its left begins a week that no label names.
     if (weekday < (weekdays[weekdays.length - 1]?.weekday ?? 0)) weekdays = null;
-    else weekdays.push({ row: row + 1, column, weekday });
+    else weekdays.push({ row: at, column, weekday });
   }
-  const named = weeks.reduce((sum, week) => sum + week.weekdays.length, 0);
-  return named >= 2 ? weeks : null;
+  const count = weeks.reduce((sum, week) => sum + week.weekdays.length, 0);
+  return count >= least ? weeks : null;
 }
 
 /** The Monday a week label gives: "w/c 4/5", "Wk 6  (11/5)", "week of 4 May (easy)", or a plain date. */
