@@ -1,9 +1,10 @@
 import type { Cells } from "./cells";
 import { unitsBeside } from "./column/units-beside";
-import { questionInWords } from "./header/asked-in-words";
+import { askedInWords } from "./header/asked-in-words";
 import { neededFields, tableColumns } from "./header/columns";
-import { findHeader } from "./header/find-header";
+import { type FoundHeader, findHeader } from "./header/find-header";
 import { headerWords, plainWords } from "./header/header-words";
+import { sampleColumn } from "./header/value-fit";
 import { hasHeadedGroups } from "./layout/across/headed-groups";
 import { type TableBeside, tablesBeside } from "./layout/tables-beside";
 import { isJumpColumn } from "./layout/wide/test-heading";
@@ -198,6 +199,23 @@ function hasFigure(record: {
   );
 }
 
+/** What coaches call the tab of each table. */
+const tabWords: Readonly<Record<TableName, RegExp>> = {
+  Athletes: /athlet|squad|roster|runners|team|kader/,
+  Availability: /availab|injur|who may|verfugbar|verletz/,
+  Sets: /set|gym|lift|strength|weights|kraft/,
+  Jumps: /jump|cmj|sprung/,
+  Diary: /diary|wellness|well-?being|check-?in|tagebuch/,
+  Runs: /\bruns?\b|running|mileage|lauf/,
+  Races: /race|fixture|meets|meetings|wettk|rennen/,
+  Plates: /plate|kit|scheiben/,
+  Rules: /rule|regel/,
+};
+
+function asksDiary({ line, first }: FoundHeader, cells: Cells, end: number, at: number): boolean {
+  return askedInWords(headerWords(line[at]).words, sampleColumn(cells, first, end, at)) !== null;
+}
+
 /** Meanings that a tab of one athlete or one lift need not name in every row. */
 const spared: Readonly<Partial<Record<TableName, readonly string[]>>> = {
   Sets: ["athlete", "exercise"],
@@ -222,22 +240,22 @@ function headerFit(
   end: number,
 ): { fit: number; lacking: boolean; near: number; bare?: boolean } {
   const header = findHeader(table, cells, end);
-  const named = plainWords(tab).includes(table.toLowerCase().replace(/s$/, "")) ? 0.15 : 0;
+  const named = tabWords[table].test(plainWords(tab)) ? 0.15 : 0;
   if (header === null) return { fit: 0, lacking: false, near: 0 };
   const lacking = header.missing.length > 0;
-  // A form writes its questions out.
-  const questions =
-    table === "Diary"
-      ? header.unknown.filter((at) => questionInWords(headerWords(header.line[at]).words) !== null)
-      : [];
-  const known = Object.keys(header.fields).length + header.repColumns.length + questions.length;
+  // A form asks the diary's questions in sentences.
+  const asked =
+    table === "Diary" ? header.unknown.filter((at) => asksDiary(header, cells, end, at)) : [];
+  const known = Object.keys(header.fields).length + header.repColumns.length + asked.length;
+  // Of three columns two are enough to ask, where nothing else stands beside them.
+  const enough = table === "Plates" && header.unknown.length === 0 ? 2 : 3;
   if (header.missing.some((field) => !spared[table]?.includes(field)))
     return {
       fit: 0,
       lacking,
-      near: header.missing.length === 1 && known >= 3 ? known : 0,
+      near: header.missing.length === 1 && known >= enough ? known : 0,
     };
-  const share = known / (known + header.unknown.length - questions.length);
+  const share = known / (known + header.unknown.length - asked.length);
   const needed = neededFields[table].length - header.missing.length;
   // Fewer headings are no proof of a tab that lacks a needed one.
   if (lacking && known - needed < 2) return { fit: 0, lacking, near: 0 };

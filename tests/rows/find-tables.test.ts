@@ -85,7 +85,7 @@ test("a grid of sets beside its athletes is asked about, and is no table of athl
   const baselines = ["Athlete", "Group", "Baseline from", "Baseline to"];
   expect(
     found("Squad", baselines, ["Ilka", "A", day(1), day(20)], ["Kofi", "A", day(2), day(21)]),
-  ).toEqual([["Athletes", 0.85]]);
+  ).toEqual([["Athletes", 1]]);
 });
 
 test("under a name, rows of one athlete are no table of athletes once most of them are read", () => {
@@ -96,7 +96,7 @@ test("under a name, rows of one athlete are no table of athletes once most of th
   const tested = ["Athlete", "Group", "Birth year", "Date", "CMJ"];
   expect(
     found("Squad", tested, ["Ilka", "A", 2003, "2026-05-12", 31], ["Kofi", "A", 2001, "", 30]),
-  ).toEqual([["Athletes", 0.66]]);
+  ).toEqual([["Athletes", 0.81]]);
 });
 
 test("a tab that has something of every table and all of none is none", () => {
@@ -241,4 +241,19 @@ test("days and athletes with a jump alone are jumps, also in a tab that speaks o
   ];
   for (const name of ["Sheet1", "After runs"])
     expect(found(name, ...rows)).toEqual([["Jumps", 0.9]]);
+});
+
+test("what coaches call a tab speaks for its table", () => {
+  const squad = [
+    ["Name", "Event", "Years lifting", "Since"],
+    ["Ilka", "800 m", 3, 2021],
+  ] as const;
+  expect(found("Sheet1", ...squad)).toEqual([["Athletes", 0.575]]);
+  for (const name of ["Squad list", "Roster 2026", "Kader"])
+    expect(found(name, ...squad)[0]![1]).toBeGreaterThan(0.6);
+});
+
+test("plates counted without their thickness are asked about, unless more stands beside them", () => {
+  expect(found("Kit", ["Plate", "How many"], [20, 8], [10, 6])).toEqual([["Plates", 0.5]]);
+  expect(found("Kit", ["Plate", "How many", "Shop"], [20, 8, "x"], [10, 6, "y"])).toEqual([]);
 });

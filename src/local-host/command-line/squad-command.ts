@@ -24,14 +24,22 @@ export async function squadCommand(asked: Asked, around: Surroundings): Promise<
   const { host, workbook } = await openedWorkbook(asked.workbook, around);
   try {
     const asOf = asked.asOf ?? dayBesideToday(workbook) ?? around.today();
-    const tables = foundTables(host, workbook, asOf);
+    const found = foundTables(host, workbook, asOf);
+    const tables = found.filter(({ sure }) => sure);
     if (!tables.some(({ table }) => table === "Sets" || table === "Jumps")) {
+      const [maybe] = found.filter(({ table }) => table === "Sets" || table === "Jumps");
       throw new Refused(
-        "There is no Sets table in this workbook. Name its tab Sets, with a header row.",
+        maybe === undefined
+          ? "There is no Sets table in this workbook. Name its tab Sets, with a header row."
+          : `The tab “${maybe.tab}” may be the ${maybe.table} table. Open the workbook and say under Set up whether it is.`,
       );
     }
     const { columns, rows, toCheck } = oneRangeEach(tables)
-      ? { columns: squadColumns, rows: await squadTable(host, tables, asOf), toCheck: 0 }
+      ? {
+          columns: squadColumns,
+          rows: await squadTable(host, tables, asOf),
+          toCheck: found.length - tables.length,
+        }
       : { columns: squadAsReadColumns, ...squadAsRead(host, tables, asOf) };
     if (asked.json) {
       const plain = rows.map((row) => row.map(plainValue));

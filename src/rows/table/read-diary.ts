@@ -3,6 +3,7 @@ import { yesNoColumn } from "../column/choice-column";
 import { dayColumn, newDayAside } from "../column/day-column";
 import { lengthColumn, minuteColumn } from "../column/minute-column";
 import { numberColumn } from "../column/number-column";
+import { painColumn } from "../column/pain-column";
 import { textColumn } from "../column/text-column";
 import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
@@ -32,6 +33,7 @@ export function readDiaryRows(view: TableView): Reading<DiaryDay> {
   const food = textColumn(view, fields.food);
   const newToday = textColumn(view, fields.newToday);
   const note = textColumn(view, fields.note);
+  const pain = painColumn(view, fields.pain);
   const isPrivate = yesNoColumn(view, fields.private);
   const doubled = new DoubledRows(view);
 
@@ -56,7 +58,7 @@ export function readDiaryRows(view: TableView): Reading<DiaryDay> {
       carbsInSession: carbs(line, row),
       foodNote: food(line, row),
       newToday: newToday(line, row),
-      note: note(line, row),
+      note: [pain(line, row), note(line, row)].filter(Boolean).join("; "),
       private: isPrivate(line, row) ?? somethingStands(line[fields.private?.index ?? -1]),
     };
   });

@@ -166,6 +166,32 @@ describe("workbooks made by hand, with other tabs, headers and orders of columns
     }
   });
 
+  test("a table in doubt is no part of the squad, and is told; sets in doubt are asked for", async () => {
+    const folder = mkdtempSync(join(tmpdir(), "holdline-doubt-"));
+    try {
+      writeFileSync(
+        join(folder, "Athletes.csv"),
+        "Athlete,Event,Experience\nPim Dorrant,800 m,trained\n",
+      );
+      writeFileSync(join(folder, "Kit.csv"), "Plate,How many\n20,8\n10,6\n");
+      const log = (lift: string) =>
+        writeFileSync(
+          join(folder, "Log.csv"),
+          `Date,Athlete,${lift}Set,Reps,kg\n2026-05-05,Pim Dorrant,${lift && "squat,"}1,5,80\n`,
+        );
+      log("Exercise,");
+      const { status, out, err } = await holdline("squad", folder, "--as-of", "2026-05-06");
+      expect([status, err]).toEqual([0, "1 place needs a look: the command check lists them.\n"]);
+      expect(out).toMatch(/^Pim Dorrant +not given +too few rows/m);
+      log("");
+      expect((await holdline("squad", folder, "--as-of", "2026-05-06")).err).toBe(
+        "The tab “Log” may be the Sets table. Open the workbook and say under Set up whether it is.\n",
+      );
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
+    }
+  });
+
   test("an .xlsx file with a title above the headings, one column a repetition", async () => {
     const spring = join(byHand, "spring-log.xlsx");
     const { out } = await holdline("squad", spring, "--as-of", "2026-05-05");

@@ -51,13 +51,38 @@ test.each([
   ["How is your mood today", ["7", "8"], "mood"],
   ["Wie viele Stunden hast du geschlafen", ["7,5", 8], "sleepH"],
   ["How are the shoes", [3, 4], null],
-  ["Anything hurting or ill?", ["left calf", "no"], "note"],
-  ["Pains today", ["none"], "note"],
-  ["Any pain?", [3, 4], null],
-  ["Hurt", ["left calf"], null],
+  ["Anything hurting or ill?", ["left calf", "no"], "pain"],
+  ["Pains today", ["none"], "pain"],
+  ["Any pain?", [3, 4], "pain"],
   ["Favourite shoes", ["the old ones"], null],
+  ["How did you sleep (1-5)?", [3, 4], "sleepQuality"],
+  ["How did you sleep?", [3, 4], null],
+  ["Do you have any pain or injury today?", ["no", "left calf"], "pain"],
+  ["Are you ill or tired?", [3], null],
+  ["Injured?", ["no"], "pain"],
+  ["Anything else?", ["no"], "note"],
+  ["Is there anything we should know?", ["exams"], "note"],
+  ["Any other comments", [3], "note"],
+  ["Coach comments", ["hm"], null],
 ])("“%s” answered with %j asks for %s", (heading, sample, field) => {
   expect(askedInWords(headerWords(heading).words, sample)).toBe(field);
+});
+
+test("however many questions stand beside two headings the tab is a diary; sentences of other things are none", () => {
+  const asking = (...questions: readonly string[]) =>
+    findTables([
+      {
+        name: "Sheet1",
+        cells: [
+          ["Timestamp", "What is your name?", ...questions],
+          ["2026-04-06 08:47:22", "Ilka Brandmoor", ...questions.map((_, at) => at + 1)],
+        ],
+      },
+    ]).map(({ table, sureness }) => [table, sureness >= 0.6]);
+  expect(
+    asking("How long did you sleep?", "How sore are you today?", "How tired are you?", "Any pain?"),
+  ).toEqual([["Diary", true]]);
+  expect(asking("How many lessons today?", "How is the bus?", "What shoes have you?")).toEqual([]);
 });
 
 test("a question asked beside a column of its own takes nothing from it, and is asked about", () => {
@@ -92,6 +117,11 @@ test("a form is told by its questions alone, whatever its tab is called and howe
   const [found, ...more] = findTables([{ name: "Responses", cells: asked }]);
   expect([found!.table, found!.sureness >= 0.6, more]).toEqual(["Diary", true, []]);
   expect(found!.understanding.reading.records).toMatchObject([
-    { athlete: "Ilka Brandmoor", sleepH: 7.5, soreness: 2, note: "sharp pain in left shin" },
+    {
+      athlete: "Ilka Brandmoor",
+      sleepH: 7.5,
+      soreness: 2,
+      note: "Anything hurting or ill? Tell us: sharp pain in left shin",
+    },
   ]);
 });

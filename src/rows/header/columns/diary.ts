@@ -13,11 +13,14 @@ export const diaryColumns = {
   fatigue: headings("fatigue|tiredness|tired|mudigkeit"),
   stress: headings("stress|life stress"),
   mood: headings("mood|stimmung|feeling"),
+  pain: headings(
+    "pain|pain or injury|pain or illness|any pain|injury|injuries|injury or illness|illness|ill|sick|niggles|symptoms|pain 0-10|pain 0–10|pain score|schmerz|schmerzen|verletzung|krank|beschwerden",
+  ),
   carbs: headings(
     "carbs in session|carbs in session?|carbs|carbohydrate in session|kohlenhydrate|fuelled",
   ),
   food: headings("food note|food|fuel|essen|eaten"),
   newToday: headings("new today|new|anything new|neu|new today?"),
-  note: headings(noteHeadings),
+  note: headings(`${noteHeadings}|anything else|anything to tell us`),
   private: headings("private|private?|privat|keep private"),
 } as const;

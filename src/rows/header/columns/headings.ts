@@ -4,5 +4,5 @@ export const headings = (words: string): readonly string[] => words.split("|");
 /** Headings that nearly every table has. */
 export const dayHeadings = "date|day|datum|tag|when|wann|timestamp|zeitstempel";
 export const athleteHeadings =
-  "athlete|name|runner|athlete name|your name|what is your name|full name|dein name";
+  "athlete|name|runner|athlete name|full name|your name|what is your name|athlete's name|dein name";
 export const noteHeadings = "note|notes|comment|comments|notiz|bemerkung";

@@ -1,0 +1,11 @@
+import { symptomWords } from "../../../src/coaching/diary/symptom-words";
+
+test("pain rated under four of ten is slight; on a shorter scale, or as days, it is not", () => {
+  expect(symptomWords("Pain 0-10: 3; slept well")).toEqual([]);
+  expect(symptomWords("Any pain or injury?: 2")).toEqual([]);
+  expect(symptomWords("left knee pain: 2 of 10")).toEqual([]);
+  expect(symptomWords("Pain 0-10: 4")).toEqual(["pain"]);
+  expect(symptomWords("Pain 1-5: 3 of 5")).toEqual(["pain"]);
+  expect(symptomWords("pain: 3 days now")).toEqual(["pain"]);
+  expect(symptomWords("pain; sleep: 2")).toEqual(["pain"]);
+});
