@@ -28,7 +28,7 @@ export function setNumberColumn(
       /^(?:set|satz|s|w|ws|work|#)?\s*(\d{1,2})\s*(?:[.)]|\/\s*\d{1,2}|(?:of|von)\s*\d{1,2})?$/.exec(
         words,
       );
-    if (typeof cell === "string" && /^w\s*\d/.test(words)) {
+    if (/^w\s*\d/.test(words)) {
       warmUps ??= countsPlainly(view, index);
       if (warmUps) return { set: null, kind: "warm-up" };
     }
