@@ -83,7 +83,7 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
       jumps: named(records("Jumps")),
       diary: named(records("Diary")),
       runs: named(records("Runs")),
-      races: withRaceNames(records("Races"), answers.names),
+      races: withRaceNames(records("Races"), answers.names, records("Athletes")),
       plates: records("Plates"),
       rules: squadRules(records("Rules")),
     },

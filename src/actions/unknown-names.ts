@@ -77,6 +77,6 @@ function namesOf(
 ): readonly Named[] {
   const { records } = understanding.reading;
   if (table !== "Races") return withNames(records as readonly Named[], answers.names);
-  const races = withRaceNames(records as readonly Race[], answers.names);
+  const races = withRaceNames(records as readonly Race[], answers.names, athletes);
   return athletes.length === 0 ? [] : raceNames(races, athletes);
 }

@@ -14,3 +14,7 @@ export const namesRunner = (who: string, name: string): boolean => {
   const key = runnerKey(name);
   return key !== "" && `,${runnerKey(who)},`.includes(`,${key},`);
 };
+
+/** What the brackets of a race may name, "10k champs (Ilka, Tomas)"; none without brackets. */
+export const namedInBrackets = (race: string): readonly string[] =>
+  namedRunners((/\(([^()]{1,200})\)/.exec(race)?.[1] ?? "").trim());

@@ -1,4 +1,4 @@
-import { namedRunners } from "../../coaching/diary/named-runners";
+import { namedInBrackets, namedRunners } from "../../coaching/diary/named-runners";
 import { nameKey } from "../../coaching/record/name-key";
 import type { Cells } from "../cells";
 import { cellAddress } from "../value/cell-address";
@@ -11,7 +11,8 @@ export function cellOfName(cells: Cells, row: number, column: number | null, nam
   const key = nameKey(name);
   const is = (text: string) => nameKey(text) === key;
   const holds = (cell: unknown) =>
-    typeof cell === "string" && (is(cell) || namedRunners(cell).some(is));
+    typeof cell === "string" &&
+    (is(cell) || [...namedRunners(cell), ...namedInBrackets(cell)].some(is));
   for (let at = row; at >= 1; at--) {
     const line = cells[at - 1]!;
     if (column !== null && holds(line[column - 1])) return cellAddress(at, column);

@@ -21,11 +21,13 @@ const placesOf = (list: string): ReadonlyMap<string, number> =>
     list.split("|").flatMap((words, at) => words.split(" ").map((word) => [word, at] as const)),
   );
 
+// English and German, then French, Spanish, Italian, Portuguese, Dutch and the Scandinavian languages; short
+// forms that are words elsewhere, "set", "out", or names, "sam", are left out.
 const months = placesOf(
-  "jan january januar jän jänner|feb february februar|mar march märz mrz maerz mär|apr april|may mai|jun june juni|jul july juli|aug august|sep sept september|oct october okt oktober|nov november|dec december dez dezember",
+  "jan january januar jän jänner janv janvier ene enero gennaio janeiro januari|feb february februar févr février fevrier febrero febbraio fevereiro februari|mar march märz mrz maerz mär mars marzo março maart mrt marts|apr april avr avril abril aprile|may mai mayo maggio maio mei maj|jun june juni juin junio giugno junho|jul july juli juil juillet julio luglio julho|aug august août aout agosto augustus augusti|sep sept september septembre septiembre settembre setembro|oct october okt oktober octobre octubre ottobre outubro|nov november novembre noviembre novembro|dec december dez dezember déc décembre decembre diciembre dicembre dezembro desember",
 );
 const weekdays = placesOf(
-  "mon monday mo montag|tue tues tuesday di dienstag tu|wed weds wednesday mi mittwoch we|thu thur thurs thursday do donnerstag th|fri friday fr freitag|sat saturday sa samstag|sun sunday so sonntag su",
+  "mon monday mo montag lun lundi lunes lunedì ma maandag måndag mandag|tue tues tuesday di dienstag tu mardi martes martedì dinsdag tisdag tirsdag|wed weds wednesday mi mittwoch we mer mercredi miércoles mié mercoledì wo woensdag ons onsdag|thu thur thurs thursday do donnerstag th jeu jeudi jueves jue giovedì donderdag tors torsdag|fri friday fr freitag ven vendredi viernes vie venerdì vr vrijdag fre fredag|sat saturday sa samstag samedi sábado sáb sabato za zaterdag lör lördag lørdag|sun sunday so sonntag su dim dimanche domingo domenica zo zondag sön söndag søndag",
 );
 
 /** The weekday a word names, 0 Monday; null when it names none. */
@@ -50,7 +52,7 @@ export function dayFromText(text: string): DayText | null {
   }
   const words: string[] = [];
   for (const word of left.split(/[\s,]/)) {
-    if (word === "" || /^([–—-]|am|pm|of|the|um)$/i.test(word)) continue;
+    if (word === "" || /^([–—-]|am|pm|of|the|um|le|de|del|den|el|il)$/i.test(word)) continue;
     const named = weekdayOfWord(word);
     if (named !== null && weekday === null) weekday = named;
     else if (minute === null && /[:h]/i.test(word) && minuteOfDay(word) !== null)
@@ -87,7 +89,9 @@ function namedMonth(
   rest: { weekday: number | null; minute: number | null },
 ): DayText | null {
   const parts =
-    /^(\d{1,2})(?:st|nd|rd|th|\.)?[\s./-]*(\p{L}+)\.?(?:[\s./-]*(\d{4}|\d{2}))?$/u.exec(joined) ??
+    /^(\d{1,2})(?:st|nd|rd|th|er|º|\.)?[\s./-]*(\p{L}+)\.?(?:[\s./-]*(\d{4}|\d{2}))?$/u.exec(
+      joined,
+    ) ??
     swap(/^(\p{L}+)\.?[\s./-]*(\d{1,2})(?:st|nd|rd|th)?(?:[\s./-]+(\d{4}|\d{2}))?$/u.exec(joined));
   if (parts === null) return null;
   const month = months.get(parts[2]!.toLowerCase());

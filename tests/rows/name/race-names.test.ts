@@ -77,3 +77,42 @@ test("a name with a comma of its own is no two names nobody knows", () => {
   });
   expect(raceNames(answered, listed)).toEqual([]);
 });
+
+test("names in a race's brackets are asked about where they may be an athlete, and make it theirs once known", () => {
+  const listed = [
+    { athlete: "Hannah Brightwood", group: "road" },
+    { athlete: "Kai Nakatomi", group: "track" },
+  ];
+  const of = (name: string) => ({ ...race(2, "all"), race: name });
+  const asked = (name: string) => raceNames([of(name)], listed).map(({ athlete }) => athlete);
+  expect(asked("10k champs (Hannah B, Kai)")).toEqual(["Hannah B", "Kai"]);
+  expect(asked("10k champs (Kai) - 7:40 PM")).toEqual(["Kai"]);
+  expect([asked("mile (heats)"), asked("mile (road)"), asked("Kai mile")]).toEqual([[], [], []]);
+  const who = (name: string, ...same: readonly [string, string][]) =>
+    withRaceNames(
+      [of(name)],
+      { same: same.map(([written, athlete]) => ({ written, athlete })), different: [] },
+      listed,
+    )[0]!.who;
+  expect(who("10k (Kai Nakatomi & road)")).toBe("Kai Nakatomi; road");
+  // Until every one of them is known it stays everybody's.
+  expect(who("10k (Hannah B, Kai)", ["Kai", "Kai Nakatomi"])).toBe("all");
+  expect(
+    who("10k (Hannah B, Kai)", ["Kai", "Kai Nakatomi"], ["Hannah B", "Hannah Brightwood"]),
+  ).toBe("Hannah Brightwood; Kai Nakatomi");
+  expect([who("mile (heats)"), who("mile")]).toEqual(["all", "all"]);
+});
+
+test("a name in brackets is found in its cell", () => {
+  expect(
+    cellOfName(
+      [
+        ["Date", "Meet"],
+        ["2026-06-13", "10k (Hannah B, Kai)"],
+      ],
+      2,
+      1,
+      "Kai",
+    ),
+  ).toBe("B2");
+});

@@ -146,3 +146,23 @@ test("a real date is its own day; a number, a blank and a broken date are none",
   ])
     expect(dayOfCell(none)).toBeNull();
 });
+
+// Names of months and days of the week in seven further languages, from memory of their calendars.
+test.each([
+  ["lundi 8 juin 2026", "8/6 2026  0"],
+  ["1er août", "1/8"],
+  ["9 de junio de 2026", "9/6 2026"],
+  ["miércoles 10 junio", "10/6   2"],
+  ["sabato 13 giugno", "13/6   5"],
+  ["13 de março", "13/3"],
+  ["za 13 mei", "13/5   5"],
+  ["lördag 13 juni", "13/6   5"],
+  ["tirsdag den 9. juni", "9/6   1"],
+  ["13 déc. 2026", "13/12 2026"],
+])("“%s” is read in its own language: %s", (text, read) => {
+  expect(short(text)).toBe(read);
+});
+
+test.each(["set 3", "out 5", "Sam 12", "Dom 3", "ago 4"])("“%s” is no day", (text) => {
+  expect(dayFromText(text)).toBeNull();
+});
