@@ -4,6 +4,7 @@ import { carriedDown } from "./header/carried-down";
 import type { ColumnDecision, ColumnQuestion } from "./header/decide-columns";
 import { questionsOfReading } from "./header/questions-of-reading";
 import type { LayoutName } from "./layout/choose-layout";
+import { daysOfTitles } from "./layout/days-of-titles";
 import type { TabQuestion } from "./layout/tab-question";
 import { rowSamples, tabQuestions } from "./layout/tab-questions";
 import { tablesBeside } from "./layout/tables-beside";
@@ -62,9 +63,10 @@ export function understandTable<T extends TableName>(
 
 function understandOne<T extends TableName>(
   table: T,
-  cells: Cells,
+  written: Cells,
   options: ReadOptions,
 ): Understanding<T> {
+  const cells = daysOfTitles(table, written, options);
   const lie = lieOfRange(table, cells, options);
   const { view, missing, year } = lie;
   const { name: layout, unfolded } = lie.layout;

@@ -1,6 +1,7 @@
 import type { Cells } from "../cells";
 import { editDistance } from "../name/edit-distance";
 import type { TableName } from "../table-name";
+import { weekdayOfWord } from "../value/day-text";
 import { askedInWords } from "./asked-in-words";
 import type { Column } from "./column";
 import type { ColumnAnswers } from "./column-answers";
@@ -131,8 +132,8 @@ export function decideColumns(
     } else if (fit?.field === "day" && words === "") {
       fields.day = column;
       say(column, "day", "values", 0.9, sample);
-    } else if (headsNotes.test(words)) {
-      // Words for people, beside a table that keeps none or has its own: left where they stand.
+    } else if (headsNotes.test(words) || (fields.day !== undefined && sample.every(isWeekday))) {
+      // Words for people, beside a table that keeps none or has its own, and weekdays beside dates: left where they stand.
       say(column, null, "heading", 1, sample);
     } else {
       unknown.push(index);
@@ -149,6 +150,9 @@ export function decideColumns(
   }
   return { header: { fields, repColumns: header.repColumns, unknown }, decisions, questions };
 }
+
+const isWeekday = (cell: unknown) =>
+  typeof cell === "string" && weekdayOfWord(cell.trim()) !== null;
 
 /** A meaning one of whose headings is a slip of the finger away ("Exercize", "Atlete"). */
 function nearHeading(table: TableName, words: string, free: readonly string[]): string | null {

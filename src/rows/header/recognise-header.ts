@@ -42,7 +42,13 @@ export function recogniseHeader(table: TableName, row: readonly unknown[]): Reco
     const spelled = table === "Sets" && orderFromWords(cell) !== null ? "scheme" : undefined;
     const field =
       spelled ?? meaningOf(lookup, words) ?? (words === "" ? lookup.get(unit!.name) : undefined);
-    if (rep !== null) reps.push({ number: Number(rep[1]), column });
+    // Where both stand, "Day" is the weekday and "Date" the day.
+    const dated =
+      field === "day" && /^dat/.test(words) && /^(?:day|tag)$/.test(fields.day?.words ?? "");
+    if (dated) {
+      unknown.push(fields.day!.index);
+      fields.day = column;
+    } else if (rep !== null) reps.push({ number: Number(rep[1]), column });
     else if (field !== undefined && fields[field] === undefined) fields[field] = column;
     else unknown.push(index);
   }

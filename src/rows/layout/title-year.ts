@@ -6,7 +6,11 @@ const short =
   /(?:\b(?:spring|summer|autumn|fall|winter|season|saison|sommer|herbst|frühjahr|jahr)\s+|['’])(\d\d)\b/i;
 
 /** The year a tab's name or its title lines give: "JUMP TESTS 2026", "summer 26"; null when none does. */
-export function titleYear({ cells, end, title }: LayoutContext): number | null {
+export function titleYear({
+  cells,
+  end,
+  title,
+}: Pick<LayoutContext, "cells" | "end" | "title">): number | null {
   const texts = [title];
   for (let row = 0; row < Math.min(end, 6); row++) {
     const line = cells[row]!;

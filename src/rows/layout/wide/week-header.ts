@@ -48,7 +48,7 @@ function labelled(cells: Cells, row: number, at: number, least: number): HeaderD
 }
 
 /** The Monday a week label gives: "w/c 4/5", "Wk 6  (11/5)", "week of 4 May (easy)", or a plain date. */
-function weekStart(cell: unknown): DayText | null {
+export function weekStart(cell: unknown): DayText | null {
   const plain = dayOfCell(cell);
   if (plain !== null || typeof cell !== "string") return plain;
   const inside = /\(([^()]*\d[^()]*)\)/.exec(cell);
