@@ -201,3 +201,53 @@ test("words beside several sets of one row are said once", () => {
   ]);
   expect(notes(reading)).toEqual(["E2 Ilka: hands"]);
 });
+
+test("athletes side by side each have their own sets, of the row's lift or the one in the corner", () => {
+  const names = ["", "", "Ilka", "", "Bram", ""];
+  const heads = ["Date", "Lift", "kg", "m/s", "kg", "m/s"];
+  expect(shown([names, heads, [day, "Squat", 80, 0.62, 60, 0.66]])).toEqual([
+    "Squat: 05-05 Ilka work 80x? 0.62",
+    "Squat: 05-05 Bram work 60x? 0.66",
+  ]);
+  const corner = [
+    ["Squat", "", ...names.slice(2)],
+    ["Date", "Reps", ...heads.slice(2)],
+    [day, 5, 80, 0.62, 60, 0.66],
+  ];
+  expect(shown(corner)).toEqual([
+    "squat: 05-05 Ilka work 80x5 0.62",
+    "squat: 05-05 Bram work 60x5 0.66",
+  ]);
+});
+
+test("what stands over figures is no athlete where names stand down the rows, and when it is a word of the trade", () => {
+  for (const [above, ...rows] of [
+    [
+      ["", "", "Alpha", "", "Omega", ""],
+      [day, "Ilka Brandmoor", 80, 0.62, 60, 0.66],
+    ],
+    [
+      ["", "", "Heavy", "", "Light", ""],
+      [day, "Squat", 80, 0.62, 60, 0.66],
+    ],
+    [
+      ["", "", "Mon", "", "Thu", ""],
+      [day, "Squat", 80, 0.62, 60, 0.66],
+    ],
+  ])
+    expect(
+      read([above, ["Date", "", "kg", "m/s", "kg", "m/s"], ...rows] as unknown[][]).reading.records,
+    ).toEqual([]);
+});
+
+test("lifts in other languages over figures, days and names known by what stands in their columns", () => {
+  const cells = [
+    ["", "", "Agachamento", "", "Peso morto", ""],
+    ["Data", "Atleta", "kg", "m/s", "kg", "m/s"],
+    [day, "Ilka", 80, "0,62", 100, "0,5"],
+  ];
+  expect(shown(cells)).toEqual([
+    "Agachamento: 05-05 Ilka work 80x? 0.62",
+    "Peso morto: 05-05 Ilka work 100x? 0.5",
+  ]);
+});

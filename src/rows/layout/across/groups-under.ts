@@ -4,11 +4,12 @@ import { plainWords } from "../../header/header-words";
 import { namesSummary } from "../../table/read-lines";
 import { setKinds } from "../../table/set-kinds";
 import { liftInWords } from "../lift-in-words";
+import type { Placed } from "../unfolded";
+import { dateColumn, nameColumn } from "./columns-of-rows";
 import { figuresOfSets } from "./figures-of-sets";
 import type { HeadedGroups } from "./header-of-groups";
 import { figures, type HeadingParts } from "./heading-parts";
-import { nameColumn } from "./name-column";
-import { liftsAmong, namesOver } from "./names-over-figures";
+import { athletesAmong, liftsAmong, namesOver } from "./names-over-figures";
 
 const ofReps = /^(?:mean|avg|average|best|fastest|max|peak|top|mittel|beste)\b/;
 
@@ -35,7 +36,9 @@ export function groupsUnder(
   const title = names.size === 1 && (hasLift || liftInWords([...names.keys()][0]) === null);
   const all = title ? titled.map((one) => ({ ...one, label: "" })) : titled;
   const lifts = title ? new Set<string>() : liftsAmong(names, hasLift);
-  if (lifts === null) return null;
+  const hasAthlete = titled.some(({ field }) => field === "athlete");
+  const labels = lifts ?? (hasAthlete ? null : athletesAmong(names));
+  if (labels === null) return null;
   const ofSets = all.filter(({ set }) => set !== "");
   const shared: Record<string, Column> = {};
   const known = new Set<number>();
@@ -61,7 +64,7 @@ export function groupsUnder(
           ofReps.test(column.words) &&
           ofSets.some((one) => fieldOf(one) === field)));
     if (derived) known.add(column.index);
-    else if (field === null || (right(heading) && label !== "" && !lifts.has(label))) continue;
+    else if (field === null || (right(heading) && label !== "" && !labels.has(label))) continue;
     else if (!right(heading) || key === noGroup || !isInside(heading, all.filter(right)))
       take(shared, field, column);
     else {
@@ -85,18 +88,26 @@ export function groupsUnder(
     known.delete(shared[field]?.index ?? -1);
     delete shared[field];
   }
-  nameColumn(cells, { first: row + 1, end, left }, shared, lifts.size > 0, known);
+  const below = { first: row + 1, end, left };
+  dateColumn(cells, below, shared, known);
+  nameColumn(cells, below, shared, (lifts?.size ?? 0) > 0, known);
+  // Names down the rows: what stands across is something else.
+  if (lifts === null && shared.athlete !== undefined) return null;
   return {
     top,
     left,
     shared,
     known,
-    groups: found.map(({ of, columns, reps }) => ({
-      columns: columns.scheme && !columns.load ? { ...columns, load: columns.scheme } : columns,
-      reps,
-      exercise: of.label === "" ? null : [of.label, of.column.index],
-      set: of.set === "" ? null : [of.set, of.column.index],
-    })),
+    groups: found.map(({ of, columns, reps }) => {
+      const label: Placed | null = of.label === "" ? null : [of.label, of.column.index];
+      return {
+        columns: columns.scheme && !columns.load ? { ...columns, load: columns.scheme } : columns,
+        reps,
+        exercise: lifts === null ? null : label,
+        athlete: lifts === null ? label : null,
+        set: of.set === "" ? null : [of.set, of.column.index],
+      };
+    }),
   };
 }
 

@@ -1,15 +1,16 @@
 import type { Column } from "../../header/column";
 import type { Placed } from "../unfolded";
 
-/** Columns of one lift or one set, side by side with those of another. */
+/** Columns of one lift, one set or one athlete, side by side with those of another. */
 export type HeadedGroup = {
   readonly columns: Readonly<Record<string, Column>>;
   readonly reps: readonly Column[];
   readonly exercise: Placed | null;
+  readonly athlete: Placed | null;
   readonly set: Placed | null;
 };
 
-/** A header in which the same figures stand under several lifts or sets. */
+/** A header in which the same figures stand under several lifts, sets or athletes. */
 export type HeadedGroups = {
   /** Its uppermost row. */
   readonly top: number;

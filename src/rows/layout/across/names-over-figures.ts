@@ -1,10 +1,17 @@
 import { plainWords } from "../../header/header-words";
+import { weekdayOfWord } from "../../value/day-text";
 import { liftInWords, namesJump } from "../lift-in-words";
+import { personName } from "../sections/above";
 import type { HeadingParts } from "./heading-parts";
 
 /** Headings over figures that are not what was lifted. */
 const noLift =
   /%|\b(?:\d*rm|e1rm|best|plan|planned|target|goal|prescribed|soll|ziel|geplant|next|before|after|pre|post)\b/;
+/** Lifts that stand over figures beside others, of which titles and tabs are seldom named. */
+const otherLift =
+  /\b(?:(?:pull|chin|push)[- ]?ups?|press|rows?|thrusts?|raises?|curls?|swings?|bridges?|nordics?|dips?|(?:hex|trap) ?bar|good ?mornings?|agachamento|sentadillas?|peso (?:morto|muerto)|levantamento terra|stacco|przysiad|martwy ciag|marklyft|knaboj|kneboy|markløft|knebøy|souleve de terre|kyykky|maastaveto)\b/;
+const noName =
+  /\b(?:done|actual|ist|left|right|heavy|light|medium|easy|hard|morning|evening|am|pm|men|women|boys|girls|group|session|day|week|block|bar|total|body|mass|load|speed|test)\b/;
 const side = /^(?:l|r|left|right|links|rechts)$/;
 
 /** True for the side of a lift done one leg or arm at a time. */
@@ -27,8 +34,21 @@ export function liftsAmong(
   if (all.length === 0) return new Set();
   if (all.length === 2 && all.every((name) => namesSide(name))) return new Set(all);
   if (hasLift || all.some((name) => noLift.test(plainWords(name)))) return null;
-  const lifts = all.filter((name) => liftInWords(name) !== null);
+  const lifts = all.filter(
+    (name) => liftInWords(name) !== null || otherLift.test(plainWords(name)),
+  );
   if (lifts.length === 0) return null;
   // A lift that is not known by name has more than one figure: "body mass kg" is none.
   return new Set(all.filter((name) => lifts.includes(name) || names.get(name)! > 1));
+}
+
+/** Those that are athletes, each with figures of their own; null where they are anything else. */
+export function athletesAmong(names: ReadonlyMap<string, number>): ReadonlySet<string> | null {
+  const all = [...names.keys()];
+  const isName = (name: string) =>
+    personName(name) !== null &&
+    weekdayOfWord(name) === null &&
+    !noName.test(plainWords(name)) &&
+    !noLift.test(plainWords(name));
+  return all.length > 1 && all.every(isName) ? new Set(all) : null;
 }

@@ -14,12 +14,13 @@ export function acrossRow(walk: Walk, line: readonly unknown[], row: number): vo
   if (!takeOwnContext(walk, line, row)) return;
   const { exercise } = above;
   let filled = 0;
-  for (const { columns, reps, exercise: named, set } of groups) {
+  for (const { columns, reps, exercise: named, athlete, set } of groups) {
     const cells = [...Object.values(columns), ...reps]
       .map(({ index }) => ({ index, cell: line[index] }))
       .filter(({ cell }) => !holdsNothing(cell));
     if (cells.length === 0) continue;
     filled++;
+    if (athlete !== null) above.athlete = athlete;
     // "rest" or "sore" where figures would stand is a note.
     if (cells.every(({ cell }) => typeof cell === "string" && !/\d/.test(cell))) {
       for (const { index, cell } of cells) tellWords(walk, row, index, String(cell).trim());

@@ -43,7 +43,9 @@ export function linesIn(cells: Cells, end: number): SectionLine[] {
     const { top, left, shared, known } = across;
     for (let above = top; above < row; above++) {
       const beside = cells[above]!.map((cell, at) =>
-        at < left && (!known.has(at) || dayOfCell(cell) !== null) ? cell : "",
+        at < left && (!known.has(at) || !isBlank(cells[row]![at]) || dayOfCell(cell) !== null)
+          ? cell
+          : "",
       );
       lines[above] = isBlankLine(beside) ? { is: "labels" } : lineIn(beside);
     }
