@@ -1,5 +1,6 @@
 import { orderFromWords } from "../layout/shorthand/scheme-order";
 import type { TableName } from "../table-name";
+import type { Unit } from "../value/units";
 import type { Column } from "./column";
 import { tableColumns } from "./columns";
 import { headerWords } from "./header-words";
@@ -41,7 +42,9 @@ export function recogniseHeader(table: TableName, row: readonly unknown[]): Reco
     const rep = table === "Sets" ? numbered.exec(words) : null;
     const spelled = table === "Sets" && orderFromWords(cell) !== null ? "scheme" : undefined;
     const field =
-      spelled ?? meaningOf(lookup, words) ?? (words === "" ? lookup.get(unit!.name) : undefined);
+      spelled ??
+      meaningOf(lookup, words) ??
+      (namesUnit(words, unit) ? lookup.get(unit.name) : undefined);
     // Where both stand, "Day" is the weekday and "Date" the day.
     const dated =
       field === "day" && /^dat/.test(words) && /^(?:day|tag)$/.test(fields.day?.words ?? "");
@@ -54,6 +57,15 @@ export function recogniseHeader(table: TableName, row: readonly unknown[]): Reco
   }
   reps.sort((a, b) => a.number - b.number);
   return { fields, repColumns: reps.map((rep) => rep.column), unknown };
+}
+
+/** A unit alone, or "Best m/s": of speeds alone the word beside it leaves no other meaning. */
+function namesUnit(words: string, unit: Unit | null): unit is Unit {
+  if (unit === null) return false;
+  return (
+    words === "" ||
+    (unit.quantity === "speed" && /^(?:mean|avg|average|peak|best|fastest|top|bar)$/.test(words))
+  );
 }
 
 const beside =

@@ -104,3 +104,16 @@ test("a meaning's own heading, and a word that is no meaning", () => {
   expect(fieldHeading("Sets", "movedWell")).toBe("movement ok");
   expect(fieldHeading("Sets", "rep 2")).toBe("rep 2");
 });
+
+test("which of a set's speeds it is, beside the unit alone, is a heading of speed; of loads it is none", () => {
+  const fieldOf = (heading: string) =>
+    Object.entries(recogniseHeader("Sets", [heading]).fields).map(([field, { words, unit }]) => [
+      field,
+      words,
+      unit?.name,
+    ]);
+  expect(fieldOf("Best m/s")).toEqual([["speed", "best", "m/s"]]);
+  expect(fieldOf("Mean (cm/s)")).toEqual([["speed", "mean", "cm/s"]]);
+  expect(fieldOf("Old m/s")).toEqual([]);
+  expect(fieldOf("Best kg")).toEqual([]);
+});
