@@ -2,7 +2,7 @@ import { mayDoOn } from "../coaching/availability/spell-on";
 import { type Day, isoFromDay } from "../coaching/calendar/day";
 import { athleteNamed } from "../coaching/record/athlete-named";
 import { cautions } from "../words/cautions";
-import { dayWords } from "../words/days";
+import { dayFrom, dayWords } from "../words/days";
 import { dressOf } from "../words/dress";
 import { holdReason, holdWords, sinceWords } from "../words/reasons-hold";
 import { noteWords } from "../words/reasons-notes";
@@ -19,17 +19,14 @@ import type { Workbook } from "./workbook";
 
 /** Every athlete's word and why: those who fell first, then those not sure, then the rest by name. */
 export function squadView(workbook: Workbook, today: Day): SquadView {
-  return squadViewOf(stateOfSquad(workbook, today));
-}
-
-function squadViewOf(state: StateOfSquad): SquadView {
+  const state = stateOfSquad(workbook, today);
   const { read, asOf, hold, numbers } = state;
   const lines = namesOf(state).map((athlete) => squadLine(state, athlete));
   const order = { low: 0, high: 1, unsure: 2, plain: 3 } as const;
   return {
     damaged: read.answers.damaged ? damagedOf(["answers"]) : [],
     asOf: isoFromDay(asOf),
-    asOfWords: `Rows up to ${dayWords(asOf)}`,
+    asOfWords: `Rows up to ${dayFrom(today, asOf)}`,
     summary: numbers.marked(
       squadWords(
         lines.map(({ athlete }) => hold.of(athlete)),

@@ -140,7 +140,14 @@ function withJumpsBeside(
   return jumps.length === 0 ? [found] : [rest, ...jumps];
 }
 
-const wideTables: readonly TableName[] = ["Availability", "Runs", "Diary", "Sets", "Jumps"];
+const wideTables: readonly TableName[] = [
+  "Availability",
+  "Races",
+  "Runs",
+  "Diary",
+  "Sets",
+  "Jumps",
+];
 
 /** Tables read from a layout without a plain header; as sure as the share of rows read. */
 function ownLayouts(
@@ -176,7 +183,7 @@ function ownLayouts(
   const grids = found.filter(isGrid);
   if (grids.length < 2) return found;
   // Availability, runs and diary are read from a grid only where it speaks of them; a number is a height or a load as well.
-  const spoken = grids.find(({ table }) => /^(?:Availability|Runs|Diary)$/.test(table));
+  const spoken = grids.find(({ table }) => /^(?:Availability|Races|Runs|Diary)$/.test(table));
   if (spoken !== undefined) return [spoken];
   return [grids.reduce((best, one) => (one.sureness > best.sureness ? one : best))];
 }

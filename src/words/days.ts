@@ -35,6 +35,12 @@ export function dayWords(day: Day): string {
   return `${date} ${shortMonth(month)}`;
 }
 
+/** "13 Jul", and "13 Jul 2025" seen from another year. */
+export function dayFrom(today: Day, day: Day): string {
+  const { year } = dateOfDay(day);
+  return year === dateOfDay(today).year ? dayWords(day) : `${dayWords(day)} ${year}`;
+}
+
 /** "Tue 30 Jun" */
 export function weekdayWords(day: Day): string {
   return `${short(weekdays[weekdayOfDay(day)])} ${dayWords(day)}`;

@@ -17,6 +17,7 @@ import { changesKept, withRemembered } from "./coach-changes";
 /** A week's proposal, with the lines as proposed and a coach's changes on top. */
 export type ProposedWeek = {
   readonly state: StateOfSquad;
+  readonly today: Day;
   readonly monday: Day;
   readonly lines: readonly {
     readonly line: ProposedLine;
@@ -59,7 +60,7 @@ export function proposedWeek(
       byHand: change === undefined ? [] : Object.keys(change).filter((one) => one !== "athlete"),
     };
   });
-  return { state, monday, lines };
+  return { state, today, monday, lines };
 }
 
 /** What was written of another week. */

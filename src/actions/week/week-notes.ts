@@ -1,10 +1,11 @@
+import { dayFrom } from "../../words/days";
 import { waitingWords } from "../../words/waiting-rows";
 import { weekNoteWords } from "../../words/week-notes";
 import { tabsToConfirm } from "../tabs-to-confirm";
 import type { ProposedWeek } from "./proposed-week";
 
 /** What the whole week is: its races, and how many are in race week. */
-export function weekNotes({ state, monday, lines }: ProposedWeek): string[] {
+export function weekNotes({ state, today, monday, lines }: ProposedWeek): string[] {
   const { rows } = state.read;
   const races = rows.races.filter(({ day }) => day >= monday && day < monday + 7);
   const racing = lines.filter(({ line }) => line.kind === "race week").length;
@@ -16,6 +17,7 @@ export function weekNotes({ state, monday, lines }: ProposedWeek): string[] {
     return [weekNoteWords.race(label, matters, day, startMinute)];
   });
   for (const { tab } of tabsToConfirm(state.read)) notes.push(waitingWords.tab(tab));
+  if (state.asOf !== today) notes.unshift(weekNoteWords.old(dayFrom(today, state.asOf)));
   if (rows.plates.length === 0) notes.push(weekNoteWords.noPlates);
   if (rows.rules.racks < 0.5) notes.push(weekNoteWords.noRacks);
   return racing === 0 ? notes : [...notes, weekNoteWords.racing(racing, rows.rules.raceWeekSets)];

@@ -15,6 +15,7 @@ import { unfoldRaceRunners } from "./wide/unfold-race-runners";
 import { unfoldWideAvailability } from "./wide/unfold-wide-availability";
 import { unfoldWideDiary } from "./wide/unfold-wide-diary";
 import { unfoldWideJumps } from "./wide/unfold-wide-jumps";
+import { unfoldWideRaces } from "./wide/unfold-wide-races";
 import { unfoldWideRuns } from "./wide/unfold-wide-runs";
 import { unfoldWideSets } from "./wide/unfold-wide-sets";
 import { hasNumberedTries, unfoldWideTests } from "./wide/unfold-wide-tests";
@@ -51,6 +52,8 @@ export function chooseLayout(
   }
   if (table === "Sets" && hasHeadedGroups(context.cells, context.end))
     return { name: "blocks one under another", unfolded: unfoldSections(context) };
+  if (table === "Races" && missing.length > 0)
+    return { name: "dates across", unfolded: unfoldWideRaces(context) };
   if (table === "Availability" && missing.length > 0)
     return { name: "dates across", unfolded: unfoldWideAvailability(context) };
   const complete = missing.length === 0 ? view : null;

@@ -77,3 +77,15 @@ test("every day of a meeting is a race day, the first alone with its start; ten 
     ["not-a-day A2"],
   ]);
 });
+
+test("whoever stands in a tab of absences is out, whatever the reason, once it is said to be Availability", () => {
+  const cells = [
+    ["Name", "Dates", "Reason"],
+    ["Tane", "12–14 June 2026", "wedding"],
+  ];
+  const of = (title: string) => readTable("Availability", cells, { title, said: true });
+  expect(of("Absences").records).toMatchObject([
+    { athlete: "Tane", mayDo: "out", note: "wedding", from: dayFromIso("2026-06-12") },
+  ]);
+  expect(of("June").issues.map(({ code }) => code)).toEqual(["column-missing"]);
+});

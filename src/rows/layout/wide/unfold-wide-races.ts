@@ -1,0 +1,89 @@
+import { isoFromDay } from "../../../coaching/calendar/day";
+import { plainWords } from "../../header/header-words";
+import { isBlankLine, namesSummary } from "../../table/read-lines";
+import { isBlank } from "../../value/blank";
+import { dayOfCell } from "../../value/day-of-cell";
+import { saysNoValue } from "../../value/no-value";
+import { yesNo } from "../../value/yes-no";
+import type { LayoutContext } from "../layout-context";
+import { type Placed, Unfolded } from "../unfolded";
+import { dateHeaders } from "./date-header";
+
+const speaks =
+  /(?<!\p{L})(rac(?:e|es|ing)|meets?|meetings?|fixtures?|competitions?|wettk\p{L}*|rennen)(?!\p{L})/u;
+const distance = /^\d[\d.,]*\s*(?:km|k|m|mi|miles?)?(?:\s*(?:sc|steeple(?:chase)?|hurdles))?$/i;
+
+/**
+ * Athletes down, races across: a row of dates, a row of the races' names above or below it, and in each
+ * cell what the athlete runs, "1500", "x", "A". One race for each such cell. Null where dates do not run
+ * across in one row with names beside it, or nothing speaks of races and the coach has not said so.
+ */
+export function unfoldWideRaces(context: LayoutContext): Unfolded | null {
+  const { cells, end, title, said } = context;
+  const [header, ...others] = dateHeaders(context);
+  if (header === undefined || others.length > 0) return null;
+  const { firstRow, lastRow, days, unsettled } = header;
+  const titles = cells.slice(0, firstRow).flatMap((line) => line.map(plainWords));
+  if (!said && !speaks.test([plainWords(title), ...titles].join(" | "))) return null;
+  const columns = new Set([...days, ...unsettled].map(({ column }) => column));
+  const nameRow = [lastRow + 1, firstRow - 1].find((row) => namesRaces(cells[row], columns));
+  if (nameRow === undefined) return null;
+  const nameColumn =
+    [...(cells[firstRow]?.keys() ?? [])].find((column) => !columns.has(column)) ?? 0;
+  const into = new Unfolded("Races", cells, firstRow, context.leftAlone);
+  const first = Math.max(nameRow, lastRow) + 1;
+  for (let row = 0; row < first; row++) into.mark(row, "heading");
+  for (const { row, column, code, facts } of unsettled) into.report(code, row, column, facts);
+  for (let row = first; row < end; row++) {
+    const line = cells[row]!;
+    const who = line[nameColumn];
+    if (isBlankLine(line)) continue;
+    if (namesSummary(who) || !line.some((cell, at) => columns.has(at) && !isBlank(cell))) {
+      into.mark(row, "heading");
+      continue;
+    }
+    line.forEach((cell, at) => {
+      const told = columns.has(at) || at === nameColumn;
+      if (!told && !isBlank(cell) && cell !== false) into.unread.see(firstRow, row, at, true);
+    });
+    if (isBlank(who)) into.report("needed-blank", row, nameColumn, { heading: "athlete" }, true);
+    else for (const day of days) emitRace(into, line, row, day, [who, nameColumn], nameRow);
+  }
+  return into;
+}
+
+function emitRace(
+  into: Unfolded,
+  line: readonly unknown[],
+  row: number,
+  { day, column }: { readonly day: number; readonly column: number },
+  who: Placed,
+  nameRow: number,
+): void {
+  into.mark(row, "data");
+  const cell = line[column];
+  const text = String(cell ?? "").trim();
+  if (isBlank(cell) || cell === false || yesNo(cell) === false || saysNoValue(text)) return;
+  into.emit(row, {
+    day: [isoFromDay(day), column],
+    race: [into.source[nameRow]![column], column],
+    who,
+    ...(distance.test(text) && !/^\d$/.test(text) && { distance: [cell, column] }),
+    ...(/^[abc]$/i.test(text) && { matters: [cell, column] }),
+  });
+}
+
+/** A row with words, and no dates, under or over at least two of the dates and beside no athlete. */
+function namesRaces(line: readonly unknown[] | undefined, columns: ReadonlySet<number>): boolean {
+  if (line === undefined) return false;
+  const beside = line.some((cell, at) => !columns.has(at) && !isBlank(cell) && !headsNames(cell));
+  const names = [...columns].filter(
+    (at) => typeof line[at] === "string" && /\p{L}{3}/u.test(line[at]) && !dayOfCell(line[at]),
+  );
+  return !beside && names.length >= 2 && 2 * names.length >= columns.size;
+}
+
+const headsNames = (cell: unknown): boolean =>
+  /^(?:races?|meets?|meeting|event|fixture|competition|wettkampf|rennen|athletes?|names?|runners?|athlet)$/.test(
+    plainWords(cell),
+  );

@@ -1,0 +1,69 @@
+import { dayFromIso, isoFromDay } from "../../../src/coaching/calendar/day";
+import { findTables } from "../../../src/rows/find-tables";
+import { understandTable } from "../../../src/rows/read-table";
+
+const today = dayFromIso("2026-06-10")!;
+const dates = ["Athlete", "13 June", "20 June", "27 June"];
+const races = ["", "Club night", "State relays", "Nationals"];
+const rows = [
+  ["Tane Rewiri", "800", "4x4", "A"],
+  ["Isla McKeown", "1500m", "", "no"],
+  ["Beau Farrant", "-", "", "x"],
+];
+const racesIn = (cells: readonly (readonly unknown[])[], title = "Racing", said = false) => {
+  const { reading, layout, questions } = understandTable("Races", cells, { today, title, said });
+  return {
+    layout,
+    races: reading.records.map(({ day, race, who, distanceKm, matters }) =>
+      [isoFromDay(day).slice(5), race, who, distanceKm ?? "", matters ?? ""].join(" ").trim(),
+    ),
+    issues: reading.issues.map(({ code, cell }) => `${code} ${cell}`),
+    questions: questions.map(({ column, heading }) => `${column} ${heading}`),
+  };
+};
+const expected = [
+  "06-13 Club night Tane Rewiri 0.8",
+  "06-20 State relays Tane Rewiri",
+  "06-27 Nationals Tane Rewiri  A",
+  "06-13 Club night Isla McKeown 1.5",
+  "06-27 Nationals Beau Farrant",
+];
+
+test("races across and athletes down: a race for each cell that says somebody runs, with what it says", () => {
+  const below = racesIn([["Race plan"], dates, races, ...rows]);
+  expect(below).toEqual({ layout: "dates across", races: expected, issues: [], questions: [] });
+  // The names may stand above the dates, and a heading beside either.
+  expect(racesIn([["Race", ...races.slice(1)], dates, ...rows]).races).toEqual(expected);
+});
+
+test("such a tab is found by its name or title, and is nothing else", () => {
+  const found = (name: string, head: readonly unknown[][]) =>
+    findTables([{ name, cells: [...head, dates, races, ...rows] }], { today }).map(
+      ({ table, sureness }) => `${table} ${sureness >= 0.6}`,
+    );
+  expect(found("Racing", [])).toEqual(["Races true"]);
+  expect(found("June", [["Meets of the summer"]])).toEqual(["Races true"]);
+  expect(found("June", []).filter((one) => one.startsWith("Races"))).toEqual([]);
+});
+
+test("without a row of races’ names, or with an athlete beside them, it is no such plan", () => {
+  expect(racesIn([dates, ...rows]).races).toEqual([]);
+  expect(
+    racesIn([dates, ["Tane Rewiri", "800 metres", "relay", "relay"], ...rows.slice(1)]).races,
+  ).toEqual([]);
+});
+
+test("what is beside the plan is told, a row without an athlete is named, sums and words are no athletes", () => {
+  const cells = [
+    [...dates, "Bus?"],
+    [...races, ""],
+    [...rows[0]!, "yes"],
+    ["", "800", "", ""],
+    ["Total", 2, 1, 1],
+    ["All at the club’s own track", "", "", ""],
+  ];
+  const plan = racesIn(cells);
+  expect(plan.races).toEqual(expected.slice(0, 3));
+  expect(plan.issues).toEqual(expect.arrayContaining(["needed-blank A4"]));
+  expect(plan.questions.concat(plan.issues).join(" ")).toMatch(/Bus\?|E3|E1/);
+});
