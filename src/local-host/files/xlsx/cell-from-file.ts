@@ -9,6 +9,17 @@ export const daysBetweenSystems = 1462;
 const dayMs = 86_400_000;
 const serialOfEpoch = 25_569;
 
+/**
+ * Spreadsheet programs show days in numbers 14 and 22 of a file's own formats (ECMA-376 part 1, 18.8.30)
+ * in the order of the machine's region (common practice, no source); the library gives the American one.
+ * Here they stand year first, so that 3 February is not taken for 2 March; in the file they stay what
+ * they are.
+ */
+const leftToRegion = new Map([
+  ["mm-dd-yy", "yyyy-mm-dd"],
+  ['m/d/yy "h":mm', "yyyy-mm-dd h:mm"],
+]);
+
 type Value = CellData["value"];
 
 /** A cell of a file as the grid's; null when it holds nothing. */
@@ -16,7 +27,8 @@ export function cellFromFile(cell: Excel.Cell): CellData | null {
   const { value: found, formula } = content(cell);
   const note = noteOf(cell);
   const style = styleOf(cell);
-  const format = cell.numFmt && cell.numFmt !== "General" ? cell.numFmt : undefined;
+  const written = cell.numFmt && cell.numFmt !== "General" ? cell.numFmt : undefined;
+  const format = leftToRegion.get(written ?? "") ?? written;
   const value = isMovedTime(cell, found) ? found - daysBetweenSystems : found;
   const empty = value === null && formula === undefined && note === "";
   if (empty && format === undefined && style === null) return null;
