@@ -9,6 +9,7 @@ import { settingInUse } from "../coaching/hold/setting-in-use";
 import { boxJumps, lastJump } from "../coaching/jumps/box-jump";
 import { squadJumpTrend } from "../coaching/jumps/squad-jump-trend";
 import type { AthleteState } from "../coaching/next-week/athlete-state";
+import { keepsMovement } from "../coaching/next-week/keeps-movement";
 import { mostDone } from "../coaching/next-week/present-step";
 import { usualLead } from "../coaching/next-week/usual-lead";
 import { athleteNamed } from "../coaching/record/athlete-named";
@@ -50,6 +51,7 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
     ),
     ...(noted.get(key) ?? []).map(({ day, note }) => ({ day, text: note, beside: "set" }) as const),
   ];
+  const movementKept = keepsMovement(rows.sets);
   return (athlete) => {
     const key = nameKey(athlete);
     const season = hold.of(athlete);
@@ -91,6 +93,7 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
       strengthLowKg: strength?.ok === true ? strength.value.low : null,
       jumpWord: trend?.ok === true ? trend.value.word : null,
       ...lastJump(box),
+      movementKept,
       soreness: highSoreness(own?.diary ?? [], asOf),
       unwellDay: unwellDay(written(key), spells.get(key) ?? [], asOf),
     };

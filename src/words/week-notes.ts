@@ -17,6 +17,8 @@ export const weekNoteWords = {
     `The last rows are of the week to ${day}: what is proposed goes on from there.`,
   racing: (athletes: number, kept: number) =>
     `${countWords(athletes, "athlete")} in race week: ${raceSetsWords(kept)}.`,
+  noMovement:
+    "No set says how it moved: no load goes up until it is written. Put y or n under “movement ok” in Sets.",
   noPlates:
     "No Plates table: loads are built from pairs of 25, 20, 15, 10, 5, 2.5 and 1.25 kg. Write down what the gym owns.",
   noRacks: "The rule says no racks: the main lift gives way to its alternative.",

@@ -1,3 +1,4 @@
+import { keepsMovement } from "../../coaching/next-week/keeps-movement";
 import { dayFrom } from "../../words/days";
 import { waitingWords } from "../../words/waiting-rows";
 import { weekNoteWords } from "../../words/week-notes";
@@ -18,6 +19,7 @@ export function weekNotes({ state, today, monday, lines }: ProposedWeek): string
   });
   for (const { tab } of tabsToConfirm(state.read)) notes.push(waitingWords.tab(tab));
   if (state.asOf !== today) notes.unshift(weekNoteWords.old(dayFrom(today, state.asOf)));
+  if (rows.sets.length > 0 && !keepsMovement(rows.sets)) notes.push(weekNoteWords.noMovement);
   if (rows.plates.length === 0) notes.push(weekNoteWords.noPlates);
   if (rows.rules.racks < 0.5) notes.push(weekNoteWords.noRacks);
   return racing === 0 ? notes : [...notes, weekNoteWords.racing(racing, rows.rules.raceWeekSets)];

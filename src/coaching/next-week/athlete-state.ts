@@ -23,6 +23,8 @@ export type AthleteState = {
   /** Last stack cleared, plates in kg from the bottom; empty when jumps are kept as heights. */
   readonly lastStackKg: readonly number[];
   readonly lastJumpCm: number | null;
+  /** How a set moved is written down of anyone in the squad. */
+  readonly movementKept: boolean;
   /** Soreness well over the athlete's own usual in the last two days; null when not. */
   readonly soreness: { readonly day: Day; readonly value: number } | null;
   /** Latest of the last three days on which pain or illness was noted; null when none, or answered since. */

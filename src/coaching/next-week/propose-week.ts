@@ -160,7 +160,9 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
       rest !== null ||
       state.soreness !== null ||
       state.unwellDay !== null ||
-      step.movedWell !== true ||
+      step.movedWell === false ||
+      // Where nobody's movement is written down, it is said once for all.
+      (step.movedWell === null && state.movementKept) ||
       state.lastWord === "well below usual",
   };
 }

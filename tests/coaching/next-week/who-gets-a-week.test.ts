@@ -150,10 +150,13 @@ test("a line is put before the coach for whatever was not as it should be, and o
     odd({ lastWord: "well below usual" }),
     odd({ soreness: { day: monday - 1, value: 7 } }),
     odd({ unwellDay: monday - 1 }),
+    odd({}, { sets: lifted.map((set) => ({ ...set, movedWell: false })) }),
     odd({}, { sets: unmoved }),
     odd({}, { availability: [spell({})] }),
     odd({}, { sets: lifted.filter((set) => set.day < day("2026-05-01")) }),
-  ]).toEqual(Array(7).fill(true));
+  ]).toEqual(Array(8).fill(true));
+  // Where the coach writes down nobody's movement the note above all lines says so, not each line.
+  expect(odd({ movementKept: false }, { sets: unmoved })).toBe(false);
 });
 
 test("hours to the next race are counted from the session's start, a race without a time from midnight", () => {

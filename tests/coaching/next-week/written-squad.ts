@@ -137,6 +137,7 @@ export const state = (name: string, over: Partial<AthleteState> = {}): AthleteSt
   jumpWord: null,
   lastStackKg: [],
   lastJumpCm: null,
+  movementKept: true,
   soreness: null,
   unwellDay: null,
   ...over,
