@@ -10,7 +10,7 @@ export const rowRefusals = {
   "athlete-blank": () =>
     "athletes is blank: give a name, a column of names, or the Athletes table.",
   "athlete-not-in-rows": ({ athlete, tables, near }: Facts) =>
-    `No row of ${athlete} in ${tables} up to that day${near === "" ? ": check the spelling and the date" : `: is this ${near}?`}.`,
+    `No row of ${athlete} in ${tables} up to that day${near === "" ? ": check the spelling and the date." : `: is this ${near}?`}`,
   "athlete-not-in-sets": ({ athlete }: Facts) =>
     `No set of ${athlete} with a speed up to that day: check the spelling and the date.`,
   "athlete-not-in-jumps": ({ athlete }: Facts) =>

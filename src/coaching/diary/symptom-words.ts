@@ -7,7 +7,10 @@ const words = [
   "ill|illness|sick|fever|feverish|flu|virus|infection|antibiotics",
   "cough|coughing|cold|throat|chest|nausea|nauseous|vomit|vomited|vomiting|diarrhoea",
   "dizzy|dizziness|faint|fainted|palpitations|concussion",
-  "stress fracture|numb|numbness|tingling",
+  "stress fracture|numb|numbness|tingling|unwell|poorly|stomach|bug|headaches?|migraine|covid",
+  // French, Spanish, Italian, Dutch and Swedish, of memory.
+  "douleurs?|malade|fièvre|blessée?|blessure|dolor|enferm[oa]|fiebre|lesi[oó]n|dolore|malat[oa]|febbre",
+  "pijn|ziek|koorts|geblesseerd|sjuk|feber|skadad",
   // German, where compounds carry the word at either end: Knieschmerzen, Brustdrücken, not schmerzfrei.
   "\\p{L}*(?:schmerz|verletz)(?!\\p{L}*frei)\\p{L}*|(?:kopf|hals|bauch)?weh|zwickt|zwicken|zieht",
   "muskelkater|zerrung|gezerrt|verstaucht|umgeknickt|steif|geschwollen|schwellung|humpel\\p{L}*|hinkt",

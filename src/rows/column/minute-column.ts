@@ -17,7 +17,7 @@ export function minuteColumn(
   const above = cellAbove(view, index);
   const read = (cell: unknown, row: number): number | null => {
     if (isBlank(cell)) return null;
-    const minute = minuteOfDay(cell);
+    const minute = minuteOfDay(cell) ?? fourFigures(cell);
     if (minute !== null) return minute;
     if (isDitto(cell)) return read(above(row), row);
     // "am" and "pm" say a half of the day, no minute; neither is a slip.
@@ -27,6 +27,12 @@ export function minuteColumn(
     return null;
   };
   return (line, row) => read(line[index], row);
+}
+
+/** "0930", and 930 once the spreadsheet has made a number of it: in a column of times nothing else. */
+function fourFigures(cell: unknown): number | null {
+  const parts = /^\s*([01]?\d|2[0-3])([0-5]\d)\s*(?:h|hrs|uhr)?\s*$/i.exec(String(cell));
+  return parts === null ? null : Number(parts[1]) * 60 + Number(parts[2]);
 }
 
 /**

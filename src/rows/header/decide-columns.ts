@@ -2,6 +2,7 @@ import type { Cells } from "../cells";
 import { editDistance } from "../name/edit-distance";
 import type { TableName } from "../table-name";
 import { weekdayOfWord } from "../value/day-text";
+import { minuteOfDay } from "../value/minute-of-day";
 import { askedInWords } from "./asked-in-words";
 import type { Column } from "./column";
 import type { ColumnAnswers } from "./column-answers";
@@ -67,6 +68,20 @@ export function decideColumns(
   const decisions: ColumnDecision[] = [];
   const questions: ColumnQuestion[] = [];
   const answered = new Set(answers?.columns.map(({ column }) => column - 1));
+  const { minute } = fields;
+  if (
+    table === "Runs" &&
+    minute?.words === "time" &&
+    fields.minutes === undefined &&
+    !answered.has(minute.index)
+  ) {
+    // The time of a run is how long it took as well as when it began.
+    const sample = sampleColumn(cells, first, end, minute.index);
+    if (2 * sample.filter(isRunLength).length > sample.length) {
+      delete fields.minute;
+      fields.minutes = minute;
+    }
+  }
   const all = Object.keys(tableColumns[table]);
   const say = (
     column: Column,
@@ -153,6 +168,15 @@ export function decideColumns(
 
 const isWeekday = (cell: unknown) =>
   typeof cell === "string" && weekdayOfWord(cell.trim()) !== null;
+
+const startsAt = 4 * 60;
+
+/** A length sooner than a time of day: "45:00", "1:10:00", "30 min", 45; nobody begins a run before four. */
+function isRunLength(cell: unknown): boolean {
+  const minute = minuteOfDay(cell);
+  if (minute !== null) return minute < startsAt;
+  return typeof cell === "number" || (typeof cell === "string" && /^\s*\d/.test(cell));
+}
 
 /** A meaning one of whose headings is a slip of the finger away ("Exercize", "Atlete"). */
 function nearHeading(table: TableName, words: string, free: readonly string[]): string | null {

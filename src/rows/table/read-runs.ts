@@ -11,7 +11,7 @@ import type { TableView } from "../table-view";
 import { DoubledRows } from "./doubled-rows";
 import { reportBlank, reportDoubled } from "./needed";
 import { readLines } from "./read-lines";
-import { runKinds } from "./run-kinds";
+import { runKindIn, runKinds } from "./run-kinds";
 
 /** Rows of the Runs table, done or planned. */
 export function readRunRows(view: TableView): Reading<Run> {
@@ -20,7 +20,7 @@ export function readRunRows(view: TableView): Reading<Run> {
   const readDay = dayColumn(view, fields.day, true, aside);
   const minute = minuteColumn(view, fields.minute);
   const name = textColumn(view, fields.athlete, true);
-  const kind = choiceColumn(view, fields.kind, runKinds);
+  const kind = choiceColumn(view, fields.kind, runKinds, "read on", runKindIn);
   const minutes = lengthColumn(view, fields.minutes, "min", { low: 0, high: 900 });
   const exertion = numberColumn(view, fields.exertion, { low: 0, high: 10 });
   const km = quantityColumn(view, fields.km, plausible.km);

@@ -2,7 +2,7 @@ import { isDate } from "./is-date";
 
 /**
  * Minutes after midnight from a time cell: a `Date` (the spreadsheet hands times over so), a
- * fraction of a day, "18:00", "6 pm", "18h30", "18.30 Uhr". Null for anything else.
+ * fraction of a day, "18:00", "6 pm", "18h30", "18.30 Uhr", "18:00 (local)". Null for anything else.
  */
 export function minuteOfDay(cell: unknown): number | null {
   if (isDate(cell)) return cell.getHours() * 60 + cell.getMinutes();
@@ -11,7 +11,7 @@ export function minuteOfDay(cell: unknown): number | null {
   if (typeof cell !== "string") return null;
   const parts =
     /^(\d{1,2})(?:\s*[:.h]\s*(\d{2}))?(?::\d{2})?\s*(?:(am|pm|a\.m\.|p\.m\.)|h|uhr)?$/i.exec(
-      cell.trim(),
+      cell.trim().replace(/\s*\([^()]*\)$/, ""),
     );
   if (parts === null) return null;
   const half = parts[3]?.toLowerCase().charAt(0);

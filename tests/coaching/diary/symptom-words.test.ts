@@ -9,3 +9,15 @@ test("pain rated under four of ten is slight; on a shorter scale, or as days, it
   expect(symptomWords("pain: 3 days now")).toEqual(["pain"]);
   expect(symptomWords("pain; sleep: 2")).toEqual(["pain"]);
 });
+
+test.each([
+  ["stomach bug", ["stomach", "bug"]],
+  ["a bit unwell", ["unwell"]],
+  ["douleur au genou, fièvre", ["douleur", "fièvre"]],
+  ["me duele, fiebre", ["fiebre"]],
+  ["lite sjuk", ["sjuk"]],
+  ["pijn in de kuit", ["pijn"]],
+  ["bugbear", []],
+])("“%s” speaks of %j", (note, found) => {
+  expect(symptomWords(note)).toEqual(found);
+});
