@@ -8,6 +8,7 @@ import { holdReason, holdWords, sinceWords } from "../words/reasons-hold";
 import { noteWords } from "../words/reasons-notes";
 import { readinessReason, readinessWords } from "../words/reasons-readiness";
 import { squadWords } from "../words/reasons-squad";
+import { mayDoWords } from "../words/squad-table";
 import { damagedOf } from "./forget-damaged";
 import type { SquadLine, SquadView } from "./messages";
 import { rowsNotUsed } from "./rows-not-used";
@@ -59,13 +60,15 @@ export function squadLine(state: StateOfSquad, athlete: string): SquadLine {
   const day = last === null ? null : dayOf(athlete, last);
   const since = sinceWords(season);
   const { names, spells } = state.waiting(athlete);
+  const mayDo = mayDoOn(read.rows.availability, athlete, asOf);
   // The word says that there are no rows.
   const notes = openNotes(read, season).filter(({ code }) => code !== "no-rows");
   return {
     athlete,
     group: about?.group ?? "",
     event: about?.event ?? "",
-    mayDo: mayDoOn(read.rows.availability, athlete, asOf),
+    // "full" is said only of an athlete whose availability was read.
+    mayDo: mayDo === "full" && spells.length > 0 ? mayDoWords.unread : mayDo,
     word,
     dress: dressOf(word),
     since: since === "–" ? "" : `since ${since}`,

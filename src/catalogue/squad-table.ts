@@ -6,11 +6,13 @@ import { squadHold } from "../coaching/hold/squad-hold";
 import { valueChange } from "../coaching/hold/value-change";
 import { readinessSettingsAt } from "../coaching/readiness/rated-settings";
 import { squadReadiness } from "../coaching/readiness/squad-readiness";
+import { nameKey } from "../coaching/record/name-key";
 import { seasonWeeks } from "../coaching/season/season-weeks";
 import { gymDays } from "../coaching/series/season-start";
 import { squadIndex } from "../coaching/series/squad-index";
 import { accept } from "../outcome";
 import { readDayArgument } from "../rows/argument/day-argument";
+import { nameLink } from "../rows/name/near-name";
 import { dayWords } from "../words/days";
 import { holdWords, sinceWords, valueWords } from "../words/reasons-hold";
 import { noteWords } from "../words/reasons-notes";
@@ -143,6 +145,12 @@ export const squadTableFunction: SheetFunction = {
     const picture = given.rules.plainPicture === 1 ? plainSeasonPicture : seasonPicture;
     const beside = given.unused.beside(asked.asked.map(({ athlete }) => athlete));
     const first = asked.asked.findIndex(({ athlete }) => athlete !== "");
+    const listed = new Set(asked.asked.map((one) => nameKey(one.athlete)));
+    const strangers = [...given.namesUpTo(asOf).values()].filter(
+      (one) => !listed.has(nameKey(one)),
+    );
+    const nearTo = (athlete: string) =>
+      strangers.filter((one) => nameLink(athlete, one) !== null).join(" or ");
     return rowsForAthletes(asked, 12, ({ athlete, record }, at) => {
       const season = hold.of(athlete);
       const { value, visibleFall } = season;
@@ -163,7 +171,7 @@ export const squadTableFunction: SheetFunction = {
         picture(seasonWeeks(season, hold.seasonStart)),
         Number.isFinite(last) ? `${dayWords(last)}: ${readinessWords(dayOf(athlete, last))}` : "–",
         given.unused.of(athlete),
-        notesOf(season, next, asOf, at === first ? beside : 0),
+        notesOf(season, nearTo(athlete), next, asOf, at === first ? beside : 0),
       ]);
     });
   },
@@ -179,12 +187,13 @@ function mayDoCell(given: GivenTables, athlete: string, asOf: Day): string {
 /** What the table's other columns do not say, in one cell. */
 function notesOf(
   { notes }: SeasonHold,
+  near: string,
   next: { readonly race: string; readonly day: Day; readonly matters: string | null } | undefined,
   asOf: Day,
   rowsBeside: number,
 ): string {
   return [
-    ...notes.map(noteWords),
+    ...notes.map((note) => noteWords({ ...note, facts: { ...note.facts, near } })),
     ...(next ? [nextRaceWords(next, asOf)] : []),
     ...(rowsBeside > 0 ? [rowsBesideWords(rowsBeside)] : []),
   ].join(" ");

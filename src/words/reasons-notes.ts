@@ -57,7 +57,8 @@ const sentences: Readonly<Record<string, (facts: Facts) => string>> = {
     `${countWords(Number(sets), "set")} of ${withinSentence(String(exercise))} ${Number(sets) === 1 ? "is" : "are"} far off all the others, ${Number(sets) === 1 ? "" : "the first "}on ${dayWords(Number(day))}: ${trimmed(Number(loadKg), 1)} kg at ${trimmed(Number(speed), 2)} m/s. Check load and speed there.`,
   "sudden-change": (facts) =>
     `${measure(facts)}: the last two readings are each three or more wobbles off, too far to wait for more.`,
-  "no-rows": ({ athlete }) => `No sets or jumps of ${String(athlete)} in the rows given.`,
+  "no-rows": ({ athlete, near = "" }) =>
+    `No sets or jumps of ${String(athlete)} in the rows given${near === "" ? "" : `: is this ${near}? Write one name in both tabs`}.`,
 };
 
 /** A note in plain words. */

@@ -47,6 +47,15 @@ test("a spell that was left out is named before anything is lifted, also under a
   expect([line.why[0], line.odd, line.sessions.length > 0]).toEqual([`${told}.`, true, true]);
   expect(lineOf(unread("Petra"), "Petra Sands").why[0]).toBe(`${told}.`);
   expect(whyOf(unread("Jo Renwick"), "Jo Renwick")).toContain(`. ${told}`);
+  const mayDo = (spells: readonly unknown[][]) =>
+    squadView(workbook(spells, "Jo Renwick"), today).lines.find(
+      ({ athlete }) => athlete === "Jo Renwick",
+    )!.mayDo;
+  expect(mayDo([["Jo Renwick", "2026-06-09", "protocol day 2"]])).toBe(
+    "unclear: a row was not read",
+  );
+  const out = ["Jo Renwick", "2026-06-01", "out"];
+  expect(mayDo([out, ["Jo Renwick", "2026-06-09", "protocol day 2"]])).toBe("out");
   expect(lineOf(unread("Jo Renwick"), "Petra Sands").why.join(" ")).not.toContain("does not count");
 });
 
@@ -57,12 +66,12 @@ test("a tab of which nothing counts yet is named above the week", () => {
       ["Date", "Athlete", "Exercise", "Set", "Reps", "Load (kg)", "Rep speeds (m/s)"],
       ...sets("Jo Renwick"),
     ],
-    Meets: [
+    June: [
       ["Date", "Meet", "Location"],
       ["2026-06-20", "Mill ten", "away"],
     ],
   });
   expect(weekView(book, today, null, []).notes).toContain(
-    "Nothing of “Meets” counts yet: say under Set up what it is.",
+    "Nothing of “June” counts yet: say under Set up what it is.",
   );
 });

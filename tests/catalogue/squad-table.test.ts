@@ -86,3 +86,24 @@ test("the plain season picture is a rule", () => {
   ]) as unknown[][];
   expect(String(plain[0]![8])).toMatch(/^[-_¯ ]{7}$/);
 });
+
+test("who has rows under a name near the own one is told which; a name that is another's is none", () => {
+  const named = exampleSets.map((row) =>
+    row.map((cell) => (cell === "Tomas Reyerson" ? "Tomas" : cell)),
+  );
+  const jumps = exampleJumps.map((row) =>
+    row.map((cell) => (cell === "Tomas Reyerson" ? "Tomas" : cell)),
+  );
+  const diary = exampleDiary.map((row) =>
+    row.map((cell) => (cell === "Tomas Reyerson" ? "Tomas" : cell)),
+  );
+  const notes = (list: readonly unknown[][] = athletes) =>
+    squad({ 0: list, 2: named, 3: jumps, 4: diary }).map((row) => String(row[11]));
+  expect(notes()[0]).toContain(
+    "No sets or jumps of Tomas Reyerson in the rows given: is this Tomas? Write one name in both tabs.",
+  );
+  expect(notes()[2]).toContain("No sets or jumps of Maren Aspholt in the rows given.");
+  expect(notes([...athletes, ["Tomas", "road"]])[0]).toContain(
+    "No sets or jumps of Tomas Reyerson in the rows given.",
+  );
+});
