@@ -8,7 +8,7 @@ import { expandSchemes } from "./expand-schemes";
 import type { LayoutContext } from "./layout-context";
 import { unfoldSections } from "./sections/unfold-sections";
 import { noSense } from "./shorthand/scheme-order";
-import { setCell } from "./shorthand/set-cell";
+import { isShorthand, setCell } from "./shorthand/set-cell";
 import type { Unfolded } from "./unfolded";
 import { unfoldDiaryRunners } from "./wide/unfold-diary-runners";
 import { unfoldRaceRunners } from "./wide/unfold-race-runners";
@@ -97,10 +97,7 @@ function isSchemeLog({ cells, fields, first, end }: TableView): boolean {
     const cell = cells[row]![load];
     if (isBlank(cell)) continue;
     filled++;
-    const said = setCell(cell, noSense);
-    const several =
-      said.is === "sets" && said.groups.length + Number(said.groups[0]!.reps !== null);
-    if (said.is === "order-unsettled" || Number(several) > 1) shorthand++;
+    if (isShorthand(setCell(cell, noSense))) shorthand++;
   }
   if (filled > 0 && shorthand >= filled / 2) return true;
   return (

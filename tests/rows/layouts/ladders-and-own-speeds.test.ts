@@ -28,6 +28,9 @@ test.each([
   ["5@60 3@80", "60x1x5 80x1x3 @  ()"],
   ["3x5@80", "80x3x5 @  ()"],
   ["5@60%", "unread"],
+  ["80/0.62", "80x1xnull @ 0.62 ()"],
+  ["82,5kg/0,62", "82.5kgx1xnull @ 0.62 ()"],
+  ["80/3.62", "unread"],
 ])("“%s” says %s", (cell, expected) => {
   expect(inWords(cell)).toBe(expected);
 });

@@ -128,6 +128,22 @@ test("the load once and a column a set: what stands there is told by its values 
   expect(read([[...left, ...sets], row]).questions).toEqual([]);
 });
 
+test("load and speed of each set in one cell, and the best of them under a heading of its own", () => {
+  const pairs = [
+    ["Date", "Athlete", "Lift", "Set 1 (kg/m/s)", "Set 2 (kg/m/s)"],
+    [day, "Ilka", "Squat", "80/0.62", "82,5/0,6"],
+  ];
+  const expected = ["Squat: 05-05 Ilka 1 80x? 0.62", "Squat: 05-05 Ilka 2 82.5x? 0.6"];
+  expect(shown(pairs)).toEqual(expected);
+  const best = [
+    ["", "", "", "Set 1", "", "Set 2", "", "Best"],
+    ["Date", "Athlete", "Lift", "kg", "m/s", "kg", "m/s", "m/s"],
+    [day, "Ilka", "Squat", 80, 0.62, 82.5, 0.6, 0.62],
+  ];
+  expect(shown(best)).toEqual(expected);
+  expect(read(best).questions).toEqual([]);
+});
+
 test("lifts over sets over figures, and the two sides of one lift", () => {
   const cells = [
     ["", "", "Squat", "", "", "", "Deadlift", ""],

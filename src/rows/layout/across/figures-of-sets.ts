@@ -1,7 +1,7 @@
 import type { Cells } from "../../cells";
 import { sampleColumn, valueFit } from "../../header/value-fit";
 import { noSense } from "../shorthand/scheme-order";
-import { setCell } from "../shorthand/set-cell";
+import { isShorthand, setCell } from "../shorthand/set-cell";
 import type { HeadingParts } from "./heading-parts";
 
 /** What stands under "Set 1", "Set 2", "Set 3" where no heading says it: told by all their values. */
@@ -17,7 +17,8 @@ export function figuresOfSets(
   const headed = (name: string) => headings.some(({ field }) => field === name);
   const share = (looks: (cell: unknown) => boolean) => sample.filter(looks).length / sample.length;
   if (sample.length === 0) return null;
-  if (share((cell) => typeof cell === "string" && isShorthand(cell)) >= 0.7) return "load";
+  if (share((cell) => typeof cell === "string" && isShorthand(setCell(cell, noSense))) >= 0.7)
+    return "load";
   if (valueFit("speed", sample) >= 0.9) return "speed";
   if (
     !headed("load") &&
@@ -25,9 +26,4 @@ export function figuresOfSets(
   )
     return "load";
   return headed("load") && !headed("reps") && valueFit("reps", sample) >= 0.9 ? "reps" : null;
-}
-
-function isShorthand(cell: string): boolean {
-  const said = setCell(cell, noSense);
-  return said.is === "order-unsettled" || (said.is === "sets" && said.groups[0]!.reps !== null);
 }

@@ -1,4 +1,5 @@
 import { plainWords } from "../../header/header-words";
+import { namesSummary } from "../../table/read-lines";
 import { weekdayOfWord } from "../../value/day-text";
 import { liftInWords, namesJump } from "../lift-in-words";
 import { personName } from "../sections/above";
@@ -21,7 +22,8 @@ export const namesSide = (words: string): boolean => side.test(plainWords(words)
 export function namesOver(headings: readonly HeadingParts[]): Map<string, number> {
   const names = new Map<string, number>();
   for (const { label } of headings)
-    if (label !== "" && !namesJump(label)) names.set(label, (names.get(label) ?? 0) + 1);
+    if (label !== "" && !namesJump(label) && !namesSummary(label.split(" ").pop()))
+      names.set(label, (names.get(label) ?? 0) + 1);
   return names;
 }
 

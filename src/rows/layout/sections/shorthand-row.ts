@@ -5,7 +5,7 @@ import { countedGroups } from "../counted-groups";
 import { emitSets } from "../shorthand/emit-sets";
 import { withFiguresBeside } from "../shorthand/figures-beside";
 import { orderFromWords, schemeSense } from "../shorthand/scheme-order";
-import { type SetGroup, setCell } from "../shorthand/set-cell";
+import { isShorthand, type SetGroup, setCell } from "../shorthand/set-cell";
 import {
   noSpeeds,
   ownSpeeds,
@@ -36,7 +36,7 @@ export function shorthandRow(
     into.report("scheme-order-unsettled", row, column);
     return true;
   }
-  const written = said.is === "sets" && said.groups[0]!.reps !== null ? said : null;
+  const written = said.is === "sets" && isShorthand(said) ? said : null;
   // The load stands beside it, so the row counts.
   if (written === null && scheme !== undefined && said.is !== "none")
     into.log.addAtSource("scheme-unread", row, column);

@@ -83,8 +83,13 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
     const bare = token.replace(/^@/, "");
     const number = /^(\d+(?:[.,]\d+)?|[.,]\d+)(kg|lbs?)?$/i.exec(bare);
     const ramp = rampIn(bare);
+    const paired = loadAndSpeed.exec(bare);
     if (ramp !== null) groups.push(...ramp);
-    else if (/^\d[\dx.,+kglbs]*$/i.test(bare) && /x/i.test(bare)) {
+    else if (paired !== null) {
+      const [, load, unit, speed] = paired;
+      groups.push({ load: asNumber(load!), unit: unitOf(unit), reps: null, sets: 1 });
+      speeds.push(asNumber(speed!));
+    } else if (/^\d[\dx.,+kglbs]*$/i.test(bare) && /x/i.test(bare)) {
       const found = schemeGroups(bare.toLowerCase(), sense, speedCount + speeds.length);
       if (found === "unsettled") unsettled = true;
       else if (found === null) return { is: "unread" };
@@ -117,11 +122,15 @@ const bracketedSpeed = /^\s*@?\s*[01]?[.,]\d{1,3}(?:\s*m\/s)?\s*$/i;
 /** "5@60" is five repetitions at 60. */
 const repsAtLoad = /(?<![\dx@.,])(\d{1,2})\s*@\s*(\d{2,3}(?:[.,]\d+)?)(kg|lbs?)?(?![\dx%.])/gi;
 
+/** "80/0.62" is a set's load and speed. */
+const loadAndSpeed = /^(\d{2,3}(?:[.,]\d+)?)(kg|lbs?)?\/([012]?[.,]\d{1,3})$/i;
+const asNumber = (text: string) => Number(text.replace(",", "."));
+
 /** "60/70/80" and "60/70/80x3": one set at each load. */
 function rampIn(token: string): SetGroup[] | null {
   const parts = /^(\d+(?:[.,]\d+)?(?:\/\d+(?:[.,]\d+)?)+)(kg|lbs?)?(?:x(\d{1,2}))?$/i.exec(token);
   if (parts === null) return null;
-  const loads = parts[1]!.split("/").map((load) => Number(load.replace(",", ".")));
+  const loads = parts[1]!.split("/").map(asNumber);
   if (loads.some((load) => load < leastLoad)) return null;
   const reps = parts[3] === undefined ? null : Number(parts[3]);
   if (reps === null && loads.length < 3) return null;
@@ -155,6 +164,14 @@ function isSpeeds({ unread, unsure }: SpeedList): boolean {
 }
 
 type BareLoad = { readonly load: number; readonly unit: Unit | null; readonly written: string };
+
+/** True for sets that say more than one load alone does. */
+export function isShorthand(said: SetCell): boolean {
+  if (said.is === "order-unsettled") return true;
+  if (said.is !== "sets") return false;
+  const { groups, speeds } = said;
+  return groups[0]!.reps !== null || groups.length > 1 || speeds.length > 0;
+}
 
 /**
  * Joins a load written apart ("5x5 95") with its groups. Of several nothing says which sets are whose;
