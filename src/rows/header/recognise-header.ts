@@ -12,7 +12,7 @@ export type RecognisedHeader = {
   readonly unknown: readonly number[];
 };
 
-const numbered = /^(?:rep|r|wdh|wiederholung|rep speed|speed|speed rep|v) ?#?(\d{1,2})$/;
+const numbered = /^(?:rep|r|wdh|wiederholung|rep speed|speed|speed rep|v|m\/s) ?#?(\d{1,2})$/;
 const lookups = new Map<TableName, ReadonlyMap<string, string>>();
 
 /** Meaning of every heading word of one table. */

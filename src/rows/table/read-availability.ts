@@ -15,7 +15,7 @@ const mayDos = choices<MayDo>({
   full: "full|full training|fit|fully fit|all|ok|yes|voll|normal|available|fully available|present|healthy|anwesend|gesund",
   modified:
     "modified|mod|limited|light|eingeschränkt|restricted|part|partial|reduced|modified training|limited training",
-  out: "out|off|no|ill|injured|sick|krank|verletzt|aus|rest|unavailable|unfit|not fit|no training|injury|illness|away|absent|holiday|on holiday|abwesend|urlaub|verreist",
+  out: "out|off|no|ill|injured|sick|krank|verletzt|aus|rest|unavailable|unfit|not fit|no training|injury|illness|away|absent|holiday|on holiday|abwesend|urlaub|verreist|blessé|blessée|malade|lesionado|lesionada|enfermo|enferma|geblesseerd|ziek|skadad|sjuk",
   cleared: "cleared|clear|freigegeben|frei|released",
 });
 

@@ -3,11 +3,13 @@ import { athleteHeadings, headings } from "./headings";
 /** Headings of the Athletes table, as coaches write them; the first of each is ours. */
 export const athletesColumns = {
   athlete: headings(`${athleteHeadings}|athlet|athletin|sportler|athletes`),
-  group: headings("group|squad|gruppe|training group"),
-  event: headings("event|events|ev|distance|disziplin|strecke|main event"),
+  group: headings("group|squad|gruppe|training group|groupe|grupo|gruppo|groep|grupp"),
+  event: headings(
+    "event|events|ev|distance|disziplin|strecke|main event|epreuve|prueba|specialita|gren",
+  ),
   experience: headings("experience|level|training experience|erfahrung|novice or trained|status"),
   birthYear: headings(
-    "birth year|year of birth|born|yob|jahrgang|geburtsjahr|date of birth|dob|birthday|birth year or under-18 mark|birth year or under 18|birth year / u18",
+    "birth year|year of birth|born|yob|jahrgang|geburtsjahr|date of birth|dob|birthday|birth year or under-18 mark|birth year or under 18|birth year / u18|annee de naissance|ano de nacimiento|anno di nascita|geboortejaar|fodelsear",
   ),
   under18: headings("under 18|under-18|u18|under 18?|under-18 mark|minor|unter 18|minderjahrig"),
   supervisor: headings(

@@ -3,9 +3,11 @@ import { athleteHeadings, headings } from "./headings";
 /** Headings of the Availability table, as coaches write them; the first of each is ours. */
 export const availabilityColumns = {
   athlete: headings(`${athleteHeadings}|athlet|wer|who`),
-  from: headings("from|start|since|von|ab|date|datum|from date|when|wann|dates|days|zeitraum|seit"),
-  until: headings("until|to|end|till|bis|back on|until date|last day"),
-  mayDo: headings("may do|status|allowed|can do|availability|darf|state"),
+  from: headings(
+    "from|start|since|von|ab|date|datum|from date|when|wann|dates|days|zeitraum|seit|depuis|desde|dal|vanaf|fran",
+  ),
+  until: headings("until|to|end|till|bis|back on|until date|last day|hasta|fino al|tot|jusqu'au"),
+  mayDo: headings("may do|status|allowed|can do|availability|darf|state|statut|estado|stato"),
   by: headings("by whom|by|said by|cleared by|decided by|von wem|who says"),
   site: headings("site|where|body part|place|stelle|ort|injury|injury site|verletzung"),
   pain: headings("pain|pain 0-10|pain 0–10|schmerz|pain score"),

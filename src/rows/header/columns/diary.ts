@@ -6,13 +6,15 @@ export const diaryColumns = {
   minute: headings("time|written at|uhrzeit"),
   athlete: headings(`${athleteHeadings}|wer|who|athlet`),
   sleepH: headings(
-    "sleep|sleep h|hours slept|sleep hours|hours of sleep|schlaf|sleep night before|sleep h night before|schlafdauer",
+    "sleep|sleep h|hours slept|sleep hours|hours of sleep|schlaf|sleep night before|sleep h night before|schlafdauer|sommeil|sueno|sonno|sono|slaap|somn",
   ),
   sleepQuality: headings("sleep quality|quality of sleep|schlafqualitat"),
-  soreness: headings("soreness|sore|muskelkater|muscle soreness"),
-  fatigue: headings("fatigue|tiredness|tired|mudigkeit"),
+  soreness: headings(
+    "soreness|sore|muskelkater|muscle soreness|courbatures|agujetas|spierpijn|traningsvark",
+  ),
+  fatigue: headings("fatigue|tiredness|tired|mudigkeit|fatiga|stanchezza|vermoeidheid|trotthet"),
   stress: headings("stress|life stress"),
-  mood: headings("mood|stimmung|feeling"),
+  mood: headings("mood|stimmung|feeling|humeur|animo|umore|stemming|humor"),
   pain: headings(
     "pain|pain or injury|pain or illness|any pain|injury|injuries|injury or illness|illness|ill|sick|niggles|symptoms|pain 0-10|pain 0–10|pain score|schmerz|schmerzen|verletzung|krank|beschwerden",
   ),

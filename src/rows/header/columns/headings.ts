@@ -2,7 +2,8 @@
 export const headings = (words: string): readonly string[] => words.split("|");
 
 /** Headings that nearly every table has. */
-export const dayHeadings = "date|day|datum|tag|when|wann|timestamp|zeitstempel";
+export const dayHeadings = "date|day|datum|tag|when|wann|timestamp|zeitstempel|fecha|dato|jour";
 export const athleteHeadings =
-  "athlete|name|runner|athlete name|full name|your name|what is your name|athlete's name|dein name";
-export const noteHeadings = "note|notes|comment|comments|notiz|bemerkung";
+  "athlete|name|runner|athlete name|full name|your name|what is your name|athlete's name|dein name|nom|nombre|nome|naam|namn|navn|atleta|utovare";
+export const noteHeadings =
+  "note|notes|comment|comments|notiz|bemerkung|notas|remarques|opmerkingen|anteckning|observaciones";

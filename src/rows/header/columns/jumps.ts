@@ -5,9 +5,13 @@ export const jumpsColumns = {
   day: headings(dayHeadings),
   minute: headings("time|uhrzeit|start time|time of day"),
   athlete: headings(`${athleteHeadings}|who|wer|athlet|athletin|sportler`),
-  test: headings("test|jump|jump test|sprung|sprungtest|exercise|kind of jump"),
+  test: headings(
+    "test|jump|jump test|sprung|sprungtest|exercise|kind of jump|saut|salto|sprong|hopp",
+  ),
   attempt: headings("attempt|try|attempt no|trial|versuch|rep"),
-  height: headings("height|jump height|ht|hohe|sprunghohe|cm|best|result"),
+  height: headings(
+    "height|jump height|ht|hohe|sprunghohe|cm|best|result|hauteur|altura|altezza|hoogte|hojd",
+  ),
   stack: headings("stack|plate stack|plates|scheiben|stapel|box|plate"),
   cleared: headings("cleared|cleared?|clean|made|geschafft|ok"),
   drop: headings("drop height|drop|drop from|fallhohe|box height"),

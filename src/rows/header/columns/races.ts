@@ -4,11 +4,15 @@ import { dayHeadings, headings } from "./headings";
 export const racesColumns = {
   day: headings(dayHeadings),
   start: headings("start time|start|time|gun|startzeit|uhrzeit"),
-  race: headings("race|event|meet|meeting|fixture|competition|rennen|wettkampf|name"),
-  who: headings(
-    "athlete or group or all|athlete|who|athletes|runner|group|athlete or group|for|wer|who runs|runners|entries|laufer|starter|teilnehmer",
+  race: headings(
+    "race|event|meet|meeting|fixture|competition|rennen|wettkampf|name|carrera|gara|wedstrijd|tavling",
   ),
-  distance: headings("distance|dist|km|m|strecke|distanz|length"),
+  who: headings(
+    "athlete or group or all|athlete|who|athletes|runner|group|athlete or group|for|wer|who runs|runners|entries|laufer|starter|teilnehmer|quien|qui|coureurs|corredores",
+  ),
+  distance: headings(
+    "distance|dist|km|m|strecke|distanz|length|distancia|distanza|afstand|distans",
+  ),
   surface: headings("surface|course|untergrund|on"),
   matters: headings("matters|matters a/b/c|priority|a/b/c|class|wichtigkeit|importance"),
 } as const;

@@ -6,7 +6,9 @@ export const runsColumns = {
   minute: headings("time|start|start time|uhrzeit|time of day"),
   athlete: headings(`${athleteHeadings}|wer|who|athlet`),
   kind: headings("kind|type|run|session|run type|art|what|workout"),
-  minutes: headings("minutes|min|duration|mins|time run|dauer|minuten|length"),
+  minutes: headings(
+    "minutes|min|duration|mins|time run|dauer|minuten|length|duree|duracion|durata|duur",
+  ),
   exertion: headings(
     "exertion|exertion 0-10|exertion 0–10|rpe|effort|srpe|anstrengung|session rpe",
   ),

@@ -1,0 +1,69 @@
+import { findTables } from "../../../src/rows/find-tables";
+
+// The plain headings of five further languages, from memory; names and figures are invented.
+const recordsOf = (name: string, ...cells: readonly unknown[][]) => {
+  const [found, ...more] = findTables([{ name, cells }]);
+  expect([more, found!.sureness >= 0.6, found!.understanding.reading.issues]).toEqual([
+    [],
+    true,
+    [],
+  ]);
+  return [found!.table, ...found!.understanding.reading.records];
+};
+
+test("a Spanish coach's diary, sets and spells are read", () => {
+  expect(
+    recordsOf(
+      "Diario",
+      ["Fecha", "Nombre", "Sueño", "Fatiga", "Agujetas", "Notas"],
+      ["8 de junio de 2026", "Ana Prieto", "7,5", 2, 3, "todo bien"],
+    ),
+  ).toMatchObject([
+    "Diary",
+    { athlete: "Ana Prieto", sleepH: 7.5, fatigue: 2, soreness: 3, note: "todo bien" },
+  ]);
+  expect(
+    recordsOf(
+      "Fuerza",
+      ["Fecha", "Atleta", "Ejercicio", "Serie", "Repeticiones", "Carga (kg)", "Velocidad (m/s)"],
+      ["8 de junio de 2026", "Ana Prieto", "Sentadilla", 2, 5, 60, "0,62"],
+    ),
+  ).toMatchObject(["Sets", { exercise: "Sentadilla", set: 2, reps: 5, loadKg: 60 }]);
+  expect(
+    recordsOf(
+      "Disponibilidad",
+      ["Nombre", "Estado", "Desde", "Hasta"],
+      ["Ana Prieto", "lesionada", "1 de junio de 2026", "9 de junio de 2026"],
+    ),
+  ).toMatchObject(["Availability", { mayDo: "out" }]);
+});
+
+test("French, Dutch and Swedish headings of races and runs are known", () => {
+  expect(
+    recordsOf("Courses", ["Jour", "Nom", "Durée (min)", "RPE"], ["8 juin 2026", "Éloïse", 45, 4]),
+  ).toMatchObject(["Runs", { athlete: "Éloïse", minutes: 45, exertion: 4 }]);
+  expect(
+    recordsOf(
+      "Kalender",
+      ["Datum", "Wedstrijd", "Afstand", "Wie"],
+      ["za 13 juni 2026", "Baanmijl", "1500 m", "Jo"],
+    ),
+  ).toMatchObject(["Races", { race: "Baanmijl", distanceKm: 1.5 }]);
+  expect(
+    recordsOf(
+      "Tävlingar",
+      ["Datum", "Tävling", "Distans"],
+      ["lördag 13 juni 2026", "Milen", "10 km"],
+    ),
+  ).toMatchObject(["Races", { race: "Milen", distanceKm: 10 }]);
+});
+
+test("“m/s 1” to “m/s 5” are the speeds of the repetitions", () => {
+  expect(
+    recordsOf(
+      "Krafttraining",
+      ["Datum", "Name", "Übung", "Wdh", "Last (kg)", "m/s 1", "m/s 2"],
+      ["08.06.2026", "Jörg", "Kniebeuge", 2, 60, "0,62", "0,60"],
+    ),
+  ).toMatchObject(["Sets", { repSpeeds: [0.62, 0.6] }]);
+});
