@@ -36,8 +36,8 @@ test("what hurts stands in the note behind the heading's words; that nothing doe
 
 test("“ill” is the answer of a column of illness, and “no, but tight” is no denial", () => {
   expect(notes("Illness", "ill", "sick", "no, but tight")).toEqual([
-    "Illness: ill",
-    "Illness: sick",
+    "ill",
+    "sick",
     "Illness: no, but tight",
   ]);
 });
@@ -57,4 +57,11 @@ test("beside a note both are kept; a heading that names no pain says so by the c
     { answers: { columns: [{ column: 3, field: "pain" }] } },
   );
   expect(reading.records[0]!.note).toBe("pain: shin; late train");
+});
+
+test("an answer that speaks of pain or illness itself stands without the heading's words", () => {
+  expect(notes("Anything hurting or ill?", "sharp pain in left shin", "left shin")).toEqual([
+    "sharp pain in left shin",
+    "Anything hurting or ill?: left shin",
+  ]);
 });

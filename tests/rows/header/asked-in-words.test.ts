@@ -121,7 +121,7 @@ test("a form is told by its questions alone, whatever its tab is called and howe
       athlete: "Ilka Brandmoor",
       sleepH: 7.5,
       soreness: 2,
-      note: "Anything hurting or ill? Tell us: sharp pain in left shin",
+      note: "sharp pain in left shin",
     },
   ]);
 });
