@@ -73,6 +73,8 @@ export function chooseLayout(
     const log = setsView(context);
     if (log !== null && isSchemeLog(log))
       return { name: "rows of several sets", unfolded: expandSchemes(log, "Jumps", context.tab) };
+    if (complete !== null && hasHeadedGroups(context.cells, context.end))
+      return { name: "blocks one under another", unfolded: unfoldSections(context) };
     if (complete !== null) return plain;
   }
   const wide = table === "Sets" ? unfoldWideSets(context) : unfoldWideJumps(context);

@@ -1,6 +1,7 @@
 import type { Cells } from "../cells";
 import type { ColumnAnswers } from "../header/column-answers";
 import { headerWords } from "../header/header-words";
+import { sampleColumn, valueFit } from "../header/value-fit";
 import { isBlank } from "../value/blank";
 import { isDitto } from "../value/ditto";
 
@@ -47,9 +48,17 @@ function headingsOfNames(cells: Cells): Names | null {
       given: first >= 0 ? first : name >= 0 ? name : words.findIndex((one) => whole.test(one)),
       family: last >= 0 ? last : name,
     };
-    if ((first >= 0 || last >= 0) && names.given >= 0 && names.family >= 0) return names;
+    if (first < 0 && last < 0) continue;
+    if (holdsNames(cells, row, names.given) && holdsNames(cells, row, names.family)) return names;
   }
   return null;
+}
+
+/** "First" and "Last" may head the first and last day, or set, as well. */
+function holdsNames(cells: Cells, row: number, column: number): boolean {
+  if (column < 0) return false;
+  const sample = sampleColumn(cells, row + 1, cells.length, column);
+  return sample.some((cell) => !isDitto(cell)) && valueFit("athlete", sample) >= 0.5;
 }
 
 function withNamesJoined(cells: Cells, { row, given, family }: Names): Cells {

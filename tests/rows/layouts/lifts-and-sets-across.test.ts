@@ -267,3 +267,31 @@ test("lifts in other languages over figures, days and names known by what stands
     "Peso morto: 05-05 Ilka work 100x? 0.5",
   ]);
 });
+
+test("exertion beside each set is no repetition, a lift's warm-up is a warm-up, and sets may be numbered alone", () => {
+  const heads = ["Date", "Athlete", "Lift"];
+  const rated = [
+    [...heads, "Set 1 kg", "Set 1 RPE", "Set 2 kg", "Set 2 RPE"],
+    [day, "Ilka", "Squat", 80, 7, 85, 8],
+  ];
+  expect(shown(rated)).toEqual(["Squat: 05-05 Ilka 1 80x?", "Squat: 05-05 Ilka 2 85x?"]);
+  expect(read(rated).questions.map(({ heading }) => heading)).toEqual(["Set 1 RPE", "Set 2 RPE"]);
+  const warm = [
+    ["Date", "Athlete", "Squat warm-up kg", "Squat kg", "Bench kg"],
+    [day, "Ilka", 50, 80, 40],
+  ];
+  expect(shown(warm)).toEqual([
+    "Squat: 05-05 Ilka warm-up 50x?",
+    "Squat: 05-05 Ilka work 80x?",
+    "Bench: 05-05 Ilka work 40x?",
+  ]);
+  const numbered = [
+    ["", "", "", "", "Sets", ""],
+    [...heads, "kg", 1, 2],
+    [day, "Ilka", "Squat", 80, 0.62, 0.6],
+  ];
+  expect(shown(numbered)).toEqual([
+    "Squat: 05-05 Ilka 1 80x? 0.62",
+    "Squat: 05-05 Ilka 2 80x? 0.6",
+  ]);
+});

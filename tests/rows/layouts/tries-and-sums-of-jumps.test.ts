@@ -16,6 +16,7 @@ test("numbered tries beside a column of tests are the jumps; their best and mean
     ["Versuch 1", "Versuch 2", "Versuch 3"],
     ["1 (cm)", "2 (cm)", "3 (cm)"],
     ["Jump 1", "Jump 2", "Jump 3"],
+    ["Set 1", "Set 2", "Set 3"],
   ]) {
     const cells = [
       ["Date", "Athlete", "Test", ...tries, "Best", "Average"],
@@ -73,4 +74,32 @@ test("columns that are not numbered from one are no tries", () => {
   const heads = ["Date", "Athlete", "Test", "Height", "Try 2", "Try 3"];
   const { layout } = read(heads, [day, "Ilka", "CMJ", 32, 31, 30]);
   expect(layout).toBe("plain rows");
+});
+
+test("a jump among lifts with their sets side by side is a jump, each set one; under kilograms a number is no height", () => {
+  const cells = (set: string) => [
+    ["Date", "Athlete", "Exercise", set.replace("n", "1"), set.replace("n", "2")],
+    [day, "Ilka", "Squat", 80, 85],
+    [day, "Ilka", "CMJ", 31, 32],
+    [day, "Ilka", "Box jump", "5x15 o", "5x15+5 x"],
+    [day, "Bram", "Deadlift", 100, 105],
+    [day, "Ada", "Deadlift", 90, 95],
+  ];
+  const bare = findTables([{ name: "Tuesday", cells: cells("Set n") }], { today });
+  expect(
+    bare.map(({ table, understanding }) => [table, understanding.reading.records.length]),
+  ).toEqual([
+    ["Sets", 6],
+    ["Jumps", 4],
+  ]);
+  expect(shown(...cells("Set n")).slice(0, 2)).toEqual([
+    "CMJ: 05-05 Ilka 31 cm",
+    "CMJ: 05-05 Ilka 32 cm",
+  ]);
+  const kilograms = read(...cells("Set n kg")).reading;
+  expect(problems(kilograms)).toEqual(["D3 jump-unread: 31", "E3 jump-unread: 32"]);
+  expect(kilograms.records.map(shortJump)).toEqual([
+    "05-05 Ilka 15 15 15 15 15 ✓",
+    "05-05 Ilka 15 15 15 15 15 5 ✗",
+  ]);
 });

@@ -71,6 +71,14 @@ test("a German load beside a first name is no surname, and a lone first name is 
   expect(joinedNames(cells)).toBe(cells);
 });
 
+test("the first and last day of a spell are no names", () => {
+  const cells = [
+    ["Athlete", "First", "Last", "May do"],
+    ["Ada Thorne", day, day, "out"],
+  ];
+  expect(joinedNames(cells)).toBe(cells);
+});
+
 test("what the coach said of one of the two columns holds", () => {
   const cells = [
     ["Name", "Surname"],

@@ -20,10 +20,10 @@ export function figuresOfSets(
   if (share((cell) => typeof cell === "string" && isShorthand(setCell(cell, noSense))) >= 0.7)
     return "load";
   if (valueFit("speed", sample) >= 0.9) return "speed";
-  if (
-    !headed("load") &&
-    share((cell) => typeof cell === "number" && cell >= 20 && cell <= 400) >= 0.9
-  )
+  const numbers = sample.filter((cell): cell is number => typeof cell === "number");
+  const loads = numbers.filter((cell) => cell >= 20 && cell <= 400);
+  // Jumps on plates and words stand among loads too.
+  if (!headed("load") && 2 * numbers.length > sample.length && loads.length >= 0.9 * numbers.length)
     return "load";
   return headed("load") && !headed("reps") && valueFit("reps", sample) >= 0.9 ? "reps" : null;
 }

@@ -9,9 +9,11 @@ import { dateColumn, nameColumn } from "./columns-of-rows";
 import { figuresOfSets } from "./figures-of-sets";
 import type { HeadedGroups } from "./header-of-groups";
 import { figures, type HeadingParts } from "./heading-parts";
-import { athletesAmong, liftsAmong, namesOver } from "./names-over-figures";
+import { athletesAmong, liftsAmong, namesLift, namesOver } from "./names-over-figures";
 
 const ofReps = /^(?:mean|avg|average|best|fastest|max|peak|top|mittel|beste)\b/;
+
+const ofJumps = /^(?:test|jump|jump test|kind of jump|sprung|sprungtest)$/;
 
 type Group = { of: HeadingParts; columns: Record<string, Column>; reps: Column[] };
 type Place = {
@@ -31,6 +33,8 @@ export function groupsUnder(
   const titled = headings.map((heading) => ofSet(heading, numbered));
   const right = ({ column }: HeadingParts) => column.index >= left;
   const names = namesOver(titled.filter((one) => right(one) && isCounted(one)));
+  // A column of tests or jumps: what stands in sets is no load.
+  if (headings.some(({ column }) => ofJumps.test(column.words))) return null;
   const hasLift = titled.some(({ field }) => field === "exercise");
   // One and the same word over all figures is a title.
   const title = names.size === 1 && (hasLift || liftInWords([...names.keys()][0]) === null);
@@ -48,8 +52,8 @@ export function groupsUnder(
     into[field] = column;
     known.add(column.index);
   };
-  const bare = figuresOfSets(cells, row + 1, end, all);
-  const fieldOf = ({ field, set }: HeadingParts) => field ?? (set === "" ? null : bare);
+  const bare = figuresOfSets(cells, row + 1, end, all.filter(isCounted));
+  const fieldOf = (one: HeadingParts) => one.field ?? (isCounted(one) ? bare : null);
   for (const heading of all) {
     const { column, label } = heading;
     const field = fieldOf(heading);
@@ -119,14 +123,18 @@ const ofOneSet = ["speed", "reserve", "scheme"];
 function ofSet(heading: HeadingParts, numbered: boolean): HeadingParts {
   const { field, set, label, column } = heading;
   if (set === "" && setKinds.has(plainWords(label))) return { ...heading, set: label, label: "" };
+  const kind = set === "" ? /\b(?:warm-?up|w\/u|marker)\b/i.exec(label)?.[0] : undefined;
+  if (kind !== undefined && namesLift(label))
+    return { ...heading, set: kind, label: label.replace(kind, "").replace(/\s+/g, " ").trim() };
   const rep = /^rep (\d+)$/.exec(field ?? "");
   if (rep === null || !numbered || set !== "" || !/^(?:speed|v)\b/.test(column.words))
     return heading;
   return { ...heading, field: "speed", set: rep[1]! };
 }
 
-function isCounted({ field, set }: HeadingParts): boolean {
-  return field === null ? set !== "" : figures.test(field);
+/** A figure, or a set that says no more ("Set 2") or only of which lift: "Set 2 RPE" is something else. */
+function isCounted({ field, set, label }: HeadingParts): boolean {
+  return field === null ? set !== "" && (label === "" || namesLift(label)) : figures.test(field);
 }
 
 /** Figures are of what they stand under; notes and the like when others have theirs, or stand further right. */

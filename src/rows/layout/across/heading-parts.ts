@@ -64,7 +64,10 @@ export function headingParts(cell: unknown, index: number): HeadingParts {
     if (before !== null || tokens.length === 1)
       return { field: before?.field ?? null, set: counted, label: before?.label ?? "", column };
   }
-  return { field: found?.field ?? null, set, label: found?.label ?? tokens.join(" "), column };
+  const left = found?.label ?? tokens.join(" ");
+  // "Set 1 (kg/m/s)" says how its cells are written, and no more.
+  const label = /^(?:(?:kgs?|lbs?|m\/s|reps?|wdh)[\s/x×@,+]*)+$/i.test(left) ? "" : left;
+  return { field: found?.field ?? null, set, label, column };
 }
 
 /** Takes "Set 2", "S2", "2nd set" out of the words. */

@@ -18,6 +18,10 @@ const side = /^(?:l|r|left|right|links|rechts)$/;
 /** True for the side of a lift done one leg or arm at a time. */
 export const namesSide = (words: string): boolean => side.test(plainWords(words));
 
+/** True for words that speak of a lift. */
+export const namesLift = (words: string): boolean =>
+  liftInWords(words) !== null || otherLift.test(plainWords(words));
+
 /** What is written over the figures, and over how many columns. */
 export function namesOver(headings: readonly HeadingParts[]): Map<string, number> {
   const names = new Map<string, number>();
@@ -36,9 +40,7 @@ export function liftsAmong(
   if (all.length === 0) return new Set();
   if (all.length === 2 && all.every((name) => namesSide(name))) return new Set(all);
   if (hasLift || all.some((name) => noLift.test(plainWords(name)))) return null;
-  const lifts = all.filter(
-    (name) => liftInWords(name) !== null || otherLift.test(plainWords(name)),
-  );
+  const lifts = all.filter(namesLift);
   if (lifts.length === 0) return null;
   // A lift that is not known by name has more than one figure: "body mass kg" is none.
   return new Set(all.filter((name) => lifts.includes(name) || names.get(name)! > 1));

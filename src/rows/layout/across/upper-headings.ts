@@ -34,8 +34,10 @@ export function under(own: HeadingParts, upper: HeadingParts): HeadingParts {
   // Numbers alone under speeds are repetitions, as under any other heading of speeds.
   if (upper.field === "speed" && upper.set === "" && /^\d+$/.test(column.heading))
     return { ...upper, field: `rep ${own.set}`, column: { ...upper.column, index: column.index } };
+  // "Sets" over 1, 2, 3 counts none of them.
+  const above = /^set(?:Count)?$/.test(upper.field ?? "") ? null : upper.field;
   return {
-    field: own.field ?? upper.field,
+    field: own.field ?? above,
     set: own.set || upper.set,
     label: [upper.label, own.label].filter(Boolean).join(" "),
     column:

@@ -1,7 +1,9 @@
+import { isoFromDay } from "../../../coaching/calendar/day";
 import { isBlank } from "../../value/blank";
 import { holdsNothing } from "../../value/no-value";
 import type { HeadedGroups } from "../across/header-of-groups";
 import { namesSide } from "../across/names-over-figures";
+import { jumpCell } from "../wide/jump-cell";
 import { type Walk, whoAbove } from "./above";
 import { setRow, takeOwnContext } from "./set-row";
 import { describeColumns } from "./title-lines";
@@ -9,6 +11,10 @@ import { describeColumns } from "./title-lines";
 /** A row in which several lifts or sets stand side by side: each that is filled is a set of its own. */
 export function acrossRow(walk: Walk, line: readonly unknown[], row: number): void {
   const { above, into } = walk;
+  if (into.table === "Jumps") {
+    into.mark(row, "heading");
+    return;
+  }
   const { groups } = above.across as HeadedGroups;
   const shared = above.columns;
   if (!takeOwnContext(walk, line, row)) return;
@@ -48,6 +54,44 @@ export function acrossRow(walk: Walk, line: readonly unknown[], row: number): vo
   else if (note !== undefined && !isBlank(line[note.index]))
     tellWords(walk, row, note.index, String(line[note.index]).trim());
   else into.mark(row, "data");
+}
+
+/** A row of a jump among the lifts: each set is a jump of it. */
+export function acrossJumps(
+  walk: Walk,
+  line: readonly unknown[],
+  row: number,
+  test: unknown,
+): void {
+  const { above, into } = walk;
+  into.mark(row, into.table === "Jumps" ? "data" : "heading");
+  if (into.table !== "Jumps" || !takeOwnContext(walk, line, row)) return;
+  const { athlete, day, columns } = above;
+  if (athlete === null || day === null) {
+    into.report(athlete === null ? "athlete-missing" : "day-missing", row, 0);
+    return;
+  }
+  const { note, exercise } = columns;
+  for (const { columns: own } of above.across!.groups) {
+    const column = own.load ?? own.speed ?? own.reps;
+    const cell = column && line[column.index];
+    if (column === undefined || holdsNothing(cell)) continue;
+    const said = jumpCell(cell, []);
+    // Under kilograms a number is no height.
+    const stands = said.attempts.every(({ stack }) => stack !== undefined) || column.unit === null;
+    if (said.problem !== null || !stands) into.report("jump-unread", row, column.index);
+    else
+      for (const { stack, height, cleared } of said.attempts)
+        into.emit(row, {
+          day: [isoFromDay(day.day), day.row === row ? day.column : -1],
+          athlete,
+          test: [test, exercise!.index],
+          stack: [stack, column.index],
+          height: [height, column.index],
+          cleared: [cleared, column.index],
+          note: note && [line[note.index], note.index],
+        });
+  }
 }
 
 function tellWords({ above, into }: Walk, row: number, column: number, words: string): void {

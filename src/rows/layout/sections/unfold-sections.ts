@@ -13,7 +13,7 @@ import { titleYear } from "../title-year";
 import { Unfolded } from "../unfolded";
 import { jumpCell } from "../wide/jump-cell";
 import { aboveAll, type Walk } from "./above";
-import { acrossRow } from "./across-row";
+import { acrossJumps, acrossRow } from "./across-row";
 import { jumpRow } from "./jump-row";
 import { markMarkerSets } from "./marker-sets";
 import { linesIn, type SectionLine } from "./section-line";
@@ -133,7 +133,9 @@ function jumpUnderExercises({ above }: Walk, line: readonly unknown[]): unknown 
 function dataRow(walk: Walk, line: readonly unknown[], row: number): void {
   const { above } = walk;
   if (above.across !== null) {
-    acrossRow(walk, line, row);
+    const test = jumpUnderExercises(walk, line);
+    if (test === null) acrossRow(walk, line, row);
+    else acrossJumps(walk, line, row, test);
     return;
   }
   const jump = jumpUnderExercises(walk, line);

@@ -180,10 +180,13 @@ function testsAbove({ cells, headerRow }: TableView): readonly (string | undefin
 }
 
 /** "Try 1", "Attempt 2", "3" beside a column of tests: the tries of the row's own test. */
-function numberedTries({ cells, headerRow }: TableView): TestColumn[] {
+function numberedTries({ cells, headerRow, fields }: TableView): TestColumn[] {
+  // Among exercises a set may be one of lifts.
+  const ofTests = fields.test?.words !== "exercise";
   const columns = cells[headerRow]!.flatMap((cell, index): TestColumn[] => {
     const heading = String(cell ?? "").trim();
-    const number = numberOfTry.exec(plainWords(heading))?.[1];
+    const words = plainWords(heading);
+    const number = numberOfTry.exec(ofTests ? words.replace(/^set /, "") : words)?.[1];
     if (number === undefined) return [];
     return [
       {
