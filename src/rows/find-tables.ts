@@ -1,3 +1,4 @@
+import type { Run } from "../coaching/record/run";
 import type { Cells } from "./cells";
 import { unitsBeside } from "./column/units-beside";
 import { askedInWords } from "./header/asked-in-words";
@@ -67,7 +68,9 @@ export function findTables(
       const { layout, reading } = understanding;
       // Tries in columns of their own are headings the table knows, though not by name.
       const asLaidOut = layout === "tests across" ? 0.9 * shareRead(reading) : 0;
-      const sureness = Math.max(asLaidOut, Math.min(1, best.fit * (lead < 0.05 ? 0.55 : 1)));
+      const doubt =
+        lead < 0.05 ? 0.55 : best.table === "Runs" && saysNoRun(name, reading) ? 0.55 : 1;
+      const sureness = Math.max(asLaidOut, Math.min(1, best.fit * doubt));
       const found = { tab: name, table: best.table, sureness, understanding };
       if (best.table === "Sets") return [found, ...jumpsAmong(name, cells, options)];
       return best.table === "Diary" ? withJumpsBeside(found, cells, options) : [found];
@@ -85,6 +88,14 @@ export function findTables(
     const sureness = open ? toBeAsked : 0.9 * ofOne.fit;
     return [{ tab: name, table: ofOne.table, sureness, understanding }];
   });
+}
+
+/** Whether most rows of a tab that is not called so hold no kind, length or exertion of a run, as a calendar's do. */
+function saysNoRun(tab: string, { records }: Understanding<TableName>["reading"]): boolean {
+  const empty = (records as readonly Run[]).filter(
+    ({ kind, minutes, km, exertion }) => (kind ?? minutes ?? km ?? exertion) === null,
+  );
+  return 2 * empty.length > records.length && !/\b(?:runs?|running|lauf)/.test(plainWords(tab));
 }
 
 /** The tables of a tab that keeps several side by side; those of the same kind are one. */

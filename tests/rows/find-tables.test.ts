@@ -257,3 +257,19 @@ test("plates counted without their thickness are asked about, unless more stands
   expect(found("Kit", ["Plate", "How many"], [20, 8], [10, 6])).toEqual([["Plates", 0.5]]);
   expect(found("Kit", ["Plate", "How many", "Shop"], [20, 8, "x"], [10, 6, "y"])).toEqual([]);
 });
+
+test("a calendar of days, what and who is no table of runs: it is asked about", () => {
+  const calendar = [
+    ["Date", "What", "Who", "Type"],
+    ["2026-06-13", "Mill ten", "Oona", "race"],
+    ["2026-06-15", "Camp", "all", "travel"],
+  ];
+  const sure = (name: string, rows = calendar) =>
+    findTables([{ name, cells: rows }]).map(
+      ({ table, sureness }) => `${table} ${sureness >= 0.6 ? "sure" : "asked"}`,
+    );
+  expect(sure("Calendar")).toEqual(["Runs asked"]);
+  expect(sure("Runs")).toEqual(["Runs sure"]);
+  const run = ["2026-06-16", "easy", "Oona", ""];
+  expect(sure("Calendar", [...calendar, run, run])).toEqual(["Runs sure"]);
+});
