@@ -53,11 +53,12 @@ export function understandTable<T extends TableName>(
   options: ReadOptions = {},
 ): Understanding<T> {
   const cells = unitsBeside(joinedNames(written, options.answers));
-  const beside = tablesBeside(cells);
+  // None of them is the table where not one heading of it is there.
+  const beside = besideOf(table, tablesBeside(cells));
   if (beside.length === 0) return understandOne(table, cells, options);
   return together(
     cells,
-    besideOf(table, beside).map((one) => understandOne(table, one.cells, optionsOf(one, options))),
+    beside.map((one) => understandOne(table, one.cells, optionsOf(one, options))),
   );
 }
 

@@ -87,3 +87,12 @@ test("one table stays one: two different headings of days, or no empty column be
   ];
   expect(tablesBeside(notes)).toEqual([]);
 });
+
+test("two tables that are neither what was asked for are told as not recognised", () => {
+  const { layout, reading } = understandTable("Plates", [
+    ["Name", "Event", "", "Name", "Event"],
+    ["Ilka", "800", "", "Kofi", "1500"],
+  ]);
+  expect(layout).toBe("not recognised");
+  expect(reading.issues.map(({ code }) => code)).toEqual(["no-header"]);
+});
