@@ -13,18 +13,24 @@ type Runners = { readonly index: number; readonly who: string };
  * the columns without a meaning of their own. Null when none of them holds marks only.
  */
 export function unfoldRaceRunners(view: TableView, unknown: readonly number[]): Unfolded | null {
-  const { cells, fields, headerRow } = view;
-  if (fields.who !== undefined) return null;
-  const runners = unknown.flatMap((index): Runners[] => {
-    const who = String(cells[headerRow]![index]).trim();
-    return who !== "" && holdsMarks(view, index) ? [{ index, who }] : [];
+  const { cells, headerRow } = view;
+  const { who: headed, ...fields } = view.fields;
+  const named = namesBelow(view, unknown);
+  // "Runners" over the names of several heads marks, not names.
+  if (headed !== undefined && !named) return null;
+  const first = view.first + (named ? 1 : 0);
+  const columns = headed === undefined ? unknown : [headed.index, ...unknown];
+  const runners = columns.flatMap((index): Runners[] => {
+    const who = String((named && cells[view.first]![index]) || cells[headerRow]![index]).trim();
+    return who !== "" && holdsMarks(view, first, index) ? [{ index, who }] : [];
   });
+  if (headed !== undefined && runners.every(({ index }) => index !== headed.index)) return null;
   if (runners.length === 0) return null;
   const into = new Unfolded("Races", cells, headerRow);
   into.passesOver = (column) => runners.every(({ index }) => index !== column);
-  for (let row = 0; row < view.first; row++) into.mark(row, "heading");
+  for (let row = 0; row < first; row++) into.mark(row, "heading");
   for (const [field, column] of Object.entries(fields)) into.describe(field, column);
-  for (let row = view.first; row < view.end; row++) {
+  for (let row = first; row < view.end; row++) {
     const line = cells[row]!;
     if (isBlankLine(line)) continue;
     if (isSummary(line)) {
@@ -49,8 +55,16 @@ const isMark = (cell: unknown): boolean => yesNo(cell) === true || isCross(cell)
 const saysNo = (cell: unknown): boolean =>
   isBlank(cell) || yesNo(cell) === false || (typeof cell === "string" && saysNoValue(cell));
 
+/** A row of names below the headings: nothing under the day and the race, words under columns of their own. */
+function namesBelow({ cells, first, fields }: TableView, unknown: readonly number[]): boolean {
+  const line = cells[first] ?? [];
+  const empty = [fields.day, fields.race].every((field) => isBlank(line[field?.index ?? -1]));
+  const words = unknown.filter((index) => /\p{L}{2}/u.test(String(line[index] ?? "")));
+  return empty && words.length > 0;
+}
+
 /** Marks and nothing else; ticks beside crosses could mean yes and no, so they are asked about. */
-function holdsMarks({ cells, first, end, headerRow }: TableView, index: number): boolean {
+function holdsMarks({ cells, end, headerRow }: TableView, first: number, index: number): boolean {
   if (headerWords(cells[headerRow]![index]).unit !== null) return false;
   const filled = cells
     .slice(first, end)
