@@ -1,6 +1,7 @@
 import type { Cells } from "../cells";
 import { headerWords } from "../header/header-words";
 import { headingLookup } from "../header/recognise-header";
+import { sampleColumn, valueFit } from "../header/value-fit";
 import { isBlank } from "../value/blank";
 import { dayOfCell } from "../value/day-of-cell";
 import { liftInWords, namesJump } from "./lift-in-words";
@@ -23,8 +24,9 @@ const found = new WeakMap<Cells, readonly TableBeside[]>();
 export function tablesBeside(cells: Cells): readonly TableBeside[] {
   const before = found.get(cells);
   if (before !== undefined) return before;
-  const row = cells.slice(0, rowsSearched).findIndex(headsTwice);
-  const parts = row < 0 ? [] : partsFrom(cells, row);
+  let parts: readonly TableBeside[] = [];
+  for (let row = 0; row < Math.min(cells.length, rowsSearched) && parts.length === 0; row++)
+    if (headsTwice(cells[row]!) || hasDatesApart(cells[row]!)) parts = partsFrom(cells, row);
   found.set(cells, parts);
   return parts;
 }
@@ -33,6 +35,13 @@ export function tablesBeside(cells: Cells): readonly TableBeside[] {
 function headsTwice(line: readonly unknown[]): boolean {
   const keys = line.filter(isKey).map((cell) => headerWords(cell).words);
   return new Set(keys).size < keys.length;
+}
+
+/** Dates with a blank between them, as two grids of dates have. */
+function hasDatesApart(line: readonly unknown[]): boolean {
+  const dated = [...line.keys()].filter((at) => dayOfCell(line[at]) !== null);
+  const [first, last] = [dated[0] ?? 0, dated[dated.length - 1] ?? 0];
+  return dated.length > 1 && line.slice(first, last).some(isBlank);
 }
 
 function isKey(cell: unknown): boolean {
@@ -55,7 +64,16 @@ function partsFrom(cells: Cells, row: number): TableBeside[] {
       free = false;
     }
   }
-  const whole = starts.filter((from, at) => head.slice(from, starts[at + 1] ?? width).some(isKey));
+  const ofNames = (column: number) => {
+    const sample = sampleColumn(cells, row + 1, cells.length, column);
+    return sample.length > 0 && valueFit("athlete", sample) >= 0.8;
+  };
+  const whole = starts.filter((from, at) => {
+    const part = head.slice(from, starts[at + 1] ?? width);
+    // A grid's names may stand under a lift, or under nothing.
+    const dated = part.some((cell) => dayOfCell(cell) !== null);
+    return part.some(isKey) || (dated && dayOfCell(head[from]) === null && ofNames(from));
+  });
   if (whole.length < 2) return [];
   const bounds = whole.map((from, at) => ({
     from: at === 0 ? 0 : from,

@@ -20,7 +20,7 @@ export function besideOf(table: TableName, all: readonly TableBeside[]): readonl
   const least = Math.min(...weighed.map(({ lacking }) => lacking));
   const near = weighed.filter(({ lacking }) => lacking === least);
   const most = Math.max(...near.map(({ known }) => known));
-  return near.filter(({ known }) => 2 * known > most).map(({ part }) => part);
+  return near.filter(({ known }) => 2 * known >= most).map(({ part }) => part);
 }
 
 /** What the coach said of the columns of one of them. */
@@ -52,7 +52,10 @@ export function together<T extends TableName>(
     ...first,
     reading: {
       records: readings.flatMap(({ records }) => records).sort((a, b) => a.row - b.row),
-      issues: readings.flatMap(({ issues }) => issues),
+      // That there is no header at all is said once.
+      issues: readings.flatMap(({ issues }, at) =>
+        at === 0 ? issues : issues.filter(({ code }) => code !== "no-header"),
+      ),
       notes: readings.flatMap(({ notes }) => notes ?? []),
       rowsBlank,
       rowsHeading,

@@ -622,3 +622,25 @@ test("blocks in two units are read however many rows they have", () => {
   expect(reading.rowsRead + reading.rowsReported).toBe(140_001);
   expect(reading.records.at(-1)!.loadKg).toBeCloseTo(27.2155, 3);
 });
+
+test("a name behind its label is the name, in one cell or in two", () => {
+  for (const label of [
+    ["Athlete: Ilka Brandmoor", ""],
+    ["Name:", "Ilka Brandmoor"],
+    ["Sportler : Ilka Brandmoor", ""],
+  ]) {
+    const cells = [
+      [...label, "", ""],
+      ["Date", "Exercise", "kg", "reps"],
+      [new Date(2026, 4, 5), "Squat", 80, 5],
+      [...label.map((words) => words.replace("Ilka Brandmoor", "Kofi Anstruther")), "", ""],
+      ["Date", "Exercise", "kg", "reps"],
+      [new Date(2026, 4, 5), "Squat", 90, 5],
+    ];
+    const { records } = understandTable("Sets", cells, { title: "Gym" }).reading;
+    expect(records.map(({ athlete, loadKg }) => `${athlete} ${loadKg}`)).toEqual([
+      "Ilka Brandmoor 80",
+      "Kofi Anstruther 90",
+    ]);
+  }
+});

@@ -96,3 +96,35 @@ test("two tables that are neither what was asked for are told as not recognised"
   expect(layout).toBe("not recognised");
   expect(reading.issues.map(({ code }) => code)).toEqual(["no-header"]);
 });
+
+test("grids of dates side by side keep their own names and lifts, whatever stands over the names", () => {
+  for (const [left, right] of [
+    ["Squat", "Squat"],
+    ["Squat", "Deadlift"],
+    ["Athlete", "Athlete"],
+  ]) {
+    const cells = [
+      [left, "5 May", "12 May", "", right, "5 May", "12 May"],
+      ["Ilka", "1x5 80", "1x5 85", "", "Bram", "1x5 100", "-"],
+      ["Ada", "1x5 60", "", "", "Jo", "1x5 90", "1x5 95"],
+    ];
+    const { reading } = understandTable("Sets", cells, { today, title: "Squat" });
+    expect(reading.records.map((set) => `${set.exercise} ${shortSet(set)}`.toLowerCase())).toEqual([
+      "squat 05-05 ilka 1 80x5",
+      "squat 05-12 ilka 1 85x5",
+      `${right === "Deadlift" ? "deadlift" : "squat"} 05-05 bram 1 100x5`,
+      "squat 05-05 ada 1 60x5",
+      ...["05-05 jo 1 90x5", "05-12 jo 1 95x5"].map(
+        (set) => `${right === "Deadlift" ? "deadlift" : "squat"} ${set}`,
+      ),
+    ]);
+  }
+});
+
+test("one grid with an empty column in it stays one", () => {
+  const cells = [
+    ["Squat", "5 May", "", "12 May"],
+    ["Ilka", "1x5 80", "", "1x5 85"],
+  ];
+  expect(tablesBeside(cells)).toEqual([]);
+});

@@ -77,9 +77,13 @@ export function aboveAll(title: string, tab: TabAnswers): Above {
 const trade =
   /\b(sets?|gym|log|week|wk|sheet\d*|tab|training|session|block|jumps?|season|sätze|woche|squad|total|road|track|tabelle\d*)\b/i;
 
+/** "Athlete: Ilka Brandmoor", and the label alone beside the name. */
+export const labelled = /^(?:athlete|name|runner|athlet|athletin|sportler)\s*:\s*(.*)$/i;
+
 /** A title that is a person's name: up to four words of letters, none a word of the trade. */
 export function personName(text: string): string | null {
-  const bare = text.replace(/\s*[–—|:(].*$/, "").trim();
+  const said = labelled.exec(text.trim())?.[1] ?? text;
+  const bare = said.replace(/\s*[–—|:(].*$/, "").trim();
   const words = bare.split(/\s+/);
   const letters = /^\p{Lu}[\p{L}.'’-]*(\s+(?:\p{Lu}[\p{L}.'’-]*|[a-z]{2,3}))*$/u;
   return letters.test(bare) && words.length <= 4 && !trade.test(bare) ? bare : null;

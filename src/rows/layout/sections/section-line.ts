@@ -9,6 +9,7 @@ import { isDate } from "../../value/is-date";
 import { headedGroups } from "../across/headed-groups";
 import type { HeadedGroups } from "../across/header-of-groups";
 import { liftInWords } from "../lift-in-words";
+import { labelled } from "./above";
 
 /** What one line of a tab of blocks is. */
 export type SectionLine =
@@ -65,6 +66,14 @@ export function lineIn(line: readonly unknown[]): SectionLine {
   const day = dayOfCell(line[first]);
   const wordy = filled.every((column) => typeof line[column] === "string" || isDate(line[column]));
   if (day !== null && filled.length <= 3 && wordy) return { is: "day", text: day, column: first };
+  const [, second = -1] = filled;
+  const name = line[second];
+  if (
+    filled.length === 2 &&
+    typeof name === "string" &&
+    labelled.exec(String(line[first]))?.[1] === ""
+  )
+    return { is: "words", words: [{ text: name.trim(), column: second }] };
   const named = filled.length === 1 && mayBeName(line[first]);
   if (namesSummary(line[first]) && !named) return { is: "summary" };
   if (
