@@ -65,7 +65,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "race-week": ({ from, to }) => `Race week: sets ${from} to ${to}, load kept.`,
   "day-before-race": (facts) => raceRuleWords(facts, "before"),
   "day-after-race": (facts) => raceRuleWords(facts, "after"),
-  "no-jumps": ({ site }) => `${site === "" ? "Modified" : site}: no jumps until asked about.`,
+  "no-jumps": ({ site }) =>
+    `${site === "" ? "Modified" : sentence(String(site))}: no jumps until asked about.`,
   sore: ({ value, day }) => `Soreness ${value} on ${dayWords(Number(day))}: ask first.`,
   unwell: ({ day }) =>
     `Pain or illness was noted on ${dayWords(Number(day))}: ask before anything is lifted, and write in the Availability tab what is allowed.`,

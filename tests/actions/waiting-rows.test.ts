@@ -45,6 +45,8 @@ test("a spell that was left out is named before anything is lifted, also under a
   const unread = (name: string) => workbook([[name, "2026-06-09", "protocol day 2"]], "Jo Renwick");
   const line = lineOf(unread("Jo Renwick"), "Jo Renwick");
   expect([line.why[0], line.odd, line.sessions.length > 0]).toEqual([`${told}.`, true, true]);
+  // It comes before a step up, in the list as well.
+  expect(line.brief).toBe("Availability C2 does not count");
   expect(lineOf(unread("Petra"), "Petra Sands").why[0]).toBe(`${told}.`);
   expect(whyOf(unread("Jo Renwick"), "Jo Renwick")).toContain(`. ${told}`);
   const mayDo = (spells: readonly unknown[][]) =>

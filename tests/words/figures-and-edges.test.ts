@@ -316,7 +316,7 @@ test("reasons of a line name who, what and which race", () => {
   );
   expect(say("day-before-race", { ...race, matters: "B" })).toMatch(/a B race/);
   expect(say("no-jumps", { site: "" })).toBe("Modified: no jumps until asked about.");
-  expect(say("no-jumps", { site: "calf" })).toBe("calf: no jumps until asked about.");
+  expect(say("no-jumps", { site: "calf" })).toBe("Calf: no jumps until asked about.");
   expect(say("ahead")).toBe("If all before it goes as planned.");
   expect(say("contact-long")).toBe("Drop jump lower: contact was past 0.25 s.");
   expect(say("novice-drop")).toBe("Novices drop from 20 cm or less.");

@@ -45,7 +45,7 @@ export function weekLine(
     odd: line.odd || waits.length > 0,
     word,
     dress: dressOf(word),
-    brief: told(briefWords({ ...line, reasons })) || (waits[0] ?? "").replace(/:.*/, ""),
+    brief: waiting(spells[0]) || told(briefWords({ ...line, reasons })) || waiting(names[0]),
     why: [
       ...(byHand.length > 0 ? [byHandWords(byHand)] : []),
       ...waits,
@@ -69,6 +69,9 @@ export function weekLine(
     })),
   };
 }
+
+/** What waits, without what to do about it. */
+const waiting = (said: string | undefined) => (said ?? "").replace(/:.*/, "");
 
 function weekSession(session: ProposedSession, numbers: PrintedNumbers): WeekSession {
   const { told, marked } = numbers;
