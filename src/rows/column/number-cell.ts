@@ -15,8 +15,13 @@ export type NumberCell = {
 /** Letters of a number with the words beside it; what is longer is words. */
 const longest = 1000;
 
+const body = "(?:bw|b/w|body ?-?weight|eigengewicht)";
 /** "BW+10": what is added to the athlete's own weight is the load. */
-const ownBody = /^(?:bw|body ?-?weight|eigengewicht)\s*\+\s*(?=\d)/i;
+const ownBody = new RegExp(`^${body}\\s*\\+\\s*(?=\\d)`, "i");
+const bodyAlone = new RegExp(`^\\s*${body}\\s*$`, "i");
+
+/** True for the athlete's own weight and no more, which is no load to be missed. */
+export const saysOwnBody = (text: string): boolean => bodyAlone.test(text);
 
 /** Number, unit and note of a text cell; null when it does not begin with a number. */
 export function numberCell(text: string): NumberCell | null {

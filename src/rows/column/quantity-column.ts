@@ -10,7 +10,7 @@ import { cellAbove } from "./above";
 import { type AsWritten, shutUnlessBase } from "./as-written";
 import { commaMeans } from "./comma-evidence";
 import { mendDecimalPoint } from "./mend";
-import { numberCell } from "./number-cell";
+import { numberCell, saysOwnBody } from "./number-cell";
 import type { PlausibleRange } from "./quantity";
 import { type UnitEvidence, unitEvidence } from "./unit-evidence";
 
@@ -96,7 +96,7 @@ export function quantityColumn(
     if (isBlank(cell) || cell === false) return null;
     if (isDate(cell)) return report("date-in-number", row, cell);
     const text = typeof cell === "string" ? cell : "";
-    if (saysNoValue(text)) return null;
+    if (saysNoValue(text) || (range.quantity === "mass" && saysOwnBody(text))) return null;
     if (isDitto(cell)) return slow(above(row), row);
     const number = numberCell(text);
     if (number === null) return report("not-a-number", row, cell);

@@ -2,7 +2,7 @@ import { isBlank } from "./blank";
 
 /** Marks by which coaches say that there is no value here; not zero, and nothing to report. */
 const marks = new Set(
-  "-|--|–|—|−|/|.|..|n/a|na|n.a.|#n/a|none|nil|dns|dnf|dnp|ill|sick|skip|skipped|stopped|missed|no height|no speed|k.a.|ka|krank|entfällt|ausgelassen|keine|bw|b/w|bodyweight|body weight|body-weight|eigengewicht".split(
+  "-|--|–|—|−|/|.|..|n/a|na|n.a.|#n/a|none|nil|dns|dnf|dnp|ill|sick|skip|skipped|stopped|missed|no height|no speed|k.a.|ka|krank|entfällt|ausgelassen|keine".split(
     "|",
   ),
 );

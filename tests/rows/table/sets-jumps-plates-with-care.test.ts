@@ -278,4 +278,11 @@ test("the athlete's own weight is no load to be missed, and what is added to it 
   ]);
   expect(records.map(({ loadKg }) => loadKg)).toEqual([null, null, 10, 7.5]);
   expect(issues).toEqual([]);
+  // Somebody's initials stay what they are.
+  const [athlete] = read(
+    "Athletes",
+    ["Athlete", "Under 18", "Supervisor"],
+    ["Ada Thorne", "yes", "BW"],
+  ).records;
+  expect(athlete!.supervisor).toBe("BW");
 });
