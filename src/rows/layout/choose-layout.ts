@@ -10,6 +10,7 @@ import { unfoldSections } from "./sections/unfold-sections";
 import { noSense } from "./shorthand/scheme-order";
 import { isShorthand, setCell } from "./shorthand/set-cell";
 import type { Unfolded } from "./unfolded";
+import { hasNumberedTries } from "./wide/numbered-tries";
 import { unfoldDiaryRunners } from "./wide/unfold-diary-runners";
 import { unfoldRaceRunners } from "./wide/unfold-race-runners";
 import { unfoldWideAvailability } from "./wide/unfold-wide-availability";
@@ -18,7 +19,7 @@ import { unfoldWideJumps } from "./wide/unfold-wide-jumps";
 import { unfoldWideRaces } from "./wide/unfold-wide-races";
 import { unfoldWideRuns } from "./wide/unfold-wide-runs";
 import { unfoldWideSets } from "./wide/unfold-wide-sets";
-import { hasNumberedTries, unfoldWideTests } from "./wide/unfold-wide-tests";
+import { unfoldWideTests } from "./wide/unfold-wide-tests";
 
 export type LayoutName =
   | "plain rows"

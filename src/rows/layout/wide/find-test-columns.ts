@@ -1,0 +1,127 @@
+import { plainWords } from "../../header/header-words";
+import { sampleColumn, valueFit } from "../../header/value-fit";
+import type { TableView } from "../../table-view";
+import { isBlank } from "../../value/blank";
+import type { Unit } from "../../value/units";
+import { liftInWords } from "../lift-in-words";
+import { massInWords } from "../mass-in-words";
+import { numberedTries } from "./numbered-tries";
+import type { TestColumn } from "./test-column";
+import { isJumpColumn, partOf, testName, triesOf } from "./test-heading";
+import { unitInHeading } from "./unit-in-heading";
+
+/** The columns of tests or lifts, and what the other headings beside them are. */
+export type TestColumns = {
+  readonly columns: readonly TestColumn[];
+  /** All words above a column. */
+  readonly headingOf: (index: number) => string;
+  /** Whether each row names its own test, of which the columns hold the tries. */
+  readonly testOfRow: boolean;
+  /** A best, a mean or a ratio of what stands in the columns. */
+  readonly isDerived: (index: number) => boolean;
+};
+
+/** The columns of a table that are each a test, or each a lift; `unknown` have no meaning of their own. */
+export function findTestColumns(
+  view: TableView,
+  ofLifts: boolean,
+  unknown: readonly number[],
+  massUnit: Unit | null,
+): TestColumns {
+  const { cells, fields, headerRow } = view;
+  const above = ofLifts ? [] : testsAbove(view);
+  // Of a header over two rows, and of units below it, each column's words together.
+  const headingOf = (index: number) =>
+    [above[index] ?? "", ...cells.slice(headerRow, view.first).map((line) => line[index])]
+      .join(" ")
+      .trim();
+  // "Contact ms" may be a test of its own where no test is named, and "Squat, kg x sets x reps" a lift.
+  const own = ofLifts ? ["scheme"] : ["contact", "flight", "height", "stack"];
+  const taken = new Set(Object.values(fields).map(({ index }) => index));
+  const under = [...above.keys()].filter(
+    (index) => above[index] !== undefined && !taken.has(index),
+  );
+  const ofRow = fields.test === undefined || ofLifts ? [] : numberedTries(view);
+  const named = [
+    ...new Set([...unknown, ...under, ...own.flatMap((field) => fields[field]?.index ?? [])]),
+  ]
+    .sort((one, other) => one - other)
+    .flatMap((index): TestColumn[] => {
+      const heading = headingOf(index);
+      const jump = isJumpColumn(heading) && !isRatio(heading) ? testName(heading) : null;
+      const test = ofLifts ? liftInWords(heading) : jump;
+      if (test === null) return [];
+      const unit = ofLifts
+        ? (massInWords(plainWords(heading)) ?? massUnit)
+        : (unitInHeading(heading) ?? unitInHeading(above[index] ?? ""));
+      const column = { index, heading, test, part: partOf(heading) ?? "height", unit, attempt: 0 };
+      return ofLifts ? [column] : underOneHeading(view, column);
+    });
+  // "Jump height" beside one test's contact times is that test's.
+  const [ofContact, ...otherContacts] = new Set(
+    named.flatMap(({ part, test }) => (part === "contact" ? [test] : [])),
+  );
+  if (ofContact !== undefined && otherContacts.length === 0)
+    for (const [at, column] of named.entries())
+      if (/^jump$/i.test(column.test)) named[at] = { ...column, test: ofContact };
+  const tries = triesOf(named.map(({ test }) => test));
+  const tried = new Set([...tries.values()].map(({ test }) => plainWords(test)));
+  const sums = named.filter(({ test }) => tried.has(plainWords(withoutSum(test))));
+  const columns =
+    ofRow.length > 0
+      ? ofRow
+      : named
+          .filter((column) => !sums.includes(column) || tries.has(column.test))
+          .map((column) => ({ ...column, ...tries.get(column.test) }));
+  // The best or the mean of the tries says nothing that they do not, nor does a ratio of figures beside it.
+  const isDerived = (index: number) => {
+    const words = plainWords(headingOf(index));
+    if (isRatio(words)) return true;
+    return columns.some(({ attempt }) => attempt > 0) && withoutSum(words) !== words;
+  };
+  return { columns, headingOf, testOfRow: ofRow.length > 0, isDerived };
+}
+
+/** Jump tests named in the row above the header, carried right as under merged cells. */
+function testsAbove({ cells, headerRow }: TableView): readonly (string | undefined)[] {
+  const line = cells[headerRow - 1] ?? [];
+  const first = line.findIndex((cell) => typeof cell === "string" && isJumpColumn(cell));
+  if (
+    first < 0 ||
+    line.some((cell, at) => at > first && !isBlank(cell) && typeof cell !== "string")
+  )
+    return [];
+  let carried: string | undefined;
+  return Array.from(cells[headerRow]!, (_, at) => {
+    if (at >= first && !isBlank(line[at])) carried = String(line[at]).trim();
+    return carried;
+  });
+}
+
+/** Height by contact time: told by the two figures themselves. */
+const isRatio = (heading: string) => /\brsi\b|\breactive strength\b/.test(plainWords(heading));
+
+/** A name without "best", "max" or "mean" at its end. */
+function withoutSum(name: string): string {
+  return name.replace(
+    /[\s.:–-]*\b(?:best|max|mean|avg|average|min|bestwert|mittel|mittelwert)\b.*$/i,
+    "",
+  );
+}
+
+/** A column, and tries under its heading that is merged over them: heights in columns without a heading. */
+function underOneHeading(
+  { cells, headerRow, first, end }: TableView,
+  column: TestColumn,
+): TestColumn[] {
+  const found = [column];
+  if (partOf(column.heading) !== null) return found;
+  for (let index = column.index + 1; isBlank(cells[headerRow]![index]); index++) {
+    const sample = sampleColumn(cells, first, end, index).filter((cell) => !isTryNumber(cell));
+    if (sample.length === 0 || valueFit("height", sample) < 1) break;
+    found.push({ ...column, index, attempt: index - column.index });
+  }
+  return found;
+}
+
+const isTryNumber = (cell: unknown) => Number(cell) < 10;
