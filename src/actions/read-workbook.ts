@@ -14,6 +14,7 @@ import { squadRules } from "../rows/table/read-rules";
 import type { RowOf } from "../rows/table/read-view";
 import { type TableName, tableNames } from "../rows/table-name";
 import type { DecimalMark } from "../rows/value/decimal-mark";
+import { squadColumns } from "../words/squad-columns";
 import { ownTabNames } from "../words/tabs";
 import { type Answers, recallAnswers } from "./answers";
 import type { Tab, Workbook } from "./workbook";
@@ -128,12 +129,21 @@ function athletesAsSquad(
   answers: Answers,
 ): ReadTab[] {
   const squad = all.filter(
-    ({ tab }) => nameKey(tab.name) === nameKey(ownTabNames.squad) && !answers.tables.has(tab.id),
+    ({ tab, cells }) =>
+      nameKey(tab.name) === nameKey(ownTabNames.squad) &&
+      !answers.tables.has(tab.id) &&
+      !isSquadTable(cells),
   );
   return squad
     .flatMap(({ tab, cells }) => foundIn(tab, cells, today, answers))
     .filter(({ table }) => table === "Athletes");
 }
+
+/** The squad table itself, whose athletes are those it was made of. */
+const isSquadTable = (cells: Cells): boolean =>
+  cells
+    .slice(0, 20)
+    .some((line) => [squadColumns[0], squadColumns[2]].every((one) => line.includes(one)));
 
 function readTab(tab: Tab, cells: Cells, today: Day, answers: Answers): ReadTab[] {
   const said = answers.tables.get(tab.id);
