@@ -44,5 +44,7 @@ export function raceRuleWords(
   side: "before" | "after",
 ): string {
   const kind = matters === "A" ? "an A" : `a ${matters}`;
-  return `${weekdayWords(Number(day))} refused: ${Math.floor(Number(hours))} h ${side} ${String(race).split(",")[0]}, ${kind} race (rule: ${limit} h).`;
+  const whole = Math.floor(Number(hours));
+  const apart = side === "after" && whole === 0 ? "the day of" : `${whole} h ${side}`;
+  return `${weekdayWords(Number(day))} refused: ${apart} ${String(race).split(",")[0]}, ${kind} race (rule: ${limit} h).`;
 }

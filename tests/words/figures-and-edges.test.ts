@@ -370,6 +370,7 @@ test("the week's days: best, second best, and the rule each refused day breaks",
     refused("key-run", clash),
     refused("before-race", { ...clash, race }),
     refused("after-race", { ...clash, race: { race: "R3", matters: null } }),
+    refused("after-race", { ...clash, hours: 0.5, race }),
     { day: monday + 1, refused: null },
   ];
   expect(gymDaysWords({ best: [], second: [{ day: monday + 2 }], all } as never)).toEqual([
@@ -379,6 +380,7 @@ test("the week's days: best, second best, and the rule each refused day breaks",
     "Mon 6 Apr refused: 20.5 h from a key run (rule: 48 h).",
     "Mon 6 Apr refused: 20 h before R2 Town, an A race (rule: 48 h).",
     "Mon 6 Apr refused: 20 h after R3, a C race (rule: 48 h).",
+    "Mon 6 Apr refused: the day of R2 Town, an A race (rule: 48 h).",
     "Lifting six hours from a run costs strength little; a key run the next day may still suffer.",
   ]);
   expect(gymDaysWords({ best: [{ day: monday }], second: [], all: [] } as never)).toEqual([

@@ -6,7 +6,7 @@ import type { SquadRules } from "../record/squad-rules";
 export type RaceClash = {
   readonly code: "before-race" | "after-race";
   readonly race: Race;
-  /** Hours between the session's start and the race's, and the hours the rule asks for. */
+  /** Hours between the session's start and the race's, at least; and the hours the rule asks for. */
   readonly hours: number;
   readonly limit: number;
 };
@@ -56,8 +56,11 @@ export function raceClash(
     if (at < start && start - at < hoursBefore(race, rules)) {
       return { code: "before-race", race, hours: start - at, limit: hoursBefore(race, rules) };
     }
-    if (at >= start && at - start < hoursAfter(race, rules)) {
-      return { code: "after-race", race, hours: at - start, limit: hoursAfter(race, rules) };
+    // Without a start it may be any hour of its day: its first counts before it, its last after it.
+    const since = race.startMinute === null ? at - 24 * (race.day + 1) : at - start;
+    if (at >= start && since < hoursAfter(race, rules)) {
+      const hours = Math.max(0, since);
+      return { code: "after-race", race, hours, limit: hoursAfter(race, rules) };
     }
   }
   return null;

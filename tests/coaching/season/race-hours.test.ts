@@ -50,6 +50,14 @@ test("after a 10 km 48 h: from Monday 10:00 on, so Tuesday stands", () => {
   expect(clash("2026-05-26", 18, race())).toBeNull();
 });
 
+test("a race without a start may be late in its day: hours after it count from the day's end", () => {
+  const evening = race({ startMinute: null });
+  expect(clash("2026-05-23", 18, evening)).toEqual(["after-race", 0, 48]);
+  expect(clash("2026-05-24", 18, evening)).toEqual(["after-race", 18, 48]);
+  expect(clash("2026-05-25", 23, evening)).toEqual(["after-race", 47, 48]);
+  expect(clash("2026-05-26", 0, evening)).toBeNull();
+});
+
 test("longer races ask for longer rest, by their distance, as the squad sets it", () => {
   const hours = (distanceKm: number | null) => hoursAfter(race({ distanceKm }), usualRules);
   expect([null, 1.5, 10, 15, 21.0975, 42.195].map(hours)).toEqual([48, 48, 48, 72, 72, 168]);
