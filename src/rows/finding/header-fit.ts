@@ -1,0 +1,79 @@
+import type { Cells } from "../cells";
+import { askedInWords } from "../header/asked-in-words";
+import { neededFields, tableColumns } from "../header/columns";
+import { type FoundHeader, findHeader } from "../header/find-header";
+import { headerWords, plainWords } from "../header/header-words";
+import { sampleColumn } from "../header/value-fit";
+import type { TableName } from "../table-name";
+
+/** What coaches call the tab of each table. */
+const tabWords: Readonly<Record<TableName, RegExp>> = {
+  Athletes: /athlet|squad|roster|runners|team|kader/,
+  Availability: /availab|injur|who may|verfugbar|verletz/,
+  Sets: /set|gym|lift|strength|weights|kraft/,
+  Jumps: /jump|cmj|sprung/,
+  Diary: /diary|wellness|well-?being|check-?in|tagebuch/,
+  Runs: /\bruns?\b|running|mileage|lauf/,
+  Races: /race|fixture|meets|meetings|wettk|rennen/,
+  Plates: /plate|kit|scheiben/,
+  Rules: /rule|regel/,
+};
+
+function asksDiary({ line, first }: FoundHeader, cells: Cells, end: number, at: number): boolean {
+  return askedInWords(headerWords(line[at]).words, sampleColumn(cells, first, end, at)) !== null;
+}
+
+/** Meanings that a tab of one athlete or one lift need not name in every row. */
+const spared: Readonly<Partial<Record<TableName, readonly string[]>>> = {
+  Sets: ["athlete", "exercise"],
+  Jumps: ["athlete"],
+  Diary: ["athlete"],
+  Runs: ["athlete"],
+};
+
+/** Meanings that rows of any table may have beside what they are about. */
+const saysNothing: ReadonlySet<string> = new Set(["minute", "note", "exertion", "kind"]);
+
+/**
+ * How well a tab's header fits a table: all needed headings, then the share of headings it knows.
+ * `lacking` when it could only be a tab of one athlete or lift, by its further headings. `near`: how
+ * many headings it knows of a table whose rows cannot be used for the want of a single one. `bare`
+ * when it has the needed headings alone, or with such as any table has.
+ */
+export function headerFit(
+  table: TableName,
+  tab: string,
+  cells: Cells,
+  end: number,
+): { fit: number; lacking: boolean; near: number; bare?: boolean } {
+  const header = findHeader(table, cells, end);
+  const named = tabWords[table].test(plainWords(tab)) ? 0.15 : 0;
+  if (header === null) return { fit: 0, lacking: false, near: 0 };
+  const lacking = header.missing.length > 0;
+  // A form asks the diary's questions in sentences.
+  const asked =
+    table === "Diary" ? header.unknown.filter((at) => asksDiary(header, cells, end, at)) : [];
+  const known = Object.keys(header.fields).length + header.repColumns.length + asked.length;
+  // Of three columns two are enough to ask, where nothing else stands beside them.
+  const enough = table === "Plates" && header.unknown.length === 0 ? 2 : 3;
+  if (header.missing.some((field) => !spared[table]?.includes(field)))
+    return {
+      fit: 0,
+      lacking,
+      near: header.missing.length === 1 && known >= enough ? known : 0,
+    };
+  const share = known / (known + header.unknown.length - asked.length);
+  const needed = neededFields[table].length - header.missing.length;
+  // Fewer headings are no proof of a tab that lacks a needed one.
+  if (lacking && known - needed < 2) return { fit: 0, lacking, near: 0 };
+  // A table of two needed headings that knows nothing else is no proof on its own.
+  const further = Math.min(
+    1,
+    (known - needed) / Math.min(3, Object.keys(tableColumns[table]).length),
+  );
+  const fit = Math.min(1, 0.35 + 0.35 * share + 0.15 * Math.max(0, further) + named);
+  const says = Object.keys(header.fields).some(
+    (field) => !saysNothing.has(field) && !neededFields[table].includes(field as never),
+  );
+  return { fit, lacking, near: 0, bare: !says && header.repColumns.length === 0 };
+}
