@@ -1,5 +1,6 @@
 import { catalogue } from "../../src/catalogue";
 import { dayFromIso } from "../../src/coaching/calendar/day";
+import { findTables } from "../../src/rows/find-tables";
 import { understandTable } from "../../src/rows/read-table";
 import { type TableName, tableNames } from "../../src/rows/table-name";
 
@@ -24,7 +25,7 @@ const headings: Readonly<Record<TableName, string>> = {
   Availability: "Athlete|From|Until|May do|By whom|Pain|Note",
   Sets: "Date|Athlete|Exercise|Kind|Reps|Load (kg)|Rep speeds (m/s)|Note",
   Jumps: "Date|Athlete|Test|Height (cm)|Stack|Contact time|Flight time|Note",
-  Diary: "Date|Athlete|Sleep (h)|Soreness|Mood|New today|Note|Food note",
+  Diary: "Date|Athlete|Sleep (h)|Soreness|Mood|New today|Note|Food note|Pain",
   Runs: "Date|Athlete|Kind|Minutes|RPE|Distance|Note",
   Races: "Date|Start|Race|Who|Distance|Matters|Note",
   Plates: "mass kg|thickness cm|owned|Note",
@@ -49,6 +50,8 @@ test.each(pieces)(
         // As many records as a row can hold, however much its cells say.
         expect(reading.records.length).toBeLessThan(2_000);
         for (const { found } of reading.issues) expect(found.length).toBeLessThanOrEqual(60);
+        for (const { sureness } of findTables([{ name: table, cells }], { today }))
+          expect(sureness).toBeLessThanOrEqual(1);
       }
     }
   },

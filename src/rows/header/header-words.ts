@@ -17,8 +17,8 @@ export function headerWords(cell: unknown): HeaderWords {
   return taken;
 }
 
-// A sentence is no heading.
-const longestHeading = 80;
+/** A sentence of more letters is no heading. */
+export const longestHeading = 80;
 const noWords: HeaderWords = { words: "", unit: null };
 // Every row near the top is tried as a header, often twice; the same headings come again and again.
 const remembered = new Map<string, HeaderWords>();

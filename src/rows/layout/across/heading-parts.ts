@@ -1,5 +1,5 @@
 import type { Column } from "../../header/column";
-import { headerWords, plainWords } from "../../header/header-words";
+import { headerWords, longestHeading, plainWords } from "../../header/header-words";
 import { recogniseHeader } from "../../header/recognise-header";
 import { isBlank } from "../../value/blank";
 import { unitOf } from "../../value/units";
@@ -35,7 +35,8 @@ export function isFigure({ field, set, column }: HeadingParts): boolean {
 
 /** Takes a heading apart; `index` is its column, from 0. */
 export function headingParts(cell: unknown, index: number): HeadingParts {
-  const written = isBlank(cell) ? "" : String(cell).trim();
+  const text = isBlank(cell) ? "" : String(cell);
+  const written = text.length > longestHeading ? "" : text.trim();
   const { words, unit } = headerWords(written);
   const column: Column = { index, unit, heading: written, words };
   const tokens = written

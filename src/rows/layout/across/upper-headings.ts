@@ -1,3 +1,4 @@
+import { longestHeading } from "../../header/header-words";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
 import { type HeadingParts, headingParts } from "./heading-parts";
@@ -8,6 +9,7 @@ export function isHeading(cell: unknown): boolean {
   if (typeof cell === "number") return Number.isInteger(cell) && cell >= 1 && cell <= 20;
   return (
     typeof cell === "string" &&
+    cell.length <= longestHeading &&
     (/^\s*\d{1,2}\s*$/.test(cell) || (/\p{L}/u.test(cell) && !/\d\s*[x×]\s*\d/i.test(cell))) &&
     dayOfCell(cell) === null
   );
