@@ -38,7 +38,7 @@ const saysNothing: ReadonlySet<string> = new Set(["minute", "note", "exertion", 
  * How well a tab's header fits a table: all needed headings, then the share of headings it knows.
  * `lacking` when it could only be a tab of one athlete or lift, by its further headings. `near`: how
  * many headings it knows of a table whose rows cannot be used for the want of a single one. `bare`
- * when it has the needed headings alone, or with such as any table has.
+ * when it has the needed headings alone, or with such as every table may have.
  */
 export function headerFit(
   table: TableName,
@@ -72,8 +72,7 @@ export function headerFit(
     (known - needed) / Math.min(3, Object.keys(tableColumns[table]).length),
   );
   const fit = Math.min(1, 0.35 + 0.35 * share + 0.15 * Math.max(0, further) + named);
-  const says = Object.keys(header.fields).some(
-    (field) => !saysNothing.has(field) && !neededFields[table].includes(field as never),
-  );
+  const without = new Set<string>([...saysNothing, ...neededFields[table]]);
+  const says = Object.keys(header.fields).some((field) => !without.has(field));
   return { fit, lacking, near: 0, bare: !says && header.repColumns.length === 0 };
 }
