@@ -9,6 +9,7 @@ import { noteWords } from "../words/reasons-notes";
 import { readinessReason, readinessWords } from "../words/reasons-readiness";
 import { squadWords } from "../words/reasons-squad";
 import { mayDoWords } from "../words/squad-table";
+import { waitingWords } from "../words/waiting-rows";
 import { damagedOf } from "./forget-damaged";
 import type { SquadLine, SquadView } from "./messages";
 import { rowsNotUsed } from "./rows-not-used";
@@ -72,10 +73,13 @@ export function squadLine(state: StateOfSquad, athlete: string): SquadLine {
     word,
     dress: dressOf(word),
     since: since === "–" ? "" : `since ${since}`,
+    // Sentences, the last without its full stop.
     why: [
-      numbers.told([holdReason(season), ...notes.map(noteWords)].join(". ").replace(/\.\./g, ".")),
-      ...[...names, ...spells].map((one) => one.replace(/\.$/, "")),
-    ].join(". "),
+      numbers.told([`${holdReason(season)}.`, ...notes.map(noteWords)].join(" ")),
+      ...[...names, ...spells].map((one) => `${waitingWords.whole(one)}.`),
+    ]
+      .join(" ")
+      .replace(/\.$/, ""),
     today: day === null || last === null ? "" : `${dayWords(last)}: ${readinessWords(day)}`,
     todayWhy: day?.reason ? numbers.told(readinessReason(day)) : "",
     todayDress: day === null ? "plain" : dressOf(day.word),

@@ -2,17 +2,17 @@ import { athleteNamed } from "../coaching/record/athlete-named";
 import { nameKey } from "../coaching/record/name-key";
 import { withNames } from "../rows/name/name-answers";
 import { nameLink } from "../rows/name/near-name";
-import { waitingWords } from "../words/waiting-rows";
+import { type Waiting, waitingWords } from "../words/waiting-rows";
 import type { NameQuestion } from "./messages";
 import type { ReadWorkbook } from "./read-workbook";
 import { unknownNames } from "./unknown-names";
 
-/** What waits for the coach's word about one athlete, each in a sentence. */
+/** What waits for the coach's word about one athlete. */
 export type WaitingRows = {
   /** Rows under names that may be the athlete's. */
-  readonly names: readonly string[];
+  readonly names: readonly Waiting[];
   /** Rows of Availability that were left out. */
-  readonly spells: readonly string[];
+  readonly spells: readonly Waiting[];
 };
 
 /** Rows that may be an athlete's and do not count yet; looked for once, when first asked. */

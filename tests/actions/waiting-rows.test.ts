@@ -8,7 +8,7 @@ const today = dayFromIso("2026-06-10")!;
 const days = ["05-12", "05-15", "05-19", "05-22", "05-26", "05-29", "06-02", "06-05"];
 const sets = (name: string) =>
   days.map((day) => [`2026-${day}`, name, "back squat", 1, 5, 80, "0.62 0.61 0.60 0.59 0.58"]);
-const workbook = (spells: readonly unknown[][], name = "Jo") =>
+const workbook = (spells: readonly unknown[][], name = "Jo", tab = "Availability") =>
   memoryWorkbook({
     Athletes: [
       ["Athlete", "Group"],
@@ -20,7 +20,7 @@ const workbook = (spells: readonly unknown[][], name = "Jo") =>
       ...sets(name),
       ...sets("Petra Sands"),
     ],
-    Availability: [["Athlete", "From", "May do"], ...spells],
+    [tab]: [["Athlete", "From", "May do"], ...spells],
   });
 const lineOf = (book: ReturnType<typeof workbook>, athlete: string) =>
   weekView(book, today, null, []).lines.find((line) => line.athlete === athlete)!;
@@ -45,8 +45,11 @@ test("a spell that was left out is named before anything is lifted, also under a
   const unread = (name: string) => workbook([[name, "2026-06-09", "protocol day 2"]], "Jo Renwick");
   const line = lineOf(unread("Jo Renwick"), "Jo Renwick");
   expect([line.why[0], line.odd, line.sessions.length > 0]).toEqual([`${told}.`, true, true]);
-  // It comes before a step up, in the list as well.
+  // It comes before a step up, in the list as well, whatever the tab is called.
   expect(line.brief).toBe("Availability C2 does not count");
+  const tab = "Availability: spring";
+  const renamed = workbook([["Jo Renwick", "2026-06-09", "protocol day 2"]], "Jo Renwick", tab);
+  expect(lineOf(renamed, "Jo Renwick").brief).toBe(`${tab} C2 does not count`);
   expect(lineOf(unread("Petra"), "Petra Sands").why[0]).toBe(`${told}.`);
   expect(whyOf(unread("Jo Renwick"), "Jo Renwick")).toContain(`. ${told}`);
   const mayDo = (spells: readonly unknown[][]) =>

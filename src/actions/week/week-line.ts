@@ -8,6 +8,7 @@ import { byHandWords } from "../../words/next-week-tab";
 import type { PrintedNumbers } from "../../words/printed-numbers";
 import { sentenceWords } from "../../words/reasons-figures";
 import { holdReason, holdWords } from "../../words/reasons-hold";
+import { waitingWords } from "../../words/waiting-rows";
 import {
   bandChangeWords,
   bandLiftWords,
@@ -45,10 +46,10 @@ export function weekLine(
     odd: line.odd || waits.length > 0,
     word,
     dress: dressOf(word),
-    brief: waiting(spells[0]) || told(briefWords({ ...line, reasons })) || waiting(names[0]),
+    brief: spells[0]?.brief ?? (told(briefWords({ ...line, reasons })) || (names[0]?.brief ?? "")),
     why: [
       ...(byHand.length > 0 ? [byHandWords(byHand)] : []),
-      ...waits,
+      ...waits.map((one) => `${waitingWords.whole(one)}.`),
       ...reasons.map(lineReasonWords),
       sentenceWords(holdReason(season)),
     ].map(told),
@@ -69,9 +70,6 @@ export function weekLine(
     })),
   };
 }
-
-/** What waits, without what to do about it. */
-const waiting = (said: string | undefined) => (said ?? "").replace(/:.*/, "");
 
 function weekSession(session: ProposedSession, numbers: PrintedNumbers): WeekSession {
   const { told, marked } = numbers;
