@@ -1,9 +1,8 @@
 import { nameKey } from "../coaching/record/name-key";
 import type { Cells } from "../rows/cells";
+import { rowsSearched } from "../rows/header/rows-searched";
 import { isBlank } from "../rows/value/blank";
 import type { StoredColumnAnswer } from "./stored-answers";
-
-const rowsSearched = 40;
 
 /**
  * Where an answered column stands now, from 1; null when it is no longer there. Its tag says it. A

@@ -2,10 +2,9 @@ import type { Run } from "../coaching/record/run";
 import type { Cells } from "./cells";
 import { unitsBeside } from "./column/units-beside";
 import { type FoundTable, type Tab, toBeAsked } from "./finding/found-table";
-import { headerFit } from "./finding/header-fit";
+import { headerFit, isCalledSo } from "./finding/header-fit";
 import { jumpsAmong, withJumpsBeside } from "./finding/jumps-among";
 import { isGrid, ownLayouts, shareRead, wideTables } from "./finding/own-layouts";
-import { plainWords } from "./header/header-words";
 import { hasHeadedGroups } from "./layout/across/headed-groups";
 import { type TableBeside, tablesBeside } from "./layout/tables-beside";
 import { joinedNames } from "./name/joined-names";
@@ -52,9 +51,8 @@ export function findTables(
       const { layout, reading } = understanding;
       // Tries in columns of their own are headings the table knows, though not by name.
       const asLaidOut = layout === "tests across" ? 0.9 * shareRead(reading) : 0;
-      const doubt =
-        lead < 0.05 ? 0.55 : best.table === "Runs" && saysNoRun(name, reading) ? 0.55 : 1;
-      const sureness = Math.max(asLaidOut, Math.min(1, best.fit * doubt));
+      const inDoubt = lead < 0.05 || (best.table === "Runs" && saysNoRun(name, reading));
+      const sureness = Math.max(asLaidOut, Math.min(1, best.fit * (inDoubt ? 0.55 : 1)));
       const found = { tab: name, table: best.table, sureness, understanding };
       if (best.table === "Sets") return [found, ...jumpsAmong(name, cells, options)];
       return best.table === "Diary" ? withJumpsBeside(found, cells, options) : [found];
@@ -79,7 +77,7 @@ function saysNoRun(tab: string, { records }: Understanding<TableName>["reading"]
   const empty = (records as readonly Run[]).filter(
     ({ kind, minutes, km, exertion }) => (kind ?? minutes ?? km ?? exertion) === null,
   );
-  return 2 * empty.length > records.length && !/\b(?:runs?|running|lauf)/.test(plainWords(tab));
+  return 2 * empty.length > records.length && !isCalledSo("Runs", tab);
 }
 
 /** The tables of a tab that keeps several side by side; those of the same kind are one. */

@@ -22,7 +22,7 @@ export type WhoMay = {
 };
 
 /** Pain of 0–10 from which a site takes lifts out without a word of `modified` (common practice, no source). */
-const limitingPain = 4;
+export const limitingPain = 4;
 
 /** Pain that ends the session and goes to a doctor or physiotherapist (common practice, no source). */
 const stops =

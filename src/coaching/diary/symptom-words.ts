@@ -1,3 +1,5 @@
+import { limitingPain } from "../availability/who-may";
+
 /** Words that are shown to the coach before anything is counted (common practice, no source). */
 const words = [
   "ache|aches|aching|achy",
@@ -21,8 +23,8 @@ const symptom = new RegExp(`(?<![\\p{L}])(?:${words})(?![\\p{L}])`, "giu");
 /** "no pain" and "pain-free" say that there is none. */
 const denied = /(?<!\p{L})(?:no|not|without|zero|keine?|ohne|nicht)\s+(?:more\s+)?$/iu;
 const free = /^[\s-](?:free|frei)(?!\p{L})/iu;
-/** "Pain 0–10: 2": rated under four of ten, below which a site limits nothing (common practice, no source). */
-const slight = /^[^;:.]*:\s*[0-3](?:[.,]\d+)?(?:\s*(?:\/|of|von)\s*10)?\s*(?:[;.]|$)/iu;
+/** "Pain 0–10: 2": a rating of ten behind the word. */
+const rating = /^[^;:.]*:\s*(\d{1,2})(?:[.,]\d+)?(?:\s*(?:\/|of|von)\s*10)?\s*(?:[;.]|$)/iu;
 
 /**
  * Words of pain or illness in a note, as written, in order; a word that is only denied, or rated slight, is left out.
@@ -33,7 +35,9 @@ export function symptomWords(note: string): readonly string[] {
   for (const match of note.matchAll(symptom)) {
     const before = note.slice(0, match.index);
     const after = note.slice(match.index + match[0].length);
-    if (denied.test(before) || free.test(after) || slight.test(after)) continue;
+    if (denied.test(before) || free.test(after)) continue;
+    // Rated so low that a site limits nothing.
+    if (Number(rating.exec(after)?.[1] ?? limitingPain) < limitingPain) continue;
     if (!found.includes(match[0].toLowerCase())) found.push(match[0].toLowerCase());
   }
   return found;

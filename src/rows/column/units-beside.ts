@@ -1,13 +1,13 @@
 import type { Cells } from "../cells";
 import { headerWords, plainWords } from "../header/header-words";
 import { headingLookup } from "../header/recognise-header";
+import { rowsSearched } from "../header/rows-searched";
 import { sampleColumn } from "../header/value-fit";
 import { isBlank } from "../value/blank";
 import { unitOf } from "../value/units";
 
 const headsUnits =
   /^(?:units?|unit of load|load unit|einheit|kg ?(?:\/|or) ?lbs?|lbs? ?(?:\/|or) ?kg)$/;
-const rowsSearched = 40;
 const before = new WeakMap<Cells, Cells>();
 
 /**

@@ -19,6 +19,10 @@ const tabWords: Readonly<Record<TableName, RegExp>> = {
   Rules: /rule|regel/,
 };
 
+/** True for a tab that is called as coaches call the tab of a table. */
+export const isCalledSo = (table: TableName, tab: string): boolean =>
+  tabWords[table].test(plainWords(tab));
+
 function asksDiary({ line, first }: FoundHeader, cells: Cells, end: number, at: number): boolean {
   return askedInWords(headerWords(line[at]).words, sampleColumn(cells, first, end, at)) !== null;
 }
@@ -47,7 +51,7 @@ export function headerFit(
   end: number,
 ): { fit: number; lacking: boolean; near: number; bare?: boolean } {
   const header = findHeader(table, cells, end);
-  const named = tabWords[table].test(plainWords(tab)) ? 0.15 : 0;
+  const named = isCalledSo(table, tab) ? 0.15 : 0;
   if (header === null) return { fit: 0, lacking: false, near: 0 };
   const lacking = header.missing.length > 0;
   // A form asks the diary's questions in sentences.

@@ -7,6 +7,7 @@ import { unitOf } from "../value/units";
 import type { Column } from "./column";
 import { neededFields } from "./columns";
 import { type RecognisedHeader, recogniseHeader } from "./recognise-header";
+import { rowsSearched } from "./rows-searched";
 
 /** The rows that read most like the table's header, and how well. Rows count from 0. */
 export type FoundHeader = RecognisedHeader & {
@@ -18,8 +19,6 @@ export type FoundHeader = RecognisedHeader & {
   /** Needed meanings that no heading names. */
   readonly missing: readonly string[];
 };
-
-const rowsSearched = 40;
 
 /** Looks for the header among the first rows; null when no row names even one meaning. */
 export function findHeader(

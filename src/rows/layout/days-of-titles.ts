@@ -2,6 +2,7 @@ import { type Day, dateOfDay, mondayOf, weekdayOfDay } from "../../coaching/cale
 import type { Cells } from "../cells";
 import { headerWords } from "../header/header-words";
 import { headingLookup } from "../header/recognise-header";
+import { rowsSearched } from "../header/rows-searched";
 import { sampleColumn } from "../header/value-fit";
 import type { TableName } from "../table-name";
 import type { ReadOptions } from "../understanding/read-options";
@@ -11,8 +12,6 @@ import { type DayText, weekdayOfWord } from "../value/day-text";
 import { DaySettler } from "./day-settler";
 import { titleYear } from "./title-year";
 import { weekStart } from "./wide/week-header";
-
-const rowsSearched = 40;
 
 /** What a title says of the days below it: the week they are in, or the month. */
 type Span =

@@ -1,6 +1,7 @@
 import type { Cells } from "../cells";
 import { headerWords } from "../header/header-words";
 import { headingLookup } from "../header/recognise-header";
+import { rowsSearched } from "../header/rows-searched";
 import { sampleColumn, valueFit } from "../header/value-fit";
 import { isBlank } from "../value/blank";
 import { dayOfCell } from "../value/day-of-cell";
@@ -14,7 +15,6 @@ export type TableBeside = {
   readonly to: number;
 };
 
-const rowsSearched = 40;
 const found = new WeakMap<Cells, readonly TableBeside[]>();
 
 /**

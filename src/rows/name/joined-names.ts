@@ -1,6 +1,7 @@
 import type { Cells } from "../cells";
 import type { ColumnAnswers } from "../header/column-answers";
 import { headerWords } from "../header/header-words";
+import { rowsSearched } from "../header/rows-searched";
 import { sampleColumn, valueFit } from "../header/value-fit";
 import { isBlank } from "../value/blank";
 import { isDitto } from "../value/ditto";
@@ -12,7 +13,6 @@ const family =
 const either = /^(?:name|nom|nome)$/;
 const whole = /^(?:athlete|runner|athlet|athletin|sportler|player)$/;
 
-const rowsSearched = 40;
 const joinedBefore = new WeakMap<Cells, Cells>();
 
 /**

@@ -1,10 +1,9 @@
 import type { Cells } from "../../cells";
+import { rowsSearched } from "../../header/rows-searched";
 import { groupsUnder } from "./groups-under";
 import type { HeadedGroups } from "./header-of-groups";
 import { headingParts, isFigure } from "./heading-parts";
 import { isHeading, under, upperHeadings } from "./upper-headings";
-
-const rowsSearched = 40;
 
 /** True where one of the first rows is such a header. */
 export function hasHeadedGroups(cells: Cells, end: number): boolean {

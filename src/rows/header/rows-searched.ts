@@ -1,0 +1,2 @@
+/** A header is looked for among so many first rows. */
+export const rowsSearched = 40;
