@@ -64,7 +64,8 @@ function namesUnit(words: string, unit: Unit | null): unit is Unit {
   if (unit === null) return false;
   return (
     words === "" ||
-    (unit.quantity === "speed" && /^(?:mean|avg|average|peak|best|fastest|top|bar)$/.test(words))
+    (unit.quantity === "speed" &&
+      /^(?:mean|avg|average|peak|best|fastest|top|bar|mittel|beste)$/.test(words))
   );
 }
 

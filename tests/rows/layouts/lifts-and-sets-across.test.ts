@@ -295,3 +295,31 @@ test("exertion beside each set is no repetition, a lift's warm-up is a warm-up, 
     "Squat: 05-05 Ilka 2 80x? 0.6",
   ]);
 });
+
+test.each([
+  ["best", "best rep"],
+  ["mean", "mean of reps"],
+  ["Beste", "best rep"],
+])("“Squat %s m/s” is the %s", (word, is) => {
+  const { reading, questions } = understandTable("Sets", [
+    ["Date", "Name", "Squat kg", `Squat ${word} m/s`, "Deadlift kg", `Deadlift ${word} m/s`],
+    [new Date(2026, 4, 4), "Ilka", 80, 0.72, 100, 0.6],
+  ]);
+  expect(reading.records.map(({ setSpeed, setSpeedIs }) => [setSpeed, setSpeedIs])).toEqual([
+    [0.72, is],
+    [0.6, is],
+  ]);
+  expect(questions).toEqual([]);
+});
+
+test("“Squat max m/s” is a peak or the best mean: asked about, not read", () => {
+  const { reading, questions } = understandTable("Sets", [
+    ["Date", "Name", "Squat kg", "Squat max m/s", "Deadlift kg", "Deadlift max m/s"],
+    [new Date(2026, 4, 4), "Ilka", 80, 0.72, 100, 0.6],
+  ]);
+  expect(reading.records.map(({ loadKg, setSpeed }) => [loadKg, setSpeed])).toEqual([
+    [80, null],
+    [100, null],
+  ]);
+  expect(questions.map(({ heading }) => heading)).toEqual(["Squat max m/s", "Deadlift max m/s"]);
+});

@@ -19,8 +19,6 @@ const setWord = /^(?:sets?|satz|serie|seria|s)#?$/;
 const setToken = /^(?:set|satz|serie|seria|s)#?(\d{1,2})$/;
 const number = /^#?(\d{1,2})(?:st|nd|rd|th|[.aªº])?$/;
 
-const speedWord = /^(?:mean|avg|average|best|fastest|max|peak|top|mittel|beste)$/;
-
 /** Meanings that may follow a lift's name in one heading. */
 const afterLift = /^(?:load|reps|speed|scheme|reserve|setCount|note|kind|rep \d+)$/;
 
@@ -49,15 +47,9 @@ export function headingParts(cell: unknown, index: number): HeadingParts {
     tokens.splice(last, 1, glued[1]!, glued[2]!);
   const set = takeSet(tokens);
   const found = named(tokens);
-  // "Squat best m/s" is the squat's best speed, no lift of that name.
-  const ofReps = found?.field === "speed" ? /(?:^| )(\S+)$/.exec(found.label)?.[1] : undefined;
-  if (ofReps !== undefined && speedWord.test(plainWords(ofReps)))
-    return {
-      field: "speed",
-      set,
-      label: found!.label.slice(0, -ofReps.length).trim(),
-      column: { ...column, words: `${plainWords(ofReps)} speed` },
-    };
+  // The greatest speed may be the peak of one repetition or the best of their means: it is asked about.
+  if (found?.field === "speed" && /(?:^| )max$/i.test(found.label))
+    return { field: null, set, label: found.label, column };
   const counted = number.exec(tokens[tokens.length - 1] ?? "")?.[1];
   // "kg 1" is the load of the first set; a number alone waits for the heading above it.
   if (found === null && set === "" && counted !== undefined) {
