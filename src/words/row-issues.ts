@@ -245,6 +245,10 @@ export const rowIssueSentences = {
     `${cellOut} It could be minutes or kilometres.`,
     `${answerIt}say “min” or “km” in the title.`,
   ],
+  "run-figure-beside": () => [
+    "Its number is not used; the kind of run and the rest of its row count. It could be minutes or kilometres.",
+    "Write “min” or “km” behind the number, or type it in its own column.",
+  ],
   "run-unread": () => [
     cellOut,
     "Write minutes or kilometres and the kind of run, for example “45 easy” or “10 km tempo”.",

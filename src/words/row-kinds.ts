@@ -49,6 +49,7 @@ export const rowKinds = {
   "speeds-too-many": "too many speeds",
   "speeds-twice": "speeds typed twice",
   "run-figure-unsettled": "minutes or kilometres?",
+  "run-figure-beside": "minutes or kilometres?",
   "run-unread": "run unreadable",
   "race-without-runner": "race without a runner",
   "nothing-to-repeat": "nothing to repeat",

@@ -12,17 +12,66 @@ test.each([
   ["8x1k", "interval"],
   ["6 × 400, track", "interval"],
   ["AM easy / PM easy", "easy"],
-  ["Tempo 30", "race pace"],
+  ["10k e", "easy"],
   ["e", "easy"],
 ])("“%s” names its kind: %s", (text, kind) => {
   const { records, issues } = runs(["Run"], [text]);
   expect([records[0]!.kind, issues]).toEqual([kind, []]);
 });
 
-test.each(["easy, then tempo", "the usual", "10k e"])("“%s” names no kind alone", (text) => {
-  const { records, issues } = runs(["Run"], [text]);
-  expect([records[0]!.kind, issues.map(({ code }) => code)]).toEqual([null, ["word-unknown"]]);
+test("what a kind's cell says besides is read too, or told: figures without a column of their own, words as a note", () => {
+  const { records, issues, notes } = runs(
+    ["Run", "km"],
+    ["10k easy, hilly", ""],
+    ["12 km long 1:05:00 rpe 4", 13],
+    ["Tempo 30", ""],
+    ["8x1k", ""],
+  );
+  expect(records.map(({ kind, minutes, km, exertion }) => [kind, minutes, km, exertion])).toEqual([
+    ["easy", null, 10, null],
+    ["long", 65, 13, 4],
+    ["race pace", null, null, null],
+    ["interval", null, null, null],
+  ]);
+  expect(notes!.map(({ cell, words }) => `${cell} ${words}`)).toEqual([
+    "C2 hilly",
+    "C3 12 km",
+    "C5 8x1k",
+  ]);
+  expect(issues.map(({ cell, code }) => `${cell} ${code}`)).toEqual(["C4 run-figure-beside"]);
 });
+
+test("under dates a kind's cell is read the same way", () => {
+  const { reading } = understandTable(
+    "Runs",
+    [
+      ["Runs", "", "", "", ""],
+      ["", "12.5.2026", "", "19.5.2026", ""],
+      ["Athlete", "kind", "min", "kind", "min"],
+      ["Abel", "easy flat", 45, "45 easy zq", 40],
+    ],
+    { today: 20_600 },
+  );
+  expect(reading.records.map(({ kind, minutes }) => [kind, minutes])).toEqual([
+    ["easy", 45],
+    ["easy", 40],
+  ]);
+  expect(reading.notes!.map(({ cell, athlete, words }) => `${cell} ${athlete}: ${words}`)).toEqual([
+    "B4 Abel: flat",
+    "D4 Abel: zq",
+  ]);
+  expect(reading.issues.map(({ cell, code }) => `${cell} ${code}`)).toEqual([
+    "D4 run-figure-beside",
+  ]);
+});
+
+test.each(["easy, then tempo", "the usual", "the usual 45", "easy bike"])(
+  "“%s” names no kind alone",
+  (text) => {
+    const { records, issues } = runs(["Run"], [text]);
+    expect([records[0]!.kind, issues.map(({ code }) => code)]).toEqual([null, ["word-unknown"]]);
+  },
+);
 
 test("the time of runs is how long they took where it says so, and when they began where it does not", () => {
   const read = (heads: readonly string[], ...times: readonly unknown[]) =>

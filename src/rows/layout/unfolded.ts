@@ -189,7 +189,12 @@ export class Unfolded {
       const columns = this.columnsOf(chapter);
       const view = { table, cells, headerRow: -1 - first, first, end, ...columns, year, log };
       first = end;
-      return reader(view).records as (Row & { row: number })[];
+      const read = reader(view);
+      for (const { row, column, athlete, day, span, words } of read.notes ?? []) {
+        const at = this.place(row - 1, column - 1);
+        this.note(at.row, at.column, athlete, day, span, words);
+      }
+      return read.records as (Row & { row: number })[];
     });
     for (const record of records) record.row = this.rows[record.row - 1]! + 1;
     records.sort((a, b) => a.row - b.row);

@@ -6,12 +6,16 @@ import { numberColumn } from "../column/number-column";
 import { plausible } from "../column/quantity";
 import { quantityColumn } from "../column/quantity-column";
 import { textColumn } from "../column/text-column";
+import type { Column } from "../header/column";
+import type { RowNote } from "../layout/row-note";
 import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
+import { cellAddress } from "../value/cell-address";
 import { DoubledRows } from "./doubled-rows";
 import { reportBlank, reportDoubled } from "./needed";
 import { readLines } from "./read-lines";
-import { runKindIn, runKinds } from "./run-kinds";
+import { runInWords, runKindIn } from "./run-in-words";
+import { runKinds } from "./run-kinds";
 
 /** Rows of the Runs table, done or planned. */
 export function readRunRows(view: TableView): Reading<Run> {
@@ -21,31 +25,64 @@ export function readRunRows(view: TableView): Reading<Run> {
   const minute = minuteColumn(view, fields.minute);
   const name = textColumn(view, fields.athlete, true);
   const kind = choiceColumn(view, fields.kind, runKinds, "read on", runKindIn);
-  const minutes = lengthColumn(view, fields.minutes, "min", { low: 0, high: 900 });
-  const exertion = numberColumn(view, fields.exertion, { low: 0, high: 10 });
-  const km = quantityColumn(view, fields.km, plausible.km);
+  const words = runInWords(view, fields.kind);
+  const figures = (of: (field: string) => Column | undefined) => ({
+    minutes: lengthColumn(view, of("minutes"), "min", { low: 0, high: 900 }),
+    exertion: numberColumn(view, of("exertion"), { low: 0, high: 10 }),
+    km: quantityColumn(view, of("km"), plausible.km),
+  });
+  const own = figures((field) => fields[field]);
+  // "10k easy" is read where the kind stands; a figure in its own column counts before it.
+  const beside = figures(() => fields.kind && { ...fields.kind, unit: null });
+  const notes: RowNote[] = [];
   const doubled = new DoubledRows(view);
 
-  return readLines<Run>(view, (line, row) => {
+  const reading = readLines<Run>(view, (line, row) => {
     const day = readDay(line, row);
     if (day === null) return null;
     const athlete = name(line, row);
     if (athlete === "") return reportBlank(view, fields.athlete, row);
+    const more = words(line, row);
+    const left: string[] = [];
+    const figure = (field: keyof typeof own): number | null => {
+      const found = own[field](line, row);
+      const said = more?.[field] ?? "";
+      if (said === "") return found;
+      if (found === null) return beside[field](lineWith(fields.kind!.index, said), row);
+      left.push(said);
+      return found;
+    };
     const run = {
       row: row + 1,
       day,
       minute: minute(line, row) ?? aside.minute,
       athlete,
       kind: kind(line, row),
-      minutes: minutes(line, row),
-      exertion: exertion(line, row),
-      km: km(line, row),
+      minutes: figure("minutes"),
+      exertion: figure("exertion"),
+      km: figure("km"),
     };
     // Two easy half-hours on one day are common; with the distance equal too it is one run twice.
     if (run.km !== null || run.minute !== null) {
       const earlier = doubled.earlier(line, row);
       if (earlier >= 0) return reportDoubled(view, row, earlier);
     }
+    if (more !== null) left.push(more.note);
+    const said = left.filter((one) => one !== "").join(" ");
+    if (said !== "") notes.push(noteAt(row, fields.kind!.index, run, said));
     return run;
   });
+  return notes.length === 0 ? reading : { ...reading, notes };
+}
+
+/** A line with one cell alone, for a reader of its column. */
+function lineWith(index: number, cell: string): readonly unknown[] {
+  const line: unknown[] = [];
+  line[index] = cell;
+  return line;
+}
+
+function noteAt(row: number, column: number, { athlete, day }: Run, words: string): RowNote {
+  const cell = cellAddress(row + 1, column + 1);
+  return { cell, row: row + 1, column: column + 1, athlete, day, span: "day", words };
 }

@@ -8,16 +8,3 @@ export const runKinds = choices<RunKind>({
   interval: "interval|intervals|reps|track|hills|intervall|intervalle|speed|i",
   "race pace": "race pace|tempo|threshold|race|tempolauf|schwelle|renntempo|rp",
 });
-
-const repeats = /\b\d{1,2}\s*[x×]\s*\d/;
-
-/** The one kind that a longer text names, "10k easy", "8x1k"; null when it names none or several. */
-export function runKindIn(words: string): RunKind | null {
-  const kinds = new Set<RunKind>(repeats.test(words) ? ["interval"] : []);
-  // A letter alone is no kind among other words.
-  for (const word of words.split(/[^\p{L}]+/u)) {
-    const kind = word.length > 1 ? runKinds.get(word) : undefined;
-    if (kind !== undefined) kinds.add(kind);
-  }
-  return kinds.size === 1 ? [...kinds][0]! : null;
-}

@@ -66,15 +66,19 @@ function runText(text: string, bare: "minutes" | "km" | null): RunCell {
   const far = take(distance);
   const long = take(minutes)?.[1] ?? "";
   const words: string[] = [];
-  let kind = interval === "" ? "" : "interval";
+  let kind = "";
   let unnamed = "";
   for (const token of left.split(/[\s;()]|,(?!\d)|(?<!\d),/)) {
     const known = runKinds.get(plainWords(token));
-    if (known !== undefined) kind = known;
-    else if (/^\d+(?:[.,]\d+)?$/.test(token) && unnamed === "") unnamed = token;
+    if (known !== undefined) {
+      // Easy and then tempo is neither.
+      if (kind !== "" && kind !== known) return { is: "unread" };
+      kind = known;
+    } else if (/^\d+(?:[.,]\d+)?$/.test(token) && unnamed === "") unnamed = token;
     else if (/\d/.test(token)) return { is: "unread" };
     else if (token !== "@") words.push(token);
   }
+  if (kind === "" && interval !== "") kind = "interval";
   if (kind === "") kind = runKinds.get(plainWords(words.join(" "))) ?? "";
   if (unnamed !== "" && (bare === null || (bare === "km" ? far : long || null) !== null))
     return { is: bare === null ? "figure-unsettled" : "unread" };
