@@ -6,6 +6,7 @@ import { findTables } from "../rows/find-tables";
 import type { FoundTable } from "../rows/finding/found-table";
 import { jumpsAmong } from "../rows/finding/jumps-among";
 import type { ColumnQuestion } from "../rows/header/decide-columns";
+import { hasHeadings } from "../rows/header/has-headings";
 import type { TabQuestion } from "../rows/layout/tab-question";
 import { joinedNames } from "../rows/name/joined-names";
 import { withNames } from "../rows/name/name-answers";
@@ -143,9 +144,7 @@ function athletesAsSquad(
 
 /** The squad table itself, whose athletes are those it was made of. */
 const isSquadTable = (cells: Cells): boolean =>
-  cells
-    .slice(0, 20)
-    .some((line) => [squadColumns[0], squadColumns[2]].every((one) => line.includes(one)));
+  hasHeadings(cells, [squadColumns[0], squadColumns[2]]);
 
 function readTab(tab: Tab, cells: Cells, today: Day, answers: Answers): ReadTab[] {
   const said = answers.tables.get(tab.id);

@@ -91,8 +91,22 @@ test("a tab that may be two tables is asked about once, with both", () => {
 });
 
 test("tabs of our own are not told as left alone", () => {
-  const squad = memoryWorkbook({ "Next week": [["Athlete"]], Season: [["x"]], Kit: [["x"]] });
-  expect(ask<RowCheckView>(squad, "rowCheck").leftAlone).toEqual(["Kit"]);
+  const squad = memoryWorkbook({
+    "Next week": [["Athlete"]],
+    Season: [["x"]],
+    Kit: [["x"]],
+    // The answer of ROW_CHECK in a tab of its own, and one that only begins like it.
+    Check: [
+      ["Sets"],
+      ["Cell", "Found", "What to do", "Why it matters"],
+      ["H8", "no load", "x", "y"],
+    ],
+    Cells: [
+      ["Cell", "Found", "What to do"],
+      ["H8", "no load", "x"],
+    ],
+  });
+  expect(ask<RowCheckView>(squad, "rowCheck").leftAlone).toEqual(["Kit", "Cells"]);
 });
 
 test("a tab that is probably a table is asked about where its rows are looked for", () => {

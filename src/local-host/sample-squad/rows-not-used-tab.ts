@@ -1,3 +1,4 @@
+import { rowCheckColumns } from "../../words/row-check-columns";
 import type { SampleTable } from "./table";
 
 /** Cells of the Sets table that could not be used, in a tab of its own where the sentences have room. */
@@ -6,7 +7,7 @@ export function rowsNotUsedTab(): SampleTable {
     name: "Rows not used",
     rows: [
       ["Rows of Sets with a cell not used. Rows in the sidebar lists those of every table."],
-      ["Cell", "Found", "What to do", "Why it matters"],
+      [...rowCheckColumns],
       ['=ROW_CHECK(Sets!A:Q, "Sets", Athletes!A:J)'],
     ],
   };

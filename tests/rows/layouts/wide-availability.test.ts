@@ -38,33 +38,25 @@ test("letters that a legend explains are spells, one for each run of days", () =
   });
 });
 
-test("where free days are marked too, whoever was last marked out stays out until the next mark", () => {
-  const cells = grid(
+test.each([
+  [
+    "where free days are marked too, whoever was last marked out stays out until the next mark",
+    ["Niamh", "A", "A", "I", "I", "", "", "", ""],
+    ["Liam", "A", "A", "A", "A", "", "", "", ""],
     [
-      ["Niamh", "A", "A", "I", "I", "", "", "", ""],
-      ["Liam", "A", "A", "A", "A", "", "", "", ""],
+      "Niamh full 2026-06-05 2026-06-06",
+      "Niamh out 2026-06-07 on",
+      "Liam full 2026-06-05 2026-06-08",
     ],
-    legend,
-  );
-  expect(spellsOf(cells).spells).toEqual([
-    "Niamh full 2026-06-05 2026-06-06",
-    "Niamh out 2026-06-07 on",
-    "Liam full 2026-06-05 2026-06-08",
-  ]);
-});
-
-test("where only what limits is marked, a blank day is free, but for whoever is out on the last day marked", () => {
-  const cells = grid(
-    [
-      ["Niamh", "", "I", "I", "", "", "", "", ""],
-      ["Liam", "", "", "", "", "S", "S", "", ""],
-    ],
-    legend,
-  );
-  expect(spellsOf(cells).spells).toEqual([
-    "Niamh out 2026-06-06 2026-06-07",
-    "Liam out 2026-06-09 on",
-  ]);
+  ],
+  [
+    "where only what limits is marked, a blank day is free, but for whoever is out on the last day marked",
+    ["Niamh", "", "I", "I", "", "", "", "", ""],
+    ["Liam", "", "", "", "", "S", "S", "", ""],
+    ["Niamh out 2026-06-06 2026-06-07", "Liam out 2026-06-09 on"],
+  ],
+])("%s", (_, niamh, liam, spells) => {
+  expect(spellsOf(grid([niamh, liam], legend)).spells).toEqual(spells);
 });
 
 test("a letter nobody explains is told by its cell, once for its days; words count as they stand", () => {
