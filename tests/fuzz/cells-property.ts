@@ -198,9 +198,15 @@ export function lostOf(
   return null;
 }
 
+/** A record, a note or an issue of the table is of the row. */
+const speaksOf = (
+  { records, notes = [], issues }: Understanding<TableName>["reading"],
+  row: number,
+): boolean => [...records, ...notes, ...issues].some((one) => one.row === row);
+
 /** The row or column is named as not used, or the row is one of sums. */
 function declared(
-  { table, cells, first }: KeptTable,
+  { table, also, cells, first }: KeptTable,
   all: readonly Understanding<TableName>[],
   row: number,
   column: number,
@@ -215,7 +221,10 @@ function declared(
   if (layout === "not recognised") return true;
   // The time and the number of a try tell jumps apart that are typed twice; a jump has neither.
   const field = columns.find((one) => one.column === column + 1)?.field ?? "";
-  if (table === "Jumps" && ["minute", "attempt"].includes(field)) return true;
+  const ofJump =
+    table === "Jumps" ||
+    all.some(({ reading }, at) => also[at - 1] === "Jumps" && speaksOf(reading, row + 1));
+  if (ofJump && ["minute", "attempt"].includes(field)) return true;
   // "2/3" is the second set of three.
   if (field === "set" && /^\d+\/\d+$/.test(String(line[column]))) return true;
   // One figure beside single repetitions is their mean, or their best.

@@ -264,3 +264,16 @@ test("minutes and hours under dates are read in the unit of their heading", () =
   ]);
   expect(problems(reading)).toEqual([]);
 });
+
+test("a load typed with its unit does not turn a row of small figures into headings", () => {
+  const reading = sets(
+    ["reps", "kg", "movement ok", "RIR", "reps", "notes", "movement ok", "RIR"],
+    ["Ilka", 3, "85 kg", "y", 1, 3, "calm", "y", 2],
+  );
+  expect(reading.records.map((set) => `${shortSet(set)} ${set.repsInReserve}`)).toEqual([
+    "05-05 Ilka work 85x3 1",
+    "05-28 Ilka work ?x3 2",
+  ]);
+  expect(problems(reading)).toEqual(["A4 load-blank: "]);
+  expect(notes(reading)).toEqual(["G4 Ilka: calm"]);
+});

@@ -11,8 +11,15 @@ export function isHeading(cell: unknown): boolean {
     typeof cell === "string" &&
     cell.length <= longestHeading &&
     (/^\s*\d{1,2}\s*$/.test(cell) || (/\p{L}/u.test(cell) && !/\d\s*[x×]\s*\d/i.test(cell))) &&
+    !startsWithFigure(cell) &&
     dayOfCell(cell) === null
   );
+}
+
+/** "85 kg" and "0.62 m/s" are loads and speeds; "1 kg" may head the first set's. */
+function startsWithFigure(cell: string): boolean {
+  const figure = /^\s*(\d*[.,]?\d+)/.exec(cell)?.[1];
+  return figure !== undefined && !(Number(figure) <= 20 && /^\d+$/.test(figure));
 }
 
 /** A row of headings above, carried right as under merged cells; null when it is none. */
