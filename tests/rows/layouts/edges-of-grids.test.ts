@@ -541,3 +541,53 @@ test("an implausible speed in a grid is told as a speed", () => {
     ["implausible", "speed"],
   ]);
 });
+
+test("a name at the first of an athlete's lifts stands for those below it, until a title or another name", () => {
+  const grid = (...rows: readonly (readonly unknown[])[]) =>
+    read("Sets", [["Athlete", "Lift", "5/5/2026", "28/5/2026"], ...rows]).reading;
+  const reading = grid(
+    ["Ilka", "Back squat", "85x5", "87.5x5"],
+    ["", "RDL", "60x6", ""],
+    ["Kofi", "Back squat", "100x5", ""],
+    ["", "Bench press", "", "70x5"],
+    ["Women", "", "", ""],
+    ["", "Bench press", "40x5", ""],
+    ["", "", "ride", ""],
+  );
+  expect(reading.records.map((set) => `${shortSet(set)} ${set.exercise}`)).toEqual([
+    "05-05 Ilka 1 85x5 Back squat",
+    "05-28 Ilka 1 87.5x5 Back squat",
+    "05-05 Ilka 1 60x6 RDL",
+    "05-05 Kofi 1 100x5 Back squat",
+    "05-28 Kofi 1 70x5 Bench press",
+  ]);
+  expect(problems(reading)).toEqual(["A7 needed-blank: ", "A8 needed-blank: "]);
+  // One blank among many names is a name left out.
+  const one = grid(
+    ["Ilka", "Back squat", "85x5", ""],
+    ["Kofi", "Back squat", "100x5", ""],
+    ["Bea", "Back squat", "70x5", ""],
+    ["", "Back squat", "60x5", ""],
+  );
+  expect([one.records.length, problems(one)]).toEqual([3, ["A5 needed-blank: "]]);
+});
+
+test("a name at the first of an athlete's tests stands for those below it", () => {
+  const { reading } = read("Jumps", [
+    ["", "Test", "5/5/2026", "28/5/2026"],
+    ["Ilka", "CMJ", 31, 32],
+    ["", "Squat jump", 29, ""],
+    ["Kofi", "CMJ", 40, 41],
+    ["", "Squat jump", 37, 38],
+  ]);
+  expect(reading.records.map((jump) => `${shortJump(jump)} ${jump.test}`)).toEqual([
+    "05-05 Ilka 31 cm CMJ",
+    "05-28 Ilka 32 cm CMJ",
+    "05-05 Ilka 29 cm Squat jump",
+    "05-05 Kofi 40 cm CMJ",
+    "05-28 Kofi 41 cm CMJ",
+    "05-05 Kofi 37 cm Squat jump",
+    "05-28 Kofi 38 cm Squat jump",
+  ]);
+  expect(problems(reading)).toEqual([]);
+});

@@ -1,5 +1,7 @@
+import type { Cells } from "../../cells";
 import { headerWords } from "../../header/header-words";
 import { headingLookup } from "../../header/recognise-header";
+import { carriedColumns } from "../../table/carried-columns";
 import { mayBeName, namesSummary } from "../../table/read-lines";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
@@ -73,8 +75,10 @@ function blocksOf(context: LayoutContext, headers: readonly DateHeader[], into: 
     // Of sums there are mostly several, one below another.
     const standsAlone = (row: number) =>
       [row - 1, row + 1].every((beside) => !namesSummary(cells[beside]?.[nameColumn]));
-    let row = header.lastRow + 1;
-    for (; row <= last; row++) {
+    const below = { first: header.lastRow + 1, end: last + 1, nameColumn };
+    const namesBlank = blanksBelowNames(cells, below, known);
+    let above = "";
+    for (let row = header.lastRow + 1; row <= last; row++) {
       const line = cells[row]!;
       const name = line[nameColumn];
       const filled = line.filter((cell) => !isBlank(cell)).length;
@@ -87,17 +91,37 @@ function blocksOf(context: LayoutContext, headers: readonly DateHeader[], into: 
       if (foot !== null || isSummary || alone) {
         into.mark(row, "heading");
         if (foot === null && alone && !isSummary) titlesBelow.push(name);
+        if (foot === null) above = "";
         continue;
       }
       titlesBelow = [];
-      if (isBlank(name)) into.report("needed-blank", row, nameColumn, { heading: "athlete" });
-      else rows.push({ row, athlete: String(name).trim().replace(/\s+/g, " "), nameColumn });
+      const named = isBlank(name) ? "" : String(name).trim().replace(/\s+/g, " ");
+      const athlete = named || (namesBlank(line) ? above : "");
+      above = athlete;
+      if (athlete === "") into.report("needed-blank", row, nameColumn, { heading: "athlete" });
+      else rows.push({ row, athlete, nameColumn });
     }
     from = last + 1;
     tellUnread(into, { header, known, rows });
     blocks.push({ header, titles, rows, known, footnotes });
   });
   return blocks;
+}
+
+/**
+ * True for a row with a lift or test of its own where names stand only at the first of an athlete's
+ * rows, as merged cells do.
+ */
+function blanksBelowNames(
+  cells: Cells,
+  { first, end, nameColumn }: { first: number; end: number; nameColumn: number },
+  known: ReadonlyMap<string, number>,
+): (line: readonly unknown[]) => boolean {
+  const own = known.get("exercise") ?? known.get("test");
+  if (own === undefined) return () => false;
+  const athlete = { index: nameColumn, unit: null, heading: "", words: "athlete" };
+  const carried = carriedColumns(cells, first, end, { athlete }).has("athlete");
+  return (line) => carried && !isBlank(line[own]);
 }
 
 function knownColumns(
