@@ -6,12 +6,3 @@ export function cellPlace(cell: string): { row: number; column: number } {
   for (const letter of parts[1]!) column = column * 26 + letter.charCodeAt(0) - 64;
   return { row: Number(parts[2]), column };
 }
-
-/** Letters of a column from 1: 27 is AA. */
-export function columnName(column: number): string {
-  let name = "";
-  for (let n = column; n > 0; n = Math.floor((n - 1) / 26)) {
-    name = String.fromCharCode(65 + ((n - 1) % 26)) + name;
-  }
-  return name;
-}

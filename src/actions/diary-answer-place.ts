@@ -1,8 +1,8 @@
 import type { Day } from "../coaching/calendar/day";
 import { nameKey } from "../coaching/record/name-key";
 import { withNames } from "../rows/name/name-answers";
+import { columnName } from "../rows/value/cell-address";
 import { noAnswerWords } from "../words/diary-view";
-import { columnName } from "./cell-place";
 import { type ReadWorkbook, sureEnough } from "./read-workbook";
 import type { Tab } from "./workbook";
 

@@ -1,6 +1,6 @@
+import { columnName } from "../rows/value/cell-address";
 import { highlightSaid, squadHighlights } from "../words/squad-highlights";
 import { ownTabNames } from "../words/tabs";
-import { columnName } from "./cell-place";
 import type { Done } from "./messages";
 import type { Workbook } from "./workbook";
 

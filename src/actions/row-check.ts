@@ -1,10 +1,12 @@
 import type { Day } from "../coaching/calendar/day";
+import { waitingQuestions } from "../words/questions";
 import { rowsReadWords } from "../words/row-check";
 import { sayRowIssue } from "../words/row-issues";
 import { damagedOf } from "./forget-damaged";
 import { leftAlone } from "./left-alone";
 import type { RowCheckView, RowProblem } from "./messages";
 import type { ReadWorkbook } from "./read-workbook";
+import { questionsShown } from "./set-up-questions";
 import { setsToLookAt } from "./sets-to-look-at";
 import { stateOfSquad } from "./state-of-squad";
 import { tabsToConfirm } from "./tabs-to-confirm";
@@ -25,6 +27,7 @@ export function rowCheck(workbook: Workbook, today: Day): RowCheckView {
     problems: [...tabsToConfirm(read), ...rowProblems(read), ...setsToLookAt(state)],
     names: unknownNames(read),
     leftAlone: leftAlone(read),
+    waiting: waitingQuestions(questionsShown(read)),
   };
 }
 

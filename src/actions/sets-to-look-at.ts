@@ -1,7 +1,7 @@
 import { isoFromDay } from "../coaching/calendar/day";
 import type { FarOffSet, SeasonHold } from "../coaching/hold/season-hold";
+import { columnName } from "../rows/value/cell-address";
 import { lookWords } from "../words/row-check";
-import { columnName } from "./cell-place";
 import type { RowProblem } from "./messages";
 import { type ReadWorkbook, sureEnough } from "./read-workbook";
 import type { StateOfSquad } from "./state-of-squad";

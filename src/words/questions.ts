@@ -1,6 +1,10 @@
+import { columnName } from "../rows/value/cell-address";
+
 type Placed = { readonly tab: string };
 type OfColumn = Placed & {
   readonly about: "meaning" | "unit" | "date order";
+  /** From 1. */
+  readonly column: number;
   readonly heading: string;
 };
 type OfTab = Placed & {
@@ -14,7 +18,7 @@ export function askWords(asked: OfColumn | OfTab): string {
   switch (asked.about) {
     case "meaning":
       return asked.heading === ""
-        ? `In ${tab}, what is the column without a heading?`
+        ? `In ${tab}, what is column ${columnName(asked.column)}? It has no heading.`
         : `In ${tab}, what is “${asked.heading}”?`;
     case "unit":
       return `In ${tab}, in what unit is “${asked.heading}”?`;
@@ -37,10 +41,18 @@ export function askWords(asked: OfColumn | OfTab): string {
   }
 }
 
+const mostTold = 3;
+
+/** Questions that wait under Set up, told where somebody looks for what was not read; "" for none. */
+export function waitingQuestions(asked: readonly (OfColumn | OfTab)[]): string {
+  if (asked.length === 0) return "";
+  const told = asked.slice(0, mostTold).map(askWords);
+  const more = asked.length - told.length;
+  return `To answer under Set up: ${told.join(" ")}${more > 0 ? ` And ${more} more.` : ""}`;
+}
+
 /** An answer as it stands in the list of what the coach said. */
-export function answerLabel(
-  answer: (OfTab | (OfColumn & { readonly column: number })) & { readonly said: string },
-): string {
+export function answerLabel(answer: (OfTab | OfColumn) & { readonly said: string }): string {
   const { tab } = answer;
   // A meaning that is none: the column is left alone.
   const said = answer.said === "" ? "left alone" : answer.said;

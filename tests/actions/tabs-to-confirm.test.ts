@@ -57,14 +57,17 @@ test("said to be that table, with its column named, its rows count and nothing i
   ask(squad, "answerTable", { tabId: id, table: "Jumps" });
   const { questions } = ask<SetUpView>(squad, "setUpView");
   expect(questions.map(({ about }) => about)).toEqual(["meaning"]);
+  expect(ask<RowCheckView>(squad, "rowCheck").waiting).toBe(
+    "To answer under Set up: In Jump log, what is “Measured in the gym”?",
+  );
   ask(squad, "answerColumn", {
     tabId: id,
     column: 1,
     heading: "Measured in the gym",
     field: "day",
   });
-  const { problems, summary } = ask<RowCheckView>(squad, "rowCheck");
-  expect([problems, summary]).toEqual([[], "4 of 4 rows read"]);
+  const { problems, summary, waiting } = ask<RowCheckView>(squad, "rowCheck");
+  expect([problems, summary, waiting]).toEqual([[], "4 of 4 rows read", ""]);
 });
 
 test("said to be no table, it is left alone", () => {

@@ -194,10 +194,10 @@ test("a column whose heading is wrong is one entry that asks about its heading, 
   expect(html.split("<details>")[0]!.match(/Go to D/g)).toHaveLength(1);
 });
 
-test("the rows' page names the tabs no table was found in; where there is none it says nothing of it", () => {
+test("the rows' page names the tabs no table was found in and the questions that wait; without any it says nothing", () => {
   const told = words(shown({ view: "rows", rows }));
   expect(told).toContain("Left alone: “Shopping”. If one is a table, say which under Set up.");
-  expect(words(shown({ view: "rows", rows: { ...rows, leftAlone: [] } }))).not.toContain(
-    "Left alone",
-  );
+  expect(told).toContain("To answer under Set up: In Sets, what is “Feel”?");
+  const none = words(shown({ view: "rows", rows: { ...rows, leftAlone: [], waiting: "" } }));
+  expect(none).not.toMatch(/Left alone|To answer/);
 });

@@ -124,6 +124,7 @@ export const rows: RowCheckView = {
     },
   ],
   leftAlone: ["Shopping"],
+  waiting: "To answer under Set up: In Sets, what is “Feel”?",
   names: [
     {
       name: "T. Reyerson",

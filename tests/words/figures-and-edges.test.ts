@@ -9,7 +9,7 @@ import {
   weekTitleWords,
 } from "../../src/words/next-week-tab";
 import { bandParts, pageWords, spelled } from "../../src/words/pages";
-import { answerLabel, askWords } from "../../src/words/questions";
+import { answerLabel, askWords, waitingQuestions } from "../../src/words/questions";
 import { repetitionsWords } from "../../src/words/reasons-figures";
 import { jumpTrendReason } from "../../src/words/reasons-jump";
 import { lineReason } from "../../src/words/reasons-line";
@@ -36,7 +36,7 @@ import { gymDaysWords } from "../../src/words/week-days";
 const monday = 20_549;
 
 test.each([
-  ["meaning", { about: "meaning", heading: "" }, "In Log, what is the column without a heading?"],
+  ["meaning", { about: "meaning", heading: "" }, "In Log, what is column AB? It has no heading."],
   ["meaning", { about: "meaning", heading: "Kg" }, "In Log, what is “Kg”?"],
   ["unit", { about: "unit", heading: "Load" }, "In Log, in what unit is “Load”?"],
   [
@@ -45,7 +45,7 @@ test.each([
     "In Log, how are the dates of “Day” written?",
   ],
 ] as const)("a column is asked about in one sentence: %s", (_, asked, sentence) => {
-  expect(askWords({ tab: "Log", ...asked })).toBe(sentence);
+  expect(askWords({ tab: "Log", column: 28, ...asked })).toBe(sentence);
 });
 
 test.each([
@@ -60,6 +60,20 @@ test.each([
   const asked = { tab: "Log", about, written: "w" } as const;
   expect(askWords(asked)).toBe(question);
   expect(answerLabel({ ...asked, said: "x" })).toBe(label);
+});
+
+test("questions that wait are told with the first three of them", () => {
+  const asked = ["Feel", "", "Zq", "Kit"].map(
+    (heading, at) => ({ tab: "Log", about: "meaning", heading, column: at + 1 }) as const,
+  );
+  expect(waitingQuestions([])).toBe("");
+  expect(waitingQuestions(asked.slice(0, 1))).toBe(
+    "To answer under Set up: In Log, what is “Feel”?",
+  );
+  const three =
+    "In Log, what is “Feel”? In Log, what is column B? It has no heading. In Log, what is “Zq”?";
+  expect(waitingQuestions(asked.slice(0, 3))).toBe(`To answer under Set up: ${three}`);
+  expect(waitingQuestions(asked)).toBe(`To answer under Set up: ${three} And 1 more.`);
 });
 
 test("an answer about a column names it, or says that it is gone", () => {

@@ -1,8 +1,8 @@
 import type { Day } from "../../coaching/calendar/day";
 import { nameKey } from "../../coaching/record/name-key";
 import type { TableName } from "../../rows/table-name";
+import { columnName } from "../../rows/value/cell-address";
 import { cleanTabWords } from "../../words/set-up";
-import { columnName } from "../cell-place";
 import type { Done } from "../messages";
 import { missingTables, type ReadWorkbook, readWorkbook } from "../read-workbook";
 import type { Workbook } from "../workbook";

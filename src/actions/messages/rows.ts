@@ -36,4 +36,6 @@ export type RowCheckView = ReadWithout & {
   readonly names: readonly NameQuestion[];
   /** Tabs that no table was found in, and of which nothing was said. */
   readonly leftAlone: readonly string[];
+  /** The questions that wait under Set up, in words; "" for none. */
+  readonly waiting: string;
 };

@@ -1,8 +1,8 @@
 import { isoFromDay } from "../../coaching/calendar/day";
 import { nameKey } from "../../coaching/record/name-key";
 import type { SeasonPlan } from "../../coaching/season/season-plan";
+import { columnName } from "../../rows/value/cell-address";
 import { weekCellWords } from "../../words/season-tab";
-import { columnName } from "../cell-place";
 import type { CellToWrite } from "../week/merge-week";
 import type { SeasonTab } from "./season-tab";
 

@@ -1,7 +1,7 @@
 import type { Day } from "../../coaching/calendar/day";
 import { type SeasonPlan, seasonPlan } from "../../coaching/season/season-plan";
+import { columnName } from "../../rows/value/cell-address";
 import { seasonTabWords, seasonWrittenWords } from "../../words/season-tab";
-import { columnName } from "../cell-place";
 import type { Done } from "../messages";
 import { readWorkbook } from "../read-workbook";
 import { blocksOfCells } from "../week/blocks-of-cells";

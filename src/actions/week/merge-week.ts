@@ -1,4 +1,4 @@
-import { columnName } from "../cell-place";
+import { columnName } from "../../rows/value/cell-address";
 import type { Written } from "../workbook";
 import { writtenText } from "./cell-text";
 import { lineName, type PlannedLine, type WeekColumn, weekColumns } from "./plan-lines";

@@ -1,4 +1,5 @@
 import type { Cells } from "../../rows/cells";
+import { columnName } from "../../rows/value/cell-address";
 import { cautions } from "../../words/cautions";
 import {
   headingIn,
@@ -10,7 +11,6 @@ import {
 } from "../../words/next-week-tab";
 import type { NumberStyle } from "../../words/printed-numbers";
 import { ownTabNames } from "../../words/tabs";
-import { columnName } from "../cell-place";
 import type { Tab, Workbook, Written } from "../workbook";
 import { standingText } from "./cell-text";
 import { typedColumn, type WeekColumn, weekColumns } from "./plan-lines";

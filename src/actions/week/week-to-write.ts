@@ -2,7 +2,7 @@ import { gymStepKg } from "../../coaching/blocks/gym-step";
 import { roundDownToPlates } from "../../coaching/blocks/plate-loading";
 import { isoFromDay } from "../../coaching/calendar/day";
 import type { ProposedSession } from "../../coaching/next-week/propose-line";
-import { columnName } from "../cell-place";
+import { columnName } from "../../rows/value/cell-address";
 import type { ReadWorkbook } from "../read-workbook";
 import { plannedLines } from "./planned-lines";
 import type { ProposedWeek } from "./proposed-week";

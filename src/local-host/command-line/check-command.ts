@@ -21,10 +21,11 @@ export async function checkCommand(asked: Asked, around: Surroundings): Promise<
       );
     }
     const checked = host.run("rowCheck", [{ today }]) as RowCheckView;
-    const { summary, problems, names, leftAlone } = checked;
+    const { summary, problems, names, waiting, leftAlone } = checked;
     const kinds = kindCounts(checked);
     if (asked.json) {
-      const found = { summary, tables, kinds, problems: problems.map(asPlain), names, leftAlone };
+      const plain = problems.map(asPlain);
+      const found = { summary, tables, kinds, problems: plain, names, waiting, leftAlone };
       around.out(`${JSON.stringify(found, null, 2)}\n`);
     } else {
       around.out(screen(problems, names));
@@ -32,6 +33,7 @@ export async function checkCommand(asked: Asked, around: Surroundings): Promise<
         around.out(`${kinds.map(({ kind, count }) => `${kind}: ${count}`).join(" · ")}\n`);
       }
       around.out(`${summary}\n`);
+      if (waiting !== "") around.out(`${waiting}\n`);
       if (leftAlone.length > 0) around.out(`${leftAloneWords(leftAlone)}\n`);
     }
     const count = problems.length + names.length;

@@ -10,7 +10,7 @@ import { tableColumns } from "./columns";
 import { contradictedColumns } from "./contradicted-columns";
 import { headerWords } from "./header-words";
 import { headingLookup, type RecognisedHeader } from "./recognise-header";
-import { bestFit, sampleColumn, threeSamples, valueFit } from "./value-fit";
+import { anyOfColumn, bestFit, sampleColumn, threeSamples, valueFit } from "./value-fit";
 
 /** What was decided of one column, and how surely. */
 export type ColumnDecision = {
@@ -131,7 +131,7 @@ export function decideColumns(
   );
 
   for (const index of [...header.unknown, ...untitled]) {
-    const sample = sampleColumn(cells, first, end, index);
+    const sample = anyOfColumn(cells, first, end, index);
     if (sample.length === 0) continue;
     const { words, unit } = headerWords(headLine[index]);
     const heading = String(headLine[index] ?? "").trim();

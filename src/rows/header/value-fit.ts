@@ -23,6 +23,16 @@ export function sampleColumn(cells: Cells, first: number, end: number, index: nu
   return sample;
 }
 
+/** The values of a column that nothing names yet: as sampled, or the first of all, however late it begins. */
+export function anyOfColumn(cells: Cells, first: number, end: number, index: number): unknown[] {
+  const sample = sampleColumn(cells, first, end, index);
+  for (let row = first; row < end && sample.length === 0; row++) {
+    const cell = cells[row]?.[index];
+    if (!isBlank(cell) && cell !== false) sample.push(cell);
+  }
+  return sample;
+}
+
 /** Three different values of a column, as a coach would recognise it. */
 export function threeSamples(sample: readonly unknown[]): string[] {
   const found = new Set<string>();

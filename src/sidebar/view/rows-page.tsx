@@ -62,6 +62,7 @@ export function RowsPage({
         ))}
       </ul>
       {listed.length > shownAtFirst && <p class="soft">{words.onlyFirst(shownAtFirst)}</p>}
+      {rows.waiting !== "" && <p class="soft small">{rows.waiting}</p>}
       {rows.leftAlone.length > 0 && <p class="soft small">{leftAloneWords(rows.leftAlone)}</p>}
       <p class="act">
         <button type="button" class="btn main" onClick={() => dispatch({ type: "asked again" })}>

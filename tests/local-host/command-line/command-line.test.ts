@@ -210,6 +210,18 @@ describe("workbooks made by hand, with other tabs, headers and orders of columns
     expect(checked.out).toMatch(/^22 of 22 rows read$/m);
   });
 
+  test("a column that nobody explains is told, in plain text and as data, and is no slip", async () => {
+    const folder = mkdtempSync(join(tmpdir(), "holdline-asked-"));
+    const rows = "Date,Athlete,Exercise,Load,Zq\n2026-05-12,Ilka Brandmoor,squat,85,odd\n";
+    writeFileSync(join(folder, "Sets.csv"), rows);
+    const plain = await holdline("check", folder);
+    const data = await holdline("check", folder, "--json");
+    rmSync(folder, { recursive: true, force: true });
+    const waiting = "To answer under Set up: In Sets, what is “Zq”?";
+    expect(plain).toEqual({ status: 0, out: `1 of 1 row read\n${waiting}\n`, err: "" });
+    expect(JSON.parse(data.out)).toMatchObject({ waiting, problems: [] });
+  });
+
   test("a workbook without a slip ends with 0 and says nothing on standard error", async () => {
     const folder = mkdtempSync(join(tmpdir(), "holdline-clean-"));
     writeFileSync(join(folder, "Plates.csv"), "Mass (kg),Thickness (cm)\n20,4.3\n10,2.9\n");

@@ -107,6 +107,19 @@ test("what is decided of each column: heading, meaning, unit, how surely, by wha
   expect(questions[0]!.choices).not.toContain("load");
 });
 
+test("a column that nobody explains is asked about however late its first cell stands", () => {
+  const rows = Array.from({ length: 1400 }, (_, at) =>
+    at === 1300
+      ? ["2026-05-12", "Ilka", "squat", 65, "late", "later"]
+      : ["2026-05-12", "Ilka", "squat", 65, "", false],
+  );
+  const { questions } = decided(["Date", "Athlete", "Exercise", "Load (kg)", "Zq", ""], rows);
+  expect(questions.map(({ column, samples }) => [column, samples])).toEqual([
+    [5, ["late"]],
+    [6, ["later"]],
+  ]);
+});
+
 test("a column of dates without a heading is the day; one with a strange heading is asked about", () => {
   const dated = (heading: string) =>
     decided(
