@@ -276,13 +276,19 @@ function declared(
   return ofRow || ofColumn || leftAlone || ofHeading || atCell;
 }
 
+/** Rows of one length, as a spreadsheet hands them over. */
+function rectangular(kept: KeptTable): KeptTable {
+  const width = Math.max(...kept.cells.map((line) => line.length));
+  return withCells(kept, (line) => Array.from({ length: width }, (_, at) => line[at] ?? ""));
+}
+
 /** Changing what a cell holds, or any part of it, changes what is read or told of it. */
 export const nothingPassedOver = fc.property(
   keptTable,
   fc.array(slips, { maxLength: 3 }),
   fc.array(fc.tuple(fc.nat(), fc.nat()), { minLength: 6, maxLength: 6 }),
   (base, changes, places) => {
-    const kept = changes.reduce((so, change) => change(so), base);
+    const kept = rectangular(changes.reduce((so, change) => change(so), base));
     const { cells, first } = kept;
     for (const [r, c] of places) {
       const row = first + (r % Math.max(cells.length - first, 1));

@@ -377,6 +377,28 @@ test("repetitions a side that differ are no repetitions a side, and a row of fig
   expect(problems(units)).toEqual(["A2 not-a-day: soon"]);
 });
 
+test.each<[readonly unknown[], readonly string[]]>([
+  [["Ilka", 1, 80, 3, 0.71, "calm"], ["A1 row-unread: Ilka"]],
+  [["Target", 85, 87.5], ["A1 row-unread: Target"]],
+  [["Target", 87.5], ["A1 row-unread: Target"]],
+  [["Weeks", 2, 1], ["A1 row-unread: Weeks"]],
+  [["Target", 85], ["A1 row-unread: Target"]],
+  [["Target", 2101], ["A1 row-unread: Target"]],
+  [["Weeks", 19, "", 20, 22], []],
+  [["Season", 2026], []],
+  [["Back squat", "5x5"], []],
+])(
+  "of a row above the dates figures are told, years and counted weeks are a title: %j",
+  (row, told) => {
+    const grid = read("Sets", [
+      row,
+      ["Back squat", "5/5/2026", "28/5/2026"],
+      ["Ilka", "85x5", "85x5"],
+    ]).reading;
+    expect([grid.records.length, problems(grid)]).toEqual([2, told]);
+  },
+);
+
 test("races with a column nobody explains beside their runners are asked about it alone", () => {
   const { layout, questions } = read("Races", [
     ["Date", "Race", "Ilka", "Zeal"],

@@ -55,9 +55,7 @@ function blocksOf(context: LayoutContext, headers: readonly DateHeader[], into: 
     for (let row = from; row < header.firstRow; row++) {
       const line = cells[row]!;
       into.mark(row, "heading");
-      // A day beside a figure is no title.
-      if (line.some((cell) => dayOfCell(cell)) && line.some((cell) => typeof cell === "number"))
-        into.report("row-unread", row, 0, {}, true);
+      if (holdsFigures(line)) into.report("row-unread", row, 0, {}, true);
       for (const cell of line) if (typeof cell === "string") titles.push(cell);
     }
     const known = knownColumns(context, header);
@@ -122,6 +120,20 @@ function blanksBelowNames(
   const athlete = { index: nameColumn, unit: null, heading: "", words: "athlete" };
   const carried = carriedColumns(cells, first, end, { athlete }).has("athlete");
   return (line) => carried && !isBlank(line[own]);
+}
+
+const isYear = (figure: number) => figure >= 1900 && figure <= 2100;
+
+/** Figures are no title: any beside a day, and all but a year or weeks that are counted. */
+function holdsFigures(line: readonly unknown[]): boolean {
+  const figures = line.filter((cell) => typeof cell === "number");
+  if (line.some((cell) => dayOfCell(cell))) return figures.length > 0;
+  return !figures.every(
+    (figure, at) =>
+      Number.isInteger(figure) &&
+      (figure <= 53 || isYear(figure)) &&
+      figure >= (figures[at - 1] ?? figure),
+  );
 }
 
 function knownColumns(
