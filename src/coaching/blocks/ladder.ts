@@ -1,5 +1,6 @@
 import type { Block } from "./block";
 import { isSame, rotation } from "./block";
+import { leastReserve } from "./next-block";
 import { mostReps } from "./repetition-load";
 import { type StepSize, stepUpKg } from "./step-up";
 
@@ -15,8 +16,6 @@ export type Ladder = {
   /** The first load had to be lower, or a step smaller, so that the last step keeps its reserve. */
   readonly lowered: "start" | "steps" | null;
 };
-
-const leastReserve = 2;
 
 /**
  * The rest of the rotation from a block on, planned backwards from its last step: each step adds the

@@ -25,7 +25,7 @@ export type NextBlock = {
 };
 
 /** Repetitions every step leaves in reserve, and the most a step may add (common practice). */
-const leastReserve = 2;
+export const leastReserve = 2;
 const mostRise = 0.1;
 
 /**

@@ -1,6 +1,6 @@
 import type { WhoMay } from "../availability/who-may";
 import type { Block } from "../blocks/block";
-import { type NextBlockReason, nextBlock } from "../blocks/next-block";
+import { leastReserve, type NextBlockReason, nextBlock } from "../blocks/next-block";
 import { mostReps, singleFromSet } from "../blocks/repetition-load";
 import type { Restart } from "../blocks/restart";
 import { type StepSize, stepUpKg } from "../blocks/step-up";
@@ -20,16 +20,16 @@ const easedAfterMarathon = 0.1;
 
 /**
  * The strength a step is guarded by: the cautious end of the estimate, or without one what the sets'
- * own repetitions in reserve say by the repetition table. It never raises a load.
+ * own repetitions in reserve say by the repetition table. Whoever was seen with fewer than two left has
+ * no more because a line through speeds says so: there the lesser of the two guards. It never raises a load.
  */
 export function guardOf(state: AthleteState, step: PresentStep): number | null {
-  if (state.strengthLowKg !== null) return state.strengthLowKg;
-  if (step.reserveSeen === null) return null;
-  const single = singleFromSet(
-    step.loadKg,
-    Math.min(10, step.block.reps + Math.floor(step.reserveSeen)),
-  );
-  return single.ok ? single.value : null;
+  const { strengthLowKg: estimate } = state;
+  const { reserveSeen, loadKg, block } = step;
+  if (reserveSeen === null || (estimate !== null && reserveSeen >= leastReserve)) return estimate;
+  const single = singleFromSet(loadKg, Math.min(10, block.reps + Math.floor(reserveSeen)));
+  if (!single.ok) return estimate;
+  return estimate === null ? single.value : Math.min(estimate, single.value);
 }
 
 export type PlannedStep = {
@@ -158,6 +158,6 @@ export function plannedStep(given: {
 function guarded(block: Block, loadKg: number, guardKg: number | null, stepKg: number): number {
   if (guardKg === null) return loadKg;
   let kg = loadKg;
-  while (kg > stepKg && mostReps(kg / guardKg) - block.reps < 2) kg -= stepKg;
+  while (kg > stepKg && mostReps(kg / guardKg) - block.reps < leastReserve) kg -= stepKg;
   return kg;
 }

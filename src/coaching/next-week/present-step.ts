@@ -75,6 +75,11 @@ export function presentStep(
   let held = days.length - 1;
   while (held > 0 && sameStep(days[held - 1]!)) held--;
   const markers = lift.filter(({ kind, loadKg: kg }) => kind === "marker" && kg !== null);
+  // A marker as heavy as its sets was taken down to them, as after time off: it is not the usual one.
+  const usualMarkers = markers.filter((marker) =>
+    on(marker.day).every((set) => marker.loadKg! < set.loadKg!),
+  );
+  const ofMarkers = usualMarkers.length > 0 ? usualMarkers : markers;
   const reserves = last.flatMap(({ repsInReserve }) => repsInReserve ?? []);
   const counted = days.map(weekdayOfDay);
   return {
@@ -89,7 +94,7 @@ export function presentStep(
     movedWell: allOf(last.map(({ movedWell }) => movedWell)),
     volumeDone: volumeDone(last, planned, block.reps),
     reserveSeen: reserves.length === 0 ? null : Math.min(...reserves),
-    markerKg: markers[markers.length - 1]?.loadKg ?? null,
+    markerKg: ofMarkers[ofMarkers.length - 1]?.loadKg ?? null,
     // A session away on another bar does not change the bar of the gym whose plates are listed.
     barKg: byUse(lift.slice(-60).flatMap(({ barKg }) => barKg ?? []))[0] ?? usualBarKg,
     weekdays: byUse(counted.slice(-12)),

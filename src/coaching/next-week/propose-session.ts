@@ -49,9 +49,15 @@ export function sessionProposer(
   // A marker from another gym's plates is the nearest under it that these make.
   const gymMarker =
     step.markerKg === null || !listed ? null : roundDownToPlates(step.markerKg, step.barKg, plates);
-  const markerLoadKg = gymMarker?.ok ? gymMarker.value : step.markerKg;
+  const usualMarkerKg = gymMarker?.ok ? gymMarker.value : step.markerKg;
+  /** The marker stands in the warm-up: sets taken under it, as after time off, take it down with them. */
+  const markerUnder = (kg: number) =>
+    usualMarkerKg !== null && usualMarkerKg <= step.loadKg
+      ? Math.min(usualMarkerKg, kg)
+      : usualMarkerKg;
   return ({ day, minute }, { block, loadKg: wantedKg, otherwise }) => {
     const { loadKg: kg, plates: side } = bar(wantedKg);
+    const markerLoadKg = markerUnder(kg);
     const { noJumps, limits } = given.mayOn(day);
     // Without a table of plates heights are not known: the stack stays the last one cleared.
     const { stackKg, stackCm, contacts, ...jumps } = jumpPlan({

@@ -72,3 +72,58 @@ test("what takes jumps out and what is sore is told with its site, value and day
   expect(reasons).toContainEqual({ code: "sore", facts: { value: 6, day: soreness.day } });
   expect(reasons).toContainEqual({ code: "above-usual", facts: {} });
 });
+
+test("one repetition left last time: no step up, and the bar is lighter, though the speeds say strong", () => {
+  const week = (repsInReserve: number) =>
+    line(
+      { strengthLowKg: 100 },
+      {
+        rules: { ...usualRules, largestStep: 0.1, firstHold: 1 },
+        sets: session(
+          name,
+          "2026-05-07",
+          { sets: 5, reps: 5, loadKg: 60, markerKg: 40 },
+          { repsInReserve },
+        ),
+      },
+    );
+  const [one, two] = [week(1), week(2)];
+  expect(one.reasons.map(({ code }) => code)).toEqual(["reserve-short"]);
+  // 60·(1 + 6/30) = 72, whose seven-repetition limit is 59.76: 57.5 on plates.
+  expect(one.sessions[0]!.loadKg).toBe(57.5);
+  expect(two.sessions[0]!.loadKg).toBe(62.5);
+});
+
+test("a marker comes down with sets taken under it, and only then", () => {
+  const at = (markerKg: number, loadKg: number) => {
+    const sets = session(name, "2026-05-07", { sets: 5, reps: 5, loadKg: 60, markerKg });
+    const { sessions } = proposeLine({
+      athlete: athlete(name),
+      name,
+      state: state(name),
+      rows: squadRows({ sets }),
+      monday,
+      asOf: day("2026-05-10"),
+      change: { loadKg },
+    });
+    return sessions[0]!.markerKg;
+  };
+  expect([at(40, 60), at(40, 40), at(50, 42.5)]).toEqual([40, 40, 42.5]);
+  // Whose marker is heavier than the sets by habit keeps it.
+  expect(at(70, 60)).toBe(70);
+});
+
+test("a marker taken down to its sets is not the usual one; with no other it is", () => {
+  const of = (...loads: readonly (readonly [iso: string, markerKg: number])[]) =>
+    line(
+      {},
+      {
+        sets: loads.flatMap(([iso, markerKg]) =>
+          session(name, iso, { sets: 5, reps: 5, loadKg: 60, markerKg }),
+        ),
+      },
+    ).sessions[0]!.markerKg;
+  expect(of(["2026-05-05", 40], ["2026-05-07", 60])).toBe(40);
+  expect(of(["2026-05-05", 40], ["2026-05-07", 50])).toBe(50);
+  expect(of(["2026-05-05", 60], ["2026-05-07", 60])).toBe(60);
+});

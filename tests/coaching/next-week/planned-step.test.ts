@@ -306,6 +306,16 @@ test("strength for the guard: the estimate's cautious end, else repetitions in r
   expect(guardOf(state(name), step({ loadKg: 0, reserveSeen: 3 }))).toBeNull();
 });
 
+test("whoever was seen with fewer than two left is guarded by that, whatever a line through speeds says", () => {
+  const strong = state(name, { strengthLowKg: 130 });
+  // Five done and one left are six: 80·(1 + 6/30) = 96, of which 80 leaves fewer than two.
+  expect(guardOf(strong, step({ reserveSeen: 1 }))).toBeCloseTo(96, 9);
+  expect([2, 3].map((reserveSeen) => guardOf(strong, step({ reserveSeen })))).toEqual([130, 130]);
+  const weak = state(name, { strengthLowKg: 90 });
+  expect(guardOf(weak, step({ reserveSeen: 1 }))).toBe(90);
+  expect(guardOf(strong, step({ loadKg: 0, reserveSeen: 1 }))).toBe(130);
+});
+
 test("in a week in which the grade was lifted already the second session stays on it", () => {
   const week = { day: monday + 1, loadKg: 64 };
   const again = back(64, {
