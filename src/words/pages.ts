@@ -81,6 +81,7 @@ export const pageWords = {
   stopRule:
     "End a set at two repetitions running under the speed floor, or when the movement goes.",
   halfSets: "Fewer sets this week, load kept.",
+  setsBeforeRace: "Fewer sets before the race, load kept.",
   poorMovement: "Movement was poor last time: watch it first.",
   byFeel: `Loads ${byFeel}.`,
   instead: (usual: string) => `in place of ${usual}`,

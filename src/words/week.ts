@@ -61,8 +61,10 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
     `No plates here for the ${insteadOf}: ${exercise} instead.`,
   "reserve-short": "The load would leave fewer than two repetitions in reserve: kept lower.",
   reset: ({ toKg }) => `The rotation begins again at ${kg(toKg)} kg.`,
-  "race-week-held": "Ready for a step: it waits until after the race.",
+  "race-week-held": "Ready for a step: it waits until the week after the race.",
   "race-week": ({ from, to }) => `Race week: sets ${from} to ${to}, load kept.`,
+  "race-near": ({ day, race, on, from, to }) =>
+    `${weekdayWords(Number(day))} prepares ${String(race).split(",")[0]}, an A race on ${weekdayWords(Number(on))}: sets ${from} to ${to}, load kept.`,
   "day-before-race": (facts) => raceRuleWords(facts, "before"),
   "day-after-race": (facts) => raceRuleWords(facts, "after"),
   "no-jumps": ({ site }) =>

@@ -1,3 +1,4 @@
+import { cardPages } from "../../src/actions/pages/card-pages";
 import { printableWeek } from "../../src/actions/pages/printable-week";
 import { weekPaper } from "../../src/actions/pages/week-paper";
 import { weekView } from "../../src/actions/week-view";
@@ -25,4 +26,20 @@ test.each([
   const { sentences, weeks } = weekPaper(printableWeek(book, sunday, null, []));
   expect(sentences.join(" ")).toContain(`: ${said}.`);
   expect(weeks[0]!.gym).toContain(`${said}, nothing heavy`);
+});
+
+test("the card of a session that prepares a race early in the week after says why its sets are few", () => {
+  const book = sampleClub({
+    Races: [
+      ["Date", "Race", "Athlete or group", "Matters"],
+      ["2026-07-06", "R4", "all", "A"],
+    ],
+  });
+  const cards = cardPages(printableWeek(book, sunday, null, []));
+  const said = cards.map(({ when, lift }) => [
+    when.slice(0, 3),
+    lift.say.startsWith("Fewer sets before the race, load kept."),
+  ]);
+  expect(said).toContainEqual(["Tue", true]);
+  expect(said).not.toContainEqual(["Mon", true]);
 });

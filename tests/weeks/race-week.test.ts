@@ -97,6 +97,50 @@ test("is Dario on a card: no sessions, `out`, and no word of the fever", () => {
   );
 });
 
+test("an A race on the Monday after is prepared as one on Sunday: few sets, few contacts, no step on", () => {
+  const week = (iso: string) =>
+    proposeLine({
+      athlete: athlete(priya, { group: "road" }),
+      name: priya,
+      state: state(priya, { strengthLowKg: 110 }),
+      rows: squadRows({
+        sets: [
+          "2026-04-28",
+          "2026-04-30",
+          ...["2026-05-05", "2026-05-07", "2026-05-12", "2026-05-14"],
+        ].flatMap((one) => session(priya, one, { ...at67, sets: 5 })),
+        races: [race(iso, 10)],
+      }),
+      monday,
+      asOf: monday - 1,
+    });
+  const shown = (iso: string) =>
+    week(iso).sessions.map(({ day: on, sets: few, loadKg, contacts }) => [
+      on - monday,
+      few,
+      loadKg,
+      contacts,
+    ]);
+  expect(shown("2026-05-24")).toEqual([
+    [0, 2, 67.5, 30],
+    [2, 2, 67.5, 30],
+  ]);
+  expect(shown("2026-05-25")).toEqual([
+    [1, 2, 67.5, 30],
+    [3, 2, 67.5, 30],
+  ]);
+  const said = week("2026-05-25").reasons.map(lineReasonWords);
+  expect(said).toContain(
+    "Tue 19 May prepares R2, an A race on Mon 25 May: sets 5 to 2, load kept.",
+  );
+  expect(said).toContain("Ready for a step: it waits until the week after the race.");
+  // On the Tuesday after only Thursday's session lies within six days of it.
+  expect(shown("2026-05-26")).toEqual([
+    [1, 5, 67.5, 60],
+    [3, 2, 67.5, 30],
+  ]);
+});
+
 test("who lifts the Tuesday after: 48 h from Saturday 10:00 is Monday 10:00, so Tuesday stands", () => {
   const after = monday + 7;
   const found = propose(priya, after, { soreness: { day: after - 1, value: 7 } }, [

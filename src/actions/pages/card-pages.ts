@@ -65,6 +65,9 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
       reps: session.reps,
       say: [
         codes.includes("race-week") ? pageWords.halfSets : "",
+        codes.includes("race-near") && session.sets < session.block.sets
+          ? pageWords.setsBeforeRace
+          : "",
         codes.includes("moved-poorly") ? pageWords.poorMovement : "",
         session.otherwise === null
           ? ""

@@ -1,4 +1,5 @@
 import type { WhoMay } from "../availability/who-may";
+import type { Race } from "../record/race";
 import type { AthleteState } from "./athlete-state";
 import type { LineReason } from "./line-reason";
 import type { ProposedSession } from "./proposed-line";
@@ -45,9 +46,16 @@ export function otherwiseReasons(sessions: readonly ProposedSession[]): LineReas
   );
 }
 
-/** Sets cut before a race; none when as many stay. */
-export function cutReasons(from: number, to: number): LineReason[] {
-  return to < from ? [{ code: "race-week", facts: { from, to } }] : [];
+/** Sets cut in a race's week, or for a race early in the week after; none when as many stay. */
+export function cutReasons(
+  from: number,
+  { day, sets: to }: Pick<ProposedSession, "day" | "sets">,
+  near: Race | null,
+): LineReason[] {
+  if (to >= from) return [];
+  return near === null
+    ? [{ code: "race-week", facts: { from, to } }]
+    : [{ code: "race-near", facts: { day, from, to, race: near.race, on: near.day } }];
 }
 
 /** Jumps halved, where there are any. */

@@ -23,12 +23,13 @@ export type SessionsGiven = Omit<LineGiven, "monday"> & {
   readonly step: PresentStep;
   readonly size: StepSize;
   readonly guardKg: number | null;
-  readonly raceWeek: boolean;
+  /** The session has fewer sets and contacts for an A race. */
+  readonly cutOn: (day: Day) => boolean;
   /** Ground contacts are halved and no stack rises. */
   readonly eased: boolean;
   readonly mayOn: (day: Day) => WhoMay;
   /** Sets of a block this week. */
-  readonly setsOf: (block: SessionStep["block"]) => number;
+  readonly setsOf: (block: SessionStep["block"], day: Day) => number;
   /** A load as this gym's plates make it. */
   readonly bar: (kg: number) => BarLoad;
 };
@@ -40,7 +41,7 @@ const hairKg = 1e-7;
 export function sessionProposer(
   given: SessionsGiven,
 ): (on: DayChoice, planned: SessionStep) => ProposedSession {
-  const { athlete, name, state, rows, asOf, change = {}, step, guardKg, raceWeek, bar } = given;
+  const { athlete, name, state, rows, asOf, change = {}, step, guardKg, bar } = given;
   const { rules, plates } = rows;
   const experience = athlete?.experience ?? null;
   const drop = dropHeight(rows.jumps, name, asOf, experience, plates);
@@ -58,19 +59,20 @@ export function sessionProposer(
   return ({ day, minute }, { block, loadKg: wantedKg, otherwise }) => {
     const { loadKg: kg, plates: side } = bar(wantedKg);
     const markerLoadKg = markerUnder(kg);
+    const raceWeek = given.cutOn(day);
     const { noJumps, limits } = given.mayOn(day);
     // Without a table of plates heights are not known: the stack stays the last one cleared.
     const { stackKg, stackCm, contacts, ...jumps } = jumpPlan({
       experience,
       noJumps,
-      eased: given.eased,
+      eased: given.eased || raceWeek,
       state,
       plates,
       wished: change,
     });
     const missing: readonly Missing[] = [...limits, ...(noRack ? ["rack" as const] : [])];
     const boxKnown = state.lastStackKg.length > 0;
-    const sets = given.setsOf(block);
+    const sets = given.setsOf(block, day);
     const items = sessionPlan({
       lift: step.exercise,
       sets,

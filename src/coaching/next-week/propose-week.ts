@@ -3,11 +3,11 @@ import type { Block } from "../blocks/block";
 import { gymStepKg } from "../blocks/gym-step";
 import { restartAfter } from "../blocks/restart";
 import { stepSizeOf } from "../blocks/step-size";
-import { type Day, mondayOf } from "../calendar/day";
+import type { Day } from "../calendar/day";
 import { racesOf } from "../diary/races-of";
 import { nameKey } from "../record/name-key";
 import { gymDays } from "../season/gym-days";
-import { daysSinceMarathon, weekKind } from "../season/race-hours";
+import { daysSinceMarathon, isCutForRace, raceNear, weekKind } from "../season/race-hours";
 import { raceWeekSets } from "../season/race-week-sets";
 import { barLoad } from "./bar-load";
 import { chosenDays } from "./chosen-days";
@@ -37,9 +37,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const races = racesOf(rows.races, name, athlete);
   const kind = weekKind(monday, races);
   const setsOn = (block: Block, day: Day) =>
-    weekKind(mondayOf(day), races) === "race week"
-      ? raceWeekSets(block.sets, rules.raceWeekSets)
-      : block.sets;
+    isCutForRace(day, races) ? raceWeekSets(block.sets, rules.raceWeekSets) : block.sets;
   const step = presentStep(rows.sets, name, asOf, setsOn, 7 * rules.seasonWeeks);
   const mayOn = (day: Day) => whoMay(athlete, name, rows.availability, day);
   const mayLift = (day: Day) => mayOn(day).not === null;
@@ -80,6 +78,9 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const gap = gapBefore({ lastDay: step.lastDay, firstDay, monday, asOf, mayLift });
   const rest = restartAfter(gap, sessionsAWeek);
   const marathonDays = daysSinceMarathon(firstDay, races, rules);
+  const chosen = chosenDays(days, change.day, wanted);
+  const cutOn = (day: Day) => isCutForRace(day, races);
+  const racing = chosen.some(({ day }) => cutOn(day));
   const planned = plannedStep({
     state,
     step,
@@ -90,7 +91,8 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     mayDo: who.mayDo,
     sessionsAWeek,
     monday,
-    kind,
+    // A week in which one session prepares a race goes no step on.
+    kind: racing ? "race week" : kind,
     marathonDays,
     liftedSince: step.lastDay > firstDay - (marathonDays ?? 0),
   });
@@ -99,7 +101,6 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const block = change.block ?? planned.block;
   const first = bar(change.loadKg ?? planned.loadKg);
   const { loadKg } = first;
-  const chosen = chosenDays(days, change.day, wanted);
   const bySession = rules.stepBySession >= 0.5;
   const steps = sessionSteps({
     ...size,
@@ -108,16 +109,15 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     guardKg,
     resetShare: rules.resetShare,
     count: chosen.length,
-    stepEach: bySession && planned.ready && kind !== "race week" && !byHand,
+    stepEach: bySession && planned.ready && !racing && !byHand,
   });
   const halved = (sets: number) => (planned.halfSets ? Math.max(1, Math.ceil(sets / 2)) : sets);
-  const setsOf = (one: Block) => {
+  const setsOf = (one: Block, day: Day) => {
     const sets = halved(one.sets);
-    return change.sets ?? (kind === "race week" ? raceWeekSets(sets, rules.raceWeekSets) : sets);
+    return change.sets ?? (cutOn(day) ? raceWeekSets(sets, rules.raceWeekSets) : sets);
   };
   // Who comes back lands less, too, not only lifts less.
   const eased =
-    kind === "race week" ||
     rest !== null ||
     marathonDays !== null ||
     state.soreness !== null ||
@@ -129,7 +129,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     step,
     size,
     guardKg,
-    raceWeek: kind === "race week",
+    cutOn,
     eased,
     mayOn,
     setsOf,
@@ -138,12 +138,15 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   // A day set by hand comes first and may lie after the other: steps go by day.
   const before = (day: Day) => chosen.filter((one) => one.day < day).length;
   const sessions = chosen.map((one) => sessionOf(one, steps[before(one.day)]!));
+  const cut = sessions.find(({ day }) => cutOn(day));
   const reasons = [
     ...swapReasons(sessions, who),
     ...planned.reasons,
     ...first.reasons,
-    ...(kind === "race week" ? cutReasons(halved(block.sets), setsOf(block)) : []),
-    ...(eased && change.contacts === undefined ? contactReasons(sessions) : []),
+    ...(cut
+      ? cutReasons(halved(block.sets), cut, kind === "race week" ? null : raceNear(cut.day, races))
+      : []),
+    ...((eased || racing) && change.contacts === undefined ? contactReasons(sessions) : []),
     ...otherwiseReasons(sessions),
     ...dayReasons(days, wanted, usualDays),
     ...dropReasons(sessions),

@@ -1,4 +1,4 @@
-import type { Day } from "../calendar/day";
+import { type Day, mondayOf } from "../calendar/day";
 import type { Race } from "../record/race";
 import type { SquadRules } from "../record/squad-rules";
 
@@ -87,3 +87,24 @@ export function weekKind(monday: Day, races: readonly Race[]): WeekKind {
   if (inWeek(monday)) return "race week";
   return inWeek(monday - 7) ? "week after" : "ordinary";
 }
+
+/** A race on a Sunday is prepared from Monday on: as many days before any other. */
+const daysBefore = 6;
+
+/** The next A race on one of the six days after a day; null without one. */
+export function raceNear(day: Day, races: readonly Race[]): Race | null {
+  let near: Race | null = null;
+  for (const race of races) {
+    const days = race.day - day;
+    if (race.matters !== "A" || days <= 0 || days > daysBefore) continue;
+    if (near === null || race.day < near.day) near = race;
+  }
+  return near;
+}
+
+/**
+ * Whether a day's session has fewer sets for an A race: all of its week, and the six days before it,
+ * so that a race on a Monday is prepared as one on the Sunday before.
+ */
+export const isCutForRace = (day: Day, races: readonly Race[]): boolean =>
+  weekKind(mondayOf(day), races) === "race week" || raceNear(day, races) !== null;

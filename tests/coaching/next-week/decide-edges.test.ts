@@ -8,10 +8,12 @@ import {
   swapReasons,
 } from "../../../src/coaching/next-week/line-reasons";
 import { presentStep } from "../../../src/coaching/next-week/present-step";
+import type { Race } from "../../../src/coaching/record/race";
 import { accept, refuse } from "../../../src/outcome";
+import { lineReasonWords } from "../../../src/words/week";
 import { jumpAttempt } from "../series/invented-season";
 import { plan } from "./day-plan";
-import { day, plates, session } from "./written-squad";
+import { day, plates, race, session } from "./written-squad";
 
 const slow = { kind: "by eye", word: "slow" } as const;
 
@@ -234,8 +236,14 @@ test("three sets of three in a race week are no fives cut short, though the load
 });
 
 test("sets cut for a race are told from how many to how many, as many as before not at all", () => {
-  expect(cutReasons(5, 3)).toEqual([{ code: "race-week", facts: { from: 5, to: 3 } }]);
-  expect(cutReasons(3, 3)).toEqual([]);
+  const cut = (from: number, near: Race | null = null) =>
+    cutReasons(from, { day: day("2026-05-15"), sets: 3 }, near);
+  expect(cut(5)).toEqual([{ code: "race-week", facts: { from: 5, to: 3 } }]);
+  expect(cut(3)).toEqual([]);
+  const [early] = cut(5, race("2026-05-18", 10, { race: "R2, heats" }));
+  expect(lineReasonWords(early!)).toBe(
+    "Fri 15 May prepares R2, an A race on Mon 18 May: sets 5 to 3, load kept.",
+  );
 });
 
 test("however little is taken off a slow day, it is a step", () => {

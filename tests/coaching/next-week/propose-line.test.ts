@@ -186,9 +186,11 @@ test("a session's sets are held against those of its own week, Monday to Sunday"
   const after = step("2026-05-08", 2, race("2026-05-06", 12));
   expect(after).toMatchObject({ block: fives, volumeDone: true, weeksHeld: 3 });
   expect(after.codes).not.toContain("volume-missed");
-  // Four sets on Thursday are one too few, though next week's Tuesday is an A race.
-  const before = step("2026-05-07", 4, race("2026-05-12", 12));
-  expect(before).toMatchObject({ block: fives, volumeDone: false });
+  // Two sets on a Thursday prepare Tuesday's A race; for one a week away they are three too few.
+  const before = step("2026-05-07", 2, race("2026-05-12", 12));
+  expect(before).toMatchObject({ block: fives, volumeDone: true });
+  const early = step("2026-05-07", 2, race("2026-05-14", 12));
+  expect(early).toMatchObject({ volumeDone: false });
 });
 
 test("no new step in a race week: block and load wait, sets are cut", () => {

@@ -4,7 +4,9 @@ import { usualRules } from "../../../src/coaching/record/squad-rules";
 import {
   hoursAfter,
   hoursToNextRace,
+  isCutForRace,
   raceClash,
+  raceNear,
   weekKind,
 } from "../../../src/coaching/season/race-hours";
 
@@ -95,4 +97,26 @@ test("a week with an A race is race week, the next the week after, B races leave
     "ordinary",
   ]);
   expect(weekKind(mondays[1]!, [race({ matters: "B" })])).toBe("ordinary");
+});
+
+test("an A race is prepared on the six days before it, whichever day it is, and in all of its week", () => {
+  const cut = (iso: string, ...races: Race[]) => isCutForRace(day(iso), races);
+  const on = (iso: string, over: Partial<Race> = {}) => race({ day: day(iso), ...over });
+  // Sunday 24 May: Monday to Sunday. Monday 25 May: from Tuesday 19 on.
+  const days = ["2026-05-17", "2026-05-18", "2026-05-19"];
+  expect(days.map((iso) => cut(iso, on("2026-05-24")))).toEqual([false, true, true]);
+  expect(days.map((iso) => cut(iso, on("2026-05-25")))).toEqual([false, false, true]);
+  expect(cut("2026-05-19", on("2026-05-25", { matters: "B" }))).toBe(false);
+  // Friday after Wednesday's race is still of its week; the Monday after is not.
+  expect(["2026-05-22", "2026-05-25"].map((iso) => cut(iso, on("2026-05-20")))).toEqual([
+    true,
+    false,
+  ]);
+});
+
+test("of two A races near it is the first that is prepared, and a race of the day itself is none to come", () => {
+  const races = ["2026-05-27", "2026-05-25", "2026-05-26"].map((iso) => race({ day: day(iso) }));
+  expect(raceNear(day("2026-05-22"), races)?.day).toBe(day("2026-05-25"));
+  expect(raceNear(day("2026-05-25"), races)?.day).toBe(day("2026-05-26"));
+  expect(raceNear(day("2026-05-27"), races)).toBeNull();
 });
