@@ -1,4 +1,5 @@
 import { athleteNamed } from "../../coaching/record/athlete-named";
+import { usualSessionsAWeek } from "../../coaching/season/usual-sessions-a-week";
 import { listWords, sentence, spelled } from "../../words/pages";
 import { countWords } from "../../words/reasons-figures";
 import { valueWords } from "../../words/reasons-hold";
@@ -88,7 +89,7 @@ function fewer({ state, lines, daysIn }: PrintableWeek): readonly string[] {
     const about = athleteNamed(state.read.rows.athletes, line.athlete);
     if (line.not === "out") return [];
     const begun = state.asOf + 1 - Math.min(...days);
-    const planned = Math.floor(Math.min(lookBack, begun) / 7) * (about?.sessionsAWeek ?? 2);
+    const planned = Math.floor(Math.min(lookBack, begun) / 7) * usualSessionsAWeek(about, days);
     const done = days.filter((day) => day > state.asOf - lookBack).length;
     return done > 0 && done < fewShare * planned ? [`${line.athlete}, ${done} of ${planned}`] : [];
   });

@@ -3,6 +3,7 @@ import { type Day, isoFromDay, mondayOf } from "../../coaching/calendar/day";
 import type { SeasonHold } from "../../coaching/hold/season-hold";
 import type { ProposedSession } from "../../coaching/next-week/propose-line";
 import { athleteNamed } from "../../coaching/record/athlete-named";
+import { usualSessionsAWeek } from "../../coaching/season/usual-sessions-a-week";
 import { seasonStart } from "../../coaching/series/season-start";
 import { datedDay, longDay, weekdayWords } from "../../words/days";
 import { dressOf } from "../../words/dress";
@@ -65,7 +66,7 @@ function paperLine(
     small: note ? numbers.marked(shortNote(noteWords(note))) : "",
     sessions: pageWords.ofSessions(
       sessionsIn(week, line.athlete, Math.min(monday - 7, mondayOf(state.asOf))),
-      about?.sessionsAWeek ?? 2,
+      usualSessionsAWeek(about, week.daysIn(line.athlete)),
     ),
     // The word alone: sites and reasons stay in the sheet.
     mayDo:

@@ -9,6 +9,7 @@ import { nameKey } from "../record/name-key";
 import { gymDays } from "../season/gym-days";
 import { daysSinceMarathon, isCutForRace, raceNear, weekKind } from "../season/race-hours";
 import { raceWeekSets } from "../season/race-week-sets";
+import { usualSessionsAWeek } from "../season/usual-sessions-a-week";
 import { barLoad } from "./bar-load";
 import { chosenDays } from "./chosen-days";
 import { dayReasons } from "./day-reasons";
@@ -41,7 +42,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const step = presentStep(rows.sets, name, asOf, setsOn, 7 * rules.seasonWeeks);
   const mayOn = (day: Day) => whoMay(athlete, name, rows.availability, day);
   const mayLift = (day: Day) => mayOn(day).not === null;
-  const sessionsAWeek = athlete?.sessionsAWeek ?? 2;
+  const sessionsAWeek = usualSessionsAWeek(athlete, step?.sessions.map(({ day }) => day) ?? []);
   const wanted = Math.min(mostSessions, Math.max(1, sessionsAWeek));
   const days =
     step === null

@@ -205,3 +205,25 @@ test("no new step in a race week: block and load wait, sets are cut", () => {
     [5, 42.5],
   ]);
 });
+
+test("who lifts every ten days is planned once a week, and ten days are no break", () => {
+  const days = ["2026-03-31", "2026-04-10", "2026-04-20", "2026-04-30"];
+  const line = (sessionsAWeek: number | null) =>
+    proposeLine({
+      athlete: athlete(name, { sessionsAWeek }),
+      name,
+      state: state(name),
+      rows: squadRows({
+        sets: days.flatMap((iso) =>
+          session(name, iso, { sets: 5, reps: 5, loadKg: 80, markerKg: 60 }),
+        ),
+      }),
+      monday,
+      asOf: day("2026-05-10"),
+    });
+  const rarely = line(null);
+  expect(rarely.sessions.length).toBe(1);
+  expect(rarely.reasons.map(({ code }) => code)).not.toContain("restart");
+  // Of two sessions a week eleven days are a week too many.
+  expect(line(2).reasons.map(({ code }) => code)).toContain("restart");
+});

@@ -1,0 +1,35 @@
+import { dayFromIso } from "../../../src/coaching/calendar/day";
+import { usualSessionsAWeek } from "../../../src/coaching/season/usual-sessions-a-week";
+
+const monday = dayFromIso("2026-03-02")!;
+const every = (gap: number, count: number) =>
+  Array.from({ length: count }, (_, i) => monday + gap * i);
+const twice = (weeks: number) =>
+  Array.from({ length: weeks }, (_, i) => [monday + 7 * i + 1, monday + 7 * i + 4]).flat();
+
+test("what the Athletes table says stands before what was done", () => {
+  expect(usualSessionsAWeek({ sessionsAWeek: 2 }, every(7, 8))).toBe(2);
+  expect(usualSessionsAWeek({ sessionsAWeek: 1 }, twice(8))).toBe(1);
+});
+
+test("left blank it is as often as the athlete came: weekly and every ten days are once", () => {
+  for (const about of [null, undefined, { sessionsAWeek: null }]) {
+    expect(usualSessionsAWeek(about, every(7, 8))).toBe(1);
+    expect(usualSessionsAWeek(about, every(10, 8))).toBe(1);
+    expect(usualSessionsAWeek(about, twice(8))).toBe(2);
+  }
+});
+
+test("a few weeks with one session missed are still two a week, and the newest days count", () => {
+  const missed = twice(8).filter((_, i) => ![5, 9, 13].includes(i));
+  expect(usualSessionsAWeek(null, missed)).toBe(2);
+  const later = every(7, 12).map((day) => day + 70);
+  expect(usualSessionsAWeek(null, [...later, ...twice(8)])).toBe(1);
+  // Two sets of one day are one session.
+  expect(usualSessionsAWeek(null, [...every(7, 4), ...every(7, 4)])).toBe(1);
+});
+
+test("of fewer than three weeks with a session nothing is read: two", () => {
+  expect(usualSessionsAWeek(null, [])).toBe(2);
+  expect([2, 3].map((weeks) => usualSessionsAWeek(null, every(7, weeks)))).toEqual([2, 1]);
+});
