@@ -110,7 +110,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     guardKg,
     resetShare: rules.resetShare,
     count: chosen.length,
-    stepEach: bySession && planned.ready && !racing && !byHand,
+    stepEach: bySession && planned.ready && !byHand,
   });
   const halved = (sets: number) => (planned.halfSets ? Math.max(1, Math.ceil(sets / 2)) : sets);
   const setsOf = (one: Block, day: Day) => {
