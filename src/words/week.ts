@@ -59,6 +59,7 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "novice-drop": "Novices drop from 20 cm or less.",
   "no-plate": ({ exercise, insteadOf }) =>
     `No plates here for the ${insteadOf}: ${exercise} instead.`,
+  "reserve-seen": "Fewer than two repetitions were left in reserve last session: hold.",
   "reserve-short": "The load would leave fewer than two repetitions in reserve: kept lower.",
   reset: ({ toKg }) => `The rotation begins again at ${kg(toKg)} kg.`,
   "race-week-held": "Ready for a step: it waits until the week after the race.",

@@ -20,16 +20,29 @@ const easedAfterMarathon = 0.1;
 
 /**
  * The strength a step is guarded by: the cautious end of the estimate, or without one what the sets'
- * own repetitions in reserve say by the repetition table. Whoever was seen with fewer than two left has
- * no more because a line through speeds says so: there the lesser of the two guards. It never raises a load.
+ * own repetitions in reserve say by the repetition table. It never raises a load.
  */
 export function guardOf(state: AthleteState, step: PresentStep): number | null {
-  const { strengthLowKg: estimate } = state;
-  const { reserveSeen, loadKg, block } = step;
-  if (reserveSeen === null || (estimate !== null && reserveSeen >= leastReserve)) return estimate;
+  return state.strengthLowKg ?? strengthSeen(step);
+}
+
+/**
+ * The same for the repetitions told to be in reserve: whoever was seen with fewer than two left has no
+ * more because a line through speeds says so, and the lesser of the two is told.
+ */
+export function toldGuardOf(state: AthleteState, step: PresentStep): number | null {
+  const guardKg = guardOf(state, step);
+  const seenKg = fewLeft(step) ? strengthSeen(step) : null;
+  return guardKg === null || seenKg === null ? guardKg : Math.min(guardKg, seenKg);
+}
+
+const fewLeft = ({ reserveSeen }: PresentStep) =>
+  reserveSeen !== null && reserveSeen < leastReserve;
+
+function strengthSeen({ reserveSeen, loadKg, block }: PresentStep): number | null {
+  if (reserveSeen === null) return null;
   const single = singleFromSet(loadKg, Math.min(10, block.reps + Math.floor(reserveSeen)));
-  if (!single.ok) return estimate;
-  return estimate === null ? single.value : Math.min(estimate, single.value);
+  return single.ok ? single.value : null;
 }
 
 export type PlannedStep = {
@@ -81,6 +94,8 @@ export function plannedStep(given: {
       ? at(step.loadKg, "after-marathon", facts, step.volumeDone === false)
       : at(step.loadKg * (1 - easedAfterMarathon), "after-marathon", facts, true);
   }
+  // What left fewer than two is not gone on from because the estimate says more; without one it guards itself.
+  const seenLess = state.strengthLowKg !== null && fewLeft(step);
   const back = wayBack(step.sessions, given.sessionsAWeek, given.monday, smallStep);
   const held =
     state.word === "slipping"
@@ -107,6 +122,7 @@ export function plannedStep(given: {
     if (step.volumeDone === false && !halved) return hold("volume-missed");
     // No grade is climbed before an A race either.
     if (rises && given.kind === "race week") return hold("race-week-held");
+    if (rises && seenLess) return hold("reserve-seen");
     return at(back.gradeKg, "grade-back", { before: back.beforeKg });
   }
   const gates = {
@@ -122,6 +138,7 @@ export function plannedStep(given: {
   }
   // Volume falls before an A race and load is kept (Bosquet et al. 2007): no new step that week.
   if (ready && given.kind === "race week") return hold("race-week-held");
+  if (ready && seenLess) return hold("reserve-seen");
   const next = nextBlock({
     block: step.block,
     loadKg: step.loadKg,

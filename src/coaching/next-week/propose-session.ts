@@ -22,7 +22,8 @@ export type SessionsGiven = Omit<LineGiven, "monday"> & {
   readonly races: readonly Race[];
   readonly step: PresentStep;
   readonly size: StepSize;
-  readonly guardKg: number | null;
+  /** Strength that the repetitions in reserve are told by, kg. */
+  readonly toldGuardKg: number | null;
   /** The session has fewer sets and contacts for an A race. */
   readonly cutOn: (day: Day) => boolean;
   /** Ground contacts are halved and no stack rises. */
@@ -41,7 +42,7 @@ const hairKg = 1e-7;
 export function sessionProposer(
   given: SessionsGiven,
 ): (on: DayChoice, planned: SessionStep) => ProposedSession {
-  const { athlete, name, state, rows, asOf, change = {}, step, guardKg, bar } = given;
+  const { athlete, name, state, rows, asOf, change = {}, step, toldGuardKg, bar } = given;
   const { rules, plates } = rows;
   const experience = athlete?.experience ?? null;
   const drop = dropHeight(rows.jumps, name, asOf, experience, plates);
@@ -126,7 +127,7 @@ export function sessionProposer(
         usual === null
           ? []
           : dayBands(kg, usual, hairKg, rules.loadDrop, (wanted) => bar(wanted).loadKg),
-      reserve: guardKg === null || instead ? null : mostReps(kg / guardKg) - block.reps,
+      reserve: toldGuardKg === null || instead ? null : mostReps(kg / toldGuardKg) - block.reps,
       hoursToRace: hoursToNextRace(day, minute, given.races),
     };
   };

@@ -22,7 +22,7 @@ import {
   stateReasons,
   swapReasons,
 } from "./line-reasons";
-import { guardOf, plannedStep } from "./planned-step";
+import { guardOf, plannedStep, toldGuardOf } from "./planned-step";
 import { presentStep } from "./present-step";
 import { sessionProposer } from "./propose-session";
 import type { LineGiven, ProposedWeek } from "./proposed-line";
@@ -129,7 +129,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     races,
     step,
     size,
-    guardKg,
+    toldGuardKg: toldGuardOf(state, step),
     cutOn,
     eased,
     mayOn,

@@ -4,7 +4,7 @@ import { ladder } from "../../../src/coaching/blocks/ladder";
 import { nextBlock } from "../../../src/coaching/blocks/next-block";
 import { restartAfter } from "../../../src/coaching/blocks/restart";
 import { stepUpKg } from "../../../src/coaching/blocks/step-up";
-import { guardOf, plannedStep } from "../../../src/coaching/next-week/planned-step";
+import { guardOf, plannedStep, toldGuardOf } from "../../../src/coaching/next-week/planned-step";
 import type { PresentStep } from "../../../src/coaching/next-week/present-step";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
 import { lineReasonWords } from "../../../src/words/week";
@@ -306,14 +306,35 @@ test("strength for the guard: the estimate's cautious end, else repetitions in r
   expect(guardOf(state(name), step({ loadKg: 0, reserveSeen: 3 }))).toBeNull();
 });
 
-test("whoever was seen with fewer than two left is guarded by that, whatever a line through speeds says", () => {
+test("whoever was seen with fewer than two left is told the lesser reserve, and goes no step on", () => {
   const strong = state(name, { strengthLowKg: 130 });
-  // Five done and one left are six: 80·(1 + 6/30) = 96, of which 80 leaves fewer than two.
-  expect(guardOf(strong, step({ reserveSeen: 1 }))).toBeCloseTo(96, 9);
-  expect([2, 3].map((reserveSeen) => guardOf(strong, step({ reserveSeen })))).toEqual([130, 130]);
-  const weak = state(name, { strengthLowKg: 90 });
-  expect(guardOf(weak, step({ reserveSeen: 1 }))).toBe(90);
-  expect(guardOf(strong, step({ loadKg: 0, reserveSeen: 1 }))).toBe(130);
+  const seen = (reserveSeen: number) => step({ reserveSeen });
+  expect(guardOf(strong, seen(1))).toBe(130);
+  // Five done and one left are six: 80·(1 + 6/30) = 96.
+  expect(toldGuardOf(strong, seen(1))).toBeCloseTo(96, 9);
+  expect([2, 3].map((left) => toldGuardOf(strong, seen(left)))).toEqual([130, 130]);
+  expect(toldGuardOf(state(name, { strengthLowKg: 90 }), seen(1))).toBe(90);
+  expect(toldGuardOf(state(name), seen(1))).toBeCloseTo(96, 9);
+  expect(toldGuardOf(strong, step({ loadKg: 0, reserveSeen: 1 }))).toBe(130);
+
+  const next = (left: number) => planned({ state: strong, guardKg: 130, step: seen(left) });
+  expect(next(1)).toMatchObject({ text: "5x5 80", codes: ["reserve-seen"], ready: false });
+  expect(next(2)).toMatchObject({ text: "3x5 82.5", codes: ["step-up"] });
+  expect(lineReasonWords(next(1).reasons[0]!)).toBe(
+    "Fewer than two repetitions were left in reserve last session: hold.",
+  );
+});
+
+test("nor does the way back go on from a grade that left fewer than two", () => {
+  const sessions = ["2026-04-14", "2026-05-05"].map((iso, at) => ({
+    day: day(iso),
+    loadKg: [80, 62.5][at]!,
+  }));
+  const strong = { state: state(name, { strengthLowKg: 130 }), guardKg: 130 };
+  const grade = (reserveSeen: number, of: number) =>
+    planned({ ...strong, step: step({ loadKg: of, weeksHeld: 1, sessions, reserveSeen }) });
+  expect(grade(1, 62.5)).toMatchObject({ text: "5x5 62.5", codes: ["reserve-seen"] });
+  expect(grade(2, 62.5)).toMatchObject({ text: "5x5 72", codes: ["grade-back"] });
 });
 
 test("in a week in which the grade was lifted already the second session stays on it", () => {
