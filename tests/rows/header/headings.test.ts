@@ -103,6 +103,9 @@ test("a column keeps its heading as written, its words and its unit", () => {
 test("a meaning's own heading, and a word that is no meaning", () => {
   expect(fieldHeading("Sets", "movedWell")).toBe("movement ok");
   expect(fieldHeading("Sets", "rep 2")).toBe("rep 2");
+  expect(fieldHeading("Sets", "scheme")).toBe("sets x reps");
+  expect(fieldHeading("Sets", "setCount")).toBe("number of sets");
+  expect(fieldHeading("Sets", "rep")).toBe("rep number");
 });
 
 test("which of a set's speeds it is, beside the unit alone, is a heading of speed; of loads it is none", () => {

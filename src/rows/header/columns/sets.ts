@@ -9,14 +9,14 @@ export const setsColumns = {
     "exercise|lift|movement|ubung|what|was|drill|exercice|ejercicio|esercizio|exercicio|oefening|ovning",
   ),
   set: headings("set|set no|set number|set nr|set #|satz|satz nr|serie"),
-  setCount: headings("sets|number of sets|satze|anzahl satze|no of sets|series"),
-  rep: headings("rep|rep no|rep number|rep #|wdh nr|wiederholung nr|repetition"),
+  setCount: headings("number of sets|sets|satze|anzahl satze|no of sets|series"),
+  rep: headings("rep number|rep|rep no|rep #|wdh nr|wiederholung nr|repetition"),
   kind: headings("kind|set kind|type|set type|art|satzart"),
   reps: headings(
     "reps|repetitions|wdh|wiederholungen|reps done|number of reps|wdhs|repeticiones|ripetizioni|herhalingen",
   ),
   scheme: headings(
-    "scheme|sets x reps|set x rep|work done|sets and reps|what was done|sets × reps|prescription",
+    "sets x reps|scheme|set x rep|work done|sets and reps|what was done|sets × reps|prescription",
   ),
   load: headings(
     "load|weight|bar load|kg|lb|lbs|load on bar|last|gewicht|barbell load|total load|weight on bar|kgs|charge|carga|carico",
