@@ -178,9 +178,9 @@ function isRunLength(cell: unknown): boolean {
   return typeof cell === "number" || (typeof cell === "string" && /^\s*\d/.test(cell));
 }
 
-/** A meaning one of whose headings is a slip of the finger away ("Exercize", "Atlete"). */
+/** A meaning one of whose headings is a slip of the finger away ("Exercize", "Atlete"); "Set 1" is none. */
 function nearHeading(table: TableName, words: string, free: readonly string[]): string | null {
-  if (words.length < 4) return null;
+  if (words.length < 4 || /\d/.test(words)) return null;
   const found = new Set<string>();
   for (const [known, field] of headingLookup(table)) {
     if (!free.includes(field) || known.length < 4 || Math.abs(known.length - words.length) > 2)

@@ -1,6 +1,6 @@
 import { orderFromWords } from "../layout/shorthand/scheme-order";
 import type { TableName } from "../table-name";
-import type { Unit } from "../value/units";
+import { type Unit, unitOf } from "../value/units";
 import type { Column } from "./column";
 import { tableColumns } from "./columns";
 import { headerWords } from "./header-words";
@@ -59,11 +59,12 @@ export function recogniseHeader(table: TableName, row: readonly unknown[]): Reco
   return { fields, repColumns: reps.map((rep) => rep.column), unknown };
 }
 
-/** A unit alone, or "Best m/s": of speeds alone the word beside it leaves no other meaning. */
+/** A unit alone ("Kilos", "m·s⁻¹"), or "Best m/s": of speeds alone the word beside it leaves no other meaning. */
 function namesUnit(words: string, unit: Unit | null): unit is Unit {
   if (unit === null) return false;
   return (
     words === "" ||
+    unitOf(words) === unit ||
     (unit.quantity === "speed" &&
       /^(?:mean|avg|average|peak|best|fastest|top|bar|mittel|beste)$/.test(words))
   );

@@ -120,3 +120,15 @@ test("which of a set's speeds it is, beside the unit alone, is a heading of spee
   expect(fieldOf("Old m/s")).toEqual([]);
   expect(fieldOf("Best kg")).toEqual([]);
 });
+
+test.each([
+  ["Kilos", "load", "kg"],
+  ["Pounds", "load", "lb"],
+  ["m·s⁻¹", "speed", "m/s"],
+  ["m.s-1", "speed", "m/s"],
+])("a unit alone is a heading however it is written: %s", (heading, field, unit) => {
+  const { fields } = recogniseHeader("Sets", [heading]);
+  expect(Object.entries(fields).map(([of, column]) => [of, column.unit?.name])).toEqual([
+    [field, unit],
+  ]);
+});

@@ -12,7 +12,7 @@ export function figuresOfSets(
   headings: readonly HeadingParts[],
 ): string | null {
   const sample = headings
-    .filter(({ field, set }) => field === null && set !== "")
+    .filter(({ field }) => field === null)
     .flatMap(({ column }) => sampleColumn(cells, first, end, column.index));
   const headed = (name: string) => headings.some(({ field }) => field === name);
   const share = (looks: (cell: unknown) => boolean) => sample.filter(looks).length / sample.length;

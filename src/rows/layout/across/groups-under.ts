@@ -29,7 +29,9 @@ export function groupsUnder(
   { row, top, left, end }: Place,
   headings: readonly HeadingParts[],
 ): HeadedGroups | null {
-  const numbered = headings.some(({ field, set }) => field === "load" && set !== "");
+  const numbered = headings.some(
+    ({ field, set }) => /^(?:load|reps)$/.test(field ?? "") && set !== "",
+  );
   const titled = headings.map((heading) => ofSet(heading, numbered));
   const right = ({ column }: HeadingParts) => column.index >= left;
   const names = namesOver(titled.filter((one) => right(one) && isCounted(one)));
@@ -44,6 +46,7 @@ export function groupsUnder(
   const labels = lifts ?? (hasAthlete ? null : athletesAmong(names));
   if (labels === null) return null;
   const ofSets = all.filter(({ set }) => set !== "");
+  const several = new Set(ofSets.map(({ set }) => set)).size > 1;
   const shared: Record<string, Column> = {};
   const known = new Set<number>();
   const groups = new Map<string, Group>();
@@ -60,7 +63,7 @@ export function groupsUnder(
     const key = keyOf(heading);
     // The mean or the best of the sets says nothing that they do not, nor does how many there are.
     const derived =
-      ofSets.length > 0 &&
+      several &&
       heading.set === "" &&
       (field === "setCount" ||
         (right(heading) && namesSummary(label.split(" ").pop())) ||
@@ -86,12 +89,16 @@ export function groupsUnder(
   const numbers = found.flatMap(({ of }) => (/^\d+$/.test(of.set) ? [of.set] : []));
   if (numbers.length > 0 && !numbers.includes("1")) return null;
   const loads = found.some(({ columns }) => columns.load ?? columns.scheme);
-  if (found.length < 2 || !(loads || shared.load)) return null;
+  // One lift alone has its figures in one row of headings; below its name it is a block's.
+  const [only] = found;
+  const alone = top === row && lifts?.size === 1 && Object.keys(only?.columns ?? {}).length > 1;
+  if (found.length < (alone ? 1 : 2) || !(loads || shared.load)) return null;
   // One speed beside several sets is of none of them; a load is, unless each has its own.
-  for (const field of loads ? [...ofOneSet, "load"] : ofOneSet) {
-    known.delete(shared[field]?.index ?? -1);
-    delete shared[field];
-  }
+  for (const [field, { index }] of Object.entries(shared))
+    if (ofOneSet.test(field) || (loads && field === "load")) {
+      known.delete(index);
+      delete shared[field];
+    }
   const below = { first: row + 1, end, left };
   dateColumn(cells, below, shared, known);
   nameColumn(cells, below, shared, (lifts?.size ?? 0) > 0, known);
@@ -117,7 +124,7 @@ export function groupsUnder(
 
 const noGroup = "|";
 const keyOf = ({ set, label }: HeadingParts) => `${set}|${label}`;
-const ofOneSet = ["speed", "reserve", "scheme"];
+const ofOneSet = /^(?:speed|reserve|scheme|rep \d+)$/;
 
 /** A kind of set stands for its number; numbered speeds beside numbered loads are those of sets. */
 function ofSet(heading: HeadingParts, numbered: boolean): HeadingParts {

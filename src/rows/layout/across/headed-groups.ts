@@ -1,8 +1,11 @@
 import type { Cells } from "../../cells";
 import { rowsSearched } from "../../header/rows-searched";
+import { sampleColumn } from "../../header/value-fit";
+import { leastLoad } from "../shorthand/scheme";
 import { groupsUnder } from "./groups-under";
 import type { HeadedGroups } from "./header-of-groups";
 import { headingParts, isFigure } from "./heading-parts";
+import { liftsAsLoads } from "./lifts-as-loads";
 import { isHeading, under, upperHeadings } from "./upper-headings";
 
 /** True where one of the first rows is such a header. */
@@ -17,15 +20,18 @@ export function headedGroups(cells: Cells, row: number, end: number): HeadedGrou
   const line = cells[row]!;
   // Most rows are data, and seen so at their first load or speed.
   if (line.some((cell) => typeof cell === "number" && !isHeading(cell))) return null;
-  const own = Array.from(line, headingParts);
+  const own = liftsAsLoads(Array.from(line, headingParts), (column) => {
+    const sample = sampleColumn(cells, row + 1, end, column);
+    return sample.length === 0 || !sample.every((cell) => Number(cell) < leastLoad);
+  });
   const left = own.findIndex(isFigure);
   if (left < 0 || !line.every((cell, at) => at < left || isHeading(cell))) return null;
   let top = row;
   let all = own;
   for (let above = row - 1; above >= Math.max(0, row - 2); above--) {
-    const upper = upperHeadings(cells[above]!, left);
+    const upper = upperHeadings(cells[above]!, left, own.length);
     if (upper === null) break;
-    all = all.map((heading, at) => (upper[at] === undefined ? heading : under(heading, upper[at])));
+    all = all.map((heading, at) => under(heading, upper[at]!));
     top = above;
   }
   return groupsUnder(cells, { row, top, left, end }, all);

@@ -2,7 +2,7 @@ import type { Column } from "../../header/column";
 import { headerWords, longestHeading, plainWords } from "../../header/header-words";
 import { recogniseHeader } from "../../header/recognise-header";
 import { isBlank } from "../../value/blank";
-import { unitOf } from "../../value/units";
+import { orderFromWords } from "../shorthand/scheme-order";
 
 /** A heading of one of several lifts or sets taken apart: "Squat set 2 (kg)". */
 export type HeadingParts = {
@@ -85,16 +85,17 @@ function takeSet(tokens: string[]): string {
   return "";
 }
 
-/** The meaning that the words end with, and what stands before it; a unit of mass or speed is one. */
+/** The meaning that the words end with, and what stands before it; the unit of a load or a speed is one. */
 function named(tokens: readonly string[]): { field: string; label: string } | null {
+  const spelled = (from: number) => orderFromWords(tokens.slice(from).join(" "))?.length ?? 0;
   for (let from = 0; from < tokens.length; from++) {
+    // "Squat sets x reps" spells them out with the lift's name or without.
+    if (spelled(from) === 2 && spelled(from + 1) === 2) continue;
     const { fields, repColumns } = recogniseHeader("Sets", [tokens.slice(from).join(" ")]);
     const [rep] = repColumns.map(({ words }) => `rep ${/\d+$/.exec(words)![0]}`);
     const field = rep ?? Object.keys(fields)[0];
     if (field !== undefined && (from === 0 || afterLift.test(field)))
       return { field, label: tokens.slice(0, from).join(" ") };
   }
-  const quantity = unitOf(tokens[tokens.length - 1])?.quantity;
-  const field = quantity === "mass" ? "load" : quantity === "speed" ? "speed" : null;
-  return field === null ? null : { field, label: tokens.slice(0, -1).join(" ") };
+  return null;
 }

@@ -5,7 +5,6 @@ import { liftInWords, namesJump } from "../lift-in-words";
 import { personName } from "../sections/above";
 import type { HeadingParts } from "./heading-parts";
 
-/** Headings over figures that are not what was lifted. */
 const noLift =
   /%|\b(?:\d*rm|e1rm|best|plan|planned|target|goal|prescribed|soll|ziel|geplant|next|before|after|pre|post)\b/;
 /** Lifts that stand over figures beside others, of which titles and tabs are seldom named. */
@@ -17,6 +16,9 @@ const side = /^(?:l|r|left|right|links|rechts)$/;
 
 /** True for the side of a lift done one leg or arm at a time. */
 export const namesSide = (words: string): boolean => side.test(plainWords(words));
+
+/** True for headings over figures that are not what was lifted. */
+export const notLifted = (words: string): boolean => noLift.test(plainWords(words));
 
 /** True for words that speak of a lift. */
 export const namesLift = (words: string): boolean =>
@@ -39,7 +41,7 @@ export function liftsAmong(
   const all = [...names.keys()];
   if (all.length === 0) return new Set();
   if (all.length === 2 && all.every((name) => namesSide(name))) return new Set(all);
-  if (hasLift || all.some((name) => noLift.test(plainWords(name)))) return null;
+  if (hasLift || all.some(notLifted)) return null;
   const lifts = all.filter(namesLift);
   if (lifts.length === 0) return null;
   // A lift that is not known by name has more than one figure: "body mass kg" is none.
@@ -53,6 +55,6 @@ export function athletesAmong(names: ReadonlyMap<string, number>): ReadonlySet<s
     personName(name) !== null &&
     weekdayOfWord(name) === null &&
     !noName.test(plainWords(name)) &&
-    !noLift.test(plainWords(name));
-  return all.length > 1 && all.every(isName) ? new Set(all) : null;
+    !notLifted(name);
+  return all.every(isName) ? new Set(all) : null;
 }

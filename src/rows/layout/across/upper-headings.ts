@@ -22,14 +22,19 @@ function startsWithFigure(cell: string): boolean {
   return figure !== undefined && !(Number(figure) <= 20 && /^\d+$/.test(figure));
 }
 
-/** A row of headings above, carried right as under merged cells; null when it is none. */
-export function upperHeadings(line: readonly unknown[], left: number): HeadingParts[] | null {
+/** A row of headings above, carried right as under merged cells over `width` columns; null when it is none. */
+export function upperHeadings(
+  line: readonly unknown[],
+  left: number,
+  width: number,
+): HeadingParts[] | null {
   const filled = [...line.entries()].filter(([at, cell]) => at >= left && !isBlank(cell));
   const numbers = filled.filter(([, cell]) => typeof cell === "number");
   const counted = numbers.every(([, cell], at) => cell === at + 1);
   if (filled.length === 0 || !counted || !filled.every(([, cell]) => isHeading(cell))) return null;
   let carried: unknown = "";
-  return Array.from(line, (cell, at) => {
+  return Array.from({ length: width }, (_, at) => {
+    const cell = line[at];
     if (at < left) return headingParts(cell, at);
     if (!isBlank(cell)) carried = cell;
     return headingParts(carried, at);

@@ -42,7 +42,7 @@ export function acrossRow(walk: Walk, line: readonly unknown[], row: number): vo
           ? [`${exercise[0]} ${named[0]}`, exercise[1]]
           : named;
     describeColumns(walk, above.columns, reps);
-    setRow(walk, line, row, -1);
+    setRow(walk, line, row, cells[0]!.index);
   }
   above.columns = shared;
   above.reps = [];

@@ -56,7 +56,8 @@ export function unfoldSections(context: LayoutContext): Unfolded | null {
         startDay(walk, { is: "day", text: dayOfCell(line[corner])!, column: corner }, [], row);
       startBlock(walk, said, row, endOfBlock(lines, row));
     } else if (said.is === "labels") into.mark(row, "heading");
-    else if (said.is === "day") startDay(walk, said, line, row);
+    else if (said.is === "day" && !isOfAthlete(walk, line, said.column))
+      startDay(walk, said, line, row);
     else if (said.is === "words" && startsTest(walk, said.words[0]!)) into.mark(row, "heading");
     else if (said.is === "words" && !isLoneFigure(walk, said.words[0]!))
       readWords(walk, said.words, row);
@@ -65,6 +66,14 @@ export function unfoldSections(context: LayoutContext): Unfolded | null {
   markMarkerSets(walk.pending);
   for (const { row, flat, meanings } of walk.pending) into.emit(row, flat, undefined, meanings);
   return into;
+}
+
+/** Day and name under the headings of lifts side by side: a row like the others, with nothing lifted. */
+function isOfAthlete({ above }: Walk, line: readonly unknown[], day: number): boolean {
+  const { across, columns } = above;
+  return (
+    across !== null && columns.day?.index === day && !isBlank(line[columns.athlete?.index ?? -1])
+  );
 }
 
 /** Row of the next header, or after the last. */

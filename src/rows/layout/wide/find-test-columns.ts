@@ -3,8 +3,11 @@ import { sampleColumn, valueFit } from "../../header/value-fit";
 import type { TableView } from "../../table-view";
 import { isBlank } from "../../value/blank";
 import type { Unit } from "../../value/units";
+import { headingParts } from "../across/heading-parts";
+import { notLifted } from "../across/names-over-figures";
 import { liftInWords } from "../lift-in-words";
 import { massInWords } from "../mass-in-words";
+import { leastLoad } from "../shorthand/scheme";
 import { numberedTries } from "./numbered-tries";
 import type { TestColumn } from "./test-column";
 import { isJumpColumn, partOf, testName, triesOf } from "./test-heading";
@@ -15,6 +18,8 @@ export type TestColumns = {
   readonly columns: readonly TestColumn[];
   /** All words above a column. */
   readonly headingOf: (index: number) => string;
+  /** The lift of which a column holds the loads; null where it holds anything else. */
+  readonly liftOf: (index: number) => string | null;
   /** Whether each row names its own test, of which the columns hold the tries. */
   readonly testOfRow: boolean;
   /** A best, a mean or a ratio of what stands in the columns. */
@@ -41,22 +46,34 @@ export function findTestColumns(
   const under = [...above.keys()].filter(
     (index) => above[index] !== undefined && !taken.has(index),
   );
+  // "Squat target", "Squat reps" and "Squat RPE" stand over what was not lifted, "Squat" beside "kg" over sets' numbers.
+  const liftOf = (index: number) => {
+    const heading = headingOf(index);
+    const { field, label } = headingParts(heading, index);
+    if (notLifted(heading) || !/^(?:load|scheme)$/.test(field ?? "load")) return null;
+    const lift = liftInWords(heading);
+    const said = sampleColumn(cells, view.first, view.end, index);
+    const more = field === null && !plainWords(label).endsWith(lift ?? "");
+    return (more || fields.load !== undefined) && said.every((cell) => Number(cell) < leastLoad)
+      ? null
+      : lift;
+  };
   const ofRow = fields.test === undefined || ofLifts ? [] : numberedTries(view);
-  const named = [
+  const places = [
     ...new Set([...unknown, ...under, ...own.flatMap((field) => fields[field]?.index ?? [])]),
-  ]
-    .sort((one, other) => one - other)
-    .flatMap((index): TestColumn[] => {
-      const heading = headingOf(index);
-      const jump = isJumpColumn(heading) && !isRatio(heading) ? testName(heading) : null;
-      const test = ofLifts ? liftInWords(heading) : jump;
-      if (test === null) return [];
-      const unit = ofLifts
-        ? (massInWords(plainWords(heading)) ?? massUnit)
-        : (unitInHeading(heading) ?? unitInHeading(above[index] ?? ""));
-      const column = { index, heading, test, part: partOf(heading) ?? "height", unit, attempt: 0 };
-      return ofLifts ? [column] : underOneHeading(view, column);
-    });
+  ].sort((one, other) => one - other);
+  const lifts = ofLifts ? places.map(liftOf) : [];
+  const named = places.flatMap((index, at): TestColumn[] => {
+    const heading = headingOf(index);
+    const jump = isJumpColumn(heading) && !isRatio(heading) ? testName(heading) : null;
+    const test = ofLifts ? liftNamed(lifts, at, headingParts(heading, index).label) : jump;
+    if (test === null) return [];
+    const unit = ofLifts
+      ? (massInWords(plainWords(heading)) ?? massUnit)
+      : (unitInHeading(heading) ?? unitInHeading(above[index] ?? ""));
+    const column = { index, heading, test, part: partOf(heading) ?? "height", unit, attempt: 0 };
+    return ofLifts ? [column] : underOneHeading(view, column);
+  });
   // "Jump height" beside one test's contact times is that test's.
   const [ofContact, ...otherContacts] = new Set(
     named.flatMap(({ part, test }) => (part === "contact" ? [test] : [])),
@@ -79,7 +96,14 @@ export function findTestColumns(
     if (isRatio(words)) return true;
     return columns.some(({ attempt }) => attempt > 0) && withoutSum(words) !== words;
   };
-  return { columns, headingOf, testOfRow: ofRow.length > 0, isDerived };
+  return { columns, headingOf, liftOf, testOfRow: ofRow.length > 0, isDerived };
+}
+
+/** A lift as the coach writes it where the same stands in another column: "Pause squat" beside "Squat". */
+function liftNamed(lifts: readonly (string | null)[], at: number, label: string): string | null {
+  const lift = lifts[at]!;
+  const again = lift !== null && lifts.indexOf(lift) !== lifts.lastIndexOf(lift);
+  return again && plainWords(label).endsWith(lift) ? label : lift;
 }
 
 /** Jump tests named in the row above the header, carried right as under merged cells. */

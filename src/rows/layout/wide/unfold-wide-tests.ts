@@ -32,7 +32,7 @@ export function unfoldWideTests(
 ): Unfolded | null {
   const { cells, fields, repColumns, headerRow } = view;
   const ofLifts = table === "Sets";
-  const { columns, headingOf, testOfRow, isDerived } = findTestColumns(
+  const { columns, headingOf, liftOf, testOfRow, isDerived } = findTestColumns(
     view,
     ofLifts,
     unknown,
@@ -46,7 +46,7 @@ export function unfoldWideTests(
     !tests.has(column) &&
     !(isDerived(column) && !ofLifts) &&
     !isJumpColumn(headingOf(column)) &&
-    liftInWords(headingOf(column)) === null;
+    (ofLifts ? liftOf(column) : liftInWords(headingOf(column))) === null;
   const quiet = { ...view, log: new IssueLog(table) };
   const aside = newDayAside();
   const readDay = dayColumn(quiet, fields.day, false, aside);
