@@ -10,6 +10,7 @@ import { unfoldSections } from "./sections/unfold-sections";
 import { noSense } from "./shorthand/scheme-order";
 import { isShorthand, setCell } from "./shorthand/set-cell";
 import type { Unfolded } from "./unfolded";
+import { namesAnybody } from "./wide/block-rows";
 import { hasNumberedTries } from "./wide/numbered-tries";
 import { unfoldDiaryRunners } from "./wide/unfold-diary-runners";
 import { unfoldRaceRunners } from "./wide/unfold-race-runners";
@@ -79,12 +80,17 @@ export function chooseLayout(
     if (complete !== null) return plain;
   }
   const wide = table === "Sets" ? unfoldWideSets(context) : unfoldWideJumps(context);
-  if (wide !== null) return { name: "dates across", unfolded: wide };
+  const grid = { name: "dates across", unfolded: wide } as const;
+  // Two days beside one another in a tab of blocks do not make it a grid.
+  const ofNobody = wide?.isEmpty === true && !namesAnybody(context);
+  if (wide !== null && !ofNobody) return grid;
   if (view?.fields.day !== undefined && view.fields.athlete !== undefined) {
     const tests = unfoldWideTests(view, table, unknown, context);
     if (tests !== null) return { name: "tests across", unfolded: tests };
   }
-  return { name: "blocks one under another", unfolded: unfoldSections(context) };
+  const sections = unfoldSections(context);
+  if (ofNobody && (sections?.isEmpty ?? true)) return grid;
+  return { name: "blocks one under another", unfolded: sections };
 }
 
 /** Columns of which a plain row of jumps has one; without any, its figures stand in a log of sets. */

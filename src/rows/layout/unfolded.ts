@@ -63,6 +63,11 @@ export class Unfolded {
     this.unread = new UnreadColumns(source, this.log, leftAlone);
   }
 
+  /** Nothing was found that is a record. */
+  get isEmpty(): boolean {
+    return this.flat.length === 0;
+  }
+
   /** Unit and heading a field of the flat rows is read with from here on. */
   describe(
     field: string,

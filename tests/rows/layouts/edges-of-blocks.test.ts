@@ -346,3 +346,27 @@ test("jumps under headers without a load are read, block after block", () => {
   ]);
   expect(reading.records.map(shortJump)).toEqual(["05-05 Ilka 41 cm", "05-05 Ilka 42 cm"]);
 });
+
+test("two days beside one another in a tab of blocks do not make it a grid", () => {
+  const { reading, layout } = read("Sets", [
+    ["", "Ilka", ""],
+    ["12.5.2026", "12.5.2026", ""],
+    ["", "SQUAT", "kg", "m/s"],
+    ["", 1, 80, 0.6],
+    ["", 2, 80, 0.58],
+  ]);
+  expect(layout).toBe("blocks one under another");
+  expect(reading.records.map(shortSet)).toEqual([
+    "05-12 Ilka 1 80x? 0.6",
+    "05-12 Ilka 2 80x? 0.58",
+  ]);
+  // Where the rows are no blocks either, the grid says what it lacks.
+  const nobody = read("Sets", [
+    ["Squat", "5/5/2026", "28/5/2026"],
+    ["", "85x5", "85x5"],
+  ]);
+  expect([nobody.layout, ...problems(nobody.reading)]).toEqual([
+    "dates across",
+    "A2 needed-blank: ",
+  ]);
+});

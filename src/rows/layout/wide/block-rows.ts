@@ -38,6 +38,11 @@ export function gridOf(context: LayoutContext): { into: Unfolded; blocks: Block[
   return { into, blocks: blocksOf(context, headers, into) };
 }
 
+/** True where a name stands in a row under one of the tab's headers of dates. */
+export function namesAnybody(context: LayoutContext): boolean {
+  return gridOf(context)?.blocks.some(({ rows }) => rows.length > 0) === true;
+}
+
 /**
  * Cuts a tab into blocks and says of every row what it is, and of every date that nothing settles;
  * sections and averages are no athletes.
