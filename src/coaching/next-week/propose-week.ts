@@ -1,6 +1,6 @@
 import { whoMay } from "../availability/who-may";
 import type { Block } from "../blocks/block";
-import { gymStepKg } from "../blocks/gym-step";
+import { fineStep, gymStepKg } from "../blocks/gym-step";
 import { restartAfter } from "../blocks/restart";
 import { stepSizeOf } from "../blocks/step-size";
 import type { Day } from "../calendar/day";
@@ -74,7 +74,8 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   if (days.best.length === 0 && change.day === undefined) return nothing("no-day");
 
   const plates = rows.plates.length > 0 ? rows.plates : usualPlates;
-  const size = stepSizeOf(athlete, rules, gymStepKg(plates));
+  const usualSize = stepSizeOf(athlete, rules, gymStepKg(plates));
+  const size = fineStep(usualSize, step.loadKg, plates);
   const guardKg = guardOf(state, step);
   const gap = gapBefore({ lastDay: step.lastDay, firstDay, monday, asOf, mayLift });
   const rest = restartAfter(gap, sessionsAWeek);

@@ -1,8 +1,9 @@
-import { gymStepKg } from "../../../src/coaching/blocks/gym-step";
+import { fineStep, gymStepKg } from "../../../src/coaching/blocks/gym-step";
 import { ladder } from "../../../src/coaching/blocks/ladder";
 import { nextBlock } from "../../../src/coaching/blocks/next-block";
 import { plateStepKg, platesASide } from "../../../src/coaching/blocks/plate-loading";
 import { chartShare, mostReps, singleFromSet } from "../../../src/coaching/blocks/repetition-load";
+import type { StepSize } from "../../../src/coaching/blocks/step-up";
 import { accept, refuse } from "../../../src/outcome";
 
 test("a best single is the load itself, a set to the limit counts by Epley's line, ten at most", () => {
@@ -40,6 +41,24 @@ test("the smallest change planned is the lightest pair, but no less than the ste
   ]);
   // Plates of 2.5 lb: 5 lb is 2.268 kg.
   expect(step(20, 2.5 * 0.45359237)).toBeCloseTo(5 * 0.45359237, 9);
+});
+
+test("on a bar so light that 2.5 kg is too large a step, lighter pairs make it; no other step changes", () => {
+  const of = (loadKg: number, size: Partial<StepSize>, ...masses: number[]) =>
+    fineStep(
+      { stepKg: 2.5, largestStep: 0.05, wanted: 0.025, ...size },
+      loadKg,
+      masses.map((massKg) => ({ row: 2, massKg, thicknessCm: 2, owned: null })),
+    ).stepKg;
+  // 2.5 % of 39.5 kg is 0.99: two pairs of 0.5 kg. 5 % are 1.98.
+  expect(of(39.5, {}, 20, 0.25)).toBe(1);
+  expect(of(39.5, { wanted: 0.05 }, 20, 0.25)).toBe(1.5);
+  expect(of(39.5, { wanted: 0 }, 20, 0.25)).toBe(0.5);
+  // 5 % of 50 kg are the usual step; of 39.5 kg no pair of 2 kg.
+  expect(of(50, {}, 20, 0.25)).toBe(2.5);
+  expect(of(49.5, {}, 20, 0.25)).toBe(1.5);
+  expect([of(39.5, {}, 20, 1), of(40, {}, 20, 1)]).toEqual([2.5, 2]);
+  expect([of(39.5, {}), of(39.5, {}, 20, 1.25)]).toEqual([2.5, 2.5]);
 });
 
 test("plates listed in any order are put on heaviest first, and the lightest pair is the step", () => {

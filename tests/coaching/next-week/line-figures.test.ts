@@ -1,5 +1,6 @@
 import type { AthleteState } from "../../../src/coaching/next-week/athlete-state";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
+import type { Plate } from "../../../src/coaching/record/plate";
 import type { SquadRows } from "../../../src/coaching/record/squad-rows";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
 import { jossModified } from "../availability/joss-modified";
@@ -132,4 +133,16 @@ test("a marker taken down to its sets is not the usual one; with no other it is"
   expect(of(["2026-05-05", 40], ["2026-05-07", 60])).toBe(40);
   expect(of(["2026-05-05", 40], ["2026-05-07", 50])).toBe(50);
   expect(of(["2026-05-05", 60], ["2026-05-07", 60])).toBe(60);
+});
+
+test("small plates serve a light bar: the step is what they make, and is never said to be too heavy", () => {
+  const rules = { ...usualRules, firstHold: 1 };
+  const sets = session(name, "2026-05-07", { sets: 5, reps: 5, loadKg: 40, markerKg: 30 });
+  const week = (gym: readonly Plate[]) => line({}, { plates: gym, rules, sets });
+  const small = { ...plates[0]!, massKg: 0.25, owned: 4 };
+  const fine = week([...plates, small, { ...small, massKg: 0.5 }]);
+  // 2.5 % of 40 kg is one kilogram.
+  expect(fine.sessions[0]).toMatchObject({ loadKg: 41, plates: [10, 0.5] });
+  expect(fine.reasons.map(({ code }) => code)).toEqual(["step-up"]);
+  expect(week(plates).reasons.map(({ code }) => code)).toEqual(["step-too-coarse"]);
 });
