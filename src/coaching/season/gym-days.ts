@@ -69,7 +69,16 @@ export function gymDays(given: {
 
 function choiceOf(
   day: Day,
-  { monday, runs, races, usualWeekdays, minute, rules, mayLift }: Parameters<typeof gymDays>[0],
+  {
+    monday,
+    wanted,
+    runs,
+    races,
+    usualWeekdays,
+    minute,
+    rules,
+    mayLift,
+  }: Parameters<typeof gymDays>[0],
 ): DayChoice {
   const clash = raceClash(day, minute, races, rules);
   const key = runs.filter(isKeyRun);
@@ -80,6 +89,8 @@ function choiceOf(
     }))
     .find(({ hours }) => hours < rules.hoursToKeyRun);
   const place = usualWeekdays.indexOf(day - monday);
+  // Usual days are usual alike: a session missed on one of them makes it no lesser one.
+  const unusual = place < 0 ? 6 : place < wanted ? 0 : place;
   const tomorrow = key.some((run) => run.day === day + 1);
   const today = key.some((run) => run.day === day);
   return {
@@ -89,7 +100,7 @@ function choiceOf(
       mayLift?.(day) === false
         ? { code: "may-not-lift" }
         : (clash ?? (near ? { code: "key-run", ...near, limit: rules.hoursToKeyRun } : null)),
-    cost: (place < 0 ? 6 : place) + (tomorrow ? 4 : 0) - (today ? 2 : 0),
+    cost: unusual + (tomorrow ? 4 : 0) - (today ? 2 : 0),
   };
 }
 

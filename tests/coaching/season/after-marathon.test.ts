@@ -96,7 +96,7 @@ test("only key runs keep the gym away, and each makes its own day the better one
   // At noon the morning's intervals and race-pace run are five hours away, the long run too.
   const near = choices(runs).map(({ refused }) => refused?.code ?? null);
   expect(near).toEqual([null, "key-run", null, "key-run", null, null, null]);
-  // A usual day costs its place, two less with a key run on it and four more before one.
+  // A usual day costs nothing, two less with a key run on it and four more before one.
   const early = runs.map((run) => ({ ...run, minute: 4 * 60 }));
-  expect(choices(early).map(({ cost }) => cost)).toEqual([10, -2, 10, -1, 6, 6, 6]);
+  expect(choices(early).map(({ cost }) => cost)).toEqual([10, -2, 10, -2, 6, 6, 6]);
 });

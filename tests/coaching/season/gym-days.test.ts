@@ -74,6 +74,16 @@ test("days on which the athlete may not lift are refused, the rest of the week i
   expect(gymDays({ ...week, mayLift: () => false }).best).toEqual([]);
 });
 
+test("which of two usual days was missed once does not move the other: teammates keep the same days", () => {
+  const runs = [run(1, "interval"), run(5, "race pace")];
+  const best = (...usualWeekdays: number[]) =>
+    weekdays(gymDays({ ...week, runs, usualWeekdays }).best);
+  expect(best(1, 4)).toEqual([1, 4]);
+  expect(best(4, 1)).toEqual([1, 4]);
+  // A day used now and then is not one of two.
+  expect(best(1, 3, 4)).toEqual([1, 3]);
+});
+
 test("with one day open there is no second choice, and none wanted is none", () => {
   const found = gymDays({ ...week, mayLift: (day) => day === monday + 4 });
   expect([weekdays(found.best), found.second]).toEqual([[4], []]);
