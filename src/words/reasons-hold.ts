@@ -55,6 +55,18 @@ export function fallenUncalled({ value, visibleFall }: SeasonHold): boolean {
   return visibleFall !== null && (value?.change ?? 0) <= -visibleFall;
 }
 
+/** Whether it is one value that fell, and no other even half as far: it is found late, or not at all. */
+function fallenAlone({ value, measures, visibleFall }: SeasonHold): boolean {
+  return (
+    measures.length > 1 &&
+    measures.every(
+      (one) =>
+        (one.kind === value?.kind && one.of === value.of) ||
+        (one.change ?? 0) > -(visibleFall ?? 0) / 2,
+    )
+  );
+}
+
 /**
  * Why the season has its word, in one line: which value, how far, since when, its wobble, how many
  * sessions against how many, and for holding what loss would have shown.
@@ -75,7 +87,9 @@ export function holdReason(hold: SeasonHold): string {
     hold.visibleFall === null
       ? ""
       : fallenUncalled(hold)
-        ? "; if that lasts, it would usually show within six more sessions"
+        ? fallenAlone(hold)
+          ? "; a loss in one value alone takes longer to be called"
+          : "; if that lasts, it would usually show within six more sessions"
         : `; a loss of ${percentWords(hold.visibleFall)} would usually show within six more sessions`;
   return `${now}${visible}`;
 }

@@ -171,6 +171,7 @@ const hold = {
   sinceFrom: null,
   sinceTo: null,
   value: { ...measure, change: null, nowValue: null, rowsSince: 0 },
+  measures: [],
   visibleFall: null,
   needed: [],
   notes: [],
@@ -190,6 +191,21 @@ test("a holding athlete who stands lower by more than would show is said to be s
   for (const change of [-3, 0, 9]) {
     expect(said(change)).toMatch(/; a loss of 4 % would usually show within six more sessions$/);
   }
+});
+
+test("a loss in one value alone is not promised to show soon, beside another half as far down it is", () => {
+  const jump = { ...measure, kind: "jump height", of: "box jump", change: -9 } as HoldMeasure;
+  const said = (change: number | null) => {
+    const speed = { ...measure, kind: "bar speed", of: "Back squat", change } as HoldMeasure;
+    return holdReason({ ...hold, value: jump, measures: [speed, { ...jump }], visibleFall: 4 });
+  };
+  expect(said(0)).toBe(
+    "box jump −9 % from baseline, wobble 4 %, last 4 sessions against 6; a loss in one value alone takes longer to be called",
+  );
+  const alone = (change: number | null) => said(change).endsWith("takes longer to be called");
+  expect([null, 3, -1.9, -2, -6].map(alone)).toEqual([true, true, true, false, false]);
+  const only = holdReason({ ...hold, value: jump, measures: [jump], visibleFall: 4 });
+  expect(only).toMatch(/would usually show within six more sessions$/);
 });
 
 test("an onset is told with the days it may lie either side, or alone", () => {

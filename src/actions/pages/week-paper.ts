@@ -10,7 +10,13 @@ import { dressOf } from "../../words/dress";
 import { pageWords } from "../../words/pages";
 import type { PrintedNumbers } from "../../words/printed-numbers";
 import { percentWords, signedPercentWords } from "../../words/reasons-figures";
-import { fallenUncalled, holdWords, movedWords, sinceWords } from "../../words/reasons-hold";
+import {
+  fallenUncalled,
+  holdWords,
+  movedWords,
+  sinceWords,
+  valueWords,
+} from "../../words/reasons-hold";
 import { noteWords } from "../../words/reasons-notes";
 import { seasonPicture } from "../athlete-view";
 import type { WeekPageLine, WeekPaper } from "../page-messages";
@@ -102,7 +108,8 @@ function afterWord(season: SeasonHold): string {
     return ` since ${sinceWords(season)}: ${movedWords(value)}, ${wobble}`;
   }
   if (fallenUncalled(season)) {
-    return `; ${signedPercentWords(value.change ?? 0)} now, ${wobble}: too few sessions to call it`;
+    const of = value === season.measures[0] ? "" : `${valueWords(value)} `;
+    return `; ${of}${signedPercentWords(value.change ?? 0)} now, ${wobble}: too few sessions to call it`;
   }
   return visibleFall === null
     ? `; ${wobble}`

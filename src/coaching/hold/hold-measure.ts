@@ -60,3 +60,25 @@ export function valueThatMoved(measures: readonly HoldMeasure[], word: string): 
   }
   return moved;
 }
+
+/** How far under its baseline a value is worth naming beside `holding`, standard errors. */
+const clearlyLower = 2;
+
+/**
+ * Of an athlete who holds the value that has clearly fallen by as much as would show of all, the one
+ * furthest down against its uncertainty; null when none has. Said of another value, `holding` would hide it.
+ */
+export function fallenValue(
+  measures: readonly HoldMeasure[],
+  visibleFall: number | null,
+): HoldMeasure | null {
+  const lower = measures.filter(
+    ({ change, changeError }) =>
+      visibleFall !== null &&
+      change !== null &&
+      changeError !== null &&
+      change <= -visibleFall &&
+      change <= -clearlyLower * changeError,
+  );
+  return lower.length === 0 ? null : valueThatMoved(lower, "slipping");
+}

@@ -1,6 +1,6 @@
 import type { Day } from "../calendar/day";
 import type { SquadRules } from "../record/squad-rules";
-import { holdMeasure, valueThatMoved } from "./hold-measure";
+import { fallenValue, holdMeasure, valueThatMoved } from "./hold-measure";
 import { type HoldSettings, usualHoldSettings } from "./hold-settings";
 import { onsetRange } from "./onset-range";
 import { plannedSessions } from "./planned-sessions";
@@ -54,7 +54,10 @@ export function judgedSeason(
         ? evidence && onsetRange(evidence.high.byOnset)
         : null;
   const measures = watched.measures.map((_, m) => holdMeasure(season, watched, m, since));
-  const value = sudden ? measures[sudden.measure]! : valueThatMoved(measures, word);
+  const fall = word === "too few rows" ? null : visibleFall(watched);
+  const value = sudden
+    ? measures[sudden.measure]!
+    : ((word === "holding" ? fallenValue(measures, fall) : null) ?? valueThatMoved(measures, word));
   const notes: HoldNote[] = [...season.notes, ...rowNotes(season, watched, rules)];
   if (sudden) notes.push({ code: "sudden-change", facts: { kind: value!.kind, of: value!.of } });
   return {
@@ -66,7 +69,7 @@ export function judgedSeason(
     sinceTo: onsets ? sessions[onsets[1]]! : null,
     value,
     measures,
-    visibleFall: word === "too few rows" ? null : visibleFall(watched),
+    visibleFall: fall,
     evidenceLow: evidence?.low.total ?? 0,
     evidenceHigh: evidence?.high.total ?? 0,
     limit,

@@ -69,7 +69,10 @@ export type SeasonHold = {
   readonly sinceDay: Day | null;
   readonly sinceFrom: Day | null;
   readonly sinceTo: Day | null;
-  /** The value that moved most against its uncertainty; for `holding` the first with a session since the baseline. */
+  /**
+   * The value that moved most against its uncertainty; for `holding` one that has clearly fallen by as
+   * much as would show, else the first with a session since the baseline.
+   */
   readonly value: HoldMeasure | null;
   readonly measures: readonly HoldMeasure[];
   /** A fall in all measures of this many percent would usually show within six more sessions. */

@@ -1,4 +1,4 @@
-import { holdMeasure, valueThatMoved } from "../../../src/coaching/hold/hold-measure";
+import { fallenValue, holdMeasure, valueThatMoved } from "../../../src/coaching/hold/hold-measure";
 import { judgedSeason } from "../../../src/coaching/hold/judged-season";
 import type { LevelPrior } from "../../../src/coaching/hold/last-season-level";
 import { plannedSessions } from "../../../src/coaching/hold/planned-sessions";
@@ -238,4 +238,34 @@ test("the season's limit is that of the sessions planned and the values followed
     seasonLimit(0.1, 2 * 24 - 6, 3),
     12,
   );
+});
+
+test("beside holding the value is named that has clearly fallen by as much as would show, if one has", () => {
+  const jump = measure(-9, 2, "box jump");
+  const all = [measure(1), measure(-6, 2, "bench"), jump];
+  expect(fallenValue(all, 5)).toBe(jump);
+  expect(fallenValue(all, 9)).toBe(jump);
+  expect(fallenValue(all, 9.1)).toBeNull();
+  // Two standard errors at least.
+  expect(fallenValue([measure(-6, 3)], 5)?.change).toBe(-6);
+  expect(fallenValue([measure(-6, 3.1)], 5)).toBeNull();
+  expect(fallenValue([measure(null, null), measure(-9, null)], 5)).toBeNull();
+  expect(fallenValue(all, null)).toBeNull();
+});
+
+test("a jump that fell while the bar holds its speed is what is told of a holding athlete", () => {
+  const rows = inventedSeason(name, 28);
+  const weekly = rows.jumps.filter(({ day, test }) => test === "box jump" && day % 7 === 5);
+  const season = (level: number) =>
+    holdOf({
+      sets: rows.sets,
+      jumps: weekly.map((one) => ({
+        ...one,
+        heightCm: one.heightCm! * (one.day > sessionDay(20) ? level : 1),
+      })),
+    });
+  const fallen = season(0.92);
+  expect(fallen.word).toBe("holding");
+  expect(fallen.value).toMatchObject({ kind: "jump height", of: "box jump" });
+  expect(season(1).value?.kind).toBe("bar speed");
 });
