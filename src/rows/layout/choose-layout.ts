@@ -10,7 +10,7 @@ import { unfoldSections } from "./sections/unfold-sections";
 import { noSense } from "./shorthand/scheme-order";
 import { isShorthand, setCell } from "./shorthand/set-cell";
 import type { Unfolded } from "./unfolded";
-import { namesAnybody } from "./wide/block-rows";
+import { namesAnybody } from "./wide/grid-blocks";
 import { hasNumberedTries } from "./wide/numbered-tries";
 import { unfoldDiaryRunners } from "./wide/unfold-diary-runners";
 import { unfoldRaceRunners } from "./wide/unfold-race-runners";

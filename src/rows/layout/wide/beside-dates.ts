@@ -2,7 +2,7 @@ import { headerWords } from "../../header/header-words";
 import { isBlank } from "../../value/blank";
 import type { Placed, Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
-import type { Block } from "./block-rows";
+import type { Block } from "./grid-blocks";
 
 /** Meanings that hold for all of a row's days when they stand beside the dates. */
 const ofWholeRow = ["tool", "bar", "gym", "by", "speedIs", "drop", "landing", "private"];

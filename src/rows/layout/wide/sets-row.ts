@@ -7,10 +7,11 @@ import type { SetGroup } from "../shorthand/scheme";
 import type { SchemeSense } from "../shorthand/scheme-order";
 import { problemOf, setCell } from "../shorthand/set-cell";
 import type { Placed, Unfolded } from "../unfolded";
+import type { AthleteRow } from "./athlete-rows";
 import { besideDates } from "./beside-dates";
-import type { Block, BlockRow } from "./block-rows";
 import { ColumnGroups } from "./column-groups";
 import { columnsOfDay } from "./day-columns";
+import type { Block } from "./grid-blocks";
 import { repeatedIn } from "./repeated-in-row";
 import { weekNotes } from "./week-notes";
 
@@ -33,7 +34,7 @@ export function setsRow(
   cells: Cells,
   into: Unfolded,
   block: Block,
-  of: BlockRow,
+  of: AthleteRow,
   words: BlockWords,
 ): void {
   const { row, athlete, nameColumn } = of;

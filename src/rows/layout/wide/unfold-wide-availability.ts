@@ -4,7 +4,8 @@ import { mayDoOfWords } from "../../table/read-availability";
 import { isBlank } from "../../value/blank";
 import type { LayoutContext } from "../layout-context";
 import type { Unfolded } from "../unfolded";
-import { type Block, type BlockRow, gridOf } from "./block-rows";
+import type { AthleteRow } from "./athlete-rows";
+import { type Block, gridOf } from "./grid-blocks";
 import { weekNotes } from "./week-notes";
 
 /** Days in a row on which one cell says the same. */
@@ -65,7 +66,7 @@ export function unfoldWideAvailability(context: LayoutContext): Unfolded | null 
 
 function spellsOf(
   { header }: Block,
-  { row }: BlockRow,
+  { row }: AthleteRow,
   saidBy: (row: number, column: number) => string,
 ): readonly Spell[] {
   const spells: Spell[] = [];

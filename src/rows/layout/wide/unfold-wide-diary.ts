@@ -2,10 +2,11 @@ import { type Day, isoFromDay } from "../../../coaching/calendar/day";
 import type { LayoutContext } from "../layout-context";
 import type { Placed, Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
+import type { AthleteRow } from "./athlete-rows";
 import { besideDates } from "./beside-dates";
-import { type Block, type BlockRow, gridOf } from "./block-rows";
 import { filledColumns } from "./column-groups";
 import { type DiaryQuestion, diaryQuestion, looksAnswered } from "./diary-question";
+import { type Block, gridOf } from "./grid-blocks";
 import { weekNotes } from "./week-notes";
 
 /**
@@ -52,7 +53,7 @@ function diaryRow(
   cells: LayoutContext["cells"],
   into: Unfolded,
   block: Block,
-  of: BlockRow,
+  of: AthleteRow,
   question: DiaryQuestion | null,
 ): void {
   const { row, athlete, nameColumn } = of;

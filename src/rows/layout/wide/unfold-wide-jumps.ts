@@ -3,9 +3,10 @@ import { isBlank } from "../../value/blank";
 import type { LayoutContext } from "../layout-context";
 import type { Placed, Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
+import type { AthleteRow } from "./athlete-rows";
 import { besideDates } from "./beside-dates";
-import { type Block, type BlockRow, gridOf } from "./block-rows";
 import { ColumnGroups, filledColumns } from "./column-groups";
+import { type Block, gridOf } from "./grid-blocks";
 import { jumpCell } from "./jump-cell";
 import { type JumpPart, type JumpTitle, jumpTitle } from "./jump-title";
 import { weekNotes } from "./week-notes";
@@ -28,7 +29,7 @@ function unfoldRow(
   { cells }: LayoutContext,
   into: Unfolded,
   block: Block,
-  of: BlockRow,
+  of: AthleteRow,
   title: JumpTitle,
 ): void {
   const { row, athlete, nameColumn } = of;

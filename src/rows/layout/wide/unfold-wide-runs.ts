@@ -6,8 +6,9 @@ import { liftInWords, namesJump } from "../lift-in-words";
 import { type RunCell, runCell, type WrittenRun } from "../shorthand/run-cell";
 import type { Placed, Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
-import { type Block, type BlockRow, gridOf } from "./block-rows";
+import type { AthleteRow } from "./athlete-rows";
 import { ColumnGroups, filledColumns } from "./column-groups";
+import { type Block, gridOf } from "./grid-blocks";
 import { repeatedIn } from "./repeated-in-row";
 import { weekNotes } from "./week-notes";
 
@@ -62,7 +63,7 @@ function runsRow(
   cells: LayoutContext["cells"],
   into: Unfolded,
   block: Block,
-  of: BlockRow,
+  of: AthleteRow,
   bare: "minutes" | "km" | null,
 ): void {
   const { row, athlete, nameColumn } = of;

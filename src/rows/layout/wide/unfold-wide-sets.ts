@@ -7,7 +7,7 @@ import { noSense, orderFromWords, schemeSense } from "../shorthand/scheme-order"
 import { setCell } from "../shorthand/set-cell";
 import type { TabAnswers } from "../tab-answers";
 import type { Unfolded } from "../unfolded";
-import { gridOf } from "./block-rows";
+import { gridOf } from "./grid-blocks";
 import { setsRow } from "./sets-row";
 
 /**

@@ -1,6 +1,6 @@
 import { isBlank } from "../../value/blank";
 import type { Unfolded } from "../unfolded";
-import type { BlockRow } from "./block-rows";
+import type { AthleteRow } from "./athlete-rows";
 import type { DateHeader } from "./date-header";
 
 /** Marks an athlete's row as data and keeps what stands in the columns of notes, which is of its week. */
@@ -8,7 +8,7 @@ export function weekNotes(
   into: Unfolded,
   { noteColumns }: DateHeader,
   line: readonly unknown[],
-  { row, athlete }: BlockRow,
+  { row, athlete }: AthleteRow,
 ): void {
   into.mark(row, "data");
   for (const { column, monday } of noteColumns)
