@@ -95,3 +95,36 @@ test("such a grid is found by its name or its legend, and asked about where noth
   expect(found("Availability", grid([["Niamh", "Q", "Q"]]))).toEqual(["Availability asked"]);
   expect(found("June", grid([["Niamh", "Q", "Q"]]))).toEqual([]);
 });
+
+test.each([
+  [
+    "who was out one week and marked free the next is out no more",
+    ["I", "I", "I"],
+    ["A", "A", ""],
+    ["Niamh out 2026-06-05 2026-06-07", "Niamh full 2026-06-12 2026-06-13"],
+  ],
+  [
+    "who is out on the last day marked of all weeks stays out",
+    ["", "I", ""],
+    ["", "I", "I"],
+    ["Niamh out 2026-06-06 2026-06-06", "Niamh out 2026-06-13 on"],
+  ],
+  [
+    "another athlete’s later mark closes none, where free days are marked",
+    ["A", "I", "I"],
+    ["", "", ""],
+    ["Niamh full 2026-06-05 2026-06-05", "Niamh out 2026-06-06 on"],
+  ],
+])("weeks one under another: %s", (_, first, second, spells) => {
+  const weeks = [
+    ...legend,
+    ["Athlete", "5 June", "6 June", "7 June"],
+    ["Niamh", ...first],
+    ["", "", "", ""],
+    ["Athlete", "12 June", "13 June", "14 June"],
+    ["niamh", ...second],
+    ["Liam", second[0] === "" && second[1] === "" ? "A" : "", "", ""],
+  ];
+  const told = spellsOf(weeks).spells.filter((one) => /niamh/i.test(one));
+  expect(told.map((one) => one.replace("niamh", "Niamh"))).toEqual(spells);
+});

@@ -28,36 +28,45 @@ export function unfoldWideAvailability(context: LayoutContext): Unfolded | null 
   const titles = plainWords([context.title, ...blocks.flatMap((one) => one.titles)].join(" | "));
   const explained = legend.size > 1 && [...legend.values()].some((word) => mayDoOfWords(word));
   if (!context.said && !explained && !speaks.test(titles)) return null;
-  for (const block of blocks) {
-    const saidBy = (row: number, column: number) => {
-      const cell = context.cells[row]![column];
-      if (isBlank(cell) || cell === false) return "";
-      const words = String(cell).trim();
-      return legend.get(words.toLowerCase()) ?? words;
-    };
-    // "A", "available" below the athletes is the legend.
-    const rows = block.rows.filter(({ row, athlete }) => {
-      const own = !legend.has(athlete.toLowerCase());
-      if (!own) into.mark(row, "heading");
-      return own;
-    });
-    const marked = rows.map((of) => ({ of, spells: spellsOf(block, of, saidBy) }));
-    const all = marked.flatMap(({ spells }) => spells);
-    const lastDay = Math.max(...all.map(({ last }) => last.day));
-    // Where free days are marked too, a blank one is not yet known; else it is free.
-    const marksFree = all.some(({ said }) => mayDoOfWords(said) === "full");
-    for (const { of, spells } of marked) {
-      weekNotes(into, block.header, context.cells[of.row]!, of);
-      spells.forEach(({ said, first, last }, at) => {
-        const open = at === spells.length - 1 && (marksFree || last.day === lastDay);
-        into.emit(of.row, {
-          athlete: [of.athlete, of.nameColumn],
-          from: [isoFromDay(first.day), first.column],
-          mayDo: [said, first.column],
-          ...(open && mayDoOfWords(said) !== "full"
-            ? {}
-            : { until: [isoFromDay(last.day), last.column] }),
-        });
+  const saidBy = (row: number, column: number) => {
+    const cell = context.cells[row]![column];
+    if (isBlank(cell) || cell === false) return "";
+    const words = String(cell).trim();
+    return legend.get(words.toLowerCase()) ?? words;
+  };
+  const marked = blocks.flatMap((block) =>
+    block.rows.flatMap((of) => {
+      // "A", "available" below the athletes is the legend.
+      if (!legend.has(of.athlete.toLowerCase()))
+        return [{ block, of, spells: spellsOf(block, of, saidBy) }];
+      into.mark(of.row, "heading");
+      return [];
+    }),
+  );
+  // Of a week under another each athlete's last mark counts, wherever it stands.
+  const lastOf = new Map<string, Day>();
+  for (const { of, spells } of marked)
+    for (const { last } of spells) {
+      const key = plainWords(of.athlete);
+      lastOf.set(key, Math.max(last.day, lastOf.get(key) ?? last.day));
+    }
+  const lastDay = Math.max(...lastOf.values());
+  // Where free days are marked too, a blank one is not yet known; else it is free.
+  const marksFree = marked.some(({ spells }) =>
+    spells.some(({ said }) => mayDoOfWords(said) === "full"),
+  );
+  for (const { block, of, spells } of marked) {
+    weekNotes(into, block.header, context.cells[of.row]!, of);
+    const ownLast = lastOf.get(plainWords(of.athlete));
+    for (const { said, first, last } of spells) {
+      const open = last.day === ownLast && (marksFree || last.day === lastDay);
+      into.emit(of.row, {
+        athlete: [of.athlete, of.nameColumn],
+        from: [isoFromDay(first.day), first.column],
+        mayDo: [said, first.column],
+        ...(open && mayDoOfWords(said) !== "full"
+          ? {}
+          : { until: [isoFromDay(last.day), last.column] }),
       });
     }
   }
