@@ -1,6 +1,7 @@
 import { dayFromIso } from "../../../src/coaching/calendar/day";
 import { findTables } from "../../../src/rows/find-tables";
 import { understandTable } from "../../../src/rows/read-table";
+import { notes, problems } from "./short";
 
 const tab = (
   cells: readonly (readonly unknown[])[],
@@ -66,4 +67,27 @@ test.each([
   expect(found.filter(({ understanding }) => understanding.layout === "runners across")).toEqual(
     [],
   );
+});
+
+test("weekdays beside the dates are no athlete, and notes of a day are kept", () => {
+  const { reading, layout, questions } = understandTable(
+    "Diary",
+    [
+      ["Date", "Day", "Signe Hall", "Maja Ek", "Notes"],
+      ["2026-06-01", "Mon", 3, 2, "long drive"],
+      ["2026-06-02", "Tue", 4, "", ""],
+    ],
+    { title: "Soreness" },
+  );
+  expect(reading.records.map(({ athlete, soreness }) => [athlete, soreness])).toEqual([
+    ["Signe Hall", 3],
+    ["Maja Ek", 2],
+    ["Signe Hall", 4],
+  ]);
+  expect([layout, notes(reading), problems(reading), questions]).toEqual([
+    "runners across",
+    ["E2 : long drive"],
+    [],
+    [],
+  ]);
 });

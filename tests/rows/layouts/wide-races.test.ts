@@ -1,6 +1,7 @@
 import { dayFromIso, isoFromDay } from "../../../src/coaching/calendar/day";
 import { findTables } from "../../../src/rows/find-tables";
 import { understandTable } from "../../../src/rows/read-table";
+import { notes } from "./short";
 
 const today = dayFromIso("2026-06-10")!;
 const dates = ["Athlete", "13 June", "20 June", "27 June"];
@@ -21,6 +22,8 @@ const racesIn = (cells: readonly (readonly unknown[])[], title = "Racing", said 
     questions: questions.map(({ column, heading }) => `${column} ${heading}`),
   };
 };
+const notesIn = (cells: readonly (readonly unknown[])[]) =>
+  notes(understandTable("Races", cells, { today, title: "Racing" }).reading);
 const expected = [
   "06-13 Club night Tane Rewiri 0.8",
   "06-20 State relays Tane Rewiri",
@@ -66,4 +69,40 @@ test("what is beside the plan is told, a row without an athlete is named, sums a
   expect(plan.races).toEqual(expected.slice(0, 3));
   expect(plan.issues).toEqual(expect.arrayContaining(["needed-blank A4"]));
   expect(plan.questions.concat(plan.issues).join(" ")).toMatch(/Bus\?|E3|E1/);
+});
+
+test.each([
+  ["two distances", "800, 1500", ["06-13 Club night Tane"], ["B3 Tane: 800, 1500"]],
+  ["a heat", "1500m heat", ["06-13 Club night Tane"], ["B3 Tane: 1500m heat"]],
+  ["a question alone", "?", [], ["B3 Tane: ?"]],
+  ["a place taken", 2, ["06-13 Club night Tane"], ["B3 Tane: 2"]],
+  ["a cross", "×", ["06-13 Club night Tane"], []],
+  ["a tick", "✓", ["06-13 Club night Tane"], []],
+  ["a class", "b", ["06-13 Club night Tane  B"], []],
+  ["a distance", "3k sc", ["06-13 Club night Tane 3"], []],
+])("what a cell says beside that somebody runs is kept: %s", (_, cell, run, told) => {
+  const cells = [dates.slice(0, 3), races.slice(0, 3), ["Tane", cell, ""]];
+  expect([racesIn(cells).races, notesIn(cells)]).toEqual([run, told]);
+});
+
+test("a place or a distance of the races is no athlete, and notes stand beside the plan", () => {
+  const cells = [
+    [...dates.slice(0, 3), ""],
+    [...races.slice(0, 3), "Notes"],
+    ["Venue", "River park", "", ""],
+    ["Distance", "", 800, ""],
+    ["Tane", "x", "", "peak here"],
+    ["", "", "", "bus at noon"],
+  ];
+  expect(racesIn(cells)).toMatchObject({
+    races: ["06-13 Club night Tane"],
+    issues: [],
+    questions: [],
+  });
+  expect(notesIn(cells)).toEqual([
+    "B3 : Venue: River park",
+    "C4 : Distance: 800",
+    "D5 Tane: peak here",
+    "D6 : bus at noon",
+  ]);
 });

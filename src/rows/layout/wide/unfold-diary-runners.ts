@@ -1,4 +1,5 @@
 import { headerWords } from "../../header/header-words";
+import { headingLookup } from "../../header/recognise-header";
 import { isBlankLine, namesSummary } from "../../table/read-lines";
 import type { TableView } from "../../table-view";
 import { isBlank } from "../../value/blank";
@@ -16,18 +17,20 @@ export function unfoldDiaryRunners(
   { cells, fields, headerRow, first, end }: TableView,
   { title, said, leftAlone }: LayoutContext,
 ): Unfolded | null {
-  const day = fields.day;
+  const { day, note, ...others } = fields;
   const heads = cells[headerRow] ?? [];
   const taken = new Set([...Object.values(fields).map(({ index }) => index), ...leftAlone]);
   const runners = [...heads.keys()].flatMap((index) => {
     if (taken.has(index)) return [];
     const { words, unit } = headerWords(heads[index]);
-    return words !== "" && unit === null && !/\d/.test(words) && !namesSummary(heads[index])
+    // "Day" beside "Date" is no athlete.
+    const known = headingLookup("Diary").has(words) || namesSummary(heads[index]);
+    return words !== "" && unit === null && !/\d/.test(words) && !known
       ? [{ index, athlete: String(heads[index]).trim() }]
       : [];
   });
-  // Beside a column that the table knows, others are no athletes.
-  if (day === undefined || Object.keys(fields).length > 1 || runners.length < 2) return null;
+  // Beside a column that the table knows, others are no athletes; notes stand beside anybody.
+  if (day === undefined || Object.keys(others).length > 0 || runners.length < 2) return null;
   const titles = cells
     .slice(0, headerRow)
     .flatMap((line) => line.filter((cell): cell is string => typeof cell === "string"));
@@ -49,6 +52,8 @@ export function unfoldDiaryRunners(
       continue;
     }
     into.mark(row, "data");
+    const words = note && line[note.index];
+    if (!isBlank(words)) into.note(row, note!.index, "", null, "table", String(words).trim());
     for (const { index, athlete } of runners)
       if (!isBlank(line[index]))
         into.emit(row, {

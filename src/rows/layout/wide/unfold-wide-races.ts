@@ -1,5 +1,7 @@
 import { isoFromDay } from "../../../coaching/calendar/day";
+import { headsNotes } from "../../header/decide-columns";
 import { plainWords } from "../../header/header-words";
+import { headingLookup } from "../../header/recognise-header";
 import { isBlankLine, namesSummary } from "../../table/read-lines";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
@@ -31,6 +33,9 @@ export function unfoldWideRaces(context: LayoutContext): Unfolded | null {
   const nameColumn =
     [...(cells[firstRow]?.keys() ?? [])].find((column) => !columns.has(column)) ?? 0;
   const into = new Unfolded("Races", cells, firstRow, context.leftAlone);
+  const noteColumns = [...cells[nameRow]!.keys()].filter((at) =>
+    [nameRow, firstRow].some((row) => headsNotes.test(plainWords(cells[row]![at]))),
+  );
   const first = Math.max(nameRow, lastRow) + 1;
   for (let row = 0; row < first; row++) into.mark(row, "heading");
   for (const { row, column, code, facts } of unsettled) into.report(code, row, column, facts);
@@ -38,15 +43,24 @@ export function unfoldWideRaces(context: LayoutContext): Unfolded | null {
     const line = cells[row]!;
     const who = line[nameColumn];
     if (isBlankLine(line)) continue;
-    if (namesSummary(who) || !line.some((cell, at) => columns.has(at) && !isBlank(cell))) {
+    if (namesSummary(who)) {
       into.mark(row, "heading");
       continue;
     }
     line.forEach((cell, at) => {
-      const told = columns.has(at) || at === nameColumn;
-      if (!told && !isBlank(cell) && cell !== false) into.unread.see(firstRow, row, at, true);
+      if (columns.has(at) || at === nameColumn || isBlank(cell) || cell === false) return;
+      if (noteColumns.includes(at)) into.note(row, at, textOf(who), null, "table", textOf(cell));
+      else into.unread.see(firstRow, row, at, true);
     });
-    if (isBlank(who)) into.report("needed-blank", row, nameColumn, { heading: "athlete" }, true);
+    if (!line.some((cell, at) => columns.has(at) && !isBlank(cell))) into.mark(row, "heading");
+    else if (ofRaces(who)) {
+      // "Venue", "Distance": of the races, not of an athlete.
+      into.mark(row, "data");
+      for (const { day, column } of days)
+        if (!isBlank(line[column]))
+          into.note(row, column, "", day, "day", `${textOf(who)}: ${textOf(line[column])}`);
+    } else if (isBlank(who))
+      into.report("needed-blank", row, nameColumn, { heading: "athlete" }, true);
     else for (const day of days) emitRace(into, line, row, day, [who, nameColumn], nameRow);
   }
   return into;
@@ -62,14 +76,20 @@ function emitRace(
 ): void {
   into.mark(row, "data");
   const cell = line[column];
-  const text = String(cell ?? "").trim();
+  const text = textOf(cell);
   if (isBlank(cell) || cell === false || yesNo(cell) === false || saysNoValue(text)) return;
+  const isDistance = distance.test(text) && !/^\d$/.test(text);
+  const isClass = /^[abc]$/i.test(text);
+  // Other words than a mark are kept; nobody runs where only a question stands.
+  if (!isDistance && !isClass && yesNo(cell) === null && !/^[x×]$/i.test(text))
+    into.note(row, column, textOf(who[0]), day, "day", text);
+  if (/^\?+$/.test(text)) return;
   into.emit(row, {
     day: [isoFromDay(day), column],
     race: [into.source[nameRow]![column], column],
     who,
-    ...(distance.test(text) && !/^\d$/.test(text) && { distance: [cell, column] }),
-    ...(/^[abc]$/i.test(text) && { matters: [cell, column] }),
+    ...(isDistance && { distance: [cell, column] }),
+    ...(isClass && { matters: [cell, column] }),
   });
 }
 
@@ -83,7 +103,14 @@ function namesRaces(line: readonly unknown[] | undefined, columns: ReadonlySet<n
   return !beside && names.length >= 2 && 2 * names.length >= columns.size;
 }
 
+const textOf = (cell: unknown): string => String(cell ?? "").trim();
+
+/** What a row says of every race: its place, its distance, its start. */
+const ofRaces = (cell: unknown): boolean =>
+  headingLookup("Races").has(plainWords(cell)) ||
+  /^(?:venue|place|location|where|ort|travel|transport)$/.test(plainWords(cell));
+
 const headsNames = (cell: unknown): boolean =>
   /^(?:races?|meets?|meeting|event|fixture|competition|wettkampf|rennen|athletes?|names?|runners?|athlet)$/.test(
     plainWords(cell),
-  );
+  ) || headsNotes.test(plainWords(cell));
