@@ -64,6 +64,17 @@ function partsFrom(cells: Cells, row: number): TableBeside[] {
       free = false;
     }
   }
+  // The same keys once more, with more than keys behind them, begin a table without an empty column before it.
+  const keys = [...head.keys()].filter((column) => isKey(head[column]));
+  const words = keys.map((column) => headerWords(head[column]).words);
+  const turn = words.indexOf(words[0]!, 1);
+  const again = turn > 0 && words.every((word, at) => word === words[at % turn]);
+  for (let at = turn; again && at < keys.length; at += turn) {
+    const [before, column] = [keys[at - 1]!, keys[at]!];
+    const more = head.slice(column).some((cell) => !isBlank(cell) && !isKey(cell));
+    if (more && !starts.some((start) => start > before && start <= column)) starts.push(column);
+  }
+  starts.sort((one, other) => one - other);
   const ofNames = (column: number) => {
     const sample = sampleColumn(cells, row + 1, cells.length, column);
     return sample.length > 0 && valueFit("athlete", sample) >= 0.8;

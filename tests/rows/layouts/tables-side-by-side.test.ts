@@ -128,3 +128,52 @@ test("one grid with an empty column in it stays one", () => {
   ];
   expect(tablesBeside(cells)).toEqual([]);
 });
+
+test.each([
+  ["two", [day, "Ilka", "Squat", 80, later, "Bram", "Bench", 40], ["05-05 Ilka", "05-12 Bram"]],
+  [
+    "three, one apart",
+    [day, "Ilka", "Squat", 80, later, "Bram", "Bench", 40, "", later, "Ada", "Bench", 42],
+    ["05-05 Ilka", "05-12 Bram", "05-12 Ada"],
+  ],
+])(
+  "tables that begin with the same headings of day and name need no empty column between them: %s",
+  (_, row, whose) => {
+    const head = ["Date", "Athlete", "Lift", "kg"];
+    const heads = row.length > 8 ? [...head, ...head, "", ...head] : [...head, ...head];
+    const { reading, questions } = understandTable("Sets", [heads, row], { today });
+    expect(reading.records.map((set) => shortSet(set).split(" work")[0])).toEqual(whose);
+    expect([problems(reading), questions]).toEqual([[], []]);
+  },
+);
+
+test("one lift each, side by side without an empty column, stay with their own athletes and days", () => {
+  const { reading } = understandTable(
+    "Sets",
+    [
+      ["Date", "Athlete", "Squat kg", "Date", "Athlete", "Bench kg"],
+      [day, "Ilka", 80, later, "Bram", 40],
+    ],
+    { today },
+  );
+  expect(reading.records.map((set) => `${set.exercise} ${shortSet(set)}`)).toEqual([
+    "squat 05-05 Ilka 1 80x?",
+    "bench 05-12 Bram 1 40x?",
+  ]);
+});
+
+test("a day above each of two tables of lifts and loads is the day of its own rows", () => {
+  const cells = [
+    ["5 May 2026", "", "", "", "12 May 2026", "", ""],
+    ["Athlete", "Lift", "kg", "", "Athlete", "Lift", "kg"],
+    ["Ilka", "Squat", 80, "", "Bram", "Squat", 60],
+    ["Ilka", "Bench", 40, "", "", "", ""],
+  ];
+  const { reading } = understandTable("Sets", cells, { today });
+  expect(reading.records.map((set) => `${set.exercise} ${shortSet(set)}`)).toEqual([
+    "Squat 05-05 Ilka work 80x?",
+    "Squat 05-12 Bram work 60x?",
+    "Bench 05-05 Ilka work 40x?",
+  ]);
+  expect(problems(reading)).toEqual([]);
+});

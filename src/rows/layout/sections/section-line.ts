@@ -85,7 +85,7 @@ export function lineIn(line: readonly unknown[]): SectionLine {
   return { is: "data" };
 }
 
-/** A header names at least two of load, speed, repetitions and their like, in words only. */
+/** A header names at least two of load, speed, repetitions and their like, or lift and load, in words only. */
 function headerIn(line: readonly unknown[], filled: readonly number[]): SectionLine | null {
   if (filled.some((column) => typeof line[column] !== "string")) return null;
   const { fields: headed, repColumns, unknown } = recogniseHeader("Sets", line);
@@ -96,7 +96,8 @@ function headerIn(line: readonly unknown[], filled: readonly number[]): SectionL
   const figures = ["load", "scheme", "reps", "speed", "set", "reserve"].filter(
     (field) => fields[field] !== undefined,
   ).length;
-  if (figures + (repColumns.length > 1 ? 1 : 0) < 2) return null;
+  const liftAndLoad = headed.load !== undefined && headed.exercise !== undefined;
+  if (figures + (repColumns.length > 1 || liftAndLoad ? 1 : 0) < 2) return null;
   const first = filled[0]!;
   const loadAt = fields.load?.index ?? 0;
   // Right of the tool or the names only a lift that is known by name is one.
