@@ -3,10 +3,11 @@ import { refuse } from "../outcome";
 import { readAthletesArgument } from "../rows/argument/athletes-argument";
 import { readDayArgument } from "../rows/argument/day-argument";
 import type { Cells } from "../rows/cells";
+import { unreadFigures } from "../rows/header/unread-figures";
 import { cellOfName } from "../rows/name/cell-of-name";
 import { nameIssues } from "../rows/name/name-issues";
 import { raceNames } from "../rows/name/race-names";
-import { readOnce } from "../rows/read-once";
+import { understoodOnce } from "../rows/read-once";
 import { type TableName, tableNames } from "../rows/table-name";
 import { allRowsRead } from "../words/row-check";
 import { sayRowIssue } from "../words/row-issues";
@@ -50,8 +51,13 @@ export const rowCheckFunction: SheetFunction = {
     }
     if (!Array.isArray(rows)) thrown(refuse("argument-one-cell", { name: "rows", table: name }));
     const today = isBlank(asOf) ? null : thrown(readDayArgument(asOf));
-    const { issues: inCells, records } = readOnce<TableName>(name, cells, today);
-    const issues = [...inCells, ...unknownAmong(name, cells, records, athletes)];
+    const understood = understoodOnce<TableName>(name, cells, today);
+    const { issues: inCells, records } = understood.reading;
+    const issues = [
+      ...unreadFigures(name, understood),
+      ...inCells,
+      ...unknownAmong(name, cells, records, athletes),
+    ];
     if (issues.length === 0) return [[allRowsRead, "", "", ""]];
     return issues.map((issue) => {
       const { found, whyItMatters, whatToDo } = sayRowIssue(issue);

@@ -237,6 +237,12 @@ export const rowIssueSentences = {
     "Nothing in this column is used: no heading says what it is.",
     "Give it a heading like “Notes”, or leave it alone under Set up.",
   ],
+  "figures-unread": (issue) => [
+    "Nothing in this column is used: no heading says what it is.",
+    issue.facts.guess === undefined
+      ? "Head it as Holdline's own tabs do, or end its heading in “notes” to leave it alone."
+      : `Head it “${fact(issue, "guess")}”, if that is what it holds.`,
+  ],
   "diary-question-missing": () => [
     "The answers under these dates are not used: nothing says what was asked.",
     "Write the question above the dates, for example “Sleep (h)” or “Soreness”.",

@@ -45,6 +45,7 @@ export const rowKinds = {
   "speeds-unsettled": "speeds a set or a repetition?",
   "meaning-twice": "figure typed twice",
   "heading-unknown": "heading not known",
+  "figures-unread": "heading not known",
   "diary-question-missing": "question missing",
   "speeds-too-many": "too many speeds",
   "speeds-twice": "speeds typed twice",

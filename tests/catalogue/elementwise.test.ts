@@ -137,6 +137,27 @@ test("row check names the cell, and says when all is well", () => {
   expect(() => call("ROW_CHECK", sheet, "Jumps", "", "soon")).toThrow("as_of is not a date (soon)");
 });
 
+test("row check names a column of figures that no heading explains; words are a coach's own", () => {
+  const sheet = (heading: string, ...cells: readonly unknown[]) => [
+    ["date", "athlete", "test", "height cm", heading],
+    ...cells.map((cell, at) => [`2026-05-1${at}`, "Ilka Brandmoor", "CMJ", 41, cell]),
+  ];
+  const left =
+    "Head it as Holdline's own tabs do, or end its heading in “notes” to leave it alone.";
+  const unused = "Nothing in this column is used: no heading says what it is.";
+  expect(call("ROW_CHECK", sheet("Zq", 7, "8.5"), "Jumps")).toEqual([["E1", "“Zq”", left, unused]]);
+  const sets = [
+    ["date", "athlete", "exercise", "load", "Sped"],
+    ...["odd", 62, 71].map((speed) => ["2026-05-12", "Ilka Brandmoor", "squat", 85, speed]),
+  ];
+  expect(call("ROW_CHECK", sets, "Sets")).toEqual([
+    ["E1", "“Sped”", "Head it “rep speeds”, if that is what it holds.", unused],
+  ]);
+  const fine = [["all rows read", "", "", ""]];
+  for (const one of [sheet("Zq", 7, "calm"), sheet("Zq notes", 7, 8), sheet("", "")])
+    expect(call("ROW_CHECK", one, "Jumps")).toEqual(fine);
+});
+
 test("row check names the row where the whole row is meant", () => {
   const untitled = [
     ["date", "athlete", "height cm"],
