@@ -420,3 +420,86 @@ test("a column of lifts beside a column of jumps is asked about by neither table
   );
   expect(asked).toEqual([[], []]);
 });
+
+test.each([
+  [
+    "the best of the tries before or behind its name",
+    ["CMJ 1", "CMJ 2", "Best CMJ", "CMJ best"],
+    [36, 37, 37, 37],
+    ["CMJ 36 cm", "CMJ 37 cm"],
+    [],
+  ],
+  [
+    "a ratio of figures beside it",
+    ["Drop jump contact ms", "Drop jump height cm", "RSI"],
+    [182, 31, 1.7],
+    ["Drop jump 0.182/?"],
+    [],
+  ],
+  [
+    "a best where no tries are numbered is a test",
+    ["CMJ", "Hop best"],
+    [36, 30],
+    ["CMJ 36 cm", "Hop best 30 cm"],
+    [],
+  ],
+  [
+    "a height beside contacts of two tests",
+    ["Drop jump contact ms", "Hop contact ms", "Jump height"],
+    [182, 170, 31],
+    ["Drop jump 0.182/?", "Hop 0.17/?", "Jump 31 cm"],
+    [],
+  ],
+  [
+    "what begins like a jump’s height",
+    ["Jump rope cm", "Drop jump contact ms"],
+    [31, 180],
+    ["Jump rope 31 cm", "Drop jump 0.18/?"],
+    [],
+  ],
+  [
+    "a second try alone",
+    ["Test", "Try 1", "Try 3"],
+    ["CMJ", 36, 37],
+    ["CMJ  ?"],
+    ["Try 1", "Try 3"],
+  ],
+  ["one try alone", ["Test", "Try 1"], ["CMJ", 36], ["CMJ  ?"], ["Try 1"]],
+  [
+    "“Set 1”, “Set 2” of a test",
+    ["Test", "Set 1", "Set 2"],
+    ["CMJ", 36, 37],
+    ["CMJ 36 cm", "CMJ 37 cm"],
+    [],
+  ],
+])("columns of tests: %s", (_, heads, cells, jumps, asked) => {
+  const { reading, questions } = understandTable("Jumps", [
+    ["Date", "Athlete", ...heads],
+    ["2026-05-12", "Ilka", ...cells],
+  ]);
+  expect(
+    reading.records.map((jump) => `${jump.test} ${shortJump(jump).replace("05-12 Ilka ", "")}`),
+  ).toEqual(jumps);
+  expect(questions.map(({ heading }) => heading)).toEqual(asked);
+});
+
+test.each([
+  [
+    "names over their tries and figures",
+    ["", "", " CMJ ", "", "Box jump", ""],
+    ["Try 1", "Try 2", "Height", "Stack"],
+    [36, 37, 60, "2x15"],
+    ["CMJ 36 cm", "CMJ 37 cm", "Box jump 60 cm"],
+  ],
+  ["a number left of them", ["Week", 3, "CMJ", ""], ["Height", "Note"], [36, "ok"], ["CMJ 36 cm"]],
+  ["a name at the very left", ["CMJ", "", "", ""], ["Height", "Note"], [36, "ok"], ["CMJ 36 cm"]],
+])("tests named in a row above: %s", (_, above, heads, cells, jumps) => {
+  const { reading } = understandTable("Jumps", [
+    above,
+    ["Date", "Athlete", ...heads],
+    ["2026-05-12", "Ilka", ...cells],
+  ]);
+  expect(
+    reading.records.map((jump) => `${jump.test} ${shortJump(jump).replace("05-12 Ilka ", "")}`),
+  ).toEqual(jumps);
+});

@@ -1,5 +1,6 @@
 import type { Day } from "../../../coaching/calendar/day";
 import type { Column } from "../../header/column";
+import { weekdayOfWord } from "../../value/day-text";
 import type { Unit } from "../../value/units";
 import type { HeadedGroups } from "../across/header-of-groups";
 import type { DaySettler } from "../day-settler";
@@ -14,6 +15,8 @@ export type Above = {
   day: { day: Day; row: number; column: number } | null;
   minute: Placed | null;
   exercise: Placed | null;
+  /** The kind of the sets that follow, as a line of its own says: "Warm-up". */
+  kind: Placed | null;
   /** The jump test whose rows follow; null among lifts. */
   test: Placed | null;
   bar: Placed | null;
@@ -58,6 +61,7 @@ export function aboveAll(title: string, tab: TabAnswers): Above {
     day: null,
     minute: null,
     exercise: lift === null ? null : [lift, -1],
+    kind: null,
     test: null,
     bar: null,
     gym: null,
@@ -75,7 +79,10 @@ export function aboveAll(title: string, tab: TabAnswers): Above {
 }
 
 const trade =
-  /\b(sets?|gym|log|week|wk|sheet\d*|tab|training|session|block|jumps?|season|sätze|woche|squad|total|road|track|tabelle\d*)\b/i;
+  /\b(sets?|gym|log|week|wk|sheet\d*|tab|training|session|block|jumps?|season|sätze|woche|squad|total|road|track|tabelle\d*|lifts?|lifting|strength|kraft|accessory|assistance|warm-?up|tests?|testing|results?|data)\b/i;
+/** Words that stand alone over rows, and are names of people beside another. */
+const aloneNoName =
+  /^(?:power|speed|main|master|notes?|team|group|men|women|boys|girls|juniors?|seniors?|core|mobility|upper|lower|plyos?|weights?)$/i;
 
 /** "Athlete: Ilka Brandmoor", and the label alone beside the name. */
 export const labelled = /^(?:athlete|name|runner|athlet|athletin|sportler)\s*:\s*(.*)$/i;
@@ -86,7 +93,8 @@ export function personName(text: string): string | null {
   const bare = said.replace(/\s*[–—|:(].*$/, "").trim();
   const words = bare.split(/\s+/);
   const letters = /^\p{Lu}[\p{L}.'’-]*(\s+(?:\p{Lu}[\p{L}.'’-]*|[a-z]{2,3}))*$/u;
-  return letters.test(bare) && words.length <= 4 && !trade.test(bare) ? bare : null;
+  const isName = letters.test(bare) && words.length <= 4 && !trade.test(bare);
+  return isName && !aloneNoName.test(bare) && weekdayOfWord(bare) === null ? bare : null;
 }
 
 /** Athlete, day and lift of a row that has them all. */

@@ -77,6 +77,7 @@ export function acrossJumps(
     const cell = column && line[column.index];
     if (column === undefined || holdsNothing(cell)) continue;
     const said = jumpCell(cell, []);
+    into.note(row, column.index, whoAbove(above), day.day, "day", said.note);
     // Under kilograms a number is no height.
     const stands = said.attempts.every(({ stack }) => stack !== undefined) || column.unit === null;
     if (said.problem !== null || !stands) into.report("jump-unread", row, column.index);

@@ -48,6 +48,7 @@ export function setRow(
     minute: own.minute ?? above.minute ?? undefined,
     athlete,
     exercise,
+    kind: own.kind ?? above.kind ?? undefined,
     // A mark for no value: the doubtful bar was reported once, its loads are not missing one by one.
     load: above.barDoubtful ? ["-", written[1]] : written,
     bar: own.bar ?? (above.barDoubtful ? undefined : (above.sessionBar ?? above.bar ?? undefined)),

@@ -1,4 +1,6 @@
 import type { Column } from "../../header/column";
+import { plainWords } from "../../header/header-words";
+import { setKinds } from "../../table/set-kinds";
 import { isBlank } from "../../value/blank";
 import { foundText } from "../../value/found-text";
 import { minuteOfDay } from "../../value/minute-of-day";
@@ -55,6 +57,7 @@ export function startDay(
   into.mark(row, "heading");
   const { minute } = said.text;
   above.day = null;
+  above.kind = null;
   above.barDoubtful = false;
   above.sessionBar = null;
   above.gym = null;
@@ -87,10 +90,15 @@ export function readWords(
     if (name !== null) {
       above.athlete = [name, column];
       above.day = null;
+      above.kind = null;
     } else if (lift !== null) {
       above.exercise = [lift, column];
       above.test = null;
-    } else readSetting(walk, text, row, column);
+    } else {
+      // Whatever else stands alone ends a warm-up: no work is taken for one.
+      above.kind = setKinds.has(plainWords(text)) ? [text, column] : null;
+      readSetting(walk, text, row, column);
+    }
   }
 }
 

@@ -125,10 +125,10 @@ function testsAbove({ cells, headerRow }: TableView): readonly (string | undefin
 /** Height by contact time: told by the two figures themselves. */
 const isRatio = (heading: string) => /\brsi\b|\breactive strength\b/.test(plainWords(heading));
 
-/** A name without "best", "max" or "mean" at its end. */
+/** A name without "best", "max" or "mean" at its end, or before it. */
 function withoutSum(name: string): string {
   return name.replace(
-    /[\s.:–-]*\b(?:best|max|mean|avg|average|min|bestwert|mittel|mittelwert)\b.*$/i,
+    /^(?:best|max|mean|avg|average)\s(?:of )?|[\s.:–-]*\b(?:best|max|mean|avg|average|min|bestwert|mittel|mittelwert)\b.*$/i,
     "",
   );
 }
