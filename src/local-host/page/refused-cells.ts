@@ -1,3 +1,4 @@
+import { SheetsSelectionsService } from "@univerjs/sheets";
 import { CellAlertManagerService, CellAlertType, HoverManagerService } from "@univerjs/sheets-ui";
 import { localPage } from "../../words/local-page";
 import { cellName } from "../a1";
@@ -13,21 +14,28 @@ const afterLibraryMs = 160;
 
 /** Shows a refused formula's sentence: in the strip for the selected cell, beside the cell on hover. */
 export function refusedCells(host: Host, { put }: MessageStrip): void {
-  const { api, book, injector } = host.engine;
+  const { book, injector } = host.engine;
   const sentenceAt = (tabId: string, row: number, column: number) => {
     const sheet = book.getSheetBySheetId(tabId);
     const shown = sheet?.getSheet().getCell(row, column)?.v;
     return refused.has(shown) ? host.sentenceAt(tabId, row, column) : undefined;
   };
+  const selections = injector.get(SheetsSelectionsService);
   const showSelected = () => {
-    const range = book.getActiveRange();
+    const range = selections.getCurrentLastSelection()?.range;
     if (!range) return;
-    const [row, column] = [range.getRow(), range.getColumn()];
-    const sentence = sentenceAt(book.getActiveSheet().getSheetId(), row, column);
+    // While another tab comes up this is still the cell of the one left, perhaps past the new one's end.
+    const {
+      sheetId = book.getActiveSheet().getSheetId(),
+      startRow: row,
+      startColumn: column,
+    } = range;
+    const sentence = sentenceAt(sheetId, row, column);
     const text = sentence && localPage.refusedAt(cellName(row, column), sentence);
     put("cell", text ? { text, error: true } : null);
   };
-  api.addEvent(api.Event.SelectionChanged, showSelected);
+  // The library's own event is not given in the first seconds after opening.
+  selections.selectionChanged$.subscribe(showSelected);
   host.engine.formula.calculationEnd(() => setTimeout(showSelected));
 
   const alerts = injector.get(CellAlertManagerService);
