@@ -84,9 +84,8 @@ function stepAfter(state: State, event: Event): Step {
         said: null,
         error: null,
       };
-      return has(next, event.view)
-        ? { state: next, asks: [] }
-        : asking(next, fetchFor(next, event.view), sidebarWords.reading);
+      // What was read before stays until then: cells may have been typed into since, which nobody tells.
+      return asking(next, fetchFor(next, event.view), sidebarWords.reading);
     }
     case "opened athlete": {
       const next = { ...state, athlete: event.athlete, athleteView: null, diary: null, said: null };
