@@ -13,9 +13,10 @@ import { DaySettler } from "./day-settler";
 import { titleYear } from "./title-year";
 import { weekStart } from "./wide/week-header";
 
-/** What a title says of the days below it: the week they are in, or the month. */
+/** What a title says of the days below it: the week they are in, the first of some days, or the month. */
 type Span =
   | { readonly is: "week"; readonly text: DayText }
+  | { readonly is: "days"; readonly text: DayText }
   | { readonly is: "month"; readonly text: DayText };
 
 /**
@@ -25,7 +26,12 @@ type Span =
 export function daysOfTitles(table: TableName, cells: Cells, options: ReadOptions): Cells {
   const place = columnOfParts(table, cells);
   if (place === null) return cells;
-  const spans = cells.map((line, row) => (row < place.row || alone(line) ? spanIn(line) : null));
+  const spans = cells.map((line, row) => {
+    if (row < place.row) return spanIn(line);
+    // Among the rows a title begins the line; a note of some days is none.
+    const first = line.findIndex((cell) => !isBlank(cell));
+    return alone(line) && first <= place.column ? spanOf(line[first]) : null;
+  });
   const { title = "" } = options;
   const ofTab = spanOf(title);
   const all = [ofTab, ...spans].flatMap((span) => span?.text ?? []);
@@ -89,7 +95,8 @@ function spanOf(cell: unknown): Span | null {
   const days = range.exec(cell);
   const first =
     days === null ? null : dayOfCell(`${days[1]} ${days[2] ?? days[3]} ${days[4] ?? ""}`.trim());
-  const week = first ?? (dayOfCell(cell) === null ? weekStart(cell) : null);
+  if (first !== null) return { is: "days", text: first };
+  const week = dayOfCell(cell) === null ? weekStart(cell) : null;
   if (week !== null) return { is: "week", text: week };
   const month = dayOfCell(`1 ${cell.trim()}`);
   return month === null || /\d[^\d]+\d/.test(cell) ? null : { is: "month", text: month };
@@ -105,6 +112,8 @@ function dayIn(span: Span, cell: unknown, settler: DaySettler): Day | null {
   }
   const weekday = typeof cell === "string" ? weekdayOfWord(cell.trim()) : null;
   if (weekday === null) return null;
-  const startsOnSunday = weekdayOfDay(found.day) === 6;
-  return startsOnSunday ? found.day + ((weekday + 1) % 7) : mondayOf(found.day) + weekday;
+  // "6 to 12 May" begins on its Wednesday, and a week on Sunday with it.
+  const starts = weekdayOfDay(found.day);
+  const fromFirst = span.is === "days" || starts === 6;
+  return fromFirst ? found.day + ((weekday - starts + 7) % 7) : mondayOf(found.day) + weekday;
 }

@@ -99,3 +99,31 @@ test("lifts side by side in weeks without a day are asked about, not passed over
   expect([found!.table, found!.sureness]).toEqual(["Sets", 0.5]);
   expect(problems(found!.understanding.reading)).toEqual(["A4 day-missing: Ilka"]);
 });
+
+test("days from one weekday to the next begin with the first", () => {
+  // 6 May 2026 is a Wednesday.
+  expect(days("6 to 12 May", head, set("Wed"), set("Mon"), set("Tue"))).toEqual([
+    "05-06",
+    "05-11",
+    "05-12",
+  ]);
+});
+
+test("a note of some days among the rows is no title of those below it", () => {
+  const reading = read(
+    "May 2026",
+    [...head, "Note"],
+    [...set(4), ""],
+    ["", "", "", "", "rest week 8-10 May"],
+    [...set(6), ""],
+  );
+  expect(reading.records.map((one) => shortSet(one).slice(0, 5))).toEqual([
+    "05-04",
+    "05-04",
+    "05-06",
+  ]);
+  expect([reading.records[1]!.note, problems(reading)]).toEqual([
+    "rest week 8-10 May",
+    ["D4 load-blank: "],
+  ]);
+});
