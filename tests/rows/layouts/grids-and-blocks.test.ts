@@ -293,3 +293,32 @@ test("a title between two grids belongs to the grid below it, averages and footn
   ]);
   expect(problems(reading)).toEqual([]);
 });
+
+test.each(["Squat plan", "Squat (target)", "Squat 1RM", "Squat % of 1RM"])(
+  "under “%s” nothing was lifted: each row is told",
+  (title) => {
+    const { reading } = understandTable(
+      "Sets",
+      [
+        ["Athlete", "2026-05-05", "2026-05-12"],
+        ["Ilka", 80, 82.5],
+      ],
+      { title },
+    );
+    expect([reading.records, problems(reading)]).toEqual([[], ["A2 row-unread: Ilka"]]);
+  },
+);
+
+test("of what was planned and what was done under each date only the latter was lifted", () => {
+  const { reading, questions } = understandTable(
+    "Sets",
+    [
+      ["", "2026-05-05", "", "2026-05-12", ""],
+      ["Athlete", "Plan", "Done", "Plan", "Done"],
+      ["Ilka", "1x5 80", "1x5 78", "1x5 82", ""],
+    ],
+    { title: "Squat" },
+  );
+  expect(reading.records.map(shortSet)).toEqual(["05-05 Ilka 1 78x5"]);
+  expect(questions.map(({ heading }) => heading)).toEqual(["Plan"]);
+});

@@ -34,7 +34,8 @@ export function subHeadings(
     const field =
       lookup.get(words) ??
       note ??
-      (unit !== null && words === "" ? lookup.get(unit.name) : undefined);
+      (unit !== null && words === "" ? lookup.get(unit.name) : undefined) ??
+      (table === "Sets" && done.test(words) ? "load" : undefined);
     if (field === undefined) return;
     fields.set(column, { field, unit });
     named++;
@@ -43,6 +44,9 @@ export function subHeadings(
     ? { lastRow: row, fields }
     : { lastRow: header.row, fields: beside };
 }
+
+/** Beside what was planned. */
+const done = /^(?:done|actual|lifted|ist|gemacht)$/;
 
 /** "Notes" in the row of the dates itself; not every table has a column of its own for them. */
 function notesBeside(line: readonly unknown[]): ReadonlyMap<number, SubHeading> {

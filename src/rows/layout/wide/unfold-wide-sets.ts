@@ -22,6 +22,11 @@ export function unfoldWideSets(context: LayoutContext): Unfolded | null {
     const titles = [...block.titles, context.title];
     const words = plainWords(titles.join(" | "));
     const named = titles.map(liftInWords).find((found) => found !== null) ?? null;
+    // Under "Squat plan" or "Squat % of 1RM" nothing was lifted.
+    if (titles.some((title) => liftInWords(title) !== null && planned.test(plainWords(title)))) {
+      for (const { row, nameColumn } of block.rows) into.report("row-unread", row, nameColumn);
+      continue;
+    }
     const lift = named ?? context.tab.exercise ?? null;
     if (lift === null && !block.known.has("exercise")) {
       into.report("exercise-missing", block.header.firstRow, 0);
@@ -53,6 +58,10 @@ export function unfoldWideSets(context: LayoutContext): Unfolded | null {
   }
   return into;
 }
+
+/** A title's end. */
+const planned =
+  /(?:\b(?:plan|planned|targets?|goals?|prescribed|geplant|soll|ziel|e?\d*rm)|%[^|]*)\)?$/;
 
 /** What the titles say of one speed written beside a load, or the coach where they say nothing. */
 function speedWords(words: string, { setSpeed }: TabAnswers): string {
