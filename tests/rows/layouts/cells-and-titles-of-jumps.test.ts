@@ -218,3 +218,24 @@ test("lifts in words, the longest first, and words that name a jump", () => {
     false,
   ]);
 });
+
+test.each([
+  ["30, 31", ["30", "31"], null],
+  ["30,5; 31", ["30,5", "31"], null],
+  ["32 cm, 33 cm, 31 cm", ["32", "33", "31"], null],
+  ["26, 26", ["26", "26"], null],
+  ["15, 20", [], "jump-unread"],
+  ["25, 31", [], "jump-unread"],
+  ["30-31", [], "jump-unread"],
+  ["30, 31 tired", [], "jump-unread"],
+] as const)(
+  "several heights in one cell are all read, or the cell is told: %s",
+  (cell, heights, problem) => {
+    const said = jumpCell(cell, []);
+    expect([said.attempts, said.problem]).toEqual([heights.map((height) => ({ height })), problem]);
+  },
+);
+
+test("two figures under a stack are none", () => {
+  expect(jumpCell("30, 31", ["stack"]).problem).toBe("jump-unread");
+});

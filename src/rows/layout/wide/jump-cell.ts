@@ -31,6 +31,9 @@ const number = String.raw`(?:\d+(?:[.,]\d+)?|[.,]\d+)`;
 // "5 x 15" is a stack, "41 in sand" names no inches.
 const measured = new RegExp(`^(${number})\\s*(cm|"|(?:m|in)$)?(?:\\s+(?![x×*+]\\s*\\d)(\\D.*))?$`);
 
+/** Common practice, no source. */
+const heaviestPlateKg = 25;
+
 /** Takes a jump cell apart: "5x15+5 o / +10 x", "5x15+10*", "182/.49", "243/.49 Achilles", 46. */
 export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
   if (isBlank(cell) || cell === false) return nothing;
@@ -51,6 +54,13 @@ export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
     const attempt = Object.fromEntries(values.map((value, at) => [parts[at], value]));
     return { ...nothing, attempts: [attempt], note: several[3] ?? "" };
   }
+  const each = text.replace(/\s*cm\b/gi, "").split(/\s*;\s*|,\s+/);
+  if (each.length > 1 && each.every((one) => new RegExp(`^${number}$`).test(one))) {
+    // No plate is that heavy: "30, 31" are two heights, "15, 20" may be two stacks.
+    const heights = each.every((one) => Number(one.replace(",", ".")) > heaviestPlateKg);
+    if (!heights || parts.includes("stack")) return { ...nothing, problem: "jump-unread" };
+    return { ...nothing, attempts: each.map((height) => ({ height })) };
+  }
   const height = measured.exec(text);
   if (height !== null && !parts.includes("stack"))
     return {
@@ -64,6 +74,9 @@ export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
   if (/^\?+$/.test(note)) return { ...nothing, problem: "unsure" };
   // An attempt that cannot be read must not pass for a note, nor the load of a lift.
   if (/^(?:\?|[x×@]\s*\d|\/.*\d|[\d.,]+ ?(?:kg|lbs?)?$)/i.test(note))
+    return { ...nothing, problem: "jump-unread" };
+  // "30-31" and "30, 31 tired" are no plate of 30 kg.
+  if (/^[\d.,]+$/.test(stack[1]!) && /^[,;–-]\s*\d/.test(note))
     return { ...nothing, problem: "jump-unread" };
   return {
     attempts: attemptsOf(stack),
