@@ -322,3 +322,24 @@ test("of what was planned and what was done under each date only the latter was 
   expect(reading.records.map(shortSet)).toEqual(["05-05 Ilka 1 78x5"]);
   expect(questions.map(({ heading }) => heading)).toEqual(["Plan"]);
 });
+
+test("jump tests named under each date are each a test of their own, in their own unit", () => {
+  const { reading, questions } = understandTable(
+    "Jumps",
+    [
+      ["", "2026-05-05", "", "", "2026-05-12", "", ""],
+      ["Athlete", "CMJ (in)", "Drop jump 40", "Notes", "CMJ (in)", "Drop jump 40", "Notes"],
+      ["Ilka", 12, 30, "calm", 13, 31, ""],
+    ],
+    { title: "Tests" },
+  );
+  expect(
+    reading.records.map((jump) => `${jump.test}: ${shortJump(jump)} from ${jump.dropCm}`),
+  ).toEqual([
+    "CMJ: 05-05 Ilka 30.48 cm from null",
+    "Drop jump 40: 05-05 Ilka 30 cm from 40",
+    "CMJ: 05-12 Ilka 33.02 cm from null",
+    "Drop jump 40: 05-12 Ilka 31 cm from 40",
+  ]);
+  expect([notes(reading), problems(reading), questions]).toEqual([["D3 Ilka: calm"], [], []]);
+});

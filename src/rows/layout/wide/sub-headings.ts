@@ -3,6 +3,7 @@ import { headerWords } from "../../header/header-words";
 import { headingLookup } from "../../header/recognise-header";
 import type { Unit } from "../../value/units";
 import type { LayoutContext } from "../layout-context";
+import { isJumpColumn, partOf, testName } from "./test-heading";
 import type { HeaderDate } from "./week-header";
 
 /** What a heading under a date names. */
@@ -35,7 +36,8 @@ export function subHeadings(
       lookup.get(words) ??
       note ??
       (unit !== null && words === "" ? lookup.get(unit.name) : undefined) ??
-      (table === "Sets" && done.test(words) ? "load" : undefined);
+      (table === "Sets" && done.test(words) ? "load" : undefined) ??
+      (table === "Jumps" && testUnderDate(cell) !== null ? "height" : undefined);
     if (field === undefined) return;
     fields.set(column, { field, unit });
     named++;
@@ -44,6 +46,10 @@ export function subHeadings(
     ? { lastRow: row, fields }
     : { lastRow: header.row, fields: beside };
 }
+
+/** The jump test that a heading under a date names; null where it names a figure of one, or anything else. */
+export const testUnderDate = (cell: unknown): string | null =>
+  typeof cell === "string" && isJumpColumn(cell) && partOf(cell) === null ? testName(cell) : null;
 
 /** Beside what was planned. */
 const done = /^(?:done|actual|lifted|ist|gemacht)$/;

@@ -9,6 +9,7 @@ import { ColumnGroups, filledColumns } from "./column-groups";
 import { type Block, gridOf } from "./grid-blocks";
 import { jumpCell } from "./jump-cell";
 import { type JumpPart, type JumpTitle, jumpTitle } from "./jump-title";
+import { testUnderDate } from "./sub-headings";
 import { weekNotes } from "./week-notes";
 
 /** Test days across, one row an athlete, one block a test. Null when it is not that. */
@@ -43,7 +44,10 @@ function unfoldRow(
   for (const column of block.header.days) groups.add(column);
   const before = new Map<string, unknown>();
   for (const columns of groups.groups) {
-    const { day } = columns[0]!;
+    const { day, column: at } = columns[0]!;
+    const { firstRow, lastRow } = block.header;
+    const under = lastRow > firstRow ? testUnderDate(cells[lastRow]![at]) : null;
+    const { landingStack, dropCm, landingCm } = under === null ? title : jumpTitle(under);
     // What stands beside the figures under one date ("drop cm", "cleared") holds for all of them.
     const others = columns.filter(({ field }) => !isPart(field));
     const beside: Record<string, Placed> = {};
@@ -74,10 +78,10 @@ function unfoldRow(
       into.emit(row, {
         day: [isoFromDay(day), column],
         athlete: [athlete, nameColumn],
-        test: [test, nameColumn],
-        stack: title.landingStack === null ? undefined : [title.landingStack, column],
-        drop: [title.dropCm, column],
-        landing: [title.landingCm, column],
+        test: under === null ? [test, nameColumn] : [under, column],
+        stack: landingStack === null ? undefined : [landingStack, column],
+        drop: [dropCm, column],
+        landing: [landingCm, column],
         ...wholeRow,
         note: [note, column],
         ...flat,
