@@ -43,7 +43,7 @@ function hoursBefore({ matters }: Race, rules: SquadRules): number {
   return matters === "A" ? rules.hoursBeforeA : rules.hoursBeforeOthers;
 }
 
-/** The first race rule that a session would break; null when it breaks none. */
+/** The race rule that a session would break, of several that of the nearest race; null when it breaks none. */
 export function raceClash(
   day: Day,
   minute: number,
@@ -51,19 +51,23 @@ export function raceClash(
   rules: SquadRules,
 ): RaceClash | null {
   const at = day * 24 + minute / 60;
+  let nearest: RaceClash | null = null;
+  const add = (clash: RaceClash) => {
+    if (nearest === null || clash.hours < nearest.hours) nearest = clash;
+  };
   for (const race of races) {
     const start = race.day * 24 + (race.startMinute ?? 0) / 60;
     if (at < start && start - at < hoursBefore(race, rules)) {
-      return { code: "before-race", race, hours: start - at, limit: hoursBefore(race, rules) };
+      add({ code: "before-race", race, hours: start - at, limit: hoursBefore(race, rules) });
     }
     // Without a start it may be any hour of its day: its first counts before it, its last after it.
     const since = race.startMinute === null ? at - 24 * (race.day + 1) : at - start;
     if (at >= start && since < hoursAfter(race, rules)) {
       const hours = Math.max(0, since);
-      return { code: "after-race", race, hours, limit: hoursAfter(race, rules) };
+      add({ code: "after-race", race, hours, limit: hoursAfter(race, rules) });
     }
   }
-  return null;
+  return nearest;
 }
 
 /** Further ahead no race is counted down to. */

@@ -120,3 +120,16 @@ test("of two A races near it is the first that is prepared, and a race of the da
   expect(raceNear(day("2026-05-25"), races)?.day).toBe(day("2026-05-26"));
   expect(raceNear(day("2026-05-27"), races)).toBeNull();
 });
+
+test("of heats and a final the nearer one is told", () => {
+  const heats = race({ race: "heats", startMinute: 18 * 60 });
+  const final = race({ race: "final", day: day("2026-05-25"), startMinute: 16 * 60 });
+  const told = (iso: string, hour: number) => {
+    const found = raceClash(day(iso), hour * 60, [heats, final], usualRules);
+    return found && [found.race.race, found.code, found.hours];
+  };
+  // Monday 17:00 is 47 h after Saturday's heats, and an hour after the final.
+  expect(told("2026-05-25", 17)).toEqual(["final", "after-race", 1]);
+  expect(told("2026-05-24", 20)).toEqual(["final", "before-race", 20]);
+  expect(told("2026-05-23", 20)).toEqual(["heats", "after-race", 2]);
+});
