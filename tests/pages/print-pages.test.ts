@@ -312,6 +312,20 @@ test("plates needed at once: bars, box-jump stack and drop-jump stack against th
   expect(short.length === 0).toBe(platesSaid(tuesday!).startsWith("Every load"));
 });
 
+test("the plates of all racks' markers at once are counted too, not the heaviest loads alone", () => {
+  // Without plates of 10 kg a marker of 50 to 57.5 kg is 15 kg a side and small ones.
+  const noTens = (rows: unknown[][]) => rows.filter(([kg]) => kg !== 10);
+  const { plans } = asked("rack plan", sampleClub({ Plates: noTens }));
+  const fifteens = plans.map(({ racks, plates }) => {
+    const markers = racks.filter(({ lines }) =>
+      lines.some(({ marker }) => Number(marker) >= 50 && Number(marker) < 60),
+    );
+    return [plates.find(({ plate }) => plate === "15")?.bars ?? 0, 2 * markers.length] as const;
+  });
+  expect(Math.max(...fifteens.map(([, markers]) => markers))).toBeGreaterThan(2);
+  for (const [bars, markers] of fifteens) expect(bars).toBeGreaterThanOrEqual(markers);
+});
+
 test("the club's gym: on Thursday all is built at once, on Tuesday the novices' drop wants two 25 kg plates more", () => {
   const [tuesday, thursday] = asked("rack plan").plans;
   expect(platesSaid(thursday!)).toBe("Every load and stack can be built at the same time.");

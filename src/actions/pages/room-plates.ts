@@ -1,3 +1,4 @@
+import { platesASide } from "../../coaching/blocks/plate-loading";
 import { stampedOn } from "../../coaching/jumps/stack-height";
 import type { RackPlan } from "../../coaching/next-week/rack-plan";
 import { listWords } from "../../words/pages";
@@ -31,19 +32,29 @@ export function stacksOf(
     }));
 }
 
-/** Plates on the bars at their heaviest and in the box-jump and drop-jump stacks that take most, against the number owned. */
+/**
+ * Plates on the bars, all at their markers or all at their heaviest, and in the box-jump and drop-jump
+ * stacks that take most, against the number owned.
+ */
 export function platesNeeded(
   week: PrintableWeek,
   group: readonly PrintedSession[],
   { racks }: RackPlan,
 ): Pick<RackPage, "plates" | "short"> {
   const { plates, numbers } = week;
+  const markerSide = (athlete: string): readonly number[] => {
+    const { markerKg, barKg } = group.find(({ line }) => line.athlete === athlete)!.session;
+    const side = markerKg === null ? null : platesASide(markerKg, barKg, plates);
+    return side?.ok ? side.value : [];
+  };
   // No drop jumps, no stack for them.
   const drops = group.map(({ session }) =>
     session.items.some(({ exercise, contacts }) => /drop jump/.test(exercise) && contacts > 0)
       ? session.drop.stackKg
       : [],
   );
+  const lifts = racks.map(({ turns }) => turns.map((turn) => turn.plates));
+  const markers = racks.map(({ turns }) => turns.map(({ athlete }) => markerSide(athlete)));
   const count = (list: readonly number[], massKg: number) =>
     list.filter((mass) => Math.abs(mass - massKg) < 1e-6).length;
   const rows = [...plates]
@@ -51,11 +62,12 @@ export function platesNeeded(
     .map((plate) => {
       const { massKg, owned } = plate;
       const stamped = stampedOn(plate);
-      const bars = racks.reduce(
-        (sum, { turns }) =>
-          sum + 2 * Math.max(0, ...turns.map((turn) => count(turn.plates, massKg))),
-        0,
-      );
+      const atOnce = (sides: readonly (readonly (readonly number[])[])[]) =>
+        sides.reduce(
+          (sum, ofRack) => sum + 2 * Math.max(0, ...ofRack.map((side) => count(side, massKg))),
+          0,
+        );
+      const bars = Math.max(atOnce(markers), atOnce(lifts));
       const stack = Math.max(0, ...group.map(({ session }) => count(session.stackKg, stamped)));
       const drop = Math.max(0, ...drops.map((stackKg) => count(stackKg, stamped)));
       return { massKg, bars, stack, drop, owned };
