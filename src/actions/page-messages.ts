@@ -20,6 +20,8 @@ export type MadeWithout = {
   readonly damaged: readonly Extract<KeptMatter, "answers" | "week changes">[];
   /** Rows with a cell not used, of the athletes on the page. */
   readonly rows: readonly { readonly athlete: string; readonly rows: number }[];
+  /** Cells of the Next week tab that the coach has changed and paper does not follow. */
+  readonly cells: readonly string[];
 };
 
 /** One line of the day's decision on a card. */

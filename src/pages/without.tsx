@@ -3,10 +3,11 @@ import { paperSentences as sentences } from "../words/paper-sentences";
 
 /** One short line of what a page was made without; nothing where all was read. */
 export function Without({ without }: { readonly without: MadeWithout }) {
-  const { damaged, rows } = without;
+  const { damaged, rows, cells } = without;
   const said = [
     ...damaged.map((what) => sentences.madeWithout[what]),
     ...(rows.length > 0 ? [sentences.rowsNotUsed(rows)] : []),
+    ...(cells.length > 0 ? [sentences.cellsNotFollowed(cells)] : []),
   ];
   return said.length === 0 ? null : <p class="without">{said.join(" ")}</p>;
 }

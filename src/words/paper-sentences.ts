@@ -18,6 +18,9 @@ export const paperSentences = {
     `Not used in full: ${list
       .map(({ athlete, rows }, at) => `${at > 0 ? rows : countWords(rows, "row")} of ${athlete}`)
       .join(", ")}.`,
+  /** "Changed in the Next week tab and not on paper: G5. Change it in the sidebar and print again." */
+  cellsNotFollowed: (cells: readonly string[]) =>
+    `Changed in the Next week tab and not on paper: ${cells.join(", ")}. Change ${cells.length === 1 ? "it" : "them"} in the sidebar and print again.`,
   noBands: {
     "no speed": `No usual speed is known yet. ${byEye}`,
     "no marker set": `No marker set in the rows. ${byEye}`,
@@ -42,7 +45,7 @@ export const paperSentences = {
     return [
       bars.length === 0
         ? ""
-        : `Not enough of ${listWords(bars)} for every bar at its heaviest: pass them from rack to rack, or change a load.`,
+        : `Not enough of ${listWords(bars)} for every bar at once: pass them from rack to rack, or change a load.`,
       stacks.length === 0
         ? ""
         : `Not enough of ${listWords(stacks)} for every load and the stacks at once: lift and jump in turn.`,

@@ -4,6 +4,7 @@ import type { PageKind, PrintedPages } from "../../src/actions/page-messages";
 import { rememberLong } from "../../src/actions/remember-long";
 import { type RequestName, serveRequest } from "../../src/actions/requests";
 import { Pages } from "../../src/pages/pages";
+import { columnName } from "../../src/rows/value/cell-address";
 import { type MemoryWorkbook, memoryWorkbook } from "../actions/memory-workbook";
 import { sampleClub } from "./sample-club";
 
@@ -102,4 +103,30 @@ test("every row is said to be read only where no tab waits for an answer", () =>
   expect(said("Date")).toContain("Every row was read.");
   expect(said("Measured")).toContain("Every row of the tables in use was read.");
   expect(said("Measured")).not.toContain("Every row was read.");
+});
+
+test("a page says which cells of the Next week tab it does not follow; a note of the coach's is none", () => {
+  const book = sampleClub();
+  const said = "Changed in the Next week tab and not on paper:";
+  ask(book, "writeWeek", { ...week, athletes: null });
+  for (const kind of kinds) {
+    for (const text of paper(book, kind)) expect(text).not.toContain(said);
+  }
+  const { id } = book.tabNamed("Next week");
+  const cells = book.values(id);
+  const head = cells.findIndex((row) => row.includes("Load kg"));
+  const at = cells.findIndex((row) => row[0] === tomas) + 1;
+  const column = (heading: string) => cells[head]!.indexOf(heading) + 1;
+  book.type("Next week", at, column("Load kg"), 60);
+  book.type("Next week", at, column("Why"), "as agreed");
+  const line = `${said} ${columnName(column("Load kg"))}${at}. Change it in the sidebar and print again.`;
+  for (const card of paper(book, "cards")) expect(card.includes(line)).toBe(card.includes(tomas));
+  expect(paper(book, "rack plan")[0]).toContain(line);
+  expect(paper(book, "week page")[0]).toContain(line);
+  expect(paper(book, "pictures").join()).not.toContain(said);
+  book.type("Next week", at, column("Contacts"), 5);
+  expect(paper(book, "week page")[0]).toMatch(/G\d+, K\d+\. Change them in the sidebar/);
+  // A tab without its headings is told of under Next week; paper is made all the same.
+  book.type("Next week", head + 1, column("Load kg"), "");
+  for (const kind of kinds) expect(paper(book, kind).join()).not.toContain(said);
 });

@@ -348,7 +348,7 @@ test("plates that the bars alone lack are not to be had by jumping at another ti
   const ten = tuesday!.plates.find(({ plate }) => plate === "10")!;
   expect(ten.bars).toBeGreaterThan(Number(ten.owned));
   expect(platesSaid(tuesday!)).toBe(
-    "Not enough of 10 kg for every bar at its heaviest: pass them from rack to rack, or change a load. Not enough of 25 kg for every load and the stacks at once: lift and jump in turn.",
+    "Not enough of 10 kg for every bar at once: pass them from rack to rack, or change a load. Not enough of 25 kg for every load and the stacks at once: lift and jump in turn.",
   );
 });
 

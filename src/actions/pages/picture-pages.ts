@@ -47,6 +47,7 @@ export function picturePages(week: PrintableWeek): readonly PicturePage[] {
       without: madeWithout(
         week,
         shown.map(({ athlete }) => athlete),
+        [],
       ),
       page: count === 1 ? "" : pageWords.pageOf(at + 1, count),
       athletes: shown,

@@ -13,7 +13,7 @@ import type { MadeWithout } from "../page-messages";
 import type { StateOfSquad } from "../state-of-squad";
 import { proposedWeek } from "../week/proposed-week";
 import type { Workbook } from "../workbook";
-import { damagedForPaper } from "./made-without";
+import { cellsNotFollowed, damagedForPaper } from "./made-without";
 
 /** One athlete's session as it goes to paper. */
 export type PrintedSession = { readonly line: ProposedLine; readonly session: ProposedSession };
@@ -32,6 +32,8 @@ export type PrintableWeek = {
   readonly numbers: PrintedNumbers;
   /** What could not be read of what is kept. */
   readonly damaged: MadeWithout["damaged"];
+  /** Cells of the Next week tab that are the coach's own. */
+  readonly cells: readonly { readonly athlete: string; readonly cell: string }[];
 };
 
 export function printableWeek(
@@ -61,6 +63,7 @@ export function printableWeek(
     plates: rows.plates.length > 0 ? rows.plates : usualPlates,
     numbers: week.state.numbers,
     damaged: damagedForPaper(workbook),
+    cells: cellsNotFollowed(workbook, week),
     daysIn: (athlete) => [...new Set((done.get(nameKey(athlete)) ?? []).map(({ day }) => day))],
     stateOf: remembered(athleteStates(week.state)),
   };

@@ -32,7 +32,11 @@ export function weekPaper(week: PrintableWeek): WeekPaper {
   const lines = week.lines.map((one) => paperLine(week, one));
   const order = { low: 0, high: 1, unsure: 2, plain: 3 } as const;
   return {
-    without: madeWithout(week, []),
+    without: madeWithout(
+      week,
+      [],
+      week.lines.map(({ line }) => line.athlete),
+    ),
     title: pageWords.weekOf(longDay(monday - 7)),
     written: pageWords.written(datedDay(state.asOf)),
     sentences: paperSentences(week),

@@ -20,6 +20,12 @@ export type WeekMerge = {
   readonly same: readonly string[];
   /** Addresses of the coach's own cells that differ from the plan and stay. */
   readonly kept: readonly string[];
+  /** Of these the ones in a planned line, with whose line it is and in which column they stand. */
+  readonly own: readonly {
+    readonly athlete: string;
+    readonly column: WeekColumn;
+    readonly cell: string;
+  }[];
   readonly cells: readonly CellToWrite[];
   /** Cells of ours that hold already what is planned. */
   readonly standing: readonly CellToWrite[];
@@ -49,6 +55,7 @@ export function mergeWeek(given: {
   const removed: string[] = [];
   const same: string[] = [];
   const kept: string[] = [];
+  const own: WeekMerge["own"][number][] = [];
   const cells: CellToWrite[] = [];
   const still: CellToWrite[] = [];
   const written: Record<string, Columns> = {};
@@ -96,7 +103,9 @@ export function mergeWeek(given: {
       } else {
         // Remembered still: should the coach put our text back, the cell is ours again.
         ours[column] = earlier;
-        kept.push(`${columnName(place)}${row}`);
+        const cell = `${columnName(place)}${row}`;
+        kept.push(cell);
+        own.push({ athlete: line.athlete, column, cell });
       }
     }
     if (standing === undefined) {
@@ -124,7 +133,7 @@ export function mergeWeek(given: {
     removed.push(name);
     wholeRow(row, () => "");
   }
-  return { added, changed, removed, same, kept, cells, standing: still, written };
+  return { added, changed, removed, same, kept, own, cells, standing: still, written };
 }
 
 /** Cells of a line's row that hold something we did not write there. */
