@@ -2,7 +2,7 @@ import { nameKey } from "../coaching/record/name-key";
 import { weekLoad } from "../coaching/season/run-load";
 import { accept } from "../outcome";
 import { readDayArgument } from "../rows/argument/day-argument";
-import { countWords } from "../words/reasons-figures";
+import { weekRunsWords } from "../words/week-runs";
 import { askedAthletes, knownAthlete, rowsForAthletes } from "./arguments/asked-athletes";
 import { givenTables } from "./arguments/given-tables";
 import { thrown } from "./arguments/thrown";
@@ -62,10 +62,10 @@ export const runLoadFunction: SheetFunction = {
       return accept([
         days[6]!,
         total,
-        monotony,
-        strain,
+        monotony ?? "–",
+        strain ?? "–",
         ...days.slice(0, 6),
-        withUnused(countWords(counted, "run"), given.unused.of(athlete)),
+        withUnused(weekRunsWords(counted, monotony === null), given.unused.of(athlete)),
       ]);
     });
   },

@@ -1,6 +1,7 @@
 import type { Refusal } from "../outcome";
 
 type Facts = Refusal["facts"];
+const inRow = (row: string | number | undefined) => (row === undefined ? "" : ` in row ${row}`);
 
 /** Why a row of numbers gives no figure. */
 export const statisticsRefusals = {
@@ -17,12 +18,12 @@ export const statisticsRefusals = {
   "degrees-impossible": ({ degrees }: Facts) =>
     `${degrees} degrees of freedom are not possible: there are too few values.`,
   "probability-impossible": ({ place }: Facts) => `Probability ${place} is not between 0 and 1.`,
-  "exertion-impossible": ({ exertion }: Facts) =>
-    `An exertion of ${exertion} is not possible: give it from 0 to 10.`,
-  "minutes-impossible": ({ minutes }: Facts) =>
-    `A run of ${minutes} minutes is not possible: give its length in minutes.`,
+  "exertion-impossible": ({ exertion, row }: Facts) =>
+    `An exertion of ${exertion}${inRow(row)} is not possible: give it from 0 to 10.`,
+  "minutes-impossible": ({ minutes, row }: Facts) =>
+    `A run of ${minutes} minutes${inRow(row)} is not possible: give its length, or clear the row of a run not done.`,
   "run-not-rated": ({ row }: Facts) =>
-    `The run in row ${row} has no exertion or no minutes, so the week's load would read too low: fill in both.`,
+    `The run in row ${row} has no exertion or no minutes that can be used, so the week's load would read too low: fill in both.`,
   "load-unvarying": ({ days }: Facts) =>
     `All ${days} days have the same run load, so monotony cannot be told.`,
   "counts-impossible": () => "Counts are whole numbers from 0 up.",

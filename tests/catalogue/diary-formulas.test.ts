@@ -47,7 +47,7 @@ test("an athlete without diary or runs is refused in words", () => {
   ]);
 });
 
-test("run load: an unrated run refuses the sum by its row, seven equal days refuse the SD", () => {
+test("run load: an unrated run refuses the sum by its row, seven equal days have no monotony", () => {
   const rows = call("RUN_LOAD", both, runs, asOf);
   expect(rows[0]![0]).toMatch(/The run in row 3 has no exertion or no minutes/);
   expect(rows[0]!.slice(1)).toEqual(Array(10).fill("–"));
@@ -56,8 +56,15 @@ test("run load: an unrated run refuses the sum by its row, seven equal days refu
     runs[0]!,
     ...[15, 16, 17, 18, 19, 20, 21].map((day) => [`2026-05-${day}`, "Ilka Brandmoor", 30, 5]),
   ];
-  expect(() => call("RUN_LOAD", "Ilka Brandmoor", equal, asOf)).toThrow(
-    "All 7 days have the same run load, so monotony cannot be told.",
+  const [alike] = call("RUN_LOAD", "Ilka Brandmoor", equal, asOf);
+  const words = "7 runs; all seven days alike, so no monotony";
+  expect(alike).toEqual([150, 1050, "–", "–", ...Array(6).fill(150), words]);
+  const [rest] = call("RUN_LOAD", "Ilka Brandmoor", equal, "2026-05-28");
+  const none = "no run in the rows of these seven days";
+  expect(rest).toEqual([0, 0, "–", "–", ...Array(6).fill(0), none]);
+  const notDone = [runs[0]!, ["2026-05-21", "Ilka Brandmoor", 0, 5]];
+  expect(() => call("RUN_LOAD", "Ilka Brandmoor", notDone, asOf)).toThrow(
+    "A run of 0 minutes in row 2 is not possible",
   );
   expect(() => call("RUN_LOAD", "Ilka Brandmoor", "", asOf)).toThrow("runs is blank");
 });

@@ -18,10 +18,10 @@ export type WeekLoad = {
   /** From six days before the last day to the last; a rest day is 0. */
   readonly days: readonly number[];
   readonly total: number;
-  /** Mean of the seven days / their SD (n − 1). */
-  readonly monotony: number;
+  /** Mean of the seven days / their SD (n − 1); null where all are equal, as without a run. */
+  readonly monotony: number | null;
   /** Total × monotony. */
-  readonly strain: number;
+  readonly strain: number | null;
 };
 
 /**
@@ -32,7 +32,7 @@ export type WeekLoad = {
  *
  * @param runs one athlete's; a run outside the seven days is not read
  * @returns Refuses `run-not-rated` when a run in the week lacks exertion or minutes (a sum without it
- * would be too low), `load-unvarying` when all seven days are equal, and as `runLoad`.
+ * would be too low), and as `runLoad`, with the `row`.
  */
 export function weekLoad(runs: readonly Run[], lastDay: Day): Outcome<WeekLoad> {
   const days = Array<number>(7).fill(0);
@@ -43,14 +43,20 @@ export function weekLoad(runs: readonly Run[], lastDay: Day): Outcome<WeekLoad> 
       return refuse("run-not-rated", { row: run.row, day: run.day });
     }
     const load = runLoad(run.exertion, run.minutes);
-    if (!load.ok) return load;
+    if (!load.ok) return refuse(load.refusal.code, { ...load.refusal.facts, row: run.row });
     days[place]! += load.value;
   }
-  return likeness(days);
+  if (days.some((load) => load !== days[0])) return likeness(days);
+  return accept({ days, total: 7 * days[0]!, monotony: null, strain: null });
 }
 
-/** Total, monotony and strain of seven days' loads, in the loads' unit. Refuses as `weekLoad`. */
-export function likeness(days: readonly number[]): Outcome<WeekLoad> {
+/**
+ * Total, monotony and strain of seven days' loads, in the loads' unit. Refuses `load-unvarying` when
+ * all are equal.
+ */
+export function likeness(
+  days: readonly number[],
+): Outcome<WeekLoad & { readonly monotony: number; readonly strain: number }> {
   const middle = mean(days);
   if (!middle.ok) return middle;
   const spread = standardDeviation(days);

@@ -45,7 +45,21 @@ test("exertion ends at 10 and minutes at a day", () => {
   expect(runLoad(5, 0)).toEqual(refuse("minutes-impossible", { minutes: 0 }));
 });
 
-test("seven equal days have no spread to divide by", () => {
+test("seven equal days have a sum, and no spread to divide by; so has a week without a run", () => {
   const runs = [0, 1, 2, 3, 4, 5, 6].map((back) => run(2 + back, 20_000 - back, 5, 60));
-  expect(weekLoad(runs, 20_000)).toEqual(refuse("load-unvarying", { days: 7 }));
+  const alike = { monotony: null, strain: null };
+  expect(weekLoad(runs, 20_000)).toEqual({
+    ok: true,
+    value: { days: Array(7).fill(300), total: 2100, ...alike },
+  });
+  expect(weekLoad(runs, 20_007)).toEqual({
+    ok: true,
+    value: { days: Array(7).fill(0), total: 0, ...alike },
+  });
+});
+
+test("a run that cannot be is refused by its row", () => {
+  expect(weekLoad([run(9, 20_000, 5, 0)], 20_000)).toEqual(
+    refuse("minutes-impossible", { minutes: 0, row: 9 }),
+  );
 });
