@@ -1,8 +1,12 @@
 import { flightHeight } from "../coaching/jumps/flight-height";
+import { refuse } from "../outcome";
 import { elementwise } from "./arguments/elementwise";
 import { optionalNumberCell } from "./arguments/number-cell";
 import { secondsCell } from "./arguments/seconds-cell";
 import type { SheetFunction } from "./sheet-function";
+
+/** A landing nearer the take-off than this was given in metres. */
+const leastLandingCm = 1;
 
 export const flightHeightFunction: SheetFunction = {
   name: "FLIGHT_HEIGHT",
@@ -30,7 +34,11 @@ export const flightHeightFunction: SheetFunction = {
         const flightS = secondsCell(flightCell, "flight_time");
         if (!flightS.ok) return flightS;
         const landingCm = optionalNumberCell(landingCell, "landing_height");
-        return landingCm.ok ? flightHeight(flightS.value, landingCm.value ?? 0) : landingCm;
+        if (!landingCm.ok) return landingCm;
+        const raisedCm = landingCm.value ?? 0;
+        return raisedCm !== 0 && Math.abs(raisedCm) < leastLandingCm
+          ? refuse("landing-impossible", { landingCm: raisedCm })
+          : flightHeight(flightS.value, raisedCm);
       },
     ),
 };

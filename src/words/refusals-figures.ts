@@ -19,11 +19,11 @@ export const figureRefusals = {
   "flight-impossible": ({ flightS }: Facts) =>
     `A flight time of ${trimmed(Number(flightS), 3)} s is not possible: give seconds (0.52) or milliseconds (520).`,
   "landing-impossible": ({ landingCm }: Facts) =>
-    `A landing ${trimmed(Number(landingCm), 1)} cm from the take-off is not possible: give its height in cm.`,
+    `A landing ${trimmed(Number(landingCm), 2)} cm from the take-off is not possible: give its height in cm.`,
   "landing-not-reached": ({ flightS, landingCm }: Facts) =>
     `A flight of ${trimmed(Number(flightS), 3)} s does not come down on a landing of ${trimmed(Number(landingCm), 1)} cm: check both figures.`,
   "height-impossible": ({ heightCm }: Facts) =>
-    `A height of ${trimmed(Number(heightCm), 1)} cm is not possible: give it in cm.`,
+    `A height of ${trimmed(Number(heightCm), 2)} cm is not possible: give it in cm.`,
   "contact-impossible": ({ contactS }: Facts) =>
     `A contact time of ${trimmed(Number(contactS), 3)} s is not possible: give seconds (0.18) or milliseconds (180).`,
   "stack-unreadable": ({ found }: Facts) =>

@@ -24,6 +24,11 @@ test("one bad cell is that row's sentence, its neighbours keep their figures", (
 test("one cell without a figure throws its sentence", () => {
   expect(() => call("FLIGHT_HEIGHT", "")).toThrow("flight_time is blank");
   expect(() => call("FLIGHT_HEIGHT", 5200)).toThrow("A flight time of 5.2 s is not possible");
+  // 52 hundredths of a second, and lengths in metres: a figure from them would look like one.
+  expect(() => call("FLIGHT_HEIGHT", 52)).toThrow("A flight time of 0.052 s is not possible");
+  expect(() => call("FLIGHT_HEIGHT", 0.5, 0.99)).toThrow("A landing 0.99 cm from the take-off");
+  expect(call("FLIGHT_HEIGHT", 0.5, -1)).toBeCloseTo(30.15, 2);
+  expect(() => call("REACTIVE_STRENGTH", 0.36, 180)).toThrow("A height of 0.36 cm is not possible");
   expect(() => call("REACTIVE_STRENGTH", 36, new Date(2026, 4, 12))).toThrow(
     "contact_time is not a number (a date, 2026-05-12)",
   );

@@ -36,9 +36,15 @@ const edges: Edge[] = [
   ],
   [
     "no flight",
-    () => flightHeight(0.001),
-    () => flightHeight(0),
-    refuse("flight-impossible", { flightS: 0 }),
+    () => flightHeight(0.1),
+    () => flightHeight(0.099),
+    refuse("flight-impossible", { flightS: 0.099 }),
+  ],
+  [
+    "height in metres",
+    () => reactiveStrength(3, 0.2),
+    () => reactiveStrength(2.9, 0.2),
+    refuse("height-impossible", { heightCm: 2.9 }),
   ],
   [
     "landing past 150 cm",

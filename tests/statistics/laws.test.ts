@@ -65,7 +65,7 @@ test("velocity loss is the same in any unit and never below 0 nor as much as 1",
 
 test("longer in the air is higher, and twice as long four times as high", () => {
   fc.assert(
-    fc.property(fc.integer({ min: 50, max: 590 }), (ms) => {
+    fc.property(fc.integer({ min: 100, max: 590 }), (ms) => {
       const height = figureOf(flightHeight(ms / 1000));
       expect(figureOf(flightHeight((ms + 1) / 1000))).toBeGreaterThan(height);
       expectWithin(figureOf(flightHeight(ms / 500)), 4 * height, 1e-9);

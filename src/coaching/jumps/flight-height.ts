@@ -1,8 +1,9 @@
 import { accept, type Outcome, refuse } from "../../outcome";
 import { gravity } from "./gravity";
 
-/** Nobody stays up longer; a longer time is a misread unit. */
+/** Nobody stays up longer; a longer time, or one too short for a jump, is a misread unit. */
 const longestFlightS = 1.2;
+const shortestFlightS = 0.1;
 
 /**
  * Rise of a jump above take-off from its flight time, cm. Level landing: g·t²/8 (Bosco, Luhtanen &
@@ -13,11 +14,12 @@ const longestFlightS = 1.2;
  *
  * @param flightS flight time, s
  * @param landingCm height of the landing above the take-off, cm; 0 is level
- * @returns cm. Refuses `flight-impossible` (not in 0–1.2 s), `landing-impossible` (not −150–150 cm)
+ * @returns cm. Refuses `flight-impossible` (not in 0.1–1.2 s), `landing-impossible` (not −150–150 cm)
  * and `landing-not-reached` when such a flight would meet the landing still rising.
  */
 export function flightHeight(flightS: number, landingCm = 0): Outcome<number> {
-  if (!(flightS > 0 && flightS <= longestFlightS)) return refuse("flight-impossible", { flightS });
+  if (!(flightS >= shortestFlightS && flightS <= longestFlightS))
+    return refuse("flight-impossible", { flightS });
   if (!(Math.abs(landingCm) <= 150)) return refuse("landing-impossible", { landingCm });
   const landingM = landingCm / 100;
   const takeOff = landingM / flightS + (gravity * flightS) / 2;

@@ -62,7 +62,8 @@ export function quantityColumn(
     per = unit?.per ?? 1;
     shutUnlessBase(written, unit);
   };
-  const { low, high } = range;
+  const { high } = range;
+  const low = named === null ? range.lowUnnamed : range.low;
   const report = (code: string, row: number, cell: unknown, facts: RowIssue["facts"] = {}) => {
     view.log.add(code, row, index, cell, { heading: column.heading, ...facts }, dropsRow);
     return null;
@@ -72,7 +73,7 @@ export function quantityColumn(
   const judged = (value: number, of: Unit | null, cell: unknown, row: number): number | null => {
     if (of === null) return null;
     const base = inBase(value, of);
-    if (base >= low && base <= high) return base;
+    if ((base >= low && base <= high) || base === range.low) return base;
     if (range.cellSettlesUnit)
       for (const rival of [range.base, ...range.rivals]) {
         const other = inBase(value, rival);

@@ -8,6 +8,8 @@ export type PlausibleRange = {
   /** Units tried on the whole column when neither heading nor cell names one. */
   readonly rivals: readonly Unit[];
   readonly low: number;
+  /** The same where no unit is named: less is another unit. Nothing at all, 0, is the same in any. */
+  readonly lowUnnamed: number;
   readonly high: number;
   /** Seconds and milliseconds differ a thousandfold, so one cell settles itself. */
   readonly cellSettlesUnit: boolean;
@@ -19,6 +21,7 @@ function range(
   high: number,
   rivals: readonly string[] = [],
   cellSettlesUnit = false,
+  lowUnnamed = low,
 ): PlausibleRange {
   const unit = unitOf(base)!;
   return {
@@ -26,6 +29,7 @@ function range(
     base: unit,
     rivals: rivals.map((word) => unitOf(word)!),
     low,
+    lowUnnamed,
     high,
     cellSettlesUnit,
   };
@@ -36,8 +40,9 @@ export const plausible = {
   loadKg: range("kg", 1, 350, ["lb"]),
   speed: range("m/s", 0.08, 3.5, ["cm/s", "mm/s"]),
   heightCm: range("cm", 3, 130, ["m", "mm"]),
-  dropCm: range("cm", 0, 120, ["m", "mm"]),
-  landingCm: range("cm", 0, 150, ["m", "mm"]),
+  // Nobody drops from a third of a centimetre: 0.3 is metres.
+  dropCm: range("cm", 0, 120, ["m", "mm"], false, 1),
+  landingCm: range("cm", 0, 150, ["m", "mm"], false, 1),
   contactS: range("s", 0.08, 1.2, ["ms"], true),
   flightS: range("s", 0.1, 1, ["ms"], true),
   barKg: range("kg", 1, 40),

@@ -34,11 +34,11 @@ export function unitEvidence(view: TableView, column: Column, range: PlausibleRa
       if (text === null || text.unit !== null) continue;
       value = text.value;
     }
-    count++;
+    if (value !== 0 || range.low > 0) count++;
     pounds.see(value);
     for (let at = 0; at < units.length; at++) {
       const base = inBase(value, units[at] as Unit);
-      if (base >= range.low && base <= range.high) fits[at]!++;
+      if (base >= range.lowUnnamed && base <= range.high) fits[at]!++;
     }
     const base = inBase(value, units[0] as Unit);
     if (base >= range.low && base <= range.high) {

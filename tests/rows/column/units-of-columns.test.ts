@@ -333,6 +333,22 @@ test("the least figure there can be counts among those that a mend lies between"
   ]);
 });
 
+test("a drop or a landing of 0.3 is metres where no unit is named; level ground is 0 in any", () => {
+  const landings = (cells: readonly unknown[], heading = "Landing height") => {
+    const column = oneColumn("Jumps", heading, cells);
+    const said = told(column).filter((one) => !/no-figure/.test(one));
+    return [column.reading.records.map(({ landingCm }) => landingCm), said];
+  };
+  expect(landings([0.3, 0.3, 0, 0.45, 0.3, 0.3])).toEqual([[30, 30, 0, 45, 30, 30], []]);
+  expect(landings([0, 30, 0, 30, 0])).toEqual([[0, 30, 0, 30, 0], []]);
+  // Too few to settle it, and one among centimetres: named, not read.
+  expect(landings([0.3])).toEqual([[null], ["2 implausible"]]);
+  expect(landings([30, 30, 30, 0.3])).toEqual([[30, 30, 30, null], ["5 implausible"]]);
+  expect(landings([0.3], "Landing (m)")).toEqual([[30], []]);
+  const drops = oneColumn("Jumps", "Drop height", [0.3, 0.3, 0.45, 0.3, 0.3, 0]);
+  expect(drops.reading.records.map(({ dropCm }) => dropCm)).toEqual([30, 30, 45, 30, 30, 0]);
+});
+
 test("a figure written as text is in the unit of its heading", () => {
   expect(speeds(["62", "60 "], "Speed (cm/s)")).toEqual({ read: [0.62, 0.6], told: [] });
   expect(loads(["180"], "Load (lb)")).toEqual({ read: [81.6], told: [] });
