@@ -20,7 +20,8 @@ const hundredthsUp = (speed: number) => Math.ceil(speed * 100 - 0.05) / 100;
  * What to lift, from the marker or first set. Two things are asked of it: whether it passed a band of
  * `loadDrop`, and whether it fell out of the athlete's own interval of usual speeds. Both: the band's
  * load at once. Neither: as planned. One alone is a doubt, and so is a set whose repetitions differ
- * widely: the marker is repeated once, and the better of the two decides. Then a steady athlete out of
+ * widely, judged by its middle one where that is slower than the mean, for one repetition misread fast
+ * would hide a slow day: the marker is repeated once, and the better of the two decides. Then a steady athlete out of
  * the interval takes the lightest band, and one inside a wide interval keeps the plan unless the band
  * is passed by more than the wobble of a set. Without an interval the bands judge alone, and only what
  * would take the whole share off is repeated. Faster than usual adds nothing. Never above the plan.
@@ -54,8 +55,7 @@ export function decideToday(seen: SeenToday, plan: DayPlan): Outcome<DayDecision
   }
   if (usual === null) return refuse("usual-speed-missing");
   const sets = seen.sets.filter((set) => set.length > 0);
-  const means = sets.map((set) => hundredths(set.reduce((sum, one) => sum + one, 0) / set.length));
-  const best = Math.max(...means);
+  const best = Math.max(...sets.map(speedOfSet));
   const drop = loadDrop(plannedKg, best, usual, plan.stepKg, 0);
   if (!drop.ok) return drop;
   const slower = usual - best;
@@ -79,10 +79,21 @@ export function decideToday(seen: SeenToday, plan: DayPlan): Outcome<DayDecision
         : usualDrop <= 0
           ? accept({ kind: "as planned", loadKg: plannedKg, above: false })
           : lighter(plannedKg * (1 - (clearly ? usualDrop : usualDrop / 2)), slower, plan);
-  const uneven = once && Math.max(...sets[0]!) - Math.min(...sets[0]!) > widestSet + hair;
+  const uneven = once && isUneven(sets[0]!);
   const doubt = unusual === null ? clearly && !none : unusual !== passed;
   if (!stays.ok || !once || !(uneven || doubt)) return stays;
   return accept({ kind: "repeat the marker", slower, ifSame: elseOf(stays.value) });
+}
+
+const isUneven = (set: readonly number[]) =>
+  Math.max(...set) - Math.min(...set) > widestSet + hair;
+
+/** The mean, of an uneven set no faster than its middle repetition, the slower of two. */
+function speedOfSet(set: readonly number[]): number {
+  const mean = hundredths(set.reduce((sum, one) => sum + one, 0) / set.length);
+  if (!isUneven(set)) return mean;
+  const middle = [...set].sort((a, b) => a - b)[Math.floor((set.length - 1) / 2)]!;
+  return Math.min(mean, hundredths(middle));
 }
 
 /** What the repeated marker leads to when it says the same. */

@@ -45,6 +45,17 @@ test("beyond 0.15 slower, or ill: no heavy work; a set with one odd repetition i
   expect(say(speeds([0.62, 0.3, 0.5]))).toMatch(/^repeat the marker once/);
 });
 
+test("one repetition misread fast hides no slow day, alone or in the set before the repeat", () => {
+  // Usual 0.64: two repetitions 0.16 and 0.08 slower, and one that no bar did.
+  expect(say(speeds([0.48, 0.48, 1.6]))).toMatch(/^repeat the marker once; .*no heavy work/);
+  expect(say(speeds([0.56, 1.1, 0.56]))).toMatch(/^repeat the marker once; .*75 kg/);
+  expect(say(speeds([0.48, 1.6]))).toMatch(/^repeat the marker once/);
+  expect(say(speeds([0.56, 0.56, 1.6], [0.57, 0.56, 0.56]))).toMatch(/^75 kg/);
+  // Beside it the day is as usual: nothing to repeat for.
+  expect(say(speeds([0.63, 0.64, 1.6]))).toBe("as planned: lift 80");
+  expect(say(speeds([0.63, 0.62, 0.3], [0.64, 0.63, 0.63]))).toBe("as planned: lift 80");
+});
+
 /** Usual 0.86 at a marker of 67.5 kg, 85 kg planned, three sets: the worked day of the sag. */
 const tomas = (seen: SeenToday, lowSpeed: number | null) =>
   say(seen, { plannedKg: 85, setsLeft: 3, usualSpeed: 0.86, lowSpeed }, 67.5);
