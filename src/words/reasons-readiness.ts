@@ -30,10 +30,19 @@ export function readinessWords({ word, day, needed }: Readiness): string {
   return `too few rows (${countWords(least.rows, `more day of ${partName(least)}`, `more days of ${partName(least)}`)})`;
 }
 
-/** Main reason of the day's word, or what a usual day rests on. */
+/** A part this many wobbles from usual stands out alone, whatever the day as a whole (19 in 20). */
+const standsOut = 1.96;
+
+/**
+ * Main reason of the day's word, or what a usual day rests on: a part that stands out alone is never
+ * said to be within the usual.
+ */
 export function readinessReason(readiness: Readiness): string {
   const { word, reason, parts, size } = readiness;
   if (word === "too few rows" || size === null) return readinessWords(readiness);
   if (reason) return `${partWords(reason)}, ${countWords(reason.pastRows, "earlier day")}`;
-  return `${parts.map(partName).join(", ")} within the usual`;
+  const alone = parts.filter(({ z }) => Math.abs(z) >= standsOut);
+  const others = parts.filter((one) => !alone.includes(one)).map(partName);
+  const within = `${others.join(", ") || "all together"} within the usual`;
+  return alone.length === 0 ? within : `${within}; standing out: ${alone.map(partWords).join("; ")}`;
 }

@@ -145,6 +145,14 @@ test("a day without a word says what is missing; with one, its reason or that al
   expect(readinessReason(day({ parts: [{ part: "sleep" }, part] }))).toBe(
     "sleep, back squat speed within the usual",
   );
+  const sore = { part: "soreness", of: "", unit: "points", today: 9, usual: 3, z: -3.5 };
+  expect(readinessReason(day({ parts: [{ part: "sleep", z: -1.95 }, sore] }))).toBe(
+    "sleep within the usual; standing out: soreness 9, usual 3",
+  );
+  const good = { ...sore, part: "mood", today: 9, usual: 5, z: 1.96 };
+  expect(readinessReason(day({ parts: [sore, good] }))).toBe(
+    "all together within the usual; standing out: soreness 9, usual 3; mood 9, usual 5",
+  );
 });
 
 test("a jump trend without heights says its word; with them what moved and what could be told", () => {
