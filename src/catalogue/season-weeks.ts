@@ -8,6 +8,7 @@ import { isBlank } from "./arguments/elementwise";
 import { givenTables } from "./arguments/given-tables";
 import { numberCell } from "./arguments/number-cell";
 import { thrown } from "./arguments/thrown";
+import { withUnused } from "./arguments/unused-rows";
 import { athletesParameter, racesParameter } from "./parameters";
 import type { SheetFunction } from "./sheet-function";
 
@@ -46,16 +47,24 @@ export const seasonWeeksFunction: SheetFunction = {
   ],
   compute: ([athletes, races, firstDay, weeksCell]) => {
     const asked = askedAthletes(athletes);
-    const monday = mondayOf(thrown(readDayArgument(firstDay)));
+    const first = readDayArgument(firstDay);
+    const name = "first_day";
+    const monday = mondayOf(
+      thrown(first.ok ? first : refuse(first.refusal.code, { ...first.refusal.facts, name })),
+    );
     const weeks = isBlank(weeksCell) ? usualWeeks : thrown(numberCell(weeksCell, "weeks"));
     if (!(Number.isInteger(weeks) && weeks >= 1 && weeks <= 52)) {
       thrown(refuse("weeks-impossible", { weeks }));
     }
-    const given = givenTables({ Races: races }, ["Races"]);
+    // A race written "9 May" is the one nearest the middle of these weeks.
+    const middle = monday + Math.floor((7 * weeks) / 2);
+    const given = givenTables({ Races: races }, ["Races"], middle);
     const mondays = Array.from({ length: weeks }, (_, at) => monday + 7 * at);
     return rowsForAthletes(asked, 2, ({ athlete, record }) => {
       const season = athleteSeason(athlete, record, given.rows("Races"), mondays);
-      return accept([seasonSigns(season), seasonRaces(season)]);
+      // A race not read may be anybody's.
+      const said = withUnused(seasonRaces(season), given.unused.beside([]));
+      return accept([seasonSigns(season), said]);
     });
   },
 };

@@ -44,5 +44,7 @@ export function readinessReason(readiness: Readiness): string {
   const alone = parts.filter(({ z }) => Math.abs(z) >= standsOut);
   const others = parts.filter((one) => !alone.includes(one)).map(partName);
   const within = `${others.join(", ") || "all together"} within the usual`;
-  return alone.length === 0 ? within : `${within}; standing out: ${alone.map(partWords).join("; ")}`;
+  return alone.length === 0
+    ? within
+    : `${within}; standing out: ${alone.map(partWords).join("; ")}`;
 }

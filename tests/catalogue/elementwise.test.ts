@@ -116,6 +116,14 @@ test("plates without header row, of one cell, and another table in their place",
   );
   const jumps = [["date", "athlete", "test", "height cm"]];
   expect(() => call("STACK_HEIGHT", "5x15", jumps)).toThrow("plates reads like the Jumps table");
+  // Runs have a date, an athlete and a start too; the table it fits best is named.
+  const races = [
+    ["date", "race", "athlete", "matters", "start time"],
+    ["2026-05-09", "R2", "all", "A", "10:00"],
+  ];
+  expect(() => call("SQUAD_TABLE", "Ada", races, "", "", "", "", "2026-05-01")).toThrow(
+    "availability reads like the Races table",
+  );
 });
 
 test("row check names the cell, and says when all is well", () => {

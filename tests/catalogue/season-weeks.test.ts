@@ -22,6 +22,25 @@ test.each([0, 53, 2.5, -4])("a season of %p weeks is refused", (count) => {
   expect(() => weeks(count)).toThrow(/^A season of .* weeks is not possible/);
 });
 
+test("a race without a year is the one in these weeks, one that cannot be read is told to all", () => {
+  const on = (day: string) =>
+    season.compute(["Ilka Brandmoor", [races[0]!, [day, "R2", "all", "A"]], "2026-11-30", 12]);
+  // Twelve weeks from Monday 30 November 2026: 16 January is of the year after.
+  expect(on("16 Jan")).toEqual([["···· ··Aa ····", "R2 (A) 16 Jan"]]);
+  expect(on("5 Dec")).toEqual([["Aa·· ···· ····", "R2 (A) 5 Dec"]]);
+  expect(on("soon")).toEqual([
+    ["···· ···· ····", "no races; 1 row with a cell not used (see ROW_CHECK)"],
+  ]);
+});
+
+test("a first day that is none is named as the argument it is", () => {
+  const from = (day: unknown) => () => season.compute(["Ilka Brandmoor", races, day, 8]);
+  expect(from("")).toThrow("first_day is blank: point it at a date cell.");
+  expect(from("soon")).toThrow("first_day is not a date (soon)");
+  expect(from("4 May")).toThrow("first_day has no year (4 May)");
+  expect(from("4/5/2026")).toThrow("first_day could be two days (4/5/2026)");
+});
+
 test("the squad table names the next race, and how much it matters only where that is written", () => {
   const table = catalogue.find(({ name }) => name === "SQUAD_TABLE")!;
   const notes = (matters: string) => {

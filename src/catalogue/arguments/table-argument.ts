@@ -44,9 +44,9 @@ export function tableArgument<T extends TableName>(
   );
   if (spoiled.length === 0) return accept({ table, reading, cells });
   const named = headingsNamed(table, cells);
-  const other = tableNames.find(
-    (one) => one !== table && fits(one, cells) && headingsNamed(one, cells) > named,
-  );
+  const others = tableNames.filter((one) => one !== table && fits(one, cells));
+  const most = Math.max(...others.map((one) => headingsNamed(one, cells)));
+  const other = most > named && others.find((one) => headingsNamed(one, cells) === most);
   if (other) return refuse("argument-other-table", { name, table, other });
   const missing = spoiled.flatMap(({ facts }) => (facts.field ? [fieldWords(facts.field)] : []));
   return missing.length > 0 && missing.length < neededFields[table].length

@@ -85,8 +85,7 @@ export function decideToday(seen: SeenToday, plan: DayPlan): Outcome<DayDecision
   return accept({ kind: "repeat the marker", slower, ifSame: elseOf(stays.value) });
 }
 
-const isUneven = (set: readonly number[]) =>
-  Math.max(...set) - Math.min(...set) > widestSet + hair;
+const isUneven = (set: readonly number[]) => Math.max(...set) - Math.min(...set) > widestSet + hair;
 
 /** The mean, of an uneven set no faster than its middle repetition, the slower of two. */
 function speedOfSet(set: readonly number[]): number {
