@@ -522,3 +522,109 @@ test("each lift is read in the unit of its own heading, its speeds as that says"
     [40, 0.9, "peak"],
   ]);
 });
+
+test.each<Example>([
+  [
+    "a lift in a column without a heading",
+    [...who, "", "Set 1 kg", "Set 2 kg"],
+    [...squatted, 80, 85],
+    ["Squat: Ilka 1 80x?", "Squat: Ilka 2 85x?"],
+  ],
+  [
+    "two columns that may be the names",
+    ["Date", "", "", "Squat kg", "Bench kg"],
+    [day, "Ilka", "Blue", 80, 40],
+    ["A2 athlete-missing: 2026-05-05"],
+  ],
+  [
+    "words without a heading beside the name",
+    [...who, "", "Squat kg", "Bench kg"],
+    [...ilka, "calm", 80, 40],
+    ["Squat: Ilka work 80x? – calm", "Bench: Ilka work 40x? – calm", "C2 Ilka: calm"],
+  ],
+  [
+    "a lift's words beside lifts across",
+    [...who, "", "Squat kg", "Bench kg"],
+    [...ilka, "Squat day", 80, 40],
+    [
+      "Squat: Ilka work 80x? – Squat day",
+      "Bench: Ilka work 40x? – Squat day",
+      "C2 Ilka: Squat day",
+    ],
+  ],
+  [
+    "the same heading twice",
+    [...who, "Squat kg", "Squat kg", "Bench kg"],
+    [...ilka, 80, 85, 40],
+    ["Squat: Ilka work 80x?", "Bench: Ilka work 40x?", "Squat kg?"],
+  ],
+  [
+    "the best of each set",
+    [...lifted, "Set 1 kg", "Set 1 best m/s", "Set 2 kg", "Set 2 best m/s"],
+    [...squatted, 80, 0.6, 85, 0.55],
+    ["Squat: Ilka 1 80x? 0.6", "Squat: Ilka 2 85x? 0.55"],
+  ],
+  [
+    "the mean of the sets' speeds",
+    [...lifted, "Set 1 kg", "Set 1 m/s", "Set 2 kg", "Set 2 m/s", "Mean m/s"],
+    [...squatted, 80, 0.6, 85, 0.55, 0.575],
+    ["Squat: Ilka 1 80x? 0.6", "Squat: Ilka 2 85x? 0.55"],
+  ],
+  [
+    "a greatest speed beside loads alone",
+    [...lifted, "Set 1 kg", "Set 2 kg", "Max m/s"],
+    [...squatted, 80, 85, 0.6],
+    ["Squat: Ilka 1 80x?", "Squat: Ilka 2 85x?", "Max m/s?"],
+  ],
+  [
+    "a note of the first set alone",
+    [...lifted, "Set 1 kg", "Set 1 note", "Set 2 kg"],
+    [...squatted, 80, "calm", 85],
+    ["Squat: Ilka 1 80x? – calm", "Squat: Ilka 2 85x?"],
+  ],
+  [
+    "a lift's note beside the row's",
+    [...who, "Notes", "Squat kg", "Bench kg", "Bench notes"],
+    [...ilka, "cold", 80, 40, "slow"],
+    ["Squat: Ilka work 80x? – cold", "Bench: Ilka work 40x? – slow"],
+  ],
+  [
+    "how many repetitions, that may be the number of another set",
+    [...lifted, "Set 1 (5)", "Set 2 (1)"],
+    [...squatted, 80, 85],
+    ["A1 column-missing: ", "Set 1 (5)?", "Set 2 (1)?"],
+  ],
+  [
+    "pounds and speeds in one cell",
+    [...lifted, "Set 1 (lb/m/s)", "Set 2 (lb/m/s)"],
+    [...squatted, "180lb/0.62", "180lb/0.6"],
+    ["Squat: Ilka 1 81.6466266x? 0.62", "Squat: Ilka 2 81.6466266x? 0.6"],
+  ],
+  [
+    "a warm-up of one kind of a lift",
+    [...who, "Squat warm-up narrow kg", "Squat narrow kg", "Bench kg"],
+    [...ilka, 50, 80, 40],
+    ["Squat narrow: Ilka warm-up 50x?", "Squat narrow: Ilka work 80x?", "Bench: Ilka work 40x?"],
+  ],
+])("columns beside one another: %s", (_, headings, cells, told) => {
+  expect(shown([headings, cells])).toEqual(told);
+});
+
+test("names and days above lifts side by side are those of the rows below", () => {
+  expect(
+    shown([
+      ["Ilka", "", ""],
+      ["5 May", "", ""],
+      ["Week", "Squat kg", "Bench kg"],
+      [1, 80, 40],
+    ]).slice(0, 2),
+  ).toEqual(["Squat: Ilka work 80x?", "Bench: Ilka work 40x?"]);
+});
+
+test("a lift that is the only column is a column of lifts", () => {
+  const { layout, reading } = read([
+    [...who, "Squat kg"],
+    [...ilka, 80],
+  ]);
+  expect([layout, reading.records.map(shortSet)]).toEqual(["tests across", ["05-05 Ilka 1 80x?"]]);
+});

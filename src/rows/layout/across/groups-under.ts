@@ -42,8 +42,7 @@ export function groupsUnder(
   const title = names.size === 1 && (hasLift || liftInWords([...names.keys()][0]) === null);
   const all = title ? titled.map((one) => ({ ...one, label: "" })) : titled;
   const lifts = title ? new Set<string>() : liftsAmong(names, hasLift);
-  const hasAthlete = titled.some(({ field }) => field === "athlete");
-  const labels = lifts ?? (hasAthlete ? null : athletesAmong(names));
+  const labels = lifts ?? athletesAmong(names);
   if (labels === null) return null;
   const ofSets = all.filter(({ set }) => set !== "");
   const several = new Set(ofSets.map(({ set }) => set)).size > 1;
@@ -62,17 +61,17 @@ export function groupsUnder(
     const field = fieldOf(heading);
     const key = keyOf(heading);
     // The mean or the best of the sets says nothing that they do not, nor does how many there are.
+    const summary =
+      (right(heading) && namesSummary(label.split(" ").pop())) ||
+      (field === "speed" && ofReps.test(column.words));
     const derived =
       several &&
       heading.set === "" &&
       (field === "setCount" ||
-        (right(heading) && namesSummary(label.split(" ").pop())) ||
-        (field === "speed" &&
-          ofReps.test(column.words) &&
-          ofSets.some((one) => fieldOf(one) === field)));
+        (summary && (field === null || ofSets.some((one) => fieldOf(one) === field))));
     if (derived) known.add(column.index);
     else if (field === null || (right(heading) && label !== "" && !labels.has(label))) continue;
-    else if (!right(heading) || key === noGroup || !isInside(heading, all.filter(right)))
+    else if (!right(heading) || key === noGroup || !isInside(heading, all))
       take(shared, field, column);
     else {
       const group = groups.get(key) ?? { of: heading, columns: {}, reps: [] };

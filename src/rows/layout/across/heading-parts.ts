@@ -47,9 +47,6 @@ export function headingParts(cell: unknown, index: number): HeadingParts {
     tokens.splice(last, 1, glued[1]!, glued[2]!);
   const set = takeSet(tokens);
   const found = named(tokens);
-  // The greatest speed may be the peak of one repetition or the best of their means: it is asked about.
-  if (found?.field === "speed" && /(?:^| )max$/i.test(found.label))
-    return { field: null, set, label: found.label, column };
   const counted = number.exec(tokens[tokens.length - 1] ?? "")?.[1];
   // "kg 1" is the load of the first set; a number alone waits for the heading above it.
   if (found === null && set === "" && counted !== undefined) {

@@ -40,7 +40,7 @@ export function liftsAmong(
 ): ReadonlySet<string> | null {
   const all = [...names.keys()];
   if (all.length === 0) return new Set();
-  if (all.length === 2 && all.every((name) => namesSide(name))) return new Set(all);
+  if (all.every(namesSide)) return new Set(all);
   if (hasLift || all.some(notLifted)) return null;
   const lifts = all.filter(namesLift);
   if (lifts.length === 0) return null;
