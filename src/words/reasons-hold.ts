@@ -55,6 +55,23 @@ export function fallenUncalled({ value, visibleFall }: SeasonHold): boolean {
   return visibleFall !== null && (value?.change ?? 0) <= -visibleFall;
 }
 
+/**
+ * "last compared on 15 May" of a speed whose setting has changed since: nothing of it is seen now, and no
+ * loss of it would show; "" otherwise.
+ */
+export function lastComparedWords({ value, measures, sessions, notes }: SeasonHold): string {
+  const changed = notes.flatMap(({ code, facts }) =>
+    code === "setting-changed" ? [Number(facts.sinceDay)] : [],
+  );
+  if (value?.kind !== "bar speed" || changed.length === 0) return "";
+  const place = measures.findIndex(({ kind }) => kind === "bar speed");
+  const compared = sessions.flatMap(({ day, percents }) =>
+    (percents[place] ?? null) === null ? [] : [day],
+  );
+  const last = Math.max(...compared);
+  return changed.some((day) => day > last) ? `last compared on ${dayWords(last)}` : "";
+}
+
 /** Whether it is one value that fell, and no other even half as far: it is found late, or not at all. */
 function fallenAlone({ value, measures, visibleFall }: SeasonHold): boolean {
   return (
@@ -83,6 +100,8 @@ export function holdReason(hold: SeasonHold): string {
     value.change === null
       ? movedWords(value)
       : `${valueWords(value)} ${signedPercentWords(value.change)} from baseline, ${wobble}, last ${counts}`;
+  const compared = lastComparedWords(hold);
+  if (compared !== "") return `${now}; ${compared}`;
   const visible =
     hold.visibleFall === null
       ? ""

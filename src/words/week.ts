@@ -162,13 +162,18 @@ export function insteadCellWords({ exercise, loadKg }: SessionItem): string {
   return `${exercise}, ${loadKg === null ? byFeel : `last ${kg(loadKg)} kg`}`;
 }
 
+/** Past ten the repetition table ends, and a figure would say more than is known. */
+const mostReserve = 10;
+
 /** What follows if the session is written as it stands. */
 export function consequenceWords(session: ProposedLine["sessions"][number]): string[] {
   const { reserve, contacts, hoursToRace } = session;
   const onBar =
     reserve === null
       ? "Repetitions in reserve not known: no strength estimate, none written down."
-      : `About ${repetitionsWords(Math.max(0, reserve))} in reserve at the cautious end${reserve < 2 ? ": fewer than the two asked for" : ""}.`;
+      : reserve > mostReserve
+        ? "More than ten repetitions in reserve at the cautious end."
+        : `About ${repetitionsWords(Math.max(0, reserve))} in reserve at the cautious end${reserve < 2 ? ": fewer than the two asked for" : ""}.`;
   return [
     ...(session.instead ? [] : [onBar, `Volume load ${trimmed(volumeLoad([session]), 2)} kg.`]),
     ...(contacts > 0 ? [`At most ${countWords(contacts, "ground contact")}.`] : []),

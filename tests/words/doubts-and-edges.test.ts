@@ -208,6 +208,32 @@ test("a loss in one value alone is not promised to show soon, beside another hal
   expect(only).toMatch(/would usually show within six more sessions$/);
 });
 
+test("of a speed not compared since its tool changed no loss is said to show, but when it was last compared", () => {
+  const speed = { ...measure, kind: "bar speed", of: "Back squat", change: 5 } as HoldMeasure;
+  const day = (day: number, speedSeen: boolean) => ({ day, percents: [speedSeen ? 1 : null, 2] });
+  const said = (sinceDay: number, code = "setting-changed", value = speed) =>
+    holdReason({
+      ...hold,
+      value,
+      measures: [speed, { ...measure, kind: "jump height", of: "box jump" }],
+      visibleFall: 5,
+      // 20,588 is 15 May 2026.
+      sessions: [day(20_585, true), day(20_588, true), day(20_592, false)],
+      notes: [{ code, facts: { sinceDay } }],
+    } as unknown as SeasonHold);
+  expect(said(20_592)).toBe(
+    "back squat speed +5 % from baseline, wobble 4 %, last 4 sessions against 6; last compared on 15 May",
+  );
+  const shows = /; a loss of 5 % would usually show within six more sessions$/;
+  // Sessions away with another tool, and back since.
+  expect(said(20_587)).toMatch(shows);
+  expect(said(20_588)).toMatch(shows);
+  expect(said(20_592, "far-off-sets")).toMatch(shows);
+  expect(said(20_592, "setting-changed", { ...measure, kind: "jump height", change: 5 })).toMatch(
+    shows,
+  );
+});
+
 test("an onset is told with the days it may lie either side, or alone", () => {
   const since = (sinceFrom: number | null, sinceTo: number | null) =>
     sinceWords({ ...hold, sinceDay: 20_585, sinceFrom, sinceTo });

@@ -376,6 +376,15 @@ test("what follows from a session: reserve, volume, contacts and hours to the ra
   expect(consequenceWords({ ...other, reserve: 3 } as never)[0]).toBe(
     "About 3 repetitions in reserve at the cautious end.",
   );
+  // The repetition table ends at ten.
+  const many = [10, 10.1, 28.5].map(
+    (reserve) => consequenceWords({ ...other, reserve } as never)[0],
+  );
+  expect(many).toEqual([
+    "About 10 repetitions in reserve at the cautious end.",
+    "More than ten repetitions in reserve at the cautious end.",
+    "More than ten repetitions in reserve at the cautious end.",
+  ]);
   // Speeds may well stand in the rows: an estimate is refused where loads are alike.
   expect(consequenceWords({ ...other, reserve: null } as never)[0]).toBe(
     "Repetitions in reserve not known: no strength estimate, none written down.",

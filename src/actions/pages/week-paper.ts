@@ -13,6 +13,7 @@ import { percentWords, signedPercentWords } from "../../words/reasons-figures";
 import {
   fallenUncalled,
   holdWords,
+  lastComparedWords,
   movedWords,
   sinceWords,
   valueWords,
@@ -111,6 +112,8 @@ function afterWord(season: SeasonHold): string {
   if (word === "slipping" || word === "rising") {
     return ` since ${sinceWords(season)}: ${movedWords(value)}, ${wobble}`;
   }
+  const compared = lastComparedWords(season);
+  if (compared !== "") return `; ${wobble}, ${compared}`;
   if (fallenUncalled(season)) {
     const of = value === season.measures[0] ? "" : `${valueWords(value)} `;
     return `; ${of}${signedPercentWords(value.change ?? 0)} now, ${wobble}: too few sessions to call it`;
