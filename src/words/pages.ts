@@ -87,6 +87,7 @@ export const pageWords = {
   instead: (usual: string) => `in place of ${usual}`,
   aSide: (plates: string) => `${plates} a side`,
   emptyBar: "empty bar",
+  underBar: "less than the bar",
   rack: (n: number) => `Rack ${n}`,
   bar: (load: string) => `${load} bar`,
   back: (athlete: string, change: string) => `Next round, back to ${athlete}: ${change}`,

@@ -46,7 +46,7 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
         : {
             load: withUnit(session.markerKg),
             reps: 3,
-            plates: sideWords(week, one, session.markerKg),
+            plates: sideWords(week, session, session.markerKg),
             usual: session.usualMarkerSpeed === null ? "" : speed(session.usualMarkerSpeed),
           },
     bands: session.bands.map((band) => cardBand(week, one, band)),
@@ -93,7 +93,7 @@ function liftOf(
   const { withUnit } = week.numbers;
   const { instead, loadKg } = one.session;
   if (!instead) {
-    const plates = sideWords(week, one, loadKg);
+    const plates = sideWords(week, one.session, loadKg);
     return { name: sentence(one.line.exercise), load: withUnit(loadKg), plates };
   }
   const { load } = loadWords(instead, withUnit);
@@ -118,24 +118,22 @@ function cardBand(week: PrintableWeek, { line, session }: PrintedSession, band: 
   return {
     ...parts,
     lift: numbers.mass(loadKg),
-    plates:
-      side.ok && side.value.length > 0
-        ? side.value.map(numbers.mass).join(" + ")
-        : pageWords.emptyBar,
+    plates: sideWords({ plates, numbers }, session, loadKg, (side) => side),
     side: side.ok ? side.value : [],
     floor: usual === null ? "" : numbers.speed(usual * (1 - cap)),
   };
 }
 
-/** "20 + 10 a side"; "empty bar"; "" when the load is not to be had on this bar. */
+/** "20 + 10 a side"; "empty bar"; that the bar weighs more; "" when these plates do not make the load. */
 function sideWords(
-  { plates, numbers }: PrintableWeek,
-  { session }: PrintedSession,
+  { plates, numbers }: Pick<PrintableWeek, "plates" | "numbers">,
+  { barKg }: PrintedSession["session"],
   loadKg: number,
+  said = pageWords.aSide,
 ): string {
-  const side = platesASide(loadKg, session.barKg, plates);
-  if (!side.ok) return "";
+  const side = platesASide(loadKg, barKg, plates);
+  if (!side.ok) return loadKg < barKg ? pageWords.underBar : "";
   return side.value.length === 0
     ? pageWords.emptyBar
-    : pageWords.aSide(side.value.map(numbers.mass).join(" + "));
+    : said(side.value.map(numbers.mass).join(" + "));
 }

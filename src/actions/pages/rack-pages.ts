@@ -66,9 +66,10 @@ function rackLines(
   };
   const markers = sessions.map(({ markerKg }) => {
     const side = markerKg === null ? null : platesASide(markerKg, barKg, plates);
-    return side?.ok
-      ? { marker: numbers.mass(markerKg ?? 0), markerChange: change(side.value) }
-      : { marker: "–", markerChange: "" };
+    return {
+      marker: markerKg === null ? "–" : numbers.mass(markerKg),
+      markerChange: side?.ok ? change(side.value) : "",
+    };
   });
   const lines: RackLine[] = turns.map((turn, at) => {
     const { bands, sets, reps } = sessions[at]!;
@@ -80,7 +81,11 @@ function rackLines(
       ...markers[at]!,
       load: numbers.mass(turn.loadKg),
       plates:
-        turn.plates.length === 0 ? pageWords.emptyBar : turn.plates.map(numbers.mass).join(" + "),
+        turn.loadKg < barKg
+          ? pageWords.underBar
+          : turn.plates.length === 0
+            ? pageWords.emptyBar
+            : turn.plates.map(numbers.mass).join(" + "),
       side: turn.plates,
       change: change(turn.plates),
       sets: `${sets}×${reps}`,
