@@ -13,7 +13,10 @@ import type { SheetFunction } from "./sheet-function";
 
 const names = ["planned_load", "sets_left", "step"];
 const mayBeBlank = ["usual_speed", "speed_load", "bar", "low_speed", "share_off"];
-const usualBarKg = 20;
+/** Common practice, no source: what a bar weighs where nobody says, in the unit loads are given in. */
+const usualBar = { kg: 20, lb: 45 } as const;
+const figuresSaid = /^\s*(kg|lbs?)?\s*,?\s*$/i;
+
 export const dayLoadFunction: SheetFunction = {
   name: "DAY_LOAD",
   summary:
@@ -40,7 +43,7 @@ export const dayLoadFunction: SheetFunction = {
       help: "The Plates table with its header row, for loads and plates a side that exist in this gym.",
       optional: true,
     },
-    { name: "bar", help: "Mass of the bar, kg; 20 when left out.", optional: true },
+    { name: "bar", help: "Mass of the bar, kg; 20 kg or 45 lb when left out.", optional: true },
     {
       name: "low_speed",
       help: "Slowest speed still usual for that athlete, m/s, such as the low end of the expected speed; left out, the bands judge alone.",
@@ -79,6 +82,7 @@ export const dayLoadFunction: SheetFunction = {
   compute: ([speeds, usual, planned, sets, step, speedLoad, plates, bar, low, off, figures]) => {
     const { reading } = thrown(optionalTable("Plates", "plates", plates));
     const written = String(figures ?? "");
+    if (!figuresSaid.test(written)) thrown(refuse("figures-unknown", { found: written }));
     const numbers = printedNumbers({
       unit: /lb/i.test(written) ? "lb" : "kg",
       mark: written.includes(",") ? "," : ".",
@@ -115,7 +119,7 @@ export const dayLoadFunction: SheetFunction = {
             reading.records.length > 0 || barMass !== null
               ? {
                   plates: reading.records,
-                  barKg: barMass === null ? usualBarKg : kg(barMass),
+                  barKg: kg(barMass ?? usualBar[numbers.unit]),
                 }
               : null,
         });

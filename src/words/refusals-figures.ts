@@ -33,7 +33,7 @@ export const figureRefusals = {
   "stack-count": ({ found, count }: Facts) =>
     `${count} equal plates in “${found}” is rather a mass written before its count: “5x15” is five plates of 15 kg.`,
   "plate-not-measured": ({ place, massKg }: Facts) =>
-    `Plate ${place} of the stack is ${kg(massKg)}, which the Plates table does not have: measure its thickness and add a row.`,
+    `Plate ${place} of the stack is ${kg(massKg)}, and no row of the Plates table gives it a thickness that can be used: measure it and write it there.`,
   "plates-not-owned": ({ massKg, owned }: Facts) =>
     `The stack needs more ${kg(massKg)} plates than the ${owned} the Plates table says there are.`,
   "attempt-missed": () => "The attempt was missed, so it has no height.",
@@ -50,6 +50,8 @@ export const figureRefusals = {
     `A speed of ${speed} m/s is not possible: type 0.62 for 0.62 m/s.`,
   "share-off-impossible": ({ share }: Facts) =>
     `${share} is not a share to take off: give a fraction from 0 to 0.3, such as 0.1.`,
+  "figures-unknown": ({ found }: Facts) =>
+    `figures is not known (${found}): give “,” for a decimal comma, “lb” for pounds, “lb,” for both, or leave it out.`,
   "step-impossible": ({ stepKg }: Facts) =>
     `A step of ${kg(stepKg)} is not possible: give the smallest change of load, such as 2.5.`,
   "step-too-large": ({ stepKg, loadKg }: Facts) =>

@@ -54,4 +54,17 @@ test("the day's decision is given in pounds and with a comma where it is asked s
     "0,81 or faster: lift 82,5",
   );
   expect(lift("86", 0.86, 85, 3, 2.5, "", "", "", "", "", ",")).toMatch(/Type 0,86\?$/);
+  // The bar of a gym of pounds is 45 lb where nobody says: 165 is 45 and 60 a side.
+  const inPounds = [["mass lb", "thickness cm"], ...[45, 25, 10, 5, 2.5].map((lb) => [lb, 3])];
+  expect(lift("slow", "", 185, 3, 5, "", inPounds, "", "", "", "LB")).toBe(
+    "165 lb for the remaining 3 sets (−10.8 %): slow by eye, 45+10+5 a side",
+  );
+});
+
+test("a word for the figures that is not known is refused, not read as kilograms", () => {
+  for (const word of ["pounds", "lb;"])
+    expect(() => lift("slow", "", 185, 3, 5, "", "", "", "", "", word)).toThrow(
+      `figures is not known (${word}): give`,
+    );
+  expect(lift("slow", "", 185, 3, 5, "", "", "", "", "", "lbs")).toMatch(/^165 lb/);
 });

@@ -116,6 +116,13 @@ test("plates without header row, of one cell, and another table in their place",
   );
   const jumps = [["date", "athlete", "test", "height cm"]];
   expect(() => call("STACK_HEIGHT", "5x15", jumps)).toThrow("plates reads like the Jumps table");
+  // The row is there, its thickness is not: 38 mm written as cm.
+  expect(() =>
+    call("STACK_HEIGHT", "15", [
+      ["mass kg", "thickness cm"],
+      [15, 38],
+    ]),
+  ).toThrow("Plate 1 of the stack is 15 kg, and no row of the Plates table gives it a thickness");
   // Runs have a date, an athlete and a start too; the table it fits best is named.
   const races = [
     ["date", "race", "athlete", "matters", "start time"],
