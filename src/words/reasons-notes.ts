@@ -34,7 +34,7 @@ const sentences: Readonly<Record<string, (facts: Facts) => string>> = {
   "setting-changed-in-baseline": (facts) =>
     `${settingChange(facts)}: the setting changed within the baseline. A baseline of about six sessions with one tool is better.`,
   "drop-height-changed": ({ test, sessions, sinceDay, usualCm }) =>
-    `${countWords(Number(sessions), "day")} of ${withinSentence(String(test))} from ${dayWords(Number(sinceDay))} from another drop height than the baseline${usualCm === "" ? "" : `’s ${trimmed(Number(usualCm), 1)} cm`} ${Number(sessions) === 1 ? "is" : "are"} not compared.`,
+    `${countWords(Number(sessions), "day")} of ${withinSentence(String(test))} from ${dayWords(Number(sinceDay))} ${usualCm === "" ? "with a drop height, which the baseline lacks," : `without the baseline’s drop height of ${trimmed(Number(usualCm), 1)} cm`} ${Number(sessions) === 1 ? "is" : "are"} not compared.`,
   "heights-not-read": ({ test, attempts }) =>
     `${countWords(Number(attempts), "attempt")} of ${withinSentence(String(test))} gave no height: a plate not measured or not owned, or a flight time that is not possible.`,
   "measure-not-followed": (facts) =>

@@ -26,7 +26,7 @@ export function partWords(part: ReadinessPart): string {
 export function readinessWords({ word, day, needed }: Readiness): string {
   if (word !== "too few rows") return word;
   const least = [...needed].sort((a, b) => a.rows - b.rows)[0];
-  if (!least) return `too few rows (nothing recorded on ${dayWords(day)})`;
+  if (!least) return `too few rows (no value recorded on ${dayWords(day)})`;
   return `too few rows (${countWords(least.rows, `more day of ${partName(least)}`, `more days of ${partName(least)}`)})`;
 }
 

@@ -135,5 +135,5 @@ test("a first day has no usual to be held against", () => {
   const first = (day: string) =>
     call("READINESS", "Wren Castellow", [head, wren(1, 60, 0.7, day)], "", "", asOf)[0]!;
   expect(first(asOf).slice(0, 2)).toEqual(["too few rows (4 more days of back squat speed)", "–"]);
-  expect(first("2026-05-19")[0]).toBe("too few rows (nothing recorded on 21 May)");
+  expect(first("2026-05-19")[0]).toBe("too few rows (no value recorded on 21 May)");
 });

@@ -99,12 +99,12 @@ test("a changed setting says what it was and is, in its own unit", () => {
 test("another drop height is told with the usual one, when it is known", () => {
   const facts = { test: "Drop jump", sessions: 1, sinceDay: monday, usualCm: 30 };
   expect(noteWords({ code: "drop-height-changed", facts })).toBe(
-    "1 day of drop jump from 6 Apr from another drop height than the baseline’s 30 cm is not compared.",
+    "1 day of drop jump from 6 Apr without the baseline’s drop height of 30 cm is not compared.",
   );
   expect(
     noteWords({ code: "drop-height-changed", facts: { ...facts, sessions: 2, usualCm: "" } }),
   ).toBe(
-    "2 days of drop jump from 6 Apr from another drop height than the baseline are not compared.",
+    "2 days of drop jump from 6 Apr with a drop height, which the baseline lacks, are not compared.",
   );
   expect(() => noteWords({ code: "no-such-note", facts: {} })).toThrow("no-such-note");
 });
@@ -132,7 +132,7 @@ test("a day's parts are said in their own units", () => {
 
 test("a day without a word says what is missing; with one, its reason or that all is usual", () => {
   const few = { word: "too few rows", size: null };
-  expect(readinessWords(day(few))).toBe("too few rows (nothing recorded on 6 Apr)");
+  expect(readinessWords(day(few))).toBe("too few rows (no value recorded on 6 Apr)");
   const needed = [
     { part: "jump", of: "Box jump", rows: 3 },
     { part: "sleep", of: "", rows: 1 },

@@ -72,7 +72,7 @@ test("a day without rows says so, a slow one says by how much", () => {
     parts: [],
     needed: [],
   };
-  expect(readinessWords(day)).toMatch(/^too few rows \(nothing recorded on \d+ Jul\)$/);
+  expect(readinessWords(day)).toMatch(/^too few rows \(no value recorded on \d+ Jul\)$/);
   const part = { part: "speed" as const, of: "Back squat", unit: "m/s" as const };
   const slow = { ...part, z: -2, today: 0.63, usual: 0.7, pastRows: 12 };
   expect(
