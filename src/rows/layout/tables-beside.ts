@@ -94,7 +94,7 @@ function partsFrom(cells: Cells, row: number): TableBeside[] {
     from,
     to,
     cells: cells.map((line, at) => {
-      const keep = holdsForAll(line, at < row, bounds[0]!.to) ? bounds[0]!.to : 0;
+      const keep = holdsForAll(line, at < row) ? bounds[0]!.to : 0;
       return line.map((cell, column) =>
         (column >= from && column < to) || column < keep ? cell : "",
       );
@@ -103,10 +103,10 @@ function partsFrom(cells: Cells, row: number): TableBeside[] {
 }
 
 /** A day, a place or a name alone at the left stands for every table; a lift's or a test's title does not. */
-function holdsForAll(line: readonly unknown[], above: boolean, left: number): boolean {
+function holdsForAll(line: readonly unknown[], above: boolean): boolean {
   const filled = [...line.entries()].filter(([, cell]) => !isBlank(cell));
   const [only] = filled;
-  if (only === undefined || filled.length > 1 || only[0] >= left) return false;
+  if (only === undefined || filled.length > 1) return false;
   return (
     dayOfCell(only[1]) !== null || (above && liftInWords(only[1]) === null && !namesJump(only[1]))
   );

@@ -91,3 +91,16 @@ test("weekdays beside the dates are no athlete, and notes of a day are kept", ()
     [],
   ]);
 });
+
+test("a column without a name, one of hours and one of a week are no athletes'", () => {
+  const { reading, questions } = understandTable(
+    "Diary",
+    [
+      ["Date", "Signe Hall", "Maja Ek", "", "h", "Week 3"],
+      ["2026-06-01", 3, 2, 9, 8, 7],
+    ],
+    { title: "Soreness" },
+  );
+  expect(reading.records.map(({ athlete }) => athlete)).toEqual(["Signe Hall", "Maja Ek"]);
+  expect(questions.map(({ column }) => column).sort()).toEqual([4, 5, 6]);
+});

@@ -119,6 +119,18 @@ test.each<Example>([
     [...ilka, 1, 80, 5],
     ["SQUAT: Ilka 1 80x5"],
   ],
+  [
+    "repetitions before a lift and behind each",
+    [...who, "reps", "Squat", "reps", "Bench", "reps"],
+    [...ilka, 3, 80, 5, 40, 8],
+    ["squat: Ilka 1 80x?", "bench: Ilka 1 40x?", "reps?", "reps?", "reps?"],
+  ],
+  [
+    "repetitions twice behind one lift",
+    [...who, "Squat", "reps", "reps", "Bench", "reps"],
+    [...ilka, 80, 5, 4, 40, 8],
+    ["squat: Ilka 1 80x?", "bench: Ilka 1 40x?", "reps?", "reps?", "reps?"],
+  ],
 ])("columns of lifts: %s", (_, headings, cells, told) => {
   expect(shown([headings, cells])).toEqual(told);
 });
@@ -627,4 +639,14 @@ test("a lift that is the only column is a column of lifts", () => {
     [...ilka, 80],
   ]);
   expect([layout, reading.records.map(shortSet)]).toEqual(["tests across", ["05-05 Ilka 1 80x?"]]);
+});
+
+test("a light load among others under a lift with words behind it is a load too", () => {
+  expect(
+    shown([
+      [...who, "Squat heavy", "Bench"],
+      [...ilka, 12, 40],
+      [day, "Bram", 80, 42],
+    ]).slice(0, 3),
+  ).toEqual(["squat: Ilka 1 12x?", "bench: Ilka 1 40x?", "squat: Bram 1 80x?"]);
 });

@@ -177,3 +177,17 @@ test("a day above each of two tables of lifts and loads is the day of its own ro
   ]);
   expect(problems(reading)).toEqual([]);
 });
+
+test("what stands behind the last of the tables is asked about", () => {
+  const head = ["Date", "Athlete", "Lift", "kg"];
+  const { reading, questions } = understandTable(
+    "Sets",
+    [
+      [...head, "", ...head, "", "Best"],
+      [day, "Ilka", "Squat", 80, "", later, "Bram", "Bench", 40, "", 90],
+    ],
+    { today },
+  );
+  expect(reading.records).toHaveLength(2);
+  expect(questions.map(({ column, heading }) => [column, heading])).toEqual([[11, "Best"]]);
+});

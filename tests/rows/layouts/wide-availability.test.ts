@@ -128,3 +128,13 @@ test.each([
   const told = spellsOf(weeks).spells.filter((one) => /niamh/i.test(one));
   expect(told.map((one) => one.replace("niamh", "Niamh"))).toEqual(spells);
 });
+
+test("one letter that says what an athlete may do explains the grid, whatever the others say", () => {
+  const cells = grid(
+    [["Niamh", "A", "H", "", "", "", "", "", ""]],
+    [["June", "A = available, H = home"]],
+  );
+  const { reading } = understandTable("Availability", cells, { today, title: "June" });
+  expect(reading.records.map(({ mayDo }) => mayDo)).toEqual(["full"]);
+  expect(reading.issues.map(({ code, cell }) => `${code} ${cell}`)).toEqual(["word-unknown C3"]);
+});

@@ -131,7 +131,7 @@ function ofSet(heading: HeadingParts, numbered: boolean): HeadingParts {
   if (set === "" && setKinds.has(plainWords(label))) return { ...heading, set: label, label: "" };
   const kind = set === "" ? /\b(?:warm-?up|w\/u|marker)\b/i.exec(label)?.[0] : undefined;
   if (kind !== undefined && namesLift(label))
-    return { ...heading, set: kind, label: label.replace(kind, "").replace(/\s+/g, " ").trim() };
+    return { ...heading, set: kind, label: label.replace(kind, "").trim() };
   const rep = /^rep (\d+)$/.exec(field ?? "");
   if (rep === null || !numbered || set !== "" || !/^(?:speed|v)\b/.test(column.words))
     return heading;

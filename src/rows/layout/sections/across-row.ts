@@ -32,8 +32,9 @@ export function acrossRow(walk: Walk, line: readonly unknown[], row: number): vo
       for (const { index, cell } of cells) tellWords(walk, row, index, String(cell).trim());
       continue;
     }
-    const { exercise: ofRow, ...others } = shared;
-    above.columns = { ...others, ...(named === null && ofRow && { exercise: ofRow }), ...columns };
+    // The row's own lift is known by now.
+    const { exercise: _, ...others } = shared;
+    above.columns = { ...others, ...columns };
     above.reps = reps;
     above.set = set;
     if (named !== null)
