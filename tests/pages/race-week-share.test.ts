@@ -42,4 +42,6 @@ test("the card of a session that prepares a race early in the week after says wh
   ]);
   expect(said).toContainEqual(["Tue", true]);
   expect(said).not.toContainEqual(["Mon", true]);
+  const [card] = cards.filter(({ lift }) => lift.say.startsWith("Fewer sets"));
+  expect(card!.about).toMatch(/Race: R4, Mon 6 Jul\.$/);
 });

@@ -7,7 +7,7 @@ import type { PrintableWeek } from "./printable-week";
 /** "Race week: R4, Sat 4 Jul." and the like for one athlete. */
 export function aboutWords(
   { state, monday }: PrintableWeek,
-  { athlete, kind }: ProposedLine,
+  { athlete, kind, reasons }: ProposedLine,
 ): string {
   const { rows } = state.read;
   const about = athleteNamed(rows.athletes, athlete) ?? null;
@@ -18,6 +18,11 @@ export function aboutWords(
   if (first) {
     const name = first.race.split(",")[0] ?? "";
     return `${kind === "race week" ? "Race week" : "Race"}: ${name}, ${weekdayWords(first.day)}.`;
+  }
+  const ahead = reasons.find(({ code }) => code === "race-near");
+  if (ahead) {
+    const { race, on } = ahead.facts;
+    return `Race: ${String(race).split(",")[0]}, ${weekdayWords(Number(on))}.`;
   }
   return kind === "week after" ? "Week after a race." : "Ordinary week.";
 }
