@@ -197,7 +197,11 @@ test("the head coach reads who slipped, since when, by how much, and what holdin
   expect(tomas.sessions).toBe("1 of 2");
   const holding = paper.lines.filter(({ word }) => word === "holding");
   expect(holding.length).toBeGreaterThan(4);
-  for (const { words } of holding) expect(words).toMatch(/^; a loss of \d+ % would show$/);
+  for (const { athlete, words } of holding) {
+    // His tool changed in June: no loss would show in a speed that is not compared.
+    const said = athlete === "Nils Quarrington" ? / last compared on 26 May$/ : / would show$/;
+    expect(words).toMatch(said);
+  }
   expect(paper.sentences.join(" ")).toContain("Next week is a race week for seven");
   expect(paper.sentences.join(" ")).toContain("Tomas Reyerson, 4 of 8");
   expect(paper.weeks[0]).toMatchObject({ week: "29 Jun" });
