@@ -82,24 +82,33 @@ test("a day without rows says so, a slow one says by how much", () => {
   );
 });
 
-test("the set that left the usual is named with the range", () => {
+test("the set that left the usual is named with the range, and whether the sets after it were usual", () => {
   const set = { set: 4, change: -0.12, usual: -0.03, usualLow: -0.09, usualHigh: 0.03 };
-  expect(
-    setToSetWords({
-      day: end,
-      setsUsed: 5,
-      secondVsFirst: -0.01,
-      lastVsFirst: -0.12,
-      usualLastVsFirst: -0.03,
-      usualSessions: 8,
-      leftUsualAtSet: 4,
-      word: "slower than usual",
-      sets: [set],
-      notCompared: 1,
-    }),
-  ).toBe(
-    "slower than usual from set 4: −12 % against the first, usual −3 % (−9 % to +3 %); 1 set at another load or setting not compared",
+  const left = {
+    day: end,
+    setsUsed: 5,
+    secondVsFirst: -0.01,
+    lastVsFirst: -0.12,
+    usualLastVsFirst: -0.03,
+    usualSessions: 8,
+    leftUsualAtSet: 4,
+    word: "slower than usual",
+    sets: [set],
+    notCompared: 1,
+  } as const;
+  const range = "−12 % against the first, usual −3 % (−9 % to +3 %)";
+  expect(setToSetWords(left)).toBe(
+    `slower than usual from set 4: ${range}; 1 set at another load or setting not compared`,
   );
+  const after = (...changes: number[]) =>
+    setToSetWords({
+      ...left,
+      sets: [set, ...changes.map((change, at) => ({ ...set, set: 5 + at, change }))],
+      notCompared: 0,
+    });
+  expect(after(-0.09, 0.03)).toBe(`slower than usual only in set 4: ${range}`);
+  expect(after(-0.02, -0.1)).toBe(`slower than usual from set 4: ${range}`);
+  expect(after(0.04)).toBe(`slower than usual from set 4: ${range}`);
 });
 
 test("a squad is told how many false flags to expect", () => {
