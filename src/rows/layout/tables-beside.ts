@@ -64,11 +64,13 @@ function partsFrom(cells: Cells, row: number): TableBeside[] {
       free = false;
     }
   }
-  // The same keys once more, with more than keys behind them, begin a table without an empty column before it.
+  // Days and names once more, with more than keys behind them, begin a table without an empty column before
+  // it; a day or a name alone is a column typed twice.
   const keys = [...head.keys()].filter((column) => isKey(head[column]));
   const words = keys.map((column) => headerWords(head[column]).words);
   const turn = words.indexOf(words[0]!, 1);
-  const again = turn > 0 && words.every((word, at) => word === words[at % turn]);
+  const again =
+    turn > 1 && keys.length % turn === 0 && words.every((word, at) => word === words[at % turn]);
   for (let at = turn; again && at < keys.length; at += turn) {
     const [before, column] = [keys[at - 1]!, keys[at]!];
     const more = head.slice(column).some((cell) => !isBlank(cell) && !isKey(cell));

@@ -147,6 +147,23 @@ test.each([
   },
 );
 
+test.each([
+  [
+    ["Date", "Athlete", "Lift", "kg", "Date", "Speed"],
+    [day, "Ilka", "Squat", 80, "odd", 0.6],
+  ],
+  [
+    ["Athlete", "Date", "Lift", "Athlete", "kg", "Speed"],
+    ["Ilka", day, "Squat", "odd", 80, 0.6],
+  ],
+  [
+    ["Date", "Athlete", "Lift", "kg", "Date", "Athlete"],
+    [day, "Ilka", "Squat", 80, "odd", "x"],
+  ],
+])("a column typed twice begins no table: %j", (heads, row) => {
+  expect(tablesBeside([heads, row])).toEqual([]);
+});
+
 test("one lift each, side by side without an empty column, stay with their own athletes and days", () => {
   const { reading } = understandTable(
     "Sets",
