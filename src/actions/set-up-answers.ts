@@ -1,6 +1,7 @@
 import { tableColumns } from "../rows/header/columns";
 import { fieldHeading } from "../rows/header/field-heading";
 import { tabChoices } from "../rows/layout/tab-question";
+import { tableNames } from "../rows/table-name";
 import { unitsLike } from "../rows/value/units";
 import type { PlacedAnswer } from "./answers";
 import type { Choice, ColumnMatter, SetUpAnswer } from "./messages";
@@ -62,7 +63,10 @@ function columnShown(read: ReadWorkbook, tab: Tab, answer: PlacedAnswer): SetUpA
 
 function meaning(found: ReadTab | undefined, field: string | null): string {
   if (field === null) return "";
-  return found === undefined ? field : fieldHeading(found.table, field);
+  // The tab may have been said to be another table since, or none.
+  const tables = found === undefined ? tableNames : [found.table, ...tableNames];
+  const headings = tables.map((table) => fieldHeading(table, field));
+  return headings.find((heading) => heading !== field) ?? field;
 }
 
 function meanings(found: ReadTab | undefined): Choice[] {

@@ -60,6 +60,24 @@ test("a column's answer ends the question, and can be changed", () => {
   ]);
 });
 
+test("what a column was said to be stands in a heading's words, whatever table its tab is said to be since", () => {
+  const one = memoryWorkbook({
+    Athletes: [["Athlete"], ["Ilka Brandmoor"]],
+    Nights: [
+      ["Date", "Athlete", "Sleep quality", "Hrs"],
+      ["2026-05-12", "Ilka Brandmoor", 4, 7],
+    ],
+  });
+  const { id: tabId } = one.tabNamed("Nights");
+  ask(one, "answerColumn", { tabId, heading: "Hrs", column: 4, field: "sleepH" });
+  const said = [["Nights", "Hrs", 4, "sleep"]];
+  expect(columnAnswers(one)).toEqual(said);
+  for (const table of [null, "Sets"]) {
+    ask(one, "answerTable", { tabId, table });
+    expect(columnAnswers(one)).toEqual(said);
+  }
+});
+
 const changes: Readonly<Record<string, [(one: Book) => void, string, string, number]>> = {
   "the tab renamed": [(one) => one.rename("Spring", "Frühling"), "Frühling", "Date", 1],
   "the tab moved": [(one) => one.moveTab("Spring", 0), "Spring", "Date", 1],
