@@ -1,3 +1,4 @@
+import { listWords } from "./pages";
 import { countWords } from "./reasons-figures";
 
 /** What waits, in a line of the week, and what to do about it. */
@@ -18,4 +19,7 @@ export const waitingWords = {
   whole: ({ brief, toDo }: Waiting): string => `${brief}: ${toDo}`,
   /** "Nothing of “Race plan” counts yet: say under Set up what it is." */
   tab: (tab: string): string => `Nothing of “${tab}” counts yet: say under Set up what it is.`,
+  /** "72 rows of Gym do not count until what is asked under Set up is answered." */
+  unsettled: (rows: number, tabs: readonly string[]): string =>
+    `${countWords(rows, "row")} of ${listWords(tabs)} ${rows === 1 ? "does" : "do"} not count until what is asked under Set up is answered.`,
 } as const;

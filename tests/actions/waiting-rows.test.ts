@@ -1,3 +1,4 @@
+import { answerColumn } from "../../src/actions/answer-column";
 import { answerName } from "../../src/actions/answer-name";
 import { squadView } from "../../src/actions/squad-view";
 import { weekView } from "../../src/actions/week-view";
@@ -79,4 +80,25 @@ test("a tab of which nothing counts yet is named above the week", () => {
   expect(weekView(book, today, null, []).notes).toContain(
     "Nothing of “June” counts yet: say under Set up what it is.",
   );
+});
+
+test("rows whose dates wait for the coach's word are counted above the week, until it is given", () => {
+  const book = memoryWorkbook({
+    Athletes: [["Athlete"], ["Jo Renwick"]],
+    Gym: [
+      ["Date", "Athlete", "Exercise", "Set", "Reps", "Load (kg)", "Rep speeds (m/s)"],
+      // The same day and month either way, which counts; the seven others could be two days each.
+      ...["05/05", "08/05", "11/05", "12/05", "01/06", "03/06", "05/06", "08/06"].map((day) => [
+        `${day}/2026`,
+        ...sets("Jo Renwick")[0]!.slice(1),
+      ]),
+    ],
+  });
+  const { notes } = weekView(book, today, null, []);
+  expect(notes).toContain(
+    "7 rows of Gym do not count until what is asked under Set up is answered.",
+  );
+  const { id } = book.tabs().find(({ name }) => name === "Gym")!;
+  answerColumn(book, id, { heading: "Date", column: 1, dateOrder: "day first" });
+  expect(weekView(book, today, null, []).notes.join(" ")).not.toContain("do not count");
 });

@@ -5,6 +5,8 @@ import { weekNoteWords } from "../../words/week-notes";
 import { tabsToConfirm } from "../tabs-to-confirm";
 import type { ProposedWeek } from "./proposed-week";
 
+const askedUnderSetUp = /^(?:date-order|unit|scheme-order|bar)-unsettled$/;
+
 /** What the whole week is: its races, and how many are in race week. */
 export function weekNotes({ state, today, monday, lines }: ProposedWeek): string[] {
   const { rows } = state.read;
@@ -18,6 +20,13 @@ export function weekNotes({ state, today, monday, lines }: ProposedWeek): string
     return [weekNoteWords.race(label, matters, day, startMinute)];
   });
   for (const { tab } of tabsToConfirm(state.read)) notes.push(waitingWords.tab(tab));
+  const unsettled = state.read.issues.filter(
+    ({ issue }) => issue.dropsRow && askedUnderSetUp.test(issue.code),
+  );
+  if (unsettled.length > 0) {
+    const tabs = new Set(unsettled.map(({ tab }) => tab.name));
+    notes.unshift(waitingWords.unsettled(unsettled.length, [...tabs]));
+  }
   if (state.asOf !== today) notes.unshift(weekNoteWords.old(dayFrom(today, state.asOf)));
   if (rows.sets.length > 0 && !keepsMovement(rows.sets)) notes.push(weekNoteWords.noMovement);
   if (rows.plates.length === 0) notes.push(weekNoteWords.noPlates);
