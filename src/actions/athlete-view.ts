@@ -49,6 +49,7 @@ export function seasonPicture(state: StateOfSquad, season: SeasonHold): SeasonPi
     series: measures.map((measure, at) => ({
       name: valueWords(measure),
       band: 2 * measure.wobble,
+      turned: measure.kind === "contact time",
       points: sessions.flatMap(({ day, percents }) => {
         const percent = percents[at];
         return percent === null || percent === undefined ? [] : [{ day: isoFromDay(day), percent }];

@@ -12,6 +12,8 @@ export type SeasonChartGiven = {
     readonly points: readonly { readonly day: string; readonly percent: number }[];
     /** Half-width of the band, percent: two of this value's own wobbles. */
     readonly band: number;
+    /** Below its baseline the value itself is longer, so the percents at the side are the value's. */
+    readonly turned?: boolean;
   }[];
   readonly since: {
     readonly from: string;
@@ -93,14 +95,7 @@ export function SeasonChart(given: SeasonChartGiven) {
         );
       })}
       {given.series.map((one, index) => (
-        <Panel
-          key={one.name}
-          name={one.name}
-          points={one.points}
-          band={one.band}
-          x={x}
-          y0={top + index * (panel + gap)}
-        />
+        <Panel key={one.name} {...one} x={x} y0={top + index * (panel + gap)} />
       ))}
       <line class="axis" x1={left} x2={width - right} y1={bottom - axisUp} y2={bottom - axisUp} />
       {monthStarts(from, to).map(({ day, name }) => (
@@ -137,12 +132,10 @@ function Panel({
   name,
   points,
   band,
+  turned = false,
   x,
   y0,
-}: {
-  readonly name: string;
-  readonly points: SeasonChartGiven["series"][number]["points"];
-  readonly band: number;
+}: SeasonChartGiven["series"][number] & {
   readonly x: (day: number) => number;
   readonly y0: number;
 }) {
@@ -166,8 +159,8 @@ function Panel({
         0 %
       </text>
       {[
-        { side: 1, text: `+${Math.round(band)}` },
-        { side: -1, text: `−${Math.round(band)}` },
+        { side: turned ? -1 : 1, text: `+${Math.round(band)}` },
+        { side: turned ? 1 : -1, text: `−${Math.round(band)}` },
       ].map(({ side, text }) => (
         // A narrow band has its figures beside it, clear of the 0.
         <text
@@ -189,7 +182,7 @@ function Panel({
         />
       ))}
       <text class="key halo" x={left} y={y0 - 6}>
-        {name}
+        {turned ? words.longerLower(name) : name}
       </text>
     </g>
   );

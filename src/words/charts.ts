@@ -2,6 +2,7 @@
 export const chartWords = {
   seasonTitle: (athlete: string) => `Season of ${athlete}, percent of baseline`,
   seasonKey: "Bar: the days that may hold the change",
+  longerLower: (name: string) => `${name}: longer is lower`,
   setsTitle: "Speed of each set against the first",
   setsKey: "By set, against the first. Grey: usual range.",
   lineTitle: (exercise: string) => `Speed against load, ${exercise}`,

@@ -20,3 +20,11 @@ test("the days that may hold the change say whether it is a loss or a rise", () 
   );
   expect(ways).toEqual(["low", "high", null]);
 });
+
+test("of the season's values a contact time alone is longer where its line lies lower", () => {
+  const { season, line } = view("Joss Whitterby");
+  const turned = season!.series.filter((one) => one.turned);
+  expect(turned.map(({ name }) => name)).toEqual(["contact time"]);
+  expect(line.why).toContain("contact time 14 % longer");
+  expect(turned[0]!.points.at(-1)!.percent).toBeLessThan(0);
+});

@@ -289,3 +289,19 @@ test("plates stand from the collar outwards with their mass on them, heavier one
   );
   expect(heights).toEqual([...heights].sort((a, b) => b - a));
 });
+
+test("a contact time that lengthened lies low and reads above zero there, as its sentence does", () => {
+  const points = [{ day: "2026-05-19", percent: -14 }];
+  const side = (turned: boolean) => {
+    const html = render(
+      <SeasonChart {...season} series={[{ name: "contact time", band: 7, points, turned }]} />,
+    );
+    const height = (text: string) =>
+      Number(new RegExp(`y="([^"]*)"[^>]*>${text.replace("+", "\\+")}<`).exec(html)![1]);
+    return { html, plusIsLower: height("+7") > height("−7") };
+  };
+  expect(side(true).plusIsLower).toBe(true);
+  expect(side(true).html).toContain("contact time: longer is lower");
+  expect(side(false).plusIsLower).toBe(false);
+  expect(side(false).html).not.toContain("longer");
+});

@@ -10,7 +10,7 @@ export const plainWords: Readonly<Record<string, string>> = {
   "time and measure":
     "cm date dates day days distance kg length m percent s time today today’s unit week weeks year birth",
   "comparisons, in their everyday sense":
-    "bounds far fraction good heavier longer lighter lowest mean meaning possible right slow slower differed doubt known odd unusual",
+    "bounds far fraction good heavier longer lighter lower lowest mean meaning possible right slow slower differed doubt known odd unusual",
   "words every coach of runners and every gym uses as we do":
     "allowed athlete athletes bar bars box-jump cards contact decides diary drop exercise owned proposed repeat figure gym illness intent jump jumps lift load pain plan planned plate plates rack reps repetitions run runner runs scheme season session sessions sets spare speed speeds squad supervisor's test warm",
 };

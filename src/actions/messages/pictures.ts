@@ -4,6 +4,8 @@ export type SeasonSeries = {
   /** Half-width of its band, percent: two of this measure's own wobbles. */
   readonly band: number;
   readonly points: readonly { readonly day: string; readonly percent: number }[];
+  /** Below its baseline the value itself is longer: contact time. */
+  readonly turned?: boolean;
 };
 
 export type SeasonPicture = {
