@@ -3,6 +3,7 @@ import type { Finding } from "../coaching/diary/finding";
 import { leastDays, leastWith } from "../coaching/diary/finding";
 import type { SymptomDay } from "../coaching/diary/symptom-day";
 import type { StoodOut, UnusualDay } from "../coaching/diary/unusual-day";
+import { ownPercent } from "../coaching/hold/own-percent";
 import { dayWords } from "./days";
 import { countWords, percentWords, signedPercentWords, trimmed } from "./reasons-figures";
 import { valueWords } from "./reasons-hold";
@@ -46,7 +47,9 @@ export function countsWords(finding: Finding): string {
 
 function intervalWords({ difference, low, high, value }: Finding): string {
   const what = value ? `${valueWords(value)} ` : "";
-  return `${what}${signedPercentWords(difference!)} (95 %: ${signedPercentWords(low!)} to ${signedPercentWords(high!)})`;
+  const own = [low!, high!].map((one) => ownPercent(value?.kind, one)).sort((a, b) => a - b);
+  const [from, to] = own.map(signedPercentWords);
+  return `${what}${signedPercentWords(ownPercent(value?.kind, difference!))} (95 %: ${from} to ${to})`;
 }
 
 /** What the days say about one item, in a sentence or two; counts of days always. */
@@ -137,9 +140,12 @@ export function unusualDayParts(one: UnusualDay): readonly string[] {
   ];
 }
 
-/** The value of an unusual day: "back squat speed −7 %". */
-export function unusualValueWords({ value, valuePercent }: UnusualDay): string {
-  return `${valueWords(value)} ${signedPercentWords(valuePercent)}`;
+/** The value of an unusual day: "back squat speed −7 %", "contact time +9 %" for a longer one. */
+export function unusualValueWords({
+  value,
+  valuePercent,
+}: Pick<UnusualDay, "value" | "valuePercent">): string {
+  return `${valueWords(value)} ${signedPercentWords(ownPercent(value.kind, valuePercent))}`;
 }
 
 /** A day as a cell that sorts: 2026-05-12. */

@@ -1,3 +1,4 @@
+import { ownPercent } from "../coaching/hold/own-percent";
 import type { HoldMeasure, MeasureKind, SeasonHold } from "../coaching/hold/season-hold";
 import { dayWords } from "./days";
 import { countWords, percentWords, signedPercentWords, withinSentence } from "./reasons-figures";
@@ -99,7 +100,7 @@ export function holdReason(hold: SeasonHold): string {
   const now =
     value.change === null
       ? movedWords(value)
-      : `${valueWords(value)} ${signedPercentWords(value.change)} from baseline, ${wobble}, last ${counts}`;
+      : `${valueWords(value)} ${signedPercentWords(ownPercent(value.kind, value.change))} from baseline, ${wobble}, last ${counts}`;
   const compared = lastComparedWords(hold);
   if (compared !== "") return `${now}; ${compared}`;
   const visible =

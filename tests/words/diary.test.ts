@@ -5,6 +5,7 @@ import {
   symptomCaution,
   symptomWordsOf,
   unusualDayWords,
+  unusualValueWords,
 } from "../../src/words/diary";
 
 const finding: Finding = {
@@ -75,6 +76,13 @@ test("each word has its sentence, and none says why", () => {
     expect(sentence).not.toMatch(/because|caus|due to|score|NaN|null|undefined/i);
   }
   expect(said[4]).toContain("Not enough days to say: 9 days of 12 needed.");
+});
+
+test("a contact time is told with its own sign: slower days are longer contacts", () => {
+  const value = { kind: "contact time", of: "drop jump" } as const;
+  expect(unusualValueWords({ value, valuePercent: -9 })).toBe("contact time +9 %");
+  const longer = { ...finding, value, difference: -2.4, low: -3.9, high: 0.5 } as Finding;
+  expect(findingWords(longer)).toContain("contact time +2 % (95 %: −0.5 % to +4 %)");
 });
 
 test("words of pain come first, with the caution; private words do not come at all", () => {

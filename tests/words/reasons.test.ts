@@ -60,6 +60,10 @@ test("contact time is longer or shorter, not under or over", () => {
     nowValue: 0.243,
   };
   expect(movedWords(measure)).toBe("contact time 28 % longer (243 ms)");
+  // Holding: the change carries the value's own sign there too, 4 on the log scale being 4.1 %.
+  expect(holdReason({ ...holdOf(30), value: { ...measure, change: -4 } })).toMatch(
+    /^contact time \+4 % from baseline/,
+  );
 });
 
 test("a day without rows says so, a slow one says by how much", () => {

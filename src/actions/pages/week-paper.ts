@@ -1,5 +1,6 @@
 import { mayDoOn } from "../../coaching/availability/spell-on";
 import { type Day, isoFromDay, mondayOf } from "../../coaching/calendar/day";
+import { ownPercent } from "../../coaching/hold/own-percent";
 import type { SeasonHold } from "../../coaching/hold/season-hold";
 import type { ProposedSession } from "../../coaching/next-week/propose-line";
 import { athleteNamed } from "../../coaching/record/athlete-named";
@@ -116,7 +117,7 @@ function afterWord(season: SeasonHold): string {
   if (compared !== "") return `; ${wobble}, ${compared}`;
   if (fallenUncalled(season)) {
     const of = value === season.measures[0] ? "" : `${valueWords(value)} `;
-    return `; ${of}${signedPercentWords(value.change ?? 0)} now, ${wobble}: too few sessions to call it`;
+    return `; ${of}${signedPercentWords(ownPercent(value.kind, value.change ?? 0))} now, ${wobble}: too few sessions to call it`;
   }
   return visibleFall === null
     ? `; ${wobble}`
