@@ -162,6 +162,17 @@ test("a sidebar that asks for anything elsewhere is stopped before a request is 
   expect(complaints.filter((stray) => stray.startsWith("http"))).toEqual([]);
 });
 
+test("once the sidebar is closed, what is typed goes into the selected cell", async () => {
+  await clickCell(shown.page, "Squad", "F5");
+  const frame = shown.page.frameLocator("aside.sidebar iframe");
+  await frame.locator("body").click();
+  await shown.page.getByRole("button", { name: "Close the sidebar" }).click();
+  await shown.page.keyboard.type("72", { delay: 30 });
+  await shown.page.waitForTimeout(400);
+  await shown.page.keyboard.press("Enter");
+  await until(async () => (await values(shown.page, "Squad"))[4]?.[5] === 72);
+});
+
 test("nothing was asked for outside this server", () => {
   expect(shown.strays).toEqual([]);
 });

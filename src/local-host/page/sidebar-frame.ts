@@ -23,13 +23,16 @@ export function sidebarFrame(nonce: string) {
     element("div", { className: "sidebar-head" }, heading, close),
     frame,
   );
+  let goOn: (from: Pane) => void = () => {};
   const hide = () => {
+    const focused = panel.contains(document.activeElement);
     panel.hidden = true;
     frame.srcdoc = "";
     dispatchEvent(new Event("resize"));
+    // Into the grid: with the focus gone, what is typed next would go nowhere.
+    if (focused) goOn(pane);
   };
   close.onclick = hide;
-  let goOn: (from: Pane) => void = () => {};
   const pane: Pane = {
     holds: (focused) => panel.contains(focused),
     enter: () => {
@@ -40,7 +43,7 @@ export function sidebarFrame(nonce: string) {
   return {
     panel,
     pane,
-    /** What F6 does inside the sidebar, whose keys the page does not hear. */
+    /** What F6 does inside the sidebar, whose keys the page does not hear, and closing it. */
     onLeave: (leave: (from: Pane) => void) => {
       goOn = leave;
     },
