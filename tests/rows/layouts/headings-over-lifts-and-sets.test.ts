@@ -489,6 +489,15 @@ test.each<Tab>([
     ],
     ["Squat: Ilka work 80x?", "Bench: Ilka work 40x?", "E3 Bram: ill"],
   ],
+  [
+    "names over figures of named athletes and lifts",
+    [
+      ["", "", "", "Alpha", "", "Omega", ""],
+      [...lifted, "kg", "reps", "kg", "reps"],
+      [...squatted, 90, 5, 80, 5],
+    ],
+    ["Squat: Ilka work 90x5", "kg?", "reps?"],
+  ],
 ])("headings over several rows: %s", (_, tab, told) => {
   expect(shown(tab)).toEqual(told);
 });

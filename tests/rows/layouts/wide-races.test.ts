@@ -1,7 +1,7 @@
 import { dayFromIso, isoFromDay } from "../../../src/coaching/calendar/day";
 import { findTables } from "../../../src/rows/find-tables";
 import { understandTable } from "../../../src/rows/read-table";
-import { notes } from "./short";
+import { counts, notes } from "./short";
 
 const today = dayFromIso("2026-06-10")!;
 const dates = ["Athlete", "13 June", "20 June", "27 June"];
@@ -105,4 +105,39 @@ test("a place or a distance of the races is no athlete, and notes stand beside t
     "D5 Tane: peak here",
     "D6 : bus at noon",
   ]);
+});
+
+test.each([
+  [
+    "dates that may be either way round",
+    ["5/6/2026", "6/7/2026"],
+    [],
+    ["date-order-unsettled B1", "date-order-unsettled C1"],
+  ],
+  ["a day that no month has", ["31/6/2026", "17/7/2026"], ["07-17 Relays Tane"], ["not-a-day B1"]],
+])("%s head no races, and are told", (_, [one, other], run, issues) => {
+  const plan = racesIn([
+    ["Athlete", one, other],
+    ["", "Club night", "Relays"],
+    ["Tane", "800", "x"],
+  ]);
+  expect([plan.races, plan.issues]).toEqual([run, issues]);
+});
+
+test("every row of a plan counts once, sums and lone words as headings", () => {
+  const { reading } = understandTable(
+    "Races",
+    [
+      dates.slice(0, 3),
+      races.slice(0, 3),
+      ["Tane", "800", "x"],
+      ["", "", ""],
+      ["Isla", "-", "no"],
+      ["", "x", ""],
+      ["Total", 2, 1],
+      ["All at home", "", ""],
+    ],
+    { today, title: "Racing" },
+  );
+  expect(counts(reading)).toEqual([2, 1, 1, 4]);
 });
