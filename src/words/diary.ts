@@ -28,10 +28,13 @@ function stepWords({ item, unit, step }: Finding): string {
   return unit === "load" ? `${step} more load of the ${item}` : `a point more ${item}`;
 }
 
-/** "sleep under 6.3 h", "soreness over 3.4", "carbs in session" */
+/**
+ * "sleep under 6.3 h", "soreness over 3.4", "carbs in session"; of several athletes each has a border
+ * of its own, an SD from its mean.
+ */
 function hadWords({ item, kind, side, border, unit }: Finding): string {
   if (kind === "yes or no") return item;
-  if (border === null) return `${item} ${side} the athlete's own usual`;
+  if (border === null) return `${item} well ${side} the athlete's own usual`;
   if (unit === "load") return `a load ${side} ${amount(border, unit)} of the ${item}`;
   return `${item} ${side} ${amount(border, unit)}`;
 }

@@ -54,6 +54,10 @@ test("an interval clear of zero is never beside the words that no link is to be 
 });
 
 test("a run's load is named as one where its days are counted", () => {
+  // The border lies an SD from an athlete's usual: half of all days lie under the usual itself.
+  expect(countsWords({ ...finding, border: null } as Finding)).toMatch(
+    /had sleep well under the athlete's own usual, /,
+  );
   const load = { item: "run the day before", unit: "load", border: 336, step: 100 } as const;
   expect(countsWords({ ...finding, ...load, side: "over" } as Finding)).toBe(
     "7 of 8 slow days had a load over 336 of the run the day before, 3 of 24 other days",
