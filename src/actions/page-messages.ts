@@ -59,6 +59,8 @@ export type CardPage = {
   readonly bands: readonly CardBand[];
   /** Said in place of the bands when there are none; "" otherwise. */
   readonly noBands: "no speed" | "no marker" | "no marker set" | null;
+  /** Share off a day slow by eye, the squad's rule, fraction. */
+  readonly shareOff: number;
   readonly jumps: {
     /** "40 contacts in all." or "No jumps until asked about." */
     readonly lead: string;

@@ -35,7 +35,9 @@ export function Card({ card }: { readonly card: CardPage }) {
       {card.bands.length > 0 ? (
         <Decision bands={card.bands} unit={unit} />
       ) : (
-        card.noBands !== null && <p class="plain">{sentences.noBands[card.noBands]}</p>
+        card.noBands !== null && (
+          <p class="plain">{sentences.noBands[card.noBands](card.shareOff)}</p>
+        )
       )}
     </div>,
     <div key="jumps">

@@ -1,9 +1,9 @@
 import { listWords, sentence, spelled } from "./pages";
-import { countWords } from "./reasons-figures";
+import { countWords, percentWords } from "./reasons-figures";
 
-/** The day's decision without a speed to go by. */
-const byEye =
-  "First work set slower than usual by eye: repeat it once, and if it stays slow take about 10 % off. Ill, or far slower: no heavy work, tell your coach.";
+/** The day's decision without a speed to go by, with the squad's own share off. */
+const byEye = (shareOff: number) =>
+  `First work set slower than usual by eye: repeat it once${shareOff > 0 ? `, and if it stays slow take about ${percentWords(100 * shareOff)} off` : ""}. Ill, or far slower: no heavy work, tell your coach.`;
 
 /** Sentences that only paper draws: kept out of the script, which every formula loads. */
 export const paperSentences = {
@@ -22,9 +22,9 @@ export const paperSentences = {
   cellsNotFollowed: (cells: readonly string[]) =>
     `Changed in the Next week tab and not on paper: ${cells.join(", ")}. Change ${cells.length === 1 ? "it" : "them"} in the sidebar and print again.`,
   noBands: {
-    "no speed": `No usual speed is known yet. ${byEye}`,
-    "no marker set": `No marker set in the rows. ${byEye}`,
-    "no marker": "No marker set: the main lift has another in its place.",
+    "no speed": (shareOff: number) => `No usual speed is known yet. ${byEye(shareOff)}`,
+    "no marker set": (shareOff: number) => `No marker set in the rows. ${byEye(shareOff)}`,
+    "no marker": () => "No marker set: the main lift has another in its place.",
   },
   /** What to mind while jumping; the longest contact in the coach's decimal mark. */
   jumpCare: {

@@ -50,6 +50,7 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
             usual: session.usualMarkerSpeed === null ? "" : speed(session.usualMarkerSpeed),
           },
     bands: session.bands.map((band) => cardBand(week, one, band)),
+    shareOff: week.state.read.rows.rules.loadDrop,
     noBands:
       session.bands.length > 0
         ? null
