@@ -85,6 +85,18 @@ function fallenAlone({ value, measures, visibleFall }: SeasonHold): boolean {
   );
 }
 
+/** After so many days without a reading a word is of then, not of now (common practice, no source). */
+const oldAfterDays = 14;
+
+/** "; nothing measured since 25 Jun" where the word rests on old sessions; "" otherwise. */
+function oldWords({ sessions, asOf }: SeasonHold): string {
+  const measured = sessions.filter(({ percents }) => percents.some((one) => one !== null));
+  const last = measured[measured.length - 1];
+  return last !== undefined && asOf - last.day > oldAfterDays
+    ? `; nothing measured since ${dayWords(last.day)}`
+    : "";
+}
+
 /**
  * Why the season has its word, in one line: which value, how far, since when, its wobble, how many
  * sessions against how many, and for holding what loss would have shown.
@@ -94,8 +106,9 @@ export function holdReason(hold: SeasonHold): string {
   if (word === "too few rows" || !value) return holdWords({ ...hold, word: "too few rows" });
   const counts = `${countWords(value.rowsSince, "session")} against ${value.baselineRows}`;
   const wobble = `wobble ${percentWords(value.wobble)}`;
+  const old = oldWords(hold);
   if (word === "slipping" || word === "rising") {
-    return `${movedWords(value)} since about ${sinceWords(hold)}, ${wobble}, ${counts}`;
+    return `${movedWords(value)} since about ${sinceWords(hold)}, ${wobble}, ${counts}${old}`;
   }
   const now =
     value.change === null
@@ -103,6 +116,7 @@ export function holdReason(hold: SeasonHold): string {
       : `${valueWords(value)} ${signedPercentWords(ownPercent(value.kind, value.change))} from baseline, ${wobble}, last ${counts}`;
   const compared = lastComparedWords(hold);
   if (compared !== "") return `${now}; ${compared}`;
+  if (old !== "") return `${now}${old}`;
   const visible =
     hold.visibleFall === null
       ? ""

@@ -172,6 +172,7 @@ const hold = {
   sinceTo: null,
   value: { ...measure, change: null, nowValue: null, rowsSince: 0 },
   measures: [],
+  sessions: [],
   visibleFall: null,
   needed: [],
   notes: [],

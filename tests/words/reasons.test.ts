@@ -34,6 +34,16 @@ test("a slip is told with its value, size, date, wobble and rows", () => {
   expect(sinceWords(hold)).toMatch(/^\d+ May( \(± \d+ days?\))?$/);
 });
 
+test("a word that rests on old sessions says of when they are, and no loss that would show", () => {
+  const lateBy = (days: number, level?: (s: number) => number) =>
+    holdReason({ ...holdOf(30, level), asOf: end + days });
+  expect(lateBy(14)).toMatch(/ against 6; a loss of /);
+  expect(lateBy(15)).toMatch(/ from baseline, .* against 6; nothing measured since \d+ \w+$/);
+  const fallen = (s: number) => (s < 14 ? 1 : 0.92);
+  expect(lateBy(14, fallen)).toMatch(/ against 6$/);
+  expect(lateBy(15, fallen)).toMatch(/ against 6; nothing measured since \d+ \w+$/);
+});
+
 test("holding says what loss would show", () => {
   expect(holdReason(holdOf(30))).toMatch(
     /^back squat speed [+−]?[\d.]+ % from baseline, wobble [\d.]+ %, last 4 sessions against 6; a loss of [\d.]+ % would usually show within six more sessions$/,
