@@ -2,6 +2,7 @@ import { decideToday } from "../coaching/next-week/decide-today";
 import { ruleDefinitions, usualRules } from "../coaching/record/squad-rules";
 import { kgFromPounds } from "../coaching/units/mass";
 import { accept, refuse } from "../outcome";
+import { foundText } from "../rows/value/found-text";
 import { dayDecisionWords } from "../words/day-load";
 import { printedNumbers } from "../words/printed-numbers";
 import { elementwise } from "./arguments/elementwise";
@@ -82,7 +83,8 @@ export const dayLoadFunction: SheetFunction = {
   compute: ([speeds, usual, planned, sets, step, speedLoad, plates, bar, low, off, figures]) => {
     const { reading } = thrown(optionalTable("Plates", "plates", plates));
     const written = String(figures ?? "");
-    if (!figuresSaid.test(written)) thrown(refuse("figures-unknown", { found: written }));
+    if (!figuresSaid.test(written))
+      thrown(refuse("figures-unknown", { found: foundText(figures) }));
     const numbers = printedNumbers({
       unit: /lb/i.test(written) ? "lb" : "kg",
       mark: written.includes(",") ? "," : ".",
