@@ -37,11 +37,11 @@ function headsTwice(line: readonly unknown[]): boolean {
   return new Set(keys).size < keys.length;
 }
 
-/** Dates with a blank between them, as two grids of dates have. */
+/** Dates with a blank between them, as two grids have, of two dates or more each. */
 function hasDatesApart(line: readonly unknown[]): boolean {
   const dated = [...line.keys()].filter((at) => dayOfCell(line[at]) !== null);
   const [first, last] = [dated[0] ?? 0, dated[dated.length - 1] ?? 0];
-  return dated.length > 1 && line.slice(first, last).some(isBlank);
+  return dated.length > 3 && line.slice(first, last).some(isBlank);
 }
 
 function isKey(cell: unknown): boolean {

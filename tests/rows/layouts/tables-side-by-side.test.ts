@@ -208,3 +208,16 @@ test("what stands behind the last of the tables is asked about", () => {
   expect(reading.records).toHaveLength(2);
   expect(questions.map(({ column, heading }) => [column, heading])).toEqual([[11, "Best"]]);
 });
+
+test("two dates of a row with an empty column between them are no grids side by side", () => {
+  const { reading } = understandTable("Athletes", [
+    ["Event", "Baseline to", "", "Notes", "Athlete", "Group", "Baseline from"],
+    ["mile", later, "", "calm", "Ilka Brandmoor", "road", day],
+    ["5 km", later, "", "back", "Bram Oster", "track", day],
+  ]);
+  expect(reading.records.map(({ athlete, event }) => [athlete, event])).toEqual([
+    ["Ilka Brandmoor", "mile"],
+    ["Bram Oster", "5 km"],
+  ]);
+  expect(reading.records.every(({ baselineTo }) => baselineTo !== null)).toBe(true);
+});
