@@ -1,7 +1,7 @@
 import type { Day } from "../coaching/calendar/day";
 import { nameKey } from "../coaching/record/name-key";
 import { withNames } from "../rows/name/name-answers";
-import { columnName } from "../rows/value/cell-address";
+import { cellAddress } from "../rows/value/cell-address";
 import { noAnswerWords } from "../words/diary-view";
 import { type ReadWorkbook, sureEnough } from "./read-workbook";
 import type { Tab } from "./workbook";
@@ -50,5 +50,5 @@ export function diaryAnswerPlace(
   }
   const { tab, row, column } = of;
   if (column === null) return noAnswerWords.noNote(tab.name);
-  return { tab, row, column, cell: `${tab.name} ${columnName(column)}${row}` };
+  return { tab, row, column, cell: `${tab.name} ${cellAddress(row, column)}` };
 }

@@ -1,6 +1,6 @@
 import { isoFromDay } from "../coaching/calendar/day";
 import type { FarOffSet, SeasonHold } from "../coaching/hold/season-hold";
-import { columnName } from "../rows/value/cell-address";
+import { cellAddress } from "../rows/value/cell-address";
 import { lookWords } from "../words/row-check";
 import type { RowProblem } from "./messages";
 import { type ReadWorkbook, sureEnough } from "./read-workbook";
@@ -49,7 +49,7 @@ function placeOf(
     at -= understanding.reading.records.length;
     if (at >= 0) continue;
     const column = understanding.columns.find(({ field }) => field === "load")?.column ?? 1;
-    return { tab: tab.name, tabId: tab.id, cell: `${columnName(column)}${set.set.row}` };
+    return { tab: tab.name, tabId: tab.id, cell: cellAddress(set.set.row, column) };
   }
   throw new Error("No set.");
 }

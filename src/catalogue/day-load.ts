@@ -1,3 +1,4 @@
+import { usualBar } from "../coaching/blocks/usual-bar";
 import { decideToday } from "../coaching/next-week/decide-today";
 import { ruleDefinitions, usualRules } from "../coaching/record/squad-rules";
 import { kgFromPounds } from "../coaching/units/mass";
@@ -14,8 +15,6 @@ import type { SheetFunction } from "./sheet-function";
 
 const names = ["planned_load", "sets_left", "step"];
 const mayBeBlank = ["usual_speed", "speed_load", "bar", "low_speed", "share_off"];
-/** Common practice, no source: what a bar weighs where nobody says, in the unit loads are given in. */
-const usualBar = { kg: 20, lb: 45 } as const;
 const figuresSaid = /^\s*(kg|lbs?)?\s*,?\s*$/i;
 
 export const dayLoadFunction: SheetFunction = {

@@ -1,12 +1,10 @@
 import { flightHeight } from "../coaching/jumps/flight-height";
 import { refuse } from "../outcome";
+import { plausible } from "../rows/column/quantity";
 import { elementwise } from "./arguments/elementwise";
 import { optionalNumberCell } from "./arguments/number-cell";
 import { secondsCell } from "./arguments/seconds-cell";
 import type { SheetFunction } from "./sheet-function";
-
-/** A landing nearer the take-off than this was given in metres. */
-const leastLandingCm = 1;
 
 export const flightHeightFunction: SheetFunction = {
   name: "FLIGHT_HEIGHT",
@@ -36,7 +34,7 @@ export const flightHeightFunction: SheetFunction = {
         const landingCm = optionalNumberCell(landingCell, "landing_height");
         if (!landingCm.ok) return landingCm;
         const raisedCm = landingCm.value ?? 0;
-        return raisedCm !== 0 && Math.abs(raisedCm) < leastLandingCm
+        return raisedCm !== 0 && Math.abs(raisedCm) < plausible.landingCm.lowUnnamed
           ? refuse("landing-impossible", { landingCm: raisedCm })
           : flightHeight(flightS.value, raisedCm);
       },

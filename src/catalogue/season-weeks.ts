@@ -47,11 +47,7 @@ export const seasonWeeksFunction: SheetFunction = {
   ],
   compute: ([athletes, races, firstDay, weeksCell]) => {
     const asked = askedAthletes(athletes);
-    const first = readDayArgument(firstDay);
-    const name = "first_day";
-    const monday = mondayOf(
-      thrown(first.ok ? first : refuse(first.refusal.code, { ...first.refusal.facts, name })),
-    );
+    const monday = mondayOf(thrown(readDayArgument(firstDay, "first_day")));
     const weeks = isBlank(weeksCell) ? usualWeeks : thrown(numberCell(weeksCell, "weeks"));
     if (!(Number.isInteger(weeks) && weeks >= 1 && weeks <= 52)) {
       thrown(refuse("weeks-impossible", { weeks }));

@@ -1,5 +1,6 @@
 import { ownPercent } from "../coaching/hold/own-percent";
 import type { HoldMeasure, MeasureKind, SeasonHold } from "../coaching/hold/season-hold";
+import { fallenAlone, fallenUncalled, lastCompared, oldSince } from "../coaching/hold/word-caveats";
 import { dayWords } from "./days";
 import { countWords, percentWords, signedPercentWords, withinSentence } from "./reasons-figures";
 
@@ -48,53 +49,10 @@ export function movedWords(measure: HoldMeasure): string {
   return `${name} ${percentWords(change)} ${change < 0 ? "under" : "over"} baseline`;
 }
 
-/**
- * Whether a holding athlete stands lower by as much as would show, in too few sessions to call it: then
- * saying which loss would show reads as if there were none.
- */
-export function fallenUncalled({ value, visibleFall }: SeasonHold): boolean {
-  return visibleFall !== null && (value?.change ?? 0) <= -visibleFall;
-}
-
-/**
- * "last compared on 15 May" of a speed whose setting has changed since: nothing of it is seen now, and no
- * loss of it would show; "" otherwise.
- */
-export function lastComparedWords({ value, measures, sessions, notes }: SeasonHold): string {
-  const changed = notes.flatMap(({ code, facts }) =>
-    code === "setting-changed" ? [Number(facts.sinceDay)] : [],
-  );
-  if (value?.kind !== "bar speed" || changed.length === 0) return "";
-  const place = measures.findIndex(({ kind }) => kind === "bar speed");
-  const compared = sessions.flatMap(({ day, percents }) =>
-    (percents[place] ?? null) === null ? [] : [day],
-  );
-  const last = Math.max(...compared);
-  return changed.some((day) => day > last) ? `last compared on ${dayWords(last)}` : "";
-}
-
-/** Whether it is one value that fell, and no other even half as far: it is found late, or not at all. */
-function fallenAlone({ value, measures, visibleFall }: SeasonHold): boolean {
-  return (
-    measures.length > 1 &&
-    measures.every(
-      (one) =>
-        (one.kind === value?.kind && one.of === value.of) ||
-        (one.change ?? 0) > -(visibleFall ?? 0) / 2,
-    )
-  );
-}
-
-/** After so many days without a reading a word is of then, not of now (common practice, no source). */
-const oldAfterDays = 14;
-
-/** "; nothing measured since 25 Jun" where the word rests on old sessions; "" otherwise. */
-function oldWords({ sessions, asOf }: SeasonHold): string {
-  const measured = sessions.filter(({ percents }) => percents.some((one) => one !== null));
-  const last = measured[measured.length - 1];
-  return last !== undefined && asOf - last.day > oldAfterDays
-    ? `; nothing measured since ${dayWords(last.day)}`
-    : "";
+/** "last compared on 15 May" of a speed whose setting has changed since; "" otherwise. */
+export function lastComparedWords(hold: SeasonHold): string {
+  const last = lastCompared(hold);
+  return last === null ? "" : `last compared on ${dayWords(last)}`;
 }
 
 /**
@@ -106,7 +64,8 @@ export function holdReason(hold: SeasonHold): string {
   if (word === "too few rows" || !value) return holdWords({ ...hold, word: "too few rows" });
   const counts = `${countWords(value.rowsSince, "session")} against ${value.baselineRows}`;
   const wobble = `wobble ${percentWords(value.wobble)}`;
-  const old = oldWords(hold);
+  const last = oldSince(hold);
+  const old = last === null ? "" : `; nothing measured since ${dayWords(last)}`;
   if (word === "slipping" || word === "rising") {
     return `${movedWords(value)} since about ${sinceWords(hold)}, ${wobble}, ${counts}${old}`;
   }

@@ -1,4 +1,5 @@
 import type { Readiness, ReadinessPart } from "../coaching/readiness/readiness";
+import { standsOut } from "../coaching/readiness/stands-out";
 import { dayWords } from "./days";
 import { countWords, percentWords, trimmed, withinSentence } from "./reasons-figures";
 
@@ -30,9 +31,6 @@ export function readinessWords({ word, day, needed }: Readiness): string {
   return `too few rows (${countWords(least.rows, `more day of ${partName(least)}`, `more days of ${partName(least)}`)})`;
 }
 
-/** A part this many wobbles from usual stands out alone, whatever the day as a whole (19 in 20). */
-const standsOut = 1.96;
-
 /**
  * Main reason of the day's word, or what a usual day rests on: a part that stands out alone is never
  * said to be within the usual.
@@ -41,8 +39,8 @@ export function readinessReason(readiness: Readiness): string {
   const { word, reason, parts, size } = readiness;
   if (word === "too few rows" || size === null) return readinessWords(readiness);
   if (reason) return `${partWords(reason)}, ${countWords(reason.pastRows, "earlier day")}`;
-  const alone = parts.filter(({ z }) => Math.abs(z) >= standsOut);
-  const others = parts.filter((one) => !alone.includes(one)).map(partName);
+  const alone = parts.filter(standsOut);
+  const others = parts.filter((one) => !standsOut(one)).map(partName);
   const within = `${others.join(", ") || "all together"} within the usual`;
   return alone.length === 0
     ? within

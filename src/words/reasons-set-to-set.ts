@@ -1,4 +1,4 @@
-import type { SetToSet } from "../coaching/bar-speed/set-to-set";
+import { leftUsualOnce, type SetToSet } from "../coaching/bar-speed/set-to-set";
 import { dayWords } from "./days";
 import { countWords, signedPercentWords } from "./reasons-figures";
 
@@ -24,18 +24,11 @@ function saidOf(result: SetToSet, onDay: string): string {
   if (left && left.usual !== null) {
     const low = signedPercentWords(100 * left.usualLow!);
     const high = signedPercentWords(100 * left.usualHigh!);
-    // A set misread or broken off, not a session that fell away: the sets after it were as usual again.
-    const later = sets.filter(({ set }) => set > left.set);
-    const alone = later.length > 0 && later.every(isUsual);
-    return `${word} ${alone ? "only in" : "from"} set ${left.set}: ${signedPercentWords(100 * left.change)} against the first, usual ${signedPercentWords(100 * left.usual)} (${low} to ${high})${aside}`;
+    return `${word} ${leftUsualOnce(result) ? "only in" : "from"} set ${left.set}: ${signedPercentWords(100 * left.change)} against the first, usual ${signedPercentWords(100 * left.usual)} (${low} to ${high})${aside}`;
   }
   if (word === "too few rows") {
     const more = Math.max(1, 4 - usualSessions);
     return `too few rows (${countWords(more, "more earlier session")} of as many sets)${aside}`;
   }
   return `as usual: last set ${signedPercentWords(100 * result.lastVsFirst)} against the first${onDay}${aside}`;
-}
-
-function isUsual({ change, usualLow, usualHigh }: SetToSet["sets"][number]): boolean {
-  return usualLow !== null && change >= usualLow && change <= usualHigh!;
 }

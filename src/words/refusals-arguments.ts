@@ -30,14 +30,14 @@ export const argumentRefusals = {
   "table-unknown": ({ found, known }: Facts) =>
     `table is not one the add-on knows (${found}): use one of ${known}.`,
   "as-of-missing": ({ name }: Facts) =>
-    name === undefined
+    name === "as_of"
       ? "as_of is blank: point it at a date cell, such as today's date at the top of the tab."
       : `${name} is blank: point it at a date cell.`,
-  "as-of-not-a-day": ({ found, name = "as_of" }: Facts) =>
+  "as-of-not-a-day": ({ found, name }: Facts) =>
     `${name} is not a date (${found}): point it at a date cell, or type the day as 2026-05-12.`,
-  "as-of-no-year": ({ found, name = "as_of" }: Facts) =>
+  "as-of-no-year": ({ found, name }: Facts) =>
     `${name} has no year (${found}): type the day as 2026-05-12.`,
-  "as-of-ambiguous": ({ found, name = "as_of" }: Facts) =>
+  "as-of-ambiguous": ({ found, name }: Facts) =>
     `${name} could be two days (${found}): use a date cell, or type the day as 2026-05-12.`,
   "block-unreadable": ({ found }: Facts) =>
     `block is not sets × repetitions (${found}): write it as 5x5, 3x5, 5x3 or 3x3.`,

@@ -1,4 +1,5 @@
 import { blockText } from "../coaching/blocks/block";
+import { chartReps } from "../coaching/blocks/repetition-load";
 import { volumeLoad } from "../coaching/blocks/volume-load";
 import type { DayBand } from "../coaching/next-week/day-bands";
 import type { LineReason, ProposedLine } from "../coaching/next-week/propose-line";
@@ -162,16 +163,13 @@ export function insteadCellWords({ exercise, loadKg }: SessionItem): string {
   return `${exercise}, ${loadKg === null ? byFeel : `last ${kg(loadKg)} kg`}`;
 }
 
-/** Past ten the repetition table ends, and a figure would say more than is known. */
-const mostReserve = 10;
-
 /** What follows if the session is written as it stands. */
 export function consequenceWords(session: ProposedLine["sessions"][number]): string[] {
   const { reserve, contacts, hoursToRace } = session;
   const onBar =
     reserve === null
       ? "Repetitions in reserve not known: no strength estimate, none written down."
-      : reserve > mostReserve
+      : reserve > chartReps
         ? "More than ten repetitions in reserve at the cautious end."
         : `About ${repetitionsWords(Math.max(0, reserve))} in reserve at the cautious end${reserve < 2 ? ": fewer than the two asked for" : ""}.`;
   return [

@@ -1,5 +1,6 @@
 import { answerColumn } from "../../src/actions/answer-column";
 import { answerName } from "../../src/actions/answer-name";
+import { serveRequest } from "../../src/actions/requests";
 import { squadView } from "../../src/actions/squad-view";
 import { weekView } from "../../src/actions/week-view";
 import { dayFromIso } from "../../src/coaching/calendar/day";
@@ -101,4 +102,24 @@ test("rows whose dates wait for the coach's word are counted above the week, unt
   const { id } = book.tabs().find(({ name }) => name === "Gym")!;
   answerColumn(book, id, { heading: "Date", column: 1, dateOrder: "day first" });
   expect(weekView(book, today, null, []).notes.join(" ")).not.toContain("do not count");
+});
+
+test("rows whose athlete or lift nobody names wait for the coach's word, too", () => {
+  const plain = ["Date", "Athlete", "Exercise", "Set", "Reps", "Load (kg)", "Rep speeds (m/s)"];
+  const book = memoryWorkbook({
+    Athletes: [["Athlete"], ["Jo Renwick"]],
+    Sets: [plain, ...sets("Jo Renwick")],
+    "Block 3": [
+      ["12.5.2026", "", "", ""],
+      ["SQUAT", "kg", "reps", "m/s"],
+      [1, 80, 5, 0.62],
+      [2, 80, 5, 0.6],
+    ],
+  });
+  const { id } = book.tabNamed("Block 3");
+  serveRequest(book, "answerTable", { today: "2026-06-10", tabId: id, table: "Sets" });
+  const { notes } = weekView(book, today, null, []);
+  expect(notes).toContain(
+    "2 rows of Block 3 do not count until what is asked under Set up is answered.",
+  );
 });

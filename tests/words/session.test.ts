@@ -10,7 +10,7 @@ const given = {
   markerKg: 67.5,
   jumps: jumpSets(30, 20),
   noJumps: false,
-  raceWeek: false,
+  isCut: false,
   state: { soreness: null, lastWord: null },
   notAvailable: [],
 } as const;
@@ -19,7 +19,7 @@ test("assistance in one line, shorter in a race week, swapped when sore", () => 
   expect(assistanceWords(sessionPlan(given))).toBe(
     "rear-foot-elevated split squat, weight opposite 2×6; seated twist 2×8; by feel, 2–3 in reserve",
   );
-  expect(assistanceWords(sessionPlan({ ...given, raceWeek: true }))).toMatch(/1×6.*1×8; by feel/);
+  expect(assistanceWords(sessionPlan({ ...given, isCut: true }))).toMatch(/1×6.*1×8; by feel/);
   const sore = { soreness: { day: 1, value: 7 }, lastWord: null };
   expect(assistanceWords(sessionPlan({ ...given, state: sore }))).toBe(
     "step-up 1×6 (for rear-foot-elevated split squat; sore: ask first); seated twist 1×8; by feel, 2–3 in reserve",

@@ -1,5 +1,4 @@
 import { blockText } from "../../coaching/blocks/block";
-import { platesASide } from "../../coaching/blocks/plate-loading";
 import type { DayBand } from "../../coaching/next-week/day-bands";
 import { athleteNamed } from "../../coaching/record/athlete-named";
 import { cautions } from "../../words/cautions";
@@ -12,6 +11,7 @@ import { cardSession } from "./card-session";
 import { madeWithout } from "./made-without";
 import { gymSessions, type PrintableWeek, type PrintedSession } from "./printable-week";
 import { roomPlan } from "./room-plan";
+import { sideOf, sideWords } from "./side-words";
 
 /** One card for each session of everyone who lifts; those who are out have none. */
 export function cardPages(week: PrintableWeek): readonly CardPage[] {
@@ -46,7 +46,7 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
         : {
             load: withUnit(session.markerKg),
             reps: 3,
-            plates: sideWords(week, session, session.markerKg),
+            plates: sideWords(week, session.barKg, session.markerKg, pageWords.aSide),
             usual: session.usualMarkerSpeed === null ? "" : speed(session.usualMarkerSpeed),
           },
     bands: session.bands.map((band) => cardBand(week, one, band)),
@@ -92,9 +92,9 @@ function liftOf(
   one: PrintedSession,
 ): Pick<CardPage["lift"], "name" | "load" | "plates"> {
   const { withUnit } = week.numbers;
-  const { instead, loadKg } = one.session;
+  const { instead, loadKg, barKg } = one.session;
   if (!instead) {
-    const plates = sideWords(week, one.session, loadKg);
+    const plates = sideWords(week, barKg, loadKg, pageWords.aSide);
     return { name: sentence(one.line.exercise), load: withUnit(loadKg), plates };
   }
   const { load } = loadWords(instead, withUnit);
@@ -107,34 +107,19 @@ function liftOf(
 
 /** A band's load on plates that exist, its plates, and the floor under which a set ends. */
 function cardBand(week: PrintableWeek, { line, session }: PrintedSession, band: DayBand): CardBand {
-  const { numbers, plates, stateOf } = week;
+  const { numbers, stateOf } = week;
   const parts = bandParts(band, numbers);
   if (band.loadKg === null) {
     return { ...parts, speedAfter: pageWords.orIll, lift: "", plates: "", side: [], floor: "" };
   }
   const { loadKg } = band;
-  const side = platesASide(loadKg, session.barKg, plates);
   const usual = stateOf(line.athlete).usualSpeed(loadKg);
   const cap = week.state.read.rows.rules.velocityLossCap;
   return {
     ...parts,
     lift: numbers.mass(loadKg),
-    plates: sideWords({ plates, numbers }, session, loadKg, (side) => side),
-    side: side.ok ? side.value : [],
+    plates: sideWords(week, session.barKg, loadKg),
+    side: sideOf(week, session.barKg, loadKg) ?? [],
     floor: usual === null ? "" : numbers.speed(usual * (1 - cap)),
   };
-}
-
-/** "20 + 10 a side"; "empty bar"; that the bar weighs more; "" when these plates do not make the load. */
-function sideWords(
-  { plates, numbers }: Pick<PrintableWeek, "plates" | "numbers">,
-  { barKg }: PrintedSession["session"],
-  loadKg: number,
-  said = pageWords.aSide,
-): string {
-  const side = platesASide(loadKg, barKg, plates);
-  if (!side.ok) return loadKg < barKg ? pageWords.underBar : "";
-  return side.value.length === 0
-    ? pageWords.emptyBar
-    : said(side.value.map(numbers.mass).join(" + "));
 }

@@ -1,5 +1,3 @@
-import { athleteNamed } from "../../coaching/record/athlete-named";
-import { usualSessionsAWeek } from "../../coaching/season/usual-sessions-a-week";
 import { listWords, sentence, spelled } from "../../words/pages";
 import { countWords } from "../../words/reasons-figures";
 import { valueWords } from "../../words/reasons-hold";
@@ -86,10 +84,9 @@ const fewShare = 0.7;
 function fewer({ state, lines, daysIn }: PrintableWeek): readonly string[] {
   const said = lines.flatMap(({ line }) => {
     const days = daysIn(line.athlete);
-    const about = athleteNamed(state.read.rows.athletes, line.athlete);
     if (line.not === "out") return [];
     const begun = state.asOf + 1 - Math.min(...days);
-    const planned = Math.floor(Math.min(lookBack, begun) / 7) * usualSessionsAWeek(about, days);
+    const planned = Math.floor(Math.min(lookBack, begun) / 7) * line.sessionsAWeek;
     const done = days.filter((day) => day > state.asOf - lookBack).length;
     return done > 0 && done < fewShare * planned ? [`${line.athlete}, ${done} of ${planned}`] : [];
   });

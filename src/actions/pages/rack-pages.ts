@@ -1,4 +1,3 @@
-import { platesASide } from "../../coaching/blocks/plate-loading";
 import { plateChange } from "../../coaching/next-week/plate-change";
 import type { RackShare } from "../../coaching/next-week/rack-plan";
 import { cautions } from "../../words/cautions";
@@ -10,6 +9,7 @@ import { gymSessions, type PrintableWeek, type PrintedSession } from "./printabl
 import { roomPlan } from "./room-plan";
 import { platesNeeded, stacksOf } from "./room-plates";
 import { shortNames } from "./short-names";
+import { sideOf, sideWords } from "./side-words";
 
 /** The rack plan of every gym session of a week, one page each. */
 export function rackPages(week: PrintableWeek): readonly RackPage[] {
@@ -50,10 +50,11 @@ function rackPage(week: PrintableWeek, group: readonly PrintedSession[]): RackPa
 
 /** Every turn with the plates to change: markers first from an empty bar, then the lifts. */
 function rackLines(
-  { plates, numbers }: PrintableWeek,
+  week: PrintableWeek,
   group: readonly PrintedSession[],
   { turns, barKg }: RackShare,
 ): Pick<RackPage["racks"][number], "lines" | "back"> {
+  const { numbers } = week;
   const sessions = turns.map(
     (turn) => group.find(({ line }) => line.athlete === turn.athlete)!.session,
   );
@@ -65,10 +66,10 @@ function rackLines(
     return words;
   };
   const markers = sessions.map(({ markerKg }) => {
-    const side = markerKg === null ? null : platesASide(markerKg, barKg, plates);
+    const side = sideOf(week, barKg, markerKg);
     return {
       marker: markerKg === null ? "–" : numbers.mass(markerKg),
-      markerChange: side?.ok ? change(side.value) : "",
+      markerChange: side === null ? "" : change(side),
     };
   });
   const lines: RackLine[] = turns.map((turn, at) => {
@@ -80,12 +81,7 @@ function rackLines(
       athlete: nameIn(turn.athlete),
       ...markers[at]!,
       load: numbers.mass(turn.loadKg),
-      plates:
-        turn.loadKg < barKg
-          ? pageWords.underBar
-          : turn.plates.length === 0
-            ? pageWords.emptyBar
-            : turn.plates.map(numbers.mass).join(" + "),
+      plates: sideWords(week, barKg, turn.loadKg),
       side: turn.plates,
       change: change(turn.plates),
       sets: `${sets}×${reps}`,

@@ -1,4 +1,3 @@
-import { platesASide } from "../../coaching/blocks/plate-loading";
 import { stampedOn } from "../../coaching/jumps/stack-height";
 import type { RackPlan } from "../../coaching/next-week/rack-plan";
 import { listWords } from "../../words/pages";
@@ -6,6 +5,7 @@ import { stackWords } from "../../words/week";
 import type { RackPage } from "../page-messages";
 import type { PrintableWeek, PrintedSession } from "./printable-week";
 import { shortNames } from "./short-names";
+import { sideOf } from "./side-words";
 
 /** Box-jump stacks of a session, lowest first, with who jumps onto each. */
 export function stacksOf(
@@ -44,8 +44,7 @@ export function platesNeeded(
   const { plates, numbers } = week;
   const markerSide = (athlete: string): readonly number[] => {
     const { markerKg, barKg } = group.find(({ line }) => line.athlete === athlete)!.session;
-    const side = markerKg === null ? null : platesASide(markerKg, barKg, plates);
-    return side?.ok ? side.value : [];
+    return sideOf(week, barKg, markerKg) ?? [];
   };
   // No drop jumps, no stack for them.
   const drops = group.map(({ session }) =>

@@ -2,9 +2,9 @@ import { mayDoOn } from "../../coaching/availability/spell-on";
 import { type Day, isoFromDay, mondayOf } from "../../coaching/calendar/day";
 import { ownPercent } from "../../coaching/hold/own-percent";
 import type { SeasonHold } from "../../coaching/hold/season-hold";
+import { fallenUncalled } from "../../coaching/hold/word-caveats";
 import type { ProposedSession } from "../../coaching/next-week/propose-line";
 import { athleteNamed } from "../../coaching/record/athlete-named";
-import { usualSessionsAWeek } from "../../coaching/season/usual-sessions-a-week";
 import { seasonStart } from "../../coaching/series/season-start";
 import { datedDay, longDay, weekdayWords } from "../../words/days";
 import { dressOf } from "../../words/dress";
@@ -12,7 +12,6 @@ import { pageWords } from "../../words/pages";
 import type { PrintedNumbers } from "../../words/printed-numbers";
 import { percentWords, signedPercentWords } from "../../words/reasons-figures";
 import {
-  fallenUncalled,
   holdWords,
   lastComparedWords,
   movedWords,
@@ -78,7 +77,7 @@ function paperLine(
     small: note ? numbers.marked(shortNote(noteWords(note))) : "",
     sessions: pageWords.ofSessions(
       sessionsIn(week, line.athlete, Math.min(monday - 7, mondayOf(state.asOf))),
-      usualSessionsAWeek(about, week.daysIn(line.athlete)),
+      line.sessionsAWeek,
     ),
     // The word alone: sites and reasons stay in the sheet.
     mayDo:

@@ -1,7 +1,7 @@
 import { isoFromDay } from "../../coaching/calendar/day";
 import { nameKey } from "../../coaching/record/name-key";
 import type { SeasonPlan } from "../../coaching/season/season-plan";
-import { columnName } from "../../rows/value/cell-address";
+import { cellAddress } from "../../rows/value/cell-address";
 import { weekCellWords } from "../../words/season-tab";
 import type { CellToWrite } from "../week/merge-week";
 import type { SeasonTab } from "./season-tab";
@@ -60,7 +60,7 @@ export function mergeSeason(tab: SeasonTab, plan: SeasonPlan, before: SeasonWrit
         after[key] = [wanted];
         cells.push({ row, column, value: wanted });
       } else {
-        kept.push(`${columnName(column)}${row}`);
+        kept.push(cellAddress(row, column));
       }
     }
   }

@@ -1,6 +1,6 @@
 import type { Day } from "../../coaching/calendar/day";
 import { type SeasonPlan, seasonPlan } from "../../coaching/season/season-plan";
-import { columnName } from "../../rows/value/cell-address";
+import { cellAddress } from "../../rows/value/cell-address";
 import { seasonTabWords, seasonWrittenWords } from "../../words/season-tab";
 import type { Done } from "../messages";
 import { readWorkbook } from "../read-workbook";
@@ -31,7 +31,7 @@ function writePlan(workbook: Workbook, plan: SeasonPlan): Done {
   // Shown as days before they are days: a writing that stops between the two is completed like any other.
   const columns = headings.filter(({ row }) => row === tab.headingRow).map((one) => one.column);
   for (const column of columns) {
-    const cell = `${columnName(column)}${tab.headingRow}`;
+    const cell = cellAddress(tab.headingRow, column);
     workbook.format(tab.tab.id, cell, "d mmm");
     workbook.alignLeft(tab.tab.id, cell);
   }

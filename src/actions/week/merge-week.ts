@@ -1,4 +1,4 @@
-import { columnName } from "../../rows/value/cell-address";
+import { cellAddress } from "../../rows/value/cell-address";
 import type { Written } from "../workbook";
 import { writtenText } from "./cell-text";
 import { lineName, type PlannedLine, type WeekColumn, weekColumns } from "./plan-lines";
@@ -82,7 +82,7 @@ export function mergeWeek(given: {
       if (column === "typed") return "";
       const cell = asPlanned[column];
       return typeof cell === "function"
-        ? cell((other) => `${columnName(tab.columnOf[other])}${row}`)
+        ? cell((other) => cellAddress(row, tab.columnOf[other]))
         : cell;
     };
     const ours: Record<string, readonly string[]> = {};
@@ -103,7 +103,7 @@ export function mergeWeek(given: {
       } else {
         // Remembered still: should the coach put our text back, the cell is ours again.
         ours[column] = earlier;
-        const cell = `${columnName(place)}${row}`;
+        const cell = cellAddress(row, place);
         kept.push(cell);
         own.push({ athlete: line.athlete, column, cell });
       }
@@ -146,5 +146,5 @@ function coachCells(tab: WeekTab, before: WrittenBefore, name: string, row: numb
       if (column === undefined || column === "typed") return true;
       return !(before[name]?.[column] ?? []).includes(tab.text(row, place));
     })
-    .map((place) => `${columnName(place)}${row}`);
+    .map((place) => cellAddress(row, place));
 }

@@ -1,11 +1,14 @@
 import { keepsMovement } from "../../coaching/next-week/keeps-movement";
+import { asksOfColumn } from "../../rows/header/questions-of-reading";
+import { asksOfTab } from "../../rows/layout/tab-questions";
 import { dayFrom } from "../../words/days";
 import { waitingWords } from "../../words/waiting-rows";
 import { weekNoteWords } from "../../words/week-notes";
 import { tabsToConfirm } from "../tabs-to-confirm";
 import type { ProposedWeek } from "./proposed-week";
 
-const askedUnderSetUp = /^(?:date-order|unit|scheme-order|bar)-unsettled$/;
+/** An issue that an answer under Set up settles. */
+const waits = (code: string): boolean => asksOfColumn(code) || asksOfTab(code);
 
 /** What the whole week is: its races, and how many are in race week. */
 export function weekNotes({ state, today, monday, lines }: ProposedWeek): string[] {
@@ -20,9 +23,7 @@ export function weekNotes({ state, today, monday, lines }: ProposedWeek): string
     return [weekNoteWords.race(label, matters, day, startMinute)];
   });
   for (const { tab } of tabsToConfirm(state.read)) notes.push(waitingWords.tab(tab));
-  const unsettled = state.read.issues.filter(
-    ({ issue }) => issue.dropsRow && askedUnderSetUp.test(issue.code),
-  );
+  const unsettled = state.read.issues.filter(({ issue }) => issue.dropsRow && waits(issue.code));
   if (unsettled.length > 0) {
     const tabs = new Set(unsettled.map(({ tab }) => tab.name));
     notes.unshift(waitingWords.unsettled(unsettled.length, [...tabs]));

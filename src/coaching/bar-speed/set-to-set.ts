@@ -34,6 +34,21 @@ export type SetToSet = {
   readonly notCompared: number;
 };
 
+/**
+ * Whether one set alone left the usual: misread or broken off, not a session that fell away, as all sets
+ * after it were as usual again.
+ */
+export function leftUsualOnce({ leftUsualAtSet, sets }: SetToSet): boolean {
+  const later = sets.filter(({ set }) => leftUsualAtSet !== null && set > leftUsualAtSet);
+  return (
+    later.length > 0 &&
+    later.every(
+      ({ change, usualLow, usualHigh }) =>
+        usualLow !== null && usualHigh !== null && change >= usualLow && change <= usualHigh,
+    )
+  );
+}
+
 /** Change of one later set, as logarithm in percent, by its place in the session. */
 export type SessionPattern = {
   readonly day: Day;

@@ -10,7 +10,7 @@ export const chartShares: readonly number[] = [
 ];
 
 /** The chart's last row. Past ten repetitions no estimate is asked of it (Reynolds et al. 2006). */
-const chartReps = chartShares.length;
+export const chartReps = chartShares.length;
 
 /**
  * Share of the best single for a number of repetitions to the limit.

@@ -1,7 +1,7 @@
 import type { WhoMay } from "../availability/who-may";
 import type { Block } from "../blocks/block";
 import { leastReserve, type NextBlockReason, nextBlock } from "../blocks/next-block";
-import { mostReps, singleFromSet } from "../blocks/repetition-load";
+import { chartReps, mostReps, singleFromSet } from "../blocks/repetition-load";
 import type { Restart } from "../blocks/restart";
 import { type StepSize, stepUpKg } from "../blocks/step-up";
 import { wayBack } from "../blocks/way-back";
@@ -41,7 +41,7 @@ const fewLeft = ({ reserveSeen }: PresentStep) =>
 
 function strengthSeen({ reserveSeen, loadKg, block }: PresentStep): number | null {
   if (reserveSeen === null) return null;
-  const single = singleFromSet(loadKg, Math.min(10, block.reps + Math.floor(reserveSeen)));
+  const single = singleFromSet(loadKg, Math.min(chartReps, block.reps + Math.floor(reserveSeen)));
   return single.ok ? single.value : null;
 }
 

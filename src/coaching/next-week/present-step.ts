@@ -1,4 +1,5 @@
 import { type Block, isSame, rotation } from "../blocks/block";
+import { usualBar } from "../blocks/usual-bar";
 import type { SessionLoad } from "../blocks/way-back";
 import type { Day } from "../calendar/day";
 import { mondayOf, weekdayOfDay } from "../calendar/day";
@@ -33,7 +34,6 @@ export type PresentStep = {
   readonly sessions: readonly SessionLoad[];
 };
 
-const usualBarKg = 20;
 const usualMinute = 18 * 60;
 
 /**
@@ -96,7 +96,7 @@ export function presentStep(
     reserveSeen: reserves.length === 0 ? null : Math.min(...reserves),
     markerKg: ofMarkers[ofMarkers.length - 1]?.loadKg ?? null,
     // A session away on another bar does not change the bar of the gym whose plates are listed.
-    barKg: byUse(lift.slice(-60).flatMap(({ barKg }) => barKg ?? []))[0] ?? usualBarKg,
+    barKg: byUse(lift.slice(-60).flatMap(({ barKg }) => barKg ?? []))[0] ?? usualBar.kg,
     weekdays: byUse(counted.slice(-12)),
     minute: byUse(lift.slice(-40).flatMap(({ minute }) => minute ?? []))[0] ?? usualMinute,
     sessions: days.map((day) => ({ day, loadKg: plannedLoad(on(day)) })),

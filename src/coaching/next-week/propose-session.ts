@@ -60,13 +60,13 @@ export function sessionProposer(
   return ({ day, minute }, { block, loadKg: wantedKg, otherwise }) => {
     const { loadKg: kg, plates: side } = bar(wantedKg);
     const markerLoadKg = markerUnder(kg);
-    const raceWeek = given.cutOn(day);
+    const isCut = given.cutOn(day);
     const { noJumps, limits } = given.mayOn(day);
     // Without a table of plates heights are not known: the stack stays the last one cleared.
     const { stackKg, stackCm, contacts, ...jumps } = jumpPlan({
       experience,
       noJumps,
-      eased: given.eased || raceWeek,
+      eased: given.eased || isCut,
       state,
       plates,
       wished: change,
@@ -82,7 +82,7 @@ export function sessionProposer(
       markerKg: markerLoadKg,
       jumps,
       noJumps,
-      raceWeek,
+      isCut,
       state,
       notAvailable: [],
       missing,

@@ -60,7 +60,8 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const allowed = days?.all.find(({ refused }) => refused?.code !== "may-not-lift");
   const firstDay = change.day ?? days?.best[0]?.day ?? allowed?.day ?? monday;
   const who = mayOn(firstDay);
-  const base = { athlete: name, who, kind, exercise: step?.exercise ?? "", days, step };
+  const exercise = step?.exercise ?? "";
+  const base = { athlete: name, who, kind, exercise, sessionsAWeek, days, step };
   const usualDays = (step?.weekdays ?? []).slice(0, mostSessions);
   const nothing = (not: NonNullable<ProposedWeek["not"]>): ProposedWeek => ({
     ...base,

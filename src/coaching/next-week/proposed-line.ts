@@ -57,6 +57,8 @@ export type ProposedWeek = {
   readonly not: NotProposed | "no-sets-yet" | "no-day" | null;
   readonly kind: WeekKind;
   readonly exercise: string;
+  /** As written in the Athletes table or, where nothing is, as often as the athlete came. */
+  readonly sessionsAWeek: number;
   readonly sessions: readonly ProposedSession[];
   readonly reasons: readonly LineReason[];
   readonly days: GymDays | null;

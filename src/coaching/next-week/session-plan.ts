@@ -36,7 +36,7 @@ export type SessionGiven = {
   readonly markerKg: number | null;
   readonly jumps: JumpSets;
   readonly noJumps: boolean;
-  readonly raceWeek: boolean;
+  readonly isCut: boolean;
   readonly state: Pick<AthleteState, "soreness" | "lastWord">;
   /** Names from the exercise list that cannot be done. */
   readonly notAvailable: readonly string[];
@@ -68,7 +68,7 @@ export function sessionPlan(given: SessionGiven): readonly SessionItem[] {
     : state.lastWord === "well below usual"
       ? "well-below-usual"
       : null;
-  const short = given.raceWeek || eased !== null ? 1 : 2;
+  const short = given.isCut || eased !== null ? 1 : 2;
   const once: Block = { sets: 1, reps: 1 };
   const amounts: Readonly<Record<number, Block>> = {
     2: jumps.hops,

@@ -7,28 +7,28 @@ import { foundText } from "../value/found-text";
 import { isDate } from "../value/is-date";
 
 /**
- * The day a formula is asked about, from its one cell.
+ * The day a formula is asked about, from its one cell; `name` is the argument's.
  *
- * Refuses `as-of-missing`, `as-of-not-a-day` (facts `found`), `as-of-no-year` (facts `found`) and
- * `as-of-ambiguous`, when day and month could be either way round (facts `found`).
+ * Refuses `as-of-missing` (facts `name`), `as-of-not-a-day`, `as-of-no-year` (facts `name`, `found`)
+ * and `as-of-ambiguous`, when day and month could be either way round (the same).
  */
-export function readDayArgument(cell: unknown): Outcome<Day> {
+export function readDayArgument(cell: unknown, name = "as_of"): Outcome<Day> {
   const one = Array.isArray(cell) ? onlyCell(cell) : cell;
-  if (isBlank(one)) return refuse("as-of-missing");
-  const found = foundText(one);
+  if (isBlank(one)) return refuse("as-of-missing", { name });
+  const facts = { name, found: foundText(one) };
   if (isDate(one)) {
     const day = dayFromDate(one.getFullYear(), one.getMonth() + 1, one.getDate());
-    return day === null ? refuse("as-of-not-a-day", { found }) : accept(day);
+    return day === null ? refuse("as-of-not-a-day", facts) : accept(day);
   }
   const text = typeof one === "string" ? dayFromText(one) : null;
-  if (text === null) return refuse("as-of-not-a-day", { found });
-  if (text.year === null) return refuse("as-of-no-year", { found });
+  if (text === null) return refuse("as-of-not-a-day", facts);
+  if (text.year === null) return refuse("as-of-no-year", facts);
   const dayFirst = settleDay(text, "day first", text.year);
   const monthFirst = settleDay(text, "month first", text.year);
   if (dayFirst !== null && monthFirst !== null && dayFirst !== monthFirst)
-    return refuse("as-of-ambiguous", { found });
+    return refuse("as-of-ambiguous", facts);
   const day = dayFirst ?? monthFirst;
-  return day === null ? refuse("as-of-not-a-day", { found }) : accept(day);
+  return day === null ? refuse("as-of-not-a-day", facts) : accept(day);
 }
 
 function onlyCell(rows: readonly unknown[]): unknown {

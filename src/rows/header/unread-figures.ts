@@ -1,7 +1,7 @@
+import { IssueLog } from "../issue-log";
 import type { Understanding } from "../read-table";
 import type { RowIssue } from "../reading";
 import type { TableName } from "../table-name";
-import { cellAddress } from "../value/cell-address";
 import { numberFromText } from "../value/number-text";
 import { fieldHeading } from "./field-heading";
 
@@ -12,27 +12,17 @@ import { fieldHeading } from "./field-heading";
 export function unreadFigures(
   table: TableName,
   { headerRow, questions, reading }: Understanding<TableName>,
-): RowIssue[] {
+): readonly RowIssue[] {
   const told = new Set(
     reading.issues.flatMap(({ code, column }) => (code === "heading-unknown" ? [column] : [])),
   );
-  return questions.flatMap(({ about, column, heading, samples, guess }) => {
+  const log = new IssueLog(table);
+  for (const { about, column, heading, samples, guess } of questions) {
     const figures = samples.filter((sample) => numberFromText(sample) !== null).length;
     const isText = 2 * figures <= samples.length;
-    if (about !== "meaning" || headerRow === 0 || told.has(column) || isText) return [];
+    if (about !== "meaning" || headerRow === 0 || told.has(column) || isText) continue;
     const facts: RowIssue["facts"] = guess === null ? {} : { guess: fieldHeading(table, guess) };
-    const cell = cellAddress(headerRow, column);
-    return [
-      {
-        table,
-        code: "figures-unread",
-        row: headerRow,
-        column,
-        cell,
-        found: heading,
-        facts,
-        dropsRow: false,
-      },
-    ];
-  });
+    log.add("figures-unread", headerRow - 1, column - 1, heading, facts);
+  }
+  return log.issues;
 }

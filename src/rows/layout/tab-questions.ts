@@ -14,6 +14,9 @@ const byCode: Readonly<Record<string, TabMatter>> = {
 };
 const shown = 3;
 
+/** True for an issue that an answer about its whole tab settles. */
+export const asksOfTab = (code: string): boolean => code in byCode;
+
 /**
  * What has to be asked of the whole tab: what its issues leave open and what its cells raise, each
  * matter once, a doubtful bar once for each way it is written.

@@ -15,7 +15,7 @@ const usual: SessionGiven = {
   markerKg: 67.5,
   jumps: jumpSets(60, 20),
   noJumps: false,
-  raceWeek: false,
+  isCut: false,
   state: { soreness: null, lastWord: "as usual" },
   notAvailable: [],
 };

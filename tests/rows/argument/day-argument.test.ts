@@ -20,14 +20,28 @@ test("ISO text and text that can only be one day are read", () => {
 });
 
 test("anything else is refused with what was found", () => {
-  expect(readDayArgument("5/6/2026")).toEqual(refuse("as-of-ambiguous", { found: "5/6/2026" }));
-  expect(readDayArgument("16 June")).toEqual(refuse("as-of-no-year", { found: "16 June" }));
-  expect(readDayArgument("soon")).toEqual(refuse("as-of-not-a-day", { found: "soon" }));
-  expect(readDayArgument("2026-02-30")).toEqual(refuse("as-of-not-a-day", { found: "2026-02-30" }));
-  expect(readDayArgument(46189)).toEqual(refuse("as-of-not-a-day", { found: "46189" }));
+  expect(readDayArgument("5/6/2026")).toEqual(
+    refuse("as-of-ambiguous", { name: "as_of", found: "5/6/2026" }),
+  );
+  expect(readDayArgument("16 June")).toEqual(
+    refuse("as-of-no-year", { name: "as_of", found: "16 June" }),
+  );
+  expect(readDayArgument("soon")).toEqual(
+    refuse("as-of-not-a-day", { name: "as_of", found: "soon" }),
+  );
+  expect(readDayArgument("2026-02-30")).toEqual(
+    refuse("as-of-not-a-day", { name: "as_of", found: "2026-02-30" }),
+  );
+  expect(readDayArgument(46189)).toEqual(
+    refuse("as-of-not-a-day", { name: "as_of", found: "46189" }),
+  );
   const yearTwentySix = new Date(2026, 5, 16);
   yearTwentySix.setFullYear(26);
-  expect(readDayArgument(yearTwentySix)).toEqual(refuse("as-of-not-a-day", { found: "26-06-16" }));
-  expect(readDayArgument("")).toEqual(refuse("as-of-missing"));
-  expect(readDayArgument(undefined)).toEqual(refuse("as-of-missing"));
+  expect(readDayArgument(yearTwentySix)).toEqual(
+    refuse("as-of-not-a-day", { name: "as_of", found: "26-06-16" }),
+  );
+  expect(readDayArgument("")).toEqual(refuse("as-of-missing", { name: "as_of" }));
+  expect(readDayArgument(undefined, "first_day")).toEqual(
+    refuse("as-of-missing", { name: "first_day" }),
+  );
 });

@@ -2,11 +2,13 @@ import { plainWords } from "../../header/header-words";
 import { namesSummary } from "../../table/read-lines";
 import { weekdayOfWord } from "../../value/day-text";
 import { liftInWords, namesJump } from "../lift-in-words";
+import { plannedWords } from "../planned-words";
 import { personName } from "../sections/above";
 import type { HeadingParts } from "./heading-parts";
 
-const noLift =
-  /%|\b(?:\d*rm|e1rm|best|plan|planned|target|goal|prescribed|soll|ziel|geplant|next|before|after|pre|post)\b/;
+const noLift = new RegExp(
+  String.raw`%|\b(?:e?\d*rm|best|next|before|after|pre|post|${plannedWords})\b`,
+);
 /** Lifts that stand over figures beside others, of which titles and tabs are seldom named. */
 const otherLift =
   /\b(?:(?:pull|chin|push)[- ]?ups?|press|rows?|thrusts?|raises?|curls?|swings?|bridges?|nordics?|dips?|(?:hex|trap) ?bar|good ?mornings?|agachamento|sentadillas?|peso (?:morto|muerto)|levantamento terra|stacco|przysiad|martwy ciag|marklyft|knaboj|kneboy|markløft|knebøy|souleve de terre|kyykky|maastaveto)\b/;

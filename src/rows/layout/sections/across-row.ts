@@ -69,7 +69,7 @@ export function acrossJumps(
   if (into.table !== "Jumps" || !takeOwnContext(walk, line, row)) return;
   const { athlete, day, columns } = above;
   if (athlete === null || day === null) {
-    into.report(athlete === null ? "athlete-missing" : "day-missing", row, 0);
+    into.report(athlete === null ? "athlete-missing" : "day-missing", row, 0, {}, true);
     return;
   }
   const { note, exercise } = columns;

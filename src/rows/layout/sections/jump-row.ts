@@ -18,7 +18,7 @@ export function jumpRow(
   if (into.table !== "Jumps" || first === undefined) return;
   const { athlete, day, test } = above;
   if (athlete === null || day === null) {
-    into.report(athlete === null ? "athlete-missing" : "day-missing", row, 0);
+    into.report(athlete === null ? "athlete-missing" : "day-missing", row, 0, {}, true);
     return;
   }
   const parsed = jumpCell(first.cell, []);

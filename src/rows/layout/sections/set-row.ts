@@ -33,6 +33,8 @@ export function setRow(
       athlete === null ? "athlete-missing" : day === null ? "day-missing" : "exercise-missing",
       row,
       0,
+      {},
+      true,
     );
     return;
   }

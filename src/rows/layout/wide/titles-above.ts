@@ -18,7 +18,7 @@ export function titlesAbove(into: Unfolded, from: number, end: number): string[]
 
 const isYear = (figure: number) => figure >= 1900 && figure <= 2100;
 
-/** Figures are no title: any beside a day, and all but a year or weeks that are counted. */
+/** Figures beside a day are no title, nor are others, but for a year and weeks that are counted. */
 function holdsFigures(line: readonly unknown[]): boolean {
   const figures = line.filter((cell) => typeof cell === "number");
   if (line.some((cell) => dayOfCell(cell))) return figures.length > 0;

@@ -3,6 +3,7 @@ import { speedNotSaid } from "../../table/set-kinds";
 import type { LayoutContext } from "../layout-context";
 import { liftInWords } from "../lift-in-words";
 import { massInWords } from "../mass-in-words";
+import { plannedWords } from "../planned-words";
 import { noSense, orderFromWords, schemeSense } from "../shorthand/scheme-order";
 import { setCell } from "../shorthand/set-cell";
 import type { TabAnswers } from "../tab-answers";
@@ -60,8 +61,7 @@ export function unfoldWideSets(context: LayoutContext): Unfolded | null {
 }
 
 /** A title's end. */
-const planned =
-  /(?:\b(?:plan|planned|targets?|goals?|prescribed|geplant|soll|ziel|e?\d*rm)|%[^|]*)\)?$/;
+const planned = new RegExp(String.raw`(?:\b(?:e?\d*rm|${plannedWords})|%[^|]*)\)?$`);
 
 /** What the titles say of one speed written beside a load, or the coach where they say nothing. */
 function speedWords(words: string, { setSpeed }: TabAnswers): string {
