@@ -1,5 +1,6 @@
 import type { PlannedWeek } from "../coaching/season/season-plan";
 import { dayWords } from "./days";
+import { raceName } from "./race-name";
 
 /** What stands above the weeks of the `Season` tab. */
 export const seasonTabWords = {
@@ -18,7 +19,7 @@ const kindWords = { ordinary: "ordinary", "race week": "race week", "week after"
 /** "ordinary", "race week: R2 (A) 23 May", "ordinary: R3 (B) 13 Jun", "week after" */
 export function weekCellWords({ kind, races }: PlannedWeek): string {
   const named = races.map(
-    ({ race, matters, day }) => `${race.split(",")[0]} (${matters ?? "C"}) ${dayWords(day)}`,
+    ({ race, matters, day }) => `${raceName(race)} (${matters ?? "C"}) ${dayWords(day)}`,
   );
   return named.length === 0 ? kindWords[kind] : `${kindWords[kind]}: ${named.join(", ")}`;
 }

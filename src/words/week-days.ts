@@ -2,6 +2,7 @@ import type { LineReason } from "../coaching/next-week/line-reason";
 import type { DayChoice, GymDays } from "../coaching/season/gym-days";
 import { weekdayWords } from "./days";
 import { listWords } from "./pages";
+import { raceName } from "./race-name";
 import { trimmed } from "./reasons-figures";
 
 const named = (days: readonly DayChoice[]) => listWords(days.map(({ day }) => weekdayWords(day)));
@@ -46,5 +47,5 @@ export function raceRuleWords(
   const kind = matters === "A" ? "an A" : `a ${matters}`;
   const whole = Math.floor(Number(hours));
   const apart = side === "after" && whole === 0 ? "the day of" : `${whole} h ${side}`;
-  return `${weekdayWords(Number(day))} refused: ${apart} ${String(race).split(",")[0]}, ${kind} race (rule: ${limit} h).`;
+  return `${weekdayWords(Number(day))} refused: ${apart} ${raceName(race)}, ${kind} race (rule: ${limit} h).`;
 }

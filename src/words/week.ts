@@ -7,6 +7,7 @@ import type { SessionItem } from "../coaching/next-week/session-plan";
 import { dayWords, weekdayWords } from "./days";
 import { bandParts, byFeel, onlyIf, sentence } from "./pages";
 import { plainNumbers } from "./printed-numbers";
+import { raceName } from "./race-name";
 import { countWords, repetitionsWords, trimmed } from "./reasons-figures";
 import { raceRuleWords } from "./week-days";
 
@@ -66,7 +67,7 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "race-week-held": "Ready for a step: it waits until the week after the race.",
   "race-week": ({ from, to }) => `Race week: sets ${from} to ${to}, load kept.`,
   "race-near": ({ day, race, on, from, to }) =>
-    `${weekdayWords(Number(day))} prepares ${String(race).split(",")[0]}, an A race on ${weekdayWords(Number(on))}: sets ${from} to ${to}, load kept.`,
+    `${weekdayWords(Number(day))} prepares ${raceName(race)}, an A race on ${weekdayWords(Number(on))}: sets ${from} to ${to}, load kept.`,
   "day-before-race": (facts) => raceRuleWords(facts, "before"),
   "day-after-race": (facts) => raceRuleWords(facts, "after"),
   "no-jumps": ({ site }) =>

@@ -3,6 +3,7 @@ import { seasonPlan } from "../../coaching/season/season-plan";
 import { grouped } from "../../coaching/series/grouped";
 import { dayWords, weekdayWords } from "../../words/days";
 import { listWords, spelled } from "../../words/pages";
+import { raceName } from "../../words/race-name";
 import { raceSetsWords } from "../../words/week-notes";
 import type { WeekPaper } from "../page-messages";
 import type { PrintableWeek } from "./printable-week";
@@ -44,7 +45,7 @@ export function weeksAhead({ state, monday }: PrintableWeek): WeekPaper["weeks"]
 function raceWords(races: readonly Race[]): string {
   const named = grouped(
     [...races].sort((a, b) => a.day - b.day),
-    ({ race, matters }) => `${race.split(",")[0]}, ${matters ?? "C"}`,
+    ({ race, matters }) => `${raceName(race)}, ${matters ?? "C"}`,
   );
   return listWords(
     [...named].map(([name, same]) => {

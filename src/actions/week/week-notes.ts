@@ -2,6 +2,7 @@ import { keepsMovement } from "../../coaching/next-week/keeps-movement";
 import { asksOfColumn } from "../../rows/header/questions-of-reading";
 import { asksOfTab } from "../../rows/layout/tab-questions";
 import { dayFrom } from "../../words/days";
+import { raceName } from "../../words/race-name";
 import { waitingWords } from "../../words/waiting-rows";
 import { weekNoteWords } from "../../words/week-notes";
 import { tabsToConfirm } from "../tabs-to-confirm";
@@ -17,7 +18,7 @@ export function weekNotes({ state, today, monday, lines }: ProposedWeek): string
   const racing = lines.filter(({ line }) => line.kind === "race week").length;
   const named = new Set<string>();
   const notes = races.flatMap(({ race, day, matters, startMinute }) => {
-    const label = `${race.split(",")[0]}`;
+    const label = raceName(race);
     if (named.has(label)) return [];
     named.add(label);
     return [weekNoteWords.race(label, matters, day, startMinute)];
