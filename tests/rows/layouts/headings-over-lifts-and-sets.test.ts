@@ -659,3 +659,39 @@ test("a light load among others under a lift with words behind it is a load too"
     ]).slice(0, 3),
   ).toEqual(["squat: Ilka 1 12x?", "bench: Ilka 1 40x?", "squat: Bram 1 80x?"]);
 });
+
+test.each([
+  "plan",
+  "planned",
+  "target",
+  "targets",
+  "goal",
+  "goals",
+  "prescribed",
+  "soll",
+  "ziel",
+  "geplant",
+  "1RM",
+  "e1RM",
+  "% of 1RM",
+])("what “%s” says of a lift was not lifted, over a column or a grid", (word) => {
+  const column = understandTable(
+    "Sets",
+    [
+      ["Date", "Athlete", "Squat kg", "Bench kg", `Squat ${word}`],
+      ["2026-05-05", "Ilka", 80, 40, 85],
+    ],
+    { today },
+  ).reading;
+  expect(column.records.map(({ loadKg }) => loadKg)).toEqual([80, 40]);
+  const grid = understandTable(
+    "Sets",
+    [
+      [`Squat ${word}`, "", ""],
+      ["Athlete", "5/5/2026", "28/5/2026"],
+      ["Ilka", 85, 87.5],
+    ],
+    { today },
+  ).reading;
+  expect([grid.records.length, problems(grid)]).toEqual([0, ["A3 row-unread: Ilka"]]);
+});

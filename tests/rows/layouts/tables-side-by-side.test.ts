@@ -160,6 +160,10 @@ test.each([
     ["Date", "Athlete", "Lift", "kg", "Date", "Athlete"],
     [day, "Ilka", "Squat", 80, "odd", "x"],
   ],
+  [
+    ["Date", "Lift", "kg", "Date", "reps", "Speed"],
+    [day, "Squat", 80, "odd", 5, 0.6],
+  ],
 ])("a column typed twice begins no table: %j", (heads, row) => {
   expect(tablesBeside([heads, row])).toEqual([]);
 });
