@@ -1,7 +1,7 @@
 import { exerciseKey } from "../record/exercise-key";
 import type { LiftingSet } from "../record/lifting-set";
-import { guardOf } from "./planned-step";
 import type { LineGiven, ProposedSession, ProposedWeek } from "./proposed-line";
+import { guardOf } from "./reserve-guard";
 
 /** What is lifted in a week. */
 export type Lifted = Pick<ProposedWeek, "exercise" | "sessions" | "step">;

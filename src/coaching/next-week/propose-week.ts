@@ -22,10 +22,11 @@ import {
   stateReasons,
   swapReasons,
 } from "./line-reasons";
-import { guardOf, plannedStep, toldGuardOf } from "./planned-step";
+import { plannedStep } from "./planned-step";
 import { presentStep } from "./present-step";
 import { sessionProposer } from "./propose-session";
 import type { LineGiven, ProposedWeek } from "./proposed-line";
+import { guardOf, toldGuardOf } from "./reserve-guard";
 import { sessionSteps } from "./session-steps";
 import { usualPlates } from "./usual-plates";
 

@@ -1,0 +1,18 @@
+import type { WayBack } from "../blocks/way-back";
+import type { PlannedStep } from "./planned-step";
+import { held } from "./same-block";
+import type { StepGiven } from "./step-given";
+
+/** The same again for what the season, availability, the last day or the diary says; null when nothing holds. */
+export function heldByState(given: StepGiven, back: WayBack | null): PlannedStep | null {
+  const { state, mayDo } = given;
+  if (state.word === "slipping") return held(given, "slipping-held");
+  // The grades of the way back are what a clearance is for.
+  if (mayDo === "modified" || (mayDo === "cleared" && back === null)) {
+    return held(given, "modified-held", { mayDo });
+  }
+  if (state.lastWord === "well below usual") return held(given, "last-well-below");
+  if (state.soreness) return held(given, "sore-held");
+  if (state.unwellDay !== null) return held(given, "unwell-held");
+  return null;
+}

@@ -1,0 +1,50 @@
+import type { Block } from "../blocks/block";
+import { leastReserve } from "../blocks/next-block";
+import { chartReps, mostReps, singleFromSet } from "../blocks/repetition-load";
+import type { AthleteState } from "./athlete-state";
+import type { PresentStep } from "./present-step";
+
+/**
+ * The strength a step is guarded by, kg: the cautious end of the estimate, or without one what the
+ * sets' own repetitions in reserve say by the repetition table. It never raises a load.
+ */
+export function guardOf(state: AthleteState, step: PresentStep): number | null {
+  return state.strengthLowKg ?? strengthSeen(step);
+}
+
+/**
+ * The same for the repetitions told to be in reserve: whoever was seen with fewer than two left has no
+ * more because a line through speeds says so, and the lesser of the two is told.
+ */
+export function toldGuardOf(state: AthleteState, step: PresentStep): number | null {
+  const guardKg = guardOf(state, step);
+  const seenKg = fewLeft(step) ? strengthSeen(step) : null;
+  return guardKg === null || seenKg === null ? guardKg : Math.min(guardKg, seenKg);
+}
+
+/** What left fewer than two is not gone on from because an estimate says more; without one it guards itself. */
+export function seenLessThanEstimated(state: AthleteState, step: PresentStep): boolean {
+  return state.strengthLowKg !== null && fewLeft(step);
+}
+
+/** The load, or less of it where two repetitions would not stay in reserve. */
+export function keepingReserve(
+  block: Block,
+  loadKg: number,
+  guardKg: number | null,
+  stepKg: number,
+): number {
+  if (guardKg === null) return loadKg;
+  let kg = loadKg;
+  while (kg > stepKg && mostReps(kg / guardKg) - block.reps < leastReserve) kg -= stepKg;
+  return kg;
+}
+
+const fewLeft = ({ reserveSeen }: PresentStep) =>
+  reserveSeen !== null && reserveSeen < leastReserve;
+
+function strengthSeen({ reserveSeen, loadKg, block }: PresentStep): number | null {
+  if (reserveSeen === null) return null;
+  const single = singleFromSet(loadKg, Math.min(chartReps, block.reps + Math.floor(reserveSeen)));
+  return single.ok ? single.value : null;
+}

@@ -1,0 +1,26 @@
+import type { PlannedStep } from "./planned-step";
+import { sameBlock } from "./same-block";
+import type { StepGiven } from "./step-given";
+
+/** Share off between the rest after a marathon and usual loads again (common practice, no source). */
+const easedAfterMarathon = 0.1;
+
+/** The step after time off the lift; null when there was none, or a marathon's easing asks for more. */
+export function stepAfterTimeOff(given: StepGiven): PlannedStep | null {
+  const { rest, step } = given;
+  if (rest === null || (given.marathonDays !== null && !rest.halfSets)) return null;
+  const facts = { days: rest.daysOff, percent: 100 * rest.off };
+  const loadKg = step.loadKg * (1 - rest.off);
+  return sameBlock(given, loadKg, { code: "restart", facts }, rest.halfSets);
+}
+
+/** The step while the easing after a marathon lasts; null otherwise. */
+export function stepAfterMarathon(given: StepGiven): PlannedStep | null {
+  const { marathonDays, step } = given;
+  if (marathonDays === null) return null;
+  const reason = { code: "after-marathon", facts: { days: marathonDays } };
+  // A session since the race was eased already: nothing is taken off twice, and as few sets as then are done.
+  return given.liftedSince
+    ? sameBlock(given, step.loadKg, reason, step.volumeDone === false)
+    : sameBlock(given, step.loadKg * (1 - easedAfterMarathon), reason, true);
+}

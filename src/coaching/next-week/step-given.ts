@@ -1,0 +1,27 @@
+import type { WhoMay } from "../availability/who-may";
+import type { Restart } from "../blocks/restart";
+import type { StepSize } from "../blocks/step-up";
+import type { Day } from "../calendar/day";
+import type { SquadRules } from "../record/squad-rules";
+import type { WeekKind } from "../season/race-hours";
+import type { AthleteState } from "./athlete-state";
+import type { PresentStep } from "./present-step";
+
+/** What an athlete's step for next week depends on. */
+export type StepGiven = {
+  readonly state: AthleteState;
+  readonly step: PresentStep;
+  /** Time off the lift long enough to take something off; null otherwise. */
+  readonly rest: Restart | null;
+  readonly guardKg: number | null;
+  readonly size: StepSize;
+  readonly rules: SquadRules;
+  readonly mayDo: WhoMay["mayDo"];
+  readonly sessionsAWeek: number;
+  readonly monday: Day;
+  /** Days since a marathon whose easing is not over; null otherwise. */
+  readonly marathonDays: number | null;
+  /** The last session lies after that marathon. */
+  readonly liftedSince: boolean;
+  readonly kind: WeekKind;
+};
