@@ -1,0 +1,78 @@
+import { type WhoMay, whoMay } from "../availability/who-may";
+import type { Block } from "../blocks/block";
+import type { Day } from "../calendar/day";
+import { racesOf } from "../diary/races-of";
+import { nameKey } from "../record/name-key";
+import type { Race } from "../record/race";
+import { type GymDays, gymDays } from "../season/gym-days";
+import { isCutForRace, type WeekKind, weekKind } from "../season/race-hours";
+import { raceWeekSets } from "../season/race-week-sets";
+import { usualSessionsAWeek } from "../season/usual-sessions-a-week";
+import { type PresentStep, presentStep } from "./present-step";
+import type { LineGiven } from "./proposed-line";
+
+/** Gym sessions of a week at most, in a racing season (common practice, no source). */
+export const mostSessions = 2;
+
+/** One athlete's week before a load is thought of: races, where the ladder stands, days that suit. */
+export type WeekFrame = {
+  readonly races: readonly Race[];
+  readonly kind: WeekKind;
+  /** Null for whoever has no sets yet. */
+  readonly step: PresentStep | null;
+  readonly sessionsAWeek: number;
+  /** Sessions looked for. */
+  readonly wanted: number;
+  readonly days: GymDays | null;
+  /** The first session's day or, without one, the day that availability is asked of. */
+  readonly firstDay: Day;
+  readonly mayOn: (day: Day) => WhoMay;
+  readonly mayLift: (day: Day) => boolean;
+  /** A day on which an A race has sets and contacts cut. */
+  readonly cutOn: (day: Day) => boolean;
+  /** So many sets, or fewer on a day that an A race has cut. */
+  readonly setsOn: (sets: number, day: Day) => number;
+};
+
+/** Reads the frame of the week from rows, rules and what the coach has changed by hand. */
+export function weekFrame(given: LineGiven): WeekFrame {
+  const { athlete, name, rows, monday, asOf, change = {} } = given;
+  const { rules } = rows;
+  const races = racesOf(rows.races, name, athlete);
+  const cutOn = (day: Day) => isCutForRace(day, races);
+  const setsOn = (sets: number, day: Day) =>
+    cutOn(day) ? raceWeekSets(sets, rules.raceWeekSets) : sets;
+  const blockSets = (block: Block, day: Day) => setsOn(block.sets, day);
+  const step = presentStep(rows.sets, name, asOf, blockSets, 7 * rules.seasonWeeks);
+  const mayOn = (day: Day) => whoMay(athlete, name, rows.availability, day);
+  const mayLift = (day: Day) => mayOn(day).not === null;
+  const sessionsAWeek = usualSessionsAWeek(athlete, step?.sessions.map(({ day }) => day) ?? []);
+  const wanted = Math.min(mostSessions, Math.max(1, sessionsAWeek));
+  const days =
+    step === null
+      ? null
+      : gymDays({
+          monday,
+          wanted,
+          runs: rows.runs.filter((run) => nameKey(run.athlete) === nameKey(name)),
+          races,
+          usualWeekdays: step.weekdays,
+          minute: step.minute,
+          rules,
+          mayLift,
+        });
+  const allowed = days?.all.find(({ refused }) => refused?.code !== "may-not-lift");
+  return {
+    races,
+    kind: weekKind(monday, races),
+    step,
+    sessionsAWeek,
+    wanted,
+    days,
+    firstDay: change.day ?? days?.best[0]?.day ?? allowed?.day ?? monday,
+    mayOn,
+    mayLift,
+    cutOn,
+    setsOn,
+  };
+}
