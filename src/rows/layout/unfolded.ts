@@ -3,13 +3,13 @@ import type { Cells } from "../cells";
 import type { Column } from "../header/column";
 import { IssueLog } from "../issue-log";
 import type { Reading, RowIssue } from "../reading";
-import { isBlankLine } from "../table/read-lines";
 import type { TableName } from "../table-name";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { cellAddress } from "../value/cell-address";
 import { foundText } from "../value/found-text";
-import type { Unit } from "../value/units";
+import { Chapters, type Meaning, type Meanings } from "./meanings";
+import { type RowFate, RowFates } from "./row-fates";
 import type { RowNote } from "./row-note";
 import type { TabAsk, TabMatter } from "./tab-question";
 import { UnreadColumns } from "./unread-columns";
@@ -19,12 +19,6 @@ export type Placed = readonly [cell: unknown, column: number];
 
 /** Cells of a flat row by place, and the coach's columns they came from. */
 type Prepared = { readonly line: unknown[]; readonly columns: number[] };
-
-/** Unit and heading of the fields of some flat rows. */
-export type Meanings = Map<string, Partial<Column>>;
-
-/** What became of a row of the coach's range. */
-type RowFate = "heading" | "data" | "reported";
 
 /**
  * A messy layout turned into plain rows of one table. Every flat cell remembers where it was found,
@@ -46,12 +40,9 @@ export class Unfolded {
   private readonly rows: number[] = [];
   private readonly columns: (readonly number[])[] = [];
   private readonly fieldAt = new Map<string, number>();
-  /** What was described last; rows under headings that contradict it are read by themselves. */
-  private readonly described: Meanings = new Map();
-  private now: Meanings | null = null;
-  private readonly chapters: Meanings[] = [];
+  private readonly chapters = new Chapters();
   private readonly chapterOf: Meanings[] = [];
-  private readonly fates = new Map<number, RowFate>();
+  private readonly fates = new RowFates();
 
   constructor(
     readonly table: TableName,
@@ -69,35 +60,13 @@ export class Unfolded {
   }
 
   /** Unit and heading a field of the flat rows is read with from here on. */
-  describe(
-    field: string,
-    meaning: { readonly unit?: Unit | null; readonly heading: string; readonly words: string },
-  ): void {
-    this.described.set(field, meaning);
-    this.now = null;
+  describe(field: string, meaning: Meaning): void {
+    this.chapters.describe(field, meaning);
   }
 
   /** What holds for rows found here. */
   meanings(): Meanings {
-    if (this.now !== null) return this.now;
-    const said = [...this.described];
-    const agrees = (chapter: Meanings) =>
-      said.every(([field, { unit, words }]) => {
-        const other = chapter.get(field);
-        // Only of speeds the words say more than the meaning: mean, peak or best.
-        return (
-          other === undefined ||
-          (other.unit === unit && (field !== "speed" || other.words === words))
-        );
-      });
-    let chapter = this.chapters.find(agrees);
-    if (chapter === undefined) {
-      chapter = new Map();
-      this.chapters.push(chapter);
-    }
-    for (const [field, meaning] of said) chapter.set(field, meaning);
-    this.now = chapter;
-    return chapter;
+    return this.chapters.now();
   }
 
   /** Fields that several flat rows share, laid out once. */
@@ -142,7 +111,7 @@ export class Unfolded {
 
   /** Says what a coach's row is; a row once found to hold data stays so. */
   mark(row: number, fate: RowFate): void {
-    if (this.fates.get(row) !== "data") this.fates.set(row, fate);
+    this.fates.mark(row, fate);
   }
 
   /** Reports a cell of the coach's range, counted from 0; it alone is left out, or its row with it. */
@@ -187,7 +156,7 @@ export class Unfolded {
     this.byChapter();
     let first = 0;
     // The records were made for this reading alone, so their rows are set in place.
-    const records = this.chapters.flatMap((chapter) => {
+    const records = this.chapters.all.flatMap((chapter) => {
       let end = first;
       while (this.chapterOf[end] === chapter) end++;
       const { table, flat: cells, log } = this;
@@ -213,8 +182,9 @@ export class Unfolded {
 
   /** Rows of equal meanings one after another. */
   private byChapter(): void {
-    if (this.chapters.length === 1) return;
-    const order = this.chapters.flatMap((chapter) =>
+    const { all } = this.chapters;
+    if (all.length === 1) return;
+    const order = all.flatMap((chapter) =>
       this.chapterOf.flatMap((one, at) => (one === chapter ? [at] : [])),
     );
     const arranged = <One>(list: One[]) => {
@@ -242,20 +212,12 @@ export class Unfolded {
     return { fields, repColumns };
   }
 
-  private count(): Pick<Reading<never>, "rowsRead" | "rowsReported" | "rowsBlank" | "rowsHeading"> {
+  private count(): ReturnType<RowFates["count"]> {
     const kept = new Set<number>();
     const dropped = new Set<number>();
     for (const [flat, row] of this.rows.entries())
       (this.log.dropped.has(flat) ? dropped : kept).add(row);
-    const counts = { rowsRead: 0, rowsReported: 0, rowsBlank: 0, rowsHeading: 0 };
-    for (let row = 0; row < this.source.length; row++) {
-      const fate = this.fates.get(row);
-      if (isBlankLine(this.source[row]!)) counts.rowsBlank++;
-      else if (fate === "heading") counts.rowsHeading++;
-      else if (fate === "reported" || (dropped.has(row) && !kept.has(row))) counts.rowsReported++;
-      else counts.rowsRead++;
-    }
-    return counts;
+    return this.fates.count(this.source, kept, dropped);
   }
 
   /** The heading over the first flat row, from `first` on, that has something in this column. */
@@ -263,10 +225,7 @@ export class Unfolded {
     const flat = this.columns.findIndex((columns, at) => at >= first && columns[column]! >= 0);
     const at = this.columns[flat]![column]!;
     let row = this.rows[flat]!;
-    while (
-      row > this.headerRow &&
-      (this.fates.get(row) !== "heading" || isBlank(this.source[row]![at]))
-    )
+    while (row > this.headerRow && (!this.fates.isHeading(row) || isBlank(this.source[row]![at])))
       row--;
     return { row: Math.max(row, 0), column: at };
   }
