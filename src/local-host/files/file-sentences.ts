@@ -9,6 +9,10 @@ const fileSentences = {
     `${path} is neither an .xlsx file nor a folder of CSV files. Give one of these.`,
   "no-csv": ({ folder }: Facts) =>
     `${folder} holds no CSV file. Save each tab as a CSV file named for its table, such as Sets.csv.`,
+  "csv-not-text": ({ file }: Facts) =>
+    `${file} is not text, so it is no CSV file. Save the tab as CSV, then open that file.`,
+  "csv-empty": ({ files }: Facts) =>
+    `Nothing is written in ${files}. Save the tab as CSV again, then open that file.`,
   "csv-quotes": ({ file, row }: Facts) =>
     `${file} row ${row} opens a quotation mark and never closes it. Close it, then open the file again.`,
   "too-many-rows": ({ tab, rows, most }: Facts) =>

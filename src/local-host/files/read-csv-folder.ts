@@ -46,7 +46,8 @@ export function readCsvFolder(folder: string, own: ReadonlySet<string>): Outcome
 /**
  * CSV files as one workbook.
  *
- * @returns refuses `too-many-tabs` and what `csvTab` refuses
+ * @returns refuses `too-many-tabs`, `csv-not-text`, `csv-empty` (not one cell in all of them) and what
+ * `csvTab` refuses
  */
 export function readCsvFiles(
   name: string,
@@ -60,7 +61,9 @@ export function readCsvFiles(
   const tabs: TabData[] = [];
   const notes: FileNote[] = [];
   for (const file of files) {
-    const { text, notes: aboutLetters } = decodedText(file.bytes, file.name);
+    const decoded = decodedText(file.bytes, file.name);
+    if (decoded === null) return refuse("csv-not-text", { file: file.name });
+    const { text, notes: aboutLetters } = decoded;
     const taken = new Set(tabs.map(({ name: other }) => other.toLowerCase()));
     const tab = csvTab(fittingTabName(tabNameOf(file.name), taken), text, own);
     if (!tab.ok) return tab;
@@ -69,6 +72,9 @@ export function readCsvFiles(
     if (tabNameOf(file.name) !== tab.value.tab.name) {
       notes.push(fileNote("tab-renamed", { file: file.name, tab: tab.value.tab.name }));
     }
+  }
+  if (tabs.every(({ cells }) => cells.length === 0)) {
+    return refuse("csv-empty", { files: files.map((file) => file.name).join(", ") });
   }
   return accept({ workbook: { name, tabs, names: [], properties: {} }, notes });
 }

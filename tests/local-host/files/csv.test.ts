@@ -89,6 +89,29 @@ test("an unclosed quotation mark is refused by file, not half read", () => {
   });
 });
 
+test.each([
+  ["a picture", Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0, 0, 0, 0x0d, 0x22])],
+  ["a program's own file", Buffer.from("Date,Load\n\0\x01\0")],
+])("%s named .csv is refused as no text", (_, bytes) => {
+  const read = readCsvFiles("Workbook", [{ name: "Sets.csv", bytes }], own);
+  if (read.ok) throw new Error("It was read.");
+  expect(fileSentence(read.refusal)).toBe(
+    "Sets.csv is not text, so it is no CSV file. Save the tab as CSV, then open that file.",
+  );
+});
+
+test("files without a cell are refused, an empty one beside others is an empty tab", () => {
+  const empty = { name: "Jumps.csv", bytes: Buffer.from("\ufeff\n,,\n") };
+  const read = readCsvFiles("Workbook", [empty], own);
+  if (read.ok) throw new Error("It was read.");
+  expect(fileSentence(read.refusal)).toBe(
+    "Nothing is written in Jumps.csv. Save the tab as CSV again, then open that file.",
+  );
+  const sets = { name: "Sets.csv", bytes: Buffer.from("Date,Load\n") };
+  const both = readCsvFiles("Workbook", [empty, sets], own);
+  expect(both.ok && both.value.workbook.tabs.map(({ cells }) => cells.length)).toEqual([1, 0]);
+});
+
 test("a folder without CSV files is refused", () => {
   writeFileSync(join(folder, "notes.txt"), "hello");
   mkdirSync(join(folder, "old.csv"));
