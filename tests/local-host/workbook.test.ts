@@ -79,6 +79,17 @@ test("calculated values are kept beside their formulas, spilled cells are left t
   ]);
 });
 
+test("a formula that has no format gets none from the cells it names", async () => {
+  const host = await opened({
+    Sets: [[{ value: 46199, format: "d mmm yyyy" }, "=A1+7", "=VLOOKUP(46199,A1:A1,1,FALSE)"]],
+  });
+  expect(host.workbook().tabs[0]!.cells[0]).toEqual([
+    { value: 46199, format: "d mmm yyyy" },
+    { value: 46206, formula: "=A1+7" },
+    { value: 46199, formula: "=VLOOKUP(46199,A1:A1,1,FALSE)" },
+  ]);
+});
+
 test("a second copy of a copy is the same", async () => {
   const once = (await opened({}, workbook)).workbook();
   const twice = (await opened({}, once)).workbook();

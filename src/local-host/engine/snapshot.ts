@@ -138,9 +138,13 @@ function gridCell({ value, formula }: Pick<CellData, "value" | "formula">): ICel
   return formula === undefined ? cell : { ...cell, f: formula };
 }
 
-function gridStyle({ format, style }: CellData): IStyleData | null {
+/** What a formula without a format has here: the grid would give it that of the cells it names. */
+export const noFormat = "General";
+
+function gridStyle({ format, formula, style }: CellData): IStyleData | null {
+  const pattern = format ?? (formula === undefined ? undefined : noFormat);
   const made: IStyleData = {
-    ...(format !== undefined && { n: { pattern: format } }),
+    ...(pattern !== undefined && { n: { pattern } }),
     ...(style && gridLook(style)),
   };
   return Object.keys(made).length > 0 ? made : null;

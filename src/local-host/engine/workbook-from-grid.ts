@@ -11,7 +11,7 @@ import type { Spreadsheet } from "../services/spreadsheet";
 import type { CellData, CellStyle, TabData, WorkbookData } from "../workbook-data";
 import type { GridEngine } from "./grid-engine";
 import { usualColumnWidth } from "./row-height";
-import { alignments } from "./snapshot";
+import { alignments, noFormat } from "./snapshot";
 import { withTabMemory } from "./tab-memory";
 
 /** The grid's workbook as plain data; cells filled by a formula elsewhere are left to that formula. */
@@ -102,7 +102,7 @@ function cellData(cell: ICellData, formula: string, note: string, look: IStyleDa
   return {
     value: heldValue(cell),
     ...(formula !== "" && { formula }),
-    ...(look.n?.pattern && { format: look.n.pattern }),
+    ...(look.n?.pattern && look.n.pattern !== noFormat && { format: look.n.pattern }),
     ...(note !== "" && { note }),
     ...(Object.keys(style).length > 0 && { style }),
   };
