@@ -360,3 +360,16 @@ test("the tab that was open is open again, or another that can be seen", async (
   });
   expect(activeTab(await saved(original, hidden))).toBe(0);
 });
+
+test("pages are numbered on from one tab to the next, unless the coach gave a first number", async () => {
+  const setup = async (given: string) => {
+    const original = withPart(await tabWith([]), sheet, (text) =>
+      text.replace(/<pageSetup\b[^>]*\/>/, "").replace("</worksheet>", `${given}</worksheet>`),
+    );
+    return /<pageSetup\b[^>]*>/.exec(partOf(await saved(original), sheet))?.[0] ?? "";
+  };
+  expect(await setup('<pageSetup orientation="landscape"/>')).not.toContain("irstPageNumber");
+  expect(await setup('<pageSetup firstPageNumber="5" useFirstPageNumber="1"/>')).toMatch(
+    / firstPageNumber="5" useFirstPageNumber="1"/,
+  );
+});

@@ -107,6 +107,9 @@ function writeTab(
   for (const range of after.merged ?? [])
     if (!before?.merged?.includes(range)) sheet.mergeCellsWithoutStyle(range);
   if (!same(before?.conditionalFormats ?? [], after.conditionalFormats)) writeRules(sheet, after);
+  // The library takes the usual number of the first page for one that the coach gave.
+  const printed: Sheet["pageSetup"] & { useFirstPageNumber?: boolean } = sheet.pageSetup;
+  if (!printed.useFirstPageNumber) delete printed.firstPageNumber;
 }
 
 /** Takes merged cells apart that are merged no more; the library would take their looks, too. */
