@@ -163,6 +163,11 @@ test("names kept as “Surname, First” are short by the first name, and whole 
   expect(turned(["O'Brien, Siobhán", "Ek, Tom", "Ana Lopez"])).toEqual(["Siobhán", "Tom", "Ana"]);
   expect(turned(["Ek, Tom", "Lind, Tom"])).toEqual(["Ek, Tom", "Lind, Tom"]);
   expect(turned(["Ek,"])).toEqual(["Ek,"]);
+  expect(turned(["J. P. van der Meer", "Ek, Ö", "Jo Lind"])).toEqual([
+    "J. P. van der Meer",
+    "Ek, Ö",
+    "Jo",
+  ]);
 });
 
 test("a step taken within the week stands beside its day on the head coach's page, as on the cards", () => {
