@@ -38,6 +38,7 @@ export const localPage = {
   tryAgain: "Try again",
   close: "Close",
   notOpened: (sentence: string) => `Not opened. ${sentence}`,
+  noAnswer: "The program in the terminal does not answer.",
   ended:
     "The program in the terminal has ended, so changes are no longer saved. Start it again and open the new address.",
   refusedAt: (cell: string, sentence: string) => `${cell}: ${sentence}`,

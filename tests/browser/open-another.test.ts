@@ -90,3 +90,11 @@ test("from the first screen one can go back to the workbook that is open", async
   await ready(page);
   await page.getByRole("heading", { name: "spring-log" }).waitFor();
 });
+
+test("the browser's own way back from the first screen leads to the workbook, too", async () => {
+  await page.getByRole("button", { name: "Open…" }).click();
+  await page.getByRole("button", { name: "Back to the workbook" }).waitFor();
+  await page.goBack();
+  await page.getByRole("heading", { name: "spring-log" }).waitFor();
+  await ready(page);
+});

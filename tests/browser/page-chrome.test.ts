@@ -129,6 +129,18 @@ test("at twice the zoom the toolbar, grid and sidebar still stand side by side",
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(640);
 });
 
+test("a program that does not answer is said in words, not in the browser's", async () => {
+  const { page } = shown;
+  await page.route("**/workbook", (route) => route.abort());
+  await clickCell(page, "Squad", "C4");
+  await page.keyboard.type("8");
+  await page.keyboard.press("Enter");
+  await page.getByText("Not saved. The program in the terminal does not answer.").waitFor();
+  await page.unroute("**/workbook");
+  await page.getByRole("button", { name: "Try again" }).click();
+  await page.getByText("Not saved").waitFor({ state: "detached" });
+});
+
 test("the program's end, and a workbook that cannot be opened, are said in words anybody can read", async () => {
   const { page, served } = shown;
   await served.close();

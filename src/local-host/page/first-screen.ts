@@ -82,6 +82,8 @@ export function firstScreen(
     const dropped = [...(event.dataTransfer?.files ?? [])];
     if (dropped.length > 0) void attempt(requests.imported(dropped));
   };
+  // The browser's own way back leads to the same address, so that nothing is loaded by itself.
+  if (back) addEventListener("popstate", back);
   page.className = "";
   page.replaceChildren(screen);
   sample.focus();

@@ -1,3 +1,4 @@
+import { localPage } from "../../words/local-page";
 import type { OpenedWorkbook } from "../server/workbook-store";
 import type { WorkbookData } from "../workbook-data";
 
@@ -12,7 +13,13 @@ async function answered(response: Response): Promise<Response> {
   throw new Error(sentence);
 }
 
-const asked = async (name: string, init?: RequestInit) => answered(await fetch(name, init));
+const asked = async (name: string, init?: RequestInit) => {
+  // A browser says of it no more than "Failed to fetch".
+  const response = await fetch(name, init).catch(() => {
+    throw new Error(localPage.noAnswer);
+  });
+  return answered(response);
+};
 
 /** What the page asks of the program that serves it. Refusals reject with their sentence. */
 export const requests = {
