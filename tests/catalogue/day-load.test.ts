@@ -1,4 +1,5 @@
 import { dayLoadFunction } from "../../src/catalogue/day-load";
+import { loadDropFunction } from "../../src/catalogue/load-drop";
 
 const lift = (...args: unknown[]) => dayLoadFunction.compute(args);
 const plates = [
@@ -67,4 +68,19 @@ test("a word for the figures that is not known is refused, not read as kilograms
       `figures is not known (${word}): give`,
     );
   expect(lift("slow", "", 185, 3, 5, "", "", "", "", "", "lbs")).toMatch(/^165 lb/);
+});
+
+test("LOAD_DROP takes a mean with more decimals for what it is on paper, as DAY_LOAD and the card do", () => {
+  // 0.80 0.80 0.81 are 0.8033, written 0.80: 0.06 slower than 0.86. 0.80 0.81 0.81 are 0.81, 0.05 slower.
+  for (const [speeds, kg] of [
+    [[0.8, 0.8, 0.81], 80],
+    [[0.8, 0.81, 0.81], 85],
+  ] as const) {
+    const mean = speeds.reduce((sum, one) => sum + one, 0) / 3;
+    expect(loadDropFunction.compute([85, mean, 0.86, 2.5])).toBe(kg);
+    expect(loadDropFunction.compute([85, mean, 0.8561, 2.5])).toBe(kg);
+    expect(lift(speeds.join(" "), 0.8561, 85, 3, 2.5)).toMatch(
+      new RegExp(`^(as planned: lift )?${kg}`),
+    );
+  }
 });

@@ -1,4 +1,5 @@
 import { accept, type Outcome, refuse } from "../../outcome";
+import { hundredths } from "../bar-speed/hundredths";
 
 /** What the day's speed leaves of the plan. */
 export type LoadDrop =
@@ -22,13 +23,14 @@ export const dropBands = {
 /** Share off a clearly slow day, and half of it a slightly slow one (common practice, no source). */
 export const usualShareOff = 0.1;
 
-/** Speeds are read to a hundredth, so their difference is exact to a thousandth. */
+/** Speeds to a hundredth: their difference is exact to a thousandth. */
 const hair = 0.0005;
 
 /**
  * Load for the remaining sets from the speed of the marker or first set against its usual: 0.06–0.10
- * m/s slower half the share off (5 %), more the whole of it (10 %), beyond 0.15 m/s no heavy work. Never above the plan, and always
- * whole steps below it, rounded down, as such loads exist on the bar.
+ * m/s slower half the share off (5 %), more the whole of it (10 %), beyond 0.15 m/s no heavy work. Both
+ * speeds are taken to a hundredth. Never above the plan, and always whole steps below it, rounded
+ * down, as such loads exist on the bar.
  *
  * @param plannedKg load planned, on plates that exist, kg
  * @param speed of the set, m/s
@@ -50,7 +52,7 @@ export function loadDrop(
     if (!(one > 0 && one <= 4)) return refuse("speed-impossible", { speed: one });
   }
   if (!(stepKg > 0 && stepKg <= 20)) return refuse("step-impossible", { stepKg });
-  const slower = usualSpeed - speed;
+  const slower = hundredths(usualSpeed) - hundredths(speed);
   if (slower > dropBands.none.above + hair) return accept({ kind: "no heavy work", slower });
   if (slower < dropBands.light.from - hair) {
     return accept({ kind: "as planned", loadKg: plannedKg });
