@@ -29,6 +29,8 @@ export type CardBand = {
   /** "0.81", "0.76 to 0.80"; the smaller words after it: "or faster". */
   readonly speed: string;
   readonly speedAfter: string;
+  /** "once more from 0.79": where the marker is first repeated; "" for nowhere. */
+  readonly again: string;
   /** "85"; "" for no heavy work. */
   readonly lift: string;
   /** "20 + 10 + 2.5" */

@@ -46,7 +46,7 @@ export const dayLoadFunction: SheetFunction = {
     { name: "bar", help: "Mass of the bar, kg; 20 kg or 45 lb when left out.", optional: true },
     {
       name: "low_speed",
-      help: "Slowest speed still usual for that athlete, m/s, such as the low end of the expected speed; left out, the bands judge alone.",
+      help: "Low end of that athlete's usual speeds, m/s, such as that of the expected speed: a set at or under it is unusual; left out, the bands judge alone.",
       optional: true,
     },
     {
@@ -76,7 +76,7 @@ export const dayLoadFunction: SheetFunction = {
       formula: '=DAY_LOAD("0.79 0.80 0.78", 0.86, 85, 3, 2.5, 67.5, "", 20, 0.76)',
       args: ["0.79 0.80 0.78", 0.86, 85, 3, 2.5, 67.5, "", 20, 0.76],
       result:
-        "repeat the marker once; the same again: 85 kg as planned. 0.07 m/s slower than usual at 67.5",
+        "repeat the marker once; the same again: 80 kg (−5.9 %). 0.07 m/s slower than usual at 67.5",
     },
   ],
   compute: ([speeds, usual, planned, sets, step, speedLoad, plates, bar, low, off, figures]) => {

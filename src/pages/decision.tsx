@@ -30,6 +30,7 @@ export function Decision({
           <tr key={band.speed} class={band.lift === "" ? "stop" : ""}>
             <th scope="row" class="when">
               {band.speed} <small>{band.speedAfter}</small>
+              {band.again !== "" && <small class="again">{band.again}</small>}
             </th>
             {band.lift === "" ? (
               <td class="lift none" colSpan={3}>

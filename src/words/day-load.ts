@@ -1,5 +1,5 @@
-import type { DayDecision, RepeatLeadsTo } from "../coaching/next-week/day-decision";
-import { type PrintedNumbers, plainNumbers } from "./printed-numbers";
+import type { DayDecision } from "../coaching/next-week/day-decision";
+import { plainNumbers } from "./printed-numbers";
 import { countWords, trimmed } from "./reasons-figures";
 
 export const noHeavyWork = "no heavy work today";
@@ -34,8 +34,14 @@ export function dayDecisionWords(
       return decision.above
         ? `above usual: lift ${mass(decision.loadKg)} as planned, add nothing`
         : `as planned: lift ${mass(decision.loadKg)}`;
-    case "repeat the marker":
-      return `repeat the marker once; the same again: ${ifSame(decision.ifSame, numbers)}. ${under(decision.slower)}`;
+    case "repeat the marker": {
+      const { ifSame, slower } = decision;
+      const then =
+        ifSame.kind === "lighter"
+          ? `${withUnit(ifSame.loadKg)} (${share(ifSame.share)})`
+          : "no heavy work";
+      return `repeat the marker once; the same again: ${then}. ${under(slower)}`;
+    }
     case "lighter": {
       const { loadKg, slower, setsLeft, plates } = decision;
       const sets = setsLeft === 0 ? "" : ` for the remaining ${countWords(setsLeft, "set")}`;
@@ -47,13 +53,6 @@ export function dayDecisionWords(
         ? `${noHeavyWork}: ill`
         : `${noHeavyWork}: ${under(decision.slower)}`;
   }
-}
-
-function ifSame(then: RepeatLeadsTo, { withUnit, marked }: PrintedNumbers): string {
-  if (then.kind === "no heavy work") return "no heavy work";
-  return then.kind === "lighter"
-    ? `${withUnit(then.loadKg)} (${marked(off(then.share))})`
-    : `${withUnit(then.loadKg)} as planned`;
 }
 
 /** What stands in the answer's cell when the typed one is neither a speed nor a word for one. */

@@ -27,7 +27,7 @@ export const clock = (minute: number): string =>
 
 /** The speeds of a band, the figure apart from the words after it. */
 export function bandParts(
-  { from, to }: DayBand,
+  { from, to }: Pick<DayBand, "from" | "to">,
   { speed }: Pick<PrintedNumbers, "speed">,
 ): { readonly speed: string; readonly speedAfter: string } {
   if (to === null) {
@@ -38,6 +38,15 @@ export function bandParts(
   return from === null
     ? { speed: speed(to), speedAfter: "or slower" }
     : { speed: from === to ? speed(to) : `${speed(from)} to ${speed(to)}`, speedAfter: "" };
+}
+
+/** "once more from 0.79": there and faster the marker is first repeated; "once more" in all of the band. */
+export function bandAgainWords(
+  { from, repeatFrom }: Pick<DayBand, "from" | "repeatFrom">,
+  { speed }: Pick<PrintedNumbers, "speed">,
+): string {
+  if (repeatFrom === null) return "";
+  return repeatFrom === from ? "once more" : `once more from ${speed(repeatFrom)}`;
 }
 
 /** "off 5, on 10 + 2.5"; "same bar" when nothing moves. */

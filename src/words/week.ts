@@ -119,7 +119,7 @@ export function boxWords({
 }
 
 /** "0.81 or faster", "0.76 to 0.80", "0.70 or slower" */
-export function bandSpeedWords(band: DayBand): string {
+export function bandSpeedWords(band: Pick<DayBand, "from" | "to">): string {
   const { speed, speedAfter } = bandParts(band, { speed: (value) => value.toFixed(2) });
   return `${speed} ${speedAfter}`.trim();
 }

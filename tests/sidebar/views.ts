@@ -62,7 +62,7 @@ const weekLine: WeekLine = {
       speedFloor: 0.46,
       stack: "5x15+10",
       contacts: 40,
-      bands: [{ speed: "0.81 or faster", lift: "85", change: "as planned" }],
+      bands: [{ speed: "0.81 or faster", again: "", lift: "85", change: "as planned" }],
       instead: "",
       ifWritten: ["4 repetitions in reserve"],
     },

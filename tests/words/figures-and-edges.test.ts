@@ -8,7 +8,7 @@ import {
   weekDifferenceWords,
   weekTitleWords,
 } from "../../src/words/next-week-tab";
-import { bandParts, pageWords, spelled } from "../../src/words/pages";
+import { bandAgainWords, bandParts, pageWords, spelled } from "../../src/words/pages";
 import { answerLabel, askWords, waitingQuestions } from "../../src/words/questions";
 import { repetitionsWords } from "../../src/words/reasons-figures";
 import { jumpTrendReason } from "../../src/words/reasons-jump";
@@ -293,7 +293,10 @@ test("the Season tab says what was written, what stands and which cells are the 
 
 test("bands, plates and numbers have their plain forms", () => {
   const numbers = { speed: (value: number) => value.toFixed(2) };
-  const band = (from: number | null, to: number | null) => ({ from, to, loadKg: 80, share: 0 });
+  const band = (from: number | null, to: number | null, repeatFrom: number | null = null) => ({
+    ...{ from, to, repeatFrom },
+    ...{ loadKg: 80, share: 0 },
+  });
   const shown = [
     band(null, null),
     band(0.8, null),
@@ -307,6 +310,10 @@ test("bands, plates and numbers have their plain forms", () => {
     "0.70 or slower",
     "0.70",
     "0.70 to 0.80",
+  ]);
+  const again = [band(0.7, 0.8), band(0.7, 0.8, 0.7), band(0.7, 0.8, 0.78), band(null, 0.7, 0.69)];
+  expect(again.map((one) => bandAgainWords(one, numbers as never))).toEqual([
+    ...["", "once more", "once more from 0.78", "once more from 0.69"],
   ]);
   expect(shown.map((one) => bandParts(one as never, numbers as never).speed)).toEqual([
     "any speed",

@@ -20,6 +20,8 @@ export type WeekSession = {
   /** "0.81 or faster: 85 kg, as planned" and so on, for the day. */
   readonly bands: readonly {
     readonly speed: string;
+    /** "once more from 0.79": where the marker is first repeated; "" for nowhere. */
+    readonly again: string;
     readonly lift: string;
     readonly change: string;
   }[];

@@ -3,7 +3,7 @@ import type { DayBand } from "../../coaching/next-week/day-bands";
 import { athleteNamed } from "../../coaching/record/athlete-named";
 import { cautions } from "../../words/cautions";
 import { datedDay } from "../../words/days";
-import { bandParts, clock, pageWords, sentence } from "../../words/pages";
+import { bandAgainWords, bandParts, clock, pageWords, sentence } from "../../words/pages";
 import { loadWords } from "../../words/session";
 import type { CardBand, CardPage } from "../page-messages";
 import { aboutWords } from "./about-words";
@@ -108,7 +108,7 @@ function liftOf(
 /** A band's load on plates that exist, its plates, and the floor under which a set ends. */
 function cardBand(week: PrintableWeek, { line, session }: PrintedSession, band: DayBand): CardBand {
   const { numbers, stateOf } = week;
-  const parts = bandParts(band, numbers);
+  const parts = { ...bandParts(band, numbers), again: bandAgainWords(band, numbers) };
   if (band.loadKg === null) {
     return { ...parts, speedAfter: pageWords.orIll, lift: "", plates: "", side: [], floor: "" };
   }

@@ -5,6 +5,7 @@ import { athleteNamed } from "../../coaching/record/athlete-named";
 import { dayWords, weekdayWords } from "../../words/days";
 import { dressOf } from "../../words/dress";
 import { byHandWords } from "../../words/next-week-tab";
+import { bandAgainWords } from "../../words/pages";
 import type { PrintedNumbers } from "../../words/printed-numbers";
 import { sentenceWords } from "../../words/reasons-figures";
 import { holdReason, holdWords } from "../../words/reasons-hold";
@@ -89,6 +90,7 @@ function weekSession(session: ProposedSession, numbers: PrintedNumbers): WeekSes
     contacts: session.contacts,
     bands: session.bands.map((band) => ({
       speed: marked(bandSpeedWords(band)),
+      again: bandAgainWords(band, numbers),
       lift: told(bandLiftWords(band)),
       change: marked(bandChangeWords(band)),
     })),

@@ -1,4 +1,5 @@
-import { loadDrop, usualShareOff } from "../blocks/load-drop";
+import type { DayPlan } from "./day-decision";
+import { decideToday } from "./decide-today";
 
 /** One line of the day's decision: marker speeds from–to, and the load for the sets. */
 export type DayBand = {
@@ -9,59 +10,36 @@ export type DayBand = {
   readonly loadKg: number | null;
   /** Real share off the plan after rounding, fraction. */
   readonly share: number;
+  /** From this speed of the band on, m/s, the marker is first repeated once; null in none of it. */
+  readonly repeatFrom: number | null;
 };
 
-const hundredth = 0.01;
-
 /**
- * The day's decision for paper: for each speed the marker may show, the load. Bands are those of
- * `loadDrop`, written in hundredths so that every speed is in exactly one.
+ * The day's decision for paper: for each speed the marker may show, what `decideToday` says of it,
+ * written in hundredths so that every speed is in exactly one band. A speed in doubt stands beside the
+ * faster ones of its load: the slower ones are none.
  *
- * @param shareOff share off a clearly slow day, fraction
- * @param built the load under a lighter one that the gym's plates make, kg
  * @returns empty when no load but the plan exists
  */
-export function dayBands(
-  plannedKg: number,
-  usualMarkerSpeed: number,
-  stepKg: number,
-  shareOff: number = usualShareOff,
-  built: (kg: number) => number = (kg) => kg,
-): readonly DayBand[] {
-  const usual = Math.round(usualMarkerSpeed * 100);
-  const at = (speed: number) =>
-    loadDrop(plannedKg, speed * hundredth, usual * hundredth, stepKg, shareOff);
+export function dayBands(plan: DayPlan & { readonly usualSpeed: number }): readonly DayBand[] {
   const bands: DayBand[] = [];
-  let open: { top: number | null; key: string; loadKg: number | null; share: number } | null = null;
   // From fast to slow, one hundredth at a time: where the answer changes a new band begins.
-  for (let speed = usual; speed >= Math.max(5, usual - 20); speed--) {
-    const drop = at(speed);
-    if (!drop.ok) return [];
-    const { value } = drop;
-    const loadKg =
-      value.kind === "lighter"
-        ? built(value.loadKg)
-        : value.kind === "as planned"
-          ? value.loadKg
-          : null;
-    const share = value.kind === "lighter" ? 1 - loadKg! / plannedKg : 0;
-    const key = String(loadKg);
-    if (open && open.key === key) continue;
-    if (open) bands.push(band(open, speed + 1));
-    open = { top: open ? speed : null, key, loadKg, share };
+  for (let at = Math.round(plan.usualSpeed * 100); at >= 5; at--) {
+    const speed = at / 100;
+    const decided = decideToday({ kind: "speeds", sets: [[speed]] }, plan);
+    if (!decided.ok) return [];
+    const repeat = decided.value.kind === "repeat the marker";
+    const said = decided.value.kind === "repeat the marker" ? decided.value.ifSame : decided.value;
+    const loadKg = "loadKg" in said ? said.loadKg : null;
+    const share = said.kind === "lighter" ? said.share : 0;
+    const repeatFrom = repeat ? speed : null;
+    const end = bands.length - 1;
+    const last = bands[end];
+    if (!last || last.loadKg !== loadKg) {
+      if (last) bands[end] = { ...last, from: (at + 1) / 100 };
+      bands.push({ from: null, to: last ? speed : null, loadKg, share, repeatFrom });
+    } else if (repeat) bands[end] = { ...last, repeatFrom };
+    if (loadKg === null && !repeat) break;
   }
-  if (open) bands.push(band(open, null));
   return bands;
-}
-
-function band(
-  { top, loadKg, share }: { top: number | null; loadKg: number | null; share: number },
-  bottom: number | null,
-): DayBand {
-  return {
-    from: bottom === null ? null : bottom / 100,
-    to: top === null ? null : top / 100,
-    loadKg,
-    share,
-  };
 }

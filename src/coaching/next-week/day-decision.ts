@@ -9,44 +9,44 @@ export type SeenToday =
   | { readonly kind: "speeds"; readonly sets: readonly (readonly number[])[] }
   | { readonly kind: "by eye"; readonly word: ByEye };
 
+type AsPlanned = { readonly kind: "as planned"; readonly loadKg: number; readonly above: boolean };
+type Lighter = {
+  readonly kind: "lighter";
+  readonly loadKg: number;
+  /** Real share off the plan, after rounding to loads that exist. */
+  readonly share: number;
+  readonly slower: number | null;
+  readonly setsLeft: number;
+  /** kg of each plate on one side; empty when plates were not given. */
+  readonly plates: readonly number[];
+};
+type NoHeavyWork = { readonly kind: "no heavy work"; readonly slower: number | null };
+
+/** What a set leaves of the plan once nothing is in doubt. */
+export type LeftOfPlan = AsPlanned | Lighter | NoHeavyWork;
+
 /** The day's decision. `slower` is m/s under usual, null when judged by eye. */
 export type DayDecision =
+  | LeftOfPlan
   | {
       readonly kind: "before the set";
       /** Slowest speed that keeps the plan, m/s; null without a usual speed. */
       readonly keepsFrom: number | null;
       readonly loadKg: number;
     }
-  | { readonly kind: "as planned"; readonly loadKg: number; readonly above: boolean }
   | {
       readonly kind: "repeat the marker";
       readonly slower: number;
-      readonly ifSame: RepeatLeadsTo;
-    }
-  | {
-      readonly kind: "lighter";
-      readonly loadKg: number;
-      /** Real share off the plan, after rounding to loads that exist. */
-      readonly share: number;
-      readonly slower: number | null;
-      readonly setsLeft: number;
-      /** kg of each plate on one side; empty when plates were not given. */
-      readonly plates: readonly number[];
-    }
-  | { readonly kind: "no heavy work"; readonly slower: number | null };
-
-/** What to lift if the repeated marker says the same. */
-export type RepeatLeadsTo =
-  | { readonly kind: "as planned"; readonly loadKg: number }
-  | { readonly kind: "lighter"; readonly loadKg: number; readonly share: number }
-  | { readonly kind: "no heavy work" };
+      /** What to lift if the repeated marker says the same. */
+      readonly ifSame: Lighter | NoHeavyWork;
+    };
 
 export type DayPlan = {
   readonly plannedKg: number;
   readonly setsLeft: number;
   /** Usual speed of the set that was seen, m/s; null for a squad without a device. */
   readonly usualSpeed: number | null;
-  /** Slowest speed still usual for this athlete, m/s: the low end of the interval; null judges by bands alone. */
+  /** Low end of this athlete's usual speeds, m/s: a set at or under it is unusual; null judges by bands alone. */
   readonly lowSpeed?: number | null;
   readonly stepKg: number;
   /** Share off a clearly slow day, and when judged slow by eye, fraction. */

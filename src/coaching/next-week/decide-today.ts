@@ -1,11 +1,10 @@
 import { accept, type Outcome, refuse } from "../../outcome";
+import { hundredths } from "../bar-speed/hundredths";
 import { dropBands, loadDrop } from "../blocks/load-drop";
-import type { ByEye, DayDecision, DayPlan, RepeatLeadsTo, SeenToday } from "./day-decision";
+import type { ByEye, DayDecision, DayPlan, LeftOfPlan, SeenToday } from "./day-decision";
 import { lighterSets } from "./lighter-sets";
-import { hundredths, hundredthsUp, isUneven, speedOfSet } from "./set-speed";
+import { isUneven, speedOfSet } from "./set-speed";
 
-/** Wobble of one set within a day, m/s: what a band must be passed by to count alone (our simulations). */
-const setNoise = 0.02;
 const hair = 0.0005;
 
 /**
@@ -13,10 +12,10 @@ const hair = 0.0005;
  * `loadDrop`, and whether it fell out of the athlete's own interval of usual speeds. Both: the band's
  * load at once. Neither: as planned. One alone is a doubt, and so is a set whose repetitions differ
  * widely, judged by its middle one where that is slower than the mean, for one repetition misread fast
- * would hide a slow day: the marker is repeated once, and the better of the two decides. Then a steady athlete out of
- * the interval takes the lightest band, and one inside a wide interval keeps the plan unless the band
- * is passed by more than the wobble of a set. Without an interval the bands judge alone, and only what
- * would take the whole share off is repeated. Faster than usual adds nothing. Never above the plan.
+ * would hide a slow day: the marker is repeated once, the better of the two decides, and what is said
+ * twice counts, a band passed as that band, an interval left as the lightest. Nothing is repeated where
+ * the plan stands either way. Without an interval the bands judge alone, and only what would take the
+ * whole share off is repeated. Faster than usual adds nothing. Never above the plan.
  *
  * @returns Refuses as `loadDrop`, `usual-speed-missing` and `sets-left-impossible`.
  */
@@ -27,15 +26,21 @@ export function decideToday(seen: SeenToday, plan: DayPlan): Outcome<DayDecision
   }
   const usual = usualSpeed === null ? null : hundredths(usualSpeed);
   // An interval that does not hold the usual speed is none.
-  const lowest = plan.lowSpeed ?? null;
-  const low = usual !== null && lowest !== null && lowest <= usual ? lowest : null;
+  const lowest = plan.lowSpeed == null ? null : hundredths(plan.lowSpeed);
+  const low =
+    usual !== null && lowest !== null && lowest <= usual
+      ? Math.min(lowest, hundredths(usual - 0.01))
+      : null;
   const check = loadDrop(plannedKg, usual ?? 1, usual ?? 1, plan.stepKg);
   if (!check.ok) return check;
   if (seen.kind === "nothing") {
     const keepsFrom =
       usual === null
         ? null
-        : Math.max(hundredths(usual - dropBands.light.from + 0.01), hundredthsUp(low ?? 0));
+        : Math.max(
+            hundredths(usual - dropBands.light.from + 0.01),
+            low === null ? 0 : hundredths(low + 0.01),
+          );
     return accept({ kind: "before the set", keepsFrom, loadKg: plannedKg });
   }
   if (seen.kind === "by eye") return byEye(seen.word, plan);
@@ -55,7 +60,7 @@ function byEye(word: ByEye, plan: DayPlan): Outcome<DayDecision> {
   return asPlanned(plan, word === "fast");
 }
 
-/** The usual speed and the slowest still usual, m/s; null without an interval. */
+/** The usual speed and the low end of the usual ones, m/s; null without an interval. */
 type Usual = { readonly usual: number; readonly low: number | null };
 
 function bySpeed(
@@ -68,42 +73,30 @@ function bySpeed(
   if (!drop.ok) return drop;
   const slower = usual - best;
   const passed = slower >= dropBands.light.from - hair;
-  const unusual = low === null ? null : best < low - hair;
+  const unusual = low === null ? null : best < low + hair;
   if (!passed && unusual !== true) {
     return asPlanned(plan, -slower >= dropBands.light.from - hair);
   }
-  const decided = bySlowness(slower, unusual, plan);
+  const decided = bySlowness(slower, plan);
   const uneven = sets.length === 1 && isUneven(sets[0]!);
   const wholeShare = isClear(slower) && !isTooSlow(slower);
   const doubt = unusual === null ? wholeShare : unusual !== passed;
   if (!decided.ok || sets.length > 1 || !(uneven || doubt)) return decided;
-  return accept({ kind: "repeat the marker", slower, ifSame: elseOf(decided.value) });
+  if (decided.value.kind === "as planned") return decided;
+  return accept({ kind: "repeat the marker", slower, ifSame: decided.value });
 }
 
 const isClear = (slower: number) => slower > dropBands.clear.above + hair;
 const isTooSlow = (slower: number) => slower > dropBands.none.above + hair;
 
 /** What a marker so much slower leads to once it is believed. */
-function bySlowness(slower: number, unusual: boolean | null, plan: DayPlan): Outcome<DayDecision> {
+function bySlowness(slower: number, plan: DayPlan): Outcome<LeftOfPlan> {
   const { plannedKg, usualDrop } = plan;
-  if (unusual === false && slower < dropBands.light.from + setNoise - hair) {
-    return asPlanned(plan, false);
-  }
   if (isTooSlow(slower)) return accept({ kind: "no heavy work", slower });
   if (usualDrop <= 0) return asPlanned(plan, false);
   const share = isClear(slower) ? usualDrop : usualDrop / 2;
   return lighterSets(plannedKg * (1 - share), slower, plan);
 }
 
-const asPlanned = ({ plannedKg }: DayPlan, above: boolean): Outcome<DayDecision> =>
+const asPlanned = ({ plannedKg }: DayPlan, above: boolean): Outcome<LeftOfPlan> =>
   accept({ kind: "as planned", loadKg: plannedKg, above });
-
-/** What the repeated marker leads to when it says the same. */
-function elseOf(decision: DayDecision): RepeatLeadsTo {
-  if (decision.kind === "lighter") {
-    return { kind: "lighter", loadKg: decision.loadKg, share: decision.share };
-  }
-  return decision.kind === "as planned"
-    ? { kind: "as planned", loadKg: decision.loadKg }
-    : { kind: "no heavy work" };
-}

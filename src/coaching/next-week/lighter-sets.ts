@@ -1,6 +1,6 @@
 import { accept, type Outcome, refuse } from "../../outcome";
 import { platesASide, roundDownToPlates } from "../blocks/plate-loading";
-import type { DayDecision, DayPlan } from "./day-decision";
+import type { DayPlan, LeftOfPlan } from "./day-decision";
 
 /**
  * The heaviest load that exists at or under the one wanted, kg, always under the plan; the bar alone is
@@ -13,7 +13,7 @@ export function lighterSets(
   wantedKg: number,
   slower: number | null,
   plan: DayPlan,
-): Outcome<DayDecision> {
+): Outcome<LeftOfPlan> {
   const { plannedKg, setsLeft, stepKg, gym } = plan;
   const under = Math.min(wantedKg, plannedKg - 1e-6);
   let loadKg = plannedKg - Math.ceil((plannedKg - under) / stepKg - 1e-9) * stepKg;

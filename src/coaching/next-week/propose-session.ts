@@ -1,4 +1,5 @@
 import type { WhoMay } from "../availability/who-may";
+import { gymStepKg } from "../blocks/gym-step";
 import { roundDownToPlates } from "../blocks/plate-loading";
 import { mostReps } from "../blocks/repetition-load";
 import type { StepSize } from "../blocks/step-up";
@@ -34,9 +35,6 @@ export type SessionsGiven = Omit<LineGiven, "monday"> & {
   /** A load as this gym's plates make it. */
   readonly bar: (kg: number) => BarLoad;
 };
-
-/** A step so small that plates alone decide which lighter load there is, as they do where a speed is typed. */
-const hairKg = 1e-7;
 
 /** Writes one session of the week: its lift, speeds, jumps and assistance, with what gives way. */
 export function sessionProposer(
@@ -126,7 +124,15 @@ export function sessionProposer(
       bands:
         usual === null
           ? []
-          : dayBands(kg, usual, hairKg, rules.loadDrop, (wanted) => bar(wanted).loadKg),
+          : dayBands({
+              plannedKg: kg,
+              setsLeft: sets,
+              usualSpeed: usual,
+              lowSpeed: lead?.low ?? null,
+              stepKg: gymStepKg(plates),
+              usualDrop: rules.loadDrop,
+              gym: { plates, barKg: step.barKg },
+            }),
       reserve: toldGuardKg === null || instead ? null : mostReps(kg / toldGuardKg) - block.reps,
       hoursToRace: hoursToNextRace(day, minute, given.races),
     };

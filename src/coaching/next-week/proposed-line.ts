@@ -43,7 +43,7 @@ export type ProposedSession = {
   readonly bands: readonly DayBand[];
   /** Mean of the marker's repetitions on a usual day, m/s; null when not known. */
   readonly usualMarkerSpeed: number | null;
-  /** Slowest marker that is still usual for this athlete, m/s; null when not known. */
+  /** Low end of the markers usual for this athlete, m/s; null when not known. */
   readonly lowMarkerSpeed: number | null;
   readonly reserve: number | null;
   /** Hours from the session to the athlete's next race; null without one in three weeks. */

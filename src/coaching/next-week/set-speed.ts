@@ -1,13 +1,11 @@
+import { hundredths } from "../bar-speed/hundredths";
+
 /**
  * Repetitions of one set that differ by more say rather that one was misread or half done: a set
  * that would change the load is then repeated once (common practice, no source).
  */
 const widestSet = 0.15;
 const hair = 0.0005;
-
-/** Speeds are written to a hundredth; means are rounded to it, so that paper and phone agree. */
-export const hundredths = (speed: number) => Math.round(speed * 100 + 1e-9) / 100;
-export const hundredthsUp = (speed: number) => Math.ceil(speed * 100 - 0.05) / 100;
 
 /** Repetitions, m/s, too far apart to be of one day's speed. */
 export const isUneven = (set: readonly number[]) =>

@@ -191,9 +191,17 @@ export function WeekFields({
               </tr>
             </thead>
             <tbody>
-              {first.bands.map(({ speed: seen, lift, change: how }) => (
+              {first.bands.map(({ speed: seen, again, lift, change: how }) => (
                 <tr key={seen}>
-                  <th scope="row">{seen}</th>
+                  <th scope="row">
+                    {seen}
+                    {again !== "" && (
+                      <>
+                        <br />
+                        <small class="soft">{again}</small>
+                      </>
+                    )}
+                  </th>
                   <td class="num">
                     <strong>{lift}</strong>
                   </td>

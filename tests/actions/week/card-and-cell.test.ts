@@ -2,7 +2,6 @@ import { proposedWeek } from "../../../src/actions/week/proposed-week";
 import { weekToWrite } from "../../../src/actions/week/week-to-write";
 import { dayLoadFunction } from "../../../src/catalogue/day-load";
 import { isoFromDay } from "../../../src/coaching/calendar/day";
-import { noHeavyWork } from "../../../src/words/day-load";
 import { firstDay, wobble } from "../../coaching/series/invented-season";
 import { memoryWorkbook } from "../memory-workbook";
 
@@ -40,7 +39,7 @@ const book = (loadKg: number, barKg: number, plates: readonly (readonly number[]
     }),
   });
 
-/** What the tab's own formula answers to a speed typed for two markers, judged by the bands alone. */
+/** What the tab's own formula answers to what is typed for a marker. */
 const typedIn = (workbook: ReturnType<typeof book>, monday: number) => {
   const week = proposedWeek(workbook, monday - 1, monday, []);
   const session = week.lines[0]!.line.sessions[0]!;
@@ -57,11 +56,9 @@ const typedIn = (workbook: ReturnType<typeof book>, monday: number) => {
   const valued = args.map((arg) =>
     arg.includes("!") ? workbook.values(plates!.id) : (cells[arg] ?? Number(arg)),
   );
-  valued[8] = "";
   return {
     session,
-    said: (speed: string) =>
-      String(dayLoadFunction.compute([`${speed} then ${speed}`, ...valued.slice(1)])),
+    said: (typed: string) => String(dayLoadFunction.compute([typed, ...valued.slice(1)])),
   };
 };
 
@@ -95,11 +92,17 @@ test.each([
     const band = session.bands.find(
       ({ from, to }) => (from ?? 0) <= speed + 1e-9 && speed <= (to ?? 9) + 1e-9,
     )!;
-    const answer = said(speed.toFixed(2));
-    const answered = /(?:lift |^)([\d.]+)/.exec(answer)?.[1];
-    expect([speed, answer.startsWith(noHeavyWork) ? null : Number(answered)]).toEqual([
+    const kgOf = (answer: string) =>
+      answer.includes("no heavy work")
+        ? null
+        : Number(/(?:lift |again: |^)([\d.]+)/.exec(answer)?.[1]);
+    const once = said(speed.toFixed(2));
+    const twice = said(`${speed.toFixed(2)} then ${speed.toFixed(2)}`);
+    expect([speed, kgOf(once), kgOf(twice), once.startsWith("repeat")]).toEqual([
       speed,
       band.loadKg,
+      band.loadKg,
+      band.repeatFrom !== null && speed >= band.repeatFrom,
     ]);
     if (band.loadKg !== null) expect(band.loadKg).toBeGreaterThanOrEqual(barKg);
   }

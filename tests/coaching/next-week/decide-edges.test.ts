@@ -1,5 +1,6 @@
 import { assistanceLoad, isAssistance } from "../../../src/coaching/next-week/assistance-load";
 import { dayBands } from "../../../src/coaching/next-week/day-bands";
+import type { DayPlan } from "../../../src/coaching/next-week/day-decision";
 import { decideToday } from "../../../src/coaching/next-week/decide-today";
 import { dropHeight } from "../../../src/coaching/next-week/drop-height";
 import {
@@ -82,15 +83,35 @@ test("the gym's plates decide what lighter is, and which stand on a side", () =>
 
 test("bands for paper leave every speed in exactly one, and none where no lighter load is", () => {
   // 10 % off 80 kg is 70, half of it 75, as whole steps of 2.5 kg.
-  expect(dayBands(80, 0.64, 2.5)).toEqual([
-    { from: 0.59, to: null, loadKg: 80, share: 0 },
-    { from: 0.54, to: 0.58, loadKg: 75, share: expect.closeTo(0.0625, 9) },
-    { from: 0.49, to: 0.53, loadKg: 70, share: expect.closeTo(0.125, 9) },
-    { from: null, to: 0.48, loadKg: null, share: 0 },
+  const bands = (over: Partial<DayPlan>) =>
+    dayBands({ ...plan, usualSpeed: 0.64, ...over } as never);
+  const [planned, light, clear, none] = [
+    { from: 0.59, to: null, loadKg: 80, share: 0, repeatFrom: null },
+    { from: 0.54, to: 0.58, loadKg: 75, share: expect.closeTo(0.0625, 9), repeatFrom: null },
+    { from: 0.49, to: 0.53, loadKg: 70, share: expect.closeTo(0.125, 9), repeatFrom: null },
+    { from: null, to: 0.48, loadKg: null, share: 0, repeatFrom: null },
+  ];
+  expect(bands({ lowSpeed: 0.58 })).toEqual([planned, light, clear, none]);
+  // Where his interval is not known, what would take the whole share off is repeated first.
+  expect(bands({})).toEqual([planned, light, { ...clear, repeatFrom: 0.49 }, none]);
+  // Inside his interval, and past a band: repeated first. At 0.55 both agree.
+  expect(bands({ lowSpeed: 0.55 })).toEqual([planned, { ...light, repeatFrom: 0.56 }, clear, none]);
+  // A steady athlete, out of his interval and short of a band.
+  expect(bands({ lowSpeed: 0.6 })).toEqual([
+    { ...planned, from: 0.61 },
+    { ...light, to: 0.6, repeatFrom: 0.59 },
+    clear,
+    none,
   ]);
-  expect(dayBands(10, 0.64, 20)).toEqual([]);
+  expect(bands({ lowSpeed: 0.45 })).toEqual([
+    planned,
+    { ...light, repeatFrom: 0.54 },
+    { ...clear, repeatFrom: 0.49 },
+    { ...none, repeatFrom: 0.46 },
+  ]);
+  expect(bands({ plannedKg: 10, stepKg: 20 })).toEqual([]);
   // So slow a marker that no speed is written for it: nothing to band.
-  expect(dayBands(80, 0.04, 2.5)).toEqual([]);
+  expect(bands({ usualSpeed: 0.04 })).toEqual([]);
 });
 
 test("assistance is read from that athlete's own later sets with a load, one leg apart from two", () => {
@@ -198,11 +219,11 @@ test("with a table of plates the load is one they make, not one of steps alone",
   expect(load({ barKg: 20, plates: fives })).toMatchObject({ value: { loadKg: 70 } });
 });
 
-test("a slow first set inside a wide usual range is lifted once more, and then the plan stands", () => {
+test("a slow first set inside a wide usual range is lifted once more, and then the band counts", () => {
   expect(
     decideToday({ kind: "speeds", sets: [[0.58, 0.58]] }, { ...plan, lowSpeed: 0.5 }),
   ).toMatchObject({
-    value: { kind: "repeat the marker", ifSame: { kind: "as planned", loadKg: 80 } },
+    value: { kind: "repeat the marker", ifSame: { kind: "lighter", loadKg: 75 } },
   });
 });
 
@@ -252,13 +273,12 @@ test("however little is taken off a slow day, it is a step", () => {
   });
 });
 
-test("the speed that keeps the plan is the low end itself, to the next hundredth above it", () => {
+test("the speed that keeps the plan is a hundredth over the low end", () => {
   const keepsFrom = (lowSpeed: number) => {
     const told = decideToday({ kind: "nothing" }, { ...plan, lowSpeed });
     return told.ok && told.value.kind === "before the set" ? told.value.keepsFrom : null;
   };
-  // Half a thousandth under it is still at it.
-  expect([0.61, 0.6104, 0.612, 0.5].map(keepsFrom)).toEqual([0.61, 0.61, 0.62, 0.59]);
+  expect([0.6, 0.6004, 0.606, 0.5].map(keepsFrom)).toEqual([0.61, 0.61, 0.62, 0.59]);
 });
 
 test("0.10 m/s slower takes half the share off, 0.15 the whole, 0.16 is no day for heavy work", () => {
@@ -271,19 +291,29 @@ test("0.10 m/s slower takes half the share off, 0.15 the whole, 0.16 is no day f
 });
 
 test("bands reach down to the slowest speed there is, 0.05 m/s", () => {
-  expect(dayBands(80, 0.05, 2.5)).toEqual([{ from: null, to: null, loadKg: 80, share: 0 }]);
+  const bands = (usualSpeed: number) => dayBands({ ...plan, usualSpeed });
+  expect(bands(0.05)).toEqual([{ from: null, to: null, loadKg: 80, share: 0, repeatFrom: null }]);
   // 0.16 under 0.21 m/s.
-  expect(dayBands(80, 0.21, 2.5).at(-1)).toEqual({ from: null, to: 0.05, loadKg: null, share: 0 });
+  expect(bands(0.21).at(-1)).toMatchObject({
+    from: null,
+    to: 0.05,
+    loadKg: null,
+    repeatFrom: null,
+  });
 });
 
 test("jumps are called halved only where there are any", () => {
   expect(contactReasons([])).toEqual([]);
 });
 
-test("a set at the low end of its interval is usual", () => {
-  expect(
-    decideToday({ kind: "speeds", sets: [[0.6, 0.6]] }, { ...plan, lowSpeed: 0.6 }),
-  ).toMatchObject({ value: { kind: "as planned" } });
+test("a set at the low end of its interval has left it, a hundredth over it has not", () => {
+  const kind = (speed: number, lowSpeed: number) => {
+    const told = decideToday({ kind: "speeds", sets: [[speed, speed]] }, { ...plan, lowSpeed });
+    return told.ok && told.value.kind;
+  };
+  expect([kind(0.6, 0.6), kind(0.61, 0.6)]).toEqual(["repeat the marker", "as planned"]);
+  // Where it begins at the usual speed itself, that speed has not left it.
+  expect(kind(0.64, 0.64)).toBe("as planned");
 });
 
 test("repetitions just 0.15 m/s apart are no reason to repeat a set, further apart they are", () => {
