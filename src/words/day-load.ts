@@ -23,17 +23,21 @@ export function dayDecisionWords(
     slower === null
       ? "slow by eye"
       : `${speed(slower)} m/s slower than usual${seenAtKg === null ? "" : ` at ${mass(seenAtKg)}`}`;
+  const plan = ({ loadKg, builtKg }: { loadKg: number; builtKg: number | null }) =>
+    builtKg === null ? mass(loadKg) : `${mass(loadKg)} (these plates make ${mass(builtKg)})`;
   switch (decision.kind) {
     case "before the set": {
-      const { keepsFrom, loadKg } = decision;
+      const { keepsFrom } = decision;
       return keepsFrom === null
-        ? `usual by eye: lift ${mass(loadKg)}`
-        : `${speed(keepsFrom)} or faster: lift ${mass(loadKg)}`;
+        ? `usual by eye: lift ${plan(decision)}`
+        : `${speed(keepsFrom)} or faster: lift ${plan(decision)}`;
     }
     case "as planned":
       return decision.above
-        ? `above usual: lift ${mass(decision.loadKg)} as planned, add nothing`
-        : `as planned: lift ${mass(decision.loadKg)}`;
+        ? `above usual: lift ${plan(decision)} as planned, add nothing`
+        : `as planned: lift ${plan(decision)}`;
+    case "nothing lighter":
+      return `nothing lighter than the bar: lift ${mass(decision.loadKg)}, watch the movement. ${under(decision.slower)}`;
     case "repeat the marker": {
       const { ifSame, slower } = decision;
       const then =

@@ -37,6 +37,28 @@ test("with the gym's plates: loads that exist, and the plates a side", () => {
   expect(lift(0.8, 0.86, 85, 2, 2.5, 67.5, plates, 15)).toMatch(/^75 kg .*\(−11.8 %\)/);
 });
 
+test("a plan that these plates cannot make is told with the load under it that they do", () => {
+  // Pairs of 20, 10 and 5 on a bar of 20 kg: 20+10 makes 80, and the next, 20+10+5, is 90.
+  const said = (typed: unknown, kg: number) => lift(typed, 0.86, kg, 2, 2.5, 67.5, plates);
+  expect(said(0.86, 87.5)).toBe("as planned: lift 87.5 (these plates make 80)");
+  expect(said(0.95, 87.5)).toBe(
+    "above usual: lift 87.5 (these plates make 80) as planned, add nothing",
+  );
+  expect(said("", 87.5)).toBe("0.81 or faster: lift 87.5 (these plates make 80)");
+  expect([said(0.86, 90), said("", 80)]).toEqual([
+    "as planned: lift 90",
+    "0.81 or faster: lift 80",
+  ]);
+  // What is lighter than the bar is no load of its plates.
+  expect(said(0.86, 12)).toBe("as planned: lift 12");
+});
+
+test("a slow day at the bar alone is told as slow, not as planned", () => {
+  expect(lift("slow", "", 20, 2, 2.5, "", plates)).toBe(
+    "nothing lighter than the bar: lift 20, watch the movement. slow by eye",
+  );
+});
+
 test("without a usual speed only the eye judges, and the sentence says so", () => {
   expect(lift("usual", "", 85, 3, 2.5)).toBe("as planned: lift 85");
   expect(() => lift(0.8, "", 85, 3, 2.5)).toThrow("judge by eye");

@@ -221,7 +221,10 @@ test("a squad's false flags are expected in its own number", () => {
 
 test("the day's load is said first, then why, for a phone", () => {
   expect(
-    dayDecisionWords({ kind: "before the set", keepsFrom: null, loadKg: 85 } as never, null),
+    dayDecisionWords(
+      { kind: "before the set", keepsFrom: null, loadKg: 85, builtKg: null } as never,
+      null,
+    ),
   ).toBe("usual by eye: lift 85");
   const lighter = {
     kind: "lighter",

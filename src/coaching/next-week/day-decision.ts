@@ -9,7 +9,15 @@ export type SeenToday =
   | { readonly kind: "speeds"; readonly sets: readonly (readonly number[])[] }
   | { readonly kind: "by eye"; readonly word: ByEye };
 
-type AsPlanned = { readonly kind: "as planned"; readonly loadKg: number; readonly above: boolean };
+/** The plan, and the load under it that the gym's plates make; null where they make the plan, or are not listed. */
+type Planned = { readonly loadKg: number; readonly builtKg: number | null };
+type AsPlanned = Planned & { readonly kind: "as planned"; readonly above: boolean };
+/** Slower than usual, and the plan is the bar alone or less. */
+type NothingLighter = {
+  readonly kind: "nothing lighter";
+  readonly loadKg: number;
+  readonly slower: number | null;
+};
 type Lighter = {
   readonly kind: "lighter";
   readonly loadKg: number;
@@ -23,17 +31,16 @@ type Lighter = {
 type NoHeavyWork = { readonly kind: "no heavy work"; readonly slower: number | null };
 
 /** What a set leaves of the plan once nothing is in doubt. */
-export type LeftOfPlan = AsPlanned | Lighter | NoHeavyWork;
+export type LeftOfPlan = AsPlanned | NothingLighter | Lighter | NoHeavyWork;
 
 /** The day's decision. `slower` is m/s under usual, null when judged by eye. */
 export type DayDecision =
   | LeftOfPlan
-  | {
+  | (Planned & {
       readonly kind: "before the set";
       /** Slowest speed that keeps the plan, m/s; null without a usual speed. */
       readonly keepsFrom: number | null;
-      readonly loadKg: number;
-    }
+    })
   | {
       readonly kind: "repeat the marker";
       readonly slower: number;

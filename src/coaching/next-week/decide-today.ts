@@ -1,6 +1,7 @@
 import { accept, type Outcome, refuse } from "../../outcome";
 import { hundredths } from "../bar-speed/hundredths";
 import { dropBands, loadDrop } from "../blocks/load-drop";
+import { roundDownToPlates } from "../blocks/plate-loading";
 import type { ByEye, DayDecision, DayPlan, LeftOfPlan, SeenToday } from "./day-decision";
 import { lighterSets } from "./lighter-sets";
 import { isUneven, speedOfSet } from "./set-speed";
@@ -41,7 +42,7 @@ export function decideToday(seen: SeenToday, plan: DayPlan): Outcome<DayDecision
             hundredths(usual - dropBands.light.from + 0.01),
             low === null ? 0 : hundredths(low + 0.01),
           );
-    return accept({ kind: "before the set", keepsFrom, loadKg: plannedKg });
+    return accept({ kind: "before the set", keepsFrom, ...planned(plan) });
   }
   if (seen.kind === "by eye") return byEye(seen.word, plan);
   if (usual === null) return refuse("usual-speed-missing");
@@ -82,7 +83,8 @@ function bySpeed(
   const wholeShare = isClear(slower) && !isTooSlow(slower);
   const doubt = unusual === null ? wholeShare : unusual !== passed;
   if (!decided.ok || sets.length > 1 || !(uneven || doubt)) return decided;
-  if (decided.value.kind === "as planned") return decided;
+  const { kind } = decided.value;
+  if (kind === "as planned" || kind === "nothing lighter") return decided;
   return accept({ kind: "repeat the marker", slower, ifSame: decided.value });
 }
 
@@ -98,5 +100,11 @@ function bySlowness(slower: number, plan: DayPlan): Outcome<LeftOfPlan> {
   return lighterSets(plannedKg * (1 - share), slower, plan);
 }
 
-const asPlanned = ({ plannedKg }: DayPlan, above: boolean): Outcome<LeftOfPlan> =>
-  accept({ kind: "as planned", loadKg: plannedKg, above });
+const asPlanned = (plan: DayPlan, above: boolean): Outcome<LeftOfPlan> =>
+  accept({ kind: "as planned", ...planned(plan), above });
+
+function planned({ plannedKg, gym }: DayPlan) {
+  const made = gym?.plates.length ? roundDownToPlates(plannedKg, gym.barKg, gym.plates) : null;
+  const builtKg = made?.ok && made.value < plannedKg - 1e-6 ? made.value : null;
+  return { loadKg: plannedKg, builtKg };
+}

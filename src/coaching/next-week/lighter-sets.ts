@@ -4,7 +4,7 @@ import type { DayPlan, LeftOfPlan } from "./day-decision";
 
 /**
  * The heaviest load that exists at or under the one wanted, kg, always under the plan; the bar alone is
- * the lightest there is, and as planned where it is the plan.
+ * the lightest there is, and nothing is lighter where it is the plan.
  *
  * @param slower m/s under usual; null when judged by eye
  * @returns Refuses `step-too-large` when no load is left.
@@ -26,7 +26,7 @@ export function lighterSets(
     }
     loadKg = Math.max(loadKg, barKg);
     if (loadKg >= plannedKg) {
-      return accept({ kind: "as planned", loadKg: plannedKg, above: false });
+      return accept({ kind: "nothing lighter", loadKg: plannedKg, slower });
     }
     const side = platesASide(loadKg, barKg, gym.plates);
     if (side.ok) plates = side.value;

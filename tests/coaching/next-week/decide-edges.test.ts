@@ -20,7 +20,7 @@ const slow = { kind: "by eye", word: "slow" } as const;
 
 test("a squad without a device is told the load before the set, and no speed to keep", () => {
   expect(decideToday({ kind: "nothing" }, { ...plan, usualSpeed: null })).toEqual(
-    accept({ kind: "before the set", keepsFrom: null, loadKg: 80 }),
+    accept({ kind: "before the set", keepsFrom: null, loadKg: 80, builtKg: null }),
   );
 });
 
@@ -59,7 +59,7 @@ test("nothing is lighter than the bar alone, with plates listed and without, nor
     { plates: [], barKg: 20 },
   ]) {
     expect(decideToday(slow, { ...plan, plannedKg: 20, gym })).toMatchObject({
-      value: { kind: "as planned", loadKg: 20, above: false },
+      value: { kind: "nothing lighter", loadKg: 20, slower: null },
     });
     // 10 % off 21.25 kg is 19.1.
     expect(decideToday(slow, { ...plan, plannedKg: 21.25, gym })).toMatchObject({
