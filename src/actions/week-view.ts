@@ -1,5 +1,6 @@
 import { plateStepKg } from "../coaching/blocks/plate-loading";
 import { type Day, isoFromDay, mondayOf } from "../coaching/calendar/day";
+import { gymPlates } from "../coaching/next-week/usual-plates";
 import { cautions } from "../words/cautions";
 import { dayWords } from "../words/days";
 import { ifWrittenWords } from "../words/next-week-tab";
@@ -41,7 +42,7 @@ export function weekView(
     lines: [...lines].sort((a, b) => Number(b.odd) - Number(a.odd)),
     rowsToWrite: lines.reduce((sum, line) => sum + (line.leftOut ? 0 : line.sessions.length), 0),
     already: already === 0 || difference === null ? "" : ifWrittenWords(difference),
-    stepKg: plateStepKg(state.read.rows.plates) || usualStepKg,
+    stepKg: plateStepKg(gymPlates(state.read.rows.plates, state.numbers.unit)) || usualStepKg,
     canTakeBack: already > 0 || week.lines.some(({ byHand }) => byHand.length > 0),
     cautions,
   };

@@ -1,4 +1,4 @@
-import { usualBar } from "../coaching/blocks/usual-bar";
+import { usualBarKg } from "../coaching/blocks/usual-bar";
 import { decideToday } from "../coaching/next-week/decide-today";
 import { ruleDefinitions, usualRules } from "../coaching/record/squad-rules";
 import { kgFromPounds } from "../coaching/units/mass";
@@ -120,7 +120,7 @@ export const dayLoadFunction: SheetFunction = {
             reading.records.length > 0 || barMass !== null
               ? {
                   plates: reading.records,
-                  barKg: kg(barMass ?? usualBar[numbers.unit]),
+                  barKg: barMass === null ? usualBarKg(numbers.unit) : kg(barMass),
                 }
               : null,
         });

@@ -1,7 +1,7 @@
 import type { Day } from "../../coaching/calendar/day";
 import type { AthleteState } from "../../coaching/next-week/athlete-state";
 import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
-import { usualPlates } from "../../coaching/next-week/usual-plates";
+import { gymPlates } from "../../coaching/next-week/usual-plates";
 import { nameKey } from "../../coaching/record/name-key";
 import type { Plate } from "../../coaching/record/plate";
 import { grouped } from "../../coaching/series/grouped";
@@ -60,7 +60,7 @@ export function printableWeek(
   return {
     ...week,
     sessions,
-    plates: rows.plates.length > 0 ? rows.plates : usualPlates,
+    plates: gymPlates(rows.plates, week.state.numbers.unit),
     numbers: week.state.numbers,
     damaged: damagedForPaper(workbook),
     cells: cellsNotFollowed(workbook, week),

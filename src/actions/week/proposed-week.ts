@@ -48,6 +48,7 @@ export function proposedWeek(
       name,
       state: stateOf(name),
       rows,
+      unit: state.numbers.unit,
       monday,
       asOf: state.asOf,
       ...(change && { change: lineChange(change) }),

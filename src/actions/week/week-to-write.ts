@@ -2,6 +2,7 @@ import { gymStepKg } from "../../coaching/blocks/gym-step";
 import { roundDownToPlates } from "../../coaching/blocks/plate-loading";
 import { isoFromDay } from "../../coaching/calendar/day";
 import type { ProposedSession } from "../../coaching/next-week/propose-line";
+import { gymPlates } from "../../coaching/next-week/usual-plates";
 import { columnName } from "../../rows/value/cell-address";
 import type { ReadWorkbook } from "../read-workbook";
 import { plannedLines } from "./planned-lines";
@@ -12,7 +13,7 @@ import type { WeekToWrite } from "./write-week";
 export function weekToWrite(week: ProposedWeek, athletes: readonly string[] | null): WeekToWrite {
   const { read, numbers } = week.state;
   const { plates, rules } = read.rows;
-  const stepKg = gymStepKg(plates);
+  const stepKg = gymStepKg(gymPlates(plates, numbers.unit));
   const shareOff = rules.loadDrop;
   const range = platesRange(read);
   /** Whether a day's lighter loads, counted in steps, are loads that this gym's plates make. */

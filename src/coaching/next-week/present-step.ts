@@ -1,5 +1,5 @@
 import { type Block, isSame, rotation } from "../blocks/block";
-import { usualBar } from "../blocks/usual-bar";
+import { usualBarKg } from "../blocks/usual-bar";
 import type { SessionLoad } from "../blocks/way-back";
 import type { Day } from "../calendar/day";
 import { mondayOf, weekdayOfDay } from "../calendar/day";
@@ -40,6 +40,7 @@ const usualMinute = 18 * 60;
  * The step an athlete stands on, from the work sets of the lift done most; null without any.
  *
  * @param seasonDays days that count as this season, back from `asOf`
+ * @param barKg the bar where no row says which
  */
 export function presentStep(
   sets: readonly LiftingSet[],
@@ -47,6 +48,7 @@ export function presentStep(
   asOf: Day,
   plannedSets: (block: Block, day: Day) => number,
   seasonDays: number,
+  barKg: number = usualBarKg("kg"),
 ): PresentStep | null {
   const key = nameKey(athlete);
   const own = sets.filter((set) => set.day <= asOf && nameKey(set.athlete) === key);
@@ -96,7 +98,7 @@ export function presentStep(
     reserveSeen: reserves.length === 0 ? null : Math.min(...reserves),
     markerKg: ofMarkers[ofMarkers.length - 1]?.loadKg ?? null,
     // A session away on another bar does not change the bar of the gym whose plates are listed.
-    barKg: byUse(lift.slice(-60).flatMap(({ barKg }) => barKg ?? []))[0] ?? usualBar.kg,
+    barKg: byUse(lift.slice(-60).flatMap(({ barKg }) => barKg ?? []))[0] ?? barKg,
     weekdays: byUse(counted.slice(-12)),
     minute: byUse(lift.slice(-40).flatMap(({ minute }) => minute ?? []))[0] ?? usualMinute,
     sessions: days.map((day) => ({ day, loadKg: plannedLoad(on(day)) })),

@@ -17,6 +17,7 @@ import type { PresentStep } from "./present-step";
 import type { LineGiven, ProposedSession } from "./proposed-line";
 import { sessionPlan } from "./session-plan";
 import type { SessionStep } from "./session-steps";
+import { gymPlates } from "./usual-plates";
 
 /** What all sessions of one athlete's week have in common. */
 export type SessionsGiven = Omit<LineGiven, "monday"> & {
@@ -129,7 +130,7 @@ export function sessionProposer(
               setsLeft: sets,
               usualSpeed: usual,
               lowSpeed: lead?.low ?? null,
-              stepKg: gymStepKg(plates),
+              stepKg: gymStepKg(gymPlates(plates, given.unit)),
               usualDrop: rules.loadDrop,
               gym: { plates, barKg: step.barKg },
             }),

@@ -24,7 +24,7 @@ import { sessionProposer } from "./propose-session";
 import type { LineGiven, ProposedWeek } from "./proposed-line";
 import { guardOf, toldGuardOf } from "./reserve-guard";
 import { sessionSteps } from "./session-steps";
-import { usualPlates } from "./usual-plates";
+import { gymPlates } from "./usual-plates";
 import { mostSessions, weekFrame } from "./week-frame";
 
 /** One week's sets for one athlete from the rows as they stand, with every reason. */
@@ -48,7 +48,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   if (step === null || days === null) return nothing("no-sets-yet");
   if (days.best.length === 0 && change.day === undefined) return nothing("no-day");
 
-  const plates = rows.plates.length > 0 ? rows.plates : usualPlates;
+  const plates = gymPlates(rows.plates, given.unit);
   const usualSize = stepSizeOf(athlete, rules, gymStepKg(plates));
   const size = fineStep(usualSize, step.loadKg, plates);
   const guardKg = guardOf(state, step);

@@ -5,6 +5,7 @@ import type { Athlete } from "../record/athlete";
 import type { SquadRows } from "../record/squad-rows";
 import type { GymDays } from "../season/gym-days";
 import type { WeekKind } from "../season/race-hours";
+import type { MassUnit } from "../units/mass";
 import type { AthleteState } from "./athlete-state";
 import type { DayBand } from "./day-bands";
 import type { DropHeight } from "./drop-height";
@@ -83,6 +84,8 @@ export type LineGiven = {
   readonly name: string;
   readonly state: AthleteState;
   readonly rows: SquadRows;
+  /** Unit of the coach's masses: bar and plates of a gym that lists none are in it; kg when left out. */
+  readonly unit?: MassUnit;
   readonly monday: Day;
   readonly asOf: Day;
   readonly change?: LineChange;

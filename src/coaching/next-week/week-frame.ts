@@ -1,5 +1,6 @@
 import { type WhoMay, whoMay } from "../availability/who-may";
 import type { Block } from "../blocks/block";
+import { usualBarKg } from "../blocks/usual-bar";
 import type { Day } from "../calendar/day";
 import { racesOf } from "../diary/races-of";
 import { nameKey } from "../record/name-key";
@@ -43,7 +44,14 @@ export function weekFrame(given: LineGiven): WeekFrame {
   const setsOn = (sets: number, day: Day) =>
     cutOn(day) ? raceWeekSets(sets, rules.raceWeekSets) : sets;
   const blockSets = (block: Block, day: Day) => setsOn(block.sets, day);
-  const step = presentStep(rows.sets, name, asOf, blockSets, 7 * rules.seasonWeeks);
+  const step = presentStep(
+    rows.sets,
+    name,
+    asOf,
+    blockSets,
+    7 * rules.seasonWeeks,
+    usualBarKg(given.unit ?? "kg"),
+  );
   const mayOn = (day: Day) => whoMay(athlete, name, rows.availability, day);
   const mayLift = (day: Day) => mayOn(day).not === null;
   const sessionsAWeek = usualSessionsAWeek(athlete, step?.sessions.map(({ day }) => day) ?? []);

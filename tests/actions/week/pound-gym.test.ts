@@ -2,6 +2,8 @@ import { cardPages } from "../../../src/actions/pages/card-pages";
 import { printableWeek } from "../../../src/actions/pages/printable-week";
 import { rackPages } from "../../../src/actions/pages/rack-pages";
 import { squadView } from "../../../src/actions/squad-view";
+import { proposedWeek } from "../../../src/actions/week/proposed-week";
+import { weekToWrite } from "../../../src/actions/week/week-to-write";
 import { weekView } from "../../../src/actions/week-view";
 import { gymStepKg } from "../../../src/coaching/blocks/gym-step";
 import { isoFromDay } from "../../../src/coaching/calendar/day";
@@ -27,27 +29,27 @@ const session = (name: string, day: number, markers: boolean) => {
   ];
 };
 const days = [0, 1, 2].flatMap((week) => [1, 3].map((at) => firstDay + 7 * week + at));
-const gym = (besides: Readonly<Record<string, readonly (readonly unknown[])[]>> = {}) =>
-  memoryWorkbook({
-    ...besides,
-    Athletes: [
-      ["Athlete", "Experience"],
-      [ada, "trained"],
-      [di, "trained"],
-    ],
-    Sets: [
-      ["Date", "Athlete", "Exercise", "Set", "Kind", "Reps", "Load (lb)", "Rep speeds"].concat(
-        "Bar mass (lb)",
-        "Movement ok?",
-        "Reps in reserve",
-      ),
-      ...days.flatMap((day) => [...session(ada, day, true), ...session(di, day, false)]),
-    ],
-    Plates: [
-      ["Mass (lb)", "Thickness (in)", "Number owned"],
-      ...[45, 35, 25, 10, 5, 2.5].map((lb) => [lb, 1, 8]),
-    ],
-  });
+type Tables = Readonly<Record<string, readonly (readonly unknown[])[]>>;
+const gymTables: Tables = {
+  Athletes: [
+    ["Athlete", "Experience"],
+    [ada, "trained"],
+    [di, "trained"],
+  ],
+  Sets: [
+    ["Date", "Athlete", "Exercise", "Set", "Kind", "Reps", "Load (lb)", "Rep speeds"].concat(
+      "Bar mass (lb)",
+      "Movement ok?",
+      "Reps in reserve",
+    ),
+    ...days.flatMap((day) => [...session(ada, day, true), ...session(di, day, false)]),
+  ],
+  Plates: [
+    ["Mass (lb)", "Thickness (in)", "Number owned"],
+    ...[45, 35, 25, 10, 5, 2.5].map((lb) => [lb, 1, 8]),
+  ],
+};
+const gym = (besides: Tables = {}) => memoryWorkbook({ ...besides, ...gymTables });
 const sunday = firstDay + 20;
 
 test("in a gym of pounds a step is 5 lb, and the reason names the load that stands on the line", () => {
@@ -103,6 +105,39 @@ test("the card and the phone take the same load for a slow marker", () => {
   expect(phone(0.08)).toBeCloseTo(kgFromPounds(150), 6);
   expect(phone(0.13)).toBeCloseTo(kgFromPounds(140), 6);
 });
+
+test.each([
+  ["the gym's plates listed", true],
+  ["no table of plates", false],
+])(
+  "where no row names the bar it is one of 45 lb: loads are those of pound plates, %s",
+  (_, listed) => {
+    const without = (table: string, drop: RegExp) => {
+      const [head = [], ...rows] = gymTables[table]!;
+      const kept = head.map((name) => !drop.test(String(name)));
+      return [head, ...rows].map((row) => row.filter((_cell, at) => kept[at]));
+    };
+    const { Plates: plates, ...tables } = gymTables;
+    const book = memoryWorkbook({
+      ...tables,
+      Sets: without("Sets", /^Bar/),
+      ...(listed && { Plates: plates! }),
+    });
+    const line = weekView(book, sunday, null, []).lines.find(({ athlete }) => athlete === ada)!;
+    const session = line.sessions[0]!;
+    // A step on from 155: 160 is 45 and 57.5 a side; 5 % off it is built as 150, 10 % as 140.
+    expect(session).toMatchObject({ platesWords: "45 + 10 + 2.5 a side", markerKg: 52.16 });
+    expect(session.bands.map(({ lift }) => lift)).toEqual([
+      ...["160 lb", "150 lb", "140 lb", "no heavy work"],
+    ]);
+    const cells = weekToWrite(proposedWeek(book, sunday, null, []), [ada]).lines[0]!.cells("lb");
+    expect([cells.marker, cells.load, cells.plates]).toEqual([115, 160, "45 + 10 + 2.5"]);
+    const typed = typeof cells.today === "function" ? cells.today((column) => `<${column}>`) : null;
+    expect(JSON.stringify(typed)).toMatch(/,5,<marker>,\\"\\",45,/);
+    const [plan] = rackPages(printableWeek(book, sunday, null, []));
+    expect(plan!.racks[0]!.lines[0]).toMatchObject({ load: "160", plates: "45 + 10 + 2.5" });
+  },
+);
 
 test("who does no marker set is not told that no speed is known", () => {
   const card = cardPages(printableWeek(gym(), sunday, null, []));
