@@ -3,7 +3,6 @@ import { latestRows, lineRows, squadLines } from "../coaching/bar-speed/squad-li
 import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
 import { strengthEstimate } from "../coaching/bar-speed/strength-estimate";
 import { highSoreness } from "../coaching/diary/high-soreness";
-import { writtenIn } from "../coaching/diary/symptom-day";
 import { unwellDay } from "../coaching/diary/unwell-day";
 import { settingInUse } from "../coaching/hold/setting-in-use";
 import { boxJumps, lastJump } from "../coaching/jumps/box-jump";
@@ -20,6 +19,7 @@ import { remembered } from "../coaching/series/remembered";
 import { gymDays } from "../coaching/series/season-start";
 import { squadIndex } from "../coaching/series/squad-index";
 import type { StateOfSquad } from "./state-of-squad";
+import { writtenWords } from "./written-words";
 
 /** What next week's sets depend on, for any athlete: the measures asked once for the squad. */
 export function athleteStates(state: StateOfSquad): (athlete: string) => AthleteState {
@@ -41,16 +41,7 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
     (set) => nameKey(set.athlete),
   );
   const spells = grouped(rows.availability, (spell) => nameKey(spell.athlete));
-  const noted = grouped(
-    [...rows.sets, ...rows.jumps].filter(({ note }) => note !== ""),
-    (row) => nameKey(row.athlete),
-  );
-  const written = (key: string) => [
-    ...(index.of(key)?.diary ?? []).map(
-      (row) => ({ day: row.day, text: writtenIn(row), beside: "diary" }) as const,
-    ),
-    ...(noted.get(key) ?? []).map(({ day, note }) => ({ day, text: note, beside: "set" }) as const),
-  ];
+  const written = writtenWords(state);
   const movementKept = keepsMovement(rows.sets);
   return (athlete) => {
     const key = nameKey(athlete);

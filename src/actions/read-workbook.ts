@@ -7,6 +7,7 @@ import type { FoundTable } from "../rows/finding/found-table";
 import { jumpsAmong } from "../rows/finding/jumps-among";
 import type { ColumnQuestion } from "../rows/header/decide-columns";
 import { hasHeadings } from "../rows/header/has-headings";
+import type { RowNote } from "../rows/layout/row-note";
 import type { TabQuestion } from "../rows/layout/tab-question";
 import { joinedNames } from "../rows/name/joined-names";
 import { withNames } from "../rows/name/name-answers";
@@ -28,6 +29,8 @@ export type ReadTab = Omit<FoundTable, "tab"> & { readonly tab: Tab };
 /** A coach's whole workbook, read once. */
 export type ReadWorkbook = {
   readonly rows: SquadRows;
+  /** Words beside the figures, or in their place, that no record has room for. */
+  readonly notes: readonly (RowNote & { readonly table: TableName })[];
   readonly tabs: readonly ReadTab[];
   readonly otherTabs: readonly Tab[];
   readonly issues: readonly {
@@ -91,6 +94,11 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
       plates: records("Plates"),
       rules: squadRules(records("Rules")),
     },
+    notes: named(
+      used.flatMap(({ table, understanding }) =>
+        (understanding.reading.notes ?? []).map((note) => ({ ...note, table })),
+      ),
+    ),
     tabs,
     otherTabs: all.flatMap(({ tab }) => (taken.has(tab.id) ? [] : [tab])),
     issues: used.flatMap(({ tab, understanding }) => {

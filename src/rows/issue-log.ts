@@ -13,6 +13,8 @@ export type Origin = (
 /** Collects the issues of one reading, with the coach's own addresses. */
 export class IssueLog {
   readonly issues: RowIssue[] = [];
+  /** Words in place of a figure that are no slip and are not lost, as the cells being read count them, from 0. */
+  readonly kept: { readonly row: number; readonly column: number; readonly words: string }[] = [];
   /** Rows left out whole, from 0, as the cells being read count them. */
   readonly dropped = new Set<number>();
 
@@ -26,6 +28,11 @@ export class IssueLog {
   /** The coach's own number of a row, from 1. */
   rowNumber(row: number): number {
     return (this.origin === null ? row : this.origin(row, 0).row) + 1;
+  }
+
+  /** Words for the coach that are no issue; `row` and `column` count from 0 in the cells being read. */
+  keep(row: number, column: number, words: string): void {
+    this.kept.push({ row, column, words });
   }
 
   /** `row` and `column` count from 0 in the cells being read; column −1 speaks of the whole row. */

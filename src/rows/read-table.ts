@@ -3,6 +3,7 @@ import { unitsBeside } from "./column/units-beside";
 import { carriedDown } from "./header/carried-down";
 import type { ColumnDecision, ColumnQuestion } from "./header/decide-columns";
 import { questionsOfReading } from "./header/questions-of-reading";
+import type { IssueLog } from "./issue-log";
 import type { LayoutName } from "./layout/choose-layout";
 import { daysOfTitles } from "./layout/days-of-titles";
 import type { TabQuestion } from "./layout/tab-question";
@@ -19,6 +20,7 @@ import { lieOfRange } from "./understanding/lie-of-range";
 import { besideOf, optionsOf, together } from "./understanding/of-all-beside";
 import type { ReadOptions } from "./understanding/read-options";
 import { unrecognised } from "./understanding/unrecognised";
+import { wordsForFigures } from "./words-for-figures";
 
 /** How a range was understood, beside what was read from it. */
 export type Understanding<T extends TableName> = {
@@ -44,6 +46,12 @@ export function readTable<T extends TableName>(
   options: ReadOptions = {},
 ): Reading<RowOf[T]> {
   return understandTable(table, cells, options).reading;
+}
+
+/** The notes of a reading with those that stand where figures would. */
+function withWordsKept<Row extends object>(reading: Reading<Row>, log: IssueLog): Reading<Row> {
+  const words = wordsForFigures(log, reading.records);
+  return words.length === 0 ? reading : { ...reading, notes: [...(reading.notes ?? []), ...words] };
 }
 
 /** Reads a range and says how its columns were understood and what has to be asked. */
@@ -88,7 +96,7 @@ function understandOne<T extends TableName>(
     others.length === 0 &&
     (!mayStandAbove || lie.decided!.header.unknown.length > 0);
   if (unfolded !== null) {
-    const reading = unfolded.read<RowOf[T]>(reader, year);
+    const reading = withWordsKept(unfolded.read<RowOf[T]>(reader, year), unfolded.log);
     // A tab that is said to hold jumps, and of which not one is found, is not passed over.
     const silent = options.said === true && reading.rowsRead + reading.rowsReported === 0;
     if (!(lacksOne && reading.rowsRead === 0) && !silent) {
@@ -105,7 +113,7 @@ function understandOne<T extends TableName>(
     }
   }
   if (view !== null && missing.length === 0) {
-    const plain = reader(view);
+    const plain = withWordsKept(reader(view), view.log);
     const questions = [...asked, ...questionsOfReading(plain, cells, view.first, end)];
     return { reading: plain, layout: "plain rows", ...about, questions, tabQuestions: [] };
   }

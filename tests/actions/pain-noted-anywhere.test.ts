@@ -40,3 +40,92 @@ test("once Availability says what is allowed, it is not asked again", () => {
   ];
   expect(unwell({ Sets: sets, Diary: diary, Availability: answered })).toBeNull();
 });
+
+const grid = (cell: unknown, ...others: readonly unknown[][]): Tab => [
+  ["Squat", "10 Jun 2026", "11 Jun 2026"],
+  [name, "80x5x5", cell],
+  ["Tove Fennwick", "70x5x5", "72.5x5x5"],
+  ...others,
+];
+const sheets: readonly (readonly [string, Readonly<Record<string, Tab>>])[] = [
+  ["in place of the load", { Sets: [sets[0]!, ["2026-06-11", name, "back squat", "ill", ""]] }],
+  ["as a slip told of a load", { Sets: [sets[0]!, ["2026-06-11", name, "squat", "injured", ""]] }],
+  ["in a grid's cell of sets", { Gym: grid("ill") }],
+  ["in words in a grid's cell", { Gym: grid("calf pain") }],
+  [
+    "in a set's own column",
+    {
+      Gym: [
+        ["Date", "Athlete", "Lift", "Set 1", "Set 2"],
+        ["2026-06-10", name, "Squat", 80, 85],
+        ["2026-06-11", name, "Squat", "sick", ""],
+      ],
+    },
+  ],
+  ["in place of a jump's height", { Jumps: [jumps[0]!, ["2026-06-11", name, "CMJ", "krank", ""]] }],
+  [
+    "in a grid's cell of jumps",
+    {
+      CMJ: [
+        ["CMJ cm", "10 Jun 2026", "11 Jun 2026"],
+        [name, 32, "ill"],
+        ["Tove Fennwick", 31, 32],
+      ],
+    },
+  ],
+  [
+    "in place of a run's minutes",
+    {
+      Runs: [
+        ["Date", "Athlete", "Kind", "Minutes"],
+        ["2026-06-11", name, "easy", "ill"],
+      ],
+    },
+  ],
+  [
+    "beside a run",
+    {
+      Runs: [
+        ["Date", "Athlete", "Kind", "Minutes", "Notes"],
+        ["2026-06-11", name, "easy", 40, "Achilles sore"],
+      ],
+    },
+  ],
+  [
+    "in place of a rating of the diary",
+    {
+      Diary: [
+        ["Date", "Athlete", "Soreness", "Mood"],
+        ["2026-06-11", name, "sick", 2],
+      ],
+    },
+  ],
+];
+
+test.each(sheets)("an illness written %s is asked after, too", (_, tabs) => {
+  expect(unwell(tabs)).toBe(asOf - 1);
+});
+
+test("words of a week may be of its last day, not of one to come", () => {
+  const weeks = (days: readonly string[], words: string): Readonly<Record<string, Tab>> => ({
+    Gym: [
+      ["Squat", ...days, "Notes"],
+      [name, "80x5x5", "", words],
+      ["Tove Fennwick", "70x5x5", "", ""],
+    ],
+  });
+  expect(unwell(weeks(["8 Jun 2026", "9 Jun 2026"], "flu"))).toBe(asOf);
+  expect(unwell(weeks(["8 Jun 2026", "9 Jun 2026"], "fine"))).toBeNull();
+  expect(unwell(weeks(["1 Jun 2026", "2 Jun 2026"], "flu"))).toBeNull();
+});
+
+test("the weather of a run is no illness, a tight chest is none to pass over", () => {
+  const run = (words: string): Readonly<Record<string, Tab>> => ({
+    Runs: [
+      ["Date", "Athlete", "Kind", "Minutes", "Notes"],
+      ["2026-06-11", name, "easy", 40, words],
+    ],
+  });
+  expect(unwell(run("cold and windy"))).toBeNull();
+  expect(unwell(run("chest tight at the end"))).toBe(asOf - 1);
+});

@@ -8,14 +8,14 @@ const recentDays = 3;
 /** Soreness is rated by itself, and every runner has some in the legs. */
 const ofSoreness = /^(?:sore|soreness|stiff|stiffness|tender|tenderness|muskelkater|steif)$/;
 
-/** Beside a set "chest up" is a cue, and it is the bar that is cold. */
-const cues = /^(?:chest|cold|brust.*)$/;
+/** Beside a set "chest up" is a cue, and it is the bar that is cold; beside a run the weather is. */
+const cues = { diary: /^$/, set: /^(?:chest|cold|brust.*)$/, run: /^cold$/ } as const;
 
-/** What was written on a day, in the diary or beside a set or jump. */
+/** What was written on a day, in the diary or beside a set, jump or run. */
 export type Written = {
   readonly day: Day;
   readonly text: string;
-  readonly beside: "diary" | "set";
+  readonly beside: keyof typeof cues;
 };
 
 /**
@@ -34,7 +34,7 @@ export function unwellDay(
   const answered = Math.max(...spells.map(({ from }) => (from > asOf ? -Infinity : from)));
   const days = written.flatMap(({ day, text, beside }) => {
     if (day > asOf || day <= asOf - recentDays || day <= answered) return [];
-    const symptoms = symptomWords(text).filter((word) => beside === "diary" || !cues.test(word));
+    const symptoms = symptomWords(text).filter((word) => !cues[beside].test(word));
     const elsewhere = symptoms.length > 0 && bodyParts(text).some((part) => part !== "leg");
     return elsewhere || symptoms.some((word) => !ofSoreness.test(word)) ? [day] : [];
   });

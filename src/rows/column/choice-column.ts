@@ -4,9 +4,9 @@ import type { CellReader, TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { isDitto } from "../value/ditto";
 import { foundText } from "../value/found-text";
-import { saysNoValue } from "../value/no-value";
 import { yesNo } from "../value/yes-no";
 import { cellAbove } from "./above";
+import { saysNoFigure } from "./no-figure";
 
 /** Words for each choice, in plain lower case. */
 export type Choices<T> = ReadonlyMap<string, T>;
@@ -43,7 +43,8 @@ export function choiceColumn<T>(
     if (before !== undefined) return before;
     if (isDitto(cell)) return read(above(row), row);
     const words = plainWords(foundText(cell));
-    if (isBlank(cell) || cell === false || (saysNoValue(words) && !known.has(words))) {
+    const none = !known.has(words) && saysNoFigure(view, row, index, words);
+    if (isBlank(cell) || cell === false || none) {
       if (needed) view.log.add("needed-blank", row, index, cell, { heading }, true);
       return null;
     }
@@ -79,7 +80,7 @@ export function yesNoColumn(
     const said = yesNo(cell);
     if (said !== null) return said;
     if (isDitto(cell)) return read(above(row), row);
-    if (typeof cell !== "string" || !saysNoValue(cell))
+    if (typeof cell !== "string" || !saysNoFigure(view, row, index, cell))
       view.log.add("not-yes-or-no", row, index, cell, { heading });
     return null;
   };

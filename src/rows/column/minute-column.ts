@@ -4,8 +4,8 @@ import { isBlank } from "../value/blank";
 import { isDitto } from "../value/ditto";
 import { isDate } from "../value/is-date";
 import { minuteOfDay } from "../value/minute-of-day";
-import { saysNoValue } from "../value/no-value";
 import { cellAbove } from "./above";
+import { saysNoFigure } from "./no-figure";
 
 /** Reader of a column of times of day, minutes after midnight; reports `not-a-time`. */
 export function minuteColumn(
@@ -21,8 +21,8 @@ export function minuteColumn(
     if (minute !== null) return minute;
     if (isDitto(cell)) return read(above(row), row);
     // "am" and "pm" say a half of the day, no minute; neither is a slip.
-    if (typeof cell === "string" && (saysNoValue(cell) || /^(am|pm)$/i.test(cell.trim())))
-      return null;
+    if (typeof cell === "string" && /^(am|pm)$/i.test(cell.trim())) return null;
+    if (typeof cell === "string" && saysNoFigure(view, row, index, cell)) return null;
     view.log.add("not-a-time", row, index, cell, { heading });
     return null;
   };
@@ -77,7 +77,7 @@ export function lengthColumn(
         : judged(Number.NaN, cell, row);
     }
     const text = typeof cell === "string" ? cell.trim() : "";
-    if (saysNoValue(text)) return null;
+    if (saysNoFigure(view, row, index, text)) return null;
     const long = /^(\d{1,2}):(\d{2}):(\d{2})$/.exec(text);
     if (long)
       return judged(

@@ -3,8 +3,8 @@ import type { CellReader, TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { isDitto } from "../value/ditto";
 import { isDate } from "../value/is-date";
-import { saysNoValue } from "../value/no-value";
 import { cellAbove } from "./above";
+import { saysNoFigure } from "./no-figure";
 import { numberCell } from "./number-cell";
 
 export type NumberBounds = {
@@ -40,7 +40,7 @@ export function numberColumn(
       return null;
     }
     const text = typeof cell === "string" ? cell.trim() : "";
-    if (saysNoValue(text)) return null;
+    if (saysNoFigure(view, row, index, text)) return null;
     if (isDitto(cell)) return slow(above(row), row);
     const span = /^(\d+(?:[.,]\d+)?)\s*[-–]\s*(\d+(?:[.,]\d+)?)$/.exec(text);
     if (span !== null && bounds.rangeLowEnd === true)

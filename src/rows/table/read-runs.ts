@@ -34,6 +34,7 @@ export function readRunRows(view: TableView): Reading<Run> {
   const own = figures((field) => fields[field]);
   // "10k easy" is read where the kind stands; a figure in its own column counts before it.
   const beside = figures(() => fields.kind && { ...fields.kind, unit: null });
+  const note = textColumn(view, fields.note);
   const notes: RowNote[] = [];
   const doubled = new DoubledRows(view);
 
@@ -70,6 +71,8 @@ export function readRunRows(view: TableView): Reading<Run> {
     if (more !== null) left.push(more.note);
     const said = left.filter((one) => one !== "").join(" ");
     if (said !== "") notes.push(noteAt(row, fields.kind!.index, run, said));
+    const noted = note(line, row);
+    if (noted !== "") notes.push(noteAt(row, fields.note!.index, run, noted));
     return run;
   });
   return notes.length === 0 ? reading : { ...reading, notes };

@@ -62,7 +62,10 @@ export function together<T extends TableName>(
       rowsReported,
       rowsRead: cells.length - rowsBlank - rowsHeading - rowsReported,
     },
-    columns: all.flatMap(({ columns }) => columns),
+    // What stands for all of them is a column of the first.
+    columns: all
+      .flatMap(({ columns }) => columns)
+      .filter((one, at, every) => every.findIndex(({ column }) => column === one.column) === at),
     questions: all.flatMap(({ questions }) => questions),
     tabQuestions: all
       .flatMap(({ tabQuestions }) => tabQuestions)

@@ -113,7 +113,7 @@ test("bare numbers in a grid of runs are asked about, not guessed", () => {
   ]);
 });
 
-test("a Notes column beside runs is left where it stands, and nothing is asked about it", () => {
+test("words in a Notes column beside runs are notes of the athlete and the day", () => {
   const { reading, understanding } = found("Runs", [
     ["Date", "Athlete", "Minutes", "Exertion", "Notes"],
     ["2026-05-12", "Ilka", 45, 3, "calf tight"],
@@ -122,9 +122,10 @@ test("a Notes column beside runs is left where it stands, and nothing is asked a
   expect(reading.rowsRead).toBe(2);
   expect(understanding.questions).toEqual([]);
   expect(understanding.columns.find(({ heading }) => heading === "Notes")).toMatchObject({
-    field: null,
+    field: "note",
     by: "heading",
   });
+  expect(notes(reading)).toEqual(["E2 Ilka: calf tight"]);
 });
 
 test("a diary of one question, dates across, a block a question; marks repeat what stands to the left", () => {

@@ -52,6 +52,7 @@ describe.each(["numbers", "text"] as const)("a squad grid of wide weeks, cells a
     expect(problems(reading)).toEqual([]);
     expect(notes(reading)).toEqual([
       "K6 Dario: out – back w/c 1/6?",
+      "I6 Dario: ill",
       "E7 Priya T: tired. 5h sleep",
       "E8 Oona: 1/wk only",
       "E9 Hamid: 9 days post",

@@ -1,4 +1,4 @@
-import { athleteHeadings, dayHeadings, headings } from "./headings";
+import { athleteHeadings, dayHeadings, headings, noteHeadings } from "./headings";
 
 /** Headings of the Runs table, as coaches write them; the first of each is ours. */
 export const runsColumns = {
@@ -13,4 +13,5 @@ export const runsColumns = {
     "exertion|exertion 0-10|exertion 0–10|rpe|effort|srpe|anstrengung|session rpe",
   ),
   km: headings("km|distance|kilometres|kilometers|mi|miles|strecke|distanz"),
+  note: headings(noteHeadings),
 } as const;

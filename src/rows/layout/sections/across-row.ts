@@ -1,6 +1,6 @@
 import { isoFromDay } from "../../../coaching/calendar/day";
 import { isBlank } from "../../value/blank";
-import { holdsNothing } from "../../value/no-value";
+import { holdsNothing, illnessIn } from "../../value/no-value";
 import type { HeadedGroups } from "../across/header-of-groups";
 import { namesSide } from "../across/names-over-figures";
 import { jumpCell } from "../wide/jump-cell";
@@ -23,7 +23,7 @@ export function acrossRow(walk: Walk, line: readonly unknown[], row: number): vo
   for (const { columns, reps, exercise: named, athlete, set } of groups) {
     const cells = [...Object.values(columns), ...reps]
       .map(({ index }) => ({ index, cell: line[index] }))
-      .filter(({ cell }) => !holdsNothing(cell));
+      .filter(({ cell }) => !holdsNothing(cell) || illnessIn(String(cell)) !== "");
     if (cells.length === 0) continue;
     filled++;
     if (athlete !== null) above.athlete = athlete;

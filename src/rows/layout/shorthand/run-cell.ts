@@ -2,7 +2,7 @@ import { plainWords } from "../../header/header-words";
 import { runKinds } from "../../table/run-kinds";
 import { isBlank } from "../../value/blank";
 import { isDitto } from "../../value/ditto";
-import { saysNoValue } from "../../value/no-value";
+import { illnessIn, saysNoValue } from "../../value/no-value";
 import { asWeekday } from "./as-weekday";
 
 /** One run written in a cell; figures as written, for the readers of their columns. */
@@ -47,7 +47,7 @@ export function runCell(cell: unknown, bare: "minutes" | "km" | null): RunCell {
   if (typeof cell !== "number" && typeof cell !== "string") return { is: "unread" };
   const text = String(cell).trim();
   if (isDitto(text)) return { is: "ditto" };
-  if (saysNoValue(text) || text === "0") return { is: "none", note: "" };
+  if (saysNoValue(text) || text === "0") return { is: "none", note: illnessIn(text) };
   const weekday = asWeekday(text);
   if (weekday !== null) return { is: "as-weekday", weekday };
   if (others.test(plainWords(text))) return { is: "none", note: text };

@@ -1,6 +1,6 @@
 import { isBlank } from "../../value/blank";
 import { isDitto } from "../../value/ditto";
-import { saysNoValue } from "../../value/no-value";
+import { illnessIn, saysNoValue } from "../../value/no-value";
 import { type SpeedList, speedList } from "../../value/speed-list";
 import { type Unit, unitOf } from "../../value/units";
 import { asWeekday } from "./as-weekday";
@@ -47,7 +47,7 @@ export function setCell(cell: unknown, sense: SchemeSense, speedCount = 0): SetC
     };
   if (typeof cell !== "string" || cell.length > longestCell) return { is: "unread" };
   if (isDitto(cell)) return { is: "ditto" };
-  if (saysNoValue(cell)) return { is: "none", note: "" };
+  if (saysNoValue(cell)) return { is: "none", note: illnessIn(cell) };
   const weekday = asWeekday(cell);
   if (weekday !== null) return { is: "as-weekday", weekday };
   return schemeText(cell, sense, speedCount);

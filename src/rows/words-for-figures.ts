@@ -1,0 +1,35 @@
+import type { Day } from "../coaching/calendar/day";
+import { symptomWords } from "../coaching/diary/symptom-words";
+import type { IssueLog } from "./issue-log";
+import type { RowNote } from "./layout/row-note";
+import { cellAddress } from "./value/cell-address";
+
+/** A record that is somebody's, of a day. */
+type OfDay = { readonly row: number; readonly athlete: string; readonly day: Day };
+
+/**
+ * Words of pain or illness where a figure would stand ("ill" under kg), as notes of whom and of which
+ * day their row speaks, whether they are an issue or not.
+ */
+export function wordsForFigures(log: IssueLog, records: readonly object[]): readonly RowNote[] {
+  const asIssues = log.issues.filter(({ found }) => symptomWords(found).length > 0);
+  if (log.kept.length + asIssues.length === 0) return [];
+  const ofRow = new Map<number, OfDay>();
+  for (const record of records) if (isOfDay(record)) ofRow.set(record.row, record);
+  const notes = new Map<string, RowNote>();
+  const add = (row: number, column: number, words: string) => {
+    const record = ofRow.get(row);
+    const cell = cellAddress(row, column);
+    if (record === undefined || notes.has(cell)) return;
+    const { athlete, day } = record;
+    notes.set(cell, { cell, row, column, athlete, day, span: "day", words });
+  };
+  for (const kept of log.kept) {
+    const at = log.origin?.(kept.row, kept.column) ?? kept;
+    add(at.row + 1, at.column + 1, kept.words);
+  }
+  for (const { row, column, found } of asIssues) if (column > 0) add(row, column, found);
+  return [...notes.values()];
+}
+
+const isOfDay = (record: object): record is OfDay => "athlete" in record && "day" in record;
