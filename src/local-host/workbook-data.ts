@@ -20,6 +20,9 @@ export type TabData = {
   readonly columnWidths: readonly (number | null)[];
   /** Heights set by hand in pixels, by row from 0; every other row measures itself. */
   readonly rowHeights?: Readonly<Record<number, number>>;
+  /** Rows and columns that are there and not shown, from 0. */
+  readonly hiddenRows?: readonly number[];
+  readonly hiddenColumns?: readonly number[];
   readonly conditionalFormats: readonly ConditionalFormat[];
   readonly validations: readonly Validation[];
   readonly hidden?: boolean;

@@ -42,6 +42,8 @@ export const localPage = {
   ended:
     "The program in the terminal has ended, so changes are no longer saved. Start it again and open the new address.",
   refusedAt: (cell: string, sentence: string) => `${cell}: ${sentence}`,
+  hiddenCell: (cell: string) =>
+    `${cell} is in a hidden row or column: read and change it in the line above the grid.`,
   protectedCell: (cell: string, reason: string) =>
     `${cell}: ${reason || "this cell is filled by Holdline"}. Undo takes your change back.`,
   menuFailed: (label: string, sentence: string) => `${label}: ${sentence}`,

@@ -92,7 +92,7 @@ function gridSheet(
     mergeData: (tab.merged ?? []).flatMap((range) => rectangle(range, size) ?? []),
     cellData,
     ...usualTab,
-    rowData: { ...wrappedRows(tab), ...rowsByHand(tab) },
+    rowData: withHidden({ ...wrappedRows(tab), ...rowsByHand(tab) }, tab.hiddenRows),
     rowCount: size.rows,
     columnCount: columns,
     freeze: {
@@ -101,10 +101,22 @@ function gridSheet(
       startRow: tab.frozenRows > 0 ? tab.frozenRows : -1,
       startColumn: tab.frozenColumns > 0 ? tab.frozenColumns : -1,
     },
-    columnData: Object.fromEntries(
-      tab.columnWidths.flatMap((w, column) => (w === null ? [] : [[column, { w }]])),
+    columnData: withHidden(
+      Object.fromEntries(
+        tab.columnWidths.flatMap((w, column) => (w === null ? [] : [[column, { w }]])),
+      ),
+      tab.hiddenColumns,
     ),
   };
+}
+
+/** Sizes of rows or columns, with a mark on those that are not shown. */
+function withHidden<T extends object>(
+  sizes: Record<number, T>,
+  hidden: readonly number[] = [],
+): Record<number, T> {
+  const marked = hidden.map((at) => [at, { ...sizes[at], hd: BooleanNumber.TRUE }] as const);
+  return { ...sizes, ...(Object.fromEntries(marked) as unknown as Record<number, T>) };
 }
 
 type RowSizes = Record<number, Partial<IRowData>>;

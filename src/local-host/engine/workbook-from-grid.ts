@@ -49,6 +49,11 @@ export function workbookFrom(
         cells.push(line);
       }
       const rowHeights = heightsByHand(grid);
+      const hiddenRows = hiddenAmong(grid.getSheet().getRowManager().getRowData(), rows);
+      const hiddenColumns = hiddenAmong(
+        grid.getSheet().getColumnManager().getColumnData(),
+        columns,
+      );
       const merged = grid.getMergeData().map((range) => range.getA1Notation());
       return {
         name: grid.getSheetName(),
@@ -57,6 +62,8 @@ export function workbookFrom(
         frozenColumns: Math.max(0, grid.getFrozenColumns()),
         columnWidths: columnWidths(grid, columns),
         ...(Object.keys(rowHeights).length > 0 && { rowHeights }),
+        ...(hiddenRows.length > 0 && { hiddenRows }),
+        ...(hiddenColumns.length > 0 && { hiddenColumns }),
         conditionalFormats: inside.rules(),
         validations: inside.lists(),
         ...(grid.isSheetHidden() && { hidden: true }),
@@ -120,6 +127,13 @@ function columnWidths(grid: FWorksheet, columns: number): (number | null)[] {
     return width === usualColumnWidth ? null : width;
   });
   return widths.slice(0, widths.findLastIndex((width) => width !== null) + 1);
+}
+
+/** Those of so many first rows or columns that are not shown. */
+function hiddenAmong(sizes: Readonly<Record<number, { hd?: unknown }>>, count: number): number[] {
+  return Object.entries(sizes).flatMap(([at, size]) =>
+    Number(at) < count && size?.hd === BooleanNumber.TRUE ? [Number(at)] : [],
+  );
 }
 
 /** Heights of the rows that measure themselves no more. */

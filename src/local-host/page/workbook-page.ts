@@ -5,6 +5,7 @@ import type { OpenedWorkbook } from "../server/workbook-store";
 import { dropToOpen } from "./drop-to-open";
 import { element } from "./element";
 import { gridPlugins, gridWords } from "./grid-plugins";
+import { hiddenCells } from "./hidden-cells";
 import { keptState } from "./kept-state";
 import { messageStrip } from "./message-strip";
 import { barPane, gridPane, panes } from "./panes";
@@ -62,6 +63,7 @@ export async function workbookPage(
     messages.put(`note ${index}`, { text });
   });
   refusedCells(host, messages);
+  hiddenCells(host, messages);
   rowsThatFit(host);
   undoInSight(host);
   typedDays(host);

@@ -5,6 +5,7 @@ import { styleOf } from "./cell-from-file";
 import { cellsOf } from "./cells-of-sheet";
 import type { FillMark } from "./fill-marks";
 import { formulaFromFile } from "./formula-text";
+import { hiddenLines } from "./hidden-lines";
 import { type Book, fillsKey, memoryTab, pixelsOf, rulesOf, type Sheet } from "./library";
 import { listsOf } from "./lists";
 import { listKey } from "./long-lists";
@@ -59,6 +60,7 @@ function tabData(
       return width === undefined ? null : pixelsOf(width);
     }),
     ...(Object.keys(heights).length > 0 && { rowHeights: heights }),
+    ...hiddenLines(sheet, cells.value.length, columns),
     conditionalFormats: rulesOf(sheet).flatMap(({ ref, rules }) =>
       rules.flatMap((rule) => formatOf(ref, rule)),
     ),

@@ -2,6 +2,7 @@ import type { Cell, WorkbookView } from "exceljs";
 import { rectangle } from "../../a1";
 import type { TabData, WorkbookData } from "../../workbook-data";
 import { fillMarks } from "./fill-marks";
+import { writeHiddenLines } from "./hidden-lines";
 import { type Book, fillsKey, memoryTab, type Sheet, widthOf } from "./library";
 import { listKey, longLists } from "./long-lists";
 import { changedHeights } from "./row-heights";
@@ -97,6 +98,7 @@ function writeTab(
   for (const { row, points } of changedHeights(before?.rowHeights ?? {}, after.rowHeights ?? {})) {
     (sheet.getRow(row + 1) as { height: number | undefined }).height = points;
   }
+  writeHiddenLines(sheet, after, Math.max(0, ...after.cells.map((line) => line.length)));
   const { frozenRows, frozenColumns, hidden = false } = after;
   if (frozenRows !== (before?.frozenRows ?? 0) || frozenColumns !== (before?.frozenColumns ?? 0)) {
     const split = { xSplit: frozenColumns, ySplit: frozenRows };
