@@ -13,10 +13,9 @@ import { waitingWords } from "../words/waiting-rows";
 import { damagedOf } from "./forget-damaged";
 import type { SquadLine, SquadView } from "./messages";
 import { rowsNotUsed } from "./rows-not-used";
-import { openNotes, setsToLookAt } from "./sets-to-look-at";
+import { openNotes } from "./sets-to-look-at";
 import { type StateOfSquad, stateOfSquad } from "./state-of-squad";
-import { tabsToConfirm } from "./tabs-to-confirm";
-import { unknownNames } from "./unknown-names";
+import { toCheck } from "./to-check";
 import type { Workbook } from "./workbook";
 
 /** Every athlete's word and why: those who fell first, then those not sure, then the rest by name. */
@@ -36,12 +35,7 @@ export function squadView(workbook: Workbook, today: Day): SquadView {
       ),
     ),
     lines: [...lines].sort((a, b) => order[a.dress] - order[b.dress]),
-    // As many as the Rows view lists: the two must not say different numbers.
-    toCheck:
-      tabsToConfirm(read).length +
-      read.issues.length +
-      setsToLookAt(state).length +
-      unknownNames(read).length,
+    toCheck: toCheck(state),
     cautions,
   };
 }

@@ -6,6 +6,7 @@ import { dayWords } from "../words/days";
 import { ifWrittenWords } from "../words/next-week-tab";
 import { damagedMemories } from "./forget-damaged";
 import type { WeekChange, WeekView } from "./messages";
+import { toCheck } from "./to-check";
 import { proposedWeek } from "./week/proposed-week";
 import { weekLine } from "./week/week-line";
 import { weekNotes } from "./week/week-notes";
@@ -44,6 +45,7 @@ export function weekView(
     already: already === 0 || difference === null ? "" : ifWrittenWords(difference),
     stepKg: plateStepKg(gymPlates(state.read.rows.plates, state.numbers.unit)) || usualStepKg,
     canTakeBack: already > 0 || week.lines.some(({ byHand }) => byHand.length > 0),
+    toCheck: toCheck(state),
     cautions,
   };
 }

@@ -26,6 +26,8 @@ export type State = {
   readonly said: string | null;
   /** What takes the last answer back, shown beside the sentence it belongs to; null for none. */
   readonly takeBack: { readonly said: string; readonly ask: Ask } | null;
+  /** How many cells and names Rows would list, by whatever was read last; null when nothing says. */
+  readonly toCheck: number | null;
   readonly squad: SquadView | null;
   readonly rows: RowCheckView | null;
   readonly setUp: SetUpView | null;
@@ -63,6 +65,7 @@ export function startState(today: string): State {
     error: null,
     said: null,
     takeBack: null,
+    toCheck: null,
     squad: null,
     rows: null,
     setUp: null,

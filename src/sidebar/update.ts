@@ -271,8 +271,10 @@ function answered(state: State, ask: Ask, answer: unknown): Step {
   const { name, message } = ask;
   const next = { ...state, busy: null, error: null };
   switch (name) {
-    case "squadView":
-      return { state: { ...next, squad: answer as SquadView }, asks: [] };
+    case "squadView": {
+      const squad = answer as SquadView;
+      return { state: { ...next, squad, toCheck: squad.toCheck }, asks: [] };
+    }
     case "athleteView":
       // A slow answer about an athlete since left is not shown.
       if (message.athlete !== state.athlete) return { state: next, asks: [] };
@@ -294,11 +296,11 @@ function answered(state: State, ask: Ask, answer: unknown): Step {
         diaryViewWords.reading,
       );
     case "rowCheck":
-      return { state: { ...next, rows: answer as RowCheckView }, asks: [] };
+      return { state: withRows(next, answer as RowCheckView), asks: [] };
     case "answerName":
     case "answerSet": {
-      const rows = answer as RowCheckView;
-      return shownAgain({ ...stale(next), rows, ...remembered(state, ask, null) });
+      const read = withRows(stale(next), answer as RowCheckView);
+      return shownAgain({ ...read, ...remembered(state, ask, null) });
     }
     case "setUpView":
       return { state: { ...next, setUp: answer as SetUpView }, asks: [] };
@@ -316,7 +318,8 @@ function answered(state: State, ask: Ask, answer: unknown): Step {
     case "weekView": {
       if (!isPresentWeek(state, message)) return { state, asks: [] };
       const week = answer as WeekView;
-      return { state: { ...next, week, monday: week.monday, shown: state.changes }, asks: [] };
+      const { monday, toCheck } = week;
+      return { state: { ...next, week, monday, toCheck, shown: state.changes }, asks: [] };
     }
     case "printPages": {
       const pages = answer as PrintedPages;
@@ -355,6 +358,12 @@ function answered(state: State, ask: Ask, answer: unknown): Step {
   }
 }
 
+const withRows = (state: State, rows: RowCheckView): State => ({
+  ...state,
+  rows,
+  toCheck: rows.problems.length + rows.names.length,
+});
+
 /** What an answer did, in a sentence, and what takes it back; taking back is not itself taken back. */
 function remembered(state: State, ask: Ask, setUp: SetUpView | null) {
   if (state.takeBack?.ask === ask) return { said: sidebarWords.takenBack, takeBack: null };
@@ -377,7 +386,7 @@ function shownAgain(state: State): Step {
 
 /** What was read before an answer or an edit is read again when it is next looked at. */
 function stale(state: State): State {
-  return { ...state, squad: null, rows: null, setUp: null, week: null, pages: null };
+  return { ...state, toCheck: null, squad: null, rows: null, setUp: null, week: null, pages: null };
 }
 
 /**
@@ -386,5 +395,5 @@ function stale(state: State): State {
  */
 function staleBehind(state: State): State {
   const { view } = state;
-  return { ...stale(state), [view]: state[view] };
+  return { ...stale(state), toCheck: state.toCheck, [view]: state[view] };
 }

@@ -32,6 +32,22 @@ test("a view chosen again is read again, since cells may have changed; what was 
   expect([again.asks, again.state.squad]).toEqual([[squadAsk], squad]);
 });
 
+test("the number to check is that of the view read last, from next week on", () => {
+  const first = after(
+    start,
+    { type: "started" },
+    { type: "answered", ask: weekAsk, answer: { ...week, monday: null } },
+  );
+  expect(first.toCheck).toBe(week.toCheck);
+  const read = after(first, { type: "answered", ask: squadAsk, answer: squad });
+  expect(read.toCheck).toBe(squad.toCheck);
+  const rowsAsk = { name: "rowCheck", message: { today: "2026-06-28" } };
+  const checked = after(read, { type: "answered", ask: rowsAsk, answer: rows });
+  expect(checked.toCheck).toBe(rows.problems.length + rows.names.length);
+  const again = after(checked, { type: "answered", ask: squadAsk, answer: squad });
+  expect(again.toCheck).toBe(squad.toCheck);
+});
+
 test("a failure ends the waiting with its sentence, and what was read stays", () => {
   const state = after(
     { ...start, view: "squad", squad },

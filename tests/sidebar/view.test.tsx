@@ -16,7 +16,8 @@ test("the four views are buttons of a named navigation, the open one marked", ()
 });
 
 test("the number of cells and names to check is told as words beside its figure", () => {
-  expect(words(shown({ view: "rows", rows }))).toContain(", 3 to check");
+  expect(words(shown({ view: "rows", toCheck: 3 }))).toContain(", 3 to check");
+  expect(words(shown({ view: "rows", rows }))).not.toContain("to check");
 });
 
 test("the squad lists everybody with word and reason, and the word is never only a colour", () => {

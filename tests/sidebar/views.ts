@@ -92,6 +92,7 @@ export const week: WeekView = {
   already: "",
   stepKg: 2.5,
   canTakeBack: true,
+  toCheck: 4,
   cautions: ["Lift inside a rack with safeties."],
 };
 

@@ -70,6 +70,8 @@ export type WeekView = ReadWithout & {
   /** Smallest change of load this gym's plates make, kg. */
   readonly stepKg: number;
   readonly canTakeBack: boolean;
+  /** Cells and names listed under Rows. */
+  readonly toCheck: number;
   readonly cautions: readonly string[];
 };
 

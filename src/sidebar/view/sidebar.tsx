@@ -70,8 +70,7 @@ export function Sidebar({
 }
 
 function Views({ state, dispatch }: { readonly state: State; readonly dispatch: Dispatch }) {
-  const { rows, squad } = state;
-  const toCheck = rows ? rows.problems.length + rows.names.length : (squad?.toCheck ?? 0);
+  const toCheck = state.toCheck ?? 0;
   return (
     <nav class="views" aria-label={words.viewsName}>
       {order.map((view) => (

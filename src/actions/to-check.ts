@@ -1,0 +1,11 @@
+import { setsToLookAt } from "./sets-to-look-at";
+import type { StateOfSquad } from "./state-of-squad";
+import { tabsToConfirm } from "./tabs-to-confirm";
+import { unknownNames } from "./unknown-names";
+
+/** As many as the Rows view lists, for the views beside it: no two must say different numbers. */
+export const toCheck = (state: StateOfSquad): number =>
+  tabsToConfirm(state.read).length +
+  state.read.issues.length +
+  setsToLookAt(state).length +
+  unknownNames(state.read).length;
