@@ -6,6 +6,7 @@ import { damagedOf } from "./forget-damaged";
 import { leftAlone } from "./left-alone";
 import type { RowCheckView, RowProblem } from "./messages";
 import type { ReadWorkbook } from "./read-workbook";
+import { rowsOfNobody } from "./rows-of-nobody";
 import { questionsShown } from "./set-up-questions";
 import { setsToLookAt } from "./sets-to-look-at";
 import { stateOfSquad } from "./state-of-squad";
@@ -23,7 +24,7 @@ export function rowCheck(workbook: Workbook, today: Day): RowCheckView {
   return {
     damaged: read.answers.damaged ? damagedOf(["answers"]) : [],
     mark: numbers.mark,
-    summary: rowsReadWords(read.rowsRead, read.rowsFilled),
+    summary: rowsReadWords(read.rowsRead, read.rowsFilled, rowsOfNobody(read)),
     problems: [...tabsToConfirm(read), ...rowProblems(read), ...setsToLookAt(state)],
     names: unknownNames(read),
     leftAlone: leftAlone(read),

@@ -6,9 +6,14 @@ import { whoseName } from "./row-issues";
 export const allRowsRead = "all rows read";
 
 /** "1204 of 1211 rows read": a mark between thousands would be a decimal mark to half of all coaches. */
-export function rowsReadWords(read: number, filled: number): string {
-  return `${read} of ${countWords(filled, "row")} read`;
+export function rowsReadWords(read: number, filled: number, ofNobody: number): string {
+  const nobody = ofNobody === 0 ? "" : `, ${rowsOfNobodyWords(`${ofNobody}`)}`;
+  return `${read} of ${countWords(filled, "row")} read${nobody}`;
 }
+
+/** "3 rows under a name that is not among the athletes", of "3 rows". */
+export const rowsOfNobodyWords = (rows: string): string =>
+  `${rows} under a name that is not among the athletes`;
 
 /** What to do about a name that the Athletes table does not have, beside the answers to choose from. */
 export function nameQuestionWords(near: readonly string[], ofRace = false): string {

@@ -49,7 +49,7 @@ test("an unknown name stands once over all tables, at its first cell, and counts
     },
   ]);
   expect(kindCounts(checked)).toEqual([{ kind: "name not among the athletes", count: 1 }]);
-  expect(summary).toBe("6 of 6 rows read");
+  expect(summary).toBe("6 of 6 rows read, 3 under a name that is not among the athletes");
   const said = ask<RowCheckView>(book, "answerName", {
     written: "Tomas Reyersen",
     athlete: "Tomas Reyerson",

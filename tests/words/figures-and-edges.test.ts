@@ -482,9 +482,9 @@ test("one of anything is said in the singular", () => {
   expect(repetitionsWords(-1.5)).toBe("−1.5 repetitions");
   expect(pageWords.contacts(1)).toBe("1 contact in all.");
   expect(sidebarWords.manyRows(1)).toBe("1 row");
-  expect(rowsReadWords(0, 1)).toBe("0 of 1 row read");
+  expect(rowsReadWords(0, 1, 0)).toBe("0 of 1 row read");
 });
 
 test("thousands have no mark, which a coach of decimal commas would read as one", () => {
-  expect(rowsReadWords(1204, 12110)).toBe("1204 of 12110 rows read");
+  expect(rowsReadWords(1204, 12110, 0)).toBe("1204 of 12110 rows read");
 });

@@ -2,8 +2,10 @@ import { listWords, sentence, spelled } from "../../words/pages";
 import { countWords } from "../../words/reasons-figures";
 import { valueWords } from "../../words/reasons-hold";
 import { squadWords } from "../../words/reasons-squad";
+import { rowsOfNobodyWords } from "../../words/row-check";
 import { raceSetsWords } from "../../words/week-notes";
 import { rowsNotUsed } from "../rows-not-used";
+import { rowsOfNobody } from "../rows-of-nobody";
 import { tabsToConfirm } from "../tabs-to-confirm";
 import type { PrintableWeek } from "./printable-week";
 
@@ -112,7 +114,10 @@ export function howSureWords({ state, lines }: PrintableWeek): string {
         ? "Every row was read."
         : "Every row of the tables in use was read."
       : `${unused} of ${countWords(read.rowsFilled, "row")} ${unused === 1 ? "was" : "were"} not used.`;
+  const ofNobody = rowsOfNobody(read);
+  const nobody =
+    ofNobody === 0 ? "" : ` Not used: ${rowsOfNobodyWords(countWords(ofNobody, "row"))}.`;
   const asked = byAthlete.length === 0 ? "" : ` Cells to look at: ${byAthlete.join(", ")}.`;
   const waiting = open.length === 0 ? "" : ` Not in use until confirmed: ${listWords(open)}.`;
-  return `${flags} ${rows}${waiting}${asked} Supports judgement; not medical advice.`;
+  return `${flags} ${rows}${nobody}${waiting}${asked} Supports judgement; not medical advice.`;
 }
