@@ -2,6 +2,7 @@ import { speedOnLine } from "../coaching/bar-speed/expected-speed";
 import { latestRows, lineRows, squadLines } from "../coaching/bar-speed/squad-lines";
 import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
 import { strengthEstimate } from "../coaching/bar-speed/strength-estimate";
+import { mondayOf } from "../coaching/calendar/day";
 import { highSoreness } from "../coaching/diary/high-soreness";
 import { unwellDay } from "../coaching/diary/unwell-day";
 import { settingInUse } from "../coaching/hold/setting-in-use";
@@ -80,7 +81,15 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
           ? null
           : session.value.word !== "slower than usual",
       usualSpeed: (loadKg) => (line ? speedOnLine(line, loadKg).speed : null),
-      usualLead: (kind, loadKg) => (line ? usualLead(line, lifted, kind, loadKg) : null),
+      usualLead: (kind, loadKg, on = Number.POSITIVE_INFINITY) => {
+        // Judged as its card was, by the weeks before: the line of a baseline holds its slow days, too.
+        const then =
+          on <= baselineDay && lift !== null
+            ? lines(`${lift}\n${mondayOf(on) - 1}`)(athlete)
+            : null;
+        const known = then?.ok === true ? then.value : line;
+        return known ? usualLead(known, lifted, kind, loadKg) : null;
+      },
       strengthLowKg: strength?.ok === true ? strength.value.low : null,
       jumpWord: trend?.ok === true ? trend.value.word : null,
       ...lastJump(box),

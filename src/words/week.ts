@@ -13,6 +13,13 @@ import { raceRuleWords } from "./week-days";
 
 const kg = (value: unknown) => trimmed(Number(value), 2);
 
+/** Why a session was lighter than its plan. */
+const lessWords: Readonly<Record<string, string>> = {
+  slow: "a slow day",
+  eased: "eased for a race",
+  light: "with fewer sets, as in a lighter week",
+};
+
 /** One reason in words, from its code and facts. */
 const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) => string)>> = {
   out: "Out: nothing is proposed.",
@@ -26,15 +33,22 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "step-ahead": ({ fromKg, toKg }) => `A step on, ${kg(fromKg)} to ${kg(toKg)} kg.`,
   restart: ({ days, percent }) =>
     `Off ${days} days longer than usual: ${kg(percent)} % off the load before${Number(percent) >= 20 ? ", half the sets" : ""}.`,
+  "restart-again": ({ days, before }) =>
+    `Off ${days} days longer than usual, and not yet back at the ${kg(before)} kg of before: no more than last time.`,
   "after-marathon": ({ days }) =>
     `${days} days after a marathon: 10 % off, half the sets, until usual loads again.`,
   "grade-back": ({ before }) =>
     `Back in grades, one a week, towards the ${kg(before)} kg of before the break.`,
   "slipping-held": "No step up while slipping.",
-  "modified-held": ({ mayDo }) => `${mayDo === "cleared" ? "Cleared" : "Modified"}: load held.`,
+  "modified-held": ({ mayDo }) =>
+    `${mayDo === "cleared" ? "Cleared" : "Modified"}: load held until the Availability tab says full or its spell ends.`,
   "last-well-below": "Last session well below usual: load held.",
   "sore-held": "Sorer than usual: load held.",
   "unwell-held": "Ask how they are first: load held.",
+  "lighter-day": ({ lifted, kg: load, less }) =>
+    `${kg(lifted)} kg last session, ${lessWords[String(less)]}: planned on from ${kg(load)} kg.`,
+  "lighter-plan": ({ from, kg: load }) =>
+    `Lighter than the ${kg(from)} kg before it, and no row says why: planned on from ${kg(load)} kg. Was it for that week only, change the load.`,
   "hold-week": ({ week, of }) => `Hold: week ${week} of ${of}.`,
   "quality-not-recorded": "Movement not recorded last session: hold.",
   "moved-poorly": "Movement was poor last session: hold until it is good.",

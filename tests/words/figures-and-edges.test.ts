@@ -337,8 +337,12 @@ test("bands, plates and numbers have their plain forms", () => {
 
 test("reasons of a line name who, what and which race", () => {
   const say = (code: string, facts: object = {}) => lineReasonWords({ code, facts } as never);
-  expect(say("modified-held", { mayDo: "cleared" })).toBe("Cleared: load held.");
-  expect(say("modified-held", { mayDo: "modified" })).toBe("Modified: load held.");
+  expect(say("modified-held", { mayDo: "cleared" })).toBe(
+    "Cleared: load held until the Availability tab says full or its spell ends.",
+  );
+  expect(say("modified-held", { mayDo: "modified" })).toBe(
+    "Modified: load held until the Availability tab says full or its spell ends.",
+  );
   const limb = { exercise: "leg press", insteadOf: "back squat, low bar", site: "" };
   expect(say("limb", limb)).toMatch(/^Modified: leg press instead of back squat; ask/);
   expect(say("limb", { ...limb, site: "calf" })).toMatch(/^Calf: leg press/);

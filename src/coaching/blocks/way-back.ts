@@ -20,7 +20,7 @@ const longest = 42;
 /**
  * Grades after a break, one a week: 20 % off, then 10 % off, then the load from before, from which
  * the ladder goes on. A new week is what makes a new grade, so that two sessions of one week stay
- * on one.
+ * on one. Away again before that load was reached, it is still the one to come back to.
  *
  * @param sessions one athlete's sessions of one lift, in order of day
  * @param from first day of the week to be planned
@@ -33,18 +33,23 @@ export function wayBack(
   from: Day,
   stepKg: number,
 ): WayBack | null {
-  const last = sessions[sessions.length - 1]!;
-  for (let at = sessions.length - 1; at > 0; at--) {
-    const [before, after] = [sessions[at - 1]!, sessions[at]!];
-    if (from - after.day > longest) return null;
-    if (restartAfter(after.day - before.day, sessionsAWeek) === null) continue;
-    const beforeKg = before.loadKg;
+  let beforeKg = 0;
+  /** First session after the latest break that is not come back from. */
+  let since: Day | null = null;
+  for (const [at, { day, loadKg }] of sessions.entries()) {
+    const earlier = sessions[at - 1];
+    const away = earlier !== undefined && restartAfter(day - earlier.day, sessionsAWeek) !== null;
+    if (away) since = day;
     // Once reached, a lighter load is the rotation's own reset, not the break's.
-    if (sessions.slice(at).some(({ loadKg }) => loadKg >= beforeKg)) return null;
-    if (mondayOf(last.day) >= mondayOf(from)) return { beforeKg, gradeKg: last.loadKg };
-    // Loads were rounded down to plates: the next grade is the first that is a step above the last.
-    const grades = [3, 2, 1].map((tenths) => beforeKg * (1 - grade * tenths));
-    return { beforeKg, gradeKg: grades.find((kg) => kg >= last.loadKg + stepKg) ?? beforeKg };
+    if (since === null || loadKg >= beforeKg || day - since > longest) {
+      beforeKg = loadKg;
+      since = null;
+    }
   }
-  return null;
+  if (since === null || from - since > longest) return null;
+  const last = sessions[sessions.length - 1]!;
+  if (mondayOf(last.day) >= mondayOf(from)) return { beforeKg, gradeKg: last.loadKg };
+  // Loads were rounded down to plates: the next grade is the first that is a step above the last.
+  const grades = [3, 2, 1].map((tenths) => beforeKg * (1 - grade * tenths));
+  return { beforeKg, gradeKg: grades.find((kg) => kg >= last.loadKg + stepKg) ?? beforeKg };
 }

@@ -14,8 +14,11 @@ export type AthleteState = {
   readonly heldSpeed: boolean | null;
   /** Fastest repetition a load usually moves at, m/s: the season's baseline for those who hold, recent for novices. */
   readonly usualSpeed: (loadKg: number) => number | null;
-  /** The set that decides the day at that load, marker or first work set; null without a line. */
-  readonly usualLead: (kind: "marker" | "work", loadKg: number) => UsualLead | null;
+  /**
+   * The set that decides the day at that load, marker or first work set; null without a line. On a day
+   * within the baseline as it was known then, from the weeks before it.
+   */
+  readonly usualLead: (kind: "marker" | "work", loadKg: number, on?: Day) => UsualLead | null;
   /** Cautious end of the strength estimate, kg; null when it is refused. Guards only. */
   readonly strengthLowKg: number | null;
   /** The box jump over the season; null when not tested. */

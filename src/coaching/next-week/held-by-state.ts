@@ -1,6 +1,6 @@
 import type { WayBack } from "../blocks/way-back";
 import type { PlannedStep } from "./planned-step";
-import { held } from "./same-block";
+import { held, lighterReasons, sameBlock } from "./same-block";
 import type { StepGiven } from "./step-given";
 
 /** The same again for what the season, availability, the last day or the diary says; null when nothing holds. */
@@ -14,5 +14,7 @@ export function heldByState(given: StepGiven, back: WayBack | null): PlannedStep
   if (state.lastWord === "well below usual") return held(given, "last-well-below");
   if (state.soreness) return held(given, "sore-held");
   if (state.unwellDay !== null) return held(given, "unwell-held");
-  return null;
+  // What was lifted lighter was not done yet.
+  const [lighter] = lighterReasons(given.step);
+  return lighter ? sameBlock(given, given.step.loadKg, lighter) : null;
 }

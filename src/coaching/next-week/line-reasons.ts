@@ -1,7 +1,11 @@
 import type { WhoMay } from "../availability/who-may";
+import { leastReserve } from "../blocks/next-block";
+import { mostReps } from "../blocks/repetition-load";
+import type { Restart } from "../blocks/restart";
 import type { Race } from "../record/race";
 import type { AthleteState } from "./athlete-state";
 import type { LineReason } from "./line-reason";
+import type { PresentStep } from "./present-step";
 import type { ProposedSession } from "./proposed-line";
 
 /** What stands for the main lift, and for jumps for which there are no plates. */
@@ -76,4 +80,18 @@ export function stateReasons(
     ...(unwellDay === null ? [] : [{ code: "unwell", facts: { day: unwellDay } }]),
     ...(lastWord === "above usual" ? [{ code: "above-usual", facts: {} }] : []),
   ];
+}
+
+/**
+ * A lighter load that no row explains is gone on from, and asked about; not after time off, when it is
+ * eased anyway, nor where the one before it would leave too few repetitions in reserve.
+ */
+export function droppedReasons(
+  { droppedFromKg: from, loadKg, block }: Pick<PresentStep, "droppedFromKg" | "loadKg" | "block">,
+  guardKg: number | null,
+  rest: Restart | null,
+): LineReason[] {
+  if (from === null || rest !== null) return [];
+  const guarded = guardKg !== null && mostReps(from / guardKg) - block.reps < leastReserve;
+  return guarded ? [] : [{ code: "lighter-plan", facts: { from, kg: loadKg } }];
 }

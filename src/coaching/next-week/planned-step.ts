@@ -22,7 +22,7 @@ export function plannedStep(given: StepGiven): PlannedStep {
   const { step, size } = given;
   const back = wayBack(step.sessions, given.sessionsAWeek, given.monday, size.stepKg);
   return (
-    stepAfterTimeOff(given) ??
+    stepAfterTimeOff(given, back) ??
     stepAfterMarathon(given) ??
     heldByState(given, back) ??
     stepOnWayBack(given, back) ??

@@ -13,6 +13,7 @@ import { gapBefore } from "./gap-before";
 import {
   contactReasons,
   cutReasons,
+  droppedReasons,
   dropReasons,
   otherwiseReasons,
   stateReasons,
@@ -106,11 +107,13 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   // A day set by hand comes first and may lie after the other: steps go by day.
   const before = (day: Day) => chosen.filter((one) => one.day < day).length;
   const sessions = chosen.map((one) => sessionOf(one, steps[before(one.day)]!));
+  const dropped = droppedReasons(step, guardKg, rest);
   const cut = sessions.find(({ day }) => cutOn(day));
   const reasons = [
     ...swapReasons(sessions, who),
     ...planned.reasons,
     ...first.reasons,
+    ...dropped,
     ...(cut
       ? cutReasons(halved(block.sets), cut, kind === "race week" ? null : raceNear(cut.day, races))
       : []),
@@ -120,7 +123,13 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     ...dropReasons(sessions),
     ...stateReasons(state, who),
   ];
-  return { ...base, not: null, sessions, reasons, odd: isReadFirst(state, step, who, rest) };
+  return {
+    ...base,
+    not: null,
+    sessions,
+    reasons,
+    odd: dropped.length > 0 || isReadFirst(state, step, who, rest),
+  };
 }
 
 /** Sore, unwell, or well below usual on the last day. */

@@ -43,8 +43,10 @@ export function keepingReserve(
 const fewLeft = ({ reserveSeen }: PresentStep) =>
   reserveSeen !== null && reserveSeen < leastReserve;
 
-function strengthSeen({ reserveSeen, loadKg, block }: PresentStep): number | null {
-  if (reserveSeen === null) return null;
-  const single = singleFromSet(loadKg, Math.min(chartReps, block.reps + Math.floor(reserveSeen)));
+/** Of a day that asked for less than its plan the reserve says nothing of the plan: that of the session before it does. */
+function strengthSeen({ plannedReserve, loadKg, block }: PresentStep): number | null {
+  if (plannedReserve === null) return null;
+  const reps = Math.min(chartReps, block.reps + Math.floor(plannedReserve));
+  const single = singleFromSet(loadKg, reps);
   return single.ok ? single.value : null;
 }

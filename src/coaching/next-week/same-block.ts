@@ -1,5 +1,6 @@
 import type { LineReason } from "./line-reason";
 import type { PlannedStep } from "./planned-step";
+import type { PresentStep } from "./present-step";
 import { keepingReserve } from "./reserve-guard";
 import type { StepGiven } from "./step-given";
 
@@ -21,7 +22,15 @@ export function sameBlock(
   };
 }
 
-/** The same block and load again, and why. */
+/** The same block and load again, and why; after a day that asked for less than its plan that, too. */
 export function held(given: StepGiven, code: string, facts: LineReason["facts"] = {}): PlannedStep {
-  return sameBlock(given, given.step.loadKg, { code, facts });
+  const again = sameBlock(given, given.step.loadKg, { code, facts });
+  return { ...again, reasons: [...again.reasons, ...lighterReasons(given.step)] };
+}
+
+/** Why the plan is not what was lifted last. */
+export function lighterReasons({ liftedKg, loadKg, less }: PresentStep): LineReason[] {
+  return less === null
+    ? []
+    : [{ code: "lighter-day", facts: { lifted: liftedKg, kg: loadKg, less } }];
 }

@@ -1,3 +1,4 @@
+import type { WayBack } from "../blocks/way-back";
 import type { PlannedStep } from "./planned-step";
 import { sameBlock } from "./same-block";
 import type { StepGiven } from "./step-given";
@@ -6,12 +7,21 @@ import type { StepGiven } from "./step-given";
 const easedAfterMarathon = 0.1;
 
 /** The step after time off the lift; null when there was none, or a marathon's easing asks for more. */
-export function stepAfterTimeOff(given: StepGiven): PlannedStep | null {
+export function stepAfterTimeOff(given: StepGiven, back: WayBack | null): PlannedStep | null {
   const { rest, step } = given;
   if (rest === null || (given.marathonDays !== null && !rest.halfSets)) return null;
   const facts = { days: rest.daysOff, percent: 100 * rest.off };
-  const loadKg = step.loadKg * (1 - rest.off);
-  return sameBlock(given, loadKg, { code: "restart", facts }, rest.halfSets);
+  const beforeKg = back?.beforeKg ?? step.loadKg;
+  const loadKg = beforeKg * (1 - rest.off);
+  // Away again on the way back: what was taken off is not taken off once more.
+  return loadKg > step.loadKg
+    ? sameBlock(
+        given,
+        step.loadKg,
+        { code: "restart-again", facts: { ...facts, before: beforeKg } },
+        rest.halfSets,
+      )
+    : sameBlock(given, loadKg, { code: "restart", facts }, rest.halfSets);
 }
 
 /** The step while the easing after a marathon lasts; null otherwise. */
@@ -21,6 +31,6 @@ export function stepAfterMarathon(given: StepGiven): PlannedStep | null {
   const reason = { code: "after-marathon", facts: { days: marathonDays } };
   // A session since the race was eased already: nothing is taken off twice, and as few sets as then are done.
   return given.liftedSince
-    ? sameBlock(given, step.loadKg, reason, step.volumeDone === false)
+    ? sameBlock(given, step.liftedKg, reason, step.volumeDone === false)
     : sameBlock(given, step.loadKg * (1 - easedAfterMarathon), reason, true);
 }

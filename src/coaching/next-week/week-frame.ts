@@ -11,6 +11,7 @@ import { raceWeekSets } from "../season/race-week-sets";
 import { usualSessionsAWeek } from "../season/usual-sessions-a-week";
 import { type PresentStep, presentStep } from "./present-step";
 import type { LineGiven } from "./proposed-line";
+import { whyLess } from "./why-less";
 
 /** Gym sessions of a week at most, in a racing season (common practice, no source). */
 export const mostSessions = 2;
@@ -37,13 +38,14 @@ export type WeekFrame = {
 
 /** Reads the frame of the week from rows, rules and what the coach has changed by hand. */
 export function weekFrame(given: LineGiven): WeekFrame {
-  const { athlete, name, rows, monday, asOf, change = {} } = given;
+  const { athlete, name, state, rows, monday, asOf, change = {} } = given;
   const { rules } = rows;
   const races = racesOf(rows.races, name, athlete);
   const cutOn = (day: Day) => isCutForRace(day, races);
   const setsOn = (sets: number, day: Day) =>
     cutOn(day) ? raceWeekSets(sets, rules.raceWeekSets) : sets;
   const blockSets = (block: Block, day: Day) => setsOn(block.sets, day);
+  const mayOn = (day: Day) => whoMay(athlete, name, rows.availability, day);
   const step = presentStep(
     rows.sets,
     name,
@@ -51,8 +53,9 @@ export function weekFrame(given: LineGiven): WeekFrame {
     blockSets,
     7 * rules.seasonWeeks,
     usualBarKg(given.unit ?? "kg"),
+    athlete,
+    (session, day) => whyLess(session, { day, races, rules, state, asOf, mayDo: mayOn(day).mayDo }),
   );
-  const mayOn = (day: Day) => whoMay(athlete, name, rows.availability, day);
   const mayLift = (day: Day) => mayOn(day).not === null;
   const sessionsAWeek = usualSessionsAWeek(athlete, step?.sessions.map(({ day }) => day) ?? []);
   const wanted = Math.min(mostSessions, Math.max(1, sessionsAWeek));

@@ -64,6 +64,14 @@ test("the rotation's own reset after the way back is not a break", () => {
   expect(next(reset, "2026-06-22")).toBeNull();
 });
 
+test("away again before it was reached, the load from before the first break is still come back to", () => {
+  const again = [...first, session("2026-06-23", 60)];
+  expect(next(again, "2026-06-29")).toEqual({ beforeKg: 85, gradeKg: expect.closeTo(68, 9) });
+  // Come back to it, lighter sets after the next break are that one's.
+  const reached = [...first, session("2026-06-11", 87.5), session("2026-06-30", 70)];
+  expect(next(reached, "2026-07-06")).toMatchObject({ beforeKg: 87.5 });
+});
+
 test("without a break, and long after one, there is no way back", () => {
   expect(next(before, "2026-05-18")).toBeNull();
   expect(next([], "2026-05-18")).toBeNull();

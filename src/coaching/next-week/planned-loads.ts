@@ -1,0 +1,73 @@
+import { restartAfter } from "../blocks/restart";
+import type { Day } from "../calendar/day";
+
+/** What was lifted on a day: the load of its first work set, its sets and repetitions, how it moved. */
+export type LiftedDay = {
+  readonly day: Day;
+  readonly loadKg: number;
+  readonly sets: number;
+  readonly reps: number;
+  readonly movedWell: boolean | null;
+};
+
+/** Why a day asked for less than its plan: a slow day, eased for or after a race, a lighter week. */
+export type LessOn = "slow" | "eased" | "light";
+
+/** The load a session stands for on the ladder, and why less was lifted; null where it was not. */
+export type PlannedLoad = {
+  readonly loadKg: number;
+  readonly less: LessOn | null;
+  /** The load before it, kg, where a lighter one has no reason in the rows; null otherwise. */
+  readonly droppedFromKg: number | null;
+};
+
+/** A lighter week is one (common practice, no source). */
+const lightDays = 7;
+const mostSessions = 2;
+
+/**
+ * The load each session stands for: what was lifted, but on a day that asked for less than its plan
+ * the load from before it. Were such a day's load the next plan, a season of ordinary slow days and
+ * lighter weeks would take the bar down step by step while the athlete holds. Lighter and with fewer
+ * sets for no more than a week is a lighter week. After time off, where it moved poorly, and where a
+ * new rotation began with more repetitions, the lighter load is the plan itself; the rest after a race
+ * is no time off.
+ *
+ * @param days an athlete's sessions of one lift, in order
+ * @param lessOn why a day asked for less; "may not" where what the athlete may do was limited
+ */
+export function plannedLoads(
+  days: readonly LiftedDay[],
+  sessionsAWeek: number,
+  lessOn: (day: Day) => Exclude<LessOn, "light"> | "may not" | null,
+): readonly PlannedLoad[] {
+  const planned: PlannedLoad[] = [];
+  /** Most sets at the present plan, and the first day of a lighter week under it. */
+  let fullSets = 0;
+  let lightFrom: Day | null = null;
+  for (const [at, { day, loadKg, sets, reps, movedWell }] of days.entries()) {
+    const before = days[at - 1];
+    const plan = planned[at - 1]?.loadKg ?? loadKg;
+    let less: LessOn | null = null;
+    let droppedFromKg: number | null = null;
+    if (before !== undefined && loadKg < plan && reps <= before.reps) {
+      const why = lessOn(day);
+      const gap = day - before.day;
+      const rest = restartAfter(gap, sessionsAWeek);
+      if (rest === null || (why === "eased" && !rest.halfSets)) {
+        const isLight = sets < fullSets && day - (lightFrom ?? day) < lightDays;
+        const found = why ?? (isLight ? "light" : null);
+        less = found === "may not" || movedWell === false ? null : found;
+        // What another rhythm would have taken for time off is not asked about.
+        if (found === null && restartAfter(gap, mostSessions) === null) droppedFromKg = plan;
+      }
+    }
+    if (less === "light") lightFrom ??= day;
+    if (less === null) {
+      fullSets = loadKg === plan && reps === before?.reps ? Math.max(fullSets, sets) : sets;
+      lightFrom = null;
+    }
+    planned.push({ loadKg: less === null ? loadKg : plan, less, droppedFromKg });
+  }
+  return planned;
+}

@@ -1,0 +1,44 @@
+import type { MayDoOn } from "../availability/spell-on";
+import { type Day, mondayOf } from "../calendar/day";
+import { symptomWords } from "../diary/symptom-words";
+import type { LiftingSet } from "../record/lifting-set";
+import type { Race } from "../record/race";
+import type { SquadRules } from "../record/squad-rules";
+import { daysSinceMarathon, isCutForRace } from "../season/race-hours";
+import type { AthleteState } from "./athlete-state";
+import type { plannedLoads } from "./planned-loads";
+import { slowDay } from "./slow-day";
+
+/** A word of pain is asked about for so long before what was lifted with it counts as a day's (common practice, no source). */
+const painDays = 7;
+
+/**
+ * Why a day asked for less than its plan: eased after a marathon, slow, or eased for an A race. A load that
+ * was lighter for pain or under a limit is no day's load: nobody is sent back to the one before it.
+ *
+ * @param session sets of one athlete's lift on the day, in order
+ */
+export function whyLess(
+  session: readonly LiftingSet[],
+  given: {
+    readonly day: Day;
+    readonly asOf: Day;
+    readonly races: readonly Race[];
+    readonly rules: SquadRules;
+    readonly state: Pick<AthleteState, "usualLead" | "unwellDay">;
+    readonly mayDo: MayDoOn;
+  },
+): ReturnType<Parameters<typeof plannedLoads>[2]> {
+  const { day, asOf, races, rules, state, mayDo } = given;
+  const unwell = state.unwellDay !== null && day > asOf - painDays;
+  if (mayDo !== "full" || unwell || session.some(({ note }) => symptomWords(note).length > 0)) {
+    return "may not";
+  }
+  // A week is eased by its first session: the second may lie past the marathon's last day.
+  const afterMarathon = [day, mondayOf(day)].some(
+    (one) => daysSinceMarathon(one, races, rules) !== null,
+  );
+  if (afterMarathon) return "eased";
+  if (slowDay(session, state.usualLead)) return "slow";
+  return isCutForRace(day, races) ? "eased" : null;
+}

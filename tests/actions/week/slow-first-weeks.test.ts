@@ -1,0 +1,61 @@
+import { weekView } from "../../../src/actions/week-view";
+import { dayFromIso } from "../../../src/coaching/calendar/day";
+import { memoryWorkbook } from "../memory-workbook";
+
+const name = "Finn Albury";
+const head = ["Date", "Athlete", "Exercise", "Kind", "Set", "Reps", "Load (kg)", "Speeds"];
+const more = ["Movement ok?"];
+
+/** One evening: a marker of 70 kg at a speed, then three fives. */
+const evening = (iso: string, marker: number, loadKg: number) => {
+  const [year, month, date] = iso.split("-").map(Number);
+  const day = new Date(year!, month! - 1, date!);
+  const speeds = (...all: number[]) => all.map((one) => one.toFixed(2)).join(" ");
+  return [
+    [
+      day,
+      name,
+      "back squat",
+      "marker",
+      "",
+      3,
+      70,
+      speeds(marker, marker + 0.01, marker - 0.01),
+      "",
+    ],
+    ...[1, 2, 3].map((set) => {
+      const first = marker - 0.014 * (loadKg - 70);
+      const all = speeds(first, first - 0.01, first - 0.02, first - 0.02, first - 0.03);
+      return [day, name, "back squat", "work", set, 5, loadKg, all, "y"];
+    }),
+  ];
+};
+const next = (rows: readonly unknown[][], experience: string) => {
+  const book = memoryWorkbook({
+    Athletes: [
+      ["Athlete", "Experience", "Birth year", "Sessions a week"],
+      [name, experience, 1998, 2],
+    ],
+    Sets: [[...head, ...more], ...rows],
+  });
+  const [line] = weekView(book, dayFromIso("2026-04-19")!, null, []).lines;
+  return { loads: line!.sessions.map(({ loadKg }) => loadKg), why: line!.why };
+};
+
+test("slow days of the first weeks are judged as their cards were, by the days before them", () => {
+  // Against all four days 0.84 and 0.85 are hardly slow; against the two before them they took 5 kg off.
+  const usual = [...evening("2026-04-07", 0.92, 85), ...evening("2026-04-09", 0.91, 85)];
+  const slow = [...evening("2026-04-14", 0.85, 80), ...evening("2026-04-16", 0.84, 80)];
+  for (const experience of ["trained", "novice"]) {
+    const { loads, why } = next([...usual, ...slow], experience);
+    expect(loads).toEqual([85, 85]);
+    expect(why[0]).toBe("80 kg last session, a slow day: planned on from 85 kg.");
+  }
+});
+
+test("lighter sets behind a usual marker are the plan from then on, and asked about", () => {
+  const usual = [...evening("2026-04-07", 0.92, 85), ...evening("2026-04-09", 0.91, 85)];
+  const { loads, why } = next([...usual, ...evening("2026-04-14", 0.92, 80)], "trained");
+  expect(loads).toEqual([80, 80]);
+  expect(why.join(" ")).toMatch(/Lighter than the 85 kg before it, and no row says why/);
+});
