@@ -39,6 +39,8 @@ const sentences: Readonly<Record<string, (facts: Facts) => string>> = {
     `${countWords(Number(attempts), "attempt")} of ${withinSentence(String(test))} gave no height: a plate not measured or not owned, or a flight time that is not possible.`,
   "measure-not-followed": (facts) =>
     `${measure(facts)} is not followed: fewer than three readings in the baseline. New baseline dates in the Athletes table would follow it.`,
+  "no-falling-line": (facts) =>
+    `${measure(facts)} is not followed: in the baseline it does not fall as the load rises. Check loads and speeds of those days.`,
   "measure-needs-rows": ({ rows, ...facts }) =>
     `${measure(facts)} is not followed yet: ${countWords(Number(rows), "more reading")} needed.`,
   "baseline-stretched": ({ to, ...facts }) =>

@@ -270,7 +270,7 @@ export const rowIssueSentences = {
   ],
   "copied-from-near-name": (issue) => [
     `Load and scheme were copied from “${fact(issue, "from")}” in row ${fact(issue, "earlierRow")}, a near spelling of this name.`,
-    "Spell the name the same way, or say under Rows that they are one athlete.",
+    "Spell the name the same way, or say in the sidebar, under Rows, that they are one athlete.",
   ],
   "jump-unread": () => [
     cellOut,

@@ -74,13 +74,21 @@ export function squadSeasons(given: {
       jumpMeasure(kind, rows.jumps.get(test)![0]!.test, testDaysOf(rows, test), days);
     const notes: HoldNote[] = [];
     const measures: SeasonMeasure[] = [];
-    const add = (kind: MeasureKind, of: string, measure: SeasonMeasure | null) => {
+    const add = (
+      kind: MeasureKind,
+      of: string,
+      measure: SeasonMeasure | null,
+      hasBaseline = false,
+    ) => {
+      const facts = { kind, of };
       if (measure) measures.push(measure);
-      else notes.push({ code: "measure-not-followed", facts: { kind, of } });
+      else if (hasBaseline) notes.push({ code: "no-falling-line", facts });
+      else notes.push({ code: "measure-not-followed", facts });
     };
     if (lift) {
       const { prior, settings } = knowledge.get(chosen.lift)!;
-      add("bar speed", lift.of, speedMeasure(lift, prior, settings));
+      const measure = speedMeasure(lift, prior, settings);
+      add("bar speed", lift.of, measure, lift.baselineRows.length > 0);
     }
     if (chosen.height !== null) {
       add("jump height", chosen.height, jump("jump height", chosen.height));

@@ -4,6 +4,7 @@ import { squadYardsticks } from "../../../src/coaching/hold/squad-yardsticks";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
 import { squadIndex } from "../../../src/coaching/series/squad-index";
+import { noteWords } from "../../../src/words/reasons-notes";
 import { chance } from "../../bench/seasons/chance";
 import { inventedSeason, jumpAttempt, liftingSet, sessionDay } from "../series/invented-season";
 
@@ -153,10 +154,24 @@ test("a lift without a load on the bar gives no line to hold a season against", 
   const unloaded = calm.sets.map((set) => ({ ...set, loadKg: 0 }));
   const hold = holdOf({ sets: unloaded, jumps: calm.jumps });
   expect(hold.notes).toContainEqual({
-    code: "measure-not-followed",
+    code: "no-falling-line",
     facts: { kind: "bar speed", of: "back squat" },
   });
   expect(hold.measures.map(({ kind }) => kind)).not.toContain("bar speed");
+});
+
+test("a baseline whose heavier sets moved faster is not called too short", () => {
+  // Load and speed taken for each other's day: 60 to 85 kg at 1.4 to 1.9 m/s.
+  const sets = calm.sets.map((set, at) => {
+    const speed = 1.4 + 0.1 * (at % 6);
+    return { ...set, loadKg: 60 + 5 * (at % 6), repSpeeds: [speed, speed, speed] };
+  });
+  const { notes } = holdOf({ sets, jumps: calm.jumps });
+  const [note] = notes.filter(({ code }) => code === "no-falling-line");
+  expect(noteWords(note!)).toBe(
+    "Back squat speed is not followed: in the baseline it does not fall as the load rises. Check loads and speeds of those days.",
+  );
+  expect(notes.map(({ code }) => code)).not.toContain("measure-not-followed");
 });
 
 test("of two lifts done equally often the season follows the first by name", () => {
