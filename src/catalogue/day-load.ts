@@ -28,7 +28,7 @@ export const dayLoadFunction: SheetFunction = {
     },
     {
       name: "usual_speed",
-      help: "What that load usually moves at, m/s; blank when judged by eye.",
+      help: "What the mean of that set usually is, m/s, such as EXPECTED_SPEED’s usual mean; blank when judged by eye.",
     },
     { name: "planned_load", help: "Load planned for the work sets, kg." },
     { name: "sets_left", help: "Work sets still to do." },
@@ -46,7 +46,7 @@ export const dayLoadFunction: SheetFunction = {
     { name: "bar", help: "Mass of the bar, kg; 20 kg or 45 lb when left out.", optional: true },
     {
       name: "low_speed",
-      help: "Low end of that athlete's usual speeds, m/s, such as that of the expected speed: a set at or under it is unusual; left out, the bands judge alone.",
+      help: "Low end of those means, m/s, such as EXPECTED_SPEED’s low mean: a set at or under it is unusual; left out, the bands judge alone.",
       optional: true,
     },
     {

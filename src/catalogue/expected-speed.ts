@@ -1,5 +1,7 @@
 import { expectedSpeed } from "../coaching/bar-speed/expected-speed";
-import { squadLines } from "../coaching/bar-speed/squad-lines";
+import { latestRows, squadLines } from "../coaching/bar-speed/squad-lines";
+import { usualLeadAt } from "../coaching/next-week/usual-lead";
+import { exerciseKey } from "../coaching/record/exercise-key";
 import { accept, refuse } from "../outcome";
 import { lineReason } from "../words/reasons-line";
 import { alignedWith } from "./arguments/aligned-with";
@@ -12,7 +14,8 @@ import type { SheetFunction } from "./sheet-function";
 
 export const expectedSpeedFunction: SheetFunction = {
   name: "EXPECTED_SPEED",
-  summary: "Speed a load usually moves at in a first set, and the range of nine sets in ten.",
+  summary:
+    "Speed a load usually moves at in a first set: its fastest repetition with the range of nine sets in ten, and the mean of its repetitions, which decides the day.",
   parameters: [
     athletesParameter,
     { name: "loads", help: "Load on the bar, kg: one cell, or a column beside the athletes." },
@@ -20,19 +23,26 @@ export const expectedSpeedFunction: SheetFunction = {
     exerciseParameter,
     asOfParameter,
   ],
-  results: ["expected (m/s)", "low (m/s)", "high (m/s)", "rests on"],
+  results: [
+    "expected (m/s)",
+    "low (m/s)",
+    "high (m/s)",
+    "usual mean (m/s)",
+    "low mean (m/s)",
+    "rests on",
+  ],
   examples: [
     {
       formula: '=EXPECTED_SPEED("Ilka Brandmoor", 65, Sets!A:F, "back squat", B1)',
       args: ["Ilka Brandmoor", 65, exampleSets, "back squat", "2026-05-21"],
-      result: [[0.74, 0.69, 0.79, "28 sets on 14 days, 60 to 85 kg"]],
+      result: [[0.74, 0.69, 0.79, 0.74, 0.69, "28 sets on 14 days, 60 to 85 kg"]],
     },
   ],
   compute: ([athletes, loads, sets, exercise, asOf]) => {
     const pairs = alignedWith(athletes, loads, "loads");
     const lift = liftOfSquad({ athletes: pairs.athletes, sets, exercise, asOf });
     const lineOf = squadLines({ index: lift.index, exercise: lift.exercise });
-    return lift.rows(4, (athlete, at) => {
+    return lift.rows(6, (athlete, at) => {
       const loadKg = numberCell(pairs.cellAt(at), "loads");
       if (!loadKg.ok) return loadKg;
       if (!(loadKg.value >= 0 && loadKg.value <= 500)) {
@@ -45,7 +55,9 @@ export const expectedSpeedFunction: SheetFunction = {
       // An interval down to a bar that stands still says nothing about today.
       if (!(low > 0)) return refuse("speed-too-wide", { loadKg: loadKg.value, high });
       const words = withUnused(lineReason(line.value), lift.given.unused.of(athlete));
-      return accept([speed, low, high, words]);
+      const own = latestRows(lift.index.of(athlete)?.lifts.get(exerciseKey(lift.exercise)) ?? []);
+      const lead = usualLeadAt(line.value, own, loadKg.value);
+      return accept([speed, low, high, lead.usual, lead.low, words]);
     });
   },
 };

@@ -13,8 +13,11 @@ export const loadDropFunction: SheetFunction = {
     "Load for the remaining sets when the marker or first set is slower than usual; never above the plan.",
   parameters: [
     { name: "planned_load", help: "Load planned, kg. A cell or a column." },
-    { name: "speed", help: "Speed of today's marker or first set, m/s." },
-    { name: "usual_speed", help: "What that load usually moves at, m/s." },
+    { name: "speed", help: "Mean speed of today's marker or first set, m/s." },
+    {
+      name: "usual_speed",
+      help: "What that mean usually is, m/s, such as EXPECTED_SPEED’s usual mean.",
+    },
     { name: "step", help: "Smallest change of load on the bar, kg." },
   ],
   results: ["load (kg)"],

@@ -10,7 +10,7 @@ const two = [["Athlete"], ["Tomas Reyerson"], [""], ["Ilka Brandmoor"], [""], ["
 const formulas: readonly (readonly [string, number, ...unknown[]])[] = [
   ["SET_TO_SET", 5, exampleSets, "back squat", asOf],
   ["LOAD_SPEED_LINE", 7, exampleSets, "back squat", asOf],
-  ["EXPECTED_SPEED", 4, 65, exampleSets, "back squat", asOf],
+  ["EXPECTED_SPEED", 6, 65, exampleSets, "back squat", asOf],
   ["STRENGTH_ESTIMATE", 4, exampleSets, "back squat", asOf],
   ["JUMP_TREND", 6, exampleJumps, "box jump", asOf],
   ["READINESS", 3, exampleSets, exampleJumps, exampleDiary, asOf],
@@ -152,4 +152,27 @@ test("a strength estimate follows the squad's own minimum speed", () => {
   const usual = call("STRENGTH_ESTIMATE", "Ilka Brandmoor", exampleSets, "back squat", asOf);
   const own = call("STRENGTH_ESTIMATE", "Ilka Brandmoor", exampleSets, "back squat", asOf, rules);
   expect(Number(own[0]![0])).toBeLessThan(Number(usual[0]![0]));
+});
+
+test("the mean that decides the day is told beside the fastest repetition, for markers and for work sets", () => {
+  const days = ["04-07", "04-09", "04-14", "04-16", "04-21", "04-23", "04-28", "04-30"];
+  const rows = [
+    ["date", "athlete", "exercise", "kind", "load kg", "rep speeds"],
+    ...days.flatMap((day) => [
+      [`2026-${day}`, "Ilka Brandmoor", "back squat", "marker", 50, "0.90 0.88 0.86"],
+      [`2026-${day}`, "Ilka Brandmoor", "back squat", "work", 60, "0.70 0.68 0.66 0.64 0.62"],
+    ]),
+  ];
+  const at = (kg: number) =>
+    call("EXPECTED_SPEED", "Ilka Brandmoor", kg, rows, "back squat", "2026-05-01")[0]!;
+  const [fastest, , , usual, low] = at(60).map(Number);
+  expect(fastest).toBeCloseTo(0.7, 1);
+  // Its own repetitions: 0.04 under the fastest in the work set, 0.02 in the marker.
+  expect(fastest! - usual!).toBeCloseTo(0.04, 9);
+  expect(usual! - low!).toBeGreaterThan(0.04);
+  expect(Number(at(50)[3])).toBeCloseTo(0.88, 2);
+  // An ordinary day's own set keeps the plan; held against the fastest repetition it would be near a band.
+  const day = (speeds: string, mean: number, lowest: number) =>
+    String(call("DAY_LOAD", speeds, mean, 60, 2, 2.5, 60, "", 20, lowest));
+  expect(day("0.68 0.66 0.64 0.62 0.60", usual!, low!)).toBe("as planned: lift 60");
 });

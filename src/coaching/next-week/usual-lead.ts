@@ -20,3 +20,13 @@ export function usualLead(
   const usual = leadSpeed(line, line.leads[kind], loadKg) - meanUnderFastest(sets, kind);
   return { usual, low: usual - usualWidth(line, loadKg) };
 }
+
+/** The set that decides the day at a load: the marker where this athlete's markers were taken at it, else the first work set. */
+export function usualLeadAt(
+  line: AthleteLine,
+  sets: readonly SpeedSet[],
+  loadKg: number,
+): UsualLead {
+  const isMarker = sets.some((one) => one.leads === "marker" && one.loadKg === loadKg);
+  return usualLead(line, sets, isMarker ? "marker" : "work", loadKg);
+}
