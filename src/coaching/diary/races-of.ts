@@ -15,8 +15,6 @@ export function racesOf(
   const own = details ? [athlete, details.group] : [athlete];
   return races.filter(
     ({ who }) =>
-      nameKey(who) === "" ||
-      nameKey(who) === "all" ||
-      own.some((name) => nameKey(name) === nameKey(who) || namesRunner(who, name)),
+      nameKey(who) === "" || nameKey(who) === "all" || own.some((name) => namesRunner(who, name)),
   );
 }

@@ -80,5 +80,5 @@ export function fallenValue(
       change <= -visibleFall &&
       change <= -clearlyLower * changeError,
   );
-  return lower.length === 0 ? null : valueThatMoved(lower, "slipping");
+  return valueThatMoved(lower, "slipping");
 }

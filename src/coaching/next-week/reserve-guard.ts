@@ -19,7 +19,7 @@ export function guardOf(state: AthleteState, step: PresentStep): number | null {
 export function toldGuardOf(state: AthleteState, step: PresentStep): number | null {
   const guardKg = guardOf(state, step);
   const seenKg = fewLeft(step) ? strengthSeen(step) : null;
-  return guardKg === null || seenKg === null ? guardKg : Math.min(guardKg, seenKg);
+  return seenKg === null ? guardKg : Math.min(guardKg ?? seenKg, seenKg);
 }
 
 /** What left fewer than two is not gone on from because an estimate says more; without one it guards itself. */

@@ -12,7 +12,7 @@ const step = (sets: readonly LiftingSet[]) =>
   presentStep(sets, name, asOf, ({ sets: planned }) => planned, 112);
 const week = (
   iso: string,
-  of: Partial<Record<"sets" | "reps" | "loadKg", number>> = {},
+  of: Partial<Record<"sets" | "reps" | "loadKg" | "markerKg", number>> = {},
   over: Partial<LiftingSet> = {},
 ) => session(name, iso, { sets: 5, reps: 5, loadKg: 70, markerKg: 55, ...of }, over);
 
@@ -259,4 +259,11 @@ test("sessions of a week stay alike, or step one by one with what to do otherwis
     loadKg: 70,
     otherwise: null,
   });
+});
+
+test("a marker lighter than the first sets and not than the lightest was taken down with them", () => {
+  const older = week("2026-06-16", { markerKg: 55 });
+  const [marker, ...work] = week("2026-06-23", { markerKg: 50 });
+  const last = { ...work[work.length - 1]!, loadKg: 50 };
+  expect(step([...older, marker!, ...work.slice(0, -1), last])?.markerKg).toBe(55);
 });

@@ -227,3 +227,39 @@ test("who lifts every ten days is planned once a week, and ten days are no break
   // Of two sessions a week eleven days are a week too many.
   expect(line(2).reasons.map(({ code }) => code)).toContain("restart");
 });
+
+test("sets lighter after time off take a marker as heavy as they were down with them; none stays none", () => {
+  const after = (markerKg: number, kinds: readonly string[]) =>
+    proposeLine({
+      athlete: athlete(name),
+      name,
+      state: state(name),
+      rows: squadRows({
+        sets: sessionDays
+          .flatMap((iso) => session(name, iso, { sets: 5, reps: 5, loadKg: 80, markerKg }))
+          .filter(({ kind }) => kinds.includes(kind)),
+      }),
+      monday: day("2026-06-15"),
+      asOf: day("2026-06-14"),
+    }).sessions[0]!;
+  const down = after(80, ["marker", "work"]);
+  expect(down.loadKg).toBeLessThan(80);
+  expect(down.markerKg).toBe(down.loadKg);
+  expect(after(40, ["marker", "work"]).markerKg).toBe(40);
+  const bare = after(40, ["work"]);
+  expect(bare.markerKg).toBeNull();
+  expect(bare.items.map(({ kind }) => kind)).not.toContain("marker");
+});
+
+test("pain or illness noted is told with its day", () => {
+  const unwellDay = day("2026-05-09");
+  const line = proposeLine({
+    athlete: athlete(name),
+    name,
+    state: state(name, { unwellDay }),
+    rows: squadRows({ sets: sessionDays.flatMap((iso) => session(name, iso, held)) }),
+    monday,
+    asOf: day("2026-05-10"),
+  });
+  expect(line.reasons).toContainEqual({ code: "unwell", facts: { day: unwellDay } });
+});

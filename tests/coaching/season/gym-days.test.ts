@@ -128,3 +128,8 @@ test("no choice of allowed days, two days apart, costs less than the best", () =
     }),
   );
 });
+
+test("of three usual weekdays the two that were lifted on most are planned", () => {
+  const found = gymDays({ ...week, runs: [], usualWeekdays: [4, 0, 2] });
+  expect(weekdays(found.best).sort()).toEqual([0, 4]);
+});

@@ -133,3 +133,11 @@ test("of heats and a final the nearer one is told", () => {
   expect(told("2026-05-24", 20)).toEqual(["final", "before-race", 20]);
   expect(told("2026-05-23", 20)).toEqual(["heats", "after-race", 2]);
 });
+
+test("of two races at one time the one written first is told", () => {
+  const [first, second] = [race({ race: "5 km" }), race({ race: "10 km" })];
+  expect(raceNear(day("2026-05-20"), [first, second])?.race).toBe("5 km");
+  expect(raceClash(day("2026-05-21"), 18 * 60, [first, second], usualRules)?.race.race).toBe(
+    "5 km",
+  );
+});

@@ -33,3 +33,8 @@ test("of fewer than three weeks with a session nothing is read: two", () => {
   expect(usualSessionsAWeek(null, [])).toBe(2);
   expect([2, 3].map((weeks) => usualSessionsAWeek(null, every(7, weeks)))).toEqual([2, 1]);
 });
+
+test("the last dozen sessions speak, not a season of two a week before them", () => {
+  const later = every(7, 12).map((day) => day + 7 * 40);
+  expect(usualSessionsAWeek(null, [...twice(40), ...later])).toBe(1);
+});
