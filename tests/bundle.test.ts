@@ -72,6 +72,14 @@ test("a refusal reaches the cell as the sentence of an error", () => {
   expect(() => inRealm('FLIGHT_HEIGHT("")')).toThrow("flight_time is blank");
 });
 
+test("what stands past the last parameter is not passed over: a set in two pieces, or a decimal comma", () => {
+  expect(() => inRealm("VELOCITY_LOSS([[0.70, 0.68]], 0.6)")).toThrow(
+    "VELOCITY_LOSS takes 1 argument at most, and 2 were given: what comes after would not be read. A decimal comma parts arguments, too: write 0.79, or “0,79”.",
+  );
+  expect(() => inRealm("LOAD_DROP(85, 0, 79, 0, 86, 2, 5)")).toThrow("LOAD_DROP takes 4 arguments");
+  expect(inRealm('VELOCITY_LOSS([[0.70, 0.63]], "", undefined)')).toBeCloseTo(0.1, 12);
+});
+
 test("the script parses where private and static fields do not", () => {
   // Strings are left out: they may hold anything.
   const bareCode = code.replace(/"(?:[^"\\]|\\.)*"|`(?:[^`\\]|\\.)*`|\/\*[\s\S]*?\*\//g, '""');

@@ -5,9 +5,9 @@
  * pass through the host's shell first.
  */
 export function scriptEntry(catalogue) {
-  const formulas = catalogue.map(({ name }) => {
+  const formulas = catalogue.map(({ name, parameters }) => {
     const file = `./catalogue/${name.toLowerCase().replaceAll("_", "-")}`;
-    return `${name}: () => ${required(file)}.${exportOf(name)},`;
+    return `${name}: [${parameters.length}, () => ${required(file)}.${exportOf(name)}],`;
   });
   return `
 const formulas = {
@@ -16,7 +16,8 @@ const formulas = {
 
 export function compute(name, args) {
   const { formulaArguments } = ${required("./apps-script/formula-arguments")};
-  return formulas[name]().compute(formulaArguments(args));
+  const [most, formula] = formulas[name];
+  return formula().compute(formulaArguments(args, name, most));
 }
 
 export function serve(name, message) {

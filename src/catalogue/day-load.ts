@@ -3,6 +3,7 @@ import { decideToday } from "../coaching/next-week/decide-today";
 import { ruleDefinitions, usualRules } from "../coaching/record/squad-rules";
 import { kgFromPounds } from "../coaching/units/mass";
 import { accept, refuse } from "../outcome";
+import { plausible } from "../rows/column/quantity";
 import { foundText } from "../rows/value/found-text";
 import { dayDecisionWords } from "../words/day-load";
 import { printedNumbers } from "../words/printed-numbers";
@@ -106,6 +107,11 @@ export const dayLoadFunction: SheetFunction = {
         const [plannedLoad, setsLeft, stepSize] = needed.value as [number, number, number];
         const [usualSpeed = null, seenAt = null, barMass = null, lowSpeed = null, shareOff] =
           others.value;
+        if (lowSpeed !== null && usualSpeed !== null && lowSpeed > usualSpeed)
+          return refuse("low-above-usual", { low: lowSpeed, usual: usualSpeed });
+        const barKg = barMass === null ? usualBarKg(numbers.unit) : kg(barMass);
+        if (!(barKg >= plausible.barKg.low && barKg <= plausible.barKg.high))
+          return refuse("bar-impossible", { bar: barMass!, unit: numbers.unit });
         const share = shareOff ?? usualRules.loadDrop;
         const { least, most } = ruleDefinitions.loadDrop;
         if (share < least || share > most) return refuse("share-off-impossible", { share });
@@ -120,7 +126,7 @@ export const dayLoadFunction: SheetFunction = {
             reading.records.length > 0 || barMass !== null
               ? {
                   plates: reading.records,
-                  barKg: barMass === null ? usualBarKg(numbers.unit) : kg(barMass),
+                  barKg,
                 }
               : null,
         });

@@ -33,6 +33,7 @@ export const argumentRefusals = {
     name === "as_of"
       ? "as_of is blank: point it at a date cell, such as today's date at the top of the tab."
       : `${name} is blank: point it at a date cell.`,
+  "as-of-not-one-cell": ({ name }: Facts) => `${name} is a range: point it at one date cell.`,
   "as-of-not-a-day": ({ found, name }: Facts) =>
     `${name} is not a date (${found}): point it at a date cell, or type the day as 2026-05-12.`,
   "as-of-no-year": ({ found, name }: Facts) =>

@@ -7,7 +7,7 @@ const kg = (value: string | number | undefined) => `${trimmed(Number(value), 2)}
 /** Why single figures cannot be given. */
 export const figureRefusals = {
   "loss-few-reps": ({ reps }: Facts) =>
-    `Velocity loss needs at least two repetitions; ${Number(reps) === 0 ? "no speed was" : "one was"} given.`,
+    `Velocity loss needs at least two repetitions of a set, side by side or in one cell; ${Number(reps) === 0 ? "no speed was" : "one was"} given.`,
   "loss-speed-impossible": ({ rep, speed }: Facts) =>
     `Repetition ${rep} has a speed of ${speed}: speeds are above 0, in m/s.`,
   "speeds-unreadable": ({ found }: Facts) =>
@@ -15,7 +15,7 @@ export const figureRefusals = {
   "speed-implausible": ({ rep, speed }: Facts) =>
     `Repetition ${rep} has a speed of ${speed} m/s, which no bar moves at: type 0.62 for 0.62 m/s.`,
   "speed-missing": ({ rep }: Facts) =>
-    `The speed of repetition ${rep} is missing between others: fill it in, or take the cell out of the range.`,
+    `The speed of repetition ${rep} is missing: fill it in, or leave it out.`,
   "flight-impossible": ({ flightS }: Facts) =>
     `A flight time of ${trimmed(Number(flightS), 3)} s is not possible: give seconds (0.52) or milliseconds (520).`,
   "landing-impossible": ({ landingCm }: Facts) =>
@@ -50,6 +50,10 @@ export const figureRefusals = {
     `A speed of ${speed} m/s is not possible: type 0.62 for 0.62 m/s.`,
   "share-off-impossible": ({ share }: Facts) =>
     `${share} is not a share to take off: give a fraction from 0 to 0.3, such as 0.1.`,
+  "low-above-usual": ({ low, usual }: Facts) =>
+    `low_speed (${low}) is above usual_speed (${usual}): give the low end of the usual speeds. Are two arguments swapped?`,
+  "bar-impossible": ({ bar, unit }: Facts) =>
+    `A bar of ${bar} ${unit} is not possible: give its mass in ${unit}, or leave it out.`,
   "figures-unknown": ({ found }: Facts) =>
     `figures is not known (${found}): give “,” for a decimal comma, “lb” for pounds, “lb,” for both, or leave it out.`,
   "step-impossible": ({ stepKg }: Facts) =>

@@ -106,3 +106,16 @@ test("LOAD_DROP takes a mean with more decimals for what it is on paper, as DAY_
     );
   }
 });
+
+test("a low end above the usual speed, or a bar that no gym has, is refused and not passed over", () => {
+  const said = (bar: unknown, low: unknown, figures = "") =>
+    lift(0.8, 0.86, 85, 3, 2.5, 67.5, "", bar, low, "", figures);
+  expect(() => said("", 0.9)).toThrow("low_speed (0.9) is above usual_speed (0.86)");
+  expect(said("", 0.86)).toMatch(/^80 kg/);
+  for (const bar of [-20, 0, 200]) expect(() => said(bar, "")).toThrow(`A bar of ${bar} kg`);
+  expect(() => said(135, "", "lb")).toThrow("A bar of 135 lb is not possible");
+  expect([said(7.5, ""), said(40, "")].map((one) => /^80 kg/.test(String(one)))).toEqual([
+    true,
+    true,
+  ]);
+});

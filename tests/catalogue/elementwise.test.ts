@@ -80,7 +80,9 @@ test("velocity loss reads cells, a list in one cell, and decimal commas alike", 
 test("a speed typed without its point, a gap and a single repetition are refused", () => {
   expect(() => call("VELOCITY_LOSS", [[0.62, 60]])).toThrow("Repetition 2 has a speed of 60 m/s");
   expect(() => call("VELOCITY_LOSS", [[0.62, "", 0.6]])).toThrow("repetition 2 is missing");
-  expect(() => call("VELOCITY_LOSS", 0.62)).toThrow("at least two repetitions; one was given");
+  expect(() => call("VELOCITY_LOSS", 0.62)).toThrow(
+    "at least two repetitions of a set, side by side or in one cell; one was given",
+  );
   expect(() => call("VELOCITY_LOSS", "0.62 fast")).toThrow("Not a speed (0.62 fast)");
 });
 
@@ -89,6 +91,22 @@ const plates = [
   [15, 3.8],
   [5, 2.1],
 ];
+
+test("a repetition marked as missed, with none after it, is not told to lie between others", () => {
+  expect(() => call("VELOCITY_LOSS", [[0.66, 0.62, "x"]])).toThrow(
+    /^The speed of repetition 3 is missing: fill it in, or leave it out\.$/,
+  );
+});
+
+test("an open column with one value for all rows ends with its last filled row", () => {
+  const open = [[0.79], [""], [0.84], [""], [""]];
+  expect(call("LOAD_DROP", 85, open, 0.86, 2.5)).toEqual([[80], [""], [85]]);
+  // Where the load stands in the row and the speed does not yet, the row says so.
+  expect(call("LOAD_DROP", [[85], [80]], [[0.79], [""]], 0.86, 2.5)).toEqual([
+    [80],
+    ["speed is blank: point it at a filled cell, or type a value."],
+  ]);
+});
 
 test("a stack with a plate nobody measured is refused by place and mass", () => {
   expect(() => call("STACK_HEIGHT", "2x15+10", plates)).toThrow("Plate 3 of the stack is 10 kg");

@@ -25,7 +25,7 @@ export type ColumnArgument = {
 /**
  * A formula worked row by row over columns given side by side; a single cell counts for every row.
  * One row without a figure throws its sentence; among several it stands in that row. A row whose
- * needed cells are all blank stays empty, and blank rows at the end are left off.
+ * needed cells are all blank, those given once for all rows aside, stays empty, and blank rows at the end are left off.
  *
  * @param figure gets one cell for each argument (a row of cells for a wide one)
  */
@@ -48,11 +48,12 @@ export function elementwise(
       const row = rows[rows.length === 1 ? 0 : at]!;
       return wide ? row : (row[0] ?? "");
     });
+  // A value given once for all rows makes none of them: columns do, where any needed one is given.
+  const needed = lists.filter((list) => list.needed);
+  const tall = needed.filter(({ rows }) => rows.length > 1);
+  const making = tall.length > 0 ? tall : needed;
   const empty = (at: number) =>
-    lists.every(({ rows, needed }) => {
-      if (!needed) return true;
-      return rows[rows.length === 1 ? 0 : at]!.every(isBlank);
-    });
+    making.every(({ rows }) => rows[rows.length === 1 ? 0 : at]!.every(isBlank));
   if (height === 1) {
     const only = thrown(figure(...cellsOf(0)));
     return Array.isArray(only) ? [only] : only;

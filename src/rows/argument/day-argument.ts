@@ -9,11 +9,13 @@ import { isDate } from "../value/is-date";
 /**
  * The day a formula is asked about, from its one cell; `name` is the argument's.
  *
- * Refuses `as-of-missing` (facts `name`), `as-of-not-a-day`, `as-of-no-year` (facts `name`, `found`)
+ * Refuses `as-of-not-one-cell`, `as-of-missing` (facts `name`), `as-of-not-a-day`, `as-of-no-year` (facts `name`, `found`)
  * and `as-of-ambiguous`, when day and month could be either way round (the same).
  */
 export function readDayArgument(cell: unknown, name = "as_of"): Outcome<Day> {
-  const one = Array.isArray(cell) ? onlyCell(cell) : cell;
+  const cells = Array.isArray(cell) ? cell.flat() : [cell];
+  if (cells.length > 1) return refuse("as-of-not-one-cell", { name });
+  const [one] = cells;
   if (isBlank(one)) return refuse("as-of-missing", { name });
   const facts = { name, found: foundText(one) };
   if (isDate(one)) {
@@ -29,9 +31,4 @@ export function readDayArgument(cell: unknown, name = "as_of"): Outcome<Day> {
     return refuse("as-of-ambiguous", facts);
   const day = dayFirst ?? monthFirst;
   return day === null ? refuse("as-of-not-a-day", facts) : accept(day);
-}
-
-function onlyCell(rows: readonly unknown[]): unknown {
-  const first = rows[0];
-  return rows.length === 1 && Array.isArray(first) && first.length === 1 ? first[0] : String(rows);
 }

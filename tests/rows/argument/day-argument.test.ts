@@ -45,3 +45,9 @@ test("anything else is refused with what was found", () => {
     refuse("as-of-missing", { name: "first_day" }),
   );
 });
+
+test("a range of days is told to be one, whatever stands in it", () => {
+  for (const cells of [[[new Date(2026, 5, 25)], [""]], [["2026-06-25", "2026-06-28"]]])
+    expect(readDayArgument(cells)).toEqual(refuse("as-of-not-one-cell", { name: "as_of" }));
+  expect(readDayArgument([["2026-06-25"]]).ok).toBe(true);
+});
