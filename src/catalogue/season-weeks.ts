@@ -2,10 +2,11 @@ import { mondayOf } from "../coaching/calendar/day";
 import { athleteSeason } from "../coaching/season/season-plan";
 import { accept, refuse } from "../outcome";
 import { readDayArgument } from "../rows/argument/day-argument";
-import { seasonRaces, seasonSigns } from "../words/season-weeks";
+import { groupRacesWords, seasonRaces, seasonSigns } from "../words/season-weeks";
 import { askedAthletes, rowsForAthletes } from "./arguments/asked-athletes";
 import { isBlank } from "./arguments/elementwise";
 import { givenTables } from "./arguments/given-tables";
+import { groupRaces } from "./arguments/group-races";
 import { numberCell } from "./arguments/number-cell";
 import { thrown } from "./arguments/thrown";
 import { withUnused } from "./arguments/unused-rows";
@@ -56,10 +57,17 @@ export const seasonWeeksFunction: SheetFunction = {
     const middle = monday + Math.floor((7 * weeks) / 2);
     const given = givenTables({ Races: races }, ["Races"], middle);
     const mondays = Array.from({ length: weeks }, (_, at) => monday + 7 * at);
+    const last = monday + 7 * weeks;
+    const others = groupRaces(
+      asked.asked,
+      given.rows("Races").filter(({ day }) => day >= monday && day < last),
+    );
     return rowsForAthletes(asked, 2, ({ athlete, record }) => {
       const season = athleteSeason(athlete, record, given.rows("Races"), mondays);
       // A race not read may be anybody's.
-      const said = withUnused(seasonRaces(season), given.unused.beside([]));
+      const own = seasonRaces(season);
+      const told = others.length === 0 ? own : `${own}; ${groupRacesWords(others)}`;
+      const said = withUnused(told, given.unused.beside([]));
       return accept([seasonSigns(season), said]);
     });
   },

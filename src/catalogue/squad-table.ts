@@ -14,13 +14,16 @@ import { accept } from "../outcome";
 import { readDayArgument } from "../rows/argument/day-argument";
 import { nameLink } from "../rows/name/near-name";
 import { dayWords } from "../words/days";
+import { sentence } from "../words/pages";
 import { holdWords, sinceWords, valueWords } from "../words/reasons-hold";
 import { noteWords } from "../words/reasons-notes";
 import { readinessWords } from "../words/reasons-readiness";
 import { plainSeasonPicture, seasonPicture } from "../words/season-picture";
+import { groupRacesWords } from "../words/season-weeks";
 import { mayDoWords, nextRaceWords, rowsBesideWords } from "../words/squad-table";
 import { askedAthletes, rowsForAthletes } from "./arguments/asked-athletes";
 import { type GivenTables, givenTables } from "./arguments/given-tables";
+import { groupRaces } from "./arguments/group-races";
 import { thrown } from "./arguments/thrown";
 import { exampleDiary, exampleJumps, exampleSets } from "./example-rows";
 import {
@@ -151,6 +154,10 @@ export const squadTableFunction: SheetFunction = {
     );
     const nearTo = (athlete: string) =>
       strangers.filter((one) => nameLink(athlete, one) !== null).join(" or ");
+    const others = groupRaces(
+      asked.asked,
+      given.rows("Races").filter(({ day }) => day > asOf),
+    );
     return rowsForAthletes(asked, 12, ({ athlete, record }, at) => {
       const season = hold.of(athlete);
       const { value, visibleFall } = season;
@@ -171,7 +178,13 @@ export const squadTableFunction: SheetFunction = {
         picture(seasonWeeks(season, hold.seasonStart)),
         Number.isFinite(last) ? `${dayWords(last)}: ${readinessWords(dayOf(athlete, last))}` : "–",
         given.unused.of(athlete),
-        notesOf(season, nearTo(athlete), next, asOf, at === first ? beside : 0),
+        notesOf(
+          season,
+          nearTo(athlete),
+          next,
+          asOf,
+          at === first ? { rows: beside, races: others } : { rows: 0, races: [] },
+        ),
       ]);
     });
   },
@@ -190,11 +203,12 @@ function notesOf(
   near: string,
   next: { readonly race: string; readonly day: Day; readonly matters: string | null } | undefined,
   asOf: Day,
-  rowsBeside: number,
+  beside: { readonly rows: number; readonly races: readonly string[] },
 ): string {
   return [
     ...notes.map((note) => noteWords({ ...note, facts: { ...note.facts, near } })),
     ...(next ? [nextRaceWords(next, asOf)] : []),
-    ...(rowsBeside > 0 ? [rowsBesideWords(rowsBeside)] : []),
+    ...(beside.rows > 0 ? [rowsBesideWords(beside.rows)] : []),
+    ...(beside.races.length > 0 ? [`${sentence(groupRacesWords(beside.races))}.`] : []),
   ].join(" ");
 }

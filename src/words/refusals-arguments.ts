@@ -31,7 +31,7 @@ export const argumentRefusals = {
     `table is not one the add-on knows (${found}): use one of ${known}.`,
   "as-of-missing": ({ name }: Facts) =>
     name === "as_of"
-      ? "as_of is blank: point it at a date cell, such as today's date at the top of the tab."
+      ? "as_of is blank: point it at a date cell, such as today's date at the top of the tab. Where a table before it is left out, leave its place empty."
       : `${name} is blank: point it at a date cell.`,
   "as-of-not-one-cell": ({ name }: Facts) => `${name} is a range: point it at one date cell.`,
   "as-of-not-a-day": ({ found, name }: Facts) =>

@@ -1,5 +1,6 @@
 import type { AthleteSeason, PlannedWeek } from "../coaching/season/season-plan";
 import { dayWords } from "./days";
+import { listWords } from "./pages";
 
 /** One sign a week: A, B or C for a week with a race of that weight, a for the week after an A race. */
 function sign({ kind, races }: PlannedWeek): string {
@@ -15,6 +16,10 @@ export function seasonSigns({ weeks }: AthleteSeason): string {
     .join("")
     .replace(/(.{4})(?=.)/g, "$1 ");
 }
+
+/** "races for track and road not counted: give the Athletes table with its groups" */
+export const groupRacesWords = (whom: readonly string[]): string =>
+  `races for ${listWords(whom)} not counted: give the Athletes table with its groups`;
 
 /** "R2 (A) 23 May, R3 (B) 13 Jun"; "no races" without any. */
 export function seasonRaces({ weeks }: AthleteSeason): string {

@@ -66,6 +66,13 @@ test("lines and their figures refuse by sentence what they cannot know", () => {
   expect(() => ask("STRENGTH_ESTIMATE", "Nobody Here")).toThrow("Nobody Here");
 });
 
+test("a table left out without its place is told where the day is missed", () => {
+  const hold = catalogue.find(({ name }) => name === "SEASON_HOLD")!;
+  expect(() => hold.compute(["Ilka Brandmoor", exampleSets, "2026-05-21"])).toThrow(
+    /^as_of is blank: .*Where a table before it is left out, leave its place empty\.$/,
+  );
+});
+
 test("loads beside athletes go row by row, one for all, or many for one", () => {
   const beside = (athletes: unknown, values: unknown) => {
     const { athletes: asked, cellAt } = alignedWith(athletes, values, "loads");

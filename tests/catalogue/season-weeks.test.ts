@@ -59,3 +59,35 @@ test("the squad table names the next race, and how much it matters only where th
   expect(notes("B")).toContain("B race in 1 day: Club mile, 22 May.");
   expect(notes("")).toContain("Race in 1 day: Club mile, 22 May.");
 });
+
+test("races for a group are not passed over where names alone were given", () => {
+  const all = [
+    races[0]!,
+    ["2026-05-23", "R2", "all", "A"],
+    ["2026-06-13", "R3", "track", "B"],
+    ["2026-06-14", "R4", "road; Hamid Sorley", "B"],
+    ["2027-06-14", "R5", "marathon", "A"],
+  ];
+  const said = (athletes: unknown) =>
+    (season.compute([athletes, all, "2026-05-04", 8]) as string[][]).map(([, told]) => told);
+  expect(said("Tomas Reyerson")).toEqual([
+    "R2 (A) 23 May; races for track, road and Hamid Sorley not counted: give the Athletes table with its groups",
+  ]);
+  expect(said("Hamid Sorley")).toEqual([
+    "R2 (A) 23 May, R4 (B) 14 Jun; races for track not counted: give the Athletes table with its groups",
+  ]);
+  const table = [
+    ["athlete", "group"],
+    ["Tomas Reyerson", "track"],
+  ];
+  expect(said(table)).toEqual(["R2 (A) 23 May, R3 (B) 13 Jun"]);
+  const squad = catalogue.find(({ name }) => name === "SQUAD_TABLE")!;
+  const notes = (athletes: unknown) =>
+    String(
+      (squad.compute([athletes, "", exampleSets, "", "", all, "2026-05-21"]) as string[][])[0]![11],
+    );
+  expect(notes([["Ilka Brandmoor"]])).toContain(
+    "Races for track, road, Hamid Sorley and marathon not counted: give the Athletes table with its groups.",
+  );
+  expect(notes(table)).not.toContain("not counted");
+});
