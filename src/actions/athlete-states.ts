@@ -60,7 +60,8 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
     const setting = settingInUse(all, baselineDay);
     const usual =
       lift === null || setting === undefined ? null : lines(`${lift}\n${baselineDay}`)(athlete);
-    const line = usual?.ok === true ? usual.value : recent?.ok === true ? recent.value : null;
+    const ofBaseline = usual?.ok === true ? usual.value : null;
+    const line = ofBaseline ?? (recent?.ok === true ? recent.value : null);
     const lifted = setting === undefined ? latestRows(all) : lineRows(all, setting);
     const session = lift === null ? null : sets(lift)(athlete);
     const strength =
@@ -81,10 +82,10 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
           ? null
           : session.value.word !== "slower than usual",
       usualSpeed: (loadKg) => (line ? speedOnLine(line, loadKg).speed : null),
-      usualLead: (kind, loadKg, on = Number.POSITIVE_INFINITY) => {
-        // Judged as its card was, by the weeks before: the line of a baseline holds its slow days, too.
+      usualLead: (kind, loadKg, on) => {
+        // Judged as its card was, by the weeks before: a line with the slow day in it hides it.
         const then =
-          on <= baselineDay && lift !== null
+          lift !== null && on !== undefined && (ofBaseline === null || on <= baselineDay)
             ? lines(`${lift}\n${mondayOf(on) - 1}`)(athlete)
             : null;
         const known = then?.ok === true ? then.value : line;

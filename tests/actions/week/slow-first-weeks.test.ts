@@ -4,10 +4,10 @@ import { memoryWorkbook } from "../memory-workbook";
 
 const name = "Finn Albury";
 const head = ["Date", "Athlete", "Exercise", "Kind", "Set", "Reps", "Load (kg)", "Speeds"];
-const more = ["Movement ok?"];
+const more = ["Movement ok?", "Tool"];
 
 /** One evening: a marker of 70 kg at a speed, then three fives. */
-const evening = (iso: string, marker: number, loadKg: number) => {
+const evening = (iso: string, marker: number, loadKg: number, tool = "A") => {
   const [year, month, date] = iso.split("-").map(Number);
   const day = new Date(year!, month! - 1, date!);
   const speeds = (...all: number[]) => all.map((one) => one.toFixed(2)).join(" ");
@@ -22,15 +22,16 @@ const evening = (iso: string, marker: number, loadKg: number) => {
       70,
       speeds(marker, marker + 0.01, marker - 0.01),
       "",
+      tool,
     ],
     ...[1, 2, 3].map((set) => {
       const first = marker - 0.014 * (loadKg - 70);
       const all = speeds(first, first - 0.01, first - 0.02, first - 0.02, first - 0.03);
-      return [day, name, "back squat", "work", set, 5, loadKg, all, "y"];
+      return [day, name, "back squat", "work", set, 5, loadKg, all, "y", tool];
     }),
   ];
 };
-const next = (rows: readonly unknown[][], experience: string) => {
+const next = (rows: readonly unknown[][], experience: string, today = "2026-04-19") => {
   const book = memoryWorkbook({
     Athletes: [
       ["Athlete", "Experience", "Birth year", "Sessions a week"],
@@ -38,7 +39,7 @@ const next = (rows: readonly unknown[][], experience: string) => {
     ],
     Sets: [[...head, ...more], ...rows],
   });
-  const [line] = weekView(book, dayFromIso("2026-04-19")!, null, []).lines;
+  const [line] = weekView(book, dayFromIso(today)!, null, []).lines;
   return { loads: line!.sessions.map(({ loadKg }) => loadKg), why: line!.why };
 };
 
@@ -58,4 +59,14 @@ test("lighter sets behind a usual marker are the plan from then on, and asked ab
   const { loads, why } = next([...usual, ...evening("2026-04-14", 0.92, 80)], "trained");
   expect(loads).toEqual([80, 80]);
   expect(why.join(" ")).toMatch(/Lighter than the 85 kg before it, and no row says why/);
+});
+
+test("so are those of a new tool, whose line is of the latest sessions alone", () => {
+  const days = ["04-07", "04-09", "04-14", "04-16", "04-21", "04-23", "04-28", "04-30"];
+  const before = days.flatMap((one) => evening(`2026-${one}`, 0.92, 85));
+  const tool = ["05-05", "05-07"].flatMap((one) => evening(`2026-${one}`, 0.97, 85, "B"));
+  const slow = ["05-12", "05-14"].flatMap((one) => evening(`2026-${one}`, 0.9, 80, "B"));
+  const { loads, why } = next([...before, ...tool, ...slow], "trained", "2026-05-17");
+  expect(loads).toEqual([85, 85]);
+  expect(why[0]).toBe("80 kg last session, a slow day: planned on from 85 kg.");
 });
