@@ -30,7 +30,8 @@ const measure = ({ kind, of }: Facts) =>
   valueWords({ kind: String(kind) as MeasureKind, of: String(of) });
 
 const sentences: Readonly<Record<string, (facts: Facts) => string>> = {
-  "setting-changed": (facts) => `${settingChange(facts)}.`,
+  "setting-changed": (facts) =>
+    `${settingChange(facts)}.${facts.ownBaseline ? " New baseline dates in the Athletes table would follow them." : ""}`,
   "setting-changed-in-baseline": (facts) =>
     `${settingChange(facts)}: the setting changed within the baseline. A baseline of about six sessions with one tool is better.`,
   "drop-height-changed": ({ test, sessions, sinceDay, usualCm }) =>

@@ -92,6 +92,9 @@ test("a changed setting says what it was and is, in its own unit", () => {
   expect(noteWords({ code: "setting-changed", facts: tool })).toBe(
     "3 sessions from 6 Apr with another tool (tool B; baseline: not recorded) are not compared.",
   );
+  expect(noteWords({ code: "setting-changed", facts: { ...tool, ownBaseline: 1 } })).toBe(
+    "3 sessions from 6 Apr with another tool (tool B; baseline: not recorded) are not compared. New baseline dates in the Athletes table would follow them.",
+  );
   const odd = { ...facts, what: "light", before: "x", after: "y" };
   expect(noteWords({ code: "setting-changed", facts: odd })).toMatch(/another setting \(y;/);
 });

@@ -3,6 +3,9 @@ import type { Setting, SpeedSet } from "../series/speed-set";
 import type { HoldNote } from "./season-hold";
 import type { SeasonDays } from "./season-measure";
 
+/** So many sessions in another setting would make a baseline of their own (common practice, no source). */
+const ownBaseline = 6;
+
 /** One note for each way another setting differs: how many sessions, since when, from what. */
 export function settingNotes(
   season: readonly SpeedSet[],
@@ -22,7 +25,14 @@ export function settingNotes(
   }
   return [...changes.values()].map(({ what, after, days }) => ({
     code: days[0]! <= baselineTo ? "setting-changed-in-baseline" : "setting-changed",
-    facts: { sessions: days.length, sinceDay: days[0]!, what, before: usual[what] ?? "", after },
+    facts: {
+      sessions: days.length,
+      sinceDay: days[0]!,
+      what,
+      before: usual[what] ?? "",
+      after,
+      ownBaseline: days.length >= ownBaseline ? 1 : 0,
+    },
   }));
 }
 

@@ -157,6 +157,16 @@ test("each other setting is said once with its sessions and first day; one figur
   ]);
 });
 
+test("six sessions with a new tool would make a baseline of their own, five would not", () => {
+  const own = (first: number) =>
+    notesOf({
+      sets: squats(20).map((set) =>
+        set.day >= sessionDay(first) ? { ...set, tool: "bar tool B" } : set,
+      ),
+    }).map(({ facts }) => [facts.sessions, facts.ownBaseline]);
+  expect([own(14), own(15)]).toEqual([[[6, 1]], [[5, 0]]]);
+});
+
 test("a change of tool on the baseline's last day is one within the baseline", () => {
   const codes = (first: number) =>
     notesOf({

@@ -109,6 +109,7 @@ test("a new tool that reads 8 % low is said, and never read as a slip", () => {
       what: "tool",
       before: "bar tool A",
       after: "bar tool B",
+      ownBaseline: 1,
     },
   });
   expect(hold.measures.find(({ kind }) => kind === "bar speed")!.rowsAfter).toBe(8);
