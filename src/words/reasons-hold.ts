@@ -49,10 +49,12 @@ export function movedWords(measure: HoldMeasure): string {
   return `${name} ${percentWords(change)} ${change < 0 ? "under" : "over"} baseline`;
 }
 
-/** "last compared on 15 May" of a speed whose setting has changed since; "" otherwise. */
+/** "last compared on 15 May" of a speed whose setting has changed since, with its name where another value is named; "" otherwise. */
 export function lastComparedWords(hold: SeasonHold): string {
   const last = lastCompared(hold);
-  return last === null ? "" : `last compared on ${dayWords(last)}`;
+  if (last === null) return "";
+  const words = `last compared on ${dayWords(last.day)}`;
+  return last.named ? words : `${valueWords(last.measure)} ${words}`;
 }
 
 /**
@@ -73,9 +75,10 @@ export function holdReason(hold: SeasonHold): string {
     value.change === null
       ? movedWords(value)
       : `${valueWords(value)} ${signedPercentWords(ownPercent(value.kind, value.change))} from baseline, ${wobble}, last ${counts}`;
-  const compared = lastComparedWords(hold);
-  if (compared !== "") return `${now}; ${compared}`;
-  if (old !== "") return `${now}${old}`;
+  const compared = lastCompared(hold);
+  if (compared?.named) return `${now}; ${lastComparedWords(hold)}`;
+  const other = compared === null ? "" : `; ${lastComparedWords(hold)}`;
+  if (old !== "") return `${now}${old}${other}`;
   const visible =
     hold.visibleFall === null
       ? ""
@@ -84,5 +87,5 @@ export function holdReason(hold: SeasonHold): string {
           ? "; a loss in one value alone takes longer to be called"
           : "; if that lasts, it would usually show within six more sessions"
         : `; a loss of ${percentWords(hold.visibleFall)} would usually show within six more sessions`;
-  return `${now}${visible}`;
+  return `${now}${visible}${other}`;
 }

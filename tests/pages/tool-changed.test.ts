@@ -8,7 +8,9 @@ test("of an athlete whose tool has changed the head coach reads when the speed w
   const { lines } = weekPaper(week);
   const nils = lines.find(({ athlete }) => athlete === "Nils Quarrington");
   // Bar tool B from 2 June on.
-  expect(nils?.words).toMatch(/^; wobble \d+ %, last compared on \d+ May$/);
+  expect(nils?.words).toMatch(
+    /^; a loss of \d+ % would show; back squat speed last compared on \d+ May$/,
+  );
   const others = lines.filter((line) => line !== nils);
   for (const { words } of others) expect(words).not.toContain("last compared");
 });

@@ -2,7 +2,7 @@ import { mayDoOn } from "../../coaching/availability/spell-on";
 import { type Day, isoFromDay, mondayOf } from "../../coaching/calendar/day";
 import { ownPercent } from "../../coaching/hold/own-percent";
 import type { SeasonHold } from "../../coaching/hold/season-hold";
-import { fallenUncalled } from "../../coaching/hold/word-caveats";
+import { fallenUncalled, lastCompared } from "../../coaching/hold/word-caveats";
 import type { ProposedSession } from "../../coaching/next-week/propose-line";
 import { athleteNamed } from "../../coaching/record/athlete-named";
 import { seasonStart } from "../../coaching/series/season-start";
@@ -112,15 +112,16 @@ function afterWord(season: SeasonHold): string {
   if (word === "slipping" || word === "rising") {
     return ` since ${sinceWords(season)}: ${movedWords(value)}, ${wobble}`;
   }
-  const compared = lastComparedWords(season);
-  if (compared !== "") return `; ${wobble}, ${compared}`;
+  const compared = lastCompared(season);
+  if (compared?.named) return `; ${wobble}, ${lastComparedWords(season)}`;
+  const other = compared === null ? "" : `; ${lastComparedWords(season)}`;
   if (fallenUncalled(season)) {
     const of = value === season.measures[0] ? "" : `${valueWords(value)} `;
-    return `; ${of}${signedPercentWords(ownPercent(value.kind, value.change ?? 0))} now, ${wobble}: too few sessions to call it`;
+    return `; ${of}${signedPercentWords(ownPercent(value.kind, value.change ?? 0))} now, ${wobble}: too few sessions to call it${other}`;
   }
   return visibleFall === null
-    ? `; ${wobble}`
-    : `; a loss of ${percentWords(visibleFall)} would show`;
+    ? `; ${wobble}${other}`
+    : `; a loss of ${percentWords(visibleFall)} would show${other}`;
 }
 
 function sessionsIn({ daysIn }: PrintableWeek, athlete: string, from: Day): number {

@@ -4,14 +4,15 @@ import { fallenValue, holdMeasure, valueThatMoved } from "./hold-measure";
 import { type HoldSettings, usualHoldSettings } from "./hold-settings";
 import { onsetRange } from "./onset-range";
 import { plannedSessions } from "./planned-sessions";
-import type { HoldNote, HoldWord, SeasonHold } from "./season-hold";
+import type { HoldMeasure, HoldNote, HoldWord, SeasonHold } from "./season-hold";
 import { seasonLimit } from "./season-limit";
 import { missingRows, rowNotes } from "./season-notes";
 import type { AthleteSeason } from "./squad-seasons";
 import type { SquadYardsticks } from "./squad-yardsticks";
 import { suddenChange } from "./sudden-change";
 import { visibleFall } from "./visible-fall";
-import { watchedSeason } from "./watched-season";
+import { type WatchedSeason, watchedSeason } from "./watched-season";
+import { oldAfterDays } from "./word-caveats";
 import { wordOfSeason } from "./word-of-season";
 
 /** Reading to a step errs by step/√12, uniform within it. */
@@ -57,7 +58,9 @@ export function judgedSeason(
   const fall = word === "too few rows" ? null : visibleFall(watched);
   const value = sudden
     ? measures[sudden.measure]!
-    : ((word === "holding" ? fallenValue(measures, fall) : null) ?? valueThatMoved(measures, word));
+    : word === "holding"
+      ? (fallenValue(measures, fall) ?? valueThatMoved(stillRead(measures, season, watched), word))
+      : valueThatMoved(measures, word);
   const notes: HoldNote[] = [...season.notes, ...rowNotes(season, watched, rules)];
   if (sudden) notes.push({ code: "sudden-change", facts: { kind: value!.kind, of: value!.of } });
   return {
@@ -92,6 +95,20 @@ export function judgedSeason(
     needed: word === "too few rows" ? missingRows(season, watched, rules) : [],
     notes,
   };
+}
+
+/** The measures read of late, all where none was: a figure of weeks ago says nothing of who holds now. */
+function stillRead(
+  measures: readonly HoldMeasure[],
+  { sessions }: AthleteSeason,
+  watched: WatchedSeason,
+): readonly HoldMeasure[] {
+  const recent = measures.filter((_, m) => {
+    const { values } = watched.measures[m]!;
+    const from = sessions[sessions.length - 1]! - oldAfterDays;
+    return sessions.some((day, s) => day >= from && !Number.isNaN(values[s]!));
+  });
+  return recent.length > 0 ? recent : measures;
 }
 
 /** A novice is expected to rise: holding is `level`. */

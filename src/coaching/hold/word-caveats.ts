@@ -2,7 +2,7 @@ import type { Day } from "../calendar/day";
 import type { HoldMeasure, SeasonHold } from "./season-hold";
 
 /** After so many days without a reading a word is of then, not of now (common practice, no source). */
-const oldAfterDays = 14;
+export const oldAfterDays = 14;
 
 const isSame = (one: HoldMeasure, other: HoldMeasure | null): boolean =>
   one.kind === other?.kind && one.of === other.of;
@@ -23,19 +23,32 @@ export function fallenAlone({ value, measures, visibleFall }: SeasonHold): boole
   );
 }
 
+/** A speed whose setting has changed since it was last compared, and when that was. */
+export type LastCompared = {
+  readonly measure: HoldMeasure;
+  readonly day: Day;
+  /** It is the value that is named. */
+  readonly named: boolean;
+};
+
 /**
- * Last day on which a speed was compared whose setting has changed since: nothing of it is seen now, and
- * no loss of it would show; null for other values, and while the setting is the baseline's.
+ * The speed that was compared last before its setting changed: nothing of it is seen now, and no loss of
+ * it would show; null while the setting is the baseline's, and without a speed.
  */
-export function lastCompared({ value, measures, sessions, notes }: SeasonHold): Day | null {
-  if (value?.kind !== "bar speed") return null;
-  const place = measures.findIndex((one) => isSame(one, value));
-  const last = lastOf(sessions.filter(({ percents }) => (percents[place] ?? null) !== null));
+export function lastCompared({
+  value,
+  measures,
+  sessions,
+  notes,
+}: SeasonHold): LastCompared | null {
+  const place = measures.findIndex(({ kind }) => kind === "bar speed");
+  const measure = measures[place];
+  const day = lastOf(sessions.filter(({ percents }) => (percents[place] ?? null) !== null));
+  if (measure === undefined || day === null) return null;
   const changed = notes.some(
-    ({ code, facts }) =>
-      code === "setting-changed" && last !== null && Number(facts.sinceDay) > last,
+    ({ code, facts }) => code === "setting-changed" && Number(facts.sinceDay) > day,
   );
-  return changed ? last : null;
+  return changed ? { measure, day, named: isSame(measure, value) } : null;
 }
 
 /** Day of the last reading where the word rests on old ones; null where it is recent, or there is none. */

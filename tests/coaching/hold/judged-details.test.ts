@@ -205,6 +205,17 @@ test("with another tool since the baseline, the jumps that are still followed sa
   expect(value).toMatchObject({ kind: "jump height", rowsSince: 4 });
 });
 
+test("a value last compared over two weeks ago is not what holds while another is read, alone it still is", () => {
+  const rows = inventedSeason(name, 30);
+  const since = (first: number) =>
+    rows.sets.map((set) => (set.day >= sessionDay(first) ? { ...set, tool: "bar tool B" } : set));
+  const last = sessionDay(29);
+  const kept = [29, 28, 27, 26, 25, 24, 23, 22, 21, 20].find((s) => last - sessionDay(s - 1) > 14)!;
+  expect(holdOf({ ...rows, sets: since(kept + 1) }).value!.kind).toBe("bar speed");
+  expect(holdOf({ ...rows, sets: since(kept) }).value!.kind).toBe("jump height");
+  expect(holdOf({ ...rows, jumps: [], sets: since(kept) }).value!.kind).toBe("bar speed");
+});
+
 /** Sessions so many days apart, six of them the baseline. */
 const planned = (count: number, apart: number, sessionsAWeek: number | null, weeks = 20) =>
   plannedSessions(
