@@ -129,3 +129,18 @@ test("the weather of a run is no illness, a tight chest is none to pass over", (
   expect(unwell(run("cold and windy"))).toBeNull();
   expect(unwell(run("chest tight at the end"))).toBe(asOf - 1);
 });
+
+test("marks of no figure say no more than that", () => {
+  const marks = ["-", "n/a", "DNS", "skipped"].map((mark, at) => [
+    `2026-06-0${at + 1}`,
+    name,
+    "back squat",
+    mark,
+    "",
+  ]);
+  const { notes } = stateOfSquad(memoryWorkbook({ Sets: [sets[0]!, ...marks] }), asOf).read;
+  expect(notes).toEqual([]);
+  const ill = [...marks, ["2026-06-05", name, "back squat", " Ill ", ""]];
+  const read = stateOfSquad(memoryWorkbook({ Sets: [sets[0]!, ...ill] }), asOf).read;
+  expect(read.notes.map(({ cell, words }) => [cell, words])).toEqual([["D6", "Ill"]]);
+});

@@ -105,3 +105,19 @@ test("a single one is as it is read alone", () => {
     [],
   ]);
 });
+
+test("tables of one kind are as sure as the least sure of them", () => {
+  const surenessOf = (cells: readonly (readonly unknown[])[]) =>
+    findTables([{ name: "Page 3", cells }], { today }).map(({ sureness }) => sureness);
+  const left = [
+    ["Date", "Athlete", "Lift", "kg", "reps", "m/s"],
+    [day, "Ilka", "Squat", 80, 5, 0.6],
+  ];
+  const right = [
+    ["Date", "Athlete", "Lift", "kg", "colour", "shoes"],
+    [day, "Bram", "Bench", 40, "red", "old"],
+  ];
+  const [sure, unsure] = [surenessOf(left)[0]!, surenessOf(right)[0]!];
+  expect(unsure).toBeLessThan(sure);
+  expect(surenessOf(left.map((line, at) => beside(line, right[at]!)))).toEqual([unsure]);
+});
