@@ -32,17 +32,22 @@ export function asDone(given: LineGiven, { exercise, sessions, step }: Lifted): 
   };
 }
 
-/** Sets of a session in the manner of one of the lift's own, done and moved well. */
-function setsOf(like: LiftingSet, { day, minute, sets, reps, loadKg, barKg }: ProposedSession) {
+/**
+ * Sets of a session in the manner of one of the lift's own, done and moved well; no speed of theirs is
+ * known. Each figure is asked for by its name: a row read in place holds none of its own.
+ */
+function setsOf(
+  { row, athlete, exercise, kind, speedIs, tool, gym, by }: LiftingSet,
+  { day, minute, sets, reps, loadKg, barKg }: ProposedSession,
+): readonly LiftingSet[] {
   return Array.from({ length: sets }, (_, at) => ({
-    ...like,
-    day,
-    minute,
-    set: at + 1,
-    reps,
-    loadKg,
-    barKg,
+    ...{ row, athlete, exercise, kind, speedIs, tool, gym, by },
+    ...{ day, minute, set: at + 1, reps, loadKg, barKg },
+    repSpeeds: [],
+    setSpeed: null,
+    setSpeedIs: null,
     movedWell: true,
     repsInReserve: null,
+    note: "",
   }));
 }

@@ -129,8 +129,10 @@ export function presentStep(
     liftedKg: firstLoad(last),
     less,
     droppedFromKg:
-      plans.find(({ droppedFromKg: from }, at) => from !== null && days[at]! > lastDay - weekLong)
-        ?.droppedFromKg ?? null,
+      plans.find(
+        ({ droppedFromKg: from }, at) =>
+          from !== null && from > loadKg && days[at]! > lastDay - weekLong,
+      )?.droppedFromKg ?? null,
     lastDay,
     weeksHeld: new Set(days.slice(held).map(mondayOf)).size,
     firstTurn: days

@@ -183,6 +183,9 @@ test("a load that is lighter for no reason in the rows is gone on from, and aske
     "Lighter than the 85 kg before it, and no row says why: planned on from 75 kg. Was it for that week only, change the load.",
   );
   expect(odd).toBe(true);
+  // Lifted whole again within the week there is nothing to ask.
+  const again = [...away, ...on("2026-05-02", 85, 0)];
+  expect(weekOf("2026-05-04", again, {}, strong).said.join()).not.toMatch(/Lighter/);
   // The next week the coach has seen it, and after time off it is eased anyway.
   const later = [...twoWeeks, ...["2026-04-30", "2026-05-07"].flatMap((iso) => on(iso, 75, 0))];
   expect(weekOf("2026-05-11", later, {}, strong).said.join()).not.toMatch(/Lighter/);
