@@ -81,7 +81,7 @@ export function squadLine(state: StateOfSquad, athlete: string): SquadLine {
   };
 }
 
-/** Last day with a set, a jump or a diary row. */
+/** Last day with a set or a jump. */
 function lastDayOf({ index }: StateOfSquad, athlete: string): Day | null {
   const rows = index.of(athlete);
   if (!rows) return null;

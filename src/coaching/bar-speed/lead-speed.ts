@@ -1,4 +1,4 @@
-import { meanOf } from "../../statistics/spread";
+import { meanOf, middleOf } from "../../statistics/spread";
 import type { SpeedSet } from "../series/speed-set";
 import { speedOnLine } from "./expected-speed";
 import type { LeadingSets } from "./leading-sets";
@@ -14,19 +14,16 @@ export function leadSpeed(line: LineFit, { offset }: LeadingSets, loadKg: number
 
 /**
  * How far the mean of an athlete's leading sets usually lies under their fastest repetition, m/s: lines
- * read the fastest, while at the rack the mean decides.
+ * read the fastest, while at the rack the mean decides. The median over sets, for one repetition misread
+ * takes a set's mean far down.
  *
  * @param sets the athlete's, in the setting of the line
  * @returns 0 where single repetitions were not kept: what is typed is what was kept
  */
 export function meanUnderFastest(sets: readonly SpeedSet[], kind: "marker" | "work"): number {
-  let sum = 0;
-  let count = 0;
-  for (const { leads, speed, set } of sets) {
+  const under = sets.flatMap(({ leads, speed, set }) => {
     const reps = set.repSpeeds.flatMap((one) => one ?? []);
-    if (leads !== kind || reps.length === 0) continue;
-    sum += speed - meanOf(reps);
-    count++;
-  }
-  return count === 0 ? 0 : sum / count;
+    return leads !== kind || reps.length === 0 ? [] : [speed - meanOf(reps)];
+  });
+  return under.length === 0 ? 0 : middleOf(under);
 }

@@ -35,13 +35,7 @@ export function decideToday(seen: SeenToday, plan: DayPlan): Outcome<DayDecision
   const check = loadDrop(plannedKg, usual ?? 1, usual ?? 1, plan.stepKg);
   if (!check.ok) return check;
   if (seen.kind === "nothing") {
-    const keepsFrom =
-      usual === null
-        ? null
-        : Math.max(
-            hundredths(usual - dropBands.light.from + 0.01),
-            low === null ? 0 : hundredths(low + 0.01),
-          );
+    const keepsFrom = usual === null ? null : slowestKept(usual, plan);
     return accept({ kind: "before the set", keepsFrom, ...planned(plan) });
   }
   if (seen.kind === "by eye") return byEye(seen.word, plan);
@@ -98,6 +92,14 @@ function bySlowness(slower: number, plan: DayPlan): Outcome<LeftOfPlan> {
   if (usualDrop <= 0) return asPlanned(plan, false);
   const share = isClear(slower) ? usualDrop : usualDrop / 2;
   return lighterSets(plannedKg * (1 - share), slower, plan);
+}
+
+/** The slowest speed, to a hundredth under the usual one, that leaves the load as it is at once. */
+function slowestKept(usual: number, plan: DayPlan): number {
+  for (let kept = usual; ; kept = hundredths(kept - 0.01)) {
+    const next = decideToday({ kind: "speeds", sets: [[hundredths(kept - 0.01)]] }, plan);
+    if (!next.ok || !("loadKg" in next.value) || next.value.loadKg < plan.plannedKg) return kept;
+  }
 }
 
 const asPlanned = (plan: DayPlan, above: boolean): Outcome<LeftOfPlan> =>

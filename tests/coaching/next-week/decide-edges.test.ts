@@ -290,6 +290,24 @@ test("0.10 m/s slower takes half the share off, 0.15 the whole, 0.16 is no day f
   expect(twice(0.48)).toMatchObject({ value: { kind: "no heavy work" } });
 });
 
+test("before the set the cell tells the first band of the card, also where little or nothing is taken off", () => {
+  const gym = { plates: [], barKg: 20 };
+  for (const over of [
+    {},
+    { lowSpeed: 0.55 },
+    { lowSpeed: 0.6 },
+    { usualDrop: 0 },
+    { plannedKg: 20, gym },
+    { plannedKg: 20, gym, lowSpeed: 0.6 },
+  ]) {
+    const given = { ...plan, usualSpeed: 0.64, ...over };
+    const told = decideToday({ kind: "nothing" }, given);
+    const [first] = dayBands(given);
+    const slowest = first!.repeatFrom === null ? first!.from : "repeated first";
+    expect(told).toMatchObject({ value: { keepsFrom: slowest } });
+  }
+});
+
 test("bands reach down to the slowest speed there is, 0.05 m/s", () => {
   const bands = (usualSpeed: number) => dayBands({ ...plan, usualSpeed });
   expect(bands(0.05)).toEqual([{ from: null, to: null, loadKg: 80, share: 0, repeatFrom: null }]);
