@@ -3,7 +3,7 @@ import { type Day, isoFromDay, mondayOf } from "../coaching/calendar/day";
 import { gymPlates } from "../coaching/next-week/usual-plates";
 import { cautions } from "../words/cautions";
 import { dayWords } from "../words/days";
-import { ifWrittenWords } from "../words/next-week-tab";
+import { ifWrittenWords, ownCellsWords } from "../words/next-week-tab";
 import { damagedMemories } from "./forget-damaged";
 import type { WeekChange, WeekView } from "./messages";
 import { toCheck } from "./to-check";
@@ -31,9 +31,14 @@ export function weekView(
   const near = [next - 7, next, next + 7, next + 14, next + 21];
   // The week looked at stays among those to choose from, wherever the rows have moved on to.
   const mondays = near.includes(week.monday) ? near : [week.monday, ...near];
-  const lines = week.lines.map((one) => weekLine(state, one));
   const already = weekAlready(workbook, week.monday);
   const difference = weekDifference(workbook, weekToWrite(week, null));
+  const lines = week.lines.map((one) => {
+    const line = weekLine(state, one);
+    const own = difference?.own.filter(({ athlete }) => athlete === line.athlete) ?? [];
+    const said = own.length === 0 ? [] : [ownCellsWords(own.map(({ cell }) => cell))];
+    return { ...line, why: [...line.why, ...said] };
+  });
   return {
     damaged: damagedMemories(workbook, ["answers", "next week", "week changes"]),
     numbers: state.numbers.style,

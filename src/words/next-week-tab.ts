@@ -75,6 +75,10 @@ function keptWords(cells: readonly string[]): string {
   return `Yours, kept: ${shown}${cells.length > 12 ? ` and ${cells.length - 12} more` : ""}.`;
 }
 
+/** Of one athlete's line, beside what is proposed: "Yours in the tab, not as proposed here: G7." */
+export const ownCellsWords = (cells: readonly string[]): string =>
+  `Yours in the tab, not as proposed here: ${cells.join(", ")}.`;
+
 /** "Taken back: 14 lines. Yours, kept: C9." */
 export function takenBackWords(removed: number, kept: readonly string[]): string {
   const sentence =

@@ -112,6 +112,16 @@ export function platesCellWords(plates: readonly number[], { mass } = plainNumbe
   return plates.length === 0 ? "empty bar" : plates.map(mass).join(" + ");
 }
 
+/** "25 + 5 make 80", beside a load that is another now. */
+export function platesOfOtherLoadWords(
+  plates: readonly number[],
+  loadKg: number,
+  numbers = plainNumbers,
+): string {
+  const make = plates.length > 1 ? "make" : "makes";
+  return `${platesCellWords(plates, numbers)} ${make} ${numbers.mass(loadKg)}`;
+}
+
 /** "5×15+5": plates from the bottom, equal ones counted. */
 export function stackWords(stackKg: readonly number[]): string {
   const parts: { mass: number; count: number }[] = [];

@@ -3,7 +3,13 @@ import { isoFromDay } from "../../coaching/calendar/day";
 import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
 import { type NumberStyle, type PrintedNumbers, printedNumbers } from "../../words/printed-numbers";
 import { assistanceWords } from "../../words/session";
-import { boxWords, insteadCellWords, platesCellWords, sessionWhyWords } from "../../words/week";
+import {
+  boxWords,
+  insteadCellWords,
+  platesCellWords,
+  platesOfOtherLoadWords,
+  sessionWhyWords,
+} from "../../words/week";
 import type { CellOfRow, PlannedCells, PlannedLine } from "./plan-lines";
 
 /** What the cells of a line need beside the proposal. */
@@ -45,7 +51,7 @@ function cellsOf(
     day: { day: isoFromDay(session.day) },
     sets: blockText({ sets: session.sets, reps: session.reps }),
     load: mass(instead ? instead.loadKg : session.loadKg),
-    plates: instead ? "" : platesCellWords(session.plates, numbers),
+    plates: instead ? "" : (cell) => ({ formula: platesFormula(session, numbers, cell) }),
     floor: hundredths(session.speedFloor) ?? "",
     stack: marked(boxWords(session)),
     contacts: session.contacts,
@@ -72,6 +78,17 @@ function dayFormula(
   const marker = session.markerKg === null ? '""' : cell("marker");
   const figures = `${unit === "lb" ? unit : ""}${mark === "," ? mark : ""}`;
   return `=DAY_LOAD(${cell("typed")},${usual},${cell("load")},${session.sets},${exact(stepKg)},${marker},${plates},${exact(session.barKg)},${low},${shareOff}${figures && `,"${figures}"`})`;
+}
+
+/** The plates, and of which load they are once the coach changes it: nothing here counts plates anew. */
+function platesFormula(
+  { plates, loadKg }: ProposedSession,
+  numbers: PrintedNumbers,
+  cell: CellOfRow,
+): string {
+  const words = platesCellWords(plates, numbers);
+  const other = platesOfOtherLoadWords(plates, loadKg, numbers);
+  return `=IF(${cell("load")}=${numbers.exact(loadKg)},"${words}","${other}")`;
 }
 
 /** To two decimals, as speeds are written. */

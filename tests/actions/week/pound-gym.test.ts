@@ -131,8 +131,13 @@ test.each([
       ...["160 lb", "150 lb", "140 lb", "no heavy work"],
     ]);
     const cells = weekToWrite(proposedWeek(book, sunday, null, []), [ada]).lines[0]!.cells("lb");
-    expect([cells.marker, cells.load, cells.plates]).toEqual([115, 160, "45 + 10 + 2.5"]);
-    const typed = typeof cells.today === "function" ? cells.today((column) => `<${column}>`) : null;
+    const inCell = (cell: typeof cells.today) =>
+      typeof cell === "function" ? cell((column) => `<${column}>`) : null;
+    expect([cells.marker, cells.load]).toEqual([115, 160]);
+    expect(inCell(cells.plates)).toEqual({
+      formula: '=IF(<load>=160,"45 + 10 + 2.5","45 + 10 + 2.5 make 160")',
+    });
+    const typed = inCell(cells.today);
     expect(JSON.stringify(typed)).toMatch(/,5,<marker>,\\"\\",45,/);
     const [plan] = rackPages(printableWeek(book, sunday, null, []));
     expect(plan!.racks[0]!.lines[0]).toMatchObject({ load: "160", plates: "45 + 10 + 2.5" });
