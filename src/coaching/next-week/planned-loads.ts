@@ -1,3 +1,4 @@
+import { leastReserve } from "../blocks/next-block";
 import { restartAfter } from "../blocks/restart";
 import type { Day } from "../calendar/day";
 
@@ -8,6 +9,8 @@ export type LiftedDay = {
   readonly sets: number;
   readonly reps: number;
   readonly movedWell: boolean | null;
+  /** Least repetitions in reserve written down; null when none were. */
+  readonly reserve: number | null;
 };
 
 /** Why a day asked for less than its plan: a slow day, eased for or after a race, a lighter week. */
@@ -56,10 +59,16 @@ export function plannedLoads(
       const rest = restartAfter(gap, sessionsAWeek);
       if (rest === null || (why === "eased" && !rest.halfSets)) {
         const isLight = sets < fullSets && day - (lightFrom ?? day) < lightDays;
-        const found = why ?? (isLight ? "light" : null);
+        const after = days[at + 1];
+        // Back at its plan within the week, it was of that day, whoever judged it, and by what.
+        const returned =
+          after !== undefined && after.loadKg >= plan && after.day - day <= lightDays;
+        const found = why ?? (isLight ? "light" : returned ? "slow" : null);
         less = found === "may not" || movedWell === false ? null : found;
-        // What another rhythm would have taken for time off is not asked about.
-        if (found === null && restartAfter(gap, mostSessions) === null) droppedFromKg = plan;
+        // What few repetitions in reserve explain, or another rhythm would have taken for time off, is not asked about.
+        const fewLeft = before.reserve !== null && before.reserve < leastReserve;
+        const asked = found === null && !fewLeft && restartAfter(gap, mostSessions) === null;
+        if (asked) droppedFromKg = plan;
       }
     }
     if (less === "light") lightFrom ??= day;

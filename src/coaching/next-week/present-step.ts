@@ -91,6 +91,7 @@ export function presentStep(
     sets: on(day).length,
     reps: repsOf(on(day)),
     movedWell: allOf(on(day).map(({ movedWell }) => movedWell)),
+    reserve: leastReserveOf(on(day)),
   }));
   const plans = plannedLoads(lifted, sessionsAWeek, (day) =>
     lessOn(
@@ -140,8 +141,8 @@ export function presentStep(
       .every((day) => isSame(blockOf(on(day)), rotation[0]!)),
     movedWell: lifted[lifted.length - 1]!.movedWell,
     volumeDone: volumeDone(last, planned, block.reps),
-    reserveSeen: leastReserveOf(last),
-    plannedReserve: leastReserveOf(on(days[whole]!)),
+    reserveSeen: lifted[lifted.length - 1]!.reserve,
+    plannedReserve: lifted[whole]!.reserve,
     markerKg: ofMarkers[ofMarkers.length - 1]?.loadKg ?? null,
     // A session away on another bar does not change the bar of the gym whose plates are listed.
     barKg: byUse(lift.slice(-60).flatMap(({ barKg }) => barKg ?? []))[0] ?? barKg,

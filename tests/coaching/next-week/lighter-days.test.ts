@@ -114,6 +114,7 @@ const plans = (days: readonly Lifted[], over: Partial<LiftedDay> = {}) =>
       reps,
       sets,
       movedWell: true,
+      reserve: null,
       ...(iso === days[days.length - 1]![0] && over),
     })),
     2,
@@ -163,6 +164,33 @@ test("lighter with fewer sets is a lighter week, for one week; lighter alone has
     loadKg: 85,
     less: "slow",
   });
+});
+
+test("a lighter day is of that day where the plan was lifted again within the week, whatever else is written", () => {
+  const days = [
+    ["2026-05-05", 57.5, 5],
+    ["2026-05-12", 50, 5],
+  ] as const;
+  const back = (iso: string, loadKg: number) => plans([...days, [iso, loadKg, 5]])[1]!.less;
+  expect([back("2026-05-19", 57.5), back("2026-05-19", 60)]).toEqual(["slow", "slow"]);
+  expect([back("2026-05-20", 57.5), back("2026-05-14", 55)]).toEqual([null, null]);
+  // By eye on a Tuesday, whole on the Thursday: the weeks at the step go on.
+  const sets = ["2026-04-14", "2026-04-21", "2026-04-23"].flatMap((iso) => on(iso, 85, 0));
+  const eye = [...sets, ...on("2026-04-28", 75, 0), ...on("2026-04-30", 85, 0)];
+  expect(weekOf("2026-05-04", eye).loads[0]).toBe("5x3 87.5");
+});
+
+test("after few repetitions in reserve a lighter load is not asked about", () => {
+  const asked = (reserve: number) =>
+    plannedLoads(
+      [
+        { day: day("2026-05-05"), loadKg: 85, reps: 5, sets: 3, movedWell: true, reserve },
+        { day: day("2026-05-12"), loadKg: 82.5, reps: 5, sets: 3, movedWell: true, reserve: 3 },
+      ],
+      2,
+      () => null,
+    )[1]!.droppedFromKg;
+  expect([asked(1), asked(2)]).toEqual([null, 85]);
 });
 
 test("after a lighter week the load from before it comes again, whole sets with it", () => {
