@@ -104,3 +104,11 @@ function trimmed(tab: WorkbookData["tabs"][number]) {
   });
   return { ...tab, cells };
 }
+
+test("Undo takes nothing back that the coach did not do: lists, highlights, notes and names stay", async () => {
+  const host = await opened({}, workbook);
+  await host.settled();
+  const asOpened = host.workbook();
+  for (let presses = 0; presses < 20; presses++) host.undo();
+  expect(host.workbook()).toEqual(asOpened);
+});

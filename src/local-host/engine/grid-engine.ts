@@ -1,5 +1,6 @@
 import {
   type ILocales,
+  IUndoRedoService,
   LocaleType,
   LogLevel,
   type Plugin,
@@ -90,6 +91,8 @@ export function gridEngine(given: {
     });
   }
   for (const { name, ref } of given.workbook.names) book.insertDefinedName(name, ref);
+  // Undo goes back to the workbook as it was opened, not to one whose lists are still to come.
+  injector.get(IUndoRedoService).clearUndoRedo(unitId);
 
   let renamed: ReturnType<typeof setTimeout> | undefined;
   /** Formulas through a named range keep a renamed tab's old name in the syntax-tree cache. */
