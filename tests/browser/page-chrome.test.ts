@@ -129,6 +129,19 @@ test("at twice the zoom the toolbar, grid and sidebar still stand side by side",
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(640);
 });
 
+test("at four times the zoom the sidebar has a screen of its own, and the grid keeps its room", async () => {
+  const { page } = shown;
+  await page.setViewportSize({ width: 320, height: 256 });
+  await page.waitForTimeout(400);
+  const side = (await page.locator("aside.sidebar").boundingBox())!;
+  expect([side.width, side.height]).toEqual([320, 256]);
+  expect((await page.locator(".grid").boundingBox())!.height).toBeGreaterThanOrEqual(120);
+  await page.locator("aside.sidebar iframe").scrollIntoViewIfNeeded();
+  expect((await page.locator("aside.sidebar iframe").boundingBox())!.y).toBeLessThan(120);
+  await page.evaluate(() => scrollTo(0, 0));
+  await page.setViewportSize({ width: 640, height: 400 });
+});
+
 test("a program that does not answer is said in words, not in the browser's", async () => {
   const { page } = shown;
   await page.route("**/workbook", (route) => route.abort());
