@@ -60,7 +60,9 @@ export type CardPage = {
   } | null;
   readonly bands: readonly CardBand[];
   /** Said in place of the bands when there are none; "" otherwise. */
-  readonly noBands: "no speed" | "no marker" | "no marker set" | null;
+  readonly noBands: "no speed" | "no marker" | null;
+  /** Usual mean of the first work set where it decides, as there is no marker; "" otherwise. */
+  readonly firstSet: string;
   /** Share off a day slow by eye, the squad's rule, fraction. */
   readonly shareOff: number;
   readonly jumps: {

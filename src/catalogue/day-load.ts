@@ -77,7 +77,7 @@ export const dayLoadFunction: SheetFunction = {
       formula: '=DAY_LOAD("0.79 0.80 0.78", 0.86, 85, 3, 2.5, 67.5, "", 20, 0.76)',
       args: ["0.79 0.80 0.78", 0.86, 85, 3, 2.5, 67.5, "", 20, 0.76],
       result:
-        "repeat the marker once; the same again: 80 kg (−5.9 %). 0.07 m/s slower than usual at 67.5",
+        "repeat the set once; the same again: 80 kg (−5.9 %). 0.07 m/s slower than usual at 67.5",
     },
   ],
   compute: ([speeds, usual, planned, sets, step, speedLoad, plates, bar, low, off, figures]) => {

@@ -32,6 +32,11 @@ export function Card({ card }: { readonly card: CardPage }) {
           </p>
         </div>
       )}
+      {card.firstSet !== "" && (
+        <p>
+          <b>{words.firstSetName}</b> {words.firstSet(card.firstSet)}
+        </p>
+      )}
       {card.bands.length > 0 ? (
         <Decision bands={card.bands} unit={unit} />
       ) : (

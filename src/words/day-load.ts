@@ -44,7 +44,7 @@ export function dayDecisionWords(
         ifSame.kind === "lighter"
           ? `${withUnit(ifSame.loadKg)} (${share(ifSame.share)})`
           : "no heavy work";
-      return `repeat the marker once; the same again: ${then}. ${under(slower)}`;
+      return `repeat the set once; the same again: ${then}. ${under(slower)}`;
     }
     case "lighter": {
       const { loadKg, slower, setsLeft, plates } = decision;

@@ -17,6 +17,8 @@ export const pageLabels = {
   markerSet: (load: string, reps: number) => `Marker set: ${load} × ${reps}`,
   fullIntent: "full intent",
   usual: (speed: string) => `Usual ${speed}.`,
+  firstSet: (usual: string) => `Usual mean ${usual}: it decides the sets after it.`,
+  firstSetName: "First work set.",
   mean: "mean",
   decides: "Your mean decides today’s lift",
   meanHead: "Mean, m/s",
@@ -25,7 +27,7 @@ export const pageLabels = {
   floorHead: "Speed floor",
   noHeavy: "no heavy work today, tell coach",
   faster:
-    "Faster than usual adds nothing to the bar. Once more, or in doubt: repeat the marker set, the better mean decides. Movement first, then volume, then load.",
+    "Faster than usual adds nothing to the bar. Once more, or in doubt: repeat the set, the better mean decides. Movement first, then volume, then load.",
   jumps: "Jumps",
   contact: "contact",
   setsOf: (sets: number, reps: number) => `${sets} ${sets === 1 ? "set" : "sets"} of ${reps}`,

@@ -23,7 +23,6 @@ export const paperSentences = {
     `Changed in the Next week tab and not on paper: ${cells.join(", ")}. Change ${cells.length === 1 ? "it" : "them"} in the sidebar and print again.`,
   noBands: {
     "no speed": (shareOff: number) => `No usual speed is known yet. ${byEye(shareOff)}`,
-    "no marker set": (shareOff: number) => `No marker set in the rows. ${byEye(shareOff)}`,
     "no marker": () => "No marker set: the main lift has another in its place.",
   },
   /** What to mind while jumping; the longest contact in the coach's decimal mark. */

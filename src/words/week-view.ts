@@ -36,6 +36,7 @@ export const weekViewWords = {
   ifWritten: "If written so",
   onTheDay: "On the day",
   marker: (load: string) => `marker ${load}`,
+  firstSet: "first planned set",
   speed: "Speed, m/s",
   lift: "Lift",
   ahead: "The weeks ahead",

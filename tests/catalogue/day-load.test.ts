@@ -23,7 +23,7 @@ test("a column of typed cells, as they come from a phone", () => {
 });
 
 test("a repeated marker after “then”, or on a second line: the better of the two decides", () => {
-  expect(lift("0.73 0.73", 0.86, 85, 3, 2.5)).toMatch(/^repeat the marker once/);
+  expect(lift("0.73 0.73", 0.86, 85, 3, 2.5)).toMatch(/^repeat the set once/);
   expect(lift("0.73 0.73 then 0.84 0.83", 0.86, 85, 3, 2.5)).toBe("as planned: lift 85");
   expect(lift("0.73\n0.74", 0.86, 85, 3, 2.5)).toMatch(/^75 kg/);
 });

@@ -47,18 +47,15 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
             load: withUnit(session.markerKg),
             reps: 3,
             plates: sideWords(week, session.barKg, session.markerKg, pageWords.aSide),
-            usual: session.usualMarkerSpeed === null ? "" : speed(session.usualMarkerSpeed),
+            usual: session.usualLeadSpeed === null ? "" : speed(session.usualLeadSpeed),
           },
     bands: session.bands.map((band) => cardBand(week, one, band)),
     shareOff: week.state.read.rows.rules.loadDrop,
-    noBands:
-      session.bands.length > 0
-        ? null
-        : session.instead
-          ? "no marker"
-          : session.speedFloor === null
-            ? "no speed"
-            : "no marker set",
+    noBands: session.bands.length > 0 ? null : session.instead ? "no marker" : "no speed",
+    firstSet:
+      session.markerKg === null && session.usualLeadSpeed !== null
+        ? speed(session.usualLeadSpeed)
+        : "",
     jumps,
     lift: {
       ...liftOf(week, one),

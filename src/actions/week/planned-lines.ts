@@ -61,8 +61,8 @@ function cellsOf(
 }
 
 /**
- * The cell that answers to one typed speed: the marker's usual speed and the slowest still usual stand
- * in the formula, so that a phone needs nothing else. How the answer writes figures comes last, where
+ * The cell that answers to one typed speed, of the marker or without one of the first work set: its
+ * usual speed and the low end of the usual ones stand in the formula, so that a phone needs nothing else. How the answer writes figures comes last, where
  * it is not in kg with a point.
  */
 function dayFormula(
@@ -72,12 +72,14 @@ function dayFormula(
   cell: CellOfRow,
 ): string {
   const known = (speed: number | null) => (speed === null ? '""' : hundredths(speed));
-  const usual = known(session.usualMarkerSpeed);
-  const low = known(session.lowMarkerSpeed);
+  const usual = known(session.usualLeadSpeed);
+  const low = known(session.lowLeadSpeed);
   const plates = platesFor(session) ?? '""';
-  const marker = session.markerKg === null ? '""' : cell("marker");
+  const first = session.markerKg === null;
+  const setsLeft = first ? session.sets - 1 : session.sets;
+  const seenAt = !first ? cell("marker") : usual === '""' ? usual : cell("load");
   const figures = `${unit === "lb" ? unit : ""}${mark === "," ? mark : ""}`;
-  return `=DAY_LOAD(${cell("typed")},${usual},${cell("load")},${session.sets},${exact(stepKg)},${marker},${plates},${exact(session.barKg)},${low},${shareOff}${figures && `,"${figures}"`})`;
+  return `=DAY_LOAD(${cell("typed")},${usual},${cell("load")},${setsLeft},${exact(stepKg)},${seenAt},${plates},${exact(session.barKg)},${low},${shareOff}${figures && `,"${figures}"`})`;
 }
 
 /** The plates, and of which load they are once the coach changes it: nothing here counts plates anew. */

@@ -94,7 +94,9 @@ export function sessionProposer(
     const main = items.find((item) => item.kind === "main lift");
     const instead = main?.insteadOf ? main : null;
     const markerKg = instead ? null : markerLoadKg;
-    const lead = markerKg === null ? null : state.usualLead("marker", markerKg);
+    // Without a marker the first work set decides, and the sets after it are left.
+    const decides = markerKg === null ? "work" : "marker";
+    const lead = instead ? null : state.usualLead(decides, markerKg ?? kg);
     const usual = lead?.usual ?? null;
     const floorFrom = instead ? null : state.usualSpeed(kg);
     return {
@@ -120,14 +122,14 @@ export function sessionProposer(
       // The marker is a lift of the bar: with another exercise in its place there is none.
       items: instead ? items.filter((item) => item.kind !== "marker") : items,
       drop,
-      usualMarkerSpeed: usual,
-      lowMarkerSpeed: lead?.low ?? null,
+      usualLeadSpeed: usual,
+      lowLeadSpeed: lead?.low ?? null,
       bands:
         usual === null
           ? []
           : dayBands({
               plannedKg: kg,
-              setsLeft: sets,
+              setsLeft: markerKg === null ? sets - 1 : sets,
               usualSpeed: usual,
               lowSpeed: lead?.low ?? null,
               stepKg: gymStepKg(gymPlates(plates, given.unit)),

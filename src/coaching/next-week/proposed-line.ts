@@ -42,10 +42,10 @@ export type ProposedSession = {
   /** Where drop jumps start from. */
   readonly drop: DropHeight;
   readonly bands: readonly DayBand[];
-  /** Mean of the marker's repetitions on a usual day, m/s; null when not known. */
-  readonly usualMarkerSpeed: number | null;
-  /** Low end of the markers usual for this athlete, m/s; null when not known. */
-  readonly lowMarkerSpeed: number | null;
+  /** Mean of the repetitions of the set that decides, the marker or without one the first work set, on a usual day, m/s; null when not known. */
+  readonly usualLeadSpeed: number | null;
+  /** Low end of such means usual for this athlete, m/s; null when not known. */
+  readonly lowLeadSpeed: number | null;
   readonly reserve: number | null;
   /** Hours from the session to the athlete's next race; null without one in three weeks. */
   readonly hoursToRace: number | null;

@@ -179,9 +179,10 @@ export function WeekFields({
           <table>
             <caption>
               {words.onTheDay}
-              {first.markerKg !== null && (
-                <span class="soft">, {words.marker(withUnit(first.markerKg))}</span>
-              )}
+              <span class="soft">
+                ,{" "}
+                {first.markerKg === null ? words.firstSet : words.marker(withUnit(first.markerKg))}
+              </span>
             </caption>
             <thead class="off">
               <tr>
@@ -195,12 +196,7 @@ export function WeekFields({
                 <tr key={seen}>
                   <th scope="row">
                     {seen}
-                    {again !== "" && (
-                      <>
-                        <br />
-                        <small class="soft">{again}</small>
-                      </>
-                    )}
+                    {again !== "" && <small class="soft">{again}</small>}
                   </th>
                   <td class="num">
                     <strong>{lift}</strong>

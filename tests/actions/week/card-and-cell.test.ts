@@ -85,7 +85,7 @@ test.each([
 ])("%s: the card's bands and the cell beside a typed speed name one load", (...given) => {
   const [, loadKg, barKg, plates, off] = given;
   const { session, said } = typedIn(book(loadKg, barKg, plates, off), firstDay + 21);
-  const usual = Math.round(100 * session.usualMarkerSpeed!);
+  const usual = Math.round(100 * session.usualLeadSpeed!);
   expect(session.bands.length).toBeGreaterThan(1);
   for (let hundredths = usual + 5; hundredths >= usual - 20; hundredths--) {
     const speed = hundredths / 100;

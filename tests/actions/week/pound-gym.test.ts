@@ -93,7 +93,7 @@ test("the card and the phone take the same load for a slow marker", () => {
   // Three weeks of rows leave the line's own interval wide: just past the band the marker is repeated.
   expect(card.bands[1]!.again).toMatch(/^once more from \d/);
   const { session } = week.sessions.find(({ line }) => line.athlete === ada)!;
-  const usual = session.usualMarkerSpeed!;
+  const usual = session.usualLeadSpeed!;
   const phone = (slower: number) => {
     const seen = { kind: "speeds", sets: [[usual - slower], [usual - slower]] } as const;
     const plan = { plannedKg: session.loadKg, setsLeft: 5, usualSpeed: usual, usualDrop: 0.1 };
@@ -144,16 +144,23 @@ test.each([
   },
 );
 
-test("who does no marker set is not told that no speed is known", () => {
+test("who does no marker set is judged on the first work set, the same on card, sidebar and phone", () => {
   const card = cardPages(printableWeek(gym(), sunday, null, []));
-  expect(card.find(({ athlete }) => athlete === di)).toMatchObject({
-    marker: null,
-    noBands: "no marker set",
-  });
-  // Speed floors stand in the bands alone: a card without them names none.
-  const ends = (who: string) => card.find(({ athlete }) => athlete === who)!.lift.say;
-  expect(ends(di)).toMatch(/^End a set when the movement goes\.$/);
-  expect(ends(ada)).toMatch(/under the speed floor/);
+  const own = card.find(({ athlete }) => athlete === di)!;
+  // Work sets of 1.6 − 0.0042·160 at 160 lb for their fastest repetition, the mean of five 0.012 under it.
+  expect(own).toMatchObject({ marker: null, noBands: null });
+  expect(Number(own.firstSet)).toBeCloseTo(1.6 - 0.0042 * 160 - 0.012, 1);
+  expect(own.bands.map(({ lift }) => lift)).toEqual(["160", "150", "140", ""]);
+  expect(own.lift.say).toMatch(/under the speed floor/);
+  expect(card.find(({ athlete }) => athlete === ada)!.firstSet).toBe("");
+  const cells = weekToWrite(proposedWeek(gym(), sunday, null, []), [di])
+    .lines.find(({ athlete }) => athlete === di)!
+    .cells("lb");
+  const typed = typeof cells.today === "function" ? cells.today((column) => `<${column}>`) : null;
+  // Five sets of three, and four after the one that decides.
+  expect(JSON.stringify(typed)).toMatch(
+    new RegExp(`"=DAY_LOAD\\(<typed>,${Number(own.firstSet)},<load>,4,5,<load>,`),
+  );
 });
 
 test.each([

@@ -31,7 +31,7 @@ test("0.06 to 0.10 slower: 5 % off, rounded down, the real share said", () => {
 test("more than 0.10 slower: the marker once more, and the better set decides", () => {
   // 10 % of 80 is 8 kg: four steps of 2.5, 70 kg, 12.5 % off.
   expect(say(speeds([0.51]))).toBe(
-    "repeat the marker once; the same again: 70 kg (−12.5 %). 0.13 m/s slower than usual at 80",
+    "repeat the set once; the same again: 70 kg (−12.5 %). 0.13 m/s slower than usual at 80",
   );
   expect(say(speeds([0.51], [0.52]))).toBe(
     "70 kg for the remaining 2 sets (−12.5 %): 0.12 m/s slower than usual at 80",
@@ -42,14 +42,14 @@ test("more than 0.10 slower: the marker once more, and the better set decides", 
 test("beyond 0.15 slower, or ill: no heavy work; a set with one odd repetition is repeated first", () => {
   expect(say(speeds([0.48]))).toBe("no heavy work today: 0.16 m/s slower than usual at 80");
   expect(say({ kind: "by eye", word: "ill" })).toBe("no heavy work today: ill");
-  expect(say(speeds([0.62, 0.3, 0.5]))).toMatch(/^repeat the marker once/);
+  expect(say(speeds([0.62, 0.3, 0.5]))).toMatch(/^repeat the set once/);
 });
 
 test("one repetition misread fast hides no slow day, alone or in the set before the repeat", () => {
   // Usual 0.64: two repetitions 0.16 and 0.08 slower, and one that no bar did.
-  expect(say(speeds([0.48, 0.48, 1.6]))).toMatch(/^repeat the marker once; .*no heavy work/);
-  expect(say(speeds([0.56, 1.1, 0.56]))).toMatch(/^repeat the marker once; .*75 kg/);
-  expect(say(speeds([0.48, 1.6]))).toMatch(/^repeat the marker once/);
+  expect(say(speeds([0.48, 0.48, 1.6]))).toMatch(/^repeat the set once; .*no heavy work/);
+  expect(say(speeds([0.56, 1.1, 0.56]))).toMatch(/^repeat the set once; .*75 kg/);
+  expect(say(speeds([0.48, 1.6]))).toMatch(/^repeat the set once/);
   expect(say(speeds([0.56, 0.56, 1.6], [0.57, 0.56, 0.56]))).toMatch(/^75 kg/);
   // Beside it the day is as usual: nothing to repeat for.
   expect(say(speeds([0.63, 0.64, 1.6]))).toBe("as planned: lift 80");
@@ -79,7 +79,7 @@ test("inside the interval and short of a band: as planned", () => {
 
 test("a wide interval: past a band inside it the marker is repeated, and counts once it is said twice", () => {
   expect(tomas(speeds([0.79]), 0.76)).toBe(
-    "repeat the marker once; the same again: 80 kg (−5.9 %). 0.07 m/s slower than usual at 67.5",
+    "repeat the set once; the same again: 80 kg (−5.9 %). 0.07 m/s slower than usual at 67.5",
   );
   expect(tomas(speeds([0.8], [0.79]), 0.76)).toMatch(/^80 kg .*0.06 m\/s slower/);
   expect(tomas(speeds([0.79], [0.81]), 0.76)).toBe("as planned: lift 85");
@@ -130,7 +130,7 @@ test("nothing is repeated where the plan stands either way", () => {
 test("the low end of the interval is a speed to hundredths, as a sheet writes it", () => {
   // 0.796 is written 0.80, and a set at 0.80 has left the usual ones; 0.794 is 0.79.
   for (const low of [0.804, 0.8, 0.796]) expect(tomas(speeds([0.8]), low)).toMatch(/^80 kg/);
-  expect(tomas(speeds([0.8]), 0.794)).toMatch(/^repeat the marker once/);
+  expect(tomas(speeds([0.8]), 0.794)).toMatch(/^repeat the set once/);
 });
 
 test("a slower marker never leads to more, whatever the interval, and a repeat that agrees does as told", () => {

@@ -36,10 +36,10 @@ test("the marker is told with what it usually moves at and the slow end of that"
     low: kg / 50,
   });
   const [first] = line({ usualSpeed: () => 1.2, usualLead }).sessions;
-  expect(first).toMatchObject({ markerKg: 40, usualMarkerSpeed: 1, lowMarkerSpeed: 0.8 });
+  expect(first).toMatchObject({ markerKg: 40, usualLeadSpeed: 1, lowLeadSpeed: 0.8 });
   // A line through other sets says nothing of the marker's own.
   const none = line({ usualSpeed: () => 1 }).sessions[0]!;
-  expect([none.usualMarkerSpeed, none.lowMarkerSpeed, none.bands]).toEqual([null, null, []]);
+  expect([none.usualLeadSpeed, none.lowLeadSpeed, none.bands]).toEqual([null, null, []]);
 });
 
 test("in a gym whose lightest pair is of 2.5 kg no step is smaller than 5 kg, with lighter ones 2.5 kg", () => {
