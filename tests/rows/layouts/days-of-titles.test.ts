@@ -124,3 +124,10 @@ test("a note of some days among the rows is no title of those below it", () => {
   ]);
   expect(problems(reading)).toEqual(["D3 load-blank: "]);
 });
+
+test("a number under the title of a week is no weekday, and is told", () => {
+  const dated = ["Date", ...head.slice(1)];
+  const reading = read("w/c 4 May", dated, set("Tue"), set(6), set("Thu"));
+  expect(reading.records.map((one) => shortSet(one).slice(0, 5))).toEqual(["05-05", "05-07"]);
+  expect(problems(reading)).toEqual(["A3 not-a-day: 6"]);
+});

@@ -138,3 +138,17 @@ test("one letter that says what an athlete may do explains the grid, whatever th
   expect(reading.records.map(({ mayDo }) => mayDo)).toEqual(["full"]);
   expect(reading.issues.map(({ code, cell }) => `${code} ${cell}`)).toEqual(["word-unknown C3"]);
 });
+
+test("a legend speaks of availability where one of its letters does, a title above the dates by its words", () => {
+  const cells = (...head: unknown[][]) => [
+    ...head,
+    ["Athlete", ...dates],
+    ["Niamh", "A", "A", "I", "I", "I", "X", "A", "A"],
+    ["Orla", "A", "A", "A", "A", "A", "A", "A", "A"],
+  ];
+  const tables = (...head: unknown[][]) =>
+    findTables([{ name: "June", cells: cells(...head) }], { today }).map(({ table }) => table);
+  expect(tables(["A = available, I = injured, X = exam"])).toContain("Availability");
+  expect(tables(["A = alpha, I = iota, X = xi"])).not.toContain("Availability");
+  expect(tables(["Who is injured or absent"])).toContain("Availability");
+});

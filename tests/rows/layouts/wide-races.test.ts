@@ -141,3 +141,10 @@ test("every row of a plan counts once, sums and lone words as headings", () => {
   );
   expect(counts(reading)).toEqual([2, 1, 1, 4]);
 });
+
+test("a race with a question mark behind it is run, a question mark alone is not", () => {
+  const doubt = [["Tane Rewiri", "mile?", "?", "??"]];
+  expect(racesIn([["Race plan"], dates, races, ...doubt]).races).toEqual([
+    "06-13 Club night Tane Rewiri",
+  ]);
+});
