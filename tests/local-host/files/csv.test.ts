@@ -80,6 +80,19 @@ test("names in Windows' letters are read and questioned", () => {
   expect(read.ok && read.value.notes.map(({ code }) => code)).toEqual(["letters-guessed"]);
 });
 
+test("Windows' own letters are read: the curved apostrophe of a name, a caron, a dash", () => {
+  // As Windows' code page 1252 has them: 0x92, 0x8a, 0x9e, 0x8e, 0x96, 0x80 (WHATWG Encoding Standard).
+  const bytes = Buffer.from(
+    "Athlete\nRen\xe9e O\x92Dea\n\x8a\xe1rka\nJo\x9eo \x8e\n5\x968 \x80\n",
+    "latin1",
+  );
+  const read = readCsvFiles("Log", [{ name: "Athletes.csv", bytes }], own);
+  if (!read.ok) throw new Error(read.refusal.code);
+  expect(read.value.workbook.tabs[0]!.cells.flat().map((cell) => cell?.value)).toEqual([
+    ...["Athlete", "Renée O’Dea", "Šárka", "Jožo Ž", "5–8 €"],
+  ]);
+});
+
 test("an unclosed quotation mark is refused by file, not half read", () => {
   writeFileSync(join(folder, "Sets.csv"), 'Date,Note\n2026-05-19,"knees in\n2026-05-21,\n');
   const read = readCsvFolder(folder, own);
