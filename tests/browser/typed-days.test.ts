@@ -48,3 +48,10 @@ test("a cell that shows days opened and left keeps its day", async () => {
   await shown.page.waitForTimeout(500);
   expect(await held(4)).toBe("46154 mm/dd/yyyy");
 });
+
+test("a formula typed with semicolons and decimal commas is calculated, as in the online sheet", async () => {
+  await type("A9", "=LOAD_DROP(80;0,6;0,7;2,5)");
+  await type("A10", "=LOAD_DROP(80,0.6,0.7,2.5)");
+  await until(async () => (await held(10)).startsWith("7"));
+  await until(async () => (await held(9)) === (await held(10)));
+});

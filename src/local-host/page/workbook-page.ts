@@ -17,6 +17,7 @@ import { scriptRealm } from "./script-realm";
 import { sidebarFrame } from "./sidebar-frame";
 import { toolBar } from "./tool-bar";
 import { typedDays } from "./typed-days";
+import { typedFormulas } from "./typed-formulas";
 import { undoInSight } from "./undo-in-sight";
 
 /** The workbook in the grid, the add-on's menu above it and its sidebar beside it. */
@@ -67,6 +68,7 @@ export async function workbookPage(
   rowsThatFit(host);
   undoInSight(host);
   typedDays(host);
+  typedFormulas(host);
   protectedCells(host, messages);
   dropToOpen(page, { place, ...kept }, messages);
   void requests.untilClosed().then(() => {
