@@ -8,6 +8,8 @@ export type SessionLoad = { readonly day: Day; readonly loadKg: number };
 /** An athlete who is back from time off, still under the load from before it. */
 export type WayBack = {
   readonly beforeKg: number;
+  /** First session after the latest time off. */
+  readonly sinceDay: Day;
   /** Load of the next grade, kg, not yet rounded to plates; the present one while its week lasts. */
   readonly gradeKg: number;
 };
@@ -48,8 +50,10 @@ export function wayBack(
   }
   if (since === null || from - since > longest) return null;
   const last = sessions[sessions.length - 1]!;
-  if (mondayOf(last.day) >= mondayOf(from)) return { beforeKg, gradeKg: last.loadKg };
+  if (mondayOf(last.day) >= mondayOf(from))
+    return { beforeKg, sinceDay: since, gradeKg: last.loadKg };
   // Loads were rounded down to plates: the next grade is the first that is a step above the last.
   const grades = [3, 2, 1].map((tenths) => beforeKg * (1 - grade * tenths));
-  return { beforeKg, gradeKg: grades.find((kg) => kg >= last.loadKg + stepKg) ?? beforeKg };
+  const gradeKg = grades.find((kg) => kg >= last.loadKg + stepKg) ?? beforeKg;
+  return { beforeKg, sinceDay: since, gradeKg };
 }

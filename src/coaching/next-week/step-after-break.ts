@@ -1,4 +1,5 @@
 import type { WayBack } from "../blocks/way-back";
+import { mondayOf } from "../calendar/day";
 import type { PlannedStep } from "./planned-step";
 import { sameBlock } from "./same-block";
 import type { StepGiven } from "./step-given";
@@ -11,14 +12,14 @@ export function stepAfterTimeOff(given: StepGiven, back: WayBack | null): Planne
   const { rest, step } = given;
   if (rest === null || (given.marathonDays !== null && !rest.halfSets)) return null;
   const facts = { days: rest.daysOff, percent: 100 * rest.off };
-  const beforeKg = back?.beforeKg ?? step.loadKg;
-  const loadKg = beforeKg * (1 - rest.off);
-  // Away again on the way back: what was taken off is not taken off once more.
-  return loadKg > step.loadKg
+  // Lifted only in the week it was taken down for the last time off: nothing is taken off it once more.
+  const again = back !== null && mondayOf(step.lastDay) === mondayOf(back.sinceDay) ? back : null;
+  const loadKg = (again?.beforeKg ?? step.loadKg) * (1 - rest.off);
+  return again && loadKg > step.loadKg
     ? sameBlock(
         given,
         step.loadKg,
-        { code: "restart-again", facts: { ...facts, before: beforeKg } },
+        { code: "restart-again", facts: { ...facts, before: again.beforeKg } },
         rest.halfSets,
       )
     : sameBlock(given, loadKg, { code: "restart", facts }, rest.halfSets);

@@ -25,11 +25,11 @@ test("plates stand beside the load they make, and say which load that is once th
     return host.workbook().tabs[0]!.cells[at]![7]!.value;
   };
   const [planned] = [values[at]![6]];
-  expect(planned).toBe(80);
-  expect(await shown(planned)).toBe("25 + 5");
-  expect(await shown(75)).toBe("25 + 5 make 80");
-  expect(await shown("77,5")).toBe("25 + 5 make 80");
-  expect(await shown(null)).toBe("25 + 5 make 80");
+  expect(planned).toBe(85);
+  expect(await shown(planned)).toBe("25 + 5 + 2.5");
+  expect(await shown(75)).toBe("25 + 5 + 2.5 make 85");
+  expect(await shown("77,5")).toBe("25 + 5 + 2.5 make 85");
+  expect(await shown(null)).toBe("25 + 5 + 2.5 make 85");
 });
 
 test("the opened athlete's reasons name the coach's own cells of the line in the tab", () => {

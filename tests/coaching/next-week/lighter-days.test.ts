@@ -290,3 +290,15 @@ test("away again and again, nothing is taken off a load that was taken down for 
     );
   }
 });
+
+test("away again after grades were climbed, the time off takes its share of what was lifted last", () => {
+  // Off from 28 April to 12 May, then a grade of 76.5 on its plates, then twelve days off: 10 % off 75.
+  const climbed = [
+    ...twoWeeks,
+    ...["2026-05-19", "2026-05-21"].flatMap((iso) => on(iso, 67.5, 0)),
+    ...["2026-05-26", "2026-05-28"].flatMap((iso) => on(iso, 75, 0)),
+  ];
+  const { loads, said } = weekOf("2026-06-08", climbed);
+  expect(loads[0]).toBe("3x5 67.5");
+  expect(said[0]).toBe("Off 9 days longer than usual: 10 % off the load before.");
+});
