@@ -27,7 +27,9 @@ export async function evaluated(host: Host, text: string): Promise<Evaluated> {
     const sentence = host.sentenceAt(tab.getSheetId(), 0, 0);
     if (first === "#ERROR!" && sentence !== undefined) return refused(sentence);
     return typeof first === "string" && /^#[A-Z/0-9]+[!?]?$/.test(first)
-      ? refused(`${first}: ${errorSentences.get(first) ?? "the formula gives an error."}`)
+      ? refused(
+          `${first}: ${errorSentences.get(first) ?? "the formula gives an error."}${parted(first, formula)}`,
+        )
       : { ok: true, values };
   } catch (error) {
     return refused(messageOf(error));
@@ -35,6 +37,12 @@ export async function evaluated(host: Host, text: string): Promise<Evaluated> {
     book.deleteSheet(tab);
   }
 }
+
+/** Semicolons between arguments, as sheets with decimal commas have them, are no function's to this grid. */
+const parted = (error: string, formula: string): string =>
+  error === "#NAME?" && formula.replace(/"[^"]*"|\{[^}]*\}/g, "").includes(";")
+    ? " Arguments are parted by commas here, not by semicolons."
+    : "";
 
 const refused = (sentence: string): Evaluated => ({ ok: false, sentence });
 

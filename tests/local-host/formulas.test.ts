@@ -65,7 +65,12 @@ test("a missing tab is #REF!, never the formula's own tab", async () => {
 });
 
 test("a missing function is named as such", async () => {
-  expect(await refusal("=NO_SUCH(1)")).toMatch(/^#NAME\?/);
+  const unknown = "#NAME?: the formula names a function or a range that does not exist.";
+  expect(await refusal('=NO_SUCH("a;b")')).toBe(unknown);
+  // As where decimals have a comma.
+  expect(await refusal("=ECHO(1;2)")).toBe(
+    `${unknown} Arguments are parted by commas here, not by semicolons.`,
+  );
 });
 
 test("the sentence that a function throws is the answer, and stands beside #ERROR! in its cell", async () => {

@@ -52,6 +52,25 @@ test("date, athlete and lift written once a block, as under merged cells", () =>
   expect(problems(reading)).toEqual([]);
 });
 
+test("blocks with a blank line before each, also before the first", () => {
+  const { reading } = sets([
+    ["Date", "Athlete", "Exercise", "Set", "Load", "Mean speed"],
+    ["", "", "", "", "", ""],
+    [new Date(2026, 4, 12), "Ilka", "squat", 1, 65, 0.66],
+    ["", "", "", 2, 65, 0.64],
+    ["", "", "", "", "", ""],
+    [new Date(2026, 4, 14), "Ilka", "squat", 1, 67.5, 0.62],
+    ["", "", "", 2, 67.5, 0.6],
+  ]);
+  expect(reading.records.map(shortSet)).toEqual([
+    "05-12 Ilka 1 65x? 0.66",
+    "05-12 Ilka 2 65x? 0.64",
+    "05-14 Ilka 1 67.5x? 0.62",
+    "05-14 Ilka 2 67.5x? 0.6",
+  ]);
+  expect(problems(reading)).toEqual([]);
+});
+
 test("one forgotten date among many is reported, not carried down", () => {
   const rows = Array.from({ length: 10 }, (_, at) => ["2026-05-12", "Ilka", "squat", at + 1, 65]);
   const { reading } = sets([
