@@ -21,7 +21,7 @@ const figuresSaid = /^\s*(kg|lbs?)?\s*,?\s*$/i;
 export const dayLoadFunction: SheetFunction = {
   name: "DAY_LOAD",
   summary:
-    "What to lift today from the marker's or first set's speed: as planned, lighter with the real percentage, repeat the marker, or no heavy work.",
+    "What to lift today from the marker's or first set's speed: as planned, lighter with the real percentage, repeat the set, or no heavy work.",
   parameters: [
     {
       name: "speeds",

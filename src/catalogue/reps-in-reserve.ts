@@ -5,7 +5,8 @@ import type { SheetFunction } from "./sheet-function";
 
 export const repsInReserveFunction: SheetFunction = {
   name: "REPS_IN_RESERVE",
-  summary: "Repetitions left after a set, by the handbooks' repetition chart.",
+  summary:
+    "Repetitions left after a set, by the handbooks' repetition chart: more than ten where it gives over ten, below zero past what it allows.",
   parameters: [
     { name: "load", help: "Load on the bar, kg. A cell or a column." },
     { name: "reps", help: "Repetitions of the set." },

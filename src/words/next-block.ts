@@ -1,4 +1,5 @@
 import type { NextBlock, NextBlockReason } from "../coaching/blocks/next-block";
+import { chartReps } from "../coaching/blocks/repetition-load";
 import { repetitionsWords } from "./reasons-figures";
 
 const sentences: Readonly<Record<NextBlockReason, string>> = {
@@ -19,6 +20,8 @@ export function nextBlockWords({ reason, reserve }: NextBlock): string {
   const left =
     reserve === null
       ? "no strength estimate to guard it"
-      : `about ${repetitionsWords(Math.min(reserve, 20))} in reserve`;
+      : reserve > chartReps
+        ? "more than ten repetitions in reserve"
+        : `about ${repetitionsWords(reserve)} in reserve`;
   return `${sentences[reason]} (${left})`;
 }

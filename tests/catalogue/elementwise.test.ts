@@ -219,3 +219,12 @@ test("row check settles days without a year by the day it is asked about", () =>
   const undated = call("ROW_CHECK", sheet, "Jumps") as unknown[][];
   expect(undated[0]![2]).toMatch(/year/);
 });
+
+test("past the chart's ten repetitions no number of them is told as known", () => {
+  const said = (kg: number) =>
+    (call("NEXT_BLOCK", "5x3", kg, "n", "", "", 112, 2.5) as unknown[][])[0]![2];
+  expect(said(60)).toBe(
+    "movement first: held until it is clean (more than ten repetitions in reserve)",
+  );
+  expect(said(85)).toMatch(/\(about 6\.\d repetitions in reserve\)$/);
+});
