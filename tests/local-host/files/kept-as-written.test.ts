@@ -27,17 +27,24 @@ async function tabWith(more: readonly (readonly [before: string, xml: string])[]
   );
 }
 
+/** Hidden rows or columns from the second on, so many places on, as the grid moves them. */
+const onBy = (by: number, hidden: readonly number[] = []) =>
+  hidden.map((at) => (at < 1 ? at : at + by));
+
 /** A row put in above the second, in the first tab. */
 const rowPutIn = firstTab((tab: TabData) => ({
   ...tab,
+  hiddenRows: onBy(1, tab.hiddenRows),
   cells: [tab.cells[0]!, [], ...tab.cells.slice(1)],
 }));
 const rowTakenOut = firstTab((tab: TabData) => ({
   ...tab,
+  hiddenRows: onBy(-1, tab.hiddenRows),
   cells: tab.cells.filter((_, at) => at !== 1),
 }));
 const columnPutIn = firstTab((tab: TabData) => ({
   ...tab,
+  hiddenColumns: onBy(1, tab.hiddenColumns),
   cells: tab.cells.map(([first, ...others]) => [first!, null, ...others]),
 }));
 const renamed = (workbook: WorkbookData): WorkbookData => ({
