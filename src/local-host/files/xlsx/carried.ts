@@ -77,7 +77,7 @@ export function putCarried(written: Parts, carried: ReadonlyMap<string, Carried>
           relationXml(own(id), type, target, inside === null),
         ),
       ...tables.map(({ path: of }, at) =>
-        relationXml(own(`table${at}`), tableRelation, `/${of}`, false),
+        relationXml(own(`table${at}`), tableRelation, fromTab(of), false),
       ),
     ];
     for (const { path: of, xml } of tables) {
@@ -109,6 +109,9 @@ function relationXml(id: string, type: string, target: string, outside: boolean)
   const mode = outside ? ' TargetMode="External"' : "";
   return `<Relationship Id="${id}" Type="${type}" Target="${escaped(target)}"${mode}/>`;
 }
+
+/** A part as other programs name it from a tab; some look no further than that. */
+const fromTab = (part: string) => (part.startsWith("xl/") ? `../${part.slice(3)}` : `/${part}`);
 
 function addRelations(parts: Map<string, Uint8Array>, path: string, more: readonly string[]): void {
   const old = partText(parts, path);
