@@ -108,7 +108,9 @@ export function presentStep(
   const cut = (day: Day) => plannedSets(rotation[0]!, day) < rotation[0]!.sets;
   const sameLoad = (day: Day) => planOf.get(day) === loadKg && repsOf(on(day)) === repsOf(last);
   let shown = days.length - 1;
-  const fewer = (at: number) => cut(days[at]!) || isLess(at);
+  // A slow day takes load off, no sets: its sets show the block as any day's do.
+  const fewer = (at: number) =>
+    cut(days[at]!) || plans[at]!.less === "eased" || plans[at]!.less === "light";
   while (shown > 0 && fewer(shown) && sameLoad(days[shown - 1]!)) shown--;
   const block = blockOf(on(days[shown]!));
   const planned = plannedSets(block, lastDay);

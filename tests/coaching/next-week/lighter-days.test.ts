@@ -302,3 +302,11 @@ test("away again after grades were climbed, the time off takes its share of what
   expect(loads[0]).toBe("3x5 67.5");
   expect(said[0]).toBe("Off 9 days longer than usual: 10 % off the load before.");
 });
+
+test("the sets of a slow day show its block: nobody goes back to five for a load of weeks ago", () => {
+  const fives = ["2026-04-07", "2026-04-14"].flatMap((iso) =>
+    session(name, iso, { sets: 5, reps: 5, loadKg: 85, markerKg: 67.5 }),
+  );
+  const slow = ["2026-04-21", "2026-04-28"].flatMap((iso) => on(iso, 80, 0.08));
+  expect(weekOf("2026-05-04", [...fives, ...slow]).loads).toEqual(["3x5 85", "3x5 85"]);
+});
