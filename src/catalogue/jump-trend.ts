@@ -67,21 +67,26 @@ export const jumpTrendFunction: SheetFunction = {
       rules: given.rules,
     });
     const names = given.namesUpTo(asOf);
-    return rowsForAthletes(asked, 6, ({ athlete }) => {
-      const known = knownAthlete(athlete, names, given.lookedIn);
-      if (!known.ok) return known;
-      const read = trendOf(athlete);
-      if (!read.ok) return read;
-      const trend = read.value;
-      const why = sentences(jumpTrendReason(trend), trend.notes.map(noteWords));
-      return accept([
-        trend.baselineCm ?? "–",
-        trend.nowCm ?? "–",
-        trend.change ?? "–",
-        trend.smallestChange ?? "–",
-        jumpTrendWords(trend),
-        withUnused(why, given.unused.of(athlete)),
-      ]);
-    });
+    return rowsForAthletes(
+      asked,
+      6,
+      ({ athlete }) => {
+        const known = knownAthlete(athlete, names, given.lookedIn);
+        if (!known.ok) return known;
+        const read = trendOf(athlete);
+        if (!read.ok) return read;
+        const trend = read.value;
+        const why = sentences(jumpTrendReason(trend), trend.notes.map(noteWords));
+        return accept([
+          trend.baselineCm ?? "–",
+          trend.nowCm ?? "–",
+          trend.change ?? "–",
+          trend.smallestChange ?? "–",
+          jumpTrendWords(trend),
+          withUnused(why, given.unused.of(athlete)),
+        ]);
+      },
+      given.unused.nameless,
+    );
   },
 };

@@ -58,15 +58,20 @@ export const readinessFunction: SheetFunction = {
       settings: readinessSettingsAt(given.rules.falseFlagRate),
     });
     const names = given.namesUpTo(asOf);
-    return rowsForAthletes(asked, 3, ({ athlete }) => {
-      const known = knownAthlete(athlete, names, given.lookedIn);
-      if (!known.ok) return known;
-      const day = dayOf(athlete);
-      return accept([
-        readinessWords(day),
-        day.size ?? "–",
-        withUnused(readinessReason(day), given.unused.of(athlete)),
-      ]);
-    });
+    return rowsForAthletes(
+      asked,
+      3,
+      ({ athlete }) => {
+        const known = knownAthlete(athlete, names, given.lookedIn);
+        if (!known.ok) return known;
+        const day = dayOf(athlete);
+        return accept([
+          readinessWords(day),
+          day.size ?? "–",
+          withUnused(readinessReason(day), given.unused.of(athlete)),
+        ]);
+      },
+      given.unused.nameless,
+    );
   },
 };

@@ -49,24 +49,29 @@ export const runLoadFunction: SheetFunction = {
     const asOf = thrown(readDayArgument(asOfCell));
     const given = givenTables({ Runs: runs }, ["Runs"], asOf);
     const names = given.namesUpTo(asOf);
-    return rowsForAthletes(asked, 11, ({ athlete }) => {
-      const known = knownAthlete(athlete, names, given.lookedIn);
-      if (!known.ok) return known;
-      const own = given
-        .rows("Runs")
-        .filter((run) => nameKey(run.athlete) === nameKey(athlete) && run.day <= asOf);
-      const week = weekLoad(own, asOf);
-      if (!week.ok) return week;
-      const { days, total, monotony, strain } = week.value;
-      const counted = own.filter(({ day }) => day > asOf - 7).length;
-      return accept([
-        days[6]!,
-        total,
-        monotony ?? "–",
-        strain ?? "–",
-        ...days.slice(0, 6),
-        withUnused(weekRunsWords(counted, monotony === null), given.unused.of(athlete)),
-      ]);
-    });
+    return rowsForAthletes(
+      asked,
+      11,
+      ({ athlete }) => {
+        const known = knownAthlete(athlete, names, given.lookedIn);
+        if (!known.ok) return known;
+        const own = given
+          .rows("Runs")
+          .filter((run) => nameKey(run.athlete) === nameKey(athlete) && run.day <= asOf);
+        const week = weekLoad(own, asOf);
+        if (!week.ok) return week;
+        const { days, total, monotony, strain } = week.value;
+        const counted = own.filter(({ day }) => day > asOf - 7).length;
+        return accept([
+          days[6]!,
+          total,
+          monotony ?? "–",
+          strain ?? "–",
+          ...days.slice(0, 6),
+          withUnused(weekRunsWords(counted, monotony === null), given.unused.of(athlete)),
+        ]);
+      },
+      given.unused.nameless,
+    );
   },
 };

@@ -63,19 +63,24 @@ export const seasonHoldFunction: SheetFunction = {
       rules: given.rules,
     });
     const names = given.namesUpTo(asOf);
-    return rowsForAthletes(asked, 5, ({ athlete }) => {
-      const known = knownAthlete(athlete, names, given.lookedIn);
-      if (!known.ok) return known;
-      const season = hold.of(athlete);
-      const { value } = season;
-      const why = sentences(holdReason(season), season.notes.map(noteWords));
-      return accept([
-        holdWords(season),
-        sinceWords(season),
-        value ? valueWords(value) : "–",
-        (value && valueChange(value)) ?? "–",
-        withUnused(why, given.unused.of(athlete)),
-      ]);
-    });
+    return rowsForAthletes(
+      asked,
+      5,
+      ({ athlete }) => {
+        const known = knownAthlete(athlete, names, given.lookedIn);
+        if (!known.ok) return known;
+        const season = hold.of(athlete);
+        const { value } = season;
+        const why = sentences(holdReason(season), season.notes.map(noteWords));
+        return accept([
+          holdWords(season),
+          sinceWords(season),
+          value ? valueWords(value) : "–",
+          (value && valueChange(value)) ?? "–",
+          withUnused(why, given.unused.of(athlete)),
+        ]);
+      },
+      given.unused.nameless,
+    );
   },
 };

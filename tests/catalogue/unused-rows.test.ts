@@ -110,3 +110,25 @@ test("a day's rows not used are said once, in the athlete's first row", () => {
     false,
   ]);
 });
+
+test("rows that name nobody are told once, also beside a refusal, and no row of a table without athletes is one", () => {
+  const call = (name: string, ...args: unknown[]) =>
+    catalogue.find((one) => one.name === name)!.compute(args) as unknown[][];
+  const sets = [...exampleSets, ["2026-05-19", "", "back squat", 1, 60, 0.7]];
+  const said = "1 row that names nobody not used (see ROW_CHECK)";
+  const hold = (athletes: unknown, rows = sets) =>
+    call("SEASON_HOLD", athletes, rows, exampleJumps, asOf).map((row) => String(row.at(-1)));
+  expect(hold("Ilka Brandmoor")[0]).toMatch(new RegExp(`; ${said.replace(/[()]/g, "\\$&")}$`));
+  const [first, second] = hold([[""], ["Tomas Reyerson"], ["Ilka Brandmoor"]]).slice(1);
+  expect([first!.includes(said), second!.includes(said)]).toEqual([true, false]);
+  expect(hold("Ilka Brandmoor", [...exampleSets])[0]).not.toContain("nobody");
+  expect(() => call("EXPECTED_SPEED", "Ilka Brandmoor", 60, sets, "deadlift", asOf)).toThrow(
+    `no deadlift set with a speed and a load up to that day. Also ${said}`,
+  );
+  const plates = argument("Plates", [
+    ["mass kg", "thickness cm"],
+    [15, 3.8],
+    ["", 2],
+  ]);
+  expect(unusedRows([plates]).nameless).toBe(0);
+});

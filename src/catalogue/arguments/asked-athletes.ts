@@ -8,6 +8,7 @@ import {
 import { nameLink } from "../../rows/name/near-name";
 import { refusalSentence } from "../../words/refusals";
 import { thrown } from "./thrown";
+import { withNameless } from "./unused-rows";
 
 /** The athletes a formula is asked about. Throws `athlete-blank` when nobody is named. */
 export function askedAthletes(argument: unknown): AthletesArgument {
@@ -20,19 +21,24 @@ export function askedAthletes(argument: unknown): AthletesArgument {
  * One row of the result for each athlete asked about. A blank cell gives a row of blanks; among
  * several a refusal is that athlete's row, its sentence first; a single one throws it.
  *
- * @param width columns of the result
+ * @param width columns of the result, the last of words
+ * @param nameless rows that name nobody: told once, after the words of the first athlete
  */
 export function rowsForAthletes(
   { asked, single }: AthletesArgument,
   width: number,
   figures: (asked: AskedAthlete, at: number) => Outcome<readonly unknown[]>,
+  nameless = 0,
 ): unknown[][] {
+  const first = asked.findIndex(({ athlete }) => athlete !== "");
   return asked.map((one, at) => {
     if (one.athlete === "") return Array<string>(width).fill("");
     const row = figures(one, at);
-    if (row.ok) return [...row.value];
-    if (single) thrown(row);
-    return [refusalSentence(row.refusal), ...Array<string>(width - 1).fill("–")];
+    const said = (words: unknown) => withNameless(String(words), at === first ? nameless : 0);
+    if (row.ok) return [...row.value.slice(0, -1), said(row.value[row.value.length - 1])];
+    const sentence = said(refusalSentence(row.refusal));
+    if (single) throw new Error(sentence);
+    return [sentence, ...Array<string>(width - 1).fill("–")];
   });
 }
 

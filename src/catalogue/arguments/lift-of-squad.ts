@@ -39,9 +39,14 @@ export function liftOfSquad(args: {
     asOf,
     given,
     rows: (width, figures) =>
-      rowsForAthletes(asked, width, ({ athlete }, at) => {
-        const known = knownAthlete(athlete, names, given.lookedIn);
-        return known.ok ? figures(athlete, at) : known;
-      }),
+      rowsForAthletes(
+        asked,
+        width,
+        ({ athlete }, at) => {
+          const known = knownAthlete(athlete, names, given.lookedIn);
+          return known.ok ? figures(athlete, at) : known;
+        },
+        given.unused.nameless,
+      ),
   };
 }

@@ -10,6 +10,8 @@ export type UnusedRows = {
   readonly of: (athlete: string) => number;
   /** Rows of nobody asked about: a name not in the list, or none that can be read. */
   readonly beside: (athletes: readonly string[]) => number;
+  /** Those that name nobody at all: they may be anybody's. */
+  readonly nameless: number;
 };
 
 /** Rows of one table that name an athlete and were left out whole. */
@@ -28,16 +30,24 @@ export function droppedRowsOf(
 /** Counts each row once, however many of its cells are not used. */
 export function unusedRows(tables: readonly TableArgument<TableName>[]): UnusedRows {
   const counts = new Map<string, number>();
+  let nameless = 0;
   for (const { table, reading, cells } of tables) {
     if (reading.issues.length === 0) continue;
     const column = findHeader(table, cells, cells.length)?.fields.athlete?.index;
-    for (const row of new Set(reading.issues.map((issue) => issue.row))) {
+    const nameIn = (row: number) => {
       const cell = column === undefined ? "" : cells[row - 1]?.[column];
-      const key = typeof cell === "string" ? nameKey(cell) : "";
+      return typeof cell === "string" ? nameKey(cell) : "";
+    };
+    for (const row of new Set(reading.issues.map((issue) => issue.row))) {
+      const key = nameIn(row);
       counts.set(key, (counts.get(key) ?? 0) + 1);
     }
+    const blanks = reading.issues.filter(({ code }) => code === "needed-blank");
+    if (column !== undefined)
+      nameless += new Set(blanks.flatMap(({ row }) => (nameIn(row) === "" ? [row] : []))).size;
   }
   return {
+    nameless,
     of: (athlete) => (athlete === "" ? 0 : (counts.get(nameKey(athlete)) ?? 0)),
     beside: (athletes) => {
       const asked = new Set(athletes.map(nameKey));
@@ -51,9 +61,21 @@ export function unusedRows(tables: readonly TableArgument<TableName>[]): UnusedR
 /** A reason, with the rows that could not be used said after it. */
 export function withUnused(reason: string, rows: number): string {
   if (rows === 0) return reason;
-  const said = `${countWords(rows, "row")} with a cell not used (see ROW_CHECK)`;
-  return reason === "" ? said : `${reason}${reason.endsWith(".") ? " Also" : ";"} ${said}`;
+  return followed(reason, `${countWords(rows, "row")} with a cell not used (see ROW_CHECK)`);
 }
+
+/** The same of rows that name nobody. */
+export function withNameless(reason: string, rows: number): string {
+  if (rows === 0) return reason;
+  const name = rows === 1 ? "names" : "name";
+  return followed(
+    reason,
+    `${countWords(rows, "row")} that ${name} nobody not used (see ROW_CHECK)`,
+  );
+}
+
+const followed = (reason: string, said: string) =>
+  reason === "" ? said : `${reason}${reason.endsWith(".") ? " Also" : ";"} ${said}`;
 
 /** A reason and the notes beside it, in one cell. */
 export function sentences(reason: string, notes: readonly string[]): string {
