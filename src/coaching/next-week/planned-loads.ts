@@ -1,20 +1,15 @@
 import { leastReserve } from "../blocks/next-block";
 import { restartAfter } from "../blocks/restart";
 import type { Day } from "../calendar/day";
+import type { LiftSession } from "./lift-session";
 
-/** What was lifted on a day: the load of its first work set, its sets and repetitions, how it moved. */
-export type LiftedDay = {
-  readonly day: Day;
-  readonly loadKg: number;
-  readonly sets: number;
-  readonly reps: number;
-  readonly movedWell: boolean | null;
-  /** Least repetitions in reserve written down; null when none were. */
-  readonly reserve: number | null;
-};
+/** What a session's load is judged by. */
+export type LiftedDay = Omit<LiftSession, "all" | "work">;
 
 /** Why a day asked for less than its plan: a slow day, eased for or after a race, a lighter week. */
 export type LessOn = "slow" | "eased" | "light";
+/** The same as the rows of a day tell it by themselves; "may not" where what the athlete may do was limited. */
+export type AskedLess = Exclude<LessOn, "light"> | "may not" | null;
 
 /** The load a session stands for on the ladder, and why less was lifted; null where it was not. */
 export type PlannedLoad = {
@@ -36,30 +31,31 @@ const mostSessions = 2;
  * new rotation began with more repetitions, the lighter load is the plan itself; the rest after a race
  * is no time off.
  *
- * @param days an athlete's sessions of one lift, in order
- * @param lessOn why a day asked for less; "may not" where what the athlete may do was limited
+ * @param sessions of one athlete's lift, in order
+ * @param lessOn why a session's day asked for less
  */
-export function plannedLoads(
-  days: readonly LiftedDay[],
+export function plannedLoads<Session extends LiftedDay>(
+  sessions: readonly Session[],
   sessionsAWeek: number,
-  lessOn: (day: Day) => Exclude<LessOn, "light"> | "may not" | null,
+  lessOn: (session: Session) => AskedLess,
 ): readonly PlannedLoad[] {
   const planned: PlannedLoad[] = [];
   /** Most sets at the present plan, and the first day of a lighter week under it. */
   let fullSets = 0;
   let lightFrom: Day | null = null;
-  for (const [at, { day, loadKg, sets, reps, movedWell }] of days.entries()) {
-    const before = days[at - 1];
+  for (const [at, session] of sessions.entries()) {
+    const { day, loadKg, sets, reps, movedWell } = session;
+    const before = sessions[at - 1];
     const plan = planned[at - 1]?.loadKg ?? loadKg;
     let less: LessOn | null = null;
     let droppedFromKg: number | null = null;
     if (before !== undefined && loadKg < plan && reps <= before.reps) {
-      const why = lessOn(day);
+      const why = lessOn(session);
       const gap = day - before.day;
       const rest = restartAfter(gap, sessionsAWeek);
       if (rest === null || (why === "eased" && !rest.halfSets)) {
         const isLight = sets < fullSets && day - (lightFrom ?? day) < lightDays;
-        const after = days[at + 1];
+        const after = sessions[at + 1];
         // Back at its plan within the week, it was of that day, whoever judged it, and by what.
         const returned =
           after !== undefined && after.loadKg >= plan && after.day - day <= lightDays;

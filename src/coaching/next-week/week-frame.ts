@@ -1,5 +1,4 @@
 import { type WhoMay, whoMay } from "../availability/who-may";
-import type { Block } from "../blocks/block";
 import { usualBarKg } from "../blocks/usual-bar";
 import type { Day } from "../calendar/day";
 import { racesOf } from "../diary/races-of";
@@ -44,18 +43,18 @@ export function weekFrame(given: LineGiven): WeekFrame {
   const cutOn = (day: Day) => isCutForRace(day, races);
   const setsOn = (sets: number, day: Day) =>
     cutOn(day) ? raceWeekSets(sets, rules.raceWeekSets) : sets;
-  const blockSets = (block: Block, day: Day) => setsOn(block.sets, day);
   const mayOn = (day: Day) => whoMay(athlete, name, rows.availability, day);
-  const step = presentStep(
-    rows.sets,
-    name,
+  const step = presentStep({
+    sets: rows.sets,
+    athlete: name,
     asOf,
-    blockSets,
-    7 * rules.seasonWeeks,
-    usualBarKg(given.unit ?? "kg"),
-    athlete,
-    (session, day) => whyLess(session, { day, races, rules, state, asOf, mayDo: mayOn(day).mayDo }),
-  );
+    plannedSets: (block, day) => setsOn(block.sets, day),
+    seasonDays: 7 * rules.seasonWeeks,
+    barKg: usualBarKg(given.unit ?? "kg"),
+    about: athlete,
+    lessOn: (session, day) =>
+      whyLess(session, { day, races, rules, state, asOf, mayDo: mayOn(day).mayDo }),
+  });
   const mayLift = (day: Day) => mayOn(day).not === null;
   const sessionsAWeek = usualSessionsAWeek(athlete, step?.sessions.map(({ day }) => day) ?? []);
   const wanted = Math.min(mostSessions, Math.max(1, sessionsAWeek));

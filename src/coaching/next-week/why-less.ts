@@ -6,7 +6,7 @@ import type { Race } from "../record/race";
 import type { SquadRules } from "../record/squad-rules";
 import { daysSinceMarathon, isCutForRace } from "../season/race-hours";
 import type { AthleteState } from "./athlete-state";
-import type { plannedLoads } from "./planned-loads";
+import type { AskedLess } from "./planned-loads";
 import { slowDay } from "./slow-day";
 
 /** A word of pain is asked about for so long before what was lifted with it counts as a day's (common practice, no source). */
@@ -28,7 +28,7 @@ export function whyLess(
     readonly state: Pick<AthleteState, "usualLead" | "unwellDay">;
     readonly mayDo: MayDoOn;
   },
-): ReturnType<Parameters<typeof plannedLoads>[2]> {
+): AskedLess {
   const { day, asOf, races, rules, state, mayDo } = given;
   const unwell = state.unwellDay !== null && day > asOf - painDays;
   if (mayDo !== "full" || unwell || session.some(({ note }) => symptomWords(note).length > 0)) {

@@ -92,18 +92,21 @@ test("a speed whose setting changed after its last reading was last compared on 
   const sessions = [session(asOf - 20, -1, 0), session(asOf - 10, -2, 1), session(asOf - 5, null)];
   const last = (notes: SeasonHold["notes"], over: Partial<SeasonHold> = {}) =>
     lastCompared(hold({ sessions, notes, ...over }));
-  expect(last([changed(asOf - 9)])).toBe(asOf - 10);
+  const then = { measure: squat, day: asOf - 10, named: true };
+  expect(last([changed(asOf - 9)])).toEqual(then);
   expect(last([changed(asOf - 10)])).toBeNull();
   expect(last([changed(asOf - 9, "far-off-set")])).toBeNull();
-  expect(last([changed(asOf - 30), changed(asOf - 9)])).toBe(asOf - 10);
+  expect(last([changed(asOf - 30), changed(asOf - 9)])).toEqual(then);
   expect(last([])).toBeNull();
-  expect(last([changed(asOf - 9)], { value: box })).toBeNull();
-  expect(last([changed(asOf - 9)], { value: null })).toBeNull();
+  // Beside another value, or none, it is told as well.
+  expect(last([changed(asOf - 9)], { value: box })).toEqual({ ...then, named: false });
+  expect(last([changed(asOf - 9)], { value: null })).toEqual({ ...then, named: false });
   expect(last([changed(asOf - 9)], { sessions: [session(asOf - 5, null)] })).toBeNull();
-  // The second value's own readings, not the first's.
+  expect(last([changed(asOf - 9)], { measures: [box], value: box })).toBeNull();
+  // Its own readings, not another value's.
   const second = { value: squat, measures: [box, squat] };
   const own = [session(asOf - 10, null, -2), session(asOf - 6, 1, null)];
-  expect(last([changed(asOf - 9)], { ...second, sessions: own })).toBe(asOf - 10);
+  expect(last([changed(asOf - 9)], { ...second, sessions: own })).toEqual(then);
 });
 
 test("a word is old where nothing was read for over two weeks", () => {

@@ -14,7 +14,7 @@ import { accept, refuse } from "../../../src/outcome";
 import { lineReasonWords } from "../../../src/words/week";
 import { jumpAttempt } from "../series/invented-season";
 import { plan } from "./day-plan";
-import { day, plates, race, session } from "./written-squad";
+import { day, plates, race, session, stepRows } from "./written-squad";
 
 const slow = { kind: "by eye", word: "slow" } as const;
 
@@ -161,11 +161,12 @@ test("sets cut for a race do not make a block of fewer sets, nor end its weeks",
   const rows = [sets("2026-04-28", 5), sets("2026-05-05", 5), sets("2026-05-12", 3)].flat();
   const step = (raceWeek: boolean) =>
     presentStep(
-      rows,
-      "Joss Whitterby",
-      day("2026-05-17"),
-      (block, on) => (raceWeek && on >= day("2026-05-11") ? 3 : block.sets),
-      126,
+      stepRows({
+        sets: rows,
+        athlete: "Joss Whitterby",
+        asOf: day("2026-05-17"),
+        plannedSets: (block, on) => (raceWeek && on >= day("2026-05-11") ? 3 : block.sets),
+      }),
     );
   expect(step(true)).toMatchObject({
     block: { sets: 5, reps: 5 },
@@ -247,11 +248,12 @@ test("three sets of three in a race week are no fives cut short, though the load
     session("Joss Whitterby", iso, { sets: count, reps, loadKg: 85, markerKg: 67.5 });
   const rows = [...sets("2026-05-05", 5, 5), ...sets("2026-05-12", 3, 3)];
   const step = presentStep(
-    rows,
-    "Joss Whitterby",
-    day("2026-05-17"),
-    (block, on) => (on >= day("2026-05-11") ? 3 : block.sets),
-    126,
+    stepRows({
+      sets: rows,
+      athlete: "Joss Whitterby",
+      asOf: day("2026-05-17"),
+      plannedSets: (block, on) => (on >= day("2026-05-11") ? 3 : block.sets),
+    }),
   );
   expect(step).toMatchObject({ block: { sets: 3, reps: 3 }, weeksHeld: 1 });
 });

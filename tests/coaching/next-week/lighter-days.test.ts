@@ -1,4 +1,8 @@
-import { type LiftedDay, plannedLoads } from "../../../src/coaching/next-week/planned-loads";
+import {
+  type AskedLess,
+  type LiftedDay,
+  plannedLoads,
+} from "../../../src/coaching/next-week/planned-loads";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
 import { slowDay } from "../../../src/coaching/next-week/slow-day";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
@@ -104,8 +108,7 @@ test("usual loads come again after a marathon, whole sets with them", () => {
   expect(weekOf("2026-05-18", [...before, ...thursday], { races }).loads[0]).toBe("3x5 85");
 });
 
-type Lifted = readonly [iso: string, loadKg: number, reps: number, why?: Why, sets?: number];
-type Why = ReturnType<Parameters<typeof plannedLoads>[2]>;
+type Lifted = readonly [iso: string, loadKg: number, reps: number, why?: AskedLess, sets?: number];
 const plans = (days: readonly Lifted[], over: Partial<LiftedDay> = {}) =>
   plannedLoads(
     days.map(([iso, loadKg, reps, , sets = 3]) => ({
@@ -118,7 +121,7 @@ const plans = (days: readonly Lifted[], over: Partial<LiftedDay> = {}) =>
       ...(iso === days[days.length - 1]![0] && over),
     })),
     2,
-    (one) => days.find(([iso]) => day(iso) === one)?.[3] ?? null,
+    (one) => days.find(([iso]) => day(iso) === one.day)?.[3] ?? null,
   );
 
 test("a day's loads go back to the last whole one, not to one from before a break or a new rotation", () => {
@@ -134,7 +137,7 @@ test("a day's loads go back to the last whole one, not to one from before a brea
     ]),
   ).toEqual([85, 85, 85, 80, 70, 60]);
   // Twelve days are time off, and the rest after a marathon none; three weeks are time off whatever they were.
-  const after = (iso: string, why: Why) =>
+  const after = (iso: string, why: AskedLess) =>
     loads([
       ["2026-05-05", 85, 5],
       ["2026-05-07", 85, 5],

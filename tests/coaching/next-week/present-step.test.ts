@@ -1,15 +1,16 @@
 import { barLoad } from "../../../src/coaching/next-week/bar-load";
 import { dropHeight, equalPlates } from "../../../src/coaching/next-week/drop-height";
-import { blockOf, presentStep } from "../../../src/coaching/next-week/present-step";
+import { blockOf, liftSessions } from "../../../src/coaching/next-week/lift-session";
+import { presentStep } from "../../../src/coaching/next-week/present-step";
 import { sessionSteps } from "../../../src/coaching/next-week/session-steps";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
 import { jumpAttempt } from "../series/invented-season";
-import { day, plates, session } from "./written-squad";
+import { day, plates, session, stepRows } from "./written-squad";
 
 const name = "Ilka Brandmoor";
 const asOf = day("2026-06-28");
 const step = (sets: readonly LiftingSet[]) =>
-  presentStep(sets, name, asOf, ({ sets: planned }) => planned, 112);
+  presentStep(stepRows({ sets, athlete: name, asOf, seasonDays: 112 }));
 const week = (
   iso: string,
   of: Partial<Record<"sets" | "reps" | "loadKg" | "markerKg", number>> = {},
@@ -156,8 +157,8 @@ test.each([
   [4, 3, 5, 3],
   [2, 2, 3, 3],
 ])("%i sets of %i repetitions are %i×%i", (sets, reps, blockSets, blockReps) => {
-  const work = week("2026-06-23", { sets, reps }).filter(({ kind }) => kind === "work");
-  expect(blockOf(work)).toEqual({ sets: blockSets, reps: blockReps });
+  const [lifted] = liftSessions(week("2026-06-23", { sets, reps }));
+  expect(blockOf(lifted!)).toEqual({ sets: blockSets, reps: blockReps });
 });
 
 test("the drop is the last one's, lower once contact lengthens, low for novices", () => {

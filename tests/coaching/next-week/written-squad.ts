@@ -1,6 +1,7 @@
 import type { Block } from "../../../src/coaching/blocks/block";
 import { type Day, dayFromIso } from "../../../src/coaching/calendar/day";
 import type { AthleteState } from "../../../src/coaching/next-week/athlete-state";
+import type { StepRows } from "../../../src/coaching/next-week/present-step";
 import type { Athlete } from "../../../src/coaching/record/athlete";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
 import type { Plate } from "../../../src/coaching/record/plate";
@@ -153,4 +154,16 @@ export const movesAt = (speed: (kg: number) => number) => ({
     usual: speed(kg),
     low: speed(kg) - 0.06,
   }),
+});
+
+/** What a step is read from, in a season of 18 weeks in which no day asks for less. */
+export const stepRows = (
+  over: Partial<StepRows> & Pick<StepRows, "sets" | "athlete" | "asOf">,
+): StepRows => ({
+  plannedSets: ({ sets }) => sets,
+  seasonDays: 126,
+  barKg: 20,
+  about: null,
+  lessOn: () => null,
+  ...over,
 });

@@ -7,6 +7,7 @@ import type { JumpAttempt } from "../../../src/coaching/record/jump-attempt";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
 import { squadIndex } from "../../../src/coaching/series/squad-index";
+import { stepRows } from "../next-week/written-squad";
 import { inventedSeason, liftingSet, sessionDay, wobble } from "./invented-season";
 
 const name = "Ilka Brandmoor";
@@ -39,12 +40,11 @@ const said = (lifted: readonly LiftingSet[], jumped: readonly JumpAttempt[]) => 
     athletes: [],
     rules: usualRules,
   }).of(name);
-  const planned = ({ sets: count }: { sets: number }) => count;
   return {
     hold,
     day: squadReadiness({ index, plates: [] })(name, sessionDay(sessions - 1)),
     sets: ["back squat", "bench press"].map((exercise) => squadSetToSet({ index, exercise })(name)),
-    step: presentStep(standing(lifted), name, asOf, planned, 126),
+    step: presentStep(stepRows({ sets: standing(lifted), athlete: name, asOf })),
   };
 };
 
