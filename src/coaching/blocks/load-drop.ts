@@ -1,5 +1,5 @@
 import { accept, type Outcome, refuse } from "../../outcome";
-import { hundredths } from "../bar-speed/hundredths";
+import { hundredths, speedHair } from "../bar-speed/hundredths";
 
 /** What the day's speed leaves of the plan. */
 export type LoadDrop =
@@ -24,7 +24,6 @@ export const dropBands = {
 export const usualShareOff = 0.1;
 
 /** Speeds to a hundredth: their difference is exact to a thousandth. */
-const hair = 0.0005;
 
 /**
  * Load for the remaining sets from the speed of the marker or first set against its usual: 0.06–0.10
@@ -53,11 +52,11 @@ export function loadDrop(
   }
   if (!(stepKg > 0 && stepKg <= 20)) return refuse("step-impossible", { stepKg });
   const slower = hundredths(usualSpeed) - hundredths(speed);
-  if (slower > dropBands.none.above + hair) return accept({ kind: "no heavy work", slower });
-  if (slower < dropBands.light.from - hair) {
+  if (slower > dropBands.none.above + speedHair) return accept({ kind: "no heavy work", slower });
+  if (slower < dropBands.light.from - speedHair) {
     return accept({ kind: "as planned", loadKg: plannedKg });
   }
-  const wanted = slower > dropBands.clear.above + hair ? shareOff : shareOff / 2;
+  const wanted = slower > dropBands.clear.above + speedHair ? shareOff : shareOff / 2;
   const steps = Math.ceil((wanted * plannedKg) / stepKg - 1e-9);
   const loadKg = plannedKg - steps * stepKg;
   if (!(loadKg > 0)) return refuse("step-too-large", { stepKg, loadKg: plannedKg });

@@ -1,12 +1,10 @@
 import { accept, type Outcome, refuse } from "../../outcome";
-import { hundredths } from "../bar-speed/hundredths";
+import { hundredths, speedHair } from "../bar-speed/hundredths";
 import { dropBands, loadDrop } from "../blocks/load-drop";
 import { roundDownToPlates } from "../blocks/plate-loading";
 import type { ByEye, DayDecision, DayPlan, LeftOfPlan, SeenToday } from "./day-decision";
 import { lighterSets } from "./lighter-sets";
 import { isUneven, speedOfSet } from "./set-speed";
-
-const hair = 0.0005;
 
 /**
  * What to lift, from the marker or first set. Two things are asked of it: whether it passed a band of
@@ -67,10 +65,10 @@ function bySpeed(
   const drop = loadDrop(plan.plannedKg, best, usual, plan.stepKg, 0);
   if (!drop.ok) return drop;
   const slower = usual - best;
-  const passed = slower >= dropBands.light.from - hair;
-  const unusual = low === null ? null : best < low + hair;
+  const passed = slower >= dropBands.light.from - speedHair;
+  const unusual = low === null ? null : best < low + speedHair;
   if (!passed && unusual !== true) {
-    return asPlanned(plan, -slower >= dropBands.light.from - hair);
+    return asPlanned(plan, -slower >= dropBands.light.from - speedHair);
   }
   const decided = bySlowness(slower, plan);
   const uneven = sets.length === 1 && isUneven(sets[0]!);
@@ -82,8 +80,8 @@ function bySpeed(
   return accept({ kind: "repeat the marker", slower, ifSame: decided.value });
 }
 
-const isClear = (slower: number) => slower > dropBands.clear.above + hair;
-const isTooSlow = (slower: number) => slower > dropBands.none.above + hair;
+const isClear = (slower: number) => slower > dropBands.clear.above + speedHair;
+const isTooSlow = (slower: number) => slower > dropBands.none.above + speedHair;
 
 /** What a marker so much slower leads to once it is believed. */
 function bySlowness(slower: number, plan: DayPlan): Outcome<LeftOfPlan> {

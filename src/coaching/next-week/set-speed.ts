@@ -1,15 +1,14 @@
-import { hundredths } from "../bar-speed/hundredths";
+import { hundredths, speedHair } from "../bar-speed/hundredths";
 
 /**
  * Repetitions of one set that differ by more say rather that one was misread or half done: a set
  * that would change the load is then repeated once (common practice, no source).
  */
 const widestSet = 0.15;
-const hair = 0.0005;
 
 /** Repetitions, m/s, too far apart to be of one day's speed. */
 export const isUneven = (set: readonly number[]) =>
-  Math.max(...set) - Math.min(...set) > widestSet + hair;
+  Math.max(...set) - Math.min(...set) > widestSet + speedHair;
 
 /** The mean of a set, m/s; of an uneven one no faster than its middle repetition, the slower of two. */
 export function speedOfSet(set: readonly number[]): number {
