@@ -70,11 +70,17 @@ export type CardPage = {
     readonly lead: string;
     readonly lines: readonly {
       readonly name: string;
+      /** "(in place of plate-to-plate drop jump)"; "" for the usual one. */
+      readonly instead: string;
       readonly amount: string;
       readonly write: "contact" | "cleared" | "";
     }[];
-    /** What to mind, and the longest contact in s, as the coach writes figures; null without jumps. */
-    readonly care: { readonly of: "trained" | "novice"; readonly contactS: string } | null;
+    /** What to mind of the jumps that are on the card; null without any. */
+    readonly care: {
+      /** Longest contact of a trained athlete's drop jump in s, as the coach writes figures; null without one. */
+      readonly contactS: string | null;
+      readonly box: "soft" | "firm" | null;
+    } | null;
   };
   readonly lift: {
     readonly name: string;

@@ -51,9 +51,12 @@ export function Card({ card }: { readonly card: CardPage }) {
       </p>
       <table class="jump">
         <tbody>
-          {jumps.lines.map(({ name, amount, write }) => (
-            <tr key={name}>
-              <td>{name}</td>
+          {jumps.lines.map(({ name, instead, amount, write }) => (
+            <tr key={name + instead}>
+              <td>
+                {name}
+                {instead !== "" && <small>{instead}</small>}
+              </td>
               <td>{amount}</td>
               <td class="b">
                 {write === "contact" && (
@@ -71,9 +74,7 @@ export function Card({ card }: { readonly card: CardPage }) {
           ))}
         </tbody>
       </table>
-      {jumps.care !== null && (
-        <p class="fine">{sentences.jumpCare[jumps.care.of](jumps.care.contactS)}</p>
-      )}
+      {jumps.care !== null && <p class="fine">{sentences.jumpCare(jumps.care)}</p>}
     </div>,
     <div key="lift">
       <p>

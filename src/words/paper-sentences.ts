@@ -26,11 +26,14 @@ export const paperSentences = {
     "no marker": () => "No marker set: the main lift has another in its place.",
   },
   /** What to mind while jumping; the longest contact in the coach's decimal mark. */
-  jumpCare: {
-    trained: (contactS: string) =>
-      `Contact past ${contactS} s: lower the drop. Two misses end the box jump. Achilles or calf pain: no jumps.`,
-    novice: () => "Soft box. Two misses end the box jump. Achilles or calf pain: no jumps.",
-  },
+  /** What to mind of the jumps that are on the card. */
+  jumpCare: (of: { readonly contactS: string | null; readonly box: "soft" | "firm" | null }) =>
+    [
+      ...(of.box === "soft" ? ["Soft box."] : []),
+      ...(of.contactS === null ? [] : [`Contact past ${of.contactS} s: lower the drop.`]),
+      ...(of.box === null ? [] : ["Two misses end the box jump."]),
+      "Achilles or calf pain: no jumps.",
+    ].join(" "),
   rackLead: (lifters: number, racks: number, minutes: number) =>
     `${sentence(spelled(lifters))} ${lifters === 1 ? "lifts" : "lift"} at ${spelled(racks)} ${racks === 1 ? "rack" : "racks"}, lightest first at each, about ${minutes} min. Marker sets, then jumps, then the main lift in turn: one set each, then back to the top. The card decides the load; “if slower” gives its next ones.`,
   /** What the gym lacks at once; "" where that is not known of every plate. */

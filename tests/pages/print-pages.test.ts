@@ -262,8 +262,23 @@ test("a coach who writes decimal commas reads them on paper", () => {
   const drawn = render(PicturePage({ page: page! })).replace(/<[^>]+>/g, "|");
   expect(drawn).not.toMatch(/\d\.\d/);
   expect(drawn).toMatch(/\|0,\d0\|/);
-  const { of, contactS } = cardOf(cards, "Tomas Reyerson")!.jumps.care!;
-  expect(paperSentences.jumpCare[of](contactS)).toMatch(/^Contact past 0,25 s: lower the drop\./);
+  const { care } = cardOf(cards, "Tomas Reyerson")!.jumps;
+  expect(paperSentences.jumpCare(care!)).toMatch(/^Contact past 0,25 s: lower the drop\./);
+});
+
+test("a card says what to mind of the jumps that are on it, and of no others", () => {
+  const care = (name: string, given: object = {}) =>
+    paperSentences.jumpCare(cardOf(fresh("cards", sampleClub(), given).cards, name)!.jumps.care!);
+  expect(care("Tomas Reyerson")).toBe(
+    "Contact past 0.25 s: lower the drop. Two misses end the box jump. Achilles or calf pain: no jumps.",
+  );
+  expect(care("Wren Castellow")).toBe(
+    "Soft box. Two misses end the box jump. Achilles or calf pain: no jumps.",
+  );
+  // That week hops are in place of the drop.
+  expect(care("Priya Tellander", { today: "2026-05-10", monday: "2026-05-11" })).toBe(
+    "Two misses end the box jump. Achilles or calf pain: no jumps.",
+  );
 });
 
 test("charts of a coach who keeps pounds say pounds, in the names of the drawings too", () => {

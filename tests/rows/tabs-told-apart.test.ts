@@ -195,8 +195,8 @@ test("a formula's day is one cell; a range of several is none", () => {
     return day.ok ? day.value : day.refusal.code;
   };
   expect(found([["2026-06-16"]])).toBe(today);
-  expect(found([["2026-06-16", "2026-06-16"]])).toBe("as-of-not-a-day");
-  expect(found([["2026-06-16"], ["2026-06-16"]])).toBe("as-of-not-a-day");
+  expect(found([["2026-06-16", "2026-06-16"]])).toBe("as-of-not-one-cell");
+  expect(found([["2026-06-16"], ["2026-06-16"]])).toBe("as-of-not-one-cell");
   expect(found(["2026-06-16"])).toBe(today);
   expect(found("31/31/2026")).toBe("as-of-not-a-day");
   const ancient = new Date(2026, 0, 1);

@@ -36,7 +36,8 @@ export function cardSession(
     const dropping = item.exercise.includes("drop jump");
     const boxing = item.exercise.includes("box jump");
     return {
-      name: `${sentence(item.exercise)}${place(item)}`,
+      name: sentence(item.exercise),
+      instead: place(item).trim(),
       amount: dropping
         ? `${many}, from ${from}`
         : boxing
@@ -45,6 +46,8 @@ export function cardSession(
       write: dropping ? ("contact" as const) : boxing ? ("cleared" as const) : ("" as const),
     };
   });
+  const writes = (what: (typeof lines)[number]["write"]) =>
+    lines.some(({ write }) => write === what);
   const contacts = landings.reduce((sum, item) => sum + item.contacts, 0);
   return {
     jumps: {
@@ -57,7 +60,10 @@ export function cardSession(
       care:
         lines.length === 0
           ? null
-          : { of: novice ? "novice" : "trained", contactS: numbers.speed(longestContactS) },
+          : {
+              contactS: writes("contact") && !novice ? numbers.speed(longestContactS) : null,
+              box: writes("cleared") ? (novice ? "soft" : "firm") : null,
+            },
     },
     assistance: assistanceLines(
       items.filter(({ kind }) => kind === "assistance"),
