@@ -313,3 +313,29 @@ test("the sets of a slow day show its block: nobody goes back to five for a load
   const slow = ["2026-04-21", "2026-04-28"].flatMap((iso) => on(iso, 80, 0.08));
   expect(weekOf("2026-05-04", [...fives, ...slow]).loads).toEqual(["3x5 85", "3x5 85"]);
 });
+
+test("fewer sets than the most at the plan make a lighter week, not fewer than of another plan", () => {
+  const less = (...days: Lifted[]) => plans(days).map((one) => one.less);
+  const at = (iso: string, loadKg: number, sets: number, reps = 5): Lifted => [
+    iso,
+    loadKg,
+    reps,
+    null,
+    sets,
+  ];
+  // Five sets once, then three: three sets lighter are fewer than the five.
+  expect(less(at("2026-05-05", 80, 5), at("2026-05-07", 80, 3), at("2026-05-12", 70, 3))).toEqual([
+    null,
+    null,
+    "light",
+  ]);
+  // Five sets at another load, or of other repetitions, say nothing of three at this one.
+  expect(less(at("2026-05-05", 75, 5), at("2026-05-07", 80, 3), at("2026-05-12", 70, 3))).toEqual([
+    null,
+    null,
+    null,
+  ]);
+  expect(
+    less(at("2026-05-05", 80, 5), at("2026-05-07", 80, 3, 3), at("2026-05-12", 70, 3, 3)),
+  ).toEqual([null, null, null]);
+});

@@ -1,7 +1,7 @@
 import { jStat } from "jstat";
 import { usualLineSettings } from "../../../src/coaching/bar-speed/line-settings";
 import { squadLines } from "../../../src/coaching/bar-speed/squad-lines";
-import { usualLead } from "../../../src/coaching/next-week/usual-lead";
+import { usualLead, usualLeadAt } from "../../../src/coaching/next-week/usual-lead";
 import { exerciseKey } from "../../../src/coaching/record/exercise-key";
 import { squadIndex } from "../../../src/coaching/series/squad-index";
 import { inventedSeason, sessionDay } from "../series/invented-season";
@@ -48,4 +48,20 @@ test("its slow end is the lower limit of the 80 % prediction interval of a new d
   // Far from every load lifted the line itself is known less well.
   const far = usualLead(line, own, "work", 120);
   expect(far.usual - far.low).toBeGreaterThan(usual - low);
+});
+
+test("at a load at which markers were taken the marker decides, at others the first work set", () => {
+  const work = own.filter(({ leads }) => leads === "work");
+  const [markerKg, workKg] = [45, work[0]!.loadKg!];
+  const markers = work.map((one) => ({ ...one, leads: "marker" as const, loadKg: markerKg }));
+  const taken = [...markers, ...own];
+  // Markers move faster than the line's work sets do at their load.
+  const fit = { ...line, leads: { ...line.leads, marker: { ...line.leads.marker, offset: 0.1 } } };
+  const [ofMarker, ofWork] = (["marker", "work"] as const).map((kind) =>
+    usualLead(fit, taken, kind, markerKg),
+  );
+  expect(ofMarker).not.toEqual(ofWork);
+  expect(usualLeadAt(fit, taken, markerKg)).toEqual(ofMarker);
+  expect(usualLeadAt(fit, taken, workKg)).toEqual(usualLead(fit, taken, "work", workKg));
+  expect(usualLeadAt(fit, own, markerKg)).toEqual(usualLead(fit, own, "work", markerKg));
 });
