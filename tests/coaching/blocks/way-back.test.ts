@@ -80,3 +80,16 @@ test("without a break, and long after one, there is no way back", () => {
   expect(next([], "2026-05-18")).toBeNull();
   expect(next(first, "2026-07-27")).toBeNull();
 });
+
+test("six weeks under the load from before are the way back; after them another break goes from where one was", () => {
+  const back = (weeks: number) => {
+    const under = Array.from({ length: weeks + 1 }, (_, at) => ({
+      day: day("2026-06-02") + 7 * at,
+      loadKg: 67.5,
+    }));
+    const last = under[under.length - 1]!.day;
+    const again = { day: last + 28, loadKg: 55 };
+    return wayBack([...before, ...under, again], 1, again.day + 7, 2.5)?.beforeKg;
+  };
+  expect([back(5), back(6), back(7)]).toEqual([85, 85, 67.5]);
+});
