@@ -339,3 +339,13 @@ test("fewer sets than the most at the plan make a lighter week, not fewer than o
     less(at("2026-05-05", 80, 5), at("2026-05-07", 80, 3, 3), at("2026-05-12", 70, 3, 3)),
   ).toEqual([null, null, null]);
 });
+
+test("the fewer sets of a lighter week, or of one eased for a race, are no smaller block", () => {
+  const fives = (iso: string, loadKg: number, sets: number) =>
+    session(name, iso, { sets, reps: 5, loadKg, markerKg: 60 });
+  const whole = ["2026-04-14", "2026-04-21", "2026-04-28"].flatMap((iso) => fives(iso, 80, 5));
+  expect(weekOf("2026-05-11", [...whole, ...fives("2026-05-05", 70, 3)]).loads[0]).toBe("5x5 80");
+  const races = [race("2026-05-03", 9, { race: "R1", distanceKm: 42.195, matters: "B" })];
+  const eased = [...whole, ...fives("2026-05-12", 72.5, 3)];
+  expect(weekOf("2026-05-18", eased, { races }).loads[0]).toBe("5x5 80");
+});

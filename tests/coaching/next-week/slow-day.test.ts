@@ -22,6 +22,7 @@ const slow = (...sets: LiftingSet[]) => slowDay(sets, lead);
 test("a marker at the first band of the load drop, or as good as that, is slow", () => {
   // 0.80 less 0.06, and 0.02 by which the usual speed may have moved since.
   expect(slow(at(marker, 0.76, 0.76, 0.76))).toBe(true);
+  expect(slow({ ...at(marker), repSpeeds: [0.76, null, 0.76] })).toBe(true);
   expect(slow(at(marker, 0.77, 0.77, 0.77))).toBe(false);
   expect(asked[asked.length - 1]).toEqual(["marker", 45, on]);
 });
@@ -48,6 +49,11 @@ test("one figure of the set is its speed; without a speed, a load or a usual spe
   expect(slow({ ...at(marker), setSpeed: 0.7 })).toBe(true);
   expect(slow({ ...at(marker), setSpeed: 0.8 })).toBe(false);
   expect(slow(at(marker))).toBe(false);
+  // Nor does it make a slow one beside it any less slow.
+  const bad = at(marker, 0.7, 0.7, 0.7);
+  expect(slow(at(marker), bad)).toBe(true);
+  expect(slow({ ...at(marker, 0.8), loadKg: null }, bad)).toBe(true);
+  expect(slow({ ...at(marker, 0.8), loadKg: 50 }, bad)).toBe(true);
   expect(slow({ ...at(marker, 0.5), loadKg: null })).toBe(false);
   expect(slow({ ...at(marker, 0.5), loadKg: 50 })).toBe(false);
   expect(slow()).toBe(false);
