@@ -76,10 +76,9 @@ function dayFormula(
   const low = known(session.lowLeadSpeed);
   const plates = platesFor(session) ?? '""';
   const first = session.markerKg === null;
-  const setsLeft = first ? session.sets - 1 : session.sets;
   const seenAt = !first ? cell("marker") : usual === '""' ? usual : cell("load");
   const figures = `${unit === "lb" ? unit : ""}${mark === "," ? mark : ""}`;
-  return `=DAY_LOAD(${cell("typed")},${usual},${cell("load")},${setsLeft},${exact(stepKg)},${seenAt},${plates},${exact(session.barKg)},${low},${shareOff}${figures && `,"${figures}"`})`;
+  return `=DAY_LOAD(${cell("typed")},${usual},${cell("load")},${session.setsAfterLead},${exact(stepKg)},${seenAt},${plates},${exact(session.barKg)},${low},${shareOff}${figures && `,"${figures}"`})`;
 }
 
 /** The plates, and of which load they are once the coach changes it: nothing here counts plates anew. */

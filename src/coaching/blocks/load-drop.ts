@@ -23,8 +23,6 @@ export const dropBands = {
 /** Share off a clearly slow day, and half of it a slightly slow one (common practice, no source). */
 export const usualShareOff = 0.1;
 
-/** Speeds to a hundredth: their difference is exact to a thousandth. */
-
 /**
  * Load for the remaining sets from the speed of the marker or first set against its usual: 0.06–0.10
  * m/s slower half the share off (5 %), more the whole of it (10 %), beyond 0.15 m/s no heavy work. Both

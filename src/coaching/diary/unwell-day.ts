@@ -1,21 +1,15 @@
-import { bodyParts } from "../availability/body-part";
 import type { Day } from "../calendar/day";
 import type { AvailabilitySpell } from "../record/availability-spell";
-import { symptomWords } from "./symptom-words";
+import { type Beside, saysUnwell } from "./says-unwell";
 
 /** Days a word of pain or illness is asked after before sets are written (common practice, no source). */
 const recentDays = 3;
-/** Soreness is rated by itself, and every runner has some in the legs. */
-const ofSoreness = /^(?:sore|soreness|stiff|stiffness|tender|tenderness|muskelkater|steif)$/;
-
-/** Beside a set "chest up" is a cue, and it is the bar that is cold; beside a run the weather is. */
-const cues = { diary: /^$/, set: /^(?:chest|cold|brust.*)$/, run: /^cold$/ } as const;
 
 /** What was written on a day, in the diary or beside a set, jump or run. */
 export type Written = {
   readonly day: Day;
   readonly text: string;
-  readonly beside: keyof typeof cues;
+  readonly beside: Beside;
 };
 
 /**
@@ -33,10 +27,8 @@ export function unwellDay(
 ): Day | null {
   const answered = Math.max(...spells.map(({ from }) => (from > asOf ? -Infinity : from)));
   const days = written.flatMap(({ day, text, beside }) => {
-    if (day > asOf || day <= asOf - recentDays || day <= answered) return [];
-    const symptoms = symptomWords(text).filter((word) => !cues[beside].test(word));
-    const elsewhere = symptoms.length > 0 && bodyParts(text).some((part) => part !== "leg");
-    return elsewhere || symptoms.some((word) => !ofSoreness.test(word)) ? [day] : [];
+    const asked = day <= asOf && day > asOf - recentDays && day > answered;
+    return asked && saysUnwell(text, beside) ? [day] : [];
   });
   return days.length === 0 ? null : Math.max(...days);
 }

@@ -1,10 +1,11 @@
 import type { Day } from "../calendar/day";
+import { usualRules } from "../record/squad-rules";
 import type { Setting, SpeedSet } from "../series/speed-set";
 import type { HoldNote } from "./season-hold";
 import type { SeasonDays } from "./season-measure";
 
-/** So many sessions in another setting would make a baseline of their own (common practice, no source). */
-const ownBaseline = 6;
+/** So many sessions in another setting would make a baseline of their own. */
+const ownBaseline = usualRules.baselineSessions;
 
 /** One note for each way another setting differs: how many sessions, since when, from what. */
 export function settingNotes(

@@ -1,12 +1,11 @@
 import type { WhoMay } from "../availability/who-may";
-import { leastReserve } from "../blocks/next-block";
-import { mostReps } from "../blocks/repetition-load";
 import type { Restart } from "../blocks/restart";
 import type { Race } from "../record/race";
 import type { AthleteState } from "./athlete-state";
 import type { LineReason } from "./line-reason";
 import type { PresentStep } from "./present-step";
 import type { ProposedSession } from "./proposed-line";
+import { leavesReserve } from "./reserve-guard";
 
 /** What stands for the main lift, and for jumps for which there are no plates. */
 export function swapReasons(sessions: readonly ProposedSession[], { site }: WhoMay): LineReason[] {
@@ -92,6 +91,7 @@ export function droppedReasons(
   rest: Restart | null,
 ): LineReason[] {
   if (from === null || rest !== null) return [];
-  const guarded = guardKg !== null && mostReps(from / guardKg) - block.reps < leastReserve;
-  return guarded ? [] : [{ code: "lighter-plan", facts: { from, kg: loadKg } }];
+  return leavesReserve(block, from, guardKg)
+    ? [{ code: "lighter-plan", facts: { from, kg: loadKg } }]
+    : [];
 }

@@ -1,6 +1,7 @@
 import { leastReserve } from "../blocks/next-block";
 import { restartAfter } from "../blocks/restart";
 import type { Day } from "../calendar/day";
+import { mostSessions } from "../season/usual-sessions-a-week";
 import type { LiftSession } from "./lift-session";
 
 /** What a session's load is judged by. */
@@ -21,7 +22,6 @@ export type PlannedLoad = {
 
 /** A lighter week is one (common practice, no source). */
 const lightDays = 7;
-const mostSessions = 2;
 
 /**
  * The load each session stands for: what was lifted, but on a day that asked for less than its plan

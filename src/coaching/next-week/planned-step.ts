@@ -20,7 +20,7 @@ export type PlannedStep = {
 /** The step for next week: the first of these that has a say. */
 export function plannedStep(given: StepGiven): PlannedStep {
   const { step, size } = given;
-  const back = wayBack(step.sessions, given.sessionsAWeek, given.monday, size.stepKg);
+  const back = wayBack(step.sessions, step.sessionsAWeek, given.monday, size.stepKg);
   return (
     stepAfterTimeOff(given, back) ??
     stepAfterMarathon(given) ??

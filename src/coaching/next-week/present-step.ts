@@ -25,6 +25,8 @@ export type PresentStep = {
   /** The load before it, kg, where the last week's sessions were lighter and no row says why; null otherwise. */
   readonly droppedFromKg: number | null;
   readonly lastDay: Day;
+  /** As written in the Athletes table or, where nothing is, as often as the athlete came. */
+  readonly sessionsAWeek: number;
   /** Weeks with a session at this block and load, the latest run of them. */
   readonly weeksHeld: number;
   /** No other block than the rotation's first was done this season. */
@@ -74,9 +76,8 @@ export function presentStep(given: StepRows): PresentStep | null {
   const last = sessions[sessions.length - 1];
   if (last === undefined) return null;
   const days = sessions.map(({ day }) => day);
-  const plans = plannedLoads(sessions, usualSessionsAWeek(given.about, days), ({ all, day }) =>
-    given.lessOn(all, day),
-  );
+  const sessionsAWeek = usualSessionsAWeek(given.about, days);
+  const plans = plannedLoads(sessions, sessionsAWeek, ({ all, day }) => given.lessOn(all, day));
   const { loadKg, less } = plans[plans.length - 1]!;
   let whole = sessions.length - 1;
   while (plans[whole]!.less !== null) whole--;
@@ -106,6 +107,7 @@ export function presentStep(given: StepRows): PresentStep | null {
           from !== null && from > loadKg && days[at]! > last.day - weekLong,
       )?.droppedFromKg ?? null,
     lastDay: last.day,
+    sessionsAWeek,
     weeksHeld: new Set(days.slice(held).map(mondayOf)).size,
     firstTurn: sessions
       .filter(({ day }, at) => day > asOf - given.seasonDays && !isFew(at))

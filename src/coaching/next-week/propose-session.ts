@@ -98,12 +98,14 @@ export function sessionProposer(
     const decides = markerKg === null ? "work" : "marker";
     const lead = instead ? null : state.usualLead(decides, markerKg ?? kg);
     const usual = lead?.usual ?? null;
+    const setsAfterLead = markerKg === null ? sets - 1 : sets;
     const floorFrom = instead ? null : state.usualSpeed(kg);
     return {
       day,
       minute,
       block,
       sets,
+      setsAfterLead,
       reps: block.reps,
       loadKg: kg,
       barKg: step.barKg,
@@ -129,7 +131,7 @@ export function sessionProposer(
           ? []
           : dayBands({
               plannedKg: kg,
-              setsLeft: markerKg === null ? sets - 1 : sets,
+              setsLeft: setsAfterLead,
               usualSpeed: usual,
               lowSpeed: lead?.low ?? null,
               stepKg: gymStepKg(gymPlates(plates, given.unit)),

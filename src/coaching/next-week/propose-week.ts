@@ -5,6 +5,7 @@ import { type Restart, restartAfter } from "../blocks/restart";
 import { stepSizeOf } from "../blocks/step-size";
 import type { Day } from "../calendar/day";
 import { daysSinceMarathon, raceNear } from "../season/race-hours";
+import { mostSessions } from "../season/usual-sessions-a-week";
 import type { AthleteState } from "./athlete-state";
 import { barLoad } from "./bar-load";
 import { chosenDays } from "./chosen-days";
@@ -26,7 +27,7 @@ import type { LineGiven, ProposedWeek } from "./proposed-line";
 import { guardOf, toldGuardOf } from "./reserve-guard";
 import { sessionSteps } from "./session-steps";
 import { gymPlates } from "./usual-plates";
-import { mostSessions, weekFrame } from "./week-frame";
+import { weekFrame } from "./week-frame";
 
 /** One week's sets for one athlete from the rows as they stand, with every reason. */
 export function proposeWeek(given: LineGiven): ProposedWeek {
@@ -67,7 +68,6 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     size,
     rules,
     mayDo: who.mayDo,
-    sessionsAWeek,
     monday,
     // A week in which one session prepares a race goes no step on.
     kind: racing ? "race week" : kind,

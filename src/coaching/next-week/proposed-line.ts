@@ -21,6 +21,8 @@ export type ProposedSession = {
   readonly minute: number;
   readonly block: Block;
   readonly sets: number;
+  /** Work sets after the set that decides the day, the marker or else the first of them. */
+  readonly setsAfterLead: number;
   readonly reps: number;
   readonly loadKg: number;
   readonly barKg: number;

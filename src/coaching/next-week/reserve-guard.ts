@@ -27,6 +27,10 @@ export function seenLessThanEstimated(state: AthleteState, step: PresentStep): b
   return state.strengthLowKg !== null && fewLeft(step);
 }
 
+/** Whether two repetitions stay in reserve at a load; without a guard nothing says that they do not. */
+export const leavesReserve = (block: Block, loadKg: number, guardKg: number | null): boolean =>
+  guardKg === null || mostReps(loadKg / guardKg) - block.reps >= leastReserve;
+
 /** The load, or less of it where two repetitions would not stay in reserve. */
 export function keepingReserve(
   block: Block,
@@ -34,9 +38,8 @@ export function keepingReserve(
   guardKg: number | null,
   stepKg: number,
 ): number {
-  if (guardKg === null) return loadKg;
   let kg = loadKg;
-  while (kg > stepKg && mostReps(kg / guardKg) - block.reps < leastReserve) kg -= stepKg;
+  while (kg > stepKg && !leavesReserve(block, kg, guardKg)) kg -= stepKg;
   return kg;
 }
 

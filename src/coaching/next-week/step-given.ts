@@ -17,7 +17,6 @@ export type StepGiven = {
   readonly size: StepSize;
   readonly rules: SquadRules;
   readonly mayDo: WhoMay["mayDo"];
-  readonly sessionsAWeek: number;
   readonly monday: Day;
   /** Days since a marathon whose easing is not over; null otherwise. */
   readonly marathonDays: number | null;

@@ -7,13 +7,10 @@ import type { Race } from "../record/race";
 import { type GymDays, gymDays } from "../season/gym-days";
 import { isCutForRace, type WeekKind, weekKind } from "../season/race-hours";
 import { raceWeekSets } from "../season/race-week-sets";
-import { usualSessionsAWeek } from "../season/usual-sessions-a-week";
+import { mostSessions, usualSessionsAWeek } from "../season/usual-sessions-a-week";
 import { type PresentStep, presentStep } from "./present-step";
 import type { LineGiven } from "./proposed-line";
 import { whyLess } from "./why-less";
-
-/** Gym sessions of a week at most, in a racing season (common practice, no source). */
-export const mostSessions = 2;
 
 /** One athlete's week before a load is thought of: races, where the ladder stands, days that suit. */
 export type WeekFrame = {
@@ -56,7 +53,7 @@ export function weekFrame(given: LineGiven): WeekFrame {
       whyLess(session, { day, races, rules, state, asOf, mayDo: mayOn(day).mayDo }),
   });
   const mayLift = (day: Day) => mayOn(day).not === null;
-  const sessionsAWeek = usualSessionsAWeek(athlete, step?.sessions.map(({ day }) => day) ?? []);
+  const sessionsAWeek = step?.sessionsAWeek ?? usualSessionsAWeek(athlete, []);
   const wanted = Math.min(mostSessions, Math.max(1, sessionsAWeek));
   const days =
     step === null

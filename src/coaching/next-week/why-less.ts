@@ -1,6 +1,6 @@
 import type { MayDoOn } from "../availability/spell-on";
 import { type Day, mondayOf } from "../calendar/day";
-import { symptomWords } from "../diary/symptom-words";
+import { saysUnwell } from "../diary/says-unwell";
 import type { LiftingSet } from "../record/lifting-set";
 import type { Race } from "../record/race";
 import type { SquadRules } from "../record/squad-rules";
@@ -31,7 +31,7 @@ export function whyLess(
 ): AskedLess {
   const { day, asOf, races, rules, state, mayDo } = given;
   const unwell = state.unwellDay !== null && day > asOf - painDays;
-  if (mayDo !== "full" || unwell || session.some(({ note }) => symptomWords(note).length > 0)) {
+  if (mayDo !== "full" || unwell || session.some(({ note }) => saysUnwell(note, "set"))) {
     return "may not";
   }
   // A week is eased by its first session: the second may lie past the marathon's last day.

@@ -1,6 +1,8 @@
 import { type Day, mondayOf } from "../calendar/day";
 import type { Athlete } from "../record/athlete";
 
+/** Gym sessions of a week at most, in a racing season (common practice, no source). */
+export const mostSessions = 2;
 /** Sessions a week of an athlete nothing is known of, and what tells otherwise (common practice, no source). */
 const usual = 2;
 const leastWeeks = 3;

@@ -34,6 +34,9 @@ test("under a limit, with pain noted beside a set, or in the week of pain in the
   const slow = (iso: string) => on(iso, 0.12);
   expect(why("2026-06-11", { mayDo: "modified" }, slow("2026-06-11"))).toBe("may not");
   expect(why("2026-06-11", {}, on("2026-06-11", 0.12, "calf pain"))).toBe("may not");
+  // A cue and sore legs are no pain.
+  for (const note of ["chest up", "bar cold", "quads sore"])
+    expect(why("2026-06-11", {}, on("2026-06-11", 0.12, note))).toBe("slow");
   const unwell = { state: { ...state(name, movesAt(speed)), unwellDay: day("2026-06-13") } };
   expect(why("2026-06-08", unwell, slow("2026-06-08"))).toBe("may not");
   expect(why("2026-06-07", unwell, slow("2026-06-07"))).toBe("slow");
