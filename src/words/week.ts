@@ -31,8 +31,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "no-day": "No day of this week keeps the hours asked for around races and key runs.",
   ahead: "If all before it goes as planned.",
   "step-ahead": ({ fromKg, toKg }) => `A step on, ${kg(fromKg)} to ${kg(toKg)} kg.`,
-  restart: ({ days, percent }) =>
-    `Off ${days} days longer than usual: ${kg(percent)} % off the load before${Number(percent) >= 20 ? ", half the sets" : ""}.`,
+  restart: ({ days, percent, before }) =>
+    `Off ${days} days longer than usual: ${kg(percent)} % off ${before === undefined ? "the load before" : `the ${kg(before)} kg of before`}${Number(percent) >= 20 ? ", half the sets" : ""}.`,
   "restart-again": ({ days, before }) =>
     `Off ${days} days longer than usual, and not yet back at the ${kg(before)} kg of before: no more than last time.`,
   "after-marathon": ({ days }) =>

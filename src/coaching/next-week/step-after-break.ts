@@ -7,21 +7,23 @@ import type { StepGiven } from "./step-given";
 /** Share off between the rest after a marathon and usual loads again (common practice, no source). */
 const easedAfterMarathon = 0.1;
 
+/** Loads lie further apart. */
+const hairKg = 1e-6;
+
 /** The step after time off the lift; null when there was none, or a marathon's easing asks for more. */
 export function stepAfterTimeOff(given: StepGiven, back: WayBack | null): PlannedStep | null {
   const { rest, step } = given;
   if (rest === null || (given.marathonDays !== null && !rest.halfSets)) return null;
-  const facts = { days: rest.daysOff, percent: 100 * rest.off };
   // Lifted only in the week it was taken down for the last time off: nothing is taken off it once more.
   const again = back !== null && mondayOf(step.lastDay) === mondayOf(back.sinceDay) ? back : null;
   const loadKg = (again?.beforeKg ?? step.loadKg) * (1 - rest.off);
-  return again && loadKg > step.loadKg
-    ? sameBlock(
-        given,
-        step.loadKg,
-        { code: "restart-again", facts: { ...facts, before: again.beforeKg } },
-        rest.halfSets,
-      )
+  const facts = {
+    days: rest.daysOff,
+    percent: 100 * rest.off,
+    ...(again && { before: again.beforeKg }),
+  };
+  return again && loadKg >= step.loadKg - hairKg
+    ? sameBlock(given, step.loadKg, { code: "restart-again", facts }, rest.halfSets)
     : sameBlock(given, loadKg, { code: "restart", facts }, rest.halfSets);
 }
 

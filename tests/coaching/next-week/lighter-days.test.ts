@@ -196,6 +196,29 @@ test("after few repetitions in reserve a lighter load is not asked about", () =>
   expect([asked(1), asked(2)]).toEqual([null, 85]);
 });
 
+test("a lighter week is counted from its own first day, not from a slow day before it", () => {
+  const week = plans([
+    ["2026-05-05", 85, 5],
+    ["2026-05-07", 75, 5, "slow"],
+    ["2026-05-14", 72.5, 5, null, 2],
+    ["2026-05-19", 72.5, 5, null, 2],
+  ]);
+  expect(week.map(({ less }) => less)).toEqual([null, "slow", "light", "light"]);
+});
+
+test("ten days without the lift are its time off to whoever comes twice a week: nobody who comes once is asked why it was lighter", () => {
+  const asked = (iso: string) =>
+    plannedLoads(
+      [
+        { day: day("2026-05-05"), loadKg: 85 },
+        { day: day(iso), loadKg: 80 },
+      ].map((one) => ({ ...one, reps: 5, sets: 3, movedWell: true, reserve: null })),
+      1,
+      () => null,
+    )[1]!.droppedFromKg;
+  expect([asked("2026-05-14"), asked("2026-05-15")]).toEqual([85, null]);
+});
+
 test("after a lighter week the load from before it comes again, whole sets with it", () => {
   const lighter = on("2026-04-30", 72.5, 0).filter(({ set }) => set !== 3);
   const { loads, said } = weekOf("2026-05-04", [...twoWeeks, ...lighter]);
@@ -274,6 +297,8 @@ test("a day is slow by the better of its markers, to two hundredths of where the
   expect(slowDay([{ ...marker(0), repSpeeds: [], setSpeed: speed(67.5) - 0.1 }], lead)).toBe(true);
   expect(slow({ ...marker(0.1), repSpeeds: [] })).toBe(false);
   expect(slowDay([marker(0.1)], () => null)).toBe(false);
+  // Without its load a set is not taken for one of no load at all.
+  expect(slow({ ...marker(0), loadKg: null })).toBe(false);
   expect(slow()).toBe(false);
 });
 
@@ -292,6 +317,22 @@ test("away again and again, nothing is taken off a load that was taken down for 
       /^Off \d+ days longer than usual, and not yet back at the 85 kg of before:/,
     );
   }
+  // 30 % off 100 are 70, on plates too: off again it is the same, and nothing is called off it.
+  const hundred = weekOf("2026-03-30", monthly(100, 70));
+  expect([hundred.loads[0], hundred.said[0]]).toEqual([
+    "2x5 70",
+    "Off 25 days longer than usual, and not yet back at the 100 kg of before: no more than last time.",
+  ]);
+});
+
+test("longer away than the last time, more is taken off the load of before, and it is named", () => {
+  // Twelve days off after 85: 76.5, on plates 75. Then four weeks off: 30 % off 85, not off 75.
+  const back = [...twoWeeks, ...on("2026-05-12", 75, 0)];
+  const { loads, said } = weekOf("2026-06-08", back);
+  expect(loads[0]).toBe("2x5 57.5");
+  expect(said[0]).toBe(
+    "Off 25 days longer than usual: 30 % off the 85 kg of before, half the sets.",
+  );
 });
 
 test("away again after grades were climbed, the time off takes its share of what was lifted last", () => {
