@@ -36,19 +36,19 @@ export function wayBack(
   stepKg: number,
 ): WayBack | null {
   let beforeKg = 0;
-  /** First session after the latest break that is not come back from. */
-  let since: Day | null = null;
+  /** First session after the latest break that is not come back from; without one it lies too far back. */
+  let since: Day = Number.NEGATIVE_INFINITY;
   for (const [at, { day, loadKg }] of sessions.entries()) {
     const earlier = sessions[at - 1];
     const away = earlier !== undefined && restartAfter(day - earlier.day, sessionsAWeek) !== null;
     if (away) since = day;
     // Once reached, a lighter load is the rotation's own reset, not the break's.
-    if (since === null || loadKg >= beforeKg || day - since > longest) {
+    if (loadKg >= beforeKg || day - since > longest) {
       beforeKg = loadKg;
-      since = null;
+      since = Number.NEGATIVE_INFINITY;
     }
   }
-  if (since === null || from - since > longest) return null;
+  if (from - since > longest) return null;
   const last = sessions[sessions.length - 1]!;
   if (mondayOf(last.day) >= mondayOf(from))
     return { beforeKg, sinceDay: since, gradeKg: last.loadKg };

@@ -39,7 +39,6 @@ export function dayBands(plan: DayPlan & { readonly usualSpeed: number }): reado
       if (last) bands[end] = { ...last, from: (at + 1) / 100 };
       bands.push({ from: null, to: last ? speed : null, loadKg, share, repeatFrom });
     } else if (repeat) bands[end] = { ...last, repeatFrom };
-    if (loadKg === null && !repeat) break;
   }
   return bands;
 }

@@ -71,7 +71,7 @@ function bySpeed(
     return asPlanned(plan, -slower >= dropBands.light.from - speedHair);
   }
   const decided = bySlowness(slower, plan);
-  const uneven = sets.length === 1 && isUneven(sets[0]!);
+  const uneven = isUneven(sets[0]!);
   const wholeShare = isClear(slower) && !isTooSlow(slower);
   const doubt = unusual === null ? wholeShare : unusual !== passed;
   if (!decided.ok || sets.length > 1 || !(uneven || doubt)) return decided;

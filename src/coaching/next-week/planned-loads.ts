@@ -45,11 +45,12 @@ export function plannedLoads<Session extends LiftedDay>(
   let lightFrom: Day | null = null;
   for (const [at, session] of sessions.entries()) {
     const { day, loadKg, sets, reps, movedWell } = session;
-    const before = sessions[at - 1];
+    // The first is its own plan.
+    const before = sessions[at - 1] ?? session;
     const plan = planned[at - 1]?.loadKg ?? loadKg;
     let less: LessOn | null = null;
     let droppedFromKg: number | null = null;
-    if (before !== undefined && loadKg < plan && reps <= before.reps) {
+    if (loadKg < plan && reps <= before.reps) {
       const why = lessOn(session);
       const gap = day - before.day;
       const rest = restartAfter(gap, sessionsAWeek);
@@ -69,7 +70,7 @@ export function plannedLoads<Session extends LiftedDay>(
     }
     if (less === "light") lightFrom ??= day;
     if (less === null) {
-      fullSets = loadKg === plan && reps === before?.reps ? Math.max(fullSets, sets) : sets;
+      fullSets = loadKg === plan && reps === before.reps ? Math.max(fullSets, sets) : sets;
       lightFrom = null;
     }
     planned.push({ loadKg: less === null ? loadKg : plan, less, droppedFromKg });

@@ -103,8 +103,7 @@ export function presentStep(given: StepRows): PresentStep | null {
     less,
     droppedFromKg:
       plans.find(
-        ({ droppedFromKg: from }, at) =>
-          from !== null && from > loadKg && days[at]! > last.day - weekLong,
+        ({ droppedFromKg: from }, at) => (from ?? 0) > loadKg && days[at]! > last.day - weekLong,
       )?.droppedFromKg ?? null,
     lastDay: last.day,
     sessionsAWeek,

@@ -98,6 +98,7 @@ export function sessionProposer(
     const decides = markerKg === null ? "work" : "marker";
     const lead = instead ? null : state.usualLead(decides, markerKg ?? kg);
     const usual = lead?.usual ?? null;
+    const low = lead?.low ?? null;
     const setsAfterLead = markerKg === null ? sets - 1 : sets;
     const floorFrom = instead ? null : state.usualSpeed(kg);
     return {
@@ -125,7 +126,7 @@ export function sessionProposer(
       items: instead ? items.filter((item) => item.kind !== "marker") : items,
       drop,
       usualLeadSpeed: usual,
-      lowLeadSpeed: lead?.low ?? null,
+      lowLeadSpeed: low,
       bands:
         usual === null
           ? []
@@ -133,7 +134,7 @@ export function sessionProposer(
               plannedKg: kg,
               setsLeft: setsAfterLead,
               usualSpeed: usual,
-              lowSpeed: lead?.low ?? null,
+              lowSpeed: low,
               stepKg: gymStepKg(gymPlates(plates, given.unit)),
               usualDrop: rules.loadDrop,
               gym: { plates, barKg: step.barKg },

@@ -47,7 +47,7 @@ export function weekFrame(given: LineGiven): WeekFrame {
     asOf,
     plannedSets: (block, day) => setsOn(block.sets, day),
     seasonDays: 7 * rules.seasonWeeks,
-    barKg: usualBarKg(given.unit ?? "kg"),
+    barKg: usualBarKg(given.unit),
     about: athlete,
     lessOn: (session, day) =>
       whyLess(session, { day, races, rules, state, asOf, mayDo: mayOn(day).mayDo }),

@@ -46,11 +46,33 @@ test("a mean midway between two hundredths counts as the faster one, as a coach 
   });
 });
 
-test("an interval that lies above the usual speed is none: the bands judge alone", () => {
-  const atUsual = { kind: "speeds", sets: [[0.64, 0.64]] } as const;
-  expect(decideToday(atUsual, { ...plan, lowSpeed: 0.7 })).toMatchObject({
-    value: { kind: "as planned" },
-  });
+test("without an interval, or with one that lies above the usual speed, the bands judge alone", () => {
+  const seen = (speed: number) => ({ kind: "speeds", sets: [[speed, speed]] }) as const;
+  for (const lowSpeed of [0.7, null]) {
+    const kindAt = (speed: number) => {
+      const decided = decideToday(seen(speed), { ...plan, lowSpeed });
+      return decided.ok && decided.value.kind;
+    };
+    // Usual 0.64: up to 0.05 slower the plan, up to 0.10 half the share off at once, more once it is seen twice.
+    expect([0.64, 0.63, 0.59, 0.58, 0.54, 0.53].map(kindAt)).toEqual([
+      "as planned",
+      "as planned",
+      "as planned",
+      "lighter",
+      "lighter",
+      "repeat the marker",
+    ]);
+  }
+});
+
+test("a plan that these plates do not make is told with the load that they make", () => {
+  const gym = { plates, barKg: 20 };
+  const toldAt = (plannedKg: number) => {
+    const decided = decideToday({ kind: "by eye", word: "usual" }, { ...plan, plannedKg, gym });
+    return decided.ok && "builtKg" in decided.value && decided.value.builtKg;
+  };
+  // A pair of 1.25 kg is the smallest step; under the bar no plate makes a load.
+  expect([81, 80, 82.5, 15].map(toldAt)).toEqual([80, null, null, null]);
 });
 
 test("nothing is lighter than the bar alone, with plates listed and without, nor than the first step", () => {

@@ -328,6 +328,9 @@ test("whoever was seen with fewer than two left is told the lesser reserve, and 
   expect(lineReasonWords(next(1).reasons[0]!)).toBe(
     "Fewer than two repetitions were left in reserve last session: hold.",
   );
+  // Without an estimate what was seen guards itself: the next block, at what leaves two by it.
+  const own = planned({ guardKg: toldGuardOf(state(name), seen(1)), step: seen(1) });
+  expect(own).toMatchObject({ text: "3x5 77.5", codes: ["reserve-short"] });
 });
 
 test("nor does the way back go on from a grade that left fewer than two", () => {

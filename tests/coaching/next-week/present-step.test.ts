@@ -262,6 +262,21 @@ test("sessions of a week stay alike, or step one by one with what to do otherwis
   });
 });
 
+test("a load back where it was within the week is not asked about, one under it still is", () => {
+  const lifted = (...loads: number[]) =>
+    step(loads.flatMap((loadKg, at) => week(`2026-06-${20 + 2 * at}`, { loadKg })))!.droppedFromKg;
+  expect([lifted(85, 75, 80), lifted(85, 75, 80, 82.5), lifted(85, 75, 80, 85)]).toEqual([
+    85,
+    85,
+    null,
+  ]);
+});
+
+test("the marker of a day that ended after it is a usual one", () => {
+  const [marker] = week("2026-06-23", { markerKg: 57.5 });
+  expect(step([...week("2026-06-16", { markerKg: 55 }), marker!])?.markerKg).toBe(57.5);
+});
+
 test("a marker lighter than the first sets and not than the lightest was taken down with them", () => {
   const older = week("2026-06-16", { markerKg: 55 });
   const [marker, ...work] = week("2026-06-23", { markerKg: 50 });

@@ -288,6 +288,29 @@ test("a marker from another gym's plates is the nearest under it that these make
   expect(kept.markerKg).toBeCloseTo(72.5748, 4);
 });
 
+test("where no marker is taken the first work set decides, at its load, for the sets after it", () => {
+  const usualLead = (kind: "marker" | "work", kg: number) => {
+    if (kind === "marker" && kg === 67.5) return { usual: 0.86, low: 0.8 };
+    return kind === "work" && kg === 85 ? { usual: 0.6, low: 0.55 } : null;
+  };
+  const first = (sets: typeof lifted) =>
+    line({ sets }, { state: state(name, { usualLead }) }).sessions[0]!;
+  const marked = { markerKg: 67.5, usualLeadSpeed: 0.86, lowLeadSpeed: 0.8, setsAfterLead: 5 };
+  const bare = { markerKg: null, usualLeadSpeed: 0.6, lowLeadSpeed: 0.55, setsAfterLead: 4 };
+  expect(first(lifted)).toMatchObject({ loadKg: 85, sets: 5, ...marked });
+  const work = first(lifted.filter(({ kind }) => kind === "work"));
+  expect(work).toMatchObject({ loadKg: 85, sets: 5, ...bare });
+  expect(work.bands[0]!.from).toBe(0.56);
+  // A usual speed that nobody knows leaves no bands, and nothing to type against.
+  expect(line().sessions[0]).toMatchObject({ usualLeadSpeed: null, lowLeadSpeed: null, bands: [] });
+});
+
+test("the bar that no row weighs is 45 lb to a coach of pounds, 20 kg to others", () => {
+  const sets = lifted.map((set) => ({ ...set, barKg: null }));
+  expect(line({ sets }).sessions[0]!.barKg).toBe(20);
+  expect(line({ sets }, { unit: "lb" }).sessions[0]!.barKg).toBeCloseTo(45 * 0.45359237, 9);
+});
+
 test("a weekday lifted on once is no usual day: a race that takes it is not told", () => {
   const once = session(name, "2026-05-02", { sets: 5, reps: 5, loadKg: 85, markerKg: 67.5 });
   // A B race on Monday 18 May at 8:00 takes Saturday evening, 38 h before it, and Sunday's.
