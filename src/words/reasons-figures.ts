@@ -28,11 +28,9 @@ export function repetitionsWords(count: number): string {
   return `${text} repetition${text === "1" ? "" : "s"}`;
 }
 
-/** A lift or test within a sentence: "Back squat" is "back squat", "CMJ" stays. */
-export function withinSentence(name: string): string {
-  const text = name.trim();
-  return text === text.toUpperCase() ? text : text.charAt(0).toLowerCase() + text.slice(1);
-}
+/** A lift or test within a sentence: "Back squat" is "back squat", "CMJ mat" and "T-bar row" stay. */
+export const withinSentence = (name: string): string =>
+  name.trim().replace(/^\p{Lu}(?=\p{Ll})/u, (first) => first.toLowerCase());
 
 /** A line of text as a sentence of its own: a capital letter and a full stop. */
 export function sentenceWords(text: string): string {

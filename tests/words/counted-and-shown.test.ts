@@ -167,7 +167,9 @@ test("a week of the season tab names its races, and a race nobody marked as the 
 });
 
 test("names keep their capitals where they are letters of their own, and sentences end once", () => {
-  expect([withinSentence("Back squat"), withinSentence("CMJ")]).toEqual(["back squat", "CMJ"]);
+  expect(
+    ["Back squat", "CMJ", "CMJ mat", "T-bar row", "Übungskniebeuge"].map(withinSentence),
+  ).toEqual(["back squat", "CMJ", "CMJ mat", "T-bar row", "übungskniebeuge"]);
   expect([sentenceWords("two misses"), sentenceWords("Why?")]).toEqual(["Two misses.", "Why?"]);
 });
 
