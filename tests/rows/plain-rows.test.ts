@@ -40,6 +40,7 @@ const columns: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   tool: oneOf(["encoder", ""], [" encoder", 12]),
   "moved well": oneOf(["y", "n", ""], [true, "ditto", "perhaps"]),
   "reps in reserve": oneOf([2, ""], ["2-3", "3/10"]),
+  rpe: oneOf([8, 7.5, ""], ["7-8", 11, "8/10"]),
   note: oneOf(["", "late"], ["  two  spaces", 4]),
 };
 

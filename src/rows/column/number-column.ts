@@ -12,8 +12,9 @@ export type NumberBounds = {
   readonly high: number;
   /** Only whole numbers make sense (a set's number, repetitions). */
   readonly whole?: boolean;
-  /** "2-3" is taken at its lower end, the careful one. */
+  /** "2-3" is taken at its lower end or its higher one, whichever is careful. */
   readonly rangeLowEnd?: boolean;
+  readonly rangeHighEnd?: boolean;
 };
 
 /** Reader of a column of plain numbers; null where there is no usable value. */
@@ -43,9 +44,10 @@ export function numberColumn(
     if (saysNoFigure(view, row, index, text)) return null;
     if (isDitto(cell)) return slow(above(row), row);
     const span = /^(\d+(?:[.,]\d+)?)\s*[-–]\s*(\d+(?:[.,]\d+)?)$/.exec(text);
-    if (span !== null && bounds.rangeLowEnd === true)
+    const careful = bounds.rangeLowEnd ? Math.min : bounds.rangeHighEnd ? Math.max : null;
+    if (span !== null && careful !== null)
       return judged(
-        Math.min(...[span[1], span[2]].map((end) => Number(end?.replace(",", ".")))),
+        careful(...[span[1], span[2]].map((end) => Number(end?.replace(",", ".")))),
         cell,
         row,
       );

@@ -36,7 +36,7 @@ const spared: Readonly<Partial<Record<TableName, readonly string[]>>> = {
 };
 
 /** Meanings that rows of any table may have beside what they are about. */
-const saysNothing: ReadonlySet<string> = new Set(["minute", "note", "exertion", "kind"]);
+const saysNothing: ReadonlySet<string> = new Set(["minute", "note", "exertion", "effort", "kind"]);
 
 /**
  * How well a tab's header fits a table: all needed headings, then the share of headings it knows.

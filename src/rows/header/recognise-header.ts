@@ -75,7 +75,7 @@ const beside =
 
 /** The ends of a scale beside what is rated: "soreness 1-5", "mood out of 10". */
 const scale = /\s+(?:\d{1,2}\s*(?:[-–]|to|bis)|out of|von)\s*\d{1,3}$/;
-const rated = /^(?:soreness|fatigue|stress|mood|sleepQuality|exertion)$/;
+const rated = /^(?:soreness|fatigue|stress|mood|sleepQuality|exertion|effort)$/;
 
 /** A heading's meaning, also with "mean", "peak", "per set" around it, or "session" beside "date". */
 function meaningOf(lookup: ReadonlyMap<string, string>, words: string): string | undefined {

@@ -25,7 +25,7 @@ export function expandSchemes(view: TableView, table: "Sets" | "Jumps", tab: Tab
   for (let row = 0; row < view.first; row++) into.mark(row, "heading");
   const scheme = (fields.scheme ?? fields.load)!;
   into.describe("load", loadMeaning(fields.load ?? scheme));
-  for (const field of ["speed", "reserve", "bar"]) {
+  for (const field of ["speed", "reserve", "effort", "bar"]) {
     const column = fields[field];
     if (column !== undefined) into.describe(field, column);
   }

@@ -15,6 +15,7 @@ const carried = [
   "gym",
   "movedWell",
   "reserve",
+  "effort",
   "by",
 ];
 

@@ -12,7 +12,7 @@ import type { LineResult } from "./read-lines";
 import { RepRows } from "./rep-rows";
 import { setKinds, speedKinds } from "./set-kinds";
 import { setNumberColumn } from "./set-number-column";
-import { setBounds } from "./set-numbers";
+import { reserveOfEffort, setBounds } from "./set-numbers";
 import type { SetsBeingRead } from "./sets-being-read";
 
 /** Reader of any row of the Sets table, cell by cell, with all that a cell may mean. */
@@ -45,6 +45,7 @@ export function carefulSetReader({
   const gym = textColumn(view, fields.gym);
   const movedWell = yesNoColumn(view, fields.movedWell);
   const reserve = numberColumn(view, fields.reserve, setBounds.reserve);
+  const effort = numberColumn(view, fields.effort, setBounds.effort);
   const by = textColumn(view, fields.by);
   const note = textColumn(view, fields.note);
   const repRows = new RepRows();
@@ -111,7 +112,7 @@ export function carefulSetReader({
       barKg: bar(line, row),
       gym: gym(line, row),
       movedWell: movedWell(line, row),
-      repsInReserve: reserve(line, row),
+      repsInReserve: reserve(line, row) ?? reserveOfEffort(effort(line, row)),
       by: by(line, row),
       note: joined(note(line, row), cellNote),
     };

@@ -50,6 +50,7 @@ export class PlainRows {
       tool: place("tool"),
       gym: place("gym"),
       reserve: place("reserve"),
+      effort: place("effort"),
       by: place("by"),
       note: place("note"),
       movedWell: place("movedWell"),

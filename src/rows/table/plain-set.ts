@@ -1,4 +1,5 @@
 import type { LiftingSet, SetKind } from "../../coaching/record/lifting-set";
+import { reserveOfEffort } from "./set-numbers";
 
 /** What plain rows of one kind share: where each figure stands, and what words there mean. */
 export type PlainColumns = {
@@ -12,6 +13,7 @@ export type PlainColumns = {
   readonly tool: number;
   readonly gym: number;
   readonly reserve: number;
+  readonly effort: number;
   readonly by: number;
   readonly note: number;
   readonly movedWell: number;
@@ -93,7 +95,8 @@ export class PlainSet implements LiftingSet {
     return this.at.movedWellOf.get(this.line[this.at.movedWell]) ?? null;
   }
   get repsInReserve(): number | null {
-    return numberAt(this.line, this.at.reserve);
+    const { line, at } = this;
+    return numberAt(line, at.reserve) ?? reserveOfEffort(numberAt(line, at.effort));
   }
   get by(): string {
     return textAt(this.line, this.at.by);

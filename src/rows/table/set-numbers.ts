@@ -4,12 +4,24 @@ import { plausible } from "../column/quantity";
 import type { Column } from "../header/column";
 import type { TableView } from "../table-view";
 
+/** Perceived effort of a set after which no repetition was left. */
+const mostEffort = 10;
+
+/**
+ * Repetitions in reserve by the perceived effort of a set, 1–10: ten less it, a half taken as it stands
+ * (Zourdos et al. 2016, J Strength Cond Res 30(1):267–275; Helms et al. 2016, Strength Cond J 38(4):42–49;
+ * the figures of memory).
+ */
+export const reserveOfEffort = (effort: number | null): number | null =>
+  effort === null ? null : mostEffort - effort;
+
 /** What the counted numbers of a set can be. Bounds outside which a value is rather a slip; common practice, no source. */
 export const setBounds = {
   set: { low: 1, high: 60, whole: true },
   rep: { low: 1, high: 100, whole: true },
   reps: { low: 0, high: 100, whole: true },
   reserve: { low: 0, high: 20, rangeLowEnd: true },
+  effort: { low: 1, high: mostEffort, rangeHighEnd: true },
 } as const satisfies Readonly<Record<string, NumberBounds>>;
 
 /** The number columns of the Sets table, each with the bounds in which a number means itself. */
@@ -29,6 +41,7 @@ export function setNumbers({ fields, repColumns }: TableView): SetNumbers {
     asWritten(fields.set, setBounds.set),
     asWritten(fields.reps, setBounds.reps),
     asWritten(fields.reserve, setBounds.reserve),
+    asWritten(fields.effort, setBounds.effort),
     bar,
   ];
   return {

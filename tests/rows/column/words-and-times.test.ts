@@ -282,6 +282,31 @@ test("a run in hours by its heading, and what is told of one that is none", () =
   ]);
 });
 
+test("the effort of a set is what it left of ten, a range at its higher end; what is written as reserve stands", () => {
+  for (const heading of ["RPE", "RPE (1-10)", "Set RPE", "Perceived exertion"]) {
+    const effort = oneColumn("Sets", heading, [10, 8, "8/10", "7,5", "7-8", "", 0, 15, "hard"]);
+    expect(effort.reading.records.map(({ repsInReserve }) => repsInReserve)).toEqual([
+      0,
+      2,
+      2,
+      2.5,
+      2,
+      null,
+      null,
+      null,
+      null,
+    ]);
+    expect(told(effort)).toEqual(["8 implausible", "9 implausible", "10 not-a-number"]);
+  }
+  const both = understandTable("Sets", [
+    ["Date", "Athlete", "Exercise", "Set", "Load", "RIR", "RPE"],
+    ["2026-05-05", "Ilka Brandmoor", "back squat", 1, 60, 3, 9],
+    ["2026-05-05", "Ilka Brandmoor", "back squat", 2, 60, "", 9],
+  ]);
+  expect(both.reading.records.map(({ repsInReserve }) => repsInReserve)).toEqual([3, 1]);
+  expect(oneColumn("Sets", "Session RPE", [9]).reading.records[0]!.repsInReserve).toBeNull();
+});
+
 test("plain numbers: ranges at their lower end where a range makes sense, tenths, wholes", () => {
   const reserve = oneColumn("Sets", "RIR", [
     "3 – 2",

@@ -275,7 +275,9 @@ test("exertion beside each set is no repetition, a lift's warm-up is a warm-up, 
     [day, "Ilka", "Squat", 80, 7, 85, 8],
   ];
   expect(shown(rated)).toEqual(["Squat: 05-05 Ilka 1 80x?", "Squat: 05-05 Ilka 2 85x?"]);
-  expect(read(rated).questions.map(({ heading }) => heading)).toEqual(["Set 1 RPE", "Set 2 RPE"]);
+  // Ten less the effort is what was left.
+  expect(read(rated).questions).toEqual([]);
+  expect(read(rated).reading.records.map((set) => set.repsInReserve)).toEqual([3, 2]);
   const warm = [
     ["Date", "Athlete", "Squat warm-up kg", "Squat kg", "Bench kg"],
     [day, "Ilka", 50, 80, 40],

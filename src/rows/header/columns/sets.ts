@@ -32,6 +32,7 @@ export const setsColumns = {
     "movement ok|movement ok?|ok|moved well|form ok|form|technique|technique ok|technik|technik ok|movement|quality|clean",
   ),
   reserve: headings("reps in reserve|rir|reserve|in reserve|reps left"),
+  effort: headings("effort of the set|rpe|set rpe|rpe of set|perceived effort|perceived exertion"),
   by: headings("by|initials|recorded by|coach|entered by|von|kurzel"),
   note: headings("note|notes|comment|comments|remarks|notiz|notizen|bemerkung|kommentar"),
 } as const;

@@ -123,7 +123,7 @@ export function groupsUnder(
 
 const noGroup = "|";
 const keyOf = ({ set, label }: HeadingParts) => `${set}|${label}`;
-const ofOneSet = /^(?:speed|reserve|scheme|rep \d+)$/;
+const ofOneSet = /^(?:speed|reserve|effort|scheme|rep \d+)$/;
 
 /** A kind of set stands for its number; numbered speeds beside numbered loads are those of sets. */
 function ofSet(heading: HeadingParts, numbered: boolean): HeadingParts {

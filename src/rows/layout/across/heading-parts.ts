@@ -20,10 +20,10 @@ const setToken = /^(?:set|satz|serie|seria|s)#?(\d{1,2})$/;
 const number = /^#?(\d{1,2})(?:st|nd|rd|th|[.aªº])?$/;
 
 /** Meanings that may follow a lift's name in one heading. */
-const afterLift = /^(?:load|reps|speed|scheme|reserve|setCount|note|kind|rep \d+)$/;
+const afterLift = /^(?:load|reps|speed|scheme|reserve|effort|setCount|note|kind|rep \d+)$/;
 
 /** Figures of the set they stand under; any other meaning may hold for the whole row. */
-export const figures = /^(?:load|reps|speed|scheme|reserve|setCount|rep \d+)$/;
+export const figures = /^(?:load|reps|speed|scheme|reserve|effort|setCount|rep \d+)$/;
 
 /** True for a heading over figures of a set, or one that only counts the set. */
 export function isFigure({ field, set, column }: HeadingParts): boolean {

@@ -93,7 +93,7 @@ function headerIn(line: readonly unknown[], filled: readonly number[]): SectionL
   // Where shorthand is the only place for loads, a bare number there is one.
   const fields =
     scheme !== undefined && headed.load === undefined ? { ...others, load: scheme } : headed;
-  const figures = ["load", "scheme", "reps", "speed", "set", "reserve"].filter(
+  const figures = ["load", "scheme", "reps", "speed", "set", "reserve", "effort"].filter(
     (field) => fields[field] !== undefined,
   ).length;
   const liftAndLoad = headed.load !== undefined && headed.exercise !== undefined;

@@ -16,7 +16,9 @@ import { isJumpColumn } from "./test-heading";
 
 /** Meanings that hold for all tests and lifts of a row. */
 const ofWholeRow = new Set(
-  "day minute athlete kind tool gym by drop landing note bar speedIs movedWell reserve".split(" "),
+  "day minute athlete kind tool gym by drop landing note bar speedIs movedWell reserve effort".split(
+    " ",
+  ),
 );
 
 /**
