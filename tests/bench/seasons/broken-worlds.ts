@@ -38,4 +38,6 @@ export const brokenWorlds: readonly BrokenWorld[] = [
   broken("each session's error .2 of the last", { serial: 0.2 }),
   broken("each session's error .4 of the last", { serial: 0.4 }),
   broken("a fifth of the noise is the squad's day", { commonDay: 0.2 }),
+  broken("squad of two", { athletes: 2 }),
+  broken("squad of two, bar speed only", { athletes: 2, present: [0.95, 0, 0] }),
 ];
