@@ -2,6 +2,7 @@ import { performanceDays } from "../coaching/diary/performance-day";
 import { racesOf } from "../coaching/diary/races-of";
 import { unusualDays } from "../coaching/diary/unusual-day";
 import { accept, refuse } from "../outcome";
+import type { AskedAthlete } from "../rows/argument/athletes-argument";
 import { dayCell, unusualDayWords, unusualValueWords } from "../words/diary";
 import { countWords } from "../words/reasons-figures";
 import { knownAthlete } from "./arguments/asked-athletes";
@@ -57,7 +58,7 @@ export const unusualDaysFunction: SheetFunction = {
       { Sets: sets, Jumps: jumps, Diary: diary, Runs: runs, Races: races },
       [],
     );
-    return severalRowsForAthletes(squad.asked, 5, ({ athlete, record }) => {
+    const rowsOf = ({ athlete, record }: AskedAthlete) => {
       const known = knownAthlete(athlete, squad.names, squad.given.lookedIn);
       if (!known.ok) return known;
       const own = squad.of(athlete);
@@ -82,6 +83,7 @@ export const unusualDaysFunction: SheetFunction = {
           withUnused(unusualDayWords(day), at === 0 ? unused : 0),
         ]),
       );
-    });
+    };
+    return severalRowsForAthletes(squad.asked, 5, rowsOf, squad.given.unused.shared);
   },
 };

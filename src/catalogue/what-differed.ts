@@ -5,6 +5,7 @@ import { symptomDays } from "../coaching/diary/symptom-day";
 import { itemsOfAthlete, whatDiffered } from "../coaching/diary/what-differed";
 import { nameKey } from "../coaching/record/name-key";
 import { accept, refuse } from "../outcome";
+import type { AskedAthlete } from "../rows/argument/athletes-argument";
 import { findingWords, symptomWordsOf } from "../words/diary";
 import { knownAthlete } from "./arguments/asked-athletes";
 import { diaryOfSquad } from "./arguments/diary-of-squad";
@@ -82,7 +83,7 @@ export const whatDifferedFunction: SheetFunction = {
       [],
     );
     const laidOut: ReturnType<typeof itemsOfAthlete>[] = [];
-    const rows = severalRowsForAthletes(squad.asked, 9, ({ athlete }) => {
+    const rowsOf = ({ athlete }: AskedAthlete) => {
       const known = knownAthlete(athlete, squad.names, squad.given.lookedIn);
       if (!known.ok) return known;
       const own = squad.of(athlete);
@@ -100,7 +101,8 @@ export const whatDifferedFunction: SheetFunction = {
           return [...row.slice(0, -1), withUnused(String(row[row.length - 1]), unused)];
         }),
       );
-    });
+    };
+    const rows = severalRowsForAthletes(squad.asked, 9, rowsOf, squad.given.unused.shared);
     if (laidOut.length < 2) return rows;
     const together = squadDiffered(laidOut, seededChance(`all together ${squad.asOf}`));
     return [...rows, ...together.map((finding) => ["all together", ...findingRow(finding)])];

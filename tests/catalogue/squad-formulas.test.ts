@@ -91,6 +91,42 @@ test("swapped tables are named", () => {
   );
 });
 
+test("swapped tables that both tell days and athletes are named, and give no figure of nothing", () => {
+  const runs = [
+    ["date", "athlete", "minutes", "exertion"],
+    ["2026-05-20", "Ilka Brandmoor", 40, 5],
+  ];
+  const two = ["Ilka Brandmoor", exampleSets, exampleJumps];
+  expect(() => call("WHAT_DIFFERED", ...two, runs, exampleDiary, asOf)).toThrow(
+    "diary reads like the Runs table: give the Diary range here. Are two arguments swapped?",
+  );
+  expect(() => call("RUN_LOAD", "Ilka Brandmoor", exampleDiary, asOf)).toThrow(
+    "runs reads like the Diary table",
+  );
+  expect(() => call("SEASON_HOLD", "Ilka Brandmoor", exampleSets, exampleSets, asOf)).toThrow(
+    "jumps reads like the Sets table",
+  );
+  expect(() => call("READINESS", ...two, runs, asOf)).toThrow("diary reads like the Runs table");
+});
+
+test("one tab of diary and runs together is both, and a diary of notes is a diary", () => {
+  const both = [
+    ["date", "athlete", "sleep h", "soreness", "stress", "minutes", "exertion"],
+    ["2026-05-20", "Ilka Brandmoor", 8, 2, 1, 40, 5],
+  ];
+  expect(call("RUN_LOAD", "Ilka Brandmoor", both, asOf)[0]![1]).toBe(200);
+  expect(call("READINESS", "Ilka Brandmoor", exampleSets, exampleJumps, both, asOf)[0]![0]).toBe(
+    "as usual",
+  );
+  const notes = [
+    ["date", "athlete", "note", "session"],
+    ["2026-05-20", "Ilka Brandmoor", "late train", "hills"],
+  ];
+  expect(call("READINESS", "Ilka Brandmoor", exampleSets, exampleJumps, notes, asOf)[0]![0]).toBe(
+    "as usual",
+  );
+});
+
 test("a table without its header row, or with a needed column outside the range", () => {
   expect(() =>
     call("LOAD_SPEED_LINE", "Ilka Brandmoor", exampleSets.slice(1), "back squat", asOf),

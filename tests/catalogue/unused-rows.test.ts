@@ -7,7 +7,7 @@ import {
   unusedRows,
   withUnused,
 } from "../../src/catalogue/arguments/unused-rows";
-import { exampleJumps, exampleSets } from "../../src/catalogue/example-rows";
+import { exampleDiary, exampleJumps, exampleSets } from "../../src/catalogue/example-rows";
 import { dayFromIso } from "../../src/coaching/calendar/day";
 import type { TableName } from "../../src/rows/table-name";
 
@@ -130,5 +130,65 @@ test("rows that name nobody are told once, also beside a refusal, and no row of 
     [15, 3.8],
     ["", 2],
   ]);
-  expect(unusedRows([plates]).nameless).toBe(0);
+  expect(unusedRows([plates]).shared).toEqual({ nameless: 0, ofTable: new Map([["Plates", 1]]) });
+});
+
+test("rules and plates that cannot be used are told once, as they bear on every athlete", () => {
+  const call = (name: string, ...args: unknown[]) =>
+    (catalogue.find((one) => one.name === name)!.compute(args) as unknown[][]).map((row) =>
+      String(row.at(-1)),
+    );
+  const rules = [
+    ["rule", "value"],
+    ["Minimum speed", 0.35],
+    ["False flags, share of calm seasons", "one in five"],
+  ];
+  const plates = [
+    ["mass kg", "thickness cm"],
+    [15, "thin"],
+  ];
+  const two = [["Tomas Reyerson"], ["Ilka Brandmoor"]];
+  const said = "2 rows of Rules with a cell not used (see ROW_CHECK)";
+  for (const rows of [
+    call("SEASON_HOLD", two, exampleSets, exampleJumps, asOf, "", rules),
+    call("JUMP_TREND", two, exampleJumps, "box jump", asOf, "", rules),
+    call("STRENGTH_ESTIMATE", two, exampleSets, "back squat", asOf, rules),
+    call("READINESS", two, exampleSets, exampleJumps, "", asOf, "", rules),
+  ]) {
+    expect(rows.map((words) => words.includes(said))).toEqual([true, false]);
+  }
+  expect(call("SEASON_HOLD", two, exampleSets, exampleJumps, asOf, plates, rules)[0]).toContain(
+    "1 row of Plates with a cell not used, 2 rows of Rules with a cell not used (see ROW_CHECK)",
+  );
+});
+
+test("days and what differed tell rows that name nobody once, also beside a refusal", () => {
+  const call = (name: string, ...args: unknown[]) =>
+    catalogue.find((one) => one.name === name)!.compute(args) as unknown[][];
+  const sets = [...exampleSets, ["2026-05-19", "", "back squat", 1, 60, 0.7]];
+  const said = /1 row that names nobody not used \(see ROW_CHECK\)$/;
+  const two = [["Tomas Reyerson"], ["Ilka Brandmoor"]];
+  for (const rows of [
+    call("UNUSUAL_DAYS", two, sets, "", exampleDiary, "", "", asOf),
+    call("WHAT_DIFFERED", two, sets, "", exampleDiary, "", asOf),
+  ]) {
+    expect(rows.map((row) => said.test(String(row.at(-1)))).indexOf(true)).toBe(0);
+    expect(rows.filter((row) => said.test(String(row.at(-1))))).toHaveLength(1);
+  }
+  const nobody = call(
+    "UNUSUAL_DAYS",
+    [["Wren Castellow"], ["Ilka Brandmoor"]],
+    sets,
+    "",
+    "",
+    "",
+    "",
+    asOf,
+  );
+  expect(nobody[0]![1]).toMatch(
+    /^No row of Wren Castellow.* Also 1 row that names nobody not used/,
+  );
+  expect(() => call("UNUSUAL_DAYS", "Wren Castellow", sets, "", "", "", "", asOf)).toThrow(
+    "Also 1 row that names nobody not used (see ROW_CHECK)",
+  );
 });

@@ -8,7 +8,7 @@ import {
 import { nameLink } from "../../rows/name/near-name";
 import { refusalSentence } from "../../words/refusals";
 import { thrown } from "./thrown";
-import { withNameless } from "./unused-rows";
+import { type SharedRows, withShared } from "./unused-rows";
 
 /** The athletes a formula is asked about. Throws `athlete-blank` when nobody is named. */
 export function askedAthletes(argument: unknown): AthletesArgument {
@@ -22,19 +22,20 @@ export function askedAthletes(argument: unknown): AthletesArgument {
  * several a refusal is that athlete's row, its sentence first; a single one throws it.
  *
  * @param width columns of the result, the last of words
- * @param nameless rows that name nobody: told once, after the words of the first athlete
+ * @param shared rows of no one athlete: told once, after the words of the first; left out where a formula tells them itself
  */
 export function rowsForAthletes(
   { asked, single }: AthletesArgument,
   width: number,
   figures: (asked: AskedAthlete, at: number) => Outcome<readonly unknown[]>,
-  nameless = 0,
+  shared: SharedRows = { nameless: 0, ofTable: new Map() },
 ): unknown[][] {
   const first = asked.findIndex(({ athlete }) => athlete !== "");
   return asked.map((one, at) => {
     if (one.athlete === "") return Array<string>(width).fill("");
     const row = figures(one, at);
-    const said = (words: unknown) => withNameless(String(words), at === first ? nameless : 0);
+    const said = (words: unknown) =>
+      at === first ? withShared(String(words), shared) : String(words);
     if (row.ok) return [...row.value.slice(0, -1), said(row.value[row.value.length - 1])];
     const sentence = said(refusalSentence(row.refusal));
     if (single) throw new Error(sentence);

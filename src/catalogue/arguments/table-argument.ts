@@ -42,12 +42,12 @@ export function tableArgument<T extends TableName>(
   const spoiled = reading.issues.filter(
     ({ code }) => code === "no-header" || code === "column-missing",
   );
-  if (spoiled.length === 0) return accept({ table, reading, cells });
-  const named = headingsNamed(table, cells);
-  const others = tableNames.filter((one) => one !== table && fits(one, cells));
-  const most = Math.max(...others.map((one) => headingsNamed(one, cells)));
-  const other = most > named && others.find((one) => headingsNamed(one, cells) === most);
+  const other =
+    spoiled.length > 0
+      ? otherTable(table, cells, 1)
+      : saysNothing(table, cells) && otherTable(table, cells, 2);
   if (other) return refuse("argument-other-table", { name, table, other });
+  if (spoiled.length === 0) return accept({ table, reading, cells });
   const missing = spoiled.flatMap(({ facts }) => (facts.field ? [fieldWords(facts.field)] : []));
   return missing.length > 0 && missing.length < neededFields[table].length
     ? refuse("argument-column-missing", { name, table, missing: missing.join(" and ") })
@@ -81,6 +81,28 @@ const nothing: Reading<never> = {
   rowsBlank: 0,
   rowsHeading: 0,
 };
+
+/** Columns that tell no figure, and that several tables have. */
+const besideFigures: readonly string[] = ["minute", "note", "private"];
+
+/** Whether the header has what the table needs and nothing else of it: days and names of some other table. */
+function saysNothing(table: TableName, cells: Cells): boolean {
+  const header = findHeader(table, cells, endOfRows(cells));
+  const without: readonly string[] = [...neededFields[table], ...besideFigures];
+  return (
+    header !== null &&
+    header.missing.length === 0 &&
+    Object.keys(header.fields).every((field) => without.includes(field))
+  );
+}
+
+/** The table that the header names so many more meanings of, or more still. */
+function otherTable(table: TableName, cells: Cells, more: number): TableName | undefined {
+  const others = tableNames.filter((one) => one !== table && fits(one, cells));
+  const most = Math.max(...others.map((one) => headingsNamed(one, cells)));
+  if (most < headingsNamed(table, cells) + more) return undefined;
+  return others.find((one) => headingsNamed(one, cells) === most);
+}
 
 function fits(table: TableName, cells: Cells): boolean {
   if (neededFields[table].length < 2) return false;

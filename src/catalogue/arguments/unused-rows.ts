@@ -1,4 +1,5 @@
 import { nameKey } from "../../coaching/record/name-key";
+import { neededFields } from "../../rows/header/columns";
 import { findHeader } from "../../rows/header/find-header";
 import type { TableName } from "../../rows/table-name";
 import { countWords } from "../../words/reasons-figures";
@@ -10,8 +11,15 @@ export type UnusedRows = {
   readonly of: (athlete: string) => number;
   /** Rows of nobody asked about: a name not in the list, or none that can be read. */
   readonly beside: (athletes: readonly string[]) => number;
+  readonly shared: SharedRows;
+};
+
+/** Rows not used that are of no one athlete: they are told once. */
+export type SharedRows = {
   /** Those that name nobody at all: they may be anybody's. */
   readonly nameless: number;
+  /** Those of tables that need no athlete, such as Rules: they bear on everybody. */
+  readonly ofTable: ReadonlyMap<TableName, number>;
 };
 
 /** Rows of one table that name an athlete and were left out whole. */
@@ -30,6 +38,7 @@ export function droppedRowsOf(
 /** Counts each row once, however many of its cells are not used. */
 export function unusedRows(tables: readonly TableArgument<TableName>[]): UnusedRows {
   const counts = new Map<string, number>();
+  const ofTable = new Map<TableName, number>();
   let nameless = 0;
   for (const { table, reading, cells } of tables) {
     if (reading.issues.length === 0) continue;
@@ -38,16 +47,19 @@ export function unusedRows(tables: readonly TableArgument<TableName>[]): UnusedR
       const cell = column === undefined ? "" : cells[row - 1]?.[column];
       return typeof cell === "string" ? nameKey(cell) : "";
     };
+    const needed: readonly string[] = neededFields[table];
+    const everybodys = !needed.includes("athlete");
     for (const row of new Set(reading.issues.map((issue) => issue.row))) {
       const key = nameIn(row);
       counts.set(key, (counts.get(key) ?? 0) + 1);
+      if (everybodys && key === "") ofTable.set(table, (ofTable.get(table) ?? 0) + 1);
     }
     const blanks = reading.issues.filter(({ code }) => code === "needed-blank");
-    if (column !== undefined)
+    if (!everybodys)
       nameless += new Set(blanks.flatMap(({ row }) => (nameIn(row) === "" ? [row] : []))).size;
   }
   return {
-    nameless,
+    shared: { nameless, ofTable },
     of: (athlete) => (athlete === "" ? 0 : (counts.get(nameKey(athlete)) ?? 0)),
     beside: (athletes) => {
       const asked = new Set(athletes.map(nameKey));
@@ -64,14 +76,16 @@ export function withUnused(reason: string, rows: number): string {
   return followed(reason, `${countWords(rows, "row")} with a cell not used (see ROW_CHECK)`);
 }
 
-/** The same of rows that name nobody. */
-export function withNameless(reason: string, rows: number): string {
-  if (rows === 0) return reason;
-  const name = rows === 1 ? "names" : "name";
-  return followed(
-    reason,
-    `${countWords(rows, "row")} that ${name} nobody not used (see ROW_CHECK)`,
-  );
+/** The same of rows that are of no one athlete. */
+export function withShared(reason: string, { nameless, ofTable }: SharedRows): string {
+  const name = nameless === 1 ? "names" : "name";
+  const said = [
+    ...(nameless > 0 ? [`${countWords(nameless, "row")} that ${name} nobody not used`] : []),
+    ...[...ofTable].map(
+      ([table, rows]) => `${countWords(rows, "row")} of ${table} with a cell not used`,
+    ),
+  ];
+  return said.length === 0 ? reason : followed(reason, `${said.join(", ")} (see ROW_CHECK)`);
 }
 
 const followed = (reason: string, said: string) =>
