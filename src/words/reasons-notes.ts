@@ -52,8 +52,8 @@ const sentences: Readonly<Record<string, (facts: Facts) => string>> = {
     `${withinSentence(String(of))} is read in steps of ${percentWords(Number(percent))}, coarser than its wobble.`,
   "long-season": ({ weeks }) =>
     `The baseline lies ${Number(weeks)} weeks back; set new baseline dates in the Athletes table.`,
-  "one-date": ({ athletes, followed, word, day }) =>
-    `${Number(athletes)} of ${Number(followed)} athletes followed are ${String(word)} from about ${dayWords(Number(day))}: look at the tool, the floor or the plates first.`,
+  "one-date": ({ athletes, followed, word, reading, day }) =>
+    `${Number(athletes)} of ${Number(followed)} athletes followed are ${String(word)} in ${String(reading)} from about ${dayWords(Number(day))}: look at the tool, the floor or the plates first.`,
   "serial-correlation": ({ correlation }) =>
     `Sessions here resemble the ones before them (correlation ${trimmed(Number(correlation), 2)}), so more of them are asked for before a change is named.`,
   "sets-far-off": ({ sets, exercise, day, loadKg, speed }) =>

@@ -167,6 +167,7 @@ test("every note code that the season can give has words, and none says why", ()
     speed: 0.62,
     athletes: 4,
     followed: 9,
+    reading: "bar speed",
     word: "slipping",
     correlation: 0.3,
     athlete: "Ilka Brandmoor",

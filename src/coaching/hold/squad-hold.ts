@@ -8,7 +8,7 @@ import type { SquadIndex } from "../series/squad-index";
 import { judgedSeason } from "./judged-season";
 import type { HoldNote, SeasonHold } from "./season-hold";
 import { seasonLimit } from "./season-limit";
-import { sharedDates } from "./shared-dates";
+import { mayShare, sharedDates } from "./shared-dates";
 import { squadSeasons } from "./squad-seasons";
 import { squadYardsticks } from "./squad-yardsticks";
 
@@ -57,7 +57,7 @@ export function squadHold({
   const shared = sharedDates(judged);
   const all = judged.map((hold) => ({
     ...hold,
-    notes: [...hold.notes, ...shared.filter((note) => speaksOf(note, hold))],
+    notes: [...hold.notes, ...shared.filter(({ facts }) => mayShare(hold, facts))],
   }));
   const byKey = new Map(all.map((hold) => [nameKey(hold.athlete), hold]));
   const serial = Math.round(100 * yardsticks.serial) / 100;
@@ -72,11 +72,6 @@ export function squadHold({
       ...shared,
     ],
   };
-}
-
-function speaksOf({ facts }: HoldNote, { word, sinceFrom, sinceTo }: SeasonHold): boolean {
-  const day = Number(facts.day);
-  return word === facts.word && sinceFrom! <= day && day <= sinceTo!;
 }
 
 function withoutRows(athlete: string, asOf: Day, rules: SquadRules): SeasonHold {
