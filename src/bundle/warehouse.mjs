@@ -26,10 +26,8 @@ export default async function warehouse() {
     legalComments: "none",
     logLevel: "error",
   });
-  const { figureFunctions, warehouseFunctions } = await loaded(
-    "src/warehouse/warehouse-functions.ts",
-  );
-  writeFileSync(join(out, "holdline.sql"), sql(figureFunctions, warehouseFunctions));
+  const functions = await loaded("src/warehouse/warehouse-functions.ts");
+  writeFileSync(join(out, "holdline.sql"), sql(functions));
 }
 
 /** Columns of a row by table: name and type, and how the row of a struct is made of the table's. */
@@ -46,6 +44,9 @@ const columns = {
       ["rep_speeds", "ARRAY<FLOAT64>", "rep_speeds"],
       ["mean_speed", "FLOAT64", "CAST(mean_speed AS FLOAT64)"],
       ["tool", "STRING", "tool"],
+      ["speed_is", "STRING", "speed_is"],
+      ["bar_kg", "FLOAT64", "CAST(bar_kg AS FLOAT64)"],
+      ["gym", "STRING", "gym"],
     ],
   },
   jumps: {
@@ -58,18 +59,30 @@ const columns = {
       ["flight_s", "FLOAT64", "CAST(flight_s AS FLOAT64)"],
       ["contact_s", "FLOAT64", "CAST(contact_s AS FLOAT64)"],
       ["landing_cm", "FLOAT64", "CAST(landing_cm AS FLOAT64)"],
+      ["cleared", "BOOL", "cleared"],
+      ["drop_cm", "FLOAT64", "CAST(drop_cm AS FLOAT64)"],
     ],
   },
 };
 const typeOf = (rows, column) => columns[rows].fields.find(([name]) => name === column)[1];
 
-function sql(figures, squads) {
+function sql({
+  figureFunctions: figures,
+  warehouseFunctions: squads,
+  checkFunctions: checks,
+  issueColumns,
+}) {
+  const issue = issueColumns.map((one) => `${one} ${one === "place" ? "FLOAT64" : "STRING"}`);
   return `-- Holdline in a warehouse. Put holdline.js where the warehouse reads libraries from and that
 -- place for LIBRARY_PLACE, the data set for the functions for FUNCTIONS, the table of sets for SETS
 -- and that of jumps for JUMPS. Both have a squad, an athlete and the columns named below; lifted_at
--- and jumped_at put their rows in order within a day.
-${figures.map(declaredFigure).join("")}${squads.map(declaredSquad).join("")}
-${figures.map(askedFigure).join("")}${squads.map(askedSquad).join("")}`;
+-- and jumped_at put their rows in order within a day. What a squad does not record is NULL: of sets
+-- speed_is (mean or peak), bar_kg and gym, of jumps cleared and drop_cm among others. height_cm of a
+-- jump onto plates is the height of the stack, and cleared says whether it was.
+${figures.map(declaredFigure).join("")}${squads.map(declaredSquad).join("")}${checks
+  .map((check) => declaredOfSquad(check, `ARRAY<STRUCT<${issue.join(", ")}>>`))
+  .join("")}
+${figures.map(askedFigure).join("")}${[...squads, ...checks].map(askedSquad).join("")}`;
 }
 
 function declaredFigure({ name, given, rows, figure }) {
@@ -77,19 +90,21 @@ function declaredFigure({ name, given, rows, figure }) {
   return declared(name, parameters, `STRUCT<refused STRING, ${figure} FLOAT64>`, given);
 }
 
-function declaredSquad({ name, rows, told, order, figures }) {
-  const fields = columns[rows].fields.map(([column, type]) => `${column} ${type}`).join(", ");
-  const squad = `squad ARRAY<STRUCT<athlete STRING, ${rows} ARRAY<STRUCT<
-    ${fields}>>>>`;
+function declaredSquad({ order, figures, ...one }) {
   const answer = order.map(
     (column) => `${column} ${figures.includes(column) ? "FLOAT64" : "STRING"}`,
   );
-  return declared(
-    name,
-    [squad, ...told.map((one) => `${one} STRING`)],
+  return declaredOfSquad(
+    one,
     `ARRAY<STRUCT<athlete STRING, refused STRING, ${answer.join(", ")}>>`,
-    ["squad", ...told],
   );
+}
+
+function declaredOfSquad({ name, rows, told }, answer) {
+  const fields = columns[rows].fields.map(([column, type]) => `${column} ${type}`).join(", ");
+  const squad = `squad ARRAY<STRUCT<athlete STRING, ${rows} ARRAY<STRUCT<
+    ${fields}>>>>`;
+  return declared(name, [squad, ...told.map((one) => `${one} STRING`)], answer, ["squad", ...told]);
 }
 
 const declared = (name, parameters, answer, given) => `
@@ -131,7 +146,7 @@ WITH by_athlete AS (
   FROM by_athlete GROUP BY squad
 )
 SELECT squad, answer.*
-FROM by_squad, UNNEST(FUNCTIONS.${sqlName(name)}(athletes, ${told.map((one) => given[one]).join(", ")})) AS answer;
+FROM by_squad, UNNEST(FUNCTIONS.${sqlName(name)}(${["athletes", ...told.map((one) => given[one])].join(", ")})) AS answer;
 `;
 }
 

@@ -1,3 +1,5 @@
+import { isBlank } from "../catalogue/arguments/elementwise";
+import { inWarehouse, nobodyNamed } from "../words/warehouse";
 import type { FigureFunction, WarehouseFunction } from "./warehouse-functions";
 
 /** One athlete's answer: figures and words by name, or the sentence why there is none. */
@@ -14,18 +16,24 @@ export type Answer = Readonly<Record<string, string | number | null>> & {
  * @param about the lift or the test; "" where the formula takes none
  */
 export function answers(
-  { formula, order, figures }: WarehouseFunction,
+  { formula, order, figures, rows: kind }: WarehouseFunction,
   names: readonly string[],
   cells: readonly (readonly unknown[])[],
   about: string,
   asOf: string,
 ): readonly Answer[] {
-  if (names.length === 0) return [];
+  const none = Object.fromEntries(order.map((name) => [name, null]));
+  if (names.every(isBlank))
+    return names.map((athlete) => ({ ...none, athlete, refused: nobodyNamed }));
+  const checkedBy = kind === "sets" ? "check_sets" : "check_jumps";
   // A second, blank name keeps a squad of one from being answered by an error.
   const asked = [...names.map((name) => [name]), [""], [names[0]]];
   const rows = formula.compute([asked, cells, about, asOf]) as readonly (readonly unknown[])[];
   return names.map((athlete, at) => {
-    const row = rows[at] ?? [];
+    if (isBlank(athlete)) return { ...none, athlete, refused: nobodyNamed };
+    const row = (rows[at] ?? []).map((cell) =>
+      typeof cell === "string" ? inWarehouse(cell, checkedBy) : cell,
+    );
     // A refusal is a sentence in the first column with "–" in every other.
     const refused = typeof row[0] === "string" && row.slice(1).every((cell) => cell === "–");
     const said = Object.fromEntries(

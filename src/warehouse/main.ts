@@ -1,6 +1,7 @@
 import { answers, figureOf } from "./answers";
-import { type AthleteJumps, jumpCells } from "./jump-cells";
-import { type AthleteSets, setCells } from "./set-cells";
+import { type AthleteJumps, jumpTable } from "./jump-table";
+import { rowIssues } from "./row-issues";
+import { type AthleteSets, setTable } from "./set-table";
 import { figureFunctions, warehouseFunctions } from "./warehouse-functions";
 
 type Squad<Athlete> = readonly Athlete[] | null;
@@ -20,10 +21,13 @@ export const reactiveStrength = (heightCm: Figure, contactS: Figure) =>
   figureOf(reactiveStrengthOf!, [heightCm, contactS]);
 
 export const setToSet = (squad: Squad<AthleteSets>, exercise: string, asOf: string) =>
-  answers(setToSetOf!, namesOf(squad), setCells(squad ?? []), exercise, asOf);
+  answers(setToSetOf!, namesOf(squad), setTable(squad ?? []).cells, exercise, asOf);
 export const loadSpeedLine = (squad: Squad<AthleteSets>, exercise: string, asOf: string) =>
-  answers(loadSpeedLineOf!, namesOf(squad), setCells(squad ?? []), exercise, asOf);
+  answers(loadSpeedLineOf!, namesOf(squad), setTable(squad ?? []).cells, exercise, asOf);
 export const seasonHold = (squad: Squad<AthleteSets>, asOf: string) =>
-  answers(seasonHoldOf!, namesOf(squad), setCells(squad ?? []), "", asOf);
+  answers(seasonHoldOf!, namesOf(squad), setTable(squad ?? []).cells, "", asOf);
 export const jumpTrend = (squad: Squad<AthleteJumps>, test: string, asOf: string) =>
-  answers(jumpTrendOf!, namesOf(squad), jumpCells(squad ?? []), test, asOf);
+  answers(jumpTrendOf!, namesOf(squad), jumpTable(squad ?? []).cells, test, asOf);
+
+export const checkSets = (squad: Squad<AthleteSets>) => rowIssues(setTable(squad ?? []));
+export const checkJumps = (squad: Squad<AthleteJumps>) => rowIssues(jumpTable(squad ?? []));

@@ -110,3 +110,26 @@ export const warehouseFunctions: readonly WarehouseFunction[] = [
     ...withWordsLast(["baseline_cm", "now_cm", "change", "smallest_change"], ["word", "why"]),
   },
 ];
+
+/** A function that lists what of a squad's rows cannot be used. */
+export type CheckFunction = {
+  readonly name: string;
+  readonly rows: "sets" | "jumps";
+  readonly told: readonly [];
+};
+
+export const checkFunctions: readonly CheckFunction[] = [
+  { name: "checkSets", rows: "sets", told: [] },
+  { name: "checkJumps", rows: "jumps", told: [] },
+];
+
+/** Columns of such a function's answer. */
+export const issueColumns = [
+  "athlete",
+  "day",
+  "place",
+  "column_name",
+  "found",
+  "what_to_do",
+  "why_it_matters",
+] as const;

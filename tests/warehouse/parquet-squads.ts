@@ -11,17 +11,17 @@ const dayOf = (cell: unknown) => (cell as Date).toISOString().slice(0, 10);
 const kinds = {
   sets: {
     columns:
-      "lifted_at INTEGER, day DATE, athlete VARCHAR, exercise VARCHAR, set_number DOUBLE, kind VARCHAR, load_kg DOUBLE, rep_speeds DOUBLE[], mean_speed DOUBLE, tool VARCHAR",
+      "lifted_at INTEGER, day DATE, athlete VARCHAR, exercise VARCHAR, set_number DOUBLE, kind VARCHAR, load_kg DOUBLE, rep_speeds DOUBLE[], mean_speed DOUBLE, tool VARCHAR, speed_is VARCHAR, bar_kg DOUBLE, gym VARCHAR",
     values: (row: readonly unknown[]) => {
       const speeds = Array.from({ length: reps }, (_, rep) => number(row[place.rep + rep]));
-      return `DATE '${dayOf(row[place.day])}', ${text(row[place.athlete])}, ${text(row[place.exercise])}, ${number(row[place.set])}, ${text(row[place.kind])}, ${number(row[place.load])}, [${speeds.join(", ")}], NULL, ${text(row[place.rep + reps])}`;
+      return `DATE '${dayOf(row[place.day])}', ${text(row[place.athlete])}, ${text(row[place.exercise])}, ${number(row[place.set])}, ${text(row[place.kind])}, ${number(row[place.load])}, [${speeds.join(", ")}], NULL, ${text(row[place.rep + reps])}, NULL, NULL, NULL`;
     },
   },
   jumps: {
     columns:
-      "jumped_at INTEGER, day DATE, athlete VARCHAR, test VARCHAR, height_cm DOUBLE, flight_s DOUBLE, contact_s DOUBLE, landing_cm DOUBLE",
+      "jumped_at INTEGER, day DATE, athlete VARCHAR, test VARCHAR, height_cm DOUBLE, flight_s DOUBLE, contact_s DOUBLE, landing_cm DOUBLE, cleared BOOLEAN, drop_cm DOUBLE",
     values: ([day, athlete, test, ...figures]: readonly unknown[]) =>
-      `DATE '${dayOf(day)}', ${text(athlete)}, ${text(test)}, ${figures.map(number).join(", ")}`,
+      `DATE '${dayOf(day)}', ${text(athlete)}, ${text(test)}, ${figures.map(number).join(", ")}, NULL, NULL`,
   },
 } as const;
 export type Kind = keyof typeof kinds;

@@ -40,7 +40,7 @@ export function declarationOf(name: string): {
     /FUNCTION FUNCTIONS\.\w+\(([\s\S]*?)\)\nRETURNS (.*)\nLANGUAGE js[\s\S]*?return (.*);/.exec(
       sql().slice(from),
     ) ?? [];
-  const named = (text: string) => [...text.matchAll(/(\w+) (?:STRING|FLOAT64|ARRAY|STRUCT)/g)];
+  const named = (text: string) => [...text.matchAll(/(\w+) (?:STRING|FLOAT64|BOOL|ARRAY|STRUCT)/g)];
   return {
     parameters: named(given.replace(/<[\s\S]*>/, "")).map(([, column]) => column!),
     answer: named(answer).map(([, column]) => column!),

@@ -6,7 +6,12 @@ import { createContext, runInContext } from "node:vm";
 import { catalogue } from "../../src/catalogue";
 import { velocityLossFunction } from "../../src/catalogue/velocity-loss";
 import type { Cells } from "../../src/rows/cells";
-import { figureFunctions, warehouseFunctions } from "../../src/warehouse/warehouse-functions";
+import {
+  checkFunctions,
+  figureFunctions,
+  issueColumns,
+  warehouseFunctions,
+} from "../../src/warehouse/warehouse-functions";
 import { lift, setRows } from "../bench/formulas/set-rows";
 import { jumpRows, jumpTest } from "./jump-rows";
 import { grouped, writeSquads } from "./parquet-squads";
@@ -155,22 +160,22 @@ test("the library needs nothing of a host and adds one name", () => {
   expect(built("holdline.js")).not.toMatch(/SpreadsheetApp|HtmlService|require\(|process\./);
 });
 
-test.each([...figureFunctions, ...warehouseFunctions])(
+test.each([...figureFunctions, ...warehouseFunctions, ...checkFunctions])(
   "the SQL declares $name with what the library takes and answers",
   ({ name, ...one }) => {
     const { parameters, answer, called } = declarationOf(name);
     const given = "given" in one ? one.given : ["squad", ...one.told];
     expect(parameters).toEqual(given);
     expect(called).toBe(`holdline.${name}(${given.join(", ")})`);
-    expect(answer).toEqual(
-      "figure" in one ? ["refused", one.figure] : ["athlete", "refused", ...one.order],
-    );
+    const asSheet = "order" in one ? ["athlete", "refused", ...one.order] : issueColumns;
+    expect(answer).toEqual("figure" in one ? ["refused", one.figure] : asSheet);
     expect(runInContext(`typeof holdline.${name}`, realm)).toBe("function");
   },
 );
 
 test("the SQL declares nothing else, and the library offers nothing else", () => {
-  const names = [...figureFunctions, ...warehouseFunctions].map(({ name }) => name);
+  const all = [...figureFunctions, ...warehouseFunctions, ...checkFunctions];
+  const names = all.map(({ name }) => name);
   expect(built("holdline.sql").match(/LANGUAGE js/g)).toHaveLength(names.length);
   expect((runInContext("Object.keys(holdline)", realm) as string[]).slice().sort()).toEqual(
     [...names].sort(),
