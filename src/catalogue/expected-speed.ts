@@ -3,10 +3,13 @@ import { latestRows, squadLines } from "../coaching/bar-speed/squad-lines";
 import { usualLeadAt } from "../coaching/next-week/usual-lead";
 import { exerciseKey } from "../coaching/record/exercise-key";
 import { accept, refuse } from "../outcome";
+import { findHeader } from "../rows/header/find-header";
+import { foundText } from "../rows/value/found-text";
 import { lineReason } from "../words/reasons-line";
 import { alignedWith } from "./arguments/aligned-with";
+import { isBlank, rowsOf } from "./arguments/elementwise";
 import { liftOfSquad } from "./arguments/lift-of-squad";
-import { numberCell } from "./arguments/number-cell";
+import { massCell } from "./arguments/number-cell";
 import { withUnused } from "./arguments/unused-rows";
 import { exampleSets } from "./example-rows";
 import { asOfParameter, athletesParameter, exerciseParameter, setsParameter } from "./parameters";
@@ -18,7 +21,10 @@ export const expectedSpeedFunction: SheetFunction = {
     "Speed a load usually moves at in a first set: its fastest repetition with the range of nine sets in ten, and the mean of its repetitions, which decides the day.",
   parameters: [
     athletesParameter,
-    { name: "loads", help: "Load on the bar, kg: one cell, or a column beside the athletes." },
+    {
+      name: "loads",
+      help: "Load on the bar, kg unless the cell says otherwise, as 155 lb: one cell, or a column beside the athletes.",
+    },
     setsParameter,
     exerciseParameter,
     asOfParameter,
@@ -42,8 +48,14 @@ export const expectedSpeedFunction: SheetFunction = {
     const pairs = alignedWith(athletes, loads, "loads");
     const lift = liftOfSquad({ athletes: pairs.athletes, sets, exercise, asOf });
     const lineOf = squadLines({ index: lift.index, exercise: lift.exercise });
+    // Beside sets in pounds a bare number is taken for pounds by whoever types it.
+    const rows = rowsOf(sets);
+    const inPounds = findHeader("Sets", rows, rows.length)?.fields.load?.unit?.name === "lb";
     return lift.rows(6, (athlete, at) => {
-      const loadKg = numberCell(pairs.cellAt(at), "loads");
+      const load = pairs.cellAt(at);
+      if (inPounds && !isBlank(load) && !/[a-z]/i.test(String(load)))
+        return refuse("load-without-unit", { load: foundText(load) });
+      const loadKg = massCell(load, "loads");
       if (!loadKg.ok) return loadKg;
       if (!(loadKg.value >= 0 && loadKg.value <= 500)) {
         return refuse("load-impossible", { loadKg: loadKg.value });

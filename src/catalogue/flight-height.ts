@@ -1,8 +1,8 @@
 import { flightHeight } from "../coaching/jumps/flight-height";
-import { refuse } from "../outcome";
+import { accept, refuse } from "../outcome";
 import { plausible } from "../rows/column/quantity";
-import { elementwise } from "./arguments/elementwise";
-import { optionalNumberCell } from "./arguments/number-cell";
+import { elementwise, isBlank } from "./arguments/elementwise";
+import { lengthCell } from "./arguments/number-cell";
 import { secondsCell } from "./arguments/seconds-cell";
 import type { SheetFunction } from "./sheet-function";
 
@@ -26,14 +26,16 @@ export const flightHeightFunction: SheetFunction = {
     elementwise(
       [
         { name: "flight_time", cells: flight, needed: true },
-        { name: "landing_height", cells: landing },
+        { name: "landing_height", cells: landing, inUnit: true },
       ],
       (flightCell, landingCell) => {
         const flightS = secondsCell(flightCell, "flight_time");
         if (!flightS.ok) return flightS;
-        const landingCm = optionalNumberCell(landingCell, "landing_height");
+        const landingCm = isBlank(landingCell)
+          ? accept(0)
+          : lengthCell(landingCell, "landing_height");
         if (!landingCm.ok) return landingCm;
-        const raisedCm = landingCm.value ?? 0;
+        const raisedCm = landingCm.value;
         return raisedCm !== 0 && Math.abs(raisedCm) < plausible.landingCm.lowUnnamed
           ? refuse("landing-impossible", { landingCm: raisedCm })
           : flightHeight(flightS.value, raisedCm);

@@ -2,7 +2,7 @@ import { loadDrop } from "../coaching/blocks/load-drop";
 import { accept } from "../outcome";
 import { noHeavyWork } from "../words/day-load";
 import { elementwise } from "./arguments/elementwise";
-import { numbersOf } from "./arguments/number-cell";
+import { barSpeedCell, massCell, numbersOf } from "./arguments/number-cell";
 import type { SheetFunction } from "./sheet-function";
 
 const names = ["planned_load", "speed", "usual_speed", "step"] as const;
@@ -34,7 +34,9 @@ export const loadDropFunction: SheetFunction = {
         { name: names[3], cells: step },
       ],
       (...cells) => {
-        const numbers = numbersOf(cells, names);
+        const numbers = numbersOf(cells, names, (cell, name) =>
+          (name.endsWith("speed") ? barSpeedCell : massCell)(cell, name),
+        );
         if (!numbers.ok) return numbers;
         const [plannedKg, speedMs, usualMs, stepKg] = numbers.value;
         const drop = loadDrop(plannedKg!, speedMs!, usualMs!, stepKg!);

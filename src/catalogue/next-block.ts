@@ -4,7 +4,7 @@ import { accept, refuse } from "../outcome";
 import { foundText } from "../rows/value/found-text";
 import { nextBlockWords } from "../words/next-block";
 import { elementwise, isBlank } from "./arguments/elementwise";
-import { numberCell, optionalNumberCell, yesNoCell } from "./arguments/number-cell";
+import { massCell, yesNoCell } from "./arguments/number-cell";
 import type { SheetFunction } from "./sheet-function";
 
 export const nextBlockFunction: SheetFunction = {
@@ -52,7 +52,7 @@ export const nextBlockFunction: SheetFunction = {
         if (isBlank(blockCell)) return refuse("argument-blank", { name: "block" });
         const present = blockFromText(foundText(blockCell));
         if (!present.ok) return present;
-        const loadKg = numberCell(loadCell, "load");
+        const loadKg = massCell(loadCell, "load");
         if (!loadKg.ok) return loadKg;
         const movedWell = yesNoCell(movedCell, "moved_well");
         if (!movedWell.ok) return movedWell;
@@ -60,9 +60,11 @@ export const nextBlockFunction: SheetFunction = {
         if (!volumeDone.ok) return volumeDone;
         const heldSpeed = yesNoCell(speedCell, "held_speed");
         if (!heldSpeed.ok) return heldSpeed;
-        const strengthKg = optionalNumberCell(strengthCell, "strength");
+        const strengthKg = isBlank(strengthCell)
+          ? accept(null)
+          : massCell(strengthCell, "strength");
         if (!strengthKg.ok) return strengthKg;
-        const stepKg = numberCell(stepCell, "step");
+        const stepKg = massCell(stepCell, "step");
         if (!stepKg.ok) return stepKg;
         const next = nextBlock({
           block: present.value,

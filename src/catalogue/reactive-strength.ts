@@ -1,6 +1,6 @@
 import { reactiveStrength } from "../coaching/jumps/reactive-strength";
 import { elementwise } from "./arguments/elementwise";
-import { numberCell } from "./arguments/number-cell";
+import { lengthCell } from "./arguments/number-cell";
 import { secondsCell } from "./arguments/seconds-cell";
 import type { SheetFunction } from "./sheet-function";
 
@@ -16,11 +16,11 @@ export const reactiveStrengthFunction: SheetFunction = {
   compute: ([height, contact]) =>
     elementwise(
       [
-        { name: "height", cells: height, needed: true },
+        { name: "height", cells: height, needed: true, inUnit: true },
         { name: "contact_time", cells: contact, needed: true },
       ],
       (heightCell, contactCell) => {
-        const heightCm = numberCell(heightCell, "height");
+        const heightCm = lengthCell(heightCell, "height");
         if (!heightCm.ok) return heightCm;
         const contactS = secondsCell(contactCell, "contact_time");
         return contactS.ok ? reactiveStrength(heightCm.value, contactS.value) : contactS;

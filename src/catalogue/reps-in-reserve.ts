@@ -1,6 +1,6 @@
 import { repsInReserve } from "../coaching/blocks/reps-in-reserve";
 import { elementwise } from "./arguments/elementwise";
-import { numberCell } from "./arguments/number-cell";
+import { massCell, numberCell } from "./arguments/number-cell";
 import type { SheetFunction } from "./sheet-function";
 
 export const repsInReserveFunction: SheetFunction = {
@@ -22,11 +22,11 @@ export const repsInReserveFunction: SheetFunction = {
         { name: "strength", cells: strength },
       ],
       (loadCell, repsCell, strengthCell) => {
-        const loadKg = numberCell(loadCell, "load");
+        const loadKg = massCell(loadCell, "load");
         if (!loadKg.ok) return loadKg;
         const count = numberCell(repsCell, "reps");
         if (!count.ok) return count;
-        const strengthKg = numberCell(strengthCell, "strength");
+        const strengthKg = massCell(strengthCell, "strength");
         return strengthKg.ok
           ? repsInReserve(loadKg.value, count.value, strengthKg.value)
           : strengthKg;

@@ -41,6 +41,8 @@ export const rowRefusals = {
     `Nothing to compare for ${athlete}: no figure in Diary and no row in Runs up to that day.`,
   "season-without-level": ({ athlete, sessions }: Facts) =>
     `Too few rows of ${athlete}: ${countWords(Number(sessions), "session")} with a speed or a jump; about eight are needed before a day can be called unusual.`,
+  "load-without-unit": ({ load }: Facts) =>
+    `loads names no unit (${load}), and the sets are in lb: write ${load} lb, or ${load} kg.`,
   "load-past-line": ({ loadKg }: Facts) =>
     `${trimmed(Number(loadKg), 2)} kg is past the end of the line: no speed is expected there.`,
   "speed-too-wide": ({ loadKg, high }: Facts) =>

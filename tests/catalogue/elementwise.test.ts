@@ -228,3 +228,53 @@ test("past the chart's ten repetitions no number of them is told as known", () =
   );
   expect(said(85)).toMatch(/\(about 6\.\d repetitions in reserve\)$/);
 });
+
+test("a first row of headings stays blank, a first row that is no heading is told", () => {
+  const speeds = [
+    ["Rep 1", "Rep 2 (m/s)"],
+    [0.5, 0.45],
+  ];
+  expect(call("VELOCITY_LOSS", speeds)).toEqual([[""], [0.1]]);
+  expect(call("FLIGHT_HEIGHT", [["Flight time (s)"], [0.5]])).toEqual([[""], [30.6458]]);
+  expect(
+    call("NEXT_BLOCK", [["Exercise"], ["5x5"]], [["Load (kg)"], [70]], "y", "y", "y", 100, 2.5),
+  ).toEqual([
+    ["", "", ""],
+    ["3×5", 72.5, expect.any(String)],
+  ]);
+  const said = call("FLIGHT_HEIGHT", [["missed"], [0.5]]) as unknown[][];
+  expect(said[0]![0]).toMatch(/^flight_time is not a number \(missed\)/);
+  // A heading further down is a cell of its own.
+  expect(String((call("FLIGHT_HEIGHT", [[0.5], ["Flight time (s)"]]) as unknown[][])[1])).toMatch(
+    /^flight_time is not a number/,
+  );
+  // One of the cells is no heading.
+  const mixed = call("REACTIVE_STRENGTH", [["Height (cm)"], [36]], [[0.18], [0.18]]);
+  expect(String((mixed as unknown[][])[0])).toMatch(/^height is not a number \(Height \(cm\)\)/);
+});
+
+test("a cell may name its unit, and a heading that of the cells under it", () => {
+  expect(call("REACTIVE_STRENGTH", [["36 cm"], ["0,36 m"], ["360 mm"]], 0.18)).toEqual([
+    [2],
+    [2],
+    [2],
+  ]);
+  // 14 in are 35.56 cm (an inch is 2.54 cm exactly, NIST SP 811).
+  expect(call("REACTIVE_STRENGTH", '14"', 0.2)).toBe(1.778);
+  const inches = [["Height (in)"], [14], ["36 cm"]];
+  expect(call("REACTIVE_STRENGTH", inches, [["Contact time (s)"], [0.2], [0.18]])).toEqual([
+    [""],
+    [1.778],
+    [2],
+  ]);
+  expect(call("FLIGHT_HEIGHT", 0.5, "0.3 m")).toBe(call("FLIGHT_HEIGHT", 0.5, 30));
+  // 191.802 lb are 87 kg (a pound is 0.45359237 kg exactly), the chart's five.
+  expect(call("REPS_IN_RESERVE", "191.802 lb", 5, "100 kg")).toBe(0);
+  expect(call("LOAD_DROP", "85 kg", "0.79 m/s", "86 cm/s", "2,5 kg")).toBe(80);
+  expect(call("NEXT_BLOCK", "5x5", "70 kg", "y", "y", "y", "220.462262 lb", "2.5 kg")).toEqual(
+    call("NEXT_BLOCK", "5x5", 70, "y", "y", "y", 100, 2.5),
+  );
+  // A unit of another quantity makes no number, nor does a first cell that is a figure itself.
+  expect(() => call("REACTIVE_STRENGTH", "36 kg", 0.18)).toThrow("height is not a number (36 kg)");
+  expect(call("REACTIVE_STRENGTH", [["14 in"], [36]], 0.2)).toEqual([[1.778], [1.8]]);
+});

@@ -212,3 +212,24 @@ test("the mean that decides the day is told beside the fastest repetition, for m
     String(call("DAY_LOAD", speeds, mean, 60, 2, 2.5, 60, "", 20, lowest));
   expect(day("0.68 0.66 0.64 0.62 0.60", usual!, low!)).toBe("as planned: lift 60");
 });
+
+test("beside sets in pounds a load says its unit, in its cell or its heading", () => {
+  const pounds = exampleSets.map((row, at) =>
+    at === 0
+      ? row.map((heading) => (heading === "load kg" ? "load lb" : heading))
+      : row.map((cell, column) => (column === 4 ? Number(cell) / 0.45359237 : cell)),
+  );
+  const speeds = (loads: unknown, sets: readonly unknown[] = pounds) =>
+    call("EXPECTED_SPEED", "Ilka Brandmoor", loads, sets, "back squat", asOf);
+  expect(() => speeds(143)).toThrow(
+    "loads names no unit (143), and the sets are in lb: write 143 lb, or 143 kg.",
+  );
+  expect(() => speeds("143")).toThrow("loads names no unit (143)");
+  const [at65] = speeds(65, exampleSets);
+  for (const loads of ["65 kg", "143.30047 lb"]) {
+    expect(speeds(loads)[0]![0]).toBeCloseTo(Number(at65![0]), 6);
+  }
+  expect(speeds([["Load (lb)"], [143.30047]])[0]![0]).toBeCloseTo(Number(at65![0]), 6);
+  // Beside sets in kilograms a bare number is in kilograms.
+  expect(speeds("143.30047 lb", exampleSets)[0]![0]).toBeCloseTo(Number(at65![0]), 6);
+});

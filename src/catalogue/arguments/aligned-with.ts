@@ -1,7 +1,7 @@
 import { refuse } from "../../outcome";
 import { readAthletesArgument } from "../../rows/argument/athletes-argument";
 import { recogniseHeader } from "../../rows/header/recognise-header";
-import { isBlank, rowsOf } from "./elementwise";
+import { isBlank, rowsOf, withUnit } from "./elementwise";
 import { thrown } from "./thrown";
 
 /** A column of values beside a column of athletes. */
@@ -14,7 +14,8 @@ export type Aligned = {
 
 /**
  * Lays a column of values beside the athletes: one value counts for all, one athlete is asked about
- * every value, and two columns go row by row, headings left aside in both.
+ * every value, and two columns go row by row, headings left aside in both; a unit in the heading of the
+ * values goes with each.
  * Throws `column-too-wide` and `columns-differ`.
  */
 export function alignedWith(athletes: unknown, values: unknown, name: string): Aligned {
@@ -30,7 +31,7 @@ export function alignedWith(athletes: unknown, values: unknown, name: string): A
     while (end > 1 && isBlank(cells[end - 1])) end--;
     const from = headed(cells) ? 1 : 0;
     const repeated = Array.from({ length: end - from }, () => [asked[0]!.athlete]);
-    return { athletes: repeated, cellAt: (at) => cells[at + from] };
+    return { athletes: repeated, cellAt: (at) => withUnit(cells[at + from], cells[from - 1]) };
   }
   const names = rowsOf(athletes);
   const height = names.length === 1 ? names[0]!.length : names.length;
@@ -40,7 +41,7 @@ export function alignedWith(athletes: unknown, values: unknown, name: string): A
     );
   }
   const from = table ? headingRow(names) + 1 : headingFirst(names) ? 1 : 0;
-  return { athletes, cellAt: (at) => cells[at + from] };
+  return { athletes, cellAt: (at) => withUnit(cells[at + from], cells[from - 1]) };
 }
 
 /** A first cell with words above numbers is a heading. */

@@ -1,4 +1,6 @@
 import { accept, type Outcome, refuse } from "../../outcome";
+import { headerWords } from "../../rows/header/header-words";
+import { onlyHeadings } from "../../rows/header/only-headings";
 import { refusalSentence } from "../../words/refusals";
 import { thrown } from "./thrown";
 
@@ -20,12 +22,15 @@ export type ColumnArgument = {
   readonly needed?: boolean;
   /** Takes the whole row of cells, not one column. */
   readonly wide?: boolean;
+  /** Bare numbers under a heading that names a unit, "Height (in)", are handed on with it: "14 in". */
+  readonly inUnit?: boolean;
 };
 
 /**
  * A formula worked row by row over columns given side by side; a single cell counts for every row.
  * One row without a figure throws its sentence; among several it stands in that row. A row whose
- * needed cells are all blank, those given once for all rows aside, stays empty, and blank rows at the end are left off.
+ * needed cells are all blank, those given once for all rows aside, stays empty, and so does a first row
+ * of headings; blank rows at the end are left off.
  *
  * @param figure gets one cell for each argument (a row of cells for a wide one)
  */
@@ -44,9 +49,10 @@ export function elementwise(
     if (!wide && rows.some((row) => row.length > 1)) thrown(refuse("column-too-wide", { name }));
   }
   const cellsOf = (at: number) =>
-    lists.map(({ rows, wide }) => {
+    lists.map(({ rows, wide, inUnit }) => {
       const row = rows[rows.length === 1 ? 0 : at]!;
-      return wide ? row : (row[0] ?? "");
+      if (wide) return row;
+      return inUnit ? withUnit(row[0] ?? "", rows[0]![0]) : (row[0] ?? "");
     });
   // A value given once for all rows makes none of them: columns do, where any needed one is given.
   const needed = lists.filter((list) => list.needed);
@@ -54,6 +60,7 @@ export function elementwise(
   const making = tall.length > 0 ? tall : needed;
   const empty = (at: number) =>
     making.every(({ rows }) => rows[rows.length === 1 ? 0 : at]!.every(isBlank));
+  const headed = () => onlyHeadings(lists.flatMap(({ rows }) => (rows.length > 1 ? rows[0]! : [])));
   if (height === 1) {
     const only = thrown(figure(...cellsOf(0)));
     return Array.isArray(only) ? [only] : only;
@@ -65,7 +72,8 @@ export function elementwise(
   const answers: unknown[] = [];
   const refused = new Set<number>();
   for (let at = 0; at < end; at++) {
-    const outcome = empty(at) ? blank : figure(...cellsOf(at));
+    const found = empty(at) ? blank : figure(...cellsOf(at));
+    const outcome = at === 0 && !found.ok && headed() ? blank : found;
     const answer = outcome.ok ? outcome.value : refusalSentence(outcome.refusal);
     if (!outcome.ok) refused.add(at);
     if (Array.isArray(answer) && answer.length > width) width = answer.length;
@@ -76,6 +84,13 @@ export function elementwise(
     if (Array.isArray(answer)) return answer;
     return [answer, ...Array<string>(width - 1).fill(refused.has(at) ? "–" : "")];
   });
+}
+
+/** A bare number with the unit that a heading above it names. */
+export function withUnit(cell: unknown, heading: unknown): unknown {
+  if (typeof cell !== "number" || typeof heading !== "string" || /\d/.test(heading)) return cell;
+  const { unit } = headerWords(heading);
+  return unit ? `${cell} ${unit.name}` : cell;
 }
 
 const blank = accept("");

@@ -2,6 +2,7 @@ import { accept, type Outcome, refuse } from "../../outcome";
 import { foundText } from "../../rows/value/found-text";
 import { isDate } from "../../rows/value/is-date";
 import { numberFromText } from "../../rows/value/number-text";
+import { inBase, unitOf } from "../../rows/value/units";
 import { yesNo } from "../../rows/value/yes-no";
 import { isBlank } from "./elementwise";
 
@@ -23,6 +24,24 @@ export function numberCell(cell: unknown, name: string): Outcome<number> {
 export function optionalNumberCell(cell: unknown, name: string): Outcome<number | null> {
   return isBlank(cell) ? accept(null) : numberCell(cell, name);
 }
+
+/**
+ * Reads a quantity in its base unit, which a bare number is in; a cell may name its own: "155 lb", "0.3 m".
+ * Refuses what `numberCell` does; another quantity's unit makes no number.
+ */
+export const quantityCell =
+  (base: "kg" | "cm" | "m/s") =>
+  (cell: unknown, name: string): Outcome<number> => {
+    const text = typeof cell === "string" ? /^(.*\d)\s*(\D+)$/.exec(cell.trim()) : null;
+    const unit = unitOf(text?.[2]);
+    if (unit?.quantity !== unitOf(base)!.quantity) return numberCell(cell, name);
+    const read = numberCell(text![1], name);
+    return read.ok ? accept(inBase(read.value, unit)) : read;
+  };
+
+export const massCell = quantityCell("kg");
+export const lengthCell = quantityCell("cm");
+export const barSpeedCell = quantityCell("m/s");
 
 /** Yes, no, or null for a blank cell: not recorded. Refuses `argument-not-yes-or-no`. */
 export function yesNoCell(cell: unknown, name: string): Outcome<boolean | null> {
