@@ -30,7 +30,7 @@ export type ReadTab = Omit<FoundTable, "tab"> & { readonly tab: Tab };
 export type ReadWorkbook = {
   readonly rows: SquadRows;
   /** Words beside the figures, or in their place, that no record has room for. */
-  readonly notes: readonly (RowNote & { readonly table: TableName })[];
+  readonly notes: readonly (RowNote & { readonly table: TableName; readonly tab: Tab })[];
   readonly tabs: readonly ReadTab[];
   readonly otherTabs: readonly Tab[];
   readonly issues: readonly {
@@ -95,8 +95,8 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
       rules: squadRules(records("Rules")),
     },
     notes: named(
-      used.flatMap(({ table, understanding }) =>
-        (understanding.reading.notes ?? []).map((note) => ({ ...note, table })),
+      used.flatMap(({ tab, table, understanding }) =>
+        (understanding.reading.notes ?? []).map((note) => ({ ...note, table, tab })),
       ),
     ),
     tabs,

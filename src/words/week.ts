@@ -87,8 +87,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "no-jumps": ({ site }) =>
     `${site === "" ? "Modified" : sentence(String(site))}: no jumps until asked about.`,
   sore: ({ value, day }) => `Soreness ${value} on ${dayWords(Number(day))}: ask first.`,
-  unwell: ({ day }) =>
-    `Pain or illness was noted on ${dayWords(Number(day))}: ask before anything is lifted, and write in the Availability tab what is allowed.`,
+  unwell: ({ day, place }) =>
+    `Pain or illness was noted on ${dayWords(Number(day))} (${place}): ask before anything is lifted, and write in the Availability tab what is allowed.`,
   "contacts-halved": "Ground contacts halved.",
   "above-usual": "Last session above usual: no load is added for that.",
 };

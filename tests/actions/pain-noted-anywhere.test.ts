@@ -1,5 +1,6 @@
 import { athleteStates } from "../../src/actions/athlete-states";
 import { stateOfSquad } from "../../src/actions/state-of-squad";
+import { weekView } from "../../src/actions/week-view";
 import { dayFromIso } from "../../src/coaching/calendar/day";
 import { memoryWorkbook } from "./memory-workbook";
 
@@ -7,10 +8,11 @@ const name = "Nils Quarrington";
 const asOf = dayFromIso("2026-06-12") as number;
 type Tab = readonly (readonly unknown[])[];
 
-const unwell = (tabs: Readonly<Record<string, Tab>>) =>
+const noted = (tabs: Readonly<Record<string, Tab>>) =>
   athleteStates(stateOfSquad(memoryWorkbook({ Athletes: [["Athlete"], [name]], ...tabs }), asOf))(
     name,
   ).unwellDay;
+const unwell = (tabs: Readonly<Record<string, Tab>>) => noted(tabs)?.day ?? null;
 const sets: Tab = [
   ["Date", "Athlete", "Exercise", "Load (kg)", "Notes"],
   ["2026-06-10", name, "back squat", 80, ""],
@@ -104,6 +106,41 @@ const sheets: readonly (readonly [string, Readonly<Record<string, Tab>>])[] = [
 
 test.each(sheets)("an illness written %s is asked after, too", (_, tabs) => {
   expect(unwell(tabs)).toBe(asOf - 1);
+  const [, tab = "", letter = "", row] = /^(.+) ([A-Z])(\d+)$/.exec(noted(tabs)!.place)!;
+  expect(tabs[tab]![Number(row) - 1]![letter.charCodeAt(0) - 65]).toMatch(
+    /^(ill|sick|krank|injured|calf pain|Achilles sore)$/,
+  );
+});
+
+const diaryRow = (...cells: readonly unknown[]): readonly (readonly unknown[])[] => [
+  ["Date", "Athlete", "Pain?", "Food note", "Note"],
+  ["2026-06-11", name, ...cells],
+];
+
+test.each([
+  ["beside a set", { Sets: sets }, "Sets E4"],
+  ["beside a jump", { Jumps: jumps }, "Jumps E2"],
+  ["in the diary", { Diary: diaryRow("", "stomach upset", "") }, "Diary D2"],
+  ["as a yes under a heading of pain", { Diary: diaryRow("yes", "", "tired") }, "Diary C2"],
+  ["as a tick under a heading of pain", { Diary: diaryRow(true, "", "") }, "Diary C2"],
+  [
+    "behind the sets of a grid, each day its own",
+    {
+      Gym: grid("85x5x5 (knee pain)").map((line) =>
+        line.map((cell) => (cell === "80x5x5" ? "80x5x5 (ill)" : cell)),
+      ),
+    },
+    "Gym C2",
+  ],
+])("the cell of what was written %s is told", (_, tabs, place) => {
+  expect(noted(tabs)!.place).toBe(place);
+});
+
+test("the week's line says on which day and in which cell", () => {
+  const book = memoryWorkbook({ Athletes: [["Athlete"], [name]], Sets: sets });
+  expect(weekView(book, asOf, null, []).lines[0]!.why).toContain(
+    "Pain or illness was noted on 11 Jun (Sets E4): ask before anything is lifted, and write in the Availability tab what is allowed.",
+  );
 });
 
 test("words of a week may be of its last day, not of one to come", () => {

@@ -10,7 +10,12 @@ export type Written = {
   readonly day: Day;
   readonly text: string;
   readonly beside: Beside;
+  /** Tab and cell, "Gym E3". */
+  readonly place: () => string;
 };
+
+/** A day on which pain or illness was written down, and where. */
+export type UnwellDay = { readonly day: Day; readonly place: string };
 
 /**
  * The latest of the last three days whose words speak of pain or illness; null when none does, or when
@@ -24,11 +29,14 @@ export function unwellDay(
   written: readonly Written[],
   spells: readonly Pick<AvailabilitySpell, "from">[],
   asOf: Day,
-): Day | null {
+): UnwellDay | null {
   const answered = Math.max(...spells.map(({ from }) => (from > asOf ? -Infinity : from)));
-  const days = written.flatMap(({ day, text, beside }) => {
+  let latest: Written | null = null;
+  for (const one of written) {
+    const { day, text, beside } = one;
     const asked = day <= asOf && day > asOf - recentDays && day > answered;
-    return asked && saysUnwell(text, beside) ? [day] : [];
-  });
-  return days.length === 0 ? null : Math.max(...days);
+    const later = latest === null || day > latest.day;
+    if (asked && later && saysUnwell(text, beside)) latest = one;
+  }
+  return latest && { day: latest.day, place: latest.place() };
 }

@@ -1,4 +1,5 @@
 import type { Day } from "../calendar/day";
+import type { UnwellDay } from "../diary/unwell-day";
 import type { HoldWord } from "../hold/season-hold";
 import type { ReadinessWord } from "../readiness/readiness";
 import type { UsualLead } from "./usual-lead";
@@ -31,5 +32,5 @@ export type AthleteState = {
   /** Soreness well over the athlete's own usual in the last two days; null when not. */
   readonly soreness: { readonly day: Day; readonly value: number } | null;
   /** Latest of the last three days on which pain or illness was noted; null when none, or answered since. */
-  readonly unwellDay: Day | null;
+  readonly unwellDay: UnwellDay | null;
 };

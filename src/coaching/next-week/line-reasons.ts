@@ -76,7 +76,7 @@ export function stateReasons(
   return [
     ...(noJumps ? [{ code: "no-jumps", facts: { site } }] : []),
     ...(soreness ? [{ code: "sore", facts: { value: soreness.value, day: soreness.day } }] : []),
-    ...(unwellDay === null ? [] : [{ code: "unwell", facts: { day: unwellDay } }]),
+    ...(unwellDay === null ? [] : [{ code: "unwell", facts: unwellDay }]),
     ...(lastWord === "above usual" ? [{ code: "above-usual", facts: {} }] : []),
   ];
 }

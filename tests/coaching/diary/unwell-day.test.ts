@@ -1,10 +1,13 @@
 import { writtenIn } from "../../../src/coaching/diary/symptom-day";
-import { unwellDay } from "../../../src/coaching/diary/unwell-day";
+import { unwellDay, type Written } from "../../../src/coaching/diary/unwell-day";
 import { diaryDay } from "./constructed";
 
 const asOf = 100;
+const place = () => "Diary L3";
+const dayOf = (written: readonly Written[], spells: { from: number }[] = []) =>
+  unwellDay(written, spells, asOf)?.day ?? null;
 const of = (day: number, said: Parameters<typeof diaryDay>[1], spells: { from: number }[] = []) =>
-  unwellDay([{ day, text: writtenIn(diaryDay(day, said)), beside: "diary" }], spells, asOf);
+  dayOf([{ day, text: writtenIn(diaryDay(day, said)), beside: "diary", place }], spells);
 
 test("words of pain or illness of the last three days are asked after, the latest of them", () => {
   expect(of(100, { note: "sharp pain in left shin" })).toBe(100);
@@ -12,10 +15,10 @@ test("words of pain or illness of the last three days are asked after, the lates
   expect(of(97, { note: "fever" })).toBeNull();
   expect(of(101, { note: "fever" })).toBeNull();
   const two = [
-    { day: 99, text: "vomited", beside: "diary" },
-    { day: 98, text: "ill", beside: "diary" },
+    { day: 99, text: "vomited", beside: "diary", place: () => "Diary L4" },
+    { day: 98, text: "ill", beside: "diary", place },
   ] as const;
-  expect(unwellDay(two, [], asOf)).toBe(99);
+  expect(unwellDay(two, [], asOf)).toEqual({ day: 99, place: "Diary L4" });
 });
 
 test("soreness alone is rated, not asked after, and a pain denied is none", () => {
@@ -42,7 +45,7 @@ test("what Availability has said since, or on the day, is an answer; a row of be
 });
 
 test("beside a set pain counts as in the diary; a cue or a cold bar is no illness", () => {
-  const besideSet = (text: string) => unwellDay([{ day: 99, text, beside: "set" }], [], asOf);
+  const besideSet = (text: string) => dayOf([{ day: 99, text, beside: "set", place }]);
   expect(besideSet("knee pain, stopped")).toBe(99);
   expect(besideSet("chest up, cold hall, Brustbein hoch")).toBeNull();
   expect(of(99, { note: "chest tight, cold" })).toBe(99);

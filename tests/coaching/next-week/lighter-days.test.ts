@@ -268,7 +268,10 @@ test("nobody is sent back to a load from before pain or a limit", () => {
     { ...limit, from: day("2026-04-29"), until: day("2026-05-02"), site: "knee" },
   ];
   expect(weekOf("2026-05-04", slow(), { availability }).loads[0]).toBe("3x5 75");
-  const unwell = state(name, { ...movesAt(speed), unwellDay: day("2026-05-02") });
+  const unwell = state(name, {
+    ...movesAt(speed),
+    unwellDay: { day: day("2026-05-02"), place: "Gym E3" },
+  });
   expect(weekOf("2026-05-04", slow(), {}, unwell).loads[0]).toBe("3x5 75");
 });
 

@@ -96,7 +96,11 @@ test.each([
     "last-well-below",
   ],
   ["sore", { state: state(name, { soreness: { day: monday - 1, value: 7 } }) }, "sore-held"],
-  ["unwell", { state: state(name, { unwellDay: monday - 1 }) }, "unwell-held"],
+  [
+    "unwell",
+    { state: state(name, { unwellDay: { day: monday - 1, place: "Gym E3" } }) },
+    "unwell-held",
+  ],
   ["a race that week", { kind: "race week" as const }, "race-week-held"],
   ["sets missed", { step: step({ volumeDone: false }) }, "volume-missed"],
   ["sets not written", { step: step({ volumeDone: null }) }, "volume-not-recorded"],

@@ -252,7 +252,7 @@ test("sets lighter after time off take a marker as heavy as they were down with 
 });
 
 test("pain or illness noted is told with its day", () => {
-  const unwellDay = day("2026-05-09");
+  const unwellDay = { day: day("2026-05-09"), place: "Gym E3" };
   const line = proposeLine({
     athlete: athlete(name),
     name,
@@ -261,5 +261,5 @@ test("pain or illness noted is told with its day", () => {
     monday,
     asOf: day("2026-05-10"),
   });
-  expect(line.reasons).toContainEqual({ code: "unwell", facts: { day: unwellDay } });
+  expect(line.reasons).toContainEqual({ code: "unwell", facts: unwellDay });
 });

@@ -120,7 +120,10 @@ test("a session tells its repetitions in reserve by the guard, and none for anot
 });
 
 test("words of pain or illness in the diary halve the contacts and are asked after", () => {
-  const unwell = line({}, { state: state(name, { unwellDay: monday - 1 }) });
+  const unwell = line(
+    {},
+    { state: state(name, { unwellDay: { day: monday - 1, place: "Gym E3" } }) },
+  );
   expect(unwell.sessions[0]!.contacts).toBe(line({}).sessions[0]!.contacts / 2);
   expect(unwell.reasons.map(({ code }) => code)).toEqual(
     expect.arrayContaining(["unwell-held", "contacts-halved", "unwell"]),
@@ -149,7 +152,7 @@ test("a line is put before the coach for whatever was not as it should be, and o
     odd({ word: "slipping" }),
     odd({ lastWord: "well below usual" }),
     odd({ soreness: { day: monday - 1, value: 7 } }),
-    odd({ unwellDay: monday - 1 }),
+    odd({ unwellDay: { day: monday - 1, place: "Gym E3" } }),
     odd({}, { sets: lifted.map((set) => ({ ...set, movedWell: false })) }),
     odd({}, { sets: unmoved }),
     odd({}, { availability: [spell({})] }),

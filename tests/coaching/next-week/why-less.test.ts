@@ -37,7 +37,12 @@ test("under a limit, with pain noted beside a set, or in the week of pain in the
   // A cue and sore legs are no pain.
   for (const note of ["chest up", "bar cold", "quads sore"])
     expect(why("2026-06-11", {}, on("2026-06-11", 0.12, note))).toBe("slow");
-  const unwell = { state: { ...state(name, movesAt(speed)), unwellDay: day("2026-06-13") } };
+  const unwell = {
+    state: {
+      ...state(name, movesAt(speed)),
+      unwellDay: { day: day("2026-06-13"), place: "Gym E3" },
+    },
+  };
   expect(why("2026-06-08", unwell, slow("2026-06-08"))).toBe("may not");
   expect(why("2026-06-07", unwell, slow("2026-06-07"))).toBe("slow");
 });
