@@ -1,3 +1,4 @@
+import { absences } from "../coaching/availability/absences";
 import { speedOnLine } from "../coaching/bar-speed/expected-speed";
 import { latestRows, lineRows, squadLines } from "../coaching/bar-speed/squad-lines";
 import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
@@ -19,6 +20,7 @@ import { grouped } from "../coaching/series/grouped";
 import { remembered } from "../coaching/series/remembered";
 import { gymDays } from "../coaching/series/season-start";
 import { squadIndex } from "../coaching/series/squad-index";
+import { daysDone } from "./days-done";
 import type { StateOfSquad } from "./state-of-squad";
 import { writtenWords } from "./written-words";
 
@@ -43,6 +45,7 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
   );
   const spells = grouped(rows.availability, (spell) => nameKey(spell.athlete));
   const written = writtenWords(state);
+  const doneOn = daysDone(rows);
   const movementKept = keepsMovement(rows.sets);
   return (athlete) => {
     const key = nameKey(athlete);
@@ -69,6 +72,9 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
     const box = boxJumps(own?.jumps ?? new Map());
     const trend = box.length === 0 ? null : jumps(box[0]!.test)(athlete);
     // A session without a device is the last one, too: speeds of an earlier one do not speak of it.
+    const said = written(key);
+    const told = spells.get(key) ?? [];
+    const unwell = unwellDay(said, told, asOf);
     const lastDay = Math.max(...(own ? gymDays(own) : []), ...mine.map(({ day }) => day));
     return {
       athlete,
@@ -96,7 +102,11 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
       ...lastJump(box),
       movementKept,
       soreness: highSoreness(own?.diary ?? [], asOf),
-      unwellDay: unwellDay(written(key), spells.get(key) ?? [], asOf),
+      unwellDay: unwell,
+      // What is asked after already is not asked twice.
+      absences: absences(said, doneOn(key), told, asOf).filter(
+        ({ place }) => place !== unwell?.place,
+      ),
     };
   };
 }

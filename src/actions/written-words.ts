@@ -10,6 +10,7 @@ import type { TableName } from "../rows/table-name";
 import { type ReadTab, type ReadWorkbook, sureEnough } from "./read-workbook";
 import type { StateOfSquad } from "./state-of-squad";
 import { wordsCell } from "./words-cell";
+import type { Tab } from "./workbook";
 
 type OfAthlete = Written & { readonly athlete: string };
 
@@ -21,12 +22,12 @@ export function writtenWords({
   asOf,
 }: Pick<StateOfSquad, "read" | "asOf">): (key: string) => readonly Written[] {
   const inCells = read.notes.flatMap((note): OfAthlete[] => {
-    const { athlete, day, span, words, table, tab, cell } = note;
-    if (day === null) return [];
+    const { athlete, day: from, span, table, tab } = note;
+    if (from === null) return [];
     // Words of a week may be of its last day.
-    const last = span === "week" && day <= asOf ? Math.min(day + 6, asOf) : day;
-    const place = () => `${tab.name} ${cell}`;
-    return [{ athlete, day: last, text: words, beside: besideOf[table] ?? "set", place }];
+    const day = span === "week" && from <= asOf ? Math.min(from + 6, asOf) : from;
+    const said = { ...note, text: note.words, beside: besideOf[table] ?? "set" };
+    return [{ ...said, athlete, day, from, at: () => placeOf(read, tab, said) }];
   });
   const inRows = read.tabs
     .filter(({ sureness }) => sureness >= sureEnough)
@@ -37,24 +38,34 @@ export function writtenWords({
 
 /** The words of a tab's own records. */
 function wordsOfRows(
-  { cells }: ReadWorkbook,
+  read: ReadWorkbook,
   { tab, table, understanding }: ReadTab,
 ): readonly OfAthlete[] {
   const { reading, columns } = understanding;
+  // A yes under "Pain?" says it without a word.
+  const expected = ["pain", "note"].flatMap(
+    (one) => columns.find(({ field }) => field === one) ?? [],
+  );
   const written = (
     { athlete, day, row }: DiaryDay | LiftingSet | JumpAttempt,
     text: string,
     beside: Written["beside"],
   ): OfAthlete => {
-    const place = () => `${tab.name} ${wordsCell(cells(tab.id), { row, columns, text, beside })}`;
-    return { athlete, day, text, beside, place };
+    const said = { row, column: expected[0]?.column ?? 1, text, beside };
+    return { athlete, day, from: day, text, beside, at: () => placeOf(read, tab, said) };
   };
   if (table === "Diary")
-    return (reading.records as readonly DiaryDay[]).map((one) =>
-      written(one, writtenIn(one), "diary"),
-    );
+    return (reading.records as readonly DiaryDay[]).map((one) => {
+      const said = written(one, writtenIn(one), "diary");
+      return one.private ? { ...said, at: () => ({ ...said.at(), words: "" }) } : said;
+    });
   if (table !== "Sets" && table !== "Jumps") return [];
   return (reading.records as readonly (LiftingSet | JumpAttempt)[]).flatMap((one) =>
     one.note === "" ? [] : [written(one, one.note, "set")],
   );
+}
+
+function placeOf(read: ReadWorkbook, tab: Tab, said: Parameters<typeof wordsCell>[1]) {
+  const { cell, words } = wordsCell(read.cells(tab.id), said);
+  return { place: `${tab.name} ${cell}`, words };
 }

@@ -1,3 +1,4 @@
+import { saysAbsent } from "../coaching/availability/says-absent";
 import type { Day } from "../coaching/calendar/day";
 import { symptomWords } from "../coaching/diary/symptom-words";
 import type { IssueLog } from "./issue-log";
@@ -8,11 +9,13 @@ import { cellAddress } from "./value/cell-address";
 type OfDay = { readonly row: number; readonly athlete: string; readonly day: Day };
 
 /**
- * Words of pain or illness where a figure would stand ("ill" under kg), as notes of whom and of which
- * day their row speaks, whether they are an issue or not.
+ * Words of pain, illness or absence where a figure would stand ("ill" under kg), as notes of whom and of
+ * which day their row speaks, whether they are an issue or not.
  */
 export function wordsForFigures(log: IssueLog, records: readonly object[]): readonly RowNote[] {
-  const asIssues = log.issues.filter(({ found }) => symptomWords(found).length > 0);
+  const asIssues = log.issues.filter(
+    ({ found }) => symptomWords(found).length > 0 || saysAbsent(found),
+  );
   if (log.kept.length + asIssues.length === 0) return [];
   const ofRow = new Map<number, OfDay>();
   for (const record of records) if (isOfDay(record)) ofRow.set(record.row, record);

@@ -44,7 +44,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
     `${mayDo === "cleared" ? "Cleared" : "Modified"}: load held until the Availability tab says full or its spell ends.`,
   "last-well-below": "Last session well below usual: load held.",
   "sore-held": "Sorer than usual: load held.",
-  "unwell-held": "Ask how they are first: load held.",
+  "unwell-held": ({ day, place }) =>
+    `Ask how they are first (${place}, ${dayWords(Number(day))}): load held.`,
   "lighter-day": ({ lifted, kg: load, less }) =>
     `${kg(lifted)} kg last session, ${lessWords[String(less)]}: planned on from ${kg(load)} kg.`,
   "lighter-plan": ({ from, kg: load }) =>
@@ -89,6 +90,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   sore: ({ value, day }) => `Soreness ${value} on ${dayWords(Number(day))}: ask first.`,
   unwell: ({ day, place }) =>
     `Pain or illness was noted on ${dayWords(Number(day))} (${place}): ask before anything is lifted, and write in the Availability tab what is allowed.`,
+  absence: ({ day, place, words }) =>
+    `Absence written for ${dayWords(Number(day))} (${place})${words === "" ? "" : `: “${words}”`}. Ask before anything is lifted, and write in the Availability tab what is allowed.`,
   "contacts-halved": "Ground contacts halved.",
   "above-usual": "Last session above usual: no load is added for that.",
 };
@@ -163,7 +166,8 @@ export function bandChangeWords({ loadKg, share }: DayBand): string {
 export function briefWords(line: ProposedLine): string {
   const [first] = line.reasons;
   const text = first ? lineReasonWords(first) : "";
-  const short = text.split(/[.:](?!\d)/)[0] ?? "";
+  // A tab's own name may hold a full stop or a colon.
+  const short = text.split(/[.:](?!\d)(?![^(]*\))/)[0] ?? "";
   return short.length > 0 && text.length > 46 ? short : text.replace(/\.$/, "");
 }
 

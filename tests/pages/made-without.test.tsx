@@ -4,6 +4,7 @@ import type { PageKind, PrintedPages } from "../../src/actions/page-messages";
 import { rememberLong } from "../../src/actions/remember-long";
 import { type RequestName, serveRequest } from "../../src/actions/requests";
 import { Pages } from "../../src/pages/pages";
+import { Without } from "../../src/pages/without";
 import { columnName } from "../../src/rows/value/cell-address";
 import { type MemoryWorkbook, memoryWorkbook } from "../actions/memory-workbook";
 import { sampleClub } from "./sample-club";
@@ -44,6 +45,14 @@ test.each(kinds)("on the %s it stands that what was said of tabs and names is da
       "What was said of tabs, columns and names can no longer be read: made without it. Open Set up.",
     );
   }
+});
+
+test("a page says first which cells to ask about before anything is lifted", () => {
+  const without = { damaged: [], rows: [{ athlete: tomas, rows: 2 }], cells: [] };
+  expect(render(<Without without={{ ...without, ask: ["Gym E2", "Sets F3"] }} />)).toContain(
+    ">To ask about before anything is lifted: Gym E2, Sets F3. Not used in full: 2 rows of",
+  );
+  expect(render(<Without without={{ ...without, ask: [] }} />)).not.toContain("To ask about");
 });
 
 test.each(kinds)("on the %s it stands that earlier changes to the week are damaged", (kind) => {

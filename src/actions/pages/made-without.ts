@@ -10,6 +10,9 @@ import { weekDifference } from "../week/write-week";
 import type { Workbook } from "../workbook";
 import type { PrintableWeek } from "./printable-week";
 
+/** Reasons that name a cell to ask about: on paper its place stands alone. */
+const asks = new Set(["unwell", "absence"]);
+
 /** Columns whose cells paper prints from the proposal. */
 const printed: readonly WeekColumn[] = [
   "marker",
@@ -47,15 +50,20 @@ export function damagedForPaper(workbook: Workbook): MadeWithout["damaged"] {
  * @param planned athletes whose sessions stand on the page
  */
 export function madeWithout(
-  { state, damaged, cells }: PrintableWeek,
+  { state, damaged, cells, lines }: PrintableWeek,
   athletes: readonly string[],
   planned: readonly string[] = athletes,
 ): MadeWithout {
   const named = new Set(planned.map(nameKey));
+  const onPage = new Set(athletes.map(nameKey));
   const rows = [...new Set(athletes)].flatMap((athlete) => {
     const count = rowsNotUsed(state.read, athlete);
     return count === 0 ? [] : [{ athlete, rows: count }];
   });
   const own = cells.filter(({ athlete }) => named.has(nameKey(athlete)));
-  return { damaged, rows, cells: own.map(({ cell }) => cell) };
+  const ask = lines
+    .filter(({ line }) => onPage.has(nameKey(line.athlete)))
+    .flatMap(({ line }) => line.reasons.filter(({ code }) => asks.has(code)))
+    .map(({ facts }) => String(facts.place));
+  return { damaged, rows, cells: own.map(({ cell }) => cell), ask };
 }

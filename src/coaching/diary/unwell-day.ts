@@ -8,10 +8,12 @@ const recentDays = 3;
 /** What was written on a day, in the diary or beside a set, jump or run. */
 export type Written = {
   readonly day: Day;
+  /** First day the words may be of: another one for those of a week. */
+  readonly from: Day;
   readonly text: string;
   readonly beside: Beside;
-  /** Tab and cell, "Gym E3". */
-  readonly place: () => string;
+  /** Tab and cell, "Gym E3", and what that cell says; "" of a private row. */
+  readonly at: () => { readonly place: string; readonly words: string };
 };
 
 /** A day on which pain or illness was written down, and where. */
@@ -38,5 +40,5 @@ export function unwellDay(
     const later = latest === null || day > latest.day;
     if (asked && later && saysUnwell(text, beside)) latest = one;
   }
-  return latest && { day: latest.day, place: latest.place() };
+  return latest && { day: latest.day, place: latest.at().place };
 }

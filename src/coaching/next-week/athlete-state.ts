@@ -1,3 +1,4 @@
+import type { Absence } from "../availability/absences";
 import type { Day } from "../calendar/day";
 import type { UnwellDay } from "../diary/unwell-day";
 import type { HoldWord } from "../hold/season-hold";
@@ -33,4 +34,6 @@ export type AthleteState = {
   readonly soreness: { readonly day: Day; readonly value: number } | null;
   /** Latest of the last three days on which pain or illness was noted; null when none, or answered since. */
   readonly unwellDay: UnwellDay | null;
+  /** What was written of an absence and still holds, days to come among it, in order. */
+  readonly absences: readonly Absence[];
 };

@@ -13,7 +13,7 @@ export function heldByState(given: StepGiven, back: WayBack | null): PlannedStep
   }
   if (state.lastWord === "well below usual") return held(given, "last-well-below");
   if (state.soreness) return held(given, "sore-held");
-  if (state.unwellDay !== null) return held(given, "unwell-held");
+  if (state.unwellDay !== null) return held(given, "unwell-held", state.unwellDay);
   // What was lifted lighter was not done yet.
   const [lighter] = lighterReasons(given.step);
   return lighter ? sameBlock(given, given.step.loadKg, lighter) : null;

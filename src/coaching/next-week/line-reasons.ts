@@ -1,5 +1,6 @@
 import type { WhoMay } from "../availability/who-may";
 import type { Restart } from "../blocks/restart";
+import type { Day } from "../calendar/day";
 import type { Race } from "../record/race";
 import type { AthleteState } from "./athlete-state";
 import type { LineReason } from "./line-reason";
@@ -68,6 +69,15 @@ export function contactReasons(sessions: readonly ProposedSession[]): LineReason
     : [];
 }
 
+/** Pain or illness noted: asked about before anything is lifted. */
+export const unwellReasons = ({ unwellDay }: Pick<AthleteState, "unwellDay">): LineReason[] =>
+  unwellDay === null ? [] : [{ code: "unwell", facts: unwellDay }];
+
+/** What was written of an absence up to the end of the week. */
+export function absenceReasons({ absences }: AthleteState, monday: Day): LineReason[] {
+  return absences.flatMap((facts) => (facts.day < monday + 7 ? [{ code: "absence", facts }] : []));
+}
+
 /** What the athlete's own state asks for, whatever the step: no jumps, soreness, a good day that adds nothing. */
 export function stateReasons(
   { soreness, unwellDay, lastWord }: Pick<AthleteState, "soreness" | "unwellDay" | "lastWord">,
@@ -76,7 +86,7 @@ export function stateReasons(
   return [
     ...(noJumps ? [{ code: "no-jumps", facts: { site } }] : []),
     ...(soreness ? [{ code: "sore", facts: { value: soreness.value, day: soreness.day } }] : []),
-    ...(unwellDay === null ? [] : [{ code: "unwell", facts: unwellDay }]),
+    ...unwellReasons({ unwellDay }),
     ...(lastWord === "above usual" ? [{ code: "above-usual", facts: {} }] : []),
   ];
 }

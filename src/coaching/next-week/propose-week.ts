@@ -12,6 +12,7 @@ import { chosenDays } from "./chosen-days";
 import { dayReasons } from "./day-reasons";
 import { gapBefore } from "./gap-before";
 import {
+  absenceReasons,
   contactReasons,
   cutReasons,
   droppedReasons,
@@ -19,6 +20,7 @@ import {
   otherwiseReasons,
   stateReasons,
   swapReasons,
+  unwellReasons,
 } from "./line-reasons";
 import { plannedStep } from "./planned-step";
 import type { PresentStep } from "./present-step";
@@ -38,12 +40,17 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const who = mayOn(firstDay);
   const exercise = step?.exercise ?? "";
   const base = { athlete: name, who, kind, exercise, sessionsAWeek, days, step };
+  const absent = absenceReasons(state, monday);
   const toldDays = dayReasons(days, frame.wanted, (step?.weekdays ?? []).slice(0, mostSessions));
   const nothing = (not: NonNullable<ProposedWeek["not"]>): ProposedWeek => ({
     ...base,
     not,
     sessions: [],
-    reasons: [{ code: not, facts: {} }, ...toldDays],
+    reasons: [
+      { code: not, facts: {} },
+      ...(not === "out" ? [] : [...absent, ...unwellReasons(state)]),
+      ...toldDays,
+    ],
     odd: not !== "out",
   });
   if (who.not !== null) return nothing(who.not);
@@ -110,6 +117,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const dropped = droppedReasons(step, guardKg, rest);
   const cut = sessions.find(({ day }) => cutOn(day));
   const reasons = [
+    ...absent,
     ...swapReasons(sessions, who),
     ...planned.reasons,
     ...first.reasons,
@@ -128,7 +136,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     not: null,
     sessions,
     reasons,
-    odd: dropped.length > 0 || isReadFirst(state, step, who, rest),
+    odd: absent.length + dropped.length > 0 || isReadFirst(state, step, who, rest),
   };
 }
 

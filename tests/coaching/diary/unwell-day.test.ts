@@ -3,11 +3,11 @@ import { unwellDay, type Written } from "../../../src/coaching/diary/unwell-day"
 import { diaryDay } from "./constructed";
 
 const asOf = 100;
-const place = () => "Diary L3";
+const at3 = { beside: "diary", from: 0, at: () => ({ place: "Diary L3", words: "" }) } as const;
 const dayOf = (written: readonly Written[], spells: { from: number }[] = []) =>
   unwellDay(written, spells, asOf)?.day ?? null;
 const of = (day: number, said: Parameters<typeof diaryDay>[1], spells: { from: number }[] = []) =>
-  dayOf([{ day, text: writtenIn(diaryDay(day, said)), beside: "diary", place }], spells);
+  dayOf([{ ...at3, day, text: writtenIn(diaryDay(day, said)) }], spells);
 
 test("words of pain or illness of the last three days are asked after, the latest of them", () => {
   expect(of(100, { note: "sharp pain in left shin" })).toBe(100);
@@ -15,8 +15,8 @@ test("words of pain or illness of the last three days are asked after, the lates
   expect(of(97, { note: "fever" })).toBeNull();
   expect(of(101, { note: "fever" })).toBeNull();
   const two = [
-    { day: 99, text: "vomited", beside: "diary", place: () => "Diary L4" },
-    { day: 98, text: "ill", beside: "diary", place },
+    { ...at3, day: 99, text: "vomited", at: () => ({ place: "Diary L4", words: "" }) },
+    { ...at3, day: 98, text: "ill" },
   ] as const;
   expect(unwellDay(two, [], asOf)).toEqual({ day: 99, place: "Diary L4" });
 });
@@ -45,7 +45,7 @@ test("what Availability has said since, or on the day, is an answer; a row of be
 });
 
 test("beside a set pain counts as in the diary; a cue or a cold bar is no illness", () => {
-  const besideSet = (text: string) => dayOf([{ day: 99, text, beside: "set", place }]);
+  const besideSet = (text: string) => dayOf([{ ...at3, day: 99, text, beside: "set" }]);
   expect(besideSet("knee pain, stopped")).toBe(99);
   expect(besideSet("chest up, cold hall, Brustbein hoch")).toBeNull();
   expect(of(99, { note: "chest tight, cold" })).toBe(99);

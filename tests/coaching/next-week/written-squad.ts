@@ -141,6 +141,7 @@ export const state = (name: string, over: Partial<AthleteState> = {}): AthleteSt
   movementKept: true,
   soreness: null,
   unwellDay: null,
+  absences: [],
   ...over,
 });
 

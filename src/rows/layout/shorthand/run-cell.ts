@@ -3,6 +3,7 @@ import { runKinds } from "../../table/run-kinds";
 import { isBlank } from "../../value/blank";
 import { isDitto } from "../../value/ditto";
 import { illnessIn, saysNoValue } from "../../value/no-value";
+import { saysWhyNothing } from "../../value/why-nothing";
 import { asWeekday } from "./as-weekday";
 
 /** One run written in a cell; figures as written, for the readers of their columns. */
@@ -50,7 +51,7 @@ export function runCell(cell: unknown, bare: "minutes" | "km" | null): RunCell {
   if (saysNoValue(text) || text === "0") return { is: "none", note: illnessIn(text) };
   const weekday = asWeekday(text);
   if (weekday !== null) return { is: "as-weekday", weekday };
-  if (others.test(plainWords(text))) return { is: "none", note: text };
+  if (others.test(plainWords(text)) || saysWhyNothing(text)) return { is: "none", note: text };
   return runText(text, bare);
 }
 

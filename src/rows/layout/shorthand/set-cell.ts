@@ -3,6 +3,7 @@ import { isDitto } from "../../value/ditto";
 import { illnessIn, saysNoValue } from "../../value/no-value";
 import { type SpeedList, speedList } from "../../value/speed-list";
 import { type Unit, unitOf } from "../../value/units";
+import { saysWhyNothing } from "../../value/why-nothing";
 import { asWeekday } from "./as-weekday";
 import { leastLoad, type SetGroup, schemeGroups } from "./scheme";
 import type { SchemeSense } from "./scheme-order";
@@ -48,6 +49,7 @@ export function setCell(cell: unknown, sense: SchemeSense, speedCount = 0): SetC
   if (typeof cell !== "string" || cell.length > longestCell) return { is: "unread" };
   if (isDitto(cell)) return { is: "ditto" };
   if (saysNoValue(cell)) return { is: "none", note: illnessIn(cell) };
+  if (saysWhyNothing(cell)) return { is: "none", note: cell.trim() };
   const weekday = asWeekday(cell);
   if (weekday !== null) return { is: "as-weekday", weekday };
   return schemeText(cell, sense, speedCount);

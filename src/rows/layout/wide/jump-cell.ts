@@ -1,5 +1,6 @@
 import { isBlank } from "../../value/blank";
 import { illnessIn, saysNoValue } from "../../value/no-value";
+import { saysWhyNothing } from "../../value/why-nothing";
 import type { JumpPart } from "./jump-title";
 
 /** One attempt written in a cell. */
@@ -42,7 +43,7 @@ export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
   // Of a cell with several lines all are read.
   const text = cell.trim().replace(/\s+/g, " ");
   if (saysNoValue(text) || /^x{1,3}-?$/i.test(text)) return { ...nothing, note: illnessIn(text) };
-  if (!/\d/.test(text)) return { ...nothing, note: text };
+  if (!/\d/.test(text) || saysWhyNothing(text)) return { ...nothing, note: text };
   if (new RegExp(`^${number}\\s*\\?+$`).test(text)) return { ...nothing, problem: "unsure" };
   const figures = parts.some((part) => part === "contact" || part === "flight");
   const several = new RegExp(

@@ -1,0 +1,31 @@
+import { saysWhyNothing } from "../../../src/rows/value/why-nothing";
+
+test.each([
+  "out – back w/c 1 June",
+  "holiday until 12/5",
+  "away 1–12 June",
+  "Urlaub bis 12.5.",
+  "krank bis 12.5",
+  "injured, 2 weeks",
+  "verletzt seit KW 23",
+  "calf pain 4/10",
+  "(away until 2026-06-12)",
+  "out until June 3rd",
+  "camp till 6/14",
+])("“%s” says why nothing was done, with its days", (text) => {
+  expect(saysWhyNothing(text)).toBe(true);
+});
+
+test.each([
+  "80x5x5 calf pain",
+  "sore 12.5",
+  "12.5 sore",
+  "injured 85",
+  "out 60/70/80",
+  "camp 10 km",
+  "tempo 12/5",
+  "injured",
+  "ill 0.62",
+])("“%s” may hold a figure, or no day at all", (text) => {
+  expect(saysWhyNothing(text)).toBe(false);
+});
