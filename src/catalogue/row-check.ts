@@ -3,6 +3,7 @@ import { refuse } from "../outcome";
 import { readAthletesArgument } from "../rows/argument/athletes-argument";
 import { readDayArgument } from "../rows/argument/day-argument";
 import type { Cells } from "../rows/cells";
+import { plainlyOther } from "../rows/finding/plainly-other";
 import { unreadFigures } from "../rows/header/unread-figures";
 import { cellOfName } from "../rows/name/cell-of-name";
 import { nameIssues } from "../rows/name/name-issues";
@@ -52,6 +53,8 @@ export const rowCheckFunction: SheetFunction = {
     if (!Array.isArray(rows)) thrown(refuse("argument-one-cell", { name: "rows", table: name }));
     const today = isBlank(asOf) ? null : thrown(readDayArgument(asOf));
     const understood = understoodOnce<TableName>(name, cells, today);
+    const other = plainlyOther(name, cells, understood, today === null ? {} : { today });
+    if (other !== null) thrown(refuse("table-is-other", { table: name, other }));
     const { issues: inCells, records } = understood.reading;
     const issues = [
       ...unreadFigures(name, understood),

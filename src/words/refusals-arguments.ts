@@ -29,6 +29,8 @@ export const argumentRefusals = {
     `${name} is more than one column wide: give one column or one cell.`,
   "table-unknown": ({ found, known }: Facts) =>
     `table is not one the add-on knows (${found}): use one of ${known}.`,
+  "table-is-other": ({ table, other }: Facts) =>
+    `rows read like the ${other} table, not ${table}: write "${other}" as table, or give the range of ${table}.`,
   "as-of-missing": ({ name }: Facts) =>
     name === "as_of"
       ? "as_of is blank: point it at a date cell, such as today's date at the top of the tab. Where a table before it is left out, leave its place empty."
