@@ -5,8 +5,10 @@ import { accept, refuse } from "../outcome";
 import type { AskedAthlete } from "../rows/argument/athletes-argument";
 import { dayCell, unusualDayWords, unusualValueWords } from "../words/diary";
 import { countWords } from "../words/reasons-figures";
+import { groupRacesWords } from "../words/season-weeks";
 import { knownAthlete } from "./arguments/asked-athletes";
 import { diaryOfSquad } from "./arguments/diary-of-squad";
+import { groupRaces } from "./arguments/group-races";
 import { severalRowsForAthletes } from "./arguments/several-rows";
 import { withUnused } from "./arguments/unused-rows";
 import { exampleDiary, exampleJumps, exampleSets } from "./example-rows";
@@ -58,6 +60,11 @@ export const unusualDaysFunction: SheetFunction = {
       { Sets: sets, Jumps: jumps, Diary: diary, Runs: runs, Races: races },
       [],
     );
+    const raced = squad.given.rows("Races");
+    const others = groupRaces(
+      squad.asked.asked,
+      raced.filter(({ day }) => day <= squad.asOf),
+    );
     const rowsOf = ({ athlete, record }: AskedAthlete) => {
       const known = knownAthlete(athlete, squad.names, squad.given.lookedIn);
       if (!known.ok) return known;
@@ -68,19 +75,22 @@ export const unusualDaysFunction: SheetFunction = {
       }
       const days = unusualDays({
         ...own,
-        races: racesOf(squad.given.rows("Races"), athlete, record),
+        races: racesOf(raced, athlete, record),
       });
       const unused = squad.given.unused.of(athlete);
+      // A race for a group may be this athlete's, too.
+      const told = (words: string) =>
+        withUnused(others.length === 0 ? words : `${words}; ${groupRacesWords(others)}`, unused);
       if (days.length === 0) {
         const none = `no day beyond the athlete's own wobble in ${countWords(sessions, "session")}`;
-        return accept([["–", "–", "–", withUnused(none, unused)]]);
+        return accept([["–", "–", "–", told(none)]]);
       }
       return accept(
         days.map((day, at) => [
           dayCell(day.day),
           unusualValueWords(day),
           day.size,
-          withUnused(unusualDayWords(day), at === 0 ? unused : 0),
+          at === 0 ? told(unusualDayWords(day)) : unusualDayWords(day),
         ]),
       );
     };

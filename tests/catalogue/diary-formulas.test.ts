@@ -19,6 +19,30 @@ test("unusual days: every row carries its athlete, and a calm season says so", (
   expect(rows[1]![1]).toBe("2026-05-07");
 });
 
+test("races for groups that names alone do not know are told beside each athlete's first day", () => {
+  const races = [
+    ["Date", "Race", "Who"],
+    ["2026-05-06", "Mill mile", "track; road"],
+    ["2026-05-06", "Club run", "all"],
+    ["2026-05-30", "Hill relay", "hills"],
+  ];
+  const words = (athletes: unknown) =>
+    call("UNUSUAL_DAYS", athletes, exampleSets, exampleJumps, exampleDiary, "", races, asOf).map(
+      (row) => String(row[4]),
+    );
+  const left = "; races for track and road not counted: give the Athletes table with its groups";
+  const [tomas, ilka] = words(both);
+  expect(tomas).toBe(`no day beyond the athlete's own wobble in 14 sessions${left}`);
+  expect(ilka).toMatch(/^sleep 5 h.*Club run.*/);
+  expect(ilka!.endsWith(left)).toBe(true);
+  const table = [
+    ["Athlete", "Group"],
+    ["Ilka Brandmoor", "track"],
+  ];
+  expect(words(table)[0]).toContain("Mill mile");
+  expect(words(table).join()).not.toContain("not counted");
+});
+
 test("words of pain stand before everything else, and no statistics come before them", () => {
   const diary = [...exampleDiary, ["2026-05-12", "Ilka Brandmoor", 7.5, 2, "shin sore at night"]];
   const rows = call("WHAT_DIFFERED", "Ilka Brandmoor", exampleSets, exampleJumps, diary, "", asOf);
