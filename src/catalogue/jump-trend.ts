@@ -86,7 +86,7 @@ export const jumpTrendFunction: SheetFunction = {
           withUnused(why, given.unused.of(athlete)),
         ]);
       },
-      given.unused.shared,
+      given.unused,
     );
   },
 };

@@ -71,7 +71,7 @@ export const readinessFunction: SheetFunction = {
           withUnused(readinessReason(day), given.unused.of(athlete)),
         ]);
       },
-      given.unused.shared,
+      given.unused,
     );
   },
 };

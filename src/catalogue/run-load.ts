@@ -71,7 +71,7 @@ export const runLoadFunction: SheetFunction = {
           withUnused(weekRunsWords(counted, monotony === null), given.unused.of(athlete)),
         ]);
       },
-      given.unused.shared,
+      given.unused,
     );
   },
 };

@@ -80,7 +80,7 @@ export const seasonHoldFunction: SheetFunction = {
           withUnused(why, given.unused.of(athlete)),
         ]);
       },
-      given.unused.shared,
+      given.unused,
     );
   },
 };

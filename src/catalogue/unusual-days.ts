@@ -94,6 +94,6 @@ export const unusualDaysFunction: SheetFunction = {
         ]),
       );
     };
-    return severalRowsForAthletes(squad.asked, 5, rowsOf, squad.given.unused.shared);
+    return severalRowsForAthletes(squad.asked, 5, rowsOf, squad.given.unused);
   },
 };

@@ -102,7 +102,7 @@ export const whatDifferedFunction: SheetFunction = {
         }),
       );
     };
-    const rows = severalRowsForAthletes(squad.asked, 9, rowsOf, squad.given.unused.shared);
+    const rows = severalRowsForAthletes(squad.asked, 9, rowsOf, squad.given.unused);
     if (laidOut.length < 2) return rows;
     const together = squadDiffered(laidOut, seededChance(`all together ${squad.asOf}`));
     return [...rows, ...together.map((finding) => ["all together", ...findingRow(finding)])];

@@ -192,3 +192,23 @@ test("days and what differed tell rows that name nobody once, also beside a refu
     "Also 1 row that names nobody not used (see ROW_CHECK)",
   );
 });
+
+test("rows that cannot be used are told where nothing is left to answer from", () => {
+  const call = (name: string, ...args: unknown[]) =>
+    catalogue.find((one) => one.name === name)!.compute(args) as unknown[][];
+  // Days as bare serial numbers, as a column loses its format.
+  const serial = exampleSets.map((row, at) =>
+    at === 0 || row[1] === "Tomas Reyerson" ? row : [46084 + at, ...row.slice(1)],
+  );
+  const said =
+    "No row of Ilka Brandmoor in Sets up to that day: check the spelling and the date. Also 28 rows with a cell not used (see ROW_CHECK)";
+  const lift = [serial, "back squat", asOf];
+  expect(() => call("LOAD_SPEED_LINE", "Ilka Brandmoor", ...lift)).toThrow(said);
+  const two = [["Ilka Brandmoor"], ["Wren Castellow"]];
+  const [ilka, wren] = call("LOAD_SPEED_LINE", two, ...lift);
+  expect(ilka![0]).toBe(said);
+  expect(wren![0]).not.toContain("ROW_CHECK");
+  const days = [serial, "", "", "", "", asOf];
+  expect(() => call("UNUSUAL_DAYS", "Ilka Brandmoor", ...days)).toThrow(/Also 28 rows/);
+  expect(call("UNUSUAL_DAYS", two, ...days)[0]![1]).toMatch(/Also 28 rows/);
+});

@@ -8,7 +8,7 @@ import {
 import { nameLink } from "../../rows/name/near-name";
 import { refusalSentence } from "../../words/refusals";
 import { thrown } from "./thrown";
-import { type SharedRows, withShared } from "./unused-rows";
+import { type ToldBeside, withShared, withUnused } from "./unused-rows";
 
 /** The athletes a formula is asked about. Throws `athlete-blank` when nobody is named. */
 export function askedAthletes(argument: unknown): AthletesArgument {
@@ -19,25 +19,26 @@ export function askedAthletes(argument: unknown): AthletesArgument {
 
 /**
  * One row of the result for each athlete asked about. A blank cell gives a row of blanks; among
- * several a refusal is that athlete's row, its sentence first; a single one throws it.
+ * several a refusal is that athlete's row, its sentence first; a single one throws it. Rows of the
+ * athlete that are not used may be why there is no figure: they are told after it.
  *
  * @param width columns of the result, the last of words
- * @param shared rows of no one athlete: told once, after the words of the first; left out where a formula tells them itself
+ * @param unused rows not used, those of no one athlete told once, after the words of the first; left out where a formula tells them itself
  */
 export function rowsForAthletes(
   { asked, single }: AthletesArgument,
   width: number,
   figures: (asked: AskedAthlete, at: number) => Outcome<readonly unknown[]>,
-  shared: SharedRows = { nameless: 0, ofTable: new Map() },
+  unused: ToldBeside = { of: () => 0, shared: { nameless: 0, ofTable: new Map() } },
 ): unknown[][] {
   const first = asked.findIndex(({ athlete }) => athlete !== "");
   return asked.map((one, at) => {
     if (one.athlete === "") return Array<string>(width).fill("");
     const row = figures(one, at);
     const said = (words: unknown) =>
-      at === first ? withShared(String(words), shared) : String(words);
+      at === first ? withShared(String(words), unused.shared) : String(words);
     if (row.ok) return [...row.value.slice(0, -1), said(row.value[row.value.length - 1])];
-    const sentence = said(refusalSentence(row.refusal));
+    const sentence = said(withUnused(refusalSentence(row.refusal), unused.of(one.athlete)));
     if (single) throw new Error(sentence);
     return [sentence, ...Array<string>(width - 1).fill("–")];
   });

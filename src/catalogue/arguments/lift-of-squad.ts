@@ -46,7 +46,7 @@ export function liftOfSquad(args: {
           const known = knownAthlete(athlete, names, given.lookedIn);
           return known.ok ? figures(athlete, at) : known;
         },
-        given.unused.shared,
+        given.unused,
       ),
   };
 }

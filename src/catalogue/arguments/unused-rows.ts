@@ -14,6 +14,9 @@ export type UnusedRows = {
   readonly shared: SharedRows;
 };
 
+/** What of them is told beside an athlete's answer. */
+export type ToldBeside = Pick<UnusedRows, "of" | "shared">;
+
 /** Rows not used that are of no one athlete: they are told once. */
 export type SharedRows = {
   /** Those that name nobody at all: they may be anybody's. */
