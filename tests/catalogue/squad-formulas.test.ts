@@ -233,3 +233,28 @@ test("beside sets in pounds a load says its unit, in its cell or its heading", (
   // Beside sets in kilograms a bare number is in kilograms.
   expect(speeds("143.30047 lb", exampleSets)[0]![0]).toBeCloseTo(Number(at65![0]), 6);
 });
+
+test("an Athletes table with first names and surnames apart asks about the athletes it names", () => {
+  const hold = (athletes: unknown) =>
+    call("SEASON_HOLD", athletes, exampleSets, exampleJumps, asOf).map(([word]) => word);
+  const whole = [
+    ["athlete", "experience"],
+    ["Tomas Reyerson", "trained"],
+    ["Ilka Brandmoor", "novice"],
+  ];
+  expect(hold(whole)).toEqual(["slipping", "level"]);
+  for (const heading of [
+    ["first name", "surname"],
+    ["surname", "first name"],
+  ]) {
+    const turned = heading[0] === "surname";
+    const apart = whole.map(([name, experience], at) => {
+      const parts = at === 0 ? heading : turned ? name!.split(" ").reverse() : name!.split(" ");
+      return [...parts, experience];
+    });
+    expect(hold(apart)).toEqual(["slipping", "level"]);
+    expect(call("ROW_CHECK", exampleSets as unknown[][], "Sets", apart)).toEqual([
+      ["all rows read", "", "", ""],
+    ]);
+  }
+});

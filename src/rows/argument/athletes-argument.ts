@@ -59,10 +59,11 @@ function wholeTable(cells: Cells, headed: number): AthletesArgument {
   const column = recogniseHeader("Athletes", cells[headed]!).fields.athlete!.index;
   const byRow = new Map(table.records.map((record) => [record.row, record]));
   const names = cells.slice(headed + 1).map((line) => nameOf(line[column]));
-  const asked = untilLastFilled(names).map((ask, at) => ({
-    ...ask,
-    record: byRow.get(headed + at + 2) ?? null,
-  }));
+  const asked = untilLastFilled(names).map(({ athlete }, at) => {
+    const record = byRow.get(headed + at + 2) ?? null;
+    // First name and surname may stand apart: the record has both.
+    return { athlete: record?.athlete ?? athlete, record };
+  });
   return { asked, single: false, table };
 }
 
