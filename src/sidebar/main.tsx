@@ -42,6 +42,8 @@ function start(root: Element, paper: Element, today: () => string): void {
     const held = document.activeElement;
     const next = held && nextInList(held);
     draw();
+    // Another view is read from its beginning, however far this one was scrolled.
+    if (event.type === "chose view") scrollTo(0, 0);
     if (left !== null) rowOf(root, left)?.focus();
     // What had the focus may be done with and gone: the reader stays in the list, or in the view.
     else if (held?.isConnected === false)

@@ -34,6 +34,7 @@ export async function workbookPage(
   const messages = messageStrip();
   const bar = element("header", { className: "bar" });
   const grid = element("div", { className: "grid", ariaLabel: localPage.grid, role: "region" });
+  const cells = gridPane(grid);
   page.className = "workbook";
   page.replaceChildren(
     bar,
@@ -52,10 +53,15 @@ export async function workbookPage(
       sidebar: sidebar.show,
       alert: (text) => messages.put("alert", { text }),
       toast: (text) => messages.passing("toast", text),
+      // Who went to a cell types into it: the next key is the cell's, and the grid is in sight.
+      selected: () => {
+        grid.scrollIntoView({ block: "nearest" });
+        cells.enter();
+      },
     },
   });
   sidebar.answerFrom(host);
-  sidebar.onLeave(panes([barPane(bar), sidebar.pane, gridPane(grid)]));
+  sidebar.onLeave(panes([barPane(bar), sidebar.pane, cells]));
   host.open();
   const state = element("span", { className: "soft", role: "status" });
   const kept = keptState(host, { opening, place }, state, messages);

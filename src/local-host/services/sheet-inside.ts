@@ -1,6 +1,10 @@
 import { type ICellData, type IStyleData, IUndoRedoService, type Nullable } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
-import { SetRangeValuesUndoMutationFactory } from "@univerjs/sheets";
+import {
+  getPrimaryForRange,
+  SetRangeValuesUndoMutationFactory,
+  SetSelectionsOperation,
+} from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { type Rectangle, rangeName } from "../a1";
 import { addConditionalFormats, conditionalFormats } from "../engine/conditional-formats";
@@ -127,15 +131,17 @@ export class SheetInside {
     this.grid.moveColumns(this.grid.getRange(0, from, this.grid.getMaxRows(), count), before);
   }
 
+  /** Selects cells and brings them into sight, which the facade's own way does not. */
   select(at: Rectangle): void {
-    this.engine.book.setActiveRange(
-      this.grid.getRange(
-        at.startRow,
-        at.startColumn,
-        at.endRow - at.startRow + 1,
-        at.endColumn - at.startColumn + 1,
-      ),
-    );
+    const { api, unitId } = this.engine;
+    const primary = getPrimaryForRange(at, this.grid.getSheet());
+    api.syncExecuteCommand(SetSelectionsOperation.id, {
+      unitId,
+      subUnitId: this.grid.getSheetId(),
+      selections: [{ range: at, primary, style: null }],
+      reveal: true,
+    });
+    this.spreadsheet.inside.hooks.selected?.();
   }
 
   /** Notes by "row|column" from 0. */

@@ -16,6 +16,8 @@ export type ShellHooks = {
   readonly menu?: (title: string, items: readonly MenuItem[]) => void;
   readonly sidebar?: (title: string, html: string) => void;
   readonly alert?: (message: string) => void;
+  /** A script has gone to some cells. */
+  readonly selected?: () => void;
 };
 export type MenuItem = { readonly label: string; readonly functionName: string };
 

@@ -24,37 +24,39 @@ export function Sidebar({
     <>
       <div class="head">
         <Views state={state} dispatch={dispatch} />
-        <div class="news" aria-live="polite">
-          {state.busy !== null && (
-            <p class="says">
-              <label>
-                {state.busy} …<progress />
-              </label>
-            </p>
-          )}
-          {state.said !== null && state.busy === null && (
-            <div class="says done">
-              <p>{state.said}</p>
-              {state.takeBack?.said === state.said && (
-                <button
-                  type="button"
-                  class="btn"
-                  onClick={() => dispatch({ type: "took answer back" })}
-                >
-                  {words.takeBack}
-                </button>
-              )}
+        <div class="told">
+          <div class="news" aria-live="polite">
+            {state.busy !== null && (
+              <p class="says">
+                <label>
+                  {state.busy} …<progress />
+                </label>
+              </p>
+            )}
+            {state.said !== null && state.busy === null && (
+              <div class="says done">
+                <p>{state.said}</p>
+                {state.takeBack?.said === state.said && (
+                  <button
+                    type="button"
+                    class="btn"
+                    onClick={() => dispatch({ type: "took answer back" })}
+                  >
+                    {words.takeBack}
+                  </button>
+                )}
+              </div>
+            )}
+          </div>
+          {state.error !== null && (
+            <div class="says error" role="alert">
+              <p>{state.error}</p>
+              <button type="button" class="btn" onClick={() => dispatch({ type: "asked again" })}>
+                {words.readAgain}
+              </button>
             </div>
           )}
         </div>
-        {state.error !== null && (
-          <div class="says error" role="alert">
-            <p>{state.error}</p>
-            <button type="button" class="btn" onClick={() => dispatch({ type: "asked again" })}>
-              {words.readAgain}
-            </button>
-          </div>
-        )}
         <Damaged state={state} dispatch={dispatch} />
       </div>
       <main aria-busy={state.busy !== null}>
