@@ -97,7 +97,11 @@ function stepAfter(state: State, event: Event): Step {
         asks: [],
       };
     case "asked again":
-      return asking({ ...state, error: null, said: null }, readAgain(state), sidebarWords.reading);
+      return asking(
+        { ...state, error: null, said: sidebarWords.readAnew },
+        readAgain(state),
+        sidebarWords.reading,
+      );
     case "asked":
       return asking({ ...state, error: null, said: null }, [event.ask], event.busy);
     case "chose week": {
@@ -179,11 +183,10 @@ function stepAfter(state: State, event: Event): Step {
     }
     case "answered":
       return answered(state, event.ask, event.answer);
-    case "failed":
-      return {
-        state: { ...onShownWeek(state), busy: null, error: event.message },
-        asks: [],
-      };
+    case "failed": {
+      const said = state.said === sidebarWords.readAnew ? null : state.said;
+      return { state: { ...onShownWeek(state), busy: null, said, error: event.message }, asks: [] };
+    }
   }
 }
 
@@ -295,8 +298,12 @@ function answered(state: State, ask: Ask, answer: unknown): Step {
         message.athlete === state.athlete ? [athleteAsk("diaryView", state)] : [],
         diaryViewWords.reading,
       );
-    case "rowCheck":
-      return { state: withRows(next, answer as RowCheckView), asks: [] };
+    case "rowCheck": {
+      const rows = answer as RowCheckView;
+      // Checked again from the end of the list, its beginning may be out of sight.
+      const said = next.said === sidebarWords.readAnew ? `${rows.summary}.` : next.said;
+      return { state: { ...withRows(next, rows), said }, asks: [] };
+    }
     case "answerName":
     case "answerSet": {
       const read = withRows(stale(next), answer as RowCheckView);

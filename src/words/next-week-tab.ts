@@ -49,9 +49,9 @@ export function isWeekTitle(text: string): boolean {
   );
 }
 
-const lines = (count: number) => `${count} ${count === 1 ? "line" : "lines"}`;
+const rows = (count: number) => `${count} ${count === 1 ? "row" : "rows"}`;
 
-/** What writing did, or would do: "3 lines new, 1 line changed. Yours, kept: G7." */
+/** What writing did, or would do: "3 rows new, 1 row changed. Yours, kept: G7." */
 export function weekDifferenceWords(counts: {
   readonly added: number;
   readonly changed: number;
@@ -60,12 +60,12 @@ export function weekDifferenceWords(counts: {
   readonly kept: readonly string[];
 }): string {
   const parts = [
-    counts.added > 0 ? `${lines(counts.added)} new` : "",
-    counts.changed > 0 ? `${lines(counts.changed)} changed` : "",
-    counts.removed > 0 ? `${lines(counts.removed)} taken out` : "",
-    counts.same > 0 ? `${lines(counts.same)} the same` : "",
+    counts.added > 0 ? `${rows(counts.added)} new` : "",
+    counts.changed > 0 ? `${rows(counts.changed)} changed` : "",
+    counts.removed > 0 ? `${rows(counts.removed)} taken out` : "",
+    counts.same > 0 ? `${rows(counts.same)} the same` : "",
   ].filter((part) => part !== "");
-  const sentence = parts.length === 0 ? "No lines." : `${parts.join(", ")}.`;
+  const sentence = parts.length === 0 ? "No rows." : `${parts.join(", ")}.`;
   return counts.kept.length === 0 ? sentence : `${sentence} ${keptWords(counts.kept)}`;
 }
 
@@ -79,12 +79,12 @@ function keptWords(cells: readonly string[]): string {
 export const ownCellsWords = (cells: readonly string[]): string =>
   `Yours in the tab, not as proposed here: ${cells.join(", ")}.`;
 
-/** "Taken back: 14 lines. Yours, kept: C9." */
+/** "Taken back: 14 rows. Yours, kept: C9." */
 export function takenBackWords(removed: number, kept: readonly string[]): string {
   const sentence =
     removed === 0
-      ? "No line was taken back; the week is proposed afresh."
-      : `Taken back: ${lines(removed)}.`;
+      ? "No row was taken back; the week is proposed afresh."
+      : `Taken back: ${rows(removed)}.`;
   return kept.length === 0 ? sentence : `${sentence} ${keptWords(kept)}`;
 }
 

@@ -5,6 +5,7 @@ export const sidebarWords = {
   reading: "Reading the rows",
   working: "Working",
   readAgain: "Read again",
+  readAnew: "Read again.",
   allAthletes: "All athletes",
   squadEmpty: "No athletes found yet. Open Set up to see which tabs were read.",
   rowsNotUsed: (rows: number) =>

@@ -26,11 +26,11 @@ describe.each(bothHosts)("on %s", (host, open) => {
   const rowOf = (athlete: string) => week().findIndex((row, i) => i >= 4 && row[0] === athlete) + 1;
 
   test("a first writing adds a line a session, and writing again changes nothing", () => {
-    expect(book.ask("writeWeek", writeWeek).said).toMatch(/^\d+ lines new\.$/);
+    expect(book.ask("writeWeek", writeWeek).said).toMatch(/^\d+ rows new\.$/);
     const first = week();
     expect(first[3]).toEqual(Object.values(nextWeekHeadings));
     expect(first.length).toBeGreaterThan(10);
-    expect(book.ask("writeWeek", writeWeek).said).toMatch(/^\d+ lines the same\.$/);
+    expect(book.ask("writeWeek", writeWeek).said).toMatch(/^\d+ rows the same\.$/);
     expect(week()).toEqual(first);
     seen.push(first);
   });
@@ -50,7 +50,7 @@ describe.each(bothHosts)("on %s", (host, open) => {
     const load = Number(before[row - 1]![place("load") - 1]);
     const changes = [{ athlete: tomas, loadKg: load - 5 }];
     const { said } = book.ask("writeWeek", { ...writeWeek, changes });
-    expect(said).toMatch(/lines? changed, \d+ lines the same\. Yours, kept: L\d+\.$/);
+    expect(said).toMatch(/rows? changed, \d+ rows the same\. Yours, kept: L\d+\.$/);
     const after = week();
     expect(after[row - 1]!.slice(0, 3)).toEqual([tomas, before[row - 1]![1], ".79 .80 .78"]);
     expect(after[row - 1]![place("assistance") - 1]).toBe("sled, easy");
@@ -65,7 +65,7 @@ describe.each(bothHosts)("on %s", (host, open) => {
 
   test("taking back leaves only the row with something of the coach's", () => {
     const { said } = book.ask("takeBackWeek", takeBack);
-    expect(said).toMatch(/^Taken back: \d+ lines\. Yours, kept: C\d+, L\d+\.$/);
+    expect(said).toMatch(/^Taken back: \d+ rows\. Yours, kept: C\d+, L\d+\.$/);
     expect(
       week()
         .slice(4)

@@ -145,7 +145,7 @@ test("the Next week tab of a coach who keeps pounds is in pounds, and stays so w
   expect(formulas[at]![7]).toBe(`=IF(G${at + 1}=185,"55 + 10 + 5","55 + 10 + 5 make 185")`);
   const formula = formulas[at]![3]!;
   expect(formula).toMatch(/,45,0\.\d\d?,0\.1,"lb"\)$/);
-  expect(serveRequest(club.pounds, "writeWeek", message)).toEqual({ said: "15 lines the same." });
+  expect(serveRequest(club.pounds, "writeWeek", message)).toEqual({ said: "15 rows the same." });
 });
 
 test("a tab begun in kg goes on in kg when the coach's rows are in pounds by now", () => {

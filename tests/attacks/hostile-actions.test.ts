@@ -138,7 +138,7 @@ describe.each([
       changes: [],
       athletes: null,
     });
-    expect(said).toMatch(/\d+ lines new/);
+    expect(said).toMatch(/\d+ rows new/);
     const cells = held.cells("Next week");
     const texts = cells.map(({ value }) => value);
     const lines = view.lines.filter(({ sessions }) => sessions.length > 0);

@@ -169,7 +169,7 @@ test("a week is written: names that begin like formulas stand as text", async ()
     changes: [],
     athletes: null,
   })) as Done;
-  expect(said).toMatch(/\d+ lines new/);
+  expect(said).toMatch(/\d+ rows new/);
   const written = await values(page, "Next week");
   for (const text of formulas) expect(written.map(([name]) => name)).toContain(text.trim());
   await nothingRan();

@@ -47,7 +47,7 @@ test("menu, sidebar, next week and writing are worked by keyboard alone, the foc
   ]);
   expect(seen.filter(({ ringed }) => !ringed)).toEqual([]);
   await page.keyboard.press("Enter");
-  await sidebar.getByText(/^\d+ lines new\.$/).waitFor(patient);
+  await sidebar.getByText(/^\d+ rows new\.$/).waitFor(patient);
   await page.keyboard.press("F6");
   const place = () =>
     page.evaluate(() => document.activeElement?.closest(".grid, .bar, .sidebar")?.className);
@@ -108,7 +108,7 @@ test("a button that was pressed keeps the focus while its work is done and after
   await write.focus();
   await page.keyboard.press("Enter");
   await sidebar
-    .getByText(/lines? the same\.$/)
+    .getByText(/rows? the same\.$/)
     .first()
     .waitFor(patient);
   await until(async () => (await write.getAttribute("aria-disabled")) !== "true");

@@ -24,7 +24,7 @@ const view = async (name: RegExp) => {
 async function told(): Promise<{ text: string; inSight: boolean }> {
   await sidebar.idle();
   return sidebar.page
-    .locator(".told .says")
+    .locator("#sidebar .says")
     .first()
     .evaluate((one) => {
       const { top, bottom, left } = one.getBoundingClientRect();

@@ -85,7 +85,7 @@ test("a week is proposed, two odd lines read and all written in five clicks at m
   await quiet();
   await click(/^Write \d+ rows$/);
   await inside()
-    .getByText(/^\d+ lines new\.$/)
+    .getByText(/^\d+ rows new\.$/)
     .waitFor(patient);
   expect(spent()).toBeLessThanOrEqual(5);
   expect((await weekRows()).length).toBeGreaterThanOrEqual(10);
@@ -179,12 +179,12 @@ test("the saved workbook opened again has the same rows, and the week can be tak
   await page.getByRole("menuitem").first().click();
   await inside().getByText("Read first").waitFor(patient);
   await inside()
-    .getByText(/^If written: \d+ lines the same\.$/)
+    .getByText(/^If written: \d+ rows the same\.$/)
     .waitFor(patient);
   await click("Take back");
   // A row with a typed speed holds something of the coach's: it stays, and its cell is named.
   await inside()
-    .getByText(/^Taken back: \d+ lines\. Yours, kept: [A-Z]+\d+\.$/)
+    .getByText(/^Taken back: \d+ rows\. Yours, kept: [A-Z]+\d+\.$/)
     .waitFor(patient);
   expect((await weekRows()).map((row) => row[0])).toEqual(["Tomas Reyerson"]);
 });

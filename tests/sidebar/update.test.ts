@@ -176,7 +176,7 @@ test("a button pressed twice writes once, and again once that is done; reading i
   const done = after(once.state, {
     type: "answered",
     ask: once.asks[0]!,
-    answer: { said: "Taken back: 14 lines." },
+    answer: { said: "Taken back: 14 rows." },
   });
   expect(update(done, { type: "took back" }).asks).toHaveLength(1);
   const failed = after(once.state, { type: "failed", ask: once.asks[0]!, message: "No." });
@@ -217,6 +217,27 @@ test("trying again with an athlete of the week opened reads the athlete too", ()
   expect(asks.map(({ name }) => name)).toEqual(["weekView", "athleteView"]);
 });
 
+test("reading again says that it was done, and of the rows what was found; a failed reading says neither", () => {
+  const again = (view: "rows" | "setUp") =>
+    update({ ...start, view, said: "Remembered." }, { type: "asked again" });
+  const checked = again("rows");
+  const summary = "3 of 4 rows read";
+  const found = { ...rows, summary };
+  const told = { type: "answered", ask: checked.asks[0]!, answer: found } as const;
+  expect(after(checked.state, told).said).toBe(`${summary}.`);
+  // A check after something else was done leaves that sentence.
+  const mended = { ...checked.state, said: "75 is now 7.5." };
+  expect(after(mended, told).said).toBe("75 is now 7.5.");
+  const setUp = again("setUp");
+  const read = { type: "answered", ask: setUp.asks[0]!, answer: {} } as const;
+  expect(after(setUp.state, read).said).toBe("Read again.");
+  const failed = { type: "failed", ask: setUp.asks[0]!, message: "No." } as const;
+  expect([after(setUp.state, failed).said, after(setUp.state, failed).error]).toEqual([
+    null,
+    "No.",
+  ]);
+});
+
 test("writing sends the changes; after it what was done is said and the week read again", () => {
   const changes = [{ athlete: "Tomas Reyerson", loadKg: 82.5 }];
   const { asks, state } = update({ ...start, week, changes }, { type: "wrote", athletes: null });
@@ -224,9 +245,9 @@ test("writing sends the changes; after it what was done is said and the week rea
     name: "writeWeek",
     message: { today: "2026-06-28", monday: "2026-06-29", changes, athletes: null },
   });
-  const done = update(state, { type: "answered", ask: asks[0]!, answer: { said: "3 lines new." } });
+  const done = update(state, { type: "answered", ask: asks[0]!, answer: { said: "3 rows new." } });
   expect([done.state.said, done.asks.map(({ name }) => name)]).toEqual([
-    "3 lines new.",
+    "3 rows new.",
     ["weekView"],
   ]);
 });
@@ -240,7 +261,7 @@ test("after writing, the changes stay, so that writing again does not undo them"
     { ...start, week, changes },
     { type: "wrote", athletes: ["Tomas Reyerson"] },
   );
-  const done = update(state, { type: "answered", ask: asks[0]!, answer: { said: "1 line new." } });
+  const done = update(state, { type: "answered", ask: asks[0]!, answer: { said: "1 row new." } });
   expect(done.state.changes).toEqual(changes);
   expect(done.asks[0]!.message.changes).toEqual(done.state.changes);
 });

@@ -133,11 +133,11 @@ test("problems are counted by kind, the most common first and equals by name", (
 test("what is written or kept in a tab is counted, a long list cut short", () => {
   const cells = Array.from({ length: 14 }, (_, at) => `G${at + 2}`);
   const first = cells.slice(0, 12).join(", ");
-  expect(takenBackWords(0, [])).toBe("No line was taken back; the week is proposed afresh.");
-  expect(takenBackWords(14, ["C9"])).toBe("Taken back: 14 lines. Yours, kept: C9.");
+  expect(takenBackWords(0, [])).toBe("No row was taken back; the week is proposed afresh.");
+  expect(takenBackWords(14, ["C9"])).toBe("Taken back: 14 rows. Yours, kept: C9.");
   const counts = { added: 0, changed: 1, removed: 0, same: 0 };
   expect(weekDifferenceWords({ ...counts, kept: cells })).toBe(
-    `1 line changed. Yours, kept: ${first} and 2 more.`,
+    `1 row changed. Yours, kept: ${first} and 2 more.`,
   );
   expect(seasonWrittenWords(12, 0, cells)).toBe(
     `Season: 12 weeks, nothing to change. Yours, kept: ${first} and 2 more.`,
@@ -150,10 +150,10 @@ test("who changes and who is taken out is named, each once and four at most", ()
   const lines = names.map((name, at) => `2026-05-11 ${name} ${at + 1}`);
   const merge = { added: [], same: [], kept: [], changed: lines, removed: [] };
   expect(ifWrittenWords(merge)).toBe(
-    "If written: 6 lines changed. Changed: a b, c d, e f, g h and 1 more.",
+    "If written: 6 rows changed. Changed: a b, c d, e f, g h and 1 more.",
   );
   expect(ifWrittenWords({ ...merge, changed: [], removed: [lines[2]!] })).toBe(
-    "If written: 1 line taken out. Taken out: c d.",
+    "If written: 1 row taken out. Taken out: c d.",
   );
 });
 

@@ -27,11 +27,11 @@ test("a load changed and written is what a sidebar opened again proposes and wri
   expect(new Set(cell(book, "load"))).toEqual(new Set([proposed - 5]));
   // Opened again: no changes come from the sidebar.
   const again = weekView(book, today, monday, []);
-  expect(again.already).toMatch(/^If written: \d+ lines the same\.$/);
+  expect(again.already).toMatch(/^If written: \d+ rows the same\.$/);
   expect(lineOf(book).sessions[0]!.loadKg).toBe(proposed - 5);
   expect(lineOf(book).why[0]).toBe("Changed by you, kept until taken back: load.");
   const before = book.all();
-  expect(writeProposedWeek(book, today, monday, [], null).said).toMatch(/^\d+ lines the same\.$/);
+  expect(writeProposedWeek(book, today, monday, [], null).said).toMatch(/^\d+ rows the same\.$/);
   expect(book.all()).toEqual(before);
 });
 
@@ -74,7 +74,7 @@ test("what is kept until taken back can be taken back, written or not, with the 
   expect(weekView(book, today, monday, [])).toMatchObject({ already: "", canTakeBack: true });
   expect(lineOf(book).sessions[0]!.loadKg).toBe(proposed - 5);
   expect(takeBackWeek(book, "2026-06-29").said).toBe(
-    "No line was taken back; the week is proposed afresh.",
+    "No row was taken back; the week is proposed afresh.",
   );
   expect(lineOf(book).sessions[0]!.loadKg).toBe(proposed);
   expect(weekView(book, today, monday, []).canTakeBack).toBe(false);

@@ -44,7 +44,7 @@ const [athleteAt, typedAt, loadAt, lineAt] = [0, 2, 6, 13];
 
 test("a first writing makes the tab with cautions, headings and one line for each session", () => {
   const book = memoryWorkbook(coachTab);
-  expect(writeWeek(book, week(three)).said).toBe("3 lines new.");
+  expect(writeWeek(book, week(three)).said).toBe("3 rows new.");
   const values = book.values(book.tabNamed("Next week").id);
   expect(values[0]![0]).toBe("Next week: 29 Jun to 5 Jul");
   expect(values[3]!.slice(0, 4)).toEqual(["Athlete", "Marker kg", "Type speed, m/s", "Lift today"]);
@@ -85,7 +85,7 @@ test("in a large squad changes that lie apart take few writes, and what the coac
   typed(book);
   const calls = book.calls.length;
   expect(writeWeek(book, week(after)).said).toBe(
-    "20 lines changed, 20 lines the same. Yours, kept: G11, G20.",
+    "20 rows changed, 20 rows the same. Yours, kept: G11, G20.",
   );
   // Left of what is typed; right of it above, beside (both sides) and below each of the two loads.
   expect(book.calls.slice(calls).filter((call) => call === "write")).toHaveLength(8);
@@ -103,7 +103,7 @@ test("writing the same week again writes nothing", () => {
   writeWeek(book, week(three));
   const before = book.all();
   const calls = book.calls.length;
-  expect(writeWeek(book, week(three)).said).toBe("3 lines the same.");
+  expect(writeWeek(book, week(three)).said).toBe("3 rows the same.");
   expect(book.all()).toEqual(before);
   expect(book.calls.slice(calls)).not.toContain("write");
 });
@@ -120,7 +120,7 @@ test("only the cells that differ are replaced, and a typed speed and the coach's
     kept: ["G6"],
   });
   expect(writeWeek(book, week(plan)).said).toBe(
-    "1 line changed, 2 lines the same. Yours, kept: G6.",
+    "1 row changed, 2 rows the same. Yours, kept: G6.",
   );
   const rows = rowsOf(book);
   expect([rows[0]![loadAt], rows[0]![typedAt], rows[1]![loadAt], rows[2]![16]]).toEqual([
@@ -145,7 +145,7 @@ test("lines are found again after the coach has sorted the rows and put in a col
   book.insertColumn("Next week", 6);
   book.sortRows("Next week", 5, (row) => String(row[athleteAt]));
   // The formulas of moved rows are written anew for their own rows.
-  expect(writeWeek(book, week(changed)).said).toBe("3 lines changed.");
+  expect(writeWeek(book, week(changed)).said).toBe("3 rows changed.");
   const rows = rowsOf(book);
   expect(rows.map((row) => [row[0], row[7]])).toEqual([
     ["Priya Tellander", 67.5],
@@ -157,7 +157,7 @@ test("lines are found again after the coach has sorted the rows and put in a col
 test("writing one athlete leaves every other line as it is", () => {
   const book = memoryWorkbook(coachTab);
   writeWeek(book, week(three));
-  expect(writeWeek(book, week(changed, ["Tomas Reyerson"])).said).toBe("1 line changed.");
+  expect(writeWeek(book, week(changed, ["Tomas Reyerson"])).said).toBe("1 row changed.");
   expect(rowsOf(book)).toHaveLength(3);
 });
 
@@ -166,7 +166,7 @@ test("a line no longer planned is taken out unless the coach has typed in its ro
   writeWeek(book, week(three));
   book.type("Next week", 6, typedAt + 1, 0.8);
   const said = writeWeek(book, week([three[0]!])).said;
-  expect(said).toBe("1 line taken out, 1 line the same. Yours, kept: C6.");
+  expect(said).toBe("1 row taken out, 1 row the same. Yours, kept: C6.");
   expect(rowsOf(book).map((row) => row[athleteAt])).toEqual([
     "Tomas Reyerson",
     "Priya Tellander",
@@ -179,7 +179,7 @@ test("taking back empties the lines of that week only, but for rows with somethi
   writeWeek(book, week(three));
   writeWeek(book, { ...week(two), monday: "2026-07-06" });
   book.type("Next week", 5, typedAt + 1, 0.8);
-  expect(takeBackWeek(book, monday).said).toBe("Taken back: 2 lines. Yours, kept: C5.");
+  expect(takeBackWeek(book, monday).said).toBe("Taken back: 2 rows. Yours, kept: C5.");
   expect(rowsOf(book).map((row) => row[lineAt])).toEqual([
     "2026-06-29 Tomas Reyerson 1",
     "",
@@ -191,7 +191,7 @@ test("taking back empties the lines of that week only, but for rows with somethi
 
 test("taking back where nothing was written says so", () => {
   expect(takeBackWeek(memoryWorkbook(coachTab), monday).said).toBe(
-    "No line was taken back; the week is proposed afresh.",
+    "No row was taken back; the week is proposed afresh.",
   );
 });
 
@@ -283,7 +283,7 @@ test("a long week is remembered in parts the platform takes", () => {
   const book = memoryWorkbook(coachTab);
   const many = Array.from({ length: 60 }, (_, i) => line(`Runner ${i}`, 1, 50, "ü".repeat(200)));
   writeWeek(book, week(many));
-  expect(writeWeek(book, week(many)).said).toBe("60 lines the same.");
+  expect(writeWeek(book, week(many)).said).toBe("60 rows the same.");
 });
 
 /** The tab as a version without speed floor and assistance left it, with a coach's own notes beside it. */
@@ -309,7 +309,7 @@ test("a tab of an older version is given its new columns at the right end, the c
   const before = book.values(book.tabNamed("Next week").id).map((row) => [...row]);
   // The difference is shown before anything is done to the tab.
   expect(weekDifference(book, week(three))).toMatchObject({ kept: ["G6"] });
-  expect(writeWeek(book, week(three)).said).toBe("3 lines changed. Yours, kept: G6.");
+  expect(writeWeek(book, week(three)).said).toBe("3 rows changed. Yours, kept: G6.");
   const after = book.values(book.tabNamed("Next week").id);
   before.forEach((row, i) => {
     // Formulas are written for their own row; all else that stood there stands there still.
@@ -321,7 +321,7 @@ test("a tab of an older version is given its new columns at the right end, the c
   expect(after.slice(4).map((row) => row.slice(14))).toEqual(
     Array(3).fill([0.51, "=split squat 2×6"]),
   );
-  expect(writeWeek(book, week(three)).said).toBe("3 lines the same. Yours, kept: G6.");
+  expect(writeWeek(book, week(three)).said).toBe("3 rows the same. Yours, kept: G6.");
 });
 
 test("bringing an older tab up to date may fail at any one call and is completed by writing again", () => {
