@@ -49,6 +49,8 @@ export type CellStyle = {
   readonly colour?: string;
   readonly background?: string;
   readonly align?: "left" | "center" | "right";
+  /** Where a text stands in a row higher than it; absent for the bottom, as is usual. */
+  readonly upright?: "top" | "middle";
   readonly wrap?: boolean;
 };
 

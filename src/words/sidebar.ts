@@ -7,7 +7,7 @@ export const sidebarWords = {
   readAgain: "Read again",
   readAnew: "Read again.",
   allAthletes: "All athletes",
-  squadEmpty: "No athletes found yet. Open Set up to see which tabs were read.",
+  squadEmpty: "No athletes found yet.",
   rowsNotUsed: (rows: number) =>
     `${rows} ${rows === 1 ? "row" : "rows"} not used in full: see Rows`,
   toCheck: (count: number) => `${count} to check`,
@@ -18,6 +18,7 @@ export const sidebarWords = {
   mayDo: "May do",
   highlight: "Highlight the Squad tab",
   checkAgain: "Check again",
+  seeTabs: "Open Set up to see which tabs were read.",
   nothingToMend: "Nothing to mend: every row is used.",
   goTo: (cell: string) => `Go to ${cell}`,
   mend: (value: string) => `Write ${value}`,

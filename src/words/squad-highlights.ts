@@ -39,5 +39,5 @@ export function squadHighlights(range: string): WordHighlight[] {
 export const highlightSaid = {
   done: (tab: string) => `Words on the ${tab} tab are highlighted, and follow the rows.`,
   noTab: (tab: string) =>
-    `There is no tab named ${tab}. Use “Set up tabs” or name the tab with the squad's formula so.`,
+    `There is no tab named ${tab}. Give that name to the tab with the squad’s formula, or add one with SQUAD_TABLE.`,
 } as const;

@@ -24,9 +24,9 @@ const lessWords: Readonly<Record<string, string>> = {
 const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) => string)>> = {
   out: "Out: nothing is proposed.",
   "not-cleared": "Not cleared: by whom? Name who cleared them in the Availability tab.",
-  "under-18-no-supervisor": "Nothing proposed: under 18, no supervisor named.",
+  "under-18-no-supervisor": "Under 18, no supervisor named: nothing is proposed.",
   "see-a-doctor":
-    "Nothing proposed: bone, night or chest pain, dizziness or limping. See a doctor or physiotherapist.",
+    "See a doctor or physiotherapist: bone, night or chest pain, dizziness or limping. Nothing is proposed.",
   "no-sets-yet": "No work sets in the rows yet: write the first week by hand.",
   "no-day": "No day of this week keeps the hours asked for around races and key runs.",
   ahead: "If all before it goes as planned.",
@@ -77,9 +77,9 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "no-plate": ({ exercise, insteadOf }) =>
     `No plates here for the ${insteadOf}: ${exercise} instead.`,
   "reserve-seen": "Fewer than two repetitions were left in reserve last session: hold.",
-  "reserve-short": "The load would leave fewer than two repetitions in reserve: kept lower.",
+  "reserve-short": "Kept lower: the load would leave fewer than two repetitions in reserve.",
   reset: ({ toKg }) => `The rotation begins again at ${kg(toKg)} kg.`,
-  "race-week-held": "Ready for a step: it waits until the week after the race.",
+  "race-week-held": "The step waits until the week after the race.",
   "race-week": ({ from, to }) => `Race week: sets ${from} to ${to}, load kept.`,
   "race-near": ({ day, race, on, from, to }) =>
     `${weekdayWords(Number(day))} prepares ${raceName(race)}, an A race on ${weekdayWords(Number(on))}: sets ${from} to ${to}, load kept.`,
@@ -162,9 +162,14 @@ export function bandChangeWords({ loadKg, share }: DayBand): string {
   return share === 0 ? "as planned" : `−${trimmed(100 * share, 1)} %`;
 }
 
-/** The short reason of the list: the first, without its full stop. */
+/**
+ * The short reason of the list, without its full stop: the first; where that is the usual hold and the
+ * last loads were lighter, what became of them, as that is why the line is read first.
+ */
 export function briefWords(line: ProposedLine): string {
-  const [first] = line.reasons;
+  const [usual] = line.reasons;
+  const lighter = line.reasons.find(({ code }) => code.startsWith("lighter-"));
+  const first = usual?.code === "hold-week" && lighter ? lighter : usual;
   const text = first ? lineReasonWords(first) : "";
   // A tab's own name may hold a full stop or a colon.
   const short = text.split(/[.:](?!\d)(?![^(]*\))/)[0] ?? "";

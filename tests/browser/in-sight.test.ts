@@ -35,8 +35,7 @@ async function told(): Promise<{ text: string; inSight: boolean }> {
 }
 
 const sizes = [
-  ["a phone upright", { width: 375, height: 340 }],
-  ["a phone on its side", { width: 300, height: 290 }],
+  ["a phone", { width: 375, height: 340 }],
   ["a laptop", { width: 300, height: 700 }],
 ] as const;
 
@@ -49,11 +48,10 @@ describe.each(sizes)("%s", (_, size) => {
     [/^Next week/, /^Take back$/, /^Taken back: \d+/],
     [/^Rows/, /^Write 7.5$/, /75 is now 7\.5/],
     [/^Squad/, /^Highlight the Squad tab$/, /Squad/],
-    [/^Set up/, /^Write the Season tab$/, /^Season: /],
     [/^Set up/, /^Set up tabs$/, /tab/],
   ])("%s, %s: what it did can be read where the button was pressed", async (where, name, says) => {
     await view(where);
-    await sidebar.page.getByRole("button", { name }).last().click();
+    await sidebar.page.getByRole("button", { name }).last().click({ timeout: 120_000 });
     const { text, inSight } = await told();
     expect(text).toMatch(says);
     expect(inSight).toBe(true);

@@ -9,7 +9,7 @@ const workbook: WorkbookData = {
       cells: [
         [
           { value: "Athlete", style: { bold: true, background: "#ededf1", align: "center" } },
-          { value: "Date", style: { wrap: true } },
+          { value: "Date", style: { wrap: true, upright: "top" } },
           { value: "Typed speed", note: "First work set" },
         ],
         [
@@ -20,7 +20,12 @@ const workbook: WorkbookData = {
           { value: "01234", format: "@" },
           { value: 3, formula: "=COUNT_TO(1)+2", fills: [[3, "#VALUE!"]] },
         ],
-        [null, null, null, { value: "far", style: { italic: true, colour: "#934400" } }],
+        [
+          null,
+          null,
+          null,
+          { value: "far", style: { italic: true, colour: "#934400", upright: "middle" } },
+        ],
       ],
       frozenRows: 1,
       frozenColumns: 2,

@@ -1,6 +1,7 @@
 import render from "preact-render-to-string";
 import { type State, startState } from "../../src/sidebar/state";
 import { Sidebar } from "../../src/sidebar/view/sidebar";
+import { rowsReadWords } from "../../src/words/row-check";
 import { rows, setUp, squad, week } from "./views";
 
 const shown = (state: Partial<State>) =>
@@ -173,6 +174,13 @@ test("waiting is a progress bar with its words; a failure is an alert with a way
 test("empty squads say what to do", () => {
   expect(words(shown({ view: "squad", squad: { ...squad, lines: [] } }))).toContain("Open Set up");
   expect(words(shown({ week: { ...week, lines: [] } }))).toContain("name the athletes");
+});
+
+test("a workbook without a row is not called read: where its tabs are told is said", () => {
+  const empty = { ...rows, summary: rowsReadWords(0, 0, 0), problems: [], names: [] };
+  const text = words(shown({ view: "rows", rows: empty }));
+  expect(text).toContain("No rows found yet. Open Set up to see which tabs were read.");
+  expect(text).not.toContain("every row is used");
 });
 
 test("what can no longer be read is an alert in the view read without it, with one way on", () => {

@@ -133,7 +133,7 @@ test("an A race on the Monday after is prepared as one on Sunday: few sets, few 
   expect(said).toContain(
     "Tue 19 May prepares R2, an A race on Mon 25 May: sets 5 to 2, load kept.",
   );
-  expect(said).toContain("Ready for a step: it waits until the week after the race.");
+  expect(said).toContain("The step waits until the week after the race.");
   // On the Tuesday after only Thursday's session lies within six days of it.
   expect(shown("2026-05-26")).toEqual([
     [1, 5, 67.5, 60],

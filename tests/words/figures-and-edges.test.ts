@@ -366,11 +366,33 @@ test("the short reason is the first, and none where there is none", () => {
   const line = (codes: string[]) =>
     ({ reasons: codes.map((code) => ({ code, facts: {} })) }) as never;
   expect([briefWords(line([])), shortWhyWords(line([]))]).toEqual(["", ""]);
-  expect(shortWhyWords(line(["race-week-held"]))).toBe("Ready for a step.");
+  expect(shortWhyWords(line(["race-week-held"]))).toBe(
+    "The step waits until the week after the race.",
+  );
   expect(shortWhyWords(line(["slipping-held"]))).toBe("No step up while slipping.");
   // A load's decimal point ends no sentence.
   const coarse = { code: "step-too-coarse", facts: { fromKg: 47.5, toKg: 47.5 } };
   expect(briefWords({ reasons: [coarse] } as never)).toBe("A step on at 47.5 kg");
+});
+
+test.each([
+  ["race-week-held", "The step waits until the week after the race"],
+  ["reserve-short", "Kept lower"],
+  ["under-18-no-supervisor", "Under 18, no supervisor named"],
+  ["see-a-doctor", "See a doctor or physiotherapist"],
+])("%s: the short reason is true beside what is proposed, and says why", (code, short) => {
+  expect(briefWords({ reasons: [{ code, facts: {} }] } as never)).toBe(short);
+});
+
+test("a usual hold after lighter loads says what became of them: that is why it is read first", () => {
+  const hold = { code: "hold-week", facts: { week: 2, of: 3 } };
+  const plan = { code: "lighter-plan", facts: { from: 70, kg: 65 } };
+  const day = { code: "lighter-day", facts: { lifted: 80, kg: 85, less: "slow" } };
+  const brief = (...reasons: unknown[]) => briefWords({ reasons } as never);
+  expect(brief(hold)).toBe("Hold: week 2 of 3");
+  expect(brief(hold, plan)).toBe("Lighter than the 70 kg before it, and no row says why");
+  expect(brief(hold, day)).toBe("80 kg last session, a slow day");
+  expect(brief({ code: "slipping-held", facts: {} }, day)).toBe("No step up while slipping");
 });
 
 test("what follows from a session: reserve, volume, contacts and hours to the race", () => {

@@ -8,6 +8,7 @@ import {
   type IWorkbookData,
   type IWorksheetData,
   LocaleType,
+  VerticalAlign,
   WrapStrategy,
 } from "@univerjs/core";
 import { rectangle } from "../a1";
@@ -169,6 +170,7 @@ function gridLook(style: CellStyle): IStyleData {
     ...(style.colour !== undefined && { cl: { rgb: style.colour } }),
     ...(style.background !== undefined && { bg: { rgb: style.background } }),
     ...(style.align !== undefined && { ht: alignments[style.align] }),
+    ...(style.upright !== undefined && { vt: uprights[style.upright] }),
     ...(style.wrap && { tb: WrapStrategy.WRAP }),
   };
 }
@@ -178,3 +180,5 @@ export const alignments = {
   center: HorizontalAlign.CENTER,
   right: HorizontalAlign.RIGHT,
 } as const;
+
+export const uprights = { top: VerticalAlign.TOP, middle: VerticalAlign.MIDDLE } as const;

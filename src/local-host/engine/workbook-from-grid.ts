@@ -11,7 +11,7 @@ import type { Spreadsheet } from "../services/spreadsheet";
 import type { CellData, CellStyle, TabData, WorkbookData } from "../workbook-data";
 import type { GridEngine } from "./grid-engine";
 import { usualColumnWidth } from "./row-height";
-import { alignments, noFormat } from "./snapshot";
+import { alignments, noFormat, uprights } from "./snapshot";
 import { withTabMemory } from "./tab-memory";
 
 /** The grid's workbook as plain data; cells filled by a formula elsewhere are left to that formula. */
@@ -105,6 +105,8 @@ function cellData(cell: ICellData, formula: string, note: string, look: IStyleDa
     ...(look.bg?.rgb && { background: look.bg.rgb }),
     ...(look.tb === WrapStrategy.WRAP && { wrap: true }),
     ...alignment(look.ht),
+    ...(look.vt === uprights.top && { upright: "top" as const }),
+    ...(look.vt === uprights.middle && { upright: "middle" as const }),
   };
   return {
     value: heldValue(cell),

@@ -1,7 +1,7 @@
 import { BooleanNumber, type ICellData, type IStyleData } from "@univerjs/core";
 import { type Rectangle, rangeName } from "../a1";
 import { platformValue } from "../engine/platform-value";
-import { alignments } from "../engine/snapshot";
+import { alignments, uprights } from "../engine/snapshot";
 import { hexColour } from "../hex-colour";
 import { isDateFormat } from "../spreadsheet-date";
 import type { DataValidation } from "./data-validation";
@@ -173,7 +173,7 @@ export class Range {
     return this.restyle(() => ({ ht: alignments[alignment] }));
   }
   setVerticalAlignment(alignment: "top" | "middle" | "bottom" | null): this {
-    const places = { top: 1, middle: 2, bottom: 3 } as const;
+    const places = { ...uprights, bottom: null };
     return this.restyle(() => ({ vt: alignment === null ? null : places[alignment] }));
   }
   setWrap(wrap: boolean): this {

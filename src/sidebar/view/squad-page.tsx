@@ -15,7 +15,8 @@ export function SquadPage({
 }) {
   const { squad } = state;
   if (!squad) return null;
-  if (squad.lines.length === 0) return <p class="empty">{words.squadEmpty}</p>;
+  if (squad.lines.length === 0)
+    return <p class="empty">{`${words.squadEmpty} ${words.seeTabs}`}</p>;
   return (
     <>
       <p class="lead">

@@ -32,7 +32,7 @@ test("a cell made bold keeps the colours and sides that are not known here", asy
     cell.fill = { type: "pattern", pattern: "solid", fgColor: { theme: 5 } as never };
     cell.alignment = { horizontal: "justify", vertical: "top" };
   });
-  const bold = oneCell(0, 0, { value: "Ilka", style: { bold: true } });
+  const bold = oneCell(0, 0, { value: "Ilka", style: { bold: true, upright: "top" } });
   const styles = partOf(await saved(original, bold), "xl/styles.xml");
   expect(styles).toMatch(/<font><b\/><color theme="4"\/><strike\/>/);
   expect(styles).toContain('<fgColor theme="5"/>');

@@ -8,6 +8,7 @@ import { readXlsx } from "../../../src/local-host/files/xlsx/read-xlsx";
 import { writeXlsx } from "../../../src/local-host/files/xlsx/write-xlsx";
 import {
   type CellData,
+  type CellStyle,
   plainTab,
   type TabData,
   type WorkbookData,
@@ -95,12 +96,21 @@ describe("a file written by LibreOffice", () => {
   });
 });
 
+test("what stood at the top of its row and stands at its bottom now is written so", async () => {
+  const of = (style: CellStyle) =>
+    workbook(plainTab("Next week", [[{ value: "Lift today", style }]]));
+  const styleIn = async (bytes: Uint8Array) => (await read(bytes)).tabs[0]!.cells[0]![0]!.style;
+  const top = await written(of({ wrap: true, upright: "top" }));
+  expect(await styleIn(top)).toEqual({ wrap: true, upright: "top" });
+  expect(await styleIn(await written(of({ wrap: true }), top))).toEqual({ wrap: true });
+});
+
 test("a workbook of every kind of cell comes back from a new file as it was", async () => {
   const tab: TabData = {
     ...plainTab("Set's", [
       [
         { value: "Date", style: { bold: true, italic: true, colour: "#1f4e79", align: "center" } },
-        { value: "Load", style: { background: "#fde0c4", wrap: true } },
+        { value: "Load", style: { background: "#fde0c4", wrap: true, upright: "top" } },
         { value: "007", note: "stays text" },
       ],
       [
@@ -113,7 +123,7 @@ test("a workbook of every kind of cell comes back from a new file as it was", as
       [
         { value: 3, formula: "=SUM(B2:B)", fills: [[3]] },
         null,
-        { value: "n", style: { align: "right" } },
+        { value: "n", style: { align: "right", upright: "middle" } },
       ],
       [],
       [

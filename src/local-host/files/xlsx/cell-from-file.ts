@@ -84,12 +84,14 @@ export function styleOf({ font, fill, alignment }: Partial<Excel.Style>): CellSt
       : undefined;
   const colour = colourOf(font?.color);
   const align = (["left", "center", "right"] as const).find((one) => one === alignment?.horizontal);
+  const upright = (["top", "middle"] as const).find((one) => one === alignment?.vertical);
   const style: CellStyle = {
     ...(font?.bold && { bold: true }),
     ...(font?.italic && { italic: true }),
     ...(colour !== undefined && colour !== "#000000" && { colour }),
     ...(background !== undefined && { background }),
     ...(align && { align }),
+    ...(upright && { upright }),
     ...(alignment?.wrapText && { wrap: true }),
   };
   return Object.keys(style).length > 0 ? style : null;

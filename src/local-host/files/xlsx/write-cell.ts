@@ -137,10 +137,12 @@ function writeStyle(cell: Excel.Cell, was: CellStyle, is: CellStyle): void {
         ? { type: "pattern", pattern: "none" }
         : { type: "pattern", pattern: "solid", fgColor: { argb: argbOf(is.background) } };
   }
-  const { horizontal, ...alignment } = cell.alignment ?? {};
+  const { horizontal, vertical, ...alignment } = cell.alignment ?? {};
   const align = is.align === was.align ? horizontal : is.align;
+  const upright = is.upright === was.upright ? vertical : (is.upright ?? "bottom");
   cell.alignment = {
     ...alignment,
+    ...(upright && { vertical: upright }),
     ...(align && { horizontal: align }),
     wrapText: is.wrap === true,
   };
