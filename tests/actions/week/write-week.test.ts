@@ -119,9 +119,7 @@ test("only the cells that differ are replaced, and a typed speed and the coach's
     changed: ["2026-06-29 Tomas Reyerson 1"],
     kept: ["G6"],
   });
-  expect(writeWeek(book, week(plan)).said).toBe(
-    "1 row changed, 2 rows the same. Yours, kept: G6.",
-  );
+  expect(writeWeek(book, week(plan)).said).toBe("1 row changed, 2 rows the same. Yours, kept: G6.");
   const rows = rowsOf(book);
   expect([rows[0]![loadAt], rows[0]![typedAt], rows[1]![loadAt], rows[2]![16]]).toEqual([
     82.5,
