@@ -54,12 +54,39 @@ test("tests named over merged cells above their tries and figures, with the unit
 });
 
 test("tries in each heading, and a best that stands alone and so is the figure", () => {
-  const heads = ["Date", "Athlete", "CMJ 1", "CMJ 2", "CMJ 3", "CMJ best"];
-  expect(shown(heads, [day, "Ilka", 31.5, 32, 30.8, 32])).toEqual(three);
+  for (const best of ["CMJ best", "CMJ – best", "CMJ: Best", "CMJ best of 3", "Best of CMJ"]) {
+    const heads = ["Date", "Athlete", "CMJ 1", "CMJ 2", "CMJ 3", best];
+    expect(shown(heads, [day, "Ilka", 31.5, 32, 30.8, 32])).toEqual(three);
+  }
   expect(shown(["Date", "Athlete", "CMJ best", "SJ best"], [day, "Ilka", 32, 29])).toEqual([
     "CMJ best: 05-05 Ilka 32 cm",
     "SJ best: 05-05 Ilka 29 cm",
   ]);
+});
+
+test("tries without headings of their own, under tests merged over them, are each read once and of their test", () => {
+  const squatJumps = ["SJ: 05-05 Ilka 28 cm", "SJ: 05-05 Ilka 29 cm"];
+  const rows = [day, "Ilka", 31.5, 32, 30.8, 28, 29];
+  expect(
+    shown(["", "", "CMJ", "", "", "SJ", ""], ["Date", "Athlete", "", "", "", "", ""], rows),
+  ).toEqual([...three, ...squatJumps]);
+  // Their best says nothing that they do not, wherever its heading stands.
+  const withBest = [day, "Ilka", 31.5, 32, 30.8, 32, 28, 29];
+  for (const heads of [
+    [
+      ["", "", "CMJ", "", "", "", "SJ", ""],
+      ["Date", "Athlete", "", "", "", "Best", "", ""],
+    ],
+    [["Date", "Athlete", "CMJ", "", "", "CMJ best", "SJ", ""]],
+  ])
+    expect(shown(...heads, withBest)).toEqual([...three, ...squatJumps]);
+});
+
+test("where there are no tries a best or a mean of something else is asked about", () => {
+  const heads = ["Date", "Athlete", "CMJ", "SJ", "Max power", "Mean"];
+  const { reading, questions } = read(heads, [day, "Ilka", 32, 29, 3300, 30.5]);
+  expect(reading.records.map(shortJump)).toEqual(["05-05 Ilka 32 cm", "05-05 Ilka 29 cm"]);
+  expect(questions.map(({ heading }) => heading)).toEqual(["Max power", "Mean"]);
 });
 
 test("a jump's height beside one test's contact times is of that test", () => {

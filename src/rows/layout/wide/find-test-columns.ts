@@ -42,28 +42,23 @@ export function findTestColumns(
       .trim();
   // "Contact ms" may be a test of its own where no test is named, and "Squat, kg x sets x reps" a lift.
   const own = ofLifts ? ["scheme"] : ["contact", "flight", "height", "stack"];
-  const taken = new Set(Object.values(fields).map(({ index }) => index));
-  const under = [...above.keys()].filter(
-    (index) => above[index] !== undefined && !taken.has(index),
-  );
   // "Squat target", "Squat reps" and "Squat RPE" stand over what was not lifted, "Squat" beside "kg" over sets' numbers.
   const liftOf = (index: number) => {
     const heading = headingOf(index);
-    const { field, label } = headingParts(heading, index);
+    const { field } = headingParts(heading, index);
     if (notLifted(heading) || !/^(?:load|scheme)$/.test(field ?? "load")) return null;
-    const lift = liftInWords(heading);
     const said = sampleColumn(cells, view.first, view.end, index);
-    const more = field === null && !plainWords(label).endsWith(lift ?? "");
-    return (more || fields.load !== undefined) && said.every((cell) => Number(cell) < leastLoad)
-      ? null
-      : lift;
+    return said.every((cell) => Number(cell) < leastLoad) ? null : liftInWords(heading);
   };
   const ofRow = fields.test === undefined || ofLifts ? [] : numberedTries(view);
   const places = [
-    ...new Set([...unknown, ...under, ...own.flatMap((field) => fields[field]?.index ?? [])]),
+    ...new Set([...unknown, ...own.flatMap((field) => fields[field]?.index ?? [])]),
   ].sort((one, other) => one - other);
   const lifts = ofLifts ? places.map(liftOf) : [];
+  const taken = new Set<number>();
   const named = places.flatMap((index, at): TestColumn[] => {
+    // A try under a heading merged over it was taken with the first.
+    if (taken.has(index)) return [];
     const heading = headingOf(index);
     const jump = isJumpColumn(heading) && !isRatio(heading) ? testName(heading) : null;
     const test = ofLifts ? liftNamed(lifts, at, headingParts(heading, index).label) : jump;
@@ -72,7 +67,11 @@ export function findTestColumns(
       ? (massInWords(plainWords(heading)) ?? massUnit)
       : (unitInHeading(heading) ?? unitInHeading(above[index] ?? ""));
     const column = { index, heading, test, part: partOf(heading) ?? "height", unit, attempt: 0 };
-    return ofLifts ? [column] : underOneHeading(view, column);
+    const tries = ofLifts
+      ? [column]
+      : underOneHeading(view, column, (other) => above[other] === above[index]);
+    for (const one of tries) taken.add(one.index);
+    return tries;
   });
   // "Jump height" beside one test's contact times is that test's.
   const [ofContact, ...otherContacts] = new Set(
@@ -82,13 +81,16 @@ export function findTestColumns(
     for (const [at, column] of named.entries())
       if (/^jump$/i.test(column.test)) named[at] = { ...column, test: ofContact };
   const tries = triesOf(named.map(({ test }) => test));
-  const tried = new Set([...tries.values()].map(({ test }) => plainWords(test)));
+  const merged = new Set(named.flatMap(({ test, attempt }) => (attempt > 0 ? [test] : [])));
+  const tried = new Set(
+    [...[...tries.values()].map(({ test }) => test), ...merged].map((test) => plainWords(test)),
+  );
   const sums = named.filter(({ test }) => tried.has(plainWords(withoutSum(test))));
   const columns =
     ofRow.length > 0
       ? ofRow
       : named
-          .filter((column) => !sums.includes(column) || tries.has(column.test))
+          .filter((one) => !sums.includes(one) || tries.has(one.test) || merged.has(one.test))
           .map((column) => ({ ...column, ...tries.get(column.test) }));
   // The best or the mean of the tries says nothing that they do not, nor does a ratio of figures beside it.
   const isDerived = (index: number) => {
@@ -137,10 +139,12 @@ function withoutSum(name: string): string {
 function underOneHeading(
   { cells, headerRow, first, end }: TableView,
   column: TestColumn,
+  isUnderIt: (index: number) => boolean,
 ): TestColumn[] {
   const found = [column];
   if (partOf(column.heading) !== null) return found;
-  for (let index = column.index + 1; isBlank(cells[headerRow]![index]); index++) {
+  const mayBe = (index: number) => isBlank(cells[headerRow]![index]) && isUnderIt(index);
+  for (let index = column.index + 1; mayBe(index); index++) {
     const sample = sampleColumn(cells, first, end, index).filter((cell) => !isTryNumber(cell));
     if (sample.length === 0 || valueFit("height", sample) < 1) break;
     found.push({ ...column, index, attempt: index - column.index });
