@@ -1,4 +1,5 @@
 import { understandTable } from "../../../src/rows/read-table";
+import { counts } from "./short";
 
 const races = (...cells: readonly unknown[][]) => {
   const { reading, questions, layout } = understandTable("Races", cells);
@@ -42,4 +43,44 @@ test("names in the cells under “Runners” are names as ever, and marks withou
   const written = races(head.slice(0, 3), ["2026-06-13", "Mill ten", "Ilka, Tomas"]);
   expect([written.layout, written.races]).toEqual(["plain rows", ["2 Mill ten: Ilka, Tomas"]]);
   expect(races(head.slice(0, 3), ["2026-06-13", "Mill ten", "x"]).races).toEqual(["2 Mill ten: x"]);
+});
+
+test("whoever is named first under the heading may run none yet: then nobody else runs in their place", () => {
+  const races2 = [
+    ["2026-06-13", "Mill ten", "", "x", "x"],
+    ["2026-06-20", "Champs", "", "x", ""],
+  ];
+  const run = ["3 Mill ten: Tomas", "3 Mill ten: Wren", "4 Champs: Tomas"];
+  expect(races(head, names, ...races2)).toEqual({
+    layout: "runners across",
+    races: run,
+    issues: [],
+    questions: [],
+  });
+  // A word among that athlete's marks is no mark, and told.
+  const sore = races2.map((row, at) => (at === 0 ? row.with(2, "sore") : row));
+  expect(races(head, names, ...sore)).toEqual({
+    layout: "runners across",
+    races: run,
+    issues: ["heading-unknown C2"],
+    questions: [3],
+  });
+  // Names under the heading stay names beside marks of something else.
+  expect(
+    races(
+      ["Date", "Race", "Runners", "Bus"],
+      ["", "", "", "Mini"],
+      ["2026-06-13", "Mill ten", "Ilka, Tomas", "x"],
+    ).races,
+  ).toEqual(["3 Mill ten: Ilka, Tomas"]);
+});
+
+test("an empty row below the headings is blank, and names nobody", () => {
+  const { reading } = understandTable("Races", [
+    ["Date", "Race", "Ilka", "Tomas"],
+    ["", "", "", ""],
+    ["2026-06-13", "Mill ten", "x", ""],
+  ]);
+  expect(reading.records.map(({ who }) => who)).toEqual(["Ilka"]);
+  expect(counts(reading)).toEqual([1, 0, 1, 1]);
 });

@@ -142,9 +142,34 @@ test("every row of a plan counts once, sums and lone words as headings", () => {
   expect(counts(reading)).toEqual([2, 1, 1, 4]);
 });
 
+test.each([
+  ["No.", [1, 2, 3], ["1 No."]],
+  ["Group", ["A", "B", "B"], ["1 Group"]],
+  ["", ["", "", ""], []],
+])("a column before the athletes names nobody: “%s”", (heading, before, questions) => {
+  const cells = [
+    [heading, ...dates],
+    ["", ...races],
+    ...rows.map((row, at) => [before[at], ...row]),
+  ];
+  expect(racesIn(cells)).toMatchObject({ races: expected, issues: [], questions });
+});
+
+test("athletes may stand right of their races, under a heading or none", () => {
+  const turned = (row: readonly unknown[]) => [...row.slice(1), row[0]];
+  for (const heading of ["Athlete", ""]) {
+    const cells = [[heading, ...dates.slice(1)], races, ...rows];
+    expect(racesIn(cells.map(turned)).races).toEqual(expected);
+  }
+});
+
 test("a race with a question mark behind it is run, a question mark alone is not", () => {
-  const doubt = [["Tane Rewiri", "mile?", "?", "??"]];
+  const doubt = [
+    ["Tane Rewiri", "mile?", "?", "??"],
+    ["Isla McKeown", "", "? if fit", ""],
+  ];
   expect(racesIn([["Race plan"], dates, races, ...doubt]).races).toEqual([
     "06-13 Club night Tane Rewiri",
+    "06-20 State relays Isla McKeown",
   ]);
 });

@@ -16,18 +16,18 @@ export function unfoldRaceRunners(view: TableView, unknown: readonly number[]): 
   const { cells, headerRow } = view;
   const { who: headed, ...fields } = view.fields;
   const named = namesBelow(view, unknown);
-  // "Runners" over the names of several heads marks, not names.
-  if (headed !== undefined && !named) return null;
+  // "Runners" over a name, and over others beside it, heads marks; over none it heads names.
+  if (headed !== undefined && !(named && !isBlank(cells[view.first]![headed.index]))) return null;
   const first = view.first + (named ? 1 : 0);
   const columns = headed === undefined ? unknown : [headed.index, ...unknown];
   const runners = columns.flatMap((index): Runners[] => {
     const who = String((named && cells[view.first]![index]) || cells[headerRow]![index]).trim();
     return who !== "" && holdsMarks(view, first, index) ? [{ index, who }] : [];
   });
-  if (headed !== undefined && runners.every(({ index }) => index !== headed.index)) return null;
   if (runners.length === 0) return null;
   const into = new Unfolded("Races", cells, headerRow);
-  into.passesOver = (column) => runners.every(({ index }) => index !== column);
+  const isOpen = (column: number) => runners.every(({ index }) => index !== column);
+  into.passesOver = isOpen;
   for (let row = 0; row < first; row++) into.mark(row, "heading");
   for (const [field, column] of Object.entries(fields)) into.describe(field, column);
   for (let row = first; row < view.end; row++) {
@@ -39,6 +39,9 @@ export function unfoldRaceRunners(view: TableView, unknown: readonly number[]): 
     }
     const own: Record<string, Placed> = {};
     for (const [field, { index }] of Object.entries(fields)) own[field] = [line[index], index];
+    // The table knows this column by its heading: what is no mark would be asked about nowhere.
+    if (headed !== undefined && isOpen(headed.index) && !saysNo(line[headed.index]))
+      into.unread.see(view.first, row, headed.index);
     const marked = runners.filter(({ index }) => isMark(line[index]));
     // Nobody marked is not everybody: the race would stand in weeks of athletes who stay at home.
     if (marked.length === 0) into.report("race-without-runner", row, runners[0]!.index);

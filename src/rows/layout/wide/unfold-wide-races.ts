@@ -30,8 +30,12 @@ export function unfoldWideRaces(context: LayoutContext): Unfolded | null {
   const columns = new Set([...days, ...unsettled].map(({ column }) => column));
   const nameRow = [lastRow + 1, firstRow - 1].find((row) => namesRaces(cells[row], columns));
   if (nameRow === undefined) return null;
-  const nameColumn =
-    [...(cells[firstRow]?.keys() ?? [])].find((column) => !columns.has(column)) ?? 0;
+  const beside = [...cells[firstRow]!.keys()].filter((column) => !columns.has(column));
+  // A number or a group may stand before the name.
+  const headed = beside.find((at) =>
+    [nameRow, firstRow].some((row) => headsAthletes(cells[row]![at])),
+  );
+  const nameColumn = headed ?? beside[0] ?? 0;
   const into = new Unfolded("Races", cells, firstRow, context.leftAlone);
   const noteColumns = [...cells[nameRow]!.keys()].filter((at) =>
     [nameRow, firstRow].some((row) => headsNotes.test(plainWords(cells[row]![at]))),
@@ -109,6 +113,9 @@ const textOf = (cell: unknown): string => String(cell ?? "").trim();
 const ofRaces = (cell: unknown): boolean =>
   headingLookup("Races").has(plainWords(cell)) ||
   /^(?:venue|place|location|where|ort|travel|transport)$/.test(plainWords(cell));
+
+const headsAthletes = (cell: unknown): boolean =>
+  headingLookup("Athletes").get(plainWords(cell)) === "athlete";
 
 const headsNames = (cell: unknown): boolean =>
   /^(?:races?|meets?|meeting|event|fixture|competition|wettkampf|rennen|athletes?|names?|runners?|athlet)$/.test(
