@@ -1,5 +1,5 @@
 import { understandTable } from "../../../src/rows/read-table";
-import { notes, problems, shortSet, today } from "./short";
+import { counts, notes, problems, shortSet, today } from "./short";
 
 // Headings over lifts and sets side by side; athletes, days and figures are invented.
 
@@ -112,6 +112,48 @@ test.each<Example>([
     [...who, "Squat kg", "Bench reps", "Deadlift kg"],
     [...ilka, 80, 5, 100],
     ["Squat: Ilka work 80x?", "Deadlift: Ilka work 100x?", "D2 row-unread: 5"],
+  ],
+  [
+    "speeds numbered beside numbered loads",
+    [...lifted, "kg 1", "v1", "kg 2", "v2"],
+    [...squatted, 80, 0.62, 85, 0.58],
+    ["Squat: Ilka 1 80x? 0.62", "Squat: Ilka 2 85x? 0.58"],
+  ],
+  [
+    "speeds numbered within each set",
+    [...lifted, "Set 1 kg", "Set 1 v1", "Set 1 v2", "Set 2 kg", "Set 2 v1", "Set 2 v2"],
+    [...squatted, 80, 0.62, 0.6, 85, 0.58, 0.57],
+    ["Squat: Ilka 1 80x? 0.62 0.6", "Squat: Ilka 2 85x? 0.58 0.57"],
+  ],
+  [
+    "a speed behind numbered loads, which is of none of them",
+    [...who, "Squat kg 1", "Squat kg 2", "speed"],
+    [...ilka, 80, 85, 0.6],
+    ["Squat: Ilka 1 80x?", "Squat: Ilka 2 85x?", "speed?"],
+  ],
+  [
+    "one speed more than sets, and a load that says of itself only that it is the heaviest",
+    [...lifted, "Set 1 kg", "Set 1 m/s", "Set 2 kg", "Set 2 m/s", "m/s", "top load"],
+    [...squatted, 80, 0.62, 85, 0.58, 0.6, 85],
+    ["Squat: Ilka 1 80x? 0.62", "Squat: Ilka 2 85x? 0.58", "m/s?", "top load?"],
+  ],
+  [
+    "one set alone",
+    [...lifted, "Set 1 kg", "Set 1 reps"],
+    [...squatted, 80, 5],
+    ["Squat: Ilka 1 80x5"],
+  ],
+  [
+    "the lift, its sets and how their cells are written",
+    [...who, "Squat set 1 (kg/m/s)", "Squat (kg/m/s) set 2"],
+    [...ilka, "80/0.62", "85/0.6"],
+    ["Squat: Ilka 1 80x? 0.62", "Squat: Ilka 2 85x? 0.6"],
+  ],
+  [
+    "how the cells are written, with spaces between",
+    [...lifted, "Set 1 (kg / rep)", "Set 2 (kg / rep)"],
+    [...squatted, "80x5", "85x5"],
+    ["Squat: Ilka 1 80x5", "Squat: Ilka 2 85x5"],
   ],
   [
     "numbers of sets under the lift's name",
@@ -694,4 +736,41 @@ test.each([
     { today },
   ).reading;
   expect([grid.records.length, problems(grid)]).toEqual([0, ["A3 row-unread: Ilka"]]);
+});
+
+test.each([
+  ["loads under a heading that nobody explains", [...who, "Squat", "Wt?", "reps"], [80, 5]],
+  ["no loads at all", [...who, "Squat", "reps", "m/s"], [5, 0.6]],
+])("numbers of sets under a lift's name are no loads of 1 and 2 kg: %s", (_, headings, cells) => {
+  const { reading } = read([headings, [...ilka, 1, ...cells], [...ilka, 2, ...cells]]);
+  expect([reading.records, reading.rowsReported]).toEqual([[], 2]);
+});
+
+test("a lift's loads may begin with a bar of 15 kg", () => {
+  const headings = [...who, "Squat", "Squat reps"];
+  const { reading } = read([headings, [...ilka, 15, 5], [...ilka, 80, 5]]);
+  expect(reading.records.map(shortSet)).toEqual(["05-05 Ilka work 15x5", "05-05 Ilka work 80x5"]);
+});
+
+test("headings over two rows, days and athletes in the upper one", () => {
+  const headings = [
+    [...who, "Squat", "", "Bench", ""],
+    ["", "", "kg", "reps", "kg", "reps"],
+  ];
+  const { reading } = read([...headings, [...ilka, 80, 5, 40, 8]]);
+  expect(reading.records.map(shortSet)).toEqual(["05-05 Ilka work 80x5", "05-05 Ilka work 40x8"]);
+  expect(counts(reading)).toEqual([1, 0, 0, 2]);
+});
+
+test("a sentence or a tick above the columns is no lift's name over them", () => {
+  const sentence =
+    "Three minutes between all of the sets, loads as they stood on the whiteboard of the gym";
+  for (const above of [sentence, true]) {
+    const { reading, layout } = read([
+      ["", "", "Squat", "", above, ""],
+      [...who, "kg", "reps", "kg", "reps"],
+      [...ilka, 80, 5, 40, 8],
+    ]);
+    expect([reading.records, layout]).toEqual([[], "not recognised"]);
+  }
 });

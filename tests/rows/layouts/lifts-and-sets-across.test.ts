@@ -57,6 +57,34 @@ test("lifts named in each heading are told apart from their figures", () => {
   ]);
 });
 
+test.each([
+  ["above the figures", (date: string) => [date, ""]],
+  ["among them", (date: string) => ["", date]],
+])(
+  "lifts beside a day in the corner are headings, nobody's notes; the days of the corners settle one another: %s",
+  (_, corner) => {
+    const block = (date: string, kg: number) => {
+      const [above, among] = corner(date);
+      return [
+        [above, "Home squat", "", "Deadlift (bar 15)", ""],
+        [among, "kg", "reps", "kg", "reps"],
+        ["Ilka", kg, 5, 100, 3],
+        ["Bram", kg, 5, 100, 3],
+      ];
+    };
+    const both = [...block("13/5/2026", 80), ["", "", "", "", ""], ...block("5/6/2026", 85)];
+    const { reading } = read(both);
+    const squats = reading.records.filter(({ loadKg }) => loadKg !== 100);
+    expect(squats.map((set) => `${shortSet(set)} ${set.gym}`)).toEqual([
+      "05-13 Ilka work 80x5 ",
+      "05-13 Bram work 80x5 ",
+      "06-05 Ilka work 85x5 ",
+      "06-05 Bram work 85x5 ",
+    ]);
+    expect([problems(reading), notes(reading)]).toEqual([[], []]);
+  },
+);
+
 test("a block a day: the day may stand above, in the corner, or among the headings", () => {
   const lifts = ["Squat", "", "", "Deadlift", "", ""];
   const figures = ["kg", "reps", "m/s", "kg", "reps", "m/s"];

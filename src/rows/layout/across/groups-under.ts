@@ -88,10 +88,9 @@ export function groupsUnder(
   const numbers = found.flatMap(({ of }) => (/^\d+$/.test(of.set) ? [of.set] : []));
   if (numbers.length > 0 && !numbers.includes("1")) return null;
   const loads = found.some(({ columns }) => columns.load ?? columns.scheme);
-  // One lift alone has its figures in one row of headings; below its name it is a block's.
-  const [only] = found;
-  const alone = top === row && lifts?.size === 1 && Object.keys(only?.columns ?? {}).length > 1;
-  if (found.length < (alone ? 1 : 2) || !(loads || shared.load)) return null;
+  // A figure alone under a name may be a column of any table.
+  const enough = found.length > 1 || found.some(({ columns }) => Object.keys(columns).length > 1);
+  if (!enough || !(loads || shared.load)) return null;
   // One speed beside several sets is of none of them; a load is, unless each has its own.
   for (const [field, { index }] of Object.entries(shared))
     if (ofOneSet.test(field) || (loads && field === "load")) {
@@ -133,7 +132,7 @@ function ofSet(heading: HeadingParts, numbered: boolean): HeadingParts {
   if (kind !== undefined && namesLift(label))
     return { ...heading, set: kind, label: label.replace(kind, "").trim() };
   const rep = /^rep (\d+)$/.exec(field ?? "");
-  if (rep === null || !numbered || set !== "" || !/^(?:speed|v)\b/.test(column.words))
+  if (rep === null || !numbered || set !== "" || !/^(?:speed|v|m\/s)(?![a-z])/.test(column.words))
     return heading;
   return { ...heading, field: "speed", set: rep[1]! };
 }

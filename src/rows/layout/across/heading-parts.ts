@@ -55,8 +55,8 @@ export function headingParts(cell: unknown, index: number): HeadingParts {
       return { field: before?.field ?? null, set: counted, label: before?.label ?? "", column };
   }
   const left = found?.label ?? tokens.join(" ");
-  // "Set 1 (kg/m/s)" says how its cells are written, and no more.
-  const label = /^(?:(?:kgs?|lbs?|m\/s|reps?|wdh)[\s/x×@,+]*)+$/i.test(left) ? "" : left;
+  // "Squat set 1 (kg/m/s)" says how its cells are written as well.
+  const label = left.replace(/(?:^|\s+)(?:(?:kgs?|lbs?|m\/s|reps?|wdh)[\s/x×@,+]*)+$/i, "");
   return { field: found?.field ?? null, set, label, column };
 }
 

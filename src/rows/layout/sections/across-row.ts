@@ -85,7 +85,7 @@ export function acrossJumps(
     else
       for (const { stack, height, cleared } of said.attempts)
         into.emit(row, {
-          day: [isoFromDay(day.day), day.row === row ? day.column : -1],
+          day: [isoFromDay(day.day), -1],
           athlete,
           test: [test, exercise!.index],
           stack: [stack, column.index],

@@ -24,7 +24,13 @@ export type SectionLine =
     }
   /** Headings above a header, which say nothing by themselves. */
   | { readonly is: "labels" }
-  | { readonly is: "day"; readonly text: DayText; readonly column: number }
+  | {
+      readonly is: "day";
+      readonly text: DayText;
+      readonly column: number;
+      /** Its cells that are no headings. */
+      readonly line: readonly unknown[];
+    }
   | {
       readonly is: "words";
       readonly words: readonly { readonly text: string; readonly column: number }[];
@@ -65,7 +71,8 @@ export function lineIn(line: readonly unknown[]): SectionLine {
   if (header !== null) return header;
   const day = dayOfCell(line[first]);
   const wordy = filled.every((column) => typeof line[column] === "string" || isDate(line[column]));
-  if (day !== null && filled.length <= 3 && wordy) return { is: "day", text: day, column: first };
+  if (day !== null && filled.length <= 3 && wordy)
+    return { is: "day", text: day, column: first, line };
   const [, second = -1] = filled;
   const name = line[second];
   if (

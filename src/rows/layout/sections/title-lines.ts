@@ -47,12 +47,7 @@ export function describeColumns(
 }
 
 /** A line with a day on it starts a session; words beside it may name the time, the place, the bar. */
-export function startDay(
-  walk: Walk,
-  said: Extract<SectionLine, { is: "day" }>,
-  line: readonly unknown[],
-  row: number,
-): void {
+export function startDay(walk: Walk, said: Extract<SectionLine, { is: "day" }>, row: number): void {
   const { above, into, settler } = walk;
   into.mark(row, "heading");
   const { minute } = said.text;
@@ -69,7 +64,7 @@ export function startDay(
     return;
   }
   above.day = { day: result.day, row, column: said.column };
-  line.forEach((cell, column) => {
+  said.line.forEach((cell, column) => {
     if (column === said.column || isBlank(cell)) return;
     if (minuteOfDay(cell) !== null) above.minute = [cell, column];
     else readSetting(walk, String(cell), row, column);

@@ -52,12 +52,13 @@ export function unfoldSections(context: LayoutContext): Unfolded | null {
       into.mark(row, "heading");
     else if (said.is === "header") {
       const corner = line.findIndex((cell, at) => at < (said.across?.left ?? 0) && dayOfCell(cell));
-      if (corner >= 0)
-        startDay(walk, { is: "day", text: dayOfCell(line[corner])!, column: corner }, [], row);
+      if (corner >= 0) {
+        const text = dayOfCell(line[corner])!;
+        startDay(walk, { is: "day", text, column: corner, line: [] }, row);
+      }
       startBlock(walk, said, row, endOfBlock(lines, row));
     } else if (said.is === "labels") into.mark(row, "heading");
-    else if (said.is === "day" && !isOfAthlete(walk, line, said.column))
-      startDay(walk, said, line, row);
+    else if (said.is === "day" && !isOfAthlete(walk, line, said.column)) startDay(walk, said, row);
     else if (said.is === "words" && startsTest(walk, said.words[0]!)) into.mark(row, "heading");
     else if (said.is === "words" && !isLoneFigure(walk, said.words[0]!))
       readWords(walk, said.words, row);
@@ -88,10 +89,12 @@ function settlerOf(context: LayoutContext, lines: readonly SectionLine[]): DaySe
     lines.flatMap((line) => (line.is === "header" ? [line.columns.day?.index ?? -1] : [])),
   );
   const texts = lines.flatMap((line, row) => {
-    const corner = line.is === "header" ? context.cells[row]!.slice(0, line.across?.left ?? 0) : [];
-    if (line.is === "day" || corner.length > 0)
-      return line.is === "day" ? [line.text] : corner.flatMap((cell) => dayOfCell(cell) ?? []);
-    return [...columns].flatMap((index) => dayOfCell(context.cells[row]![index]) ?? []);
+    if (line.is === "day") return [line.text];
+    const cells = context.cells[row]!;
+    const corner = line.is === "header" ? cells.slice(0, line.across?.left ?? 0) : [];
+    return [...corner, ...[...columns].map((index) => cells[index])].flatMap(
+      (cell) => dayOfCell(cell) ?? [],
+    );
   });
   return new DaySettler(texts, titleYear(context), context.today, context.dateOrder);
 }
