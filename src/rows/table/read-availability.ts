@@ -28,8 +28,8 @@ function leadingWord(cell: unknown): { readonly mayDo: MayDo; readonly rest: str
   const [, word = "", rest = ""] = led.exec(text) ?? [];
   const mayDo = mayDos.get(plainWords(word)) ?? null;
   // "Full from Monday" is not full today, and "no: jumps" is no word of the athlete.
-  const limits = mayDo === "modified" || (mayDo === "out" && !/^no$/i.test(word));
-  return limits ? { mayDo, rest: rest.replace(/^([^(]*)\)$/, "$1") } : null;
+  const limits = mayDo === "modified" || (mayDo === "out" && plainWords(word) !== "no");
+  return limits ? { mayDo, rest: rest.replace(/^([^(]*)\)/, "$1") } : null;
 }
 
 /** What words say an athlete may do; null when they say nothing known. */

@@ -37,6 +37,7 @@ test("a first word that limits counts, and what is said after it is the spell's 
     "Out until cleared",
     "Limited - no plyos",
     "modified (no jumps)",
+    "limited (no jumps) until Friday",
     "ill: fever",
     "out",
   );
@@ -45,6 +46,7 @@ test("a first word that limits counts, and what is said after it is the spell's 
     ["out", "until cleared; by the physio"],
     ["modified", "no plyos; by the physio"],
     ["modified", "no jumps; by the physio"],
+    ["modified", "no jumps until Friday; by the physio"],
     ["out", "fever; by the physio"],
     ["out", "by the physio"],
   ]);
