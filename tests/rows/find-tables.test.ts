@@ -273,3 +273,28 @@ test("a calendar of days, what and who is no table of runs: it is asked about", 
   const run = ["2026-06-16", "easy", "Oona", ""];
   expect(sure("Calendar", [...calendar, run, run])).toEqual(["Runs sure"]);
 });
+
+test("sets of nothing but their needs, with jumps in columns beside them, are sets and jumps", () => {
+  const cells = [
+    ["Date", "Athlete", "Lift", "kg", "CMJ 1", "CMJ 2"],
+    ["2026-05-05", "Ilka", "Squat", 80, 32, 33],
+    ["2026-05-12", "Ilka", "Squat", 82.5, 31, 32],
+  ];
+  const found = findTables([{ name: "Gym", cells }], { today });
+  expect(
+    found.map(({ table, understanding }) => [table, understanding.reading.records.length]),
+  ).toEqual([
+    ["Sets", 2],
+    ["Jumps", 4],
+  ]);
+});
+
+test("of tables that lack one thing the one is asked about of which most headings are known", () => {
+  // Six of them are of sets without their loads, four of who may do what.
+  const cells = [
+    ["Date", "Athlete", "Lift", "Reps", "RIR", "By", "Site"],
+    ["2026-05-05", "Ilka", "Squat", 5, 2, "MG", "knee"],
+  ];
+  const found = findTables([{ name: "June", cells }], { today });
+  expect(found.map(({ table, sureness }) => [table, sureness])).toEqual([["Sets", 0.5]]);
+});

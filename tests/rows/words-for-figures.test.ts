@@ -48,6 +48,7 @@ test("a reading brings them with its other notes, and none where there are none"
       .reading;
   const ill = read([day, "Ilka", "easy", 40, "windy"], [day, "Bram", "easy", "ill", ""]);
   expect(notes(ill)).toEqual(["E2 Ilka: windy", "D3 Bram: ill"]);
+  expect(notes(read([day, "Bram", "easy", "ill", ""]))).toEqual(["D2 Bram: ill"]);
   const { notes: none, rowsRead } = read([day, "Ilka", "easy", 40, ""]);
   expect([none, rowsRead]).toEqual([undefined, 1]);
 });

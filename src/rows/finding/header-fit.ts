@@ -78,5 +78,5 @@ export function headerFit(
   const fit = Math.min(1, 0.35 + 0.35 * share + 0.15 * Math.max(0, further) + named);
   const without = new Set<string>([...saysNothing, ...neededFields[table]]);
   const says = Object.keys(header.fields).some((field) => !without.has(field));
-  return { fit, lacking, near: 0, bare: !says && header.repColumns.length === 0 };
+  return { fit, lacking, near: 0, bare: !says };
 }

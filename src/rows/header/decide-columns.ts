@@ -175,7 +175,7 @@ const startsAt = 4 * 60;
 function isRunLength(cell: unknown): boolean {
   const minute = minuteOfDay(cell);
   if (minute !== null) return minute < startsAt;
-  return typeof cell === "number" || (typeof cell === "string" && /^\s*\d/.test(cell));
+  return /^\s*\d/.test(String(cell));
 }
 
 /** A meaning one of whose headings is a slip of the finger away ("Exercize", "Atlete"); "Set 1" is none. */

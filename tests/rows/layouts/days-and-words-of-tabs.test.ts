@@ -239,6 +239,7 @@ test("half of the cells on a scale of ten, or a night's length, are answers", ()
 test.each([
   ["the coach's word", [["Name: Ilka Brandmoor"]], "Kofi Anstruther", { athlete: "Zed" }, "Zed"],
   ["a label", [["Name: Ilka"], ["Date"]], "Spring", {}, "Ilka"],
+  ["a label with spaces around it", [[" Name: Ilka "], ["Date"]], "Spring", {}, "Ilka"],
   ["a label and the cell beside it", [["Athlete", " Ilka "], ["Date"]], "Spring", {}, "Ilka"],
   ["a label with more in its row", [["Athlete", "Ilka", "x"], ["Date"]], "Spring", {}, null],
   ["a full name alone", [["", "Ilka Brandmoor"], ["Date"]], "Spring", {}, "Ilka Brandmoor"],

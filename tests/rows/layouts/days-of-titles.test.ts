@@ -37,11 +37,11 @@ test("a week that is said to begin on a Sunday runs on from it", () => {
 
 test("one week below another, each under its title, which is no row of sets", () => {
   const cells = [
-    ["Week of 4 May", "", "", ""],
+    ["Gym", "Week of 4 May", "", ""],
     head,
-    set("Tue"),
+    set(" Tue "),
     ["", "", "", ""],
-    ["Week of 11 May", "", "", ""],
+    ["Week of 11 May", "", "", "in the hall"],
     head,
     set("Tue"),
   ];
@@ -55,6 +55,11 @@ test("numbers are days of the month in the tab's name, as far as it has them", (
     expect(reading.records.map((one) => shortSet(one).slice(0, 5))).toEqual(["05-05", "05-12"]);
     expect(problems(reading)).toEqual(["A4 not-a-day: 32"]);
   }
+  expect(problems(read("May 2026", head, set(5), set(5.5), set(0), set(-2), set(12)))).toEqual([
+    "A3 not-a-day: 5.5",
+    "A4 not-a-day: 0",
+    "A5 not-a-day: -2",
+  ]);
   // One, two and three under "Day" may be sessions of a plan, under "Date" they are no such.
   expect(problems(read("May 2026", head, set(1), set(2)))).toEqual([
     "A2 not-a-day: 1",

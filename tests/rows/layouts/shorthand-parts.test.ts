@@ -297,3 +297,22 @@ test("repetitions beside shorthand must be those of all its sets", () => {
   ]);
   expect(reading.records.map(({ reps }) => reps)).toEqual([null, null, null]);
 });
+
+test.each([
+  ["62.25/70/77.5", ["1 62.25x?", "2 70x?", "3 77.5x?"]],
+  ["60/70/80x5", ["1 60x5", "2 70x5", "3 80x5"]],
+  ["60/70/80x12", ["1 60x12", "2 70x12", "3 80x12"]],
+  ["60/70/80x5x3", []],
+])(
+  "loads one after another are a set each, all with the repetitions behind them: %s",
+  (cell, told) => {
+    const { reading } = understandTable("Sets", [
+      ["Date", "Athlete", "Lift", "Load"],
+      ["2026-05-05", "Ilka", "Squat", cell],
+      ["2026-05-05", "Bram", "Squat", "80x5"],
+    ]);
+    const own = reading.records.filter(({ athlete }) => athlete === "Ilka");
+    expect(own.map((set) => shortSet(set).slice("05-05 Ilka ".length))).toEqual(told);
+    expect(reading.rowsReported).toBe(told.length > 0 ? 0 : 1);
+  },
+);

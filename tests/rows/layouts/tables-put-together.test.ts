@@ -121,3 +121,17 @@ test("tables of one kind are as sure as the least sure of them", () => {
   expect(unsure).toBeLessThan(sure);
   expect(surenessOf(left.map((line, at) => beside(line, right[at]!)))).toEqual([unsure]);
 });
+
+test("a row that one of the tables cannot use counts once, beside blank rows and titles of the other", () => {
+  const head = ["Date", "Athlete", "Lift", "kg"];
+  const cells = [
+    ["Squat", "", "", "", "", "Gym", "", "", ""],
+    [...head, "", ...head],
+    ["2026-05-05", "Ilka", "Squat", 80, "", "soon", "Bram", "Squat", 60],
+    ["", "", "", "", "", "", "", "", ""],
+    ["2026-05-05", "", "", "", "", "soon", "Bram", "Squat", 60],
+    ["Total", "", "", "", "", "soon", "Bram", "Squat", 60],
+  ];
+  const { reading } = understandTable("Sets", cells, { today });
+  expect(counts(reading)).toEqual([0, 2, 1, 3]);
+});

@@ -71,8 +71,20 @@ test("a day alone above both is the day of both, a lift's title only that of its
     "5 May 2026",
     "5 May 2026",
   ]);
-  const lift = [["Squat", "", "", "", ""], ...cells.slice(1)];
-  expect(tablesBeside(lift).map((part) => part.cells[0]![0])).toEqual(["Squat", ""]);
+  for (const [title, ofBoth] of [
+    ["Squat", false],
+    ["CMJ", false],
+    ["River gym", true],
+  ] as const) {
+    const titled = [[title, "", "", "", ""], ...cells.slice(1)];
+    expect(tablesBeside(titled).map((part) => part.cells[0]![0])).toEqual([
+      title,
+      ofBoth ? title : "",
+    ]);
+  }
+  // Among the rows a place is of the table in which it stands.
+  const among = [...cells, ["River gym", "", "", "", ""]];
+  expect(tablesBeside(among).map((part) => part.cells[3]![0])).toEqual(["River gym", ""]);
 });
 
 test("one table stays one: two different headings of days, or no empty column between", () => {
@@ -121,6 +133,37 @@ test("grids of dates side by side keep their own names and lifts, whatever stand
   }
 });
 
+test("beside a grid of athletes no grid of sums, and no list of names, is a grid of athletes", () => {
+  const grid = (left: string, right: readonly unknown[], row: readonly unknown[]) =>
+    tablesBeside([
+      [left, "5 May", "12 May", "", ...right],
+      ["Ilka", "1x5 80", "1x5 85", "", ...row],
+    ]);
+  expect(grid("Squat", ["Total", "5 May", "12 May"], [2, 400, 425])).toEqual([]);
+  expect(grid("Squat", ["Total", "5 May", "12 May"], ["", 400, 425])).toEqual([]);
+  const both = grid(
+    "Squat",
+    ["Bench", "5 May", "12 May", "", "Captains"],
+    ["Bram", "1x5 60", "-", "", "Ada"],
+  );
+  expect(both.map(({ from, to }) => [from, to])).toEqual([
+    [0, 4],
+    [4, 9],
+  ]);
+});
+
+test("what stands left of the first table is told with it", () => {
+  const head = ["Date", "Athlete", "Lift", "kg"];
+  const cells = [
+    ["Gym 2", "", ...head, "", ...head],
+    ["", "", day, "Ilka", "Squat", 80, "", later, "Bram", "Bench", 40],
+  ];
+  expect(tablesBeside(cells).map(({ from, cells: part }) => [from, part[0]![0]])).toEqual([
+    [0, "Gym 2"],
+    [7, ""],
+  ]);
+});
+
 test("one grid with an empty column in it stays one", () => {
   const cells = [
     ["Squat", "5 May", "", "12 May"],
@@ -159,6 +202,10 @@ test.each([
   [
     ["Date", "Athlete", "Lift", "kg", "Date", "Athlete"],
     [day, "Ilka", "Squat", 80, "odd", "x"],
+  ],
+  [
+    ["Date", "Athlete", "kg", "Date", "Day", "Speed"],
+    [day, "Ilka", 80, "odd", "Tue", 0.6],
   ],
   [
     ["Date", "Lift", "kg", "Date", "reps", "Speed"],

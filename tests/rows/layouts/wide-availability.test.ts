@@ -82,6 +82,18 @@ test("a legend below the athletes, letter beside word, is no athlete", () => {
   });
 });
 
+test("a legend may stand right of an empty column", () => {
+  const cells = grid(
+    [["Niamh", "", "K", "", "", "", "", "", ""]],
+    [],
+    [
+      ["K", "krank"],
+      ["A", "anwesend"],
+    ],
+  );
+  expect(spellsOf(cells.map((line) => ["", ...line])).spells).toEqual(["Niamh out 2026-06-06 on"]);
+});
+
 test("such a grid is found by its name or its legend, and asked about where nothing explains it", () => {
   const found = (name: string, cells: readonly unknown[][]) =>
     findTables([{ name, cells }], { today }).map(
@@ -132,7 +144,7 @@ test.each([
 test("one letter that says what an athlete may do explains the grid, whatever the others say", () => {
   const cells = grid(
     [["Niamh", "A", "H", "", "", "", "", "", ""]],
-    [["June", "A = available, H = home"]],
+    [["June", "A = fit, H = home"]],
   );
   const { reading } = understandTable("Availability", cells, { today, title: "June" });
   expect(reading.records.map(({ mayDo }) => mayDo)).toEqual(["full"]);
@@ -151,4 +163,7 @@ test("a legend speaks of availability where one of its letters does, a title abo
   expect(tables(["A = available, I = injured, X = exam"])).toContain("Availability");
   expect(tables(["A = alpha, I = iota, X = xi"])).not.toContain("Availability");
   expect(tables(["Who is injured or absent"])).toContain("Availability");
+  // A word is one also where it begins a line, and one letter alone may be of a plan of runs.
+  expect(tables(["Absences"])).toContain("Availability");
+  expect(tables(["R = rest"])).not.toContain("Availability");
 });

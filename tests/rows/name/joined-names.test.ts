@@ -31,6 +31,14 @@ test("first name and surname in two columns are one name, in whatever order and 
     ]);
 });
 
+test("the surname may stand in the very first column", () => {
+  const { records } = readSets([
+    ["Surname", "Name", "Date", "Lift", "kg"],
+    ["Thorne", "Ada", day, "Squat", 80],
+  ]);
+  expect(records.map(({ athlete }) => athlete)).toEqual(["Ada Thorne"]);
+});
+
 test("a name of which one part is blank is the other; whole names are left whole", () => {
   const rows = [
     ["Ada", ""],
