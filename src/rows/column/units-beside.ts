@@ -3,6 +3,9 @@ import { headerWords, plainWords } from "../header/header-words";
 import { headingLookup } from "../header/recognise-header";
 import { rowsSearched } from "../header/rows-searched";
 import { sampleColumn } from "../header/value-fit";
+import { leastLoad } from "../layout/shorthand/scheme";
+import { noSense } from "../layout/shorthand/scheme-order";
+import { isShorthand, setCell } from "../layout/shorthand/set-cell";
 import { isBlank } from "../value/blank";
 import { unitOf } from "../value/units";
 
@@ -52,10 +55,22 @@ function withUnits(cells: Cells, { row, load, unit }: Place): Cells {
     if (at < row || !(at === row || isMass(line[unit]))) return line;
     const one = [...line];
     one[unit] = "";
-    const number = line[load];
-    const written = typeof number === "string" && /^\s*[\d.,]+\s*$/.test(number);
-    if (at > row && (typeof number === "number" || written))
-      one[load] = `${String(number).trim()} ${String(line[unit]).trim()}`;
+    if (at > row) one[load] = withUnit(line[load], String(line[unit]).trim());
     return one;
   });
 }
+
+/** A number with the unit, shorthand with it behind each load ("175x5 lb .62"); all else as written. */
+function withUnit(cell: unknown, unit: string): unknown {
+  const text = String(cell).trim();
+  if (typeof cell === "number" || /^[\d.,]+$/.test(text)) return `${text} ${unit}`;
+  if (/kg|lb/i.test(text) || !isShorthand(setCell(cell, noSense))) return cell;
+  return text.replace(figures, (some) =>
+    some.split(/[^\d.,]+/).some((one) => Number(one.replace(",", ".")) >= leastLoad)
+      ? `${some} ${unit}`
+      : some,
+  );
+}
+
+/** Loads with their sets and repetitions, or speeds: "3x5@80", "60/70/80", "0.62". */
+const figures = /(?<![\d.,])\d+(?:[.,]\d+)*(?:\s*[x×✕*/@]\s*\d+(?:[.,]\d+)*)*/g;

@@ -32,6 +32,22 @@ test("a column of kg and lb says of each row what its load is in", () => {
   }
 });
 
+test("shorthand beside a unit is in that unit, each load of it, unless it says another itself", () => {
+  const read = (load: string) =>
+    loads("Load", "Unit", [load, "lb"], ["100x3", "kg"])
+      .records.slice(0, -1)
+      .map(({ loadKg, reps, repSpeeds, setSpeed }) =>
+        [Math.round(loadKg! / 0.45359237), reps, ...repSpeeds, setSpeed].join(" ").trim(),
+      );
+  expect(read("175x5")).toEqual(["175 5"]);
+  expect(read("175 x 5 .62")).toEqual(["175 5 0.62"]);
+  expect(read("175x5, 185x3")).toEqual(["175 5", "185 3"]);
+  expect(read("155/165/175")).toEqual(["155", "165", "175"]);
+  expect(read("2x5 175")).toEqual(["175 5", "175 5"]);
+  expect(read("2x5@175")).toEqual(["175 5", "175 5"]);
+  expect(read("80kgx5")).toEqual(["176 5"]);
+});
+
 test("loads that say something themselves are left as written", () => {
   const { records, issues } = loads(
     "Load",
