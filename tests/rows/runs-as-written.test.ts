@@ -90,8 +90,13 @@ test("the time of runs is how long they took where it says so, and when they beg
     [1110, null],
   ]);
   // Words about an hour are no lengths, though a figure stands in them.
-  const about = runs(["Time", "Effort"], ["before 8", ""], ["after 6", ""], ["07:00", ""]);
-  expect(about.records[2]!.minute).toBe(420);
+  for (const about of [
+    ["before 8", "after 6"],
+    ["@8", "@6"],
+  ]) {
+    const { records } = runs(["Time", "Effort"], ...[...about, "07:00"].map((time) => [time, ""]));
+    expect(records[2]!.minute).toBe(420);
+  }
   // Half of them is not most; a column of minutes beside it settles it.
   expect(read(["Time", "Effort"], "07:00", "45:00")[0]).toEqual([420, null]);
   expect(read(["Time", "Minutes"], "1:10", "2:20")[0]).toEqual([70, null]);

@@ -60,6 +60,10 @@ test("numbers are days of the month in the tab's name, as far as it has them", (
     "A4 not-a-day: 0",
     "A5 not-a-day: -2",
   ]);
+  // The last day of the month is one, and a span in a row of sets no title.
+  expect(days("May 2026", head, set(31))).toEqual(["05-31"]);
+  const span = read("May 2026", head, set(5), set("6–8 May"), set(12));
+  expect([span.records.length, problems(span)]).toEqual([2, ["A3 not-a-day: 6–8 May"]]);
   // One, two and three under "Day" may be sessions of a plan, under "Date" they are no such.
   expect(problems(read("May 2026", head, set(1), set(2)))).toEqual([
     "A2 not-a-day: 1",

@@ -74,7 +74,7 @@ test("weekdays beside the dates are no athlete, and notes of a day are kept", ()
     "Diary",
     [
       ["Date", "Day", "Signe Hall", "Maja Ek", "Notes"],
-      ["2026-06-01", "Mon", 3, 2, "long drive"],
+      ["2026-06-01", "Mon", 3, 2, " long drive "],
       ["2026-06-02", "Tue", 4, "", ""],
     ],
     { title: "Soreness" },

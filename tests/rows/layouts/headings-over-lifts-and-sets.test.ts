@@ -120,6 +120,24 @@ test.each<Example>([
     ["Squat: Ilka 1 80x? 0.62", "Squat: Ilka 2 85x? 0.58"],
   ],
   [
+    "a lift's speeds numbered beside its numbered loads",
+    [...who, "Squat kg 1", "Squat v1", "Squat kg 2", "Squat v2"],
+    [...ilka, 80, 0.62, 85, 0.58],
+    ["Squat: Ilka 1 80x? 0.62", "Squat: Ilka 2 85x? 0.58"],
+  ],
+  [
+    "an athlete whose name ends as a unit does",
+    ["Date", "Lift", "Kolb kg", "Kolb reps", "Ilka kg", "Ilka reps"],
+    [day, "Squat", 60, 5, 80, 5],
+    ["Squat: Kolb work 60x5", "Squat: Ilka work 80x5"],
+  ],
+  [
+    "a lift's name that goes on behind a unit",
+    [...who, "Squat (kg plates) set 1", "Squat (kg plates) set 2"],
+    [...ilka, 80, 85],
+    ["Squat kg plates: Ilka 1 80x?", "Squat kg plates: Ilka 2 85x?"],
+  ],
+  [
     "speeds numbered within each set",
     [...lifted, "Set 1 kg", "Set 1 v1", "Set 1 v2", "Set 2 kg", "Set 2 v1", "Set 2 v2"],
     [...squatted, 80, 0.62, 0.6, 85, 0.58, 0.57],
@@ -752,11 +770,20 @@ test("a lift's loads may begin with a bar of 15 kg", () => {
   expect(reading.records.map(shortSet)).toEqual(["05-05 Ilka work 15x5", "05-05 Ilka work 80x5"]);
 });
 
-test("headings over two rows, days and athletes in the upper one", () => {
+test("headings over two rows: sets over their speeds, or days and athletes in the upper one", () => {
   const headings = [
     [...who, "Squat", "", "Bench", ""],
     ["", "", "kg", "reps", "kg", "reps"],
   ];
+  const speeds = read([
+    ["", "", "", "Set 1", "", "", "Set 2", "", ""],
+    [...lifted, "kg", "v1", "v2", "kg", "v1", "v2"],
+    [...squatted, 80, 0.62, 0.6, 85, 0.58, 0.57],
+  ]).reading;
+  expect(speeds.records.map(shortSet)).toEqual([
+    "05-05 Ilka 1 80x? 0.62 0.6",
+    "05-05 Ilka 2 85x? 0.58 0.57",
+  ]);
   const { reading } = read([...headings, [...ilka, 80, 5, 40, 8]]);
   expect(reading.records.map(shortSet)).toEqual(["05-05 Ilka work 80x5", "05-05 Ilka work 40x8"]);
   expect(counts(reading)).toEqual([1, 0, 0, 2]);

@@ -84,3 +84,15 @@ test("an empty row below the headings is blank, and names nobody", () => {
   expect(reading.records.map(({ who }) => who)).toEqual(["Ilka"]);
   expect(counts(reading)).toEqual([1, 0, 1, 1]);
 });
+
+test("marks of a row without day and race are no names of runners", () => {
+  for (const mark of ["x", "yes"]) {
+    const { reading } = understandTable("Races", [
+      ["Date", "Race", "Ilka", "Tomas"],
+      ["", "", mark, ""],
+      ["2026-06-13", "Mill ten", mark, ""],
+    ]);
+    expect(reading.records.map(({ who }) => who)).toEqual(["Ilka"]);
+    expect(counts(reading)).toEqual([1, 1, 0, 1]);
+  }
+});

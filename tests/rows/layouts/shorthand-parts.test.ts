@@ -302,6 +302,7 @@ test.each([
   ["62.25/70/77.5", ["1 62.25x?", "2 70x?", "3 77.5x?"]],
   ["60/70/80x5", ["1 60x5", "2 70x5", "3 80x5"]],
   ["60/70/80x12", ["1 60x12", "2 70x12", "3 80x12"]],
+  ["140/160/180lb", ["1 63.5x?", "2 72.57x?", "3 81.65x?"]],
   ["60/70/80x5x3", []],
 ])(
   "loads one after another are a set each, all with the repetitions behind them: %s",
@@ -312,7 +313,11 @@ test.each([
       ["2026-05-05", "Bram", "Squat", "80x5"],
     ]);
     const own = reading.records.filter(({ athlete }) => athlete === "Ilka");
-    expect(own.map((set) => shortSet(set).slice("05-05 Ilka ".length))).toEqual(told);
+    expect(
+      own.map(({ loadKg, ...set }) =>
+        shortSet({ ...set, loadKg: Math.round(100 * loadKg!) / 100 }).slice("05-05 Ilka ".length),
+      ),
+    ).toEqual(told);
     expect(reading.rowsReported).toBe(told.length > 0 ? 0 : 1);
   },
 );

@@ -82,7 +82,12 @@ test("a day alone above both is the day of both, a lift's title only that of its
       ofBoth ? title : "",
     ]);
   }
-  // Among the rows a place is of the table in which it stands.
+  // Among the rows a day is still of both, a place of the table in which it stands.
+  const days = [...cells, ["12 May 2026", "", "", "", ""]];
+  expect(tablesBeside(days).map((part) => part.cells[3]![0])).toEqual([
+    "12 May 2026",
+    "12 May 2026",
+  ]);
   const among = [...cells, ["River gym", "", "", "", ""]];
   expect(tablesBeside(among).map((part) => part.cells[3]![0])).toEqual(["River gym", ""]);
 });
@@ -150,6 +155,14 @@ test("beside a grid of athletes no grid of sums, and no list of names, is a grid
     [0, 4],
     [4, 9],
   ]);
+});
+
+test("names under dates are a rota, and no grids side by side", () => {
+  const rota = [
+    ["5 May", "12 May", "", "19 May", "26 May"],
+    ["Ilka", "Bram", "", "Ada", "Jo"],
+  ];
+  expect(tablesBeside(rota)).toEqual([]);
 });
 
 test("what stands left of the first table is told with it", () => {

@@ -82,6 +82,12 @@ test("tries without headings of their own, under tests merged over them, are eac
     expect(shown(...heads, withBest)).toEqual([...three, ...squatJumps]);
 });
 
+test("what is no sum of the tries beside them is asked about", () => {
+  const heads = ["Date", "Athlete", "CMJ 1", "CMJ 2", "Best", "Surface"];
+  const { questions } = read(heads, [day, "Ilka", 31.5, 32, 32, "turf"]);
+  expect(questions.map(({ heading }) => heading)).toEqual(["Surface"]);
+});
+
 test("where there are no tries a best or a mean of something else is asked about", () => {
   const heads = ["Date", "Athlete", "CMJ", "SJ", "Max power", "Mean"];
   const { reading, questions } = read(heads, [day, "Ilka", 32, 29, 3300, 30.5]);

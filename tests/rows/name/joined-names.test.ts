@@ -31,12 +31,14 @@ test("first name and surname in two columns are one name, in whatever order and 
     ]);
 });
 
-test("the surname may stand in the very first column", () => {
-  const { records } = readSets([
-    ["Surname", "Name", "Date", "Lift", "kg"],
-    ["Thorne", "Ada", day, "Squat", 80],
-  ]);
-  expect(records.map(({ athlete }) => athlete)).toEqual(["Ada Thorne"]);
+test("either may stand in the very first column", () => {
+  const first = (head: readonly string[], ...names: readonly string[]) =>
+    readSets([
+      [...head, "Date", "Lift", "kg"],
+      [...names, day, "Squat", 80],
+    ]).records.map(({ athlete }) => athlete);
+  expect(first(["Surname", "Name"], "Thorne", "Ada")).toEqual(["Ada Thorne"]);
+  expect(first(["Vorname", "Name"], "Ada", "Thorne")).toEqual(["Ada Thorne"]);
 });
 
 test("a name of which one part is blank is the other; whole names are left whole", () => {

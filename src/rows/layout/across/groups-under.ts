@@ -71,7 +71,7 @@ export function groupsUnder(
         (summary && (field === null || ofSets.some((one) => fieldOf(one) === field))));
     if (derived) known.add(column.index);
     else if (field === null || (right(heading) && label !== "" && !labels.has(label))) continue;
-    else if (!right(heading) || key === noGroup || !isInside(heading, all))
+    else if (!right(heading) || key === noGroup || !isInside(field, heading, all))
       take(shared, field, column);
     else {
       const group = groups.get(key) ?? { of: heading, columns: {}, reps: [] };
@@ -132,7 +132,12 @@ function ofSet(heading: HeadingParts, numbered: boolean): HeadingParts {
   if (kind !== undefined && namesLift(label))
     return { ...heading, set: kind, label: label.replace(kind, "").trim() };
   const rep = /^rep (\d+)$/.exec(field ?? "");
-  if (rep === null || !numbered || set !== "" || !/^(?:speed|v|m\/s)(?![a-z])/.test(column.words))
+  if (
+    rep === null ||
+    !numbered ||
+    set !== "" ||
+    !/(?:^|\s)(?:speed|v|m\/s)(?![a-z])/.test(column.words)
+  )
     return heading;
   return { ...heading, field: "speed", set: rep[1]! };
 }
@@ -143,8 +148,8 @@ function isCounted({ field, set, label }: HeadingParts): boolean {
 }
 
 /** Figures are of what they stand under; notes and the like when others have theirs, or stand further right. */
-function isInside(one: HeadingParts, all: readonly HeadingParts[]): boolean {
-  if (one.field === null || figures.test(one.field)) return true;
+function isInside(field: string, one: HeadingParts, all: readonly HeadingParts[]): boolean {
+  if (figures.test(field)) return true;
   return (
     all.some(
       (other) =>

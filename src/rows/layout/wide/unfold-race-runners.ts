@@ -62,7 +62,9 @@ const saysNo = (cell: unknown): boolean =>
 function namesBelow({ cells, first, fields }: TableView, unknown: readonly number[]): boolean {
   const line = cells[first] ?? [];
   const empty = [fields.day, fields.race].every((field) => isBlank(line[field?.index ?? -1]));
-  const words = unknown.filter((index) => /\p{L}{2}/u.test(String(line[index] ?? "")));
+  const words = unknown.filter(
+    (index) => !isMark(line[index]) && /\p{L}{2}/u.test(String(line[index] ?? "")),
+  );
   return empty && words.length > 0;
 }
 
