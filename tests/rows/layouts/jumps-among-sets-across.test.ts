@@ -17,6 +17,7 @@ test("each table reads its own rows, every cell of them, and takes the other's f
     [day, "Bram", "Squat", 60, 65, 70, ""],
     [day, "Ilka", "Box jump", "15+10", "2x15 xo", "-", "good"],
     [day, "Ilka", "CMJ", 32, "33 tired", " sore ", ""],
+    [day, "Ada", "Squat", "back hurts", "", "", ""],
   ]);
   expect(sets.records.map(shortSet)).toEqual([
     "05-05 Ilka 1 80x?",
@@ -26,7 +27,8 @@ test("each table reads its own rows, every cell of them, and takes the other's f
     "05-05 Bram 2 65x?",
     "05-05 Bram 3 70x?",
   ]);
-  expect([problems(sets), counts(sets)]).toEqual([[], [2, 0, 0, 3]]);
+  expect([problems(sets), counts(sets)]).toEqual([[], [3, 0, 0, 3]]);
+  expect(notes(sets)).toEqual(["D6 Ada: back hurts"]);
   expect(
     jumps.records.map((jump) => `${jump.test} ${shortJump(jump)} ${jump.note}`.trim()),
   ).toEqual([
@@ -37,7 +39,7 @@ test("each table reads its own rows, every cell of them, and takes the other's f
     "CMJ 05-05 Ilka 33 cm",
   ]);
   expect(notes(jumps)).toEqual(["E5 Ilka: tired", "F5 Ilka: sore"]);
-  expect([problems(jumps), counts(jumps)]).toEqual([[], [2, 0, 0, 3]]);
+  expect([problems(jumps), counts(jumps)]).toEqual([[], [2, 0, 0, 4]]);
 });
 
 test("under kilograms a stack is one, a number is no height", () => {
