@@ -23,6 +23,8 @@ export const localPage = {
   back: "Back to the workbook",
   undo: "Undo",
   redo: "Redo",
+  undone: { none: "Nothing to undo", done: (tab: string) => `Undone in ${tab}` },
+  redone: { none: "Nothing to redo", done: (tab: string) => `Redone in ${tab}` },
   openAnother: "Open…",
   saveCopy: "Save as .xlsx",
   closeSidebar: "Close the sidebar",

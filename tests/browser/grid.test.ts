@@ -91,6 +91,14 @@ test("an edited row changes the result, the word and its highlight, and undo bri
   ]);
   await shown.page.getByRole("button", { name: "Undo" }).click();
   expect((await values(shown.page, "Squad"))[1]).toEqual(["Word", "holding"]);
+  // A screen reader hears it: cells change there without a word.
+  await shown.page.getByRole("status").getByText("Undone in Sets").waitFor();
+  await shown.page.getByRole("button", { name: "Redo" }).click();
+  await shown.page.getByRole("status").getByText("Redone in Sets").waitFor();
+  await shown.page.getByRole("button", { name: "Redo" }).click();
+  await shown.page.getByRole("status").getByText("Nothing to redo").waitFor();
+  await shown.page.getByRole("button", { name: "Undo" }).click();
+  await shown.page.getByRole("status").getByText("Undone in Sets").waitFor();
 });
 
 test("a row added below is counted, and the change is saved", async () => {
