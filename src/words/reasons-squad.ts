@@ -3,8 +3,8 @@ import { spelled } from "./pages";
 import { countWords } from "./reasons-figures";
 
 /**
- * "Of 12 athletes two are slipping, two rising, eight holding. About one calm season in ten raises a
- * false flag; with 12, expect about one in most seasons."
+ * "Of 12 athletes two are slipping, two rising, eight holding. About one calm season in 10 is called
+ * slipping by chance, and at most as many rising; with 12 expect about one athlete of each a season."
  *
  * @param falseFlagRate share of calm seasons with a false flag, for one athlete and direction
  */
@@ -27,7 +27,7 @@ export function squadWords(squad: readonly SeasonHold[], falseFlagRate: number):
   const expected = squad.length * falseFlagRate;
   const flags =
     expected < 0.5
-      ? "a false flag in few seasons"
-      : `about ${spelled(Math.max(1, Math.round(expected)))} false ${Math.round(expected) <= 1 ? "flag" : "flags"} a season`;
-  return `Of ${countWords(squad.length, "athlete")} ${list}. About one calm season in ${Math.round(1 / falseFlagRate)} raises a false flag; with ${squad.length} expect ${flags}.`;
+      ? "either in few seasons"
+      : `about ${spelled(Math.max(1, Math.round(expected)))} ${Math.round(expected) <= 1 ? "athlete" : "athletes"} of each a season`;
+  return `Of ${countWords(squad.length, "athlete")} ${list}. About one calm season in ${Math.round(1 / falseFlagRate)} is called slipping by chance, and at most as many rising; with ${squad.length} expect ${flags}.`;
 }

@@ -212,10 +212,10 @@ test("set to set without a habit asks for as many sessions as are missing", () =
 test("a squad's false flags are expected in its own number", () => {
   const squad = (count: number) =>
     Array.from({ length: count }, () => ({ word: "holding" })) as never;
-  expect(squadWords(squad(4), 0.1)).toMatch(/with 4 expect a false flag in few seasons\.$/);
-  expect(squadWords(squad(12), 0.1)).toMatch(/expect about one false flag a season\.$/);
+  expect(squadWords(squad(4), 0.1)).toMatch(/with 4 expect either in few seasons\.$/);
+  expect(squadWords(squad(12), 0.1)).toMatch(/expect about one athlete of each a season\.$/);
   expect(squadWords(squad(40), 0.3)).toMatch(
-    /^Of 40 athletes 40 are holding.*about twelve false flags/,
+    /^Of 40 athletes 40 are holding.*about twelve athletes of each/,
   );
   expect(squadWords(squad(1), 0.1)).toMatch(
     /^Of 1 athlete one is holding\. About one calm season in 10/,

@@ -132,7 +132,7 @@ test("a squad is told how many false flags to expect", () => {
     holdOf(3),
   ];
   expect(squadWords(squad, 0.1)).toBe(
-    "Of 10 athletes one is slipping, eight holding, one with too few rows. About one calm season in 10 raises a false flag; with 10 expect about one false flag a season.",
+    "Of 10 athletes one is slipping, eight holding, one with too few rows. About one calm season in 10 is called slipping by chance, and at most as many rising; with 10 expect about one athlete of each a season.",
   );
 });
 
