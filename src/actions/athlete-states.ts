@@ -11,7 +11,7 @@ import { boxJumps, lastJump } from "../coaching/jumps/box-jump";
 import { squadJumpTrend } from "../coaching/jumps/squad-jump-trend";
 import type { AthleteState } from "../coaching/next-week/athlete-state";
 import { keepsMovement } from "../coaching/next-week/keeps-movement";
-import { mostDone } from "../coaching/next-week/present-step";
+import { liftDays, mainLift } from "../coaching/next-week/main-lift";
 import { usualLead } from "../coaching/next-week/usual-lead";
 import { athleteNamed } from "../coaching/record/athlete-named";
 import { exerciseKey } from "../coaching/record/exercise-key";
@@ -53,7 +53,7 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
     const own = index.of(athlete);
     // The lift that is proposed, whether its speeds were taken or not: no other lift's speeds speak of it.
     const mine = done.get(key) ?? [];
-    const lift = mostDone(mine);
+    const lift = mainLift(liftDays(mine));
     const about = athleteNamed(rows.athletes, athlete);
     const recent = lift === null ? null : lines(`${lift}\n${asOf}`)(athlete);
     // A novice rises: the baseline's speed would never bite. All others are held to their baseline.

@@ -4,8 +4,10 @@ import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
 import { type Day, isoFromDay } from "../coaching/calendar/day";
 import { racesOf } from "../coaching/diary/races-of";
 import type { SeasonHold } from "../coaching/hold/season-hold";
+import { liftDays, mainLift } from "../coaching/next-week/main-lift";
 import { athleteNamed } from "../coaching/record/athlete-named";
 import { exerciseKey } from "../coaching/record/exercise-key";
+import { nameKey } from "../coaching/record/name-key";
 import { holdReason, valueWords } from "../words/reasons-hold";
 import { daysSetsWords } from "../words/reasons-set-to-set";
 import type { AthleteView, LinePicture, SeasonPicture, SetsPicture } from "./messages";
@@ -20,7 +22,7 @@ export function athleteView(workbook: Workbook, today: Day, athlete: string): At
 
 export function athleteViewOf(state: StateOfSquad, athlete: string): AthleteView {
   const season = state.hold.of(athlete);
-  const lift = mainLift(state, athlete);
+  const lift = liftShown(state, athlete);
   return {
     numbers: state.numbers.style,
     line: squadLine(state, athlete),
@@ -30,10 +32,14 @@ export function athleteViewOf(state: StateOfSquad, athlete: string): AthleteView
   };
 }
 
-/** The lift with the most sets. */
-export function mainLift({ index }: StateOfSquad, athlete: string): string | null {
-  const lifts = [...(index.of(athlete)?.lifts ?? [])].sort((a, b) => b[1].length - a[1].length);
-  return lifts[0]?.[1][0]?.set.exercise ?? null;
+/** The lift the athlete is on, or where its speeds were not taken the one with most that were. */
+function liftShown({ index, read, asOf }: StateOfSquad, athlete: string): string | null {
+  const lifts = index.of(athlete)?.lifts ?? new Map<string, never>();
+  const key = nameKey(athlete);
+  const own = read.rows.sets.filter((set) => set.day <= asOf && nameKey(set.athlete) === key);
+  const [most] = [...lifts].sort((a, b) => b[1].length - a[1].length);
+  const shown = lifts.get(mainLift(liftDays(own)) ?? "") ?? most?.[1];
+  return shown?.[0]?.set.exercise ?? null;
 }
 
 export function seasonPicture(state: StateOfSquad, season: SeasonHold): SeasonPicture {

@@ -50,6 +50,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
     `${kg(lifted)} kg last session, ${lessWords[String(less)]}: planned on from ${kg(load)} kg.`,
   "lighter-plan": ({ from, kg: load }) =>
     `Lighter than the ${kg(from)} kg before it, and no row says why: planned on from ${kg(load)} kg. Was it for that week only, change the load.`,
+  "new-lift": ({ exercise, before, day }) =>
+    `${sentence(String(exercise))} since ${dayWords(Number(day))} in place of ${before}: planned on from it.`,
   "hold-week": ({ week, of }) => `Hold: week ${week} of ${of}.`,
   "quality-not-recorded": "Movement not recorded last session: hold.",
   "moved-poorly": "Movement was poor last session: hold until it is good.",

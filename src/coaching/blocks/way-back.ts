@@ -2,8 +2,8 @@ import type { Day } from "../calendar/day";
 import { mondayOf } from "../calendar/day";
 import { restartAfter } from "./restart";
 
-/** A session's day and the load of its first work set, kg. */
-export type SessionLoad = { readonly day: Day; readonly loadKg: number };
+/** A session's day, the days since the athlete trained before it, and the load of its first work set, kg. */
+export type SessionLoad = { readonly day: Day; readonly gap: number; readonly loadKg: number };
 
 /** An athlete who is back from time off, still under the load from before it. */
 export type WayBack = {
@@ -38,10 +38,8 @@ export function wayBack(
   let beforeKg = 0;
   /** First session after the latest break that is not come back from; without one it lies too far back. */
   let since: Day = Number.NEGATIVE_INFINITY;
-  for (const [at, { day, loadKg }] of sessions.entries()) {
-    const earlier = sessions[at - 1];
-    const away = earlier !== undefined && restartAfter(day - earlier.day, sessionsAWeek) !== null;
-    if (away) since = day;
+  for (const { day, gap, loadKg } of sessions) {
+    if (restartAfter(gap, sessionsAWeek) !== null) since = day;
     // Once reached, a lighter load is the rotation's own reset, not the break's.
     if (loadKg >= beforeKg || day - since > longest) {
       beforeKg = loadKg;

@@ -6,6 +6,8 @@ import { grouped } from "../series/grouped";
 /** One day's sets of a lift, and what they say of the session. */
 export type LiftSession = {
   readonly day: Day;
+  /** Days since a main lift was done before it, this one or another; 0 on the first. */
+  readonly gap: number;
   /** All sets of the lift, in order. */
   readonly all: readonly LiftingSet[];
   /** The work sets with a load among them, one at least. */
@@ -22,8 +24,15 @@ export type LiftSession = {
   readonly reserve: number | null;
 };
 
-/** The sessions of one athlete's lift, in order; days without a work set with a load are none. */
-export function liftSessions(lift: readonly LiftingSet[]): readonly LiftSession[] {
+/**
+ * The sessions of one athlete's lift, in order; days without a work set with a load are none.
+ *
+ * @param gymDays days with a main lift, this one or another, in order
+ */
+export function liftSessions(
+  lift: readonly LiftingSet[],
+  gymDays: readonly Day[],
+): readonly LiftSession[] {
   return [...grouped(lift, ({ day }) => day)].flatMap(([day, all]) => {
     const work = all.filter(({ kind, loadKg }) => kind === "work" && loadKg !== null);
     const [first] = work;
@@ -31,6 +40,7 @@ export function liftSessions(lift: readonly LiftingSet[]): readonly LiftSession[
     const reserves = work.flatMap(({ repsInReserve }) => repsInReserve ?? []);
     return {
       day,
+      gap: day - (gymDays[gymDays.indexOf(day) - 1] ?? day),
       all,
       work,
       loadKg: first.loadKg!,

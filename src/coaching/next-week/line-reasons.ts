@@ -28,6 +28,17 @@ export function dropReasons([first]: readonly ProposedSession[]): LineReason[] {
   return reason === "novice" ? [{ code: "novice-drop", facts: {} }] : [];
 }
 
+/** Another exercise than before is gone on from. */
+export function newLiftReasons({
+  exercise,
+  liftBefore: before,
+  sessions,
+}: Pick<PresentStep, "exercise" | "liftBefore" | "sessions">): LineReason[] {
+  return before === null
+    ? []
+    : [{ code: "new-lift", facts: { exercise, before, day: sessions[0]!.day } }];
+}
+
 /** Steps written ahead of the session they depend on. */
 export function otherwiseReasons(sessions: readonly ProposedSession[]): LineReason[] {
   return sessions.flatMap(({ day, sets, reps, loadKg, otherwise }) =>

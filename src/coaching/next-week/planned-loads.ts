@@ -44,7 +44,7 @@ export function plannedLoads<Session extends LiftedDay>(
   let fullSets = 0;
   let lightFrom: Day | null = null;
   for (const [at, session] of sessions.entries()) {
-    const { day, loadKg, sets, reps, movedWell } = session;
+    const { day, gap, loadKg, sets, reps, movedWell } = session;
     // The first is its own plan.
     const before = sessions[at - 1] ?? session;
     const plan = planned[at - 1]?.loadKg ?? loadKg;
@@ -52,7 +52,6 @@ export function plannedLoads<Session extends LiftedDay>(
     let droppedFromKg: number | null = null;
     if (loadKg < plan && reps <= before.reps) {
       const why = lessOn(session);
-      const gap = day - before.day;
       const rest = restartAfter(gap, sessionsAWeek);
       if (rest === null || (why === "eased" && !rest.halfSets)) {
         const isLight = sets < fullSets && day - (lightFrom ?? day) < lightDays;

@@ -8,8 +8,8 @@ import type { LiftingSet } from "../record/lifting-set";
 import { nameKey } from "../record/name-key";
 import { usualSessionsAWeek } from "../season/usual-sessions-a-week";
 import { inOrder } from "../series/in-order";
-import { isAssistance } from "./assistance-load";
 import { blockOf, type LiftSession, liftSessions, volumeDone } from "./lift-session";
+import { type LiftDay, latestDays, liftDays, mainLift } from "./main-lift";
 import { type AskedLess, type LessOn, plannedLoads } from "./planned-loads";
 
 /** Where an athlete stands on the rotation, from the rows. */
@@ -25,6 +25,10 @@ export type PresentStep = {
   /** The load before it, kg, where the last week's sessions were lighter and no row says why; null otherwise. */
   readonly droppedFromKg: number | null;
   readonly lastDay: Day;
+  /** Last day with a main lift, this one or another. */
+  readonly trainedDay: Day;
+  /** Key of the lift before this one, where it took its place within the latest week; null otherwise. */
+  readonly liftBefore: string | null;
   /** As written in the Athletes table or, where nothing is, as often as the athlete came. */
   readonly sessionsAWeek: number;
   /** Weeks with a session at this block and load, the latest run of them. */
@@ -68,15 +72,19 @@ export type StepRows = {
   readonly lessOn: (session: readonly LiftingSet[], day: Day) => AskedLess;
 };
 
-/** The step an athlete stands on, from the work sets of the lift done most; null without any. */
+/** The step an athlete stands on, from the work sets of the lift the athlete is on; null without any. */
 export function presentStep(given: StepRows): PresentStep | null {
   const { asOf, plannedSets } = given;
-  const lift = liftDoneMost(given);
-  const sessions = liftSessions(lift);
+  const { lift, days: trained } = presentLift(given);
+  const sessions = liftSessions(
+    lift,
+    trained.map(({ day }) => day),
+  );
   const last = sessions[sessions.length - 1];
   if (last === undefined) return null;
   const days = sessions.map(({ day }) => day);
-  const sessionsAWeek = usualSessionsAWeek(given.about, days);
+  const gymDays = trained.map(({ day }) => day);
+  const sessionsAWeek = usualSessionsAWeek(given.about, gymDays);
   const plans = plannedLoads(sessions, sessionsAWeek, ({ all, day }) => given.lessOn(all, day));
   const { loadKg, less } = plans[plans.length - 1]!;
   let whole = sessions.length - 1;
@@ -106,6 +114,8 @@ export function presentStep(given: StepRows): PresentStep | null {
         ({ droppedFromKg: from }, at) => (from ?? 0) > loadKg && days[at]! > last.day - weekLong,
       )?.droppedFromKg ?? null,
     lastDay: last.day,
+    trainedDay: gymDays[gymDays.length - 1]!,
+    liftBefore: liftBefore(trained, days[0]!),
     sessionsAWeek,
     weeksHeld: new Set(days.slice(held).map(mondayOf)).size,
     firstTurn: sessions
@@ -118,27 +128,32 @@ export function presentStep(given: StepRows): PresentStep | null {
     markerKg: usualMarkerKg(lift, sessions),
     // A session away on another bar does not change the bar of the gym whose plates are listed.
     barKg: byUse(lift.slice(-60).flatMap(({ barKg }) => barKg ?? []))[0] ?? given.barKg,
-    weekdays: byUse(days.map(weekdayOfDay).slice(-12)),
+    weekdays: byUse(gymDays.map(weekdayOfDay).slice(-12)),
     minute: byUse(lift.slice(-40).flatMap(({ minute }) => minute ?? []))[0] ?? usualMinute,
-    sessions: days.map((day, at) => ({ day, loadKg: plans[at]!.loadKg })),
+    sessions: sessions.map(({ day, gap }, at) => ({ day, gap, loadKg: plans[at]!.loadKg })),
   };
 }
 
-/** Key of the lift with most work sets, assistance left aside; null without one. */
-export function mostDone(sets: readonly LiftingSet[]): string | null {
-  const lifts = sets.filter(({ kind, exercise }) => kind === "work" && !isAssistance(exercise));
-  return byUse(lifts.map((set) => exerciseKey(set.exercise)).sort())[0] ?? null;
-}
-
-/** All sets of that lift up to the day, in order. */
-function liftDoneMost({ sets, athlete, asOf }: StepRows): readonly LiftingSet[] {
+/** All sets up to the day of the lift the athlete is on, in order, and every day with a main lift. */
+function presentLift({ sets, athlete, asOf }: StepRows): {
+  readonly lift: readonly LiftingSet[];
+  readonly days: readonly LiftDay[];
+} {
   const key = nameKey(athlete);
   const own = sets.filter((set) => set.day <= asOf && nameKey(set.athlete) === key);
-  const exercise = mostDone(own);
-  return inOrder(
+  const days = liftDays(own);
+  const exercise = mainLift(days);
+  const lift = inOrder(
     own.filter((set) => exerciseKey(set.exercise) === exercise),
     (set) => set,
   );
+  return { lift, days };
+}
+
+/** The lift before one that took its place within the latest week; null otherwise. */
+function liftBefore(days: readonly LiftDay[], firstDay: Day): string | null {
+  const isNew = days[days.length - 1]!.day - firstDay < latestDays;
+  return isNew ? mainLift(days.filter(({ day }) => day < firstDay)) : null;
 }
 
 /** The last marker lighter than its day's work sets; one as heavy was taken down to them, as after time off. */

@@ -17,6 +17,7 @@ import {
   cutReasons,
   droppedReasons,
   dropReasons,
+  newLiftReasons,
   otherwiseReasons,
   stateReasons,
   swapReasons,
@@ -62,7 +63,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const size = fineStep(usualSize, step.loadKg, plates);
   const guardKg = guardOf(state, step);
   const { mayLift } = frame;
-  const gap = gapBefore({ lastDay: step.lastDay, firstDay, monday, asOf, mayLift });
+  const gap = gapBefore({ lastDay: step.trainedDay, firstDay, monday, asOf, mayLift });
   const rest = restartAfter(gap, sessionsAWeek);
   const marathonDays = daysSinceMarathon(firstDay, races, rules);
   const chosen = chosenDays(days, change.day, frame.wanted);
@@ -122,6 +123,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     ...planned.reasons,
     ...first.reasons,
     ...dropped,
+    ...newLiftReasons(step),
     ...(cut
       ? cutReasons(halved(block.sets), cut, kind === "race week" ? null : raceNear(cut.day, races))
       : []),

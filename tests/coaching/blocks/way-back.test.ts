@@ -1,6 +1,7 @@
 import { restartAfter } from "../../../src/coaching/blocks/restart";
 import { wayBack } from "../../../src/coaching/blocks/way-back";
 import { dayFromIso } from "../../../src/coaching/calendar/day";
+import { gapped } from "./gapped";
 
 const day = (iso: string) => dayFromIso(iso)!;
 const session = (iso: string, loadKg: number) => ({ day: day(iso), loadKg });
@@ -28,7 +29,7 @@ test("once a week is a rhythm, not a break", () => {
 });
 
 const next = (sessions: readonly { day: number; loadKg: number }[], iso: string) =>
-  wayBack(sessions, 2, day(iso), 2.5);
+  wayBack(gapped(sessions), 2, day(iso), 2.5);
 
 test("one grade a week: 67.5, then 10 % off 85, then 85, then the ladder", () => {
   expect(next(first, "2026-06-08")).toMatchObject({
@@ -89,7 +90,7 @@ test("six weeks under the load from before are the way back; after them another 
     }));
     const last = under[under.length - 1]!.day;
     const again = { day: last + 28, loadKg: 55 };
-    return wayBack([...before, ...under, again], 1, again.day + 7, 2.5)?.beforeKg;
+    return wayBack(gapped([...before, ...under, again]), 1, again.day + 7, 2.5)?.beforeKg;
   };
   expect([back(5), back(6), back(7)]).toEqual([85, 85, 67.5]);
 });

@@ -1,5 +1,9 @@
-import { liftSessions } from "../../../src/coaching/next-week/lift-session";
-import { session } from "./written-squad";
+import { liftSessions as sessionsOf } from "../../../src/coaching/next-week/lift-session";
+import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
+import { day, session } from "./written-squad";
+
+const tuesday = day("2026-05-12");
+const liftSessions = (sets: readonly LiftingSet[]) => sessionsOf(sets, [tuesday]);
 
 const of = (...reps: number[]) => {
   const sets = session("Ilka Brandmoor", "2026-05-12", {
@@ -23,4 +27,9 @@ test("a day without a work set with a load is no session; the marker is among al
   expect(liftSessions(work.map((set) => ({ ...set, loadKg: null })))).toEqual([]);
   const [only, ...others] = liftSessions([marker!, ...work]);
   expect([only!.all.length, only!.work.length, only!.sets, others]).toEqual([3, 2, 2, []]);
+});
+
+test("days since the athlete trained are counted from whatever lift came before", () => {
+  const gap = (...gymDays: number[]) => sessionsOf(of(5), [...gymDays, tuesday])[0]!.gap;
+  expect([gap(), gap(tuesday - 14, tuesday - 5), gap(tuesday - 14)]).toEqual([0, 5, 14]);
 });

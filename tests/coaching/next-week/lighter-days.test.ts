@@ -8,6 +8,7 @@ import { slowDay } from "../../../src/coaching/next-week/slow-day";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
 import type { SquadRows } from "../../../src/coaching/record/squad-rows";
 import { lineReasonWords } from "../../../src/words/week";
+import { gapped } from "../blocks/gapped";
 import { athlete, day, movesAt, race, session, squadRows, state } from "./written-squad";
 
 const name = "Tomas Reyerson";
@@ -111,15 +112,17 @@ test("usual loads come again after a marathon, whole sets with them", () => {
 type Lifted = readonly [iso: string, loadKg: number, reps: number, why?: AskedLess, sets?: number];
 const plans = (days: readonly Lifted[], over: Partial<LiftedDay> = {}) =>
   plannedLoads(
-    days.map(([iso, loadKg, reps, , sets = 3]) => ({
-      day: day(iso),
-      loadKg,
-      reps,
-      sets,
-      movedWell: true,
-      reserve: null,
-      ...(iso === days[days.length - 1]![0] && over),
-    })),
+    gapped(
+      days.map(([iso, loadKg, reps, , sets = 3]) => ({
+        day: day(iso),
+        loadKg,
+        reps,
+        sets,
+        movedWell: true,
+        reserve: null,
+        ...(iso === days[days.length - 1]![0] && over),
+      })),
+    ),
     2,
     (one) => days.find(([iso]) => day(iso) === one.day)?.[3] ?? null,
   );
@@ -186,10 +189,10 @@ test("a lighter day is of that day where the plan was lifted again within the we
 test("after few repetitions in reserve a lighter load is not asked about", () => {
   const asked = (reserve: number) =>
     plannedLoads(
-      [
+      gapped([
         { day: day("2026-05-05"), loadKg: 85, reps: 5, sets: 3, movedWell: true, reserve },
         { day: day("2026-05-12"), loadKg: 82.5, reps: 5, sets: 3, movedWell: true, reserve: 3 },
-      ],
+      ]),
       2,
       () => null,
     )[1]!.droppedFromKg;

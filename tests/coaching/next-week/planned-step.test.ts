@@ -9,12 +9,22 @@ import type { PresentStep } from "../../../src/coaching/next-week/present-step";
 import { guardOf, toldGuardOf } from "../../../src/coaching/next-week/reserve-guard";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
 import { lineReasonWords } from "../../../src/words/week";
+import { gapped } from "../blocks/gapped";
 import { day, state } from "./written-squad";
 
 const name = "Tomas Reyerson";
 const monday = day("2026-05-11");
 const [fives] = rotation;
-const step = (over: Partial<PresentStep> = {}): PresentStep => ({
+type Lifted = Omit<PresentStep["sessions"][number], "gap">;
+const step = ({
+  sessions = ["2026-04-28", "2026-04-30", "2026-05-05", "2026-05-07"].map((iso) => ({
+    day: day(iso),
+    loadKg: 80,
+  })),
+  ...over
+}: Partial<Omit<PresentStep, "sessions">> & {
+  readonly sessions?: readonly Lifted[];
+} = {}): PresentStep => ({
   exercise: "back squat",
   block: fives!,
   loadKg: 80,
@@ -22,6 +32,8 @@ const step = (over: Partial<PresentStep> = {}): PresentStep => ({
   less: null,
   droppedFromKg: null,
   lastDay: day("2026-05-07"),
+  trainedDay: day("2026-05-07"),
+  liftBefore: null,
   sessionsAWeek: 2,
   weeksHeld: 3,
   firstTurn: true,
@@ -33,10 +45,7 @@ const step = (over: Partial<PresentStep> = {}): PresentStep => ({
   barKg: 20,
   weekdays: [1, 3],
   minute: 1080,
-  sessions: ["2026-04-28", "2026-04-30", "2026-05-05", "2026-05-07"].map((iso) => ({
-    day: day(iso),
-    loadKg: 80,
-  })),
+  sessions: gapped(sessions),
   ...over,
 });
 const planned = (over: Partial<Parameters<typeof plannedStep>[0]> = {}) => {
@@ -147,7 +156,7 @@ test("after a marathon the load is eased and the sets halved; a longer break wei
 });
 
 /** Back on 5 May after three weeks without the lift, 80 kg before them. */
-const back = (loadKg: number, over: Partial<PresentStep> = {}) =>
+const back = (loadKg: number, over: Parameters<typeof step>[0] = {}) =>
   planned({
     step: step({
       loadKg,

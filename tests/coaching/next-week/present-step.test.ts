@@ -157,7 +157,7 @@ test.each([
   [4, 3, 5, 3],
   [2, 2, 3, 3],
 ])("%i sets of %i repetitions are %i×%i", (sets, reps, blockSets, blockReps) => {
-  const [lifted] = liftSessions(week("2026-06-23", { sets, reps }));
+  const [lifted] = liftSessions(week("2026-06-23", { sets, reps }), [day("2026-06-23")]);
   expect(blockOf(lifted!)).toEqual({ sets: blockSets, reps: blockReps });
 });
 

@@ -1,0 +1,101 @@
+import { liftDays, mainLift } from "../../../src/coaching/next-week/main-lift";
+import { proposeLine } from "../../../src/coaching/next-week/propose-line";
+import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
+import { lineReasonWords } from "../../../src/words/week";
+import { athlete, day, session, squadRows, state } from "./written-squad";
+
+const name = "Tomas Reyerson";
+const lifted = (exercise: string, iso: string, loadKg: number, sets = 3): LiftingSet[] =>
+  session(name, iso, { sets, reps: 5, loadKg, markerKg: 50 }).map((set) => ({ ...set, exercise }));
+const lift = (...sets: LiftingSet[][]) => mainLift(liftDays(sets.flat()));
+const weekOf = (monday: string, sets: readonly LiftingSet[]) => {
+  const line = proposeLine({
+    athlete: athlete(name),
+    name,
+    state: state(name),
+    rows: squadRows({ sets }),
+    monday: day(monday),
+    asOf: day(monday) - 1,
+  });
+  const { exercise, sessions, reasons, step } = line;
+  const loads = sessions.map(({ sets: count, reps, loadKg }) => `${count}x${reps} ${loadKg}`);
+  return { exercise, loads, said: reasons.map(lineReasonWords), step };
+};
+/** Tuesdays and Thursdays of four weeks from 7 April. */
+const squats = [0, 2, 7, 9, 14, 16, 21, 23].flatMap((days) =>
+  lifted("back squat", "2026-04-07", 80).map((set) => ({ ...set, day: set.day + days })),
+);
+
+test("a new exercise is planned on within its first week, however many sets of the old one stand in the rows", () => {
+  const front = ["2026-05-05", "2026-05-07"].flatMap((iso) => lifted("front squat", iso, 60));
+  const { exercise, loads, said } = weekOf("2026-05-11", [...squats, ...front]);
+  expect([exercise, ...loads]).toEqual(["front squat", "3x5 60", "3x5 60"]);
+  expect(said).toContain("Front squat since 5 May in place of back squat: planned on from it.");
+  // A week later the coach knows, and the squat of weeks ago is no time off.
+  const more = ["2026-05-12", "2026-05-14"].flatMap((iso) => lifted("front squat", iso, 60));
+  const later = weekOf("2026-05-18", [...squats, ...front, ...more]);
+  expect([later.exercise, ...later.loads]).toEqual(["front squat", "3x5 60", "3x5 60"]);
+  expect(later.said.join()).not.toMatch(/in place of|longer than usual/);
+});
+
+test("one day of another lift beside the usual one changes nothing", () => {
+  const odd = lifted("front squat", "2026-05-07", 60);
+  expect(lift(squats, lifted("back squat", "2026-05-05", 80), odd)).toBe("back squat");
+});
+
+test("back at a lift after weeks of another one, nothing is taken off as after time off", () => {
+  const days = ["2026-04-28", "2026-04-30", "2026-05-05", "2026-05-07", "2026-05-12", "2026-05-14"];
+  const front = days.flatMap((iso) => lifted("front squat", iso, 60));
+  const back = ["2026-05-19", "2026-05-21"].flatMap((iso) => lifted("back squat", iso, 75, 5));
+  const { exercise, loads, said } = weekOf("2026-05-25", [
+    ...squats.filter((set) => set.day < day("2026-04-28")),
+    ...front,
+    ...back,
+  ]);
+  expect([exercise, ...loads]).toEqual(["back squat", "5x5 75", "5x5 75"]);
+  expect(said.join()).not.toMatch(/longer than usual|Back in grades/);
+});
+
+test("jumps, the upper body, small muscles and what has no load are never the lift that is planned", () => {
+  const beside = [
+    "jump squat",
+    "box jump",
+    "hops",
+    "bench press",
+    "press",
+    "bent-over row",
+    "pull-ups",
+    "calf raise",
+    "Nordic curl",
+    "hip abduction",
+    "leg extension",
+  ];
+  for (const exercise of beside) {
+    const five = lifted(exercise, "2026-05-05", 20, 5);
+    expect([exercise, lift(five, lifted("back squat", "2026-05-05", 80))]).toEqual([
+      exercise,
+      "back squat",
+    ]);
+  }
+  const bare = lifted("box step", "2026-05-05", 20, 5).map((set) => ({ ...set, loadKg: null }));
+  expect(lift(bare, lifted("back squat", "2026-05-05", 80))).toBe("back squat");
+  // Nor does a goblet squat of a day without a rack, though it is all there was that week.
+  const goblet = lifted("goblet squat", "2026-05-12", 24);
+  expect(lift(squats, goblet)).toBe("back squat");
+  // Where there is nothing else they are.
+  expect([lift(goblet), lift(lifted("calf raise", "2026-05-05", 20))]).toEqual([
+    "goblet squat",
+    "calf raise",
+  ]);
+  expect(lift(lifted("calf raise", "2026-05-05", 20, 5), goblet)).toBe("goblet squat");
+  expect([lift(), lift(lifted("split squat", "2026-05-05", 20))]).toEqual([null, null]);
+});
+
+test("of lifts done equally often the one longest in the rows is planned, then the one with most sets", () => {
+  const turn = [lifted("trap-bar deadlift", "2026-05-07", 95, 5)];
+  expect(lift(lifted("hip thrust", "2026-05-05", 80), ...turn)).toBe("hip thrust");
+  expect(lift(lifted("hip thrust", "2026-05-07", 80), ...turn)).toBe("trap-bar deadlift");
+  expect(lift(lifted("squat", "2026-05-07", 80), lifted("front squat", "2026-05-07", 60))).toBe(
+    "back squat",
+  );
+});
