@@ -5,6 +5,7 @@ import { trimmed } from "./reasons-figures";
 const swapReasons: Readonly<Record<SwapReason, string>> = {
   "not-available": "not available",
   "no-rack": "no rack",
+  "in-turn": "in turn",
   "no-plate": "no plates for it",
   limb: "spared: ask first",
   sore: "sore: ask first",

@@ -20,6 +20,10 @@ const lessWords: Readonly<Record<string, string>> = {
   light: "with fewer sets, as in a lighter week",
 };
 
+/** "Trap-bar deadlift in turn on Thu 12 Feb, 3×5 at 95 kg" */
+const inTurnWords = ({ day, exercise, sets, reps, kg: load }: LineReason["facts"]) =>
+  `${sentence(String(exercise))} in turn on ${weekdayWords(Number(day))}, ${sets}×${reps} at ${kg(load)} kg`;
+
 /** One reason in words, from its code and facts. */
 const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) => string)>> = {
   out: "Out: nothing is proposed.",
@@ -50,6 +54,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
     `${kg(lifted)} kg last session, ${lessWords[String(less)]}: planned on from ${kg(load)} kg.`,
   "lighter-plan": ({ from, kg: load }) =>
     `Lighter than the ${kg(from)} kg before it, and no row says why: planned on from ${kg(load)} kg. Was it for that week only, change the load.`,
+  "in-turn": (facts) => `${inTurnWords(facts)} as last time: its next step is yours to set.`,
+  "in-turn-eased": (facts) => `${inTurnWords(facts)}, as much lighter as the lift.`,
   "new-lift": ({ exercise, before, day }) =>
     `${sentence(String(exercise))} since ${dayWords(Number(day))} in place of ${before}: planned on from it.`,
   "hold-week": ({ week, of }) => `Hold: week ${week} of ${of}.`,
@@ -195,8 +201,9 @@ export function sessionWhyWords(
 }
 
 /** What stands in the answer's cell when another exercise takes the main lift's place. */
-export function insteadCellWords({ exercise, loadKg }: SessionItem): string {
-  return `${exercise}, ${loadKg === null ? byFeel : `last ${kg(loadKg)} kg`}`;
+export function insteadCellWords({ exercise, loadKg, reason }: SessionItem): string {
+  const last = reason === "in-turn" ? "" : "last ";
+  return `${exercise}, ${loadKg === null ? byFeel : `${last}${kg(loadKg)} kg`}`;
 }
 
 /** What follows if the session is written as it stands. */

@@ -1,4 +1,5 @@
 import { athleteView } from "../../src/actions/athlete-view";
+import { printPages } from "../../src/actions/pages/print-pages";
 import { weekView } from "../../src/actions/week-view";
 import { dayFromIso, isoFromDay } from "../../src/coaching/calendar/day";
 import { memoryWorkbook } from "./memory-workbook";
@@ -40,4 +41,30 @@ test("the week, its usual speeds and the opened athlete's line are of the exerci
   expect(line!.sessions[0]!.bands[0]!.speed).toMatch(/^0\.7\d or faster$/);
   expect(athleteView(book, today, name).loadSpeed!.exercise).toBe("front squat");
   expect(athleteView(book, first + 55, name).loadSpeed!.exercise).toBe("back squat");
+});
+
+test("a lift in turn stands on its card and in the week by its own name and load, in place of nothing", () => {
+  const weeks = [0, 1, 2];
+  const book = memoryWorkbook({
+    Athletes: [
+      ["Athlete", "Sessions a week"],
+      [name, 2],
+    ],
+    Sets: [
+      head,
+      ...weeks.flatMap((week) => [
+        ...evening("back squat", 7 * week, 75),
+        ...evening("hip thrust", 7 * week + 2, 90),
+      ]),
+    ],
+  });
+  const today = first + 7 * 2 + 5;
+  const pages = printPages(book, today, "cards", null, []);
+  const cards = pages.kind === "cards" ? pages.cards : [];
+  expect(cards.map(({ lift, noBands }) => [lift.name, lift.load, noBands])).toEqual([
+    ["Back squat", "75 kg", null],
+    ["Hip thrust", "90 kg", "no speed"],
+  ]);
+  const [line] = weekView(book, today, null, []).lines;
+  expect(line!.sessions.map(({ instead }) => instead)).toEqual(["", "hip thrust, 90 kg"]);
 });

@@ -51,7 +51,7 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
           },
     bands: session.bands.map((band) => cardBand(week, one, band)),
     shareOff: week.state.read.rows.rules.loadDrop,
-    noBands: session.bands.length > 0 ? null : session.instead ? "no marker" : "no speed",
+    noBands: session.bands.length > 0 ? null : isReplaced(session) ? "no marker" : "no speed",
     firstSet:
       session.markerKg === null && session.usualLeadSpeed !== null
         ? speed(session.usualLeadSpeed)
@@ -83,6 +83,10 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
   };
 }
 
+/** Another exercise in the lift's place; one in its own turn is a lift with no speed known. */
+const isReplaced = ({ instead }: PrintedSession["session"]) =>
+  instead !== null && instead.reason !== "in-turn";
+
 /** The lift's name, load and plates; what stands in its place is loaded by feel, or as last done. */
 function liftOf(
   week: PrintableWeek,
@@ -95,8 +99,9 @@ function liftOf(
     return { name: sentence(one.line.exercise), load: withUnit(loadKg), plates };
   }
   const { load } = loadWords(instead, withUnit);
+  const name = sentence(instead.exercise);
   return {
-    name: `${sentence(instead.exercise)} (${pageWords.instead(one.line.exercise)})`,
+    name: instead.reason === "in-turn" ? name : `${name} (${pageWords.instead(one.line.exercise)})`,
     load,
     plates: "",
   };

@@ -14,10 +14,14 @@ export type Lifted = Pick<ProposedWeek, "exercise" | "sessions" | "step">;
 export function asDone(given: LineGiven, { exercise, sessions, step }: Lifted): LineGiven {
   const { state, rows, monday, asOf } = given;
   // A session of this week that lies behind was not lifted; what stands for the lift is no set of it.
-  const lifted = sessions.filter(({ day, instead }) => day > asOf && instead === null);
-  const key = exerciseKey(exercise);
-  const like = rows.sets.find((set) => exerciseKey(set.exercise) === key && set.kind === "work");
-  const sets = like ? lifted.flatMap((one) => setsOf(like, one)) : [];
+  const lifted = sessions.filter(
+    ({ day, instead }) => day > asOf && (instead === null || instead.reason === "in-turn"),
+  );
+  const sets = lifted.flatMap((one) => {
+    const key = exerciseKey(one.instead?.exercise ?? exercise);
+    const like = rows.sets.find((set) => exerciseKey(set.exercise) === key && set.kind === "work");
+    return like ? setsOf(like, one) : [];
+  });
   // What guards a step by reserves seen is not raised by loads that nobody has lifted yet.
   const strengthLowKg = step ? guardOf(state, step) : state.strengthLowKg;
   const rested = { ...state, strengthLowKg, soreness: null, unwellDay: null };

@@ -64,7 +64,8 @@ export function volumeDone({ work }: LiftSession, sets: number, reps: number): b
   return work.length >= sets && work.every((set) => repsDone(set) >= reps);
 }
 
-const repsDone = ({ reps, repSpeeds }: LiftingSet) => reps ?? repSpeeds.length;
+/** Repetitions of a set: as written, else as many as have a speed. */
+export const repsDone = ({ reps, repSpeeds }: LiftingSet) => reps ?? repSpeeds.length;
 
 /** True when all are, false when one is not, null when one is not known and none is false. */
 function allOf(values: readonly (boolean | null)[]): boolean | null {

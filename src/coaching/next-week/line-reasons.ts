@@ -3,6 +3,7 @@ import type { Restart } from "../blocks/restart";
 import type { Day } from "../calendar/day";
 import type { Race } from "../record/race";
 import type { AthleteState } from "./athlete-state";
+import type { InTurn } from "./in-turn";
 import type { LineReason } from "./line-reason";
 import type { PresentStep } from "./present-step";
 import type { ProposedSession } from "./proposed-line";
@@ -26,6 +27,20 @@ export function dropReasons([first]: readonly ProposedSession[]): LineReason[] {
   const { reason } = first.drop;
   if (reason === "contact long") return [{ code: "contact-long", facts: {} }];
   return reason === "novice" ? [{ code: "novice-drop", facts: {} }] : [];
+}
+
+/** What is done in turn with the lift, as it was done last: no step of it is reckoned. */
+export function inTurnReasons(
+  sessions: readonly ProposedSession[],
+  inTurn: ReadonlyMap<Day, InTurn>,
+): LineReason[] {
+  return sessions.flatMap(({ day, sets, reps, loadKg, instead }) => {
+    const other = inTurn.get(day);
+    if (other === undefined || (instead !== null && instead.reason !== "in-turn")) return [];
+    const { exercise, loadKg: lastKg } = other;
+    const code = loadKg === lastKg ? "in-turn" : "in-turn-eased";
+    return [{ code, facts: { day, exercise, sets, reps, kg: loadKg } }];
+  });
 }
 
 /** Another exercise than before is gone on from. */

@@ -2,6 +2,7 @@ import type { Day } from "../calendar/day";
 import { exerciseKey } from "../record/exercise-key";
 import type { LiftingSet } from "../record/lifting-set";
 import { isAssistance } from "./assistance-load";
+import { alternate } from "./in-turn";
 
 /** What stands for a lift of the bar where there is none, by the words coaches write (common practice, no source). */
 const inPlaceOfTheBar = /goblet|dumb.?bell|kettle.?bell|body.?weight|\bdb\b/i;
@@ -44,9 +45,10 @@ export function liftDays(sets: readonly LiftingSet[]): readonly LiftDay[] {
 export const latestDays = 7;
 
 /**
- * Key of the lift an athlete is on now: done on most of the latest week's days; of several the one that
- * has been in the rows longest, then with most sets. A new exercise takes the old one's place within a
- * week, however many sets of the old one stand in the rows. Null without any.
+ * Key of the lift an athlete is on now: done on most of the latest week's days; of several, and of those
+ * done in turn with it, the one that has been in the rows longest, then with most sets. A new exercise
+ * takes the old one's place within a week, however many sets of the old one stand in the rows. Null
+ * without any.
  */
 export function mainLift(days: readonly LiftDay[]): string | null {
   const last = days[days.length - 1];
@@ -55,7 +57,23 @@ export function mainLift(days: readonly LiftDay[]): string | null {
   const first = (key: string) => days.findIndex(({ setsOf }) => setsOf.has(key));
   const count = (key: string) => latest.filter(({ setsOf }) => setsOf.has(key)).length;
   const sets = (key: string) => days.reduce((sum, { setsOf }) => sum + (setsOf.get(key) ?? 0), 0);
+  const longest = (a: string, b: string) => first(a) - first(b) || sets(b) - sets(a);
   const keys = [...new Set(latest.flatMap(({ setsOf }) => [...setsOf.keys()]))].sort();
-  keys.sort((a, b) => count(b) - count(a) || first(a) - first(b) || sets(b) - sets(a));
-  return keys[0]!;
+  const [most] = keys.sort((a, b) => count(b) - count(a) || longest(a, b));
+  const [main] = [most!, ...liftsInTurn(days, most!)].sort(longest);
+  return main!;
+}
+
+/** Keys of the lifts done in turn with one, each on days of its own. */
+export function liftsInTurn(days: readonly LiftDay[], key: string): readonly string[] {
+  const others = new Set(days.flatMap(({ setsOf }) => [...setsOf.keys()]));
+  others.delete(key);
+  return [...others].filter((other) => {
+    const apart = days.filter(({ setsOf }) => setsOf.has(key) !== setsOf.has(other));
+    const labelled = apart.map(({ day, setsOf }) => ({
+      day,
+      label: setsOf.has(key) ? key : other,
+    }));
+    return alternate(labelled, apart.length === days.length);
+  });
 }

@@ -8,9 +8,11 @@ import type { LiftingSet } from "../record/lifting-set";
 import { nameKey } from "../record/name-key";
 import { usualSessionsAWeek } from "../season/usual-sessions-a-week";
 import { inOrder } from "../series/in-order";
+import { type InTurn, inTurnOf } from "./in-turn";
 import { blockOf, type LiftSession, liftSessions, volumeDone } from "./lift-session";
-import { type LiftDay, latestDays, liftDays, mainLift } from "./main-lift";
+import { type LiftDay, latestDays, liftDays, liftsInTurn, mainLift } from "./main-lift";
 import { type AskedLess, type LessOn, plannedLoads } from "./planned-loads";
+import { sessionsOfPlan } from "./sessions-of-plan";
 
 /** Where an athlete stands on the rotation, from the rows. */
 export type PresentStep = {
@@ -29,6 +31,8 @@ export type PresentStep = {
   readonly trainedDay: Day;
   /** Key of the lift before this one, where it took its place within the latest week; null otherwise. */
   readonly liftBefore: string | null;
+  /** What is done in turn with this step; its sets are no part of the ladder. */
+  readonly inTurn: readonly InTurn[];
   /** As written in the Athletes table or, where nothing is, as often as the athlete came. */
   readonly sessionsAWeek: number;
   /** Weeks with a session at this block and load, the latest run of them. */
@@ -75,15 +79,12 @@ export type StepRows = {
 /** The step an athlete stands on, from the work sets of the lift the athlete is on; null without any. */
 export function presentStep(given: StepRows): PresentStep | null {
   const { asOf, plannedSets } = given;
-  const { lift, days: trained } = presentLift(given);
-  const sessions = liftSessions(
-    lift,
-    trained.map(({ day }) => day),
-  );
+  const { lift, days: trained, inTurn } = presentLift(given);
+  const gymDays = trained.map(({ day }) => day);
+  const { planned: sessions, others } = sessionsOfPlan(liftSessions(lift, gymDays));
   const last = sessions[sessions.length - 1];
   if (last === undefined) return null;
   const days = sessions.map(({ day }) => day);
-  const gymDays = trained.map(({ day }) => day);
   const sessionsAWeek = usualSessionsAWeek(given.about, gymDays);
   const plans = plannedLoads(sessions, sessionsAWeek, ({ all, day }) => given.lessOn(all, day));
   const { loadKg, less } = plans[plans.length - 1]!;
@@ -116,6 +117,7 @@ export function presentStep(given: StepRows): PresentStep | null {
     lastDay: last.day,
     trainedDay: gymDays[gymDays.length - 1]!,
     liftBefore: liftBefore(trained, days[0]!),
+    inTurn: [...inTurn, ...(others.length > 0 ? [inTurnOf(others)] : [])],
     sessionsAWeek,
     weeksHeld: new Set(days.slice(held).map(mondayOf)).size,
     firstTurn: sessions
@@ -134,20 +136,27 @@ export function presentStep(given: StepRows): PresentStep | null {
   };
 }
 
-/** All sets up to the day of the lift the athlete is on, in order, and every day with a main lift. */
+/** All sets up to the day of the lift the athlete is on, in order, every day with a main lift, and lifts in turn with it. */
 function presentLift({ sets, athlete, asOf }: StepRows): {
   readonly lift: readonly LiftingSet[];
   readonly days: readonly LiftDay[];
+  readonly inTurn: readonly InTurn[];
 } {
   const key = nameKey(athlete);
   const own = sets.filter((set) => set.day <= asOf && nameKey(set.athlete) === key);
   const days = liftDays(own);
-  const exercise = mainLift(days);
-  const lift = inOrder(
-    own.filter((set) => exerciseKey(set.exercise) === exercise),
-    (set) => set,
-  );
-  return { lift, days };
+  const main = mainLift(days);
+  const setsOf = (exercise: string | null) =>
+    inOrder(
+      own.filter((set) => exerciseKey(set.exercise) === exercise),
+      (set) => set,
+    );
+  const inTurn = main === null ? [] : liftsInTurn(days, main);
+  return {
+    lift: setsOf(main),
+    days,
+    inTurn: inTurn.map((other) => inTurnOf(liftSessions(setsOf(other), []))),
+  };
 }
 
 /** The lift before one that took its place within the latest week; null otherwise. */

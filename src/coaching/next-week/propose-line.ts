@@ -70,7 +70,7 @@ function weeksAhead(given: LineGiven, line: ProposedWeek): readonly OutlookWeek[
   const ahead: OutlookWeek[] = [];
   for (let count = 0; count < weeksShown; count++) {
     const { monday } = at;
-    const [first] = week.sessions;
+    const first = week.sessions.find(({ instead }) => instead?.reason !== "in-turn");
     if (first) {
       const { block, sets, loadKg, reserve } = first;
       ahead.push({ monday, block, sets, loadKg, reserve });

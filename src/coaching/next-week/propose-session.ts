@@ -12,6 +12,7 @@ import type { BarLoad } from "./bar-load";
 import { dayBands } from "./day-bands";
 import { dropHeight } from "./drop-height";
 import type { Missing } from "./exercise-list";
+import type { InTurn } from "./in-turn";
 import { jumpPlan } from "./jump-plan";
 import type { PresentStep } from "./present-step";
 import type { LineGiven, ProposedSession } from "./proposed-line";
@@ -40,7 +41,7 @@ export type SessionsGiven = Omit<LineGiven, "monday"> & {
 /** Writes one session of the week: its lift, speeds, jumps and assistance, with what gives way. */
 export function sessionProposer(
   given: SessionsGiven,
-): (on: DayChoice, planned: SessionStep) => ProposedSession {
+): (on: DayChoice, planned: SessionStep, inTurn: InTurn | null) => ProposedSession {
   const { athlete, name, state, rows, asOf, change = {}, step, toldGuardKg, bar } = given;
   const { rules, plates } = rows;
   const experience = athlete?.experience ?? null;
@@ -56,8 +57,11 @@ export function sessionProposer(
     usualMarkerKg !== null && usualMarkerKg <= step.loadKg
       ? Math.min(usualMarkerKg, kg)
       : usualMarkerKg;
-  return ({ day, minute }, { block, loadKg: wantedKg, otherwise }) => {
-    const { loadKg: kg, plates: side } = bar(wantedKg);
+  return ({ day, minute }, { block, loadKg: wantedKg, otherwise }, inTurn) => {
+    // What is done in turn has a bar and plates of its own.
+    const { loadKg: kg, plates: side } = inTurn
+      ? { loadKg: inTurn.loadKg, plates: [] }
+      : bar(wantedKg);
     const markerLoadKg = markerUnder(kg);
     const isCut = given.cutOn(day);
     const { noJumps, limits } = given.mayOn(day);
@@ -85,6 +89,7 @@ export function sessionProposer(
       state,
       notAvailable: [],
       missing,
+      inTurn,
       noPlates: [
         ...(listed && drop.stackKg.length === 0 ? ["plate-to-plate drop jump"] : []),
         ...(listed && boxKnown && stackKg.length === 0 ? ["straight-leg box jump"] : []),

@@ -4,6 +4,7 @@ import { fineStep, gymStepKg } from "../blocks/gym-step";
 import { type Restart, restartAfter } from "../blocks/restart";
 import { stepSizeOf } from "../blocks/step-size";
 import type { Day } from "../calendar/day";
+import { exerciseKey } from "../record/exercise-key";
 import { daysSinceMarathon, raceNear } from "../season/race-hours";
 import { mostSessions } from "../season/usual-sessions-a-week";
 import type { AthleteState } from "./athlete-state";
@@ -17,6 +18,7 @@ import {
   cutReasons,
   droppedReasons,
   dropReasons,
+  inTurnReasons,
   newLiftReasons,
   otherwiseReasons,
   stateReasons,
@@ -29,6 +31,7 @@ import { sessionProposer } from "./propose-session";
 import type { LineGiven, ProposedWeek } from "./proposed-line";
 import { guardOf, toldGuardOf } from "./reserve-guard";
 import { sessionSteps } from "./session-steps";
+import { inTurnOn } from "./turn-of-week";
 import { gymPlates } from "./usual-plates";
 import { weekFrame } from "./week-frame";
 
@@ -112,20 +115,40 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     setsOf,
     bar,
   });
+  const turns = inTurnOn(
+    chosen.map(({ day }) => day),
+    step,
+  );
+  // A load or block set by hand is the lift's own: then it is lifted, whoever's turn it is.
+  const inTurn = byHand && turns.size === chosen.length ? new Map<Day, never>() : turns;
+  const share = rest === null && marathonDays === null ? 1 : planned.loadKg / step.loadKg;
   // A day set by hand comes first and may lie after the other: steps go by day.
-  const before = (day: Day) => chosen.filter((one) => one.day < day).length;
-  const sessions = chosen.map((one) => sessionOf(one, steps[before(one.day)]!));
+  const before = (day: Day) => chosen.filter((one) => one.day < day && !inTurn.has(one.day)).length;
+  const sessions = chosen.map((one) => {
+    const other = inTurn.get(one.day);
+    if (other === undefined) return sessionOf(one, steps[before(one.day)]!, null);
+    const { sets, reps, exercise } = other;
+    const loadKg = easedTo(other.loadKg, share, usualSize.stepKg);
+    const isLift = exerciseKey(exercise) === exerciseKey(step.exercise);
+    const planned = { block: { sets, reps }, loadKg, otherwise: null };
+    return sessionOf(one, planned, isLift ? null : { ...other, loadKg });
+  });
   const dropped = droppedReasons(step, guardKg, rest);
   const cut = sessions.find(({ day }) => cutOn(day));
   const reasons = [
     ...absent,
     ...swapReasons(sessions, who),
-    ...planned.reasons,
-    ...first.reasons,
+    // Of a week without the lift its step says nothing, but what takes load off everything does.
+    ...(inTurn.size < chosen.length || share !== 1 ? [...planned.reasons, ...first.reasons] : []),
+    ...inTurnReasons(sessions, inTurn),
     ...dropped,
     ...newLiftReasons(step),
     ...(cut
-      ? cutReasons(halved(block.sets), cut, kind === "race week" ? null : raceNear(cut.day, races))
+      ? cutReasons(
+          halved(cut.block.sets),
+          cut,
+          kind === "race week" ? null : raceNear(cut.day, races),
+        )
       : []),
     ...((eased || racing) && change.contacts === undefined ? contactReasons(sessions) : []),
     ...otherwiseReasons(sessions),
@@ -145,6 +168,10 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
 /** Sore, unwell, or well below usual on the last day. */
 const isStrained = ({ soreness, unwellDay, lastWord }: AthleteState) =>
   soreness !== null || unwellDay !== null || lastWord === "well below usual";
+
+/** A load in whole steps, at or under so much of it; itself where nothing is taken off. */
+const easedTo = (loadKg: number, share: number, stepKg: number) =>
+  share === 1 ? loadKg : Math.floor((share * loadKg) / stepKg + 1e-9) * stepKg;
 
 /** Worth reading before writing. */
 const isReadFirst = (

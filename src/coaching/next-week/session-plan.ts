@@ -1,12 +1,14 @@
 import type { Block } from "../blocks/block";
 import type { AthleteState } from "./athlete-state";
 import { type Exercise, exerciseList, type Missing } from "./exercise-list";
+import type { InTurn } from "./in-turn";
 import type { JumpSets } from "./jump-sets";
 
 /** Why an exercise is not the usual one. */
 export type SwapReason =
   | "not-available"
   | "no-rack"
+  | "in-turn"
   | "no-plate"
   | "limb"
   | "sore"
@@ -44,6 +46,8 @@ export type SessionGiven = {
   readonly missing?: readonly Missing[];
   /** Names from the exercise list for which the gym has no plates. */
   readonly noPlates?: readonly string[];
+  /** What is done in place of the lift in its turn. */
+  readonly inTurn?: Pick<InTurn, "exercise" | "loadKg"> | null;
   /** Load an assistance exercise was last done with, kg. */
   readonly lastLoad?: (exercise: string) => number | null;
 };
@@ -94,9 +98,11 @@ export function sessionPlan(given: SessionGiven): readonly SessionItem[] {
       reps: out ? 0 : reps,
       loadKg: onBar
         ? given.loadKg
-        : main || usual.kind === "assistance"
-          ? (given.lastLoad?.(exercise) ?? null)
-          : null,
+        : swap?.reason === "in-turn"
+          ? (given.inTurn?.loadKg ?? null)
+          : main || usual.kind === "assistance"
+            ? (given.lastLoad?.(exercise) ?? null)
+            : null,
       contacts: out ? 0 : usual.contacts * sets * reps,
       insteadOf: swap === null ? null : main ? given.lift : usual.name,
       reason: swap?.reason ?? null,
@@ -122,7 +128,12 @@ function swapOf(usual: Exercise, given: SessionGiven, eased: SwapReason | null):
   if (given.notAvailable.includes(usual.name)) {
     return { reason: "not-available", instead: usual.instead };
   }
-  for (const what of given.missing ?? []) {
+  const { missing = [], inTurn } = given;
+  // A limb comes before whatever is loaded next; not every lift needs a rack.
+  if (usual.kind === "main lift" && inTurn && missing.every((what) => what === "rack")) {
+    return { reason: "in-turn", instead: inTurn.exercise };
+  }
+  for (const what of missing) {
     const instead = usual.without[what];
     if (instead !== undefined) return { reason: what === "rack" ? "no-rack" : "limb", instead };
   }

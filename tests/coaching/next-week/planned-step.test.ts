@@ -34,6 +34,7 @@ const step = ({
   lastDay: day("2026-05-07"),
   trainedDay: day("2026-05-07"),
   liftBefore: null,
+  inTurn: [],
   sessionsAWeek: 2,
   weeksHeld: 3,
   firstTurn: true,

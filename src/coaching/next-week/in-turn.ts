@@ -1,0 +1,62 @@
+import { type Day, weekdayOfDay } from "../calendar/day";
+import { type LiftSession, repsDone } from "./lift-session";
+
+/** Weeks back in which what is done in turn is looked for, in days. */
+const turnDays = 42;
+/** What was not done for longer is in turn no more, days. */
+const lateDays = 21;
+/** So few sessions in all are in turn when each differs from the one before it. */
+const fewSessions = 3;
+
+/** One session and what was done in it. */
+export type Labelled = { readonly day: Day; readonly label: string };
+
+/**
+ * Whether sessions alternate of late: three changes at least, and two sessions of three differ from the
+ * one before them, so that a new exercise, or a rotation of which each block is done twice, does not.
+ *
+ * @param sessions in order of day
+ * @param fromFirst the first sessions that stand in the rows tell it already
+ */
+export function alternate(sessions: readonly Labelled[], fromFirst = false): boolean {
+  const last = sessions[sessions.length - 1];
+  if (last === undefined) return false;
+  const late = sessions.filter(({ day }) => day > last.day - turnDays);
+  const other = late.findLast(({ label }) => label !== last.label);
+  if (other === undefined || last.day - other.day > lateDays) return false;
+  const pairs = late.length - 1;
+  const changes = late.filter(({ label }, at) => at > 0 && label !== late[at - 1]!.label).length;
+  if (fromFirst && sessions.length <= fewSessions) return changes === pairs;
+  return changes >= 3 && 3 * changes >= 2 * pairs;
+}
+
+/** What an athlete does in turn with the sets that are planned: another lift, or another session of it. */
+export type InTurn = {
+  readonly exercise: string;
+  readonly sets: number;
+  readonly reps: number;
+  /** First work set of its last session, kg. */
+  readonly loadKg: number;
+  readonly lastDay: Day;
+  /** Weekdays it was done on of late, 0 Monday … 6 Sunday. */
+  readonly weekdays: readonly number[];
+};
+
+/** The last of its sessions, and when it is done. */
+export function inTurnOf(sessions: readonly LiftSession[]): InTurn {
+  const { day, work, sets, loadKg } = sessions[sessions.length - 1]!;
+  return {
+    exercise: work[0]!.exercise,
+    sets,
+    reps: Math.max(...work.map(repsDone)),
+    loadKg,
+    lastDay: day,
+    weekdays: lateWeekdays(sessions),
+  };
+}
+
+/** Weekdays of the sessions of the last six weeks. */
+export function lateWeekdays(sessions: readonly { readonly day: Day }[]): readonly number[] {
+  const last = sessions[sessions.length - 1]!.day;
+  return sessions.flatMap(({ day }) => (day > last - turnDays ? [weekdayOfDay(day)] : []));
+}

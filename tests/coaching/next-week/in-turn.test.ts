@@ -1,0 +1,183 @@
+import { alternate } from "../../../src/coaching/next-week/in-turn";
+import { liftSessions } from "../../../src/coaching/next-week/lift-session";
+import { proposeLine } from "../../../src/coaching/next-week/propose-line";
+import { sessionsOfPlan } from "../../../src/coaching/next-week/sessions-of-plan";
+import { turnsOfWeek } from "../../../src/coaching/next-week/turn-of-week";
+import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
+import { itemWords } from "../../../src/words/session";
+import { insteadCellWords, lineReasonWords } from "../../../src/words/week";
+import { athlete, day, movesAt, race, session, squadRows, state } from "./written-squad";
+
+const name = "Tomas Reyerson";
+const tuesday = day("2026-04-07");
+type Lifted = { exercise?: string; sets?: number; reps?: number; loadKg: number };
+/** A session so many days after Tuesday 7 April. */
+const on = (days: number, { exercise = "back squat", sets = 3, reps = 5, loadKg }: Lifted) =>
+  session(name, "2026-04-07", { sets, reps, loadKg, markerKg: 50 }).map((set) => ({
+    ...set,
+    exercise,
+    day: tuesday + days,
+  }));
+const deadlift = { exercise: "trap-bar deadlift", loadKg: 95 };
+type Given = Parameters<typeof proposeLine>[0];
+const weekAfter = (
+  sets: readonly LiftingSet[],
+  weeks: number,
+  over: Partial<Given> = {},
+  more = {},
+) => {
+  const monday = tuesday - 1 + 7 * weeks;
+  const line = proposeLine({
+    athlete: athlete(name),
+    name,
+    state: state(name),
+    rows: squadRows({ sets, ...more }),
+    monday,
+    asOf: monday - 1,
+    ...over,
+  });
+  return {
+    line,
+    days: line.sessions.map(({ day: at, sets: count, reps, loadKg, instead }) =>
+      [at - monday, `${count}x${reps} ${loadKg}`, ...(instead ? [instead.exercise] : [])].join(" "),
+    ),
+    said: line.reasons.map(lineReasonWords),
+  };
+};
+const inTurn = (weeks: number) =>
+  Array.from({ length: weeks }, (_, week) => [
+    ...on(7 * week, { loadKg: 75 }),
+    ...on(7 * week + 2, deadlift),
+  ]).flat();
+
+test("two lifts in turn: each is planned on its own day, the ladder's at its step, the other as last time", () => {
+  for (const weeks of [1, 2, 5]) {
+    expect(weekAfter(inTurn(weeks), weeks).days).toEqual([
+      weeks > 3 ? "1 5x3 77.5" : "1 3x5 75",
+      "3 3x5 95 trap-bar deadlift",
+    ]);
+  }
+  const { said, line } = weekAfter(inTurn(2), 2);
+  expect(said.slice(0, 2)).toEqual([
+    "Hold: week 3 of 3.",
+    "Trap-bar deadlift in turn on Thu 23 Apr, 3×5 at 95 kg as last time: its next step is yours to set.",
+  ]);
+  const [, other] = line.sessions;
+  expect(other).toMatchObject({ markerKg: null, bands: [], speedFloor: null, plates: [] });
+  expect(insteadCellWords(other!.instead!)).toBe("trap-bar deadlift, 95 kg");
+  expect(itemWords(other!.instead!)).toBe("trap-bar deadlift 3×5, 95 kg (for back squat; in turn)");
+});
+
+test("once a week, one lift a week: whose turn it is, and neither is time off", () => {
+  const once = athlete(name, { sessionsAWeek: 1 });
+  const lifted = [0, 2, 4].flatMap((week) => [
+    ...on(7 * week, { loadKg: 75 }),
+    ...on(7 * week + 7, { exercise: "hip thrust", loadKg: 100 }),
+  ]);
+  const until = (weeks: number) =>
+    lifted.filter((set) => set.day < tuesday + 7 * weeks) as LiftingSet[];
+  const squat = weekAfter(until(4), 4, { athlete: once });
+  expect([squat.days, squat.said]).toEqual([["1 3x5 75"], ["Hold: week 3 of 3."]]);
+  const thrust = weekAfter(until(5), 5, { athlete: once });
+  expect(thrust.days).toEqual(["1 3x5 100 hip thrust"]);
+  expect(thrust.said).toEqual([
+    "Hip thrust in turn on Tue 12 May, 3×5 at 100 kg as last time: its next step is yours to set.",
+  ]);
+  // Shown ahead are the lift's own weeks: the turn goes on as if both were done.
+  expect(thrust.line.outlook.map(({ monday, loadKg }) => [monday - tuesday, loadKg])).toEqual([
+    [41, 77.5],
+    [55, 77.5],
+  ]);
+  // A load the coach sets is the lift's.
+  const byHand = weekAfter(until(5), 5, { athlete: once, change: { loadKg: 80 } });
+  expect(byHand.days).toEqual(["1 5x3 80"]);
+});
+
+test("after time off and for a race the other lift is eased as the ladder's", () => {
+  const back = weekAfter(inTurn(3), 6);
+  // 26 days less a rhythm of 3.5: 30 % off 75 and 95, on steps of 2.5, and half the sets.
+  expect(back.days).toEqual(["1 2x5 52.5", "3 2x5 65 trap-bar deadlift"]);
+  expect(back.said).toContain(
+    "Trap-bar deadlift in turn on Thu 21 May, 2×5 at 65 kg, as much lighter as the lift.",
+  );
+  const races = [race("2026-05-03", 14)];
+  const week = weekAfter(inTurn(3), 3, {}, { races });
+  expect(week.days).toEqual(["0 2x5 75", "2 2x5 95 trap-bar deadlift"]);
+});
+
+test("heavy and fast days in turn: the ladder is the heavy day's, the fast one stays as it is", () => {
+  const fast = { sets: 5, reps: 3, loadKg: 60 };
+  const lifted = [0, 1, 2].flatMap((week) => [
+    ...on(7 * week, { loadKg: 75 }),
+    ...on(7 * week + 2, fast),
+  ]);
+  const { days, said, line } = weekAfter(lifted, 3);
+  expect(days).toEqual(["1 5x3 77.5", "3 5x3 60"]);
+  expect(said).toContain(
+    "Back squat in turn on Thu 30 Apr, 5×3 at 60 kg as last time: its next step is yours to set.",
+  );
+  expect(line.outlook.map(({ loadKg }) => loadKg)).toEqual([77.5, 77.5, 77.5, 80]);
+  const speeds = movesAt((kg) => 1.5 - 0.01 * kg);
+  const known = weekAfter(lifted, 3, { state: state(name, speeds) });
+  expect(known.line.sessions[1]!.bands[0]).toMatchObject({ loadKg: 60 });
+});
+
+test("fives and threes in turn: the ladder is that of the fives", () => {
+  const lifted = [0, 1, 2].flatMap((week) => [
+    ...on(7 * week, { loadKg: 75 }),
+    ...on(7 * week + 2, { reps: 3, loadKg: 82.5 }),
+  ]);
+  expect(weekAfter(lifted, 3).days).toEqual(["1 5x3 77.5", "3 3x3 82.5"]);
+});
+
+test("a lighter week, or a grade on the way back, is no fast day", () => {
+  const parts = (...loads: [number, number][]) => {
+    const sets = loads.flatMap(([days, loadKg]) => on(days, { loadKg }));
+    return sessionsOfPlan(liftSessions(sets, [])).others.length;
+  };
+  expect(parts([0, 80], [2, 80], [7, 64], [9, 64], [14, 80], [16, 80])).toBe(0);
+  expect(parts([0, 80], [2, 64], [7, 80], [9, 64])).toBe(2);
+  expect(parts([0, 80], [2, 69], [7, 80], [9, 69])).toBe(0);
+  // Light before heavy is told from the second light day on.
+  expect(parts([0, 64], [2, 80], [7, 64], [9, 80], [14, 64], [16, 80])).toBe(2);
+});
+
+test("what alternates has three changes at least, two sessions of three, and is still done", () => {
+  const labels = (text: string, apart = 3.5) =>
+    [...text].map((label, at) => ({ day: Math.ceil(at * apart), label }));
+  const told = (text: string, apart?: number) => alternate(labels(text, apart));
+  expect(["ab", "aba", "abab", "abaabab"].map((text) => told(text))).toEqual([
+    false,
+    false,
+    true,
+    true,
+  ]);
+  // A new exercise, a week of another, each block done twice, one dropped again.
+  expect(["aaaabb", "aaabbaaa", "aabbaabb", "ababaaaaaa"].map((text) => told(text))).toEqual(
+    Array(4).fill(false),
+  );
+  expect([told("ababab", 7), told("ababab", 14)]).toEqual([true, false]);
+  const first = (text: string) => alternate(labels(text), true);
+  expect(["", "a", "aa", "ab", "aba", "aab", "abb", "aabb"].map(first)).toEqual([
+    false,
+    false,
+    false,
+    true,
+    true,
+    false,
+    false,
+    false,
+  ]);
+});
+
+test("a session is what alone has its weekday, once a week, else what was done longest ago", () => {
+  const monday = tuesday - 1;
+  const turn = (lastDay: number, ...weekdays: number[]) => ({ lastDay, weekdays });
+  const [squat, pull] = [turn(monday - 6, 1), turn(monday - 11, 3)];
+  expect(turnsOfWeek([monday + 1, monday + 3], [squat, pull])).toEqual([0, 1]);
+  expect(turnsOfWeek([monday + 3], [squat, pull])).toEqual([1]);
+  expect(turnsOfWeek([monday, monday + 1], [squat, pull])).toEqual([1, 0]);
+  expect(turnsOfWeek([monday + 1, monday + 1], [squat, pull])).toEqual([0, 1]);
+  const same = [turn(monday - 6, 1), turn(monday - 13, 1), turn(monday - 20, 1)];
+  expect(turnsOfWeek([monday + 1, monday + 4], same)).toEqual([2, 1]);
+});
