@@ -22,7 +22,8 @@ export function alternate(sessions: readonly Labelled[], fromFirst = false): boo
   const last = sessions[sessions.length - 1];
   if (last === undefined) return false;
   const late = sessions.filter(({ day }) => day > last.day - turnDays);
-  const other = late.findLast(({ label }) => label !== last.label);
+  const others = late.filter(({ label }) => label !== last.label);
+  const other = others[others.length - 1];
   if (other === undefined || last.day - other.day > lateDays) return false;
   const pairs = late.length - 1;
   const changes = late.filter(({ label }, at) => at > 0 && label !== late[at - 1]!.label).length;

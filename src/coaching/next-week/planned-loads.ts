@@ -26,18 +26,21 @@ const lightDays = 7;
 /**
  * The load each session stands for: what was lifted, but on a day that asked for less than its plan
  * the load from before it. Were such a day's load the next plan, a season of ordinary slow days and
- * lighter weeks would take the bar down step by step while the athlete holds. Lighter and with fewer
- * sets for no more than a week is a lighter week. After time off, where it moved poorly, and where a
+ * lighter weeks would take the bar down step by step while the athlete holds. A new rotation begun on a
+ * slow day stands for what its next session has within the week, or its card must have begun from.
+ * Lighter and with fewer sets for no more than a week is a lighter week. After time off, where it moved poorly, and where a
  * new rotation began with more repetitions, the lighter load is the plan itself; the rest after a race
  * is no time off.
  *
  * @param sessions of one athlete's lift, in order
  * @param lessOn why a session's day asked for less
+ * @param plannedFor load a slow session's card must have begun from, up to one; null where none is known
  */
 export function plannedLoads<Session extends LiftedDay>(
   sessions: readonly Session[],
   sessionsAWeek: number,
   lessOn: (session: Session) => AskedLess,
+  plannedFor: (session: Session, atMostKg: number) => number | null = () => null,
 ): readonly PlannedLoad[] {
   const planned: PlannedLoad[] = [];
   /** Most sets at the present plan, and the first day of a lighter week under it. */
@@ -47,10 +50,12 @@ export function plannedLoads<Session extends LiftedDay>(
     const { day, gap, loadKg, sets, reps, movedWell } = session;
     // The first is its own plan.
     const before = sessions[at - 1] ?? session;
-    const plan = planned[at - 1]?.loadKg ?? loadKg;
+    const last = planned[at - 1]?.loadKg ?? loadKg;
+    const begun = begunAt(sessions, at, last, { sessionsAWeek, lessOn, plannedFor });
+    const plan = begun ?? last;
     let less: LessOn | null = null;
     let droppedFromKg: number | null = null;
-    if (loadKg < plan && reps <= before.reps) {
+    if (loadKg < plan && (begun !== null || reps <= before.reps)) {
       const why = lessOn(session);
       const rest = restartAfter(gap, sessionsAWeek);
       if (rest === null || (why === "eased" && !rest.halfSets)) {
@@ -75,4 +80,25 @@ export function plannedLoads<Session extends LiftedDay>(
     planned.push({ loadKg: less === null ? loadKg : plan, less, droppedFromKg });
   }
   return planned;
+}
+
+/** The load a new rotation began at where its first session was a slow day, kg; null otherwise. */
+function begunAt<Session extends LiftedDay>(
+  sessions: readonly Session[],
+  at: number,
+  lastKg: number,
+  given: {
+    readonly sessionsAWeek: number;
+    readonly lessOn: (session: Session) => AskedLess;
+    readonly plannedFor: (session: Session, atMostKg: number) => number | null;
+  },
+): number | null {
+  const [before, session, after] = [sessions[at - 1], sessions[at]!, sessions[at + 1]];
+  const { day, gap, loadKg, reps } = session;
+  if (before === undefined || reps <= before.reps || loadKg >= lastKg) return null;
+  if (restartAfter(gap, given.sessionsAWeek) !== null || given.lessOn(session) !== "slow") {
+    return null;
+  }
+  const again = after?.reps === reps && after.day - day <= lightDays ? after.loadKg : 0;
+  return again > loadKg ? Math.min(again, lastKg) : given.plannedFor(session, lastKg);
 }

@@ -45,8 +45,9 @@ export type PresentStep = {
   readonly volumeDone: boolean | null;
   /** Least repetitions in reserve written down in that session; null when none were. */
   readonly reserveSeen: number | null;
-  /** The same of the last session at its planned load. */
+  /** The same of the last session at its planned load, and that load, kg. */
   readonly plannedReserve: number | null;
+  readonly reserveKg: number;
   readonly markerKg: number | null;
   readonly barKg: number;
   /** Usual gym weekdays, most used first, and the usual start in minutes after midnight. */
@@ -74,6 +75,8 @@ export type StepRows = {
   readonly about: Pick<Athlete, "sessionsAWeek"> | null;
   /** Why a day asked for less than its plan, from the lift's sets on it. */
   readonly lessOn: (session: readonly LiftingSet[], day: Day) => AskedLess;
+  /** The load a slow session's card must have begun from, kg, up to one; null where none is known. */
+  readonly plannedFor?: (session: LiftSession, atMostKg: number) => number | null;
 };
 
 /** The step an athlete stands on, from the work sets of the lift the athlete is on; null without any. */
@@ -86,7 +89,12 @@ export function presentStep(given: StepRows): PresentStep | null {
   if (last === undefined) return null;
   const days = sessions.map(({ day }) => day);
   const sessionsAWeek = usualSessionsAWeek(given.about, gymDays);
-  const plans = plannedLoads(sessions, sessionsAWeek, ({ all, day }) => given.lessOn(all, day));
+  const plans = plannedLoads(
+    sessions,
+    sessionsAWeek,
+    ({ all, day }) => given.lessOn(all, day),
+    given.plannedFor,
+  );
   const { loadKg, less } = plans[plans.length - 1]!;
   let whole = sessions.length - 1;
   while (plans[whole]!.less !== null) whole--;
@@ -126,7 +134,8 @@ export function presentStep(given: StepRows): PresentStep | null {
     movedWell: last.movedWell,
     volumeDone: volumeDone(last, plannedSets(block, last.day), block.reps),
     reserveSeen: last.reserve,
-    plannedReserve: sessions[whole]!.reserve,
+    plannedReserve: reserveFor(last.reps, sessions[whole]!),
+    reserveKg: plans[whole]!.loadKg,
     markerKg: usualMarkerKg(lift, sessions),
     // A session away on another bar does not change the bar of the gym whose plates are listed.
     barKg: byUse(lift.slice(-60).flatMap(({ barKg }) => barKg ?? []))[0] ?? given.barKg,
@@ -135,6 +144,10 @@ export function presentStep(given: StepRows): PresentStep | null {
     sessions: sessions.map(({ day, gap }, at) => ({ day, gap, loadKg: plans[at]!.loadKg })),
   };
 }
+
+/** Repetitions a session left in reserve, counted from as many as are done now; null when none were written down. */
+const reserveFor = (reps: number, { reps: done, reserve }: LiftSession) =>
+  reserve === null ? null : reserve + done - reps;
 
 /** All sets up to the day of the lift the athlete is on, in order, every day with a main lift, and lifts in turn with it. */
 function presentLift({ sets, athlete, asOf }: StepRows): {

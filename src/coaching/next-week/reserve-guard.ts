@@ -47,9 +47,9 @@ const fewLeft = ({ reserveSeen }: PresentStep) =>
   reserveSeen !== null && reserveSeen < leastReserve;
 
 /** Of a day that asked for less than its plan the reserve says nothing of the plan: that of the session before it does. */
-function strengthSeen({ plannedReserve, loadKg, block }: PresentStep): number | null {
+function strengthSeen({ plannedReserve, reserveKg, block }: PresentStep): number | null {
   if (plannedReserve === null) return null;
   const reps = Math.min(chartReps, block.reps + Math.floor(plannedReserve));
-  const single = singleFromSet(loadKg, reps);
+  const single = singleFromSet(reserveKg, reps);
   return single.ok ? single.value : null;
 }

@@ -42,6 +42,7 @@ const step = ({
   volumeDone: true,
   reserveSeen: null,
   plannedReserve: over.reserveSeen ?? null,
+  reserveKg: over.loadKg ?? 80,
   markerKg: 60,
   barKg: 20,
   weekdays: [1, 3],
