@@ -106,10 +106,14 @@ export function presentStep(given: StepRows): PresentStep | null {
     plans[at]!.less === "light";
   const samePlan = (at: number) => plans[at]!.loadKg === loadKg && sessions[at]!.reps === last.reps;
   let shown = sessions.length - 1;
-  while (shown > 0 && isFew(shown) && samePlan(shown - 1)) shown--;
+  while (shown > 0 && (isFew(shown) || isBetween(sessions[shown]!)) && samePlan(shown - 1)) shown--;
   const block = blockOf(sessions[shown]!);
   const sameStep = (at: number) =>
-    samePlan(at) && (isFew(at) || isSame(blockOf(sessions[at]!), block));
+    samePlan(at) &&
+    (isFew(at) || isBetween(sessions[at]!) || isSame(blockOf(sessions[at]!), block));
+  // Four sets time and again are what is asked for, not five with one missed.
+  const isUsual = isBetween(last) && sessions[sessions.length - 2]?.sets === last.sets;
+  const setsAsked = (sets: number) => (isUsual ? Math.min(sets, last.sets) : sets);
   let held = sessions.length - 1;
   while (held > 0 && sameStep(held - 1)) held--;
   return {
@@ -132,7 +136,7 @@ export function presentStep(given: StepRows): PresentStep | null {
       .filter(({ day }, at) => day > asOf - given.seasonDays && !isFew(at))
       .every((session) => isSame(blockOf(session), rotation[0]!)),
     movedWell: last.movedWell,
-    volumeDone: volumeDone(last, plannedSets(block, last.day), block.reps),
+    volumeDone: volumeDone(last, setsAsked(plannedSets(block, last.day)), block.reps),
     reserveSeen: last.reserve,
     plannedReserve: reserveFor(last.reps, sessions[whole]!),
     reserveKg: plans[whole]!.loadKg,
@@ -144,6 +148,9 @@ export function presentStep(given: StepRows): PresentStep | null {
     sessions: sessions.map(({ day, gap }, at) => ({ day, gap, loadKg: plans[at]!.loadKg })),
   };
 }
+
+/** Four sets lie between the blocks: those before at the same load show whether of three or of five. */
+const isBetween = ({ sets }: LiftSession) => sets === 4;
 
 /** Repetitions a session left in reserve, counted from as many as are done now; null when none were written down. */
 const reserveFor = (reps: number, { reps: done, reserve }: LiftSession) =>

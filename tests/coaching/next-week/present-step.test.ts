@@ -113,6 +113,19 @@ test("weeks at a step are counted until load or block differ", () => {
   });
 });
 
+test("four sets are of the block before them at their load; done again they are what is asked for", () => {
+  const after = (sets: number, ...more: number[]) =>
+    step([
+      ...week("2026-06-09", { sets }),
+      ...more.flatMap((four, at) => week(`2026-06-${16 + 7 * at}`, { sets: four })),
+    ]);
+  // Three fives and one more, set by hand; five fives with one missed; four fives as ever.
+  expect(after(3, 4)).toMatchObject({ block: { sets: 3 }, volumeDone: true, weeksHeld: 2 });
+  expect(after(5, 4)).toMatchObject({ block: { sets: 5 }, volumeDone: false, weeksHeld: 2 });
+  expect(after(4, 4)).toMatchObject({ block: { sets: 5 }, volumeDone: true, weeksHeld: 2 });
+  expect(after(4)).toMatchObject({ volumeDone: false });
+});
+
 test("the last session is the latest day's, wherever its rows stand", () => {
   const rows = [...week("2026-06-23"), ...week("2026-06-16", { loadKg: 67.5 })];
   const now = { lastDay: day("2026-06-23"), loadKg: 70, weeksHeld: 1 };

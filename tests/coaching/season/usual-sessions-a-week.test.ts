@@ -34,7 +34,18 @@ test("of fewer than three weeks with a session nothing is read: two", () => {
   expect([2, 3].map((weeks) => usualSessionsAWeek(null, every(7, weeks)))).toEqual([2, 1]);
 });
 
-test("the last dozen sessions speak, not a season of two a week before them", () => {
+test("four weeks of one are once a week, however often the athlete came before", () => {
+  const thrice = [0, 1, 2, 3, 4, 5].flatMap((week) =>
+    [0, 2, 4].map((day) => monday + 7 * week + day),
+  );
+  const once = (weeks: number) => every(7, weeks).map((day) => day + 42);
+  expect([3, 4].map((weeks) => usualSessionsAWeek(null, [...thrice, ...once(weeks)]))).toEqual([
+    2, 1,
+  ]);
+  expect(usualSessionsAWeek(null, thrice)).toBe(2);
+});
+
+test("the last weeks speak, not a season of two a week before them", () => {
   const later = every(7, 12).map((day) => day + 7 * 40);
   expect(usualSessionsAWeek(null, [...twice(40), ...later])).toBe(1);
 });
