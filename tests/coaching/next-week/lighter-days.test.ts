@@ -212,10 +212,10 @@ test("a lighter week is counted from its own first day, not from a slow day befo
 test("ten days without the lift are its time off to whoever comes twice a week: nobody who comes once is asked why it was lighter", () => {
   const asked = (iso: string) =>
     plannedLoads(
-      [
+      gapped([
         { day: day("2026-05-05"), loadKg: 85 },
         { day: day(iso), loadKg: 80 },
-      ].map((one) => ({ ...one, reps: 5, sets: 3, movedWell: true, reserve: null })),
+      ]).map((one) => ({ ...one, reps: 5, sets: 3, movedWell: true, reserve: null })),
       1,
       () => null,
     )[1]!.droppedFromKg;
