@@ -1,8 +1,9 @@
 import { type Day, weekdayOfDay } from "../calendar/day";
 import { type LiftSession, repsDone } from "./lift-session";
 
-/** Weeks back in which what is done in turn is looked for, in days. */
+/** Weeks back in which what is done in turn is looked for, in days, and sessions at most. */
 const turnDays = 42;
+const turnSessions = 6;
 /** What was not done for longer is in turn no more, days. */
 const lateDays = 21;
 /** So few sessions in all are in turn when each differs from the one before it. */
@@ -12,8 +13,9 @@ const fewSessions = 3;
 export type Labelled = { readonly day: Day; readonly label: string };
 
 /**
- * Whether sessions alternate of late: three changes at least, and two sessions of three differ from the
- * one before them, so that a new exercise, or a rotation of which each block is done twice, does not.
+ * Whether sessions alternate of late: each of the last four differs from the one before it, or of the
+ * last six two of three do, so that a new exercise, or a rotation of which each block is done twice,
+ * does not.
  *
  * @param sessions in order of day
  * @param fromFirst the first sessions that stand in the rows tell it already
@@ -21,14 +23,15 @@ export type Labelled = { readonly day: Day; readonly label: string };
 export function alternate(sessions: readonly Labelled[], fromFirst = false): boolean {
   const last = sessions[sessions.length - 1];
   if (last === undefined) return false;
-  const late = sessions.filter(({ day }) => day > last.day - turnDays);
+  const late = sessions.filter(({ day }) => day > last.day - turnDays).slice(-turnSessions);
   const others = late.filter(({ label }) => label !== last.label);
   const other = others[others.length - 1];
   if (other === undefined || last.day - other.day > lateDays) return false;
+  const changes = (from: readonly Labelled[]) =>
+    from.filter(({ label }, at) => at > 0 && label !== from[at - 1]!.label).length;
   const pairs = late.length - 1;
-  const changes = late.filter(({ label }, at) => at > 0 && label !== late[at - 1]!.label).length;
-  if (fromFirst && sessions.length <= fewSessions) return changes === pairs;
-  return changes >= 3 && 3 * changes >= 2 * pairs;
+  if (fromFirst && sessions.length <= fewSessions) return changes(late) === pairs;
+  return changes(late.slice(-4)) === 3 || (changes(late) >= 3 && 3 * changes(late) >= 2 * pairs);
 }
 
 /** What an athlete does in turn with the sets that are planned: another lift, or another session of it. */

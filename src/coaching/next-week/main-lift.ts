@@ -46,7 +46,7 @@ export const latestDays = 7;
 
 /**
  * Key of the lift an athlete is on now: done on most of the latest week's days; of several, and of those
- * done in turn with it, the one that has been in the rows longest, then with most sets. A new exercise
+ * done in turn with it, a squat, then the one that has been in the rows longest, then with most sets. A new exercise
  * takes the old one's place within a week, however many sets of the old one stand in the rows. Null
  * without any.
  */
@@ -57,7 +57,9 @@ export function mainLift(days: readonly LiftDay[]): string | null {
   const first = (key: string) => days.findIndex(({ setsOf }) => setsOf.has(key));
   const count = (key: string) => latest.filter(({ setsOf }) => setsOf.has(key)).length;
   const sets = (key: string) => days.reduce((sum, { setsOf }) => sum + (setsOf.get(key) ?? 0), 0);
-  const longest = (a: string, b: string) => first(a) - first(b) || sets(b) - sets(a);
+  const isOther = (key: string) => Number(!/squat/.test(key));
+  const longest = (a: string, b: string) =>
+    isOther(a) - isOther(b) || first(a) - first(b) || sets(b) - sets(a);
   const keys = [...new Set(latest.flatMap(({ setsOf }) => [...setsOf.keys()]))].sort();
   const [most] = keys.sort((a, b) => count(b) - count(a) || longest(a, b));
   const [main] = [most!, ...liftsInTurn(days, most!)].sort(longest);
