@@ -56,6 +56,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
     `Lighter than the ${kg(from)} kg before it, and no row says why: planned on from ${kg(load)} kg. Was it for that week only, change the load.`,
   "in-turn": (facts) => `${inTurnWords(facts)} as last time: its next step is yours to set.`,
   "in-turn-eased": (facts) => `${inTurnWords(facts)}, as much lighter as the lift.`,
+  "new-bar": ({ bar, before }) =>
+    `Plates are for the ${kg(bar)} kg bar of the last two sessions; before, it was ${kg(before)} kg.`,
   "new-lift": ({ exercise, before, day }) =>
     `${sentence(String(exercise))} since ${dayWords(Number(day))} in place of ${before}: planned on from it.`,
   "hold-week": ({ week, of }) => `Hold: week ${week} of ${of}.`,

@@ -3,6 +3,7 @@ import type { Restart } from "../blocks/restart";
 import type { Day } from "../calendar/day";
 import type { Race } from "../record/race";
 import type { AthleteState } from "./athlete-state";
+import type { BarInUse } from "./bar-in-use";
 import type { InTurn } from "./in-turn";
 import type { LineReason } from "./line-reason";
 import type { PresentStep } from "./present-step";
@@ -41,6 +42,13 @@ export function inTurnReasons(
     const code = loadKg === lastKg ? "in-turn" : "in-turn-eased";
     return [{ code, facts: { day, exercise, sets, reps, kg: loadKg } }];
   });
+}
+
+/** Plates are reckoned for another bar than before. */
+export function newBarReasons({ barKg, barBeforeKg }: BarInUse): LineReason[] {
+  return barBeforeKg === null
+    ? []
+    : [{ code: "new-bar", facts: { bar: barKg, before: barBeforeKg } }];
 }
 
 /** Another exercise than before is gone on from. */

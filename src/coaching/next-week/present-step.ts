@@ -8,6 +8,8 @@ import type { LiftingSet } from "../record/lifting-set";
 import { nameKey } from "../record/name-key";
 import { usualSessionsAWeek } from "../season/usual-sessions-a-week";
 import { inOrder } from "../series/in-order";
+import { type BarInUse, barInUse } from "./bar-in-use";
+import { byUse } from "./by-use";
 import { type InTurn, inTurnOf } from "./in-turn";
 import { blockOf, type LiftSession, liftSessions, volumeDone } from "./lift-session";
 import { type LiftDay, latestDays, liftDays, liftsInTurn, mainLift } from "./main-lift";
@@ -15,7 +17,7 @@ import { type AskedLess, type LessOn, plannedLoads } from "./planned-loads";
 import { sessionsOfPlan } from "./sessions-of-plan";
 
 /** Where an athlete stands on the rotation, from the rows. */
-export type PresentStep = {
+export type PresentStep = BarInUse & {
   readonly exercise: string;
   readonly block: Block;
   /** Planned at the last session, kg: of a day that asked for less than its plan the load from before it. */
@@ -49,7 +51,6 @@ export type PresentStep = {
   readonly plannedReserve: number | null;
   readonly reserveKg: number;
   readonly markerKg: number | null;
-  readonly barKg: number;
   /** Usual gym weekdays, most used first, and the usual start in minutes after midnight. */
   readonly weekdays: readonly number[];
   readonly minute: number;
@@ -141,8 +142,7 @@ export function presentStep(given: StepRows): PresentStep | null {
     plannedReserve: reserveFor(last.reps, sessions[whole]!),
     reserveKg: plans[whole]!.loadKg,
     markerKg: usualMarkerKg(lift, sessions),
-    // A session away on another bar does not change the bar of the gym whose plates are listed.
-    barKg: byUse(lift.slice(-60).flatMap(({ barKg }) => barKg ?? []))[0] ?? given.barKg,
+    ...barInUse(lift, given.barKg),
     weekdays: byUse(gymDays.map(weekdayOfDay).slice(-12)),
     minute: byUse(lift.slice(-40).flatMap(({ minute }) => minute ?? []))[0] ?? usualMinute,
     sessions: sessions.map(({ day, gap }, at) => ({ day, gap, loadKg: plans[at]!.loadKg })),
@@ -197,10 +197,4 @@ function usualMarkerKg(
   );
   const told = usual.length > 0 ? usual : markers;
   return told[told.length - 1]?.loadKg ?? null;
-}
-
-function byUse<T>(values: readonly T[]): T[] {
-  const counts = new Map<T, number>();
-  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
-  return [...counts].sort((a, b) => b[1] - a[1]).map(([value]) => value);
 }

@@ -19,6 +19,7 @@ import {
   droppedReasons,
   dropReasons,
   inTurnReasons,
+  newBarReasons,
   newLiftReasons,
   otherwiseReasons,
   stateReasons,
@@ -143,6 +144,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     ...inTurnReasons(sessions, inTurn),
     ...dropped,
     ...newLiftReasons(step),
+    ...newBarReasons(step),
     ...(cut
       ? cutReasons(
           halved(cut.block.sets),

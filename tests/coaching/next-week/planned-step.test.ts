@@ -45,6 +45,7 @@ const step = ({
   reserveKg: over.loadKg ?? 80,
   markerKg: 60,
   barKg: 20,
+  barBeforeKg: null,
   weekdays: [1, 3],
   minute: 1080,
   sessions: gapped(sessions),

@@ -154,14 +154,13 @@ test("the usual weekdays are those of the last twelve sessions, most used first"
   expect(step([...mondays.slice(0, 3), ...since.slice(0, 2)])!.weekdays).toEqual([0, 3]);
 });
 
-test("the usual hour is that of the last forty sets, the usual bar that of the last sixty", () => {
-  const early = { minute: 420, barKg: 15 };
+test("the usual hour is that of the last forty sets", () => {
+  const early = { minute: 420 };
   const rows = (count: number) => [
     ...weekly("2024-01-02", 70, early),
     ...weekly("2025-05-27", count),
   ];
   expect([rows(21), rows(19)].map((sets) => step(sets)!.minute)).toEqual([1080, 420]);
-  expect([rows(31), rows(29)].map((sets) => step(sets)!.barKg)).toEqual([20, 15]);
 });
 
 test.each([
