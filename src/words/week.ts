@@ -58,6 +58,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "in-turn-eased": (facts) => `${inTurnWords(facts)}, as much lighter as the lift.`,
   "new-bar": ({ bar, before }) =>
     `Plates are for the ${kg(bar)} kg bar of the last two sessions; before, it was ${kg(before)} kg.`,
+  "many-sessions": ({ written, most }) =>
+    `${written} sessions a week are written: ${most} are planned, the most in a racing season.`,
   "new-lift": ({ exercise, before, day }) =>
     `${sentence(String(exercise))} since ${dayWords(Number(day))} in place of ${before}: planned on from it.`,
   "hold-week": ({ week, of }) => `Hold: week ${week} of ${of}.`,

@@ -2,6 +2,7 @@ import type { WhoMay } from "../availability/who-may";
 import type { Restart } from "../blocks/restart";
 import type { Day } from "../calendar/day";
 import type { Race } from "../record/race";
+import { mostSessions } from "../season/usual-sessions-a-week";
 import type { AthleteState } from "./athlete-state";
 import type { BarInUse } from "./bar-in-use";
 import type { InTurn } from "./in-turn";
@@ -43,6 +44,12 @@ export function inTurnReasons(
     return [{ code, facts: { day, exercise, sets, reps, kg: loadKg } }];
   });
 }
+
+/** More sessions a week are written than are ever planned. */
+export const manySessionsReasons = (sessionsAWeek: number): LineReason[] =>
+  sessionsAWeek > mostSessions
+    ? [{ code: "many-sessions", facts: { written: sessionsAWeek, most: mostSessions } }]
+    : [];
 
 /** Plates are reckoned for another bar than before. */
 export function newBarReasons({ barKg, barBeforeKg }: BarInUse): LineReason[] {

@@ -19,6 +19,7 @@ import {
   droppedReasons,
   dropReasons,
   inTurnReasons,
+  manySessionsReasons,
   newBarReasons,
   newLiftReasons,
   otherwiseReasons,
@@ -155,6 +156,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     ...((eased || racing) && change.contacts === undefined ? contactReasons(sessions) : []),
     ...otherwiseReasons(sessions),
     ...toldDays,
+    ...manySessionsReasons(sessionsAWeek),
     ...dropReasons(sessions),
     ...stateReasons(state, who),
   ];

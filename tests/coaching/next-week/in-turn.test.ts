@@ -183,3 +183,12 @@ test("a session is what alone has its weekday, once a week, else what was done l
   const same = [turn(monday - 6, 1), turn(monday - 13, 1), turn(monday - 20, 1)];
   expect(turnsOfWeek([monday + 1, monday + 4], same)).toEqual([2, 1]);
 });
+
+test("who is written down for three sessions a week is told that two are planned", () => {
+  const said = (sessionsAWeek: number) =>
+    weekAfter(on(0, { loadKg: 75 }), 1, { athlete: athlete(name, { sessionsAWeek }) }).said.join();
+  expect(said(3)).toMatch(
+    "3 sessions a week are written: 2 are planned, the most in a racing season.",
+  );
+  expect(said(2)).not.toMatch(/are written/);
+});
