@@ -20,9 +20,9 @@ const lessWords: Readonly<Record<string, string>> = {
   light: "with fewer sets, as in a lighter week",
 };
 
-/** "Trap-bar deadlift in turn on Thu 12 Feb, 3×5 at 95 kg" */
+/** "Trap-bar deadlift in turn: 3×5 at 95 kg on Thu 12 Feb" */
 const inTurnWords = ({ day, exercise, sets, reps, kg: load }: LineReason["facts"]) =>
-  `${sentence(String(exercise))} in turn on ${weekdayWords(Number(day))}, ${sets}×${reps} at ${kg(load)} kg`;
+  `${sentence(String(exercise))} in turn: ${sets}×${reps} at ${kg(load)} kg on ${weekdayWords(Number(day))}`;
 
 /** One reason in words, from its code and facts. */
 const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) => string)>> = {
@@ -54,7 +54,7 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
     `${kg(lifted)} kg last session, ${lessWords[String(less)]}: planned on from ${kg(load)} kg.`,
   "lighter-plan": ({ from, kg: load }) =>
     `Lighter than the ${kg(from)} kg before it, and no row says why: planned on from ${kg(load)} kg. Was it for that week only, change the load.`,
-  "in-turn": (facts) => `${inTurnWords(facts)} as last time: its next step is yours to set.`,
+  "in-turn": (facts) => `${inTurnWords(facts)}, as last time; its next step is yours to set.`,
   "in-turn-eased": (facts) => `${inTurnWords(facts)}, as much lighter as the lift.`,
   "new-bar": ({ bar, before }) =>
     `Plates are for the ${kg(bar)} kg bar of the last two sessions; before, it was ${kg(before)} kg.`,
@@ -194,11 +194,13 @@ export function shortWhyWords(line: ProposedLine): string {
   return brief === "" ? "" : `${sentence(brief)}.`;
 }
 
-/** The reason of one session's line: with a step written ahead, what else is lifted. */
+/** The reason of one session's line: whose turn it is, and with a step written ahead what else is lifted. */
 export function sessionWhyWords(
   line: ProposedLine,
-  { otherwise }: ProposedLine["sessions"][number],
+  { otherwise, day }: ProposedLine["sessions"][number],
 ): string {
+  const turn = line.reasons.find(({ code, facts }) => /^in-turn/.test(code) && facts.day === day);
+  if (turn) return shortWhyWords({ ...line, reasons: [turn] });
   return otherwise === null
     ? shortWhyWords(line)
     : `Only if the session before went well; else ${blockText(otherwise.block)} at ${kg(otherwise.loadKg)} kg again.`;

@@ -1,6 +1,7 @@
 import type { Day } from "../calendar/day";
 import { exerciseKey } from "../record/exercise-key";
 import type { LiftingSet } from "../record/lifting-set";
+import { remembered } from "../series/remembered";
 import { isAssistance } from "./assistance-load";
 import { alternate } from "./in-turn";
 
@@ -13,8 +14,10 @@ const besideTheBar = [
   /calf|calves|soleus|waden|nordic|curl|extension|raises?\b|bridge|copenhagen|[ab]duct|crunch|sit.?up|pallof|carry/i,
 ];
 
-/** 0 for a lift of the bar, 1 for what stands for one, 2 for what goes beside it. */
-function rankOf(exercise: string): number {
+const assistance = 3;
+/** 0 for a lift of the bar, 1 for what stands for one, 2 for what goes beside it, 3 for assistance. */
+function rankOfLift(exercise: string): number {
+  if (isAssistance(exercise)) return assistance;
   if (besideTheBar.some((words) => words.test(exercise))) return 2;
   return inPlaceOfTheBar.test(exercise) ? 1 : 0;
 }
@@ -27,8 +30,11 @@ export type LiftDay = { readonly day: Day; readonly setsOf: ReadonlyMap<string, 
  * stands for a lift of the bar or goes beside it only where there is nothing else.
  */
 export function liftDays(sets: readonly LiftingSet[]): readonly LiftDay[] {
+  // A season's rows name few exercises.
+  const rankOf = remembered(rankOfLift);
   const work = sets.filter(
-    ({ kind, loadKg, exercise }) => kind === "work" && loadKg !== null && !isAssistance(exercise),
+    ({ kind, loadKg, exercise }) =>
+      kind === "work" && loadKg !== null && rankOf(exercise) < assistance,
   );
   const rank = Math.min(...work.map(({ exercise }) => rankOf(exercise)));
   const days = new Map<Day, Map<string, number>>();

@@ -5,7 +5,7 @@ import { sessionsOfPlan } from "../../../src/coaching/next-week/sessions-of-plan
 import { turnsOfWeek } from "../../../src/coaching/next-week/turn-of-week";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
 import { itemWords } from "../../../src/words/session";
-import { insteadCellWords, lineReasonWords } from "../../../src/words/week";
+import { insteadCellWords, lineReasonWords, sessionWhyWords } from "../../../src/words/week";
 import { athlete, day, movesAt, race, session, squadRows, state } from "./written-squad";
 
 const name = "Tomas Reyerson";
@@ -60,9 +60,13 @@ test("two lifts in turn: each is planned on its own day, the ladder's at its ste
   const { said, line } = weekAfter(inTurn(2), 2);
   expect(said.slice(0, 2)).toEqual([
     "Hold: week 3 of 3.",
-    "Trap-bar deadlift in turn on Thu 23 Apr, 3×5 at 95 kg as last time: its next step is yours to set.",
+    "Trap-bar deadlift in turn: 3×5 at 95 kg on Thu 23 Apr, as last time; its next step is yours to set.",
   ]);
-  const [, other] = line.sessions;
+  const [own, other] = line.sessions;
+  expect([own!, other!].map((one) => sessionWhyWords(line, one))).toEqual([
+    "Hold: week 3 of 3.",
+    "Trap-bar deadlift in turn.",
+  ]);
   expect(other).toMatchObject({ markerKg: null, bands: [], speedFloor: null, plates: [] });
   expect(insteadCellWords(other!.instead!)).toBe("trap-bar deadlift, 95 kg");
   expect(itemWords(other!.instead!)).toBe("trap-bar deadlift 3×5, 95 kg (for back squat; in turn)");
@@ -81,7 +85,7 @@ test("once a week, one lift a week: whose turn it is, and neither is time off", 
   const thrust = weekAfter(until(5), 5, { athlete: once });
   expect(thrust.days).toEqual(["1 3x5 100 hip thrust"]);
   expect(thrust.said).toEqual([
-    "Hip thrust in turn on Tue 12 May, 3×5 at 100 kg as last time: its next step is yours to set.",
+    "Hip thrust in turn: 3×5 at 100 kg on Tue 12 May, as last time; its next step is yours to set.",
   ]);
   // Shown ahead are the lift's own weeks: the turn goes on as if both were done.
   expect(thrust.line.outlook.map(({ monday, loadKg }) => [monday - tuesday, loadKg])).toEqual([
@@ -98,7 +102,7 @@ test("after time off and for a race the other lift is eased as the ladder's", ()
   // 26 days less a rhythm of 3.5: 30 % off 75 and 95, on steps of 2.5, and half the sets.
   expect(back.days).toEqual(["1 2x5 52.5", "3 2x5 65 trap-bar deadlift"]);
   expect(back.said).toContain(
-    "Trap-bar deadlift in turn on Thu 21 May, 2×5 at 65 kg, as much lighter as the lift.",
+    "Trap-bar deadlift in turn: 2×5 at 65 kg on Thu 21 May, as much lighter as the lift.",
   );
   const races = [race("2026-05-03", 14)];
   const week = weekAfter(inTurn(3), 3, {}, { races });
@@ -114,7 +118,7 @@ test("heavy and fast days in turn: the ladder is the heavy day's, the fast one s
   const { days, said, line } = weekAfter(lifted, 3);
   expect(days).toEqual(["1 5x3 77.5", "3 5x3 60"]);
   expect(said).toContain(
-    "Back squat in turn on Thu 30 Apr, 5×3 at 60 kg as last time: its next step is yours to set.",
+    "Back squat in turn: 5×3 at 60 kg on Thu 30 Apr, as last time; its next step is yours to set.",
   );
   expect(line.outlook.map(({ loadKg }) => loadKg)).toEqual([77.5, 77.5, 77.5, 80]);
   const speeds = movesAt((kg) => 1.5 - 0.01 * kg);
