@@ -39,11 +39,12 @@ export function itemWords(item: SessionItem): string {
     : `${amount} (for ${insteadOf?.split(",")[0]}; ${swapReasons[reason]})`;
 }
 
-/** The assistance of a session in one line, what replaces the main lift first. */
+/** The assistance of a session in one line, what replaces the main lift first; a lift in its own turn replaces none. */
 export function assistanceWords(items: readonly SessionItem[]): string {
   const said = items
     .filter(
-      ({ kind, reason }) => kind === "assistance" || (kind === "main lift" && reason !== null),
+      ({ kind, reason }) =>
+        kind === "assistance" || (kind === "main lift" && reason !== null && reason !== "in-turn"),
     )
     .map(itemWords);
   const feels = said.filter((one) => one.includes(byFeel)).length;

@@ -85,6 +85,16 @@ test("sessions that differ are told one by one above the fields, equal ones toge
   );
 });
 
+test("another lift on the week's second day stands beside its day in the list", () => {
+  const [line, ...others] = week.lines;
+  const [session] = line!.sessions;
+  const thursday = { ...session!, dayWords: "Thu 2 Jul", instead: "hip thrust, 90 kg" };
+  const list = (...sessions: (typeof thursday)[]) =>
+    words(shown({ week: { ...week, lines: [{ ...line!, sessions }, ...others] } }));
+  expect(list(session!, thursday)).toContain("Load held.; Thu 2×5 hip thrust, 90 kg");
+  expect(list({ ...thursday, dayWords: "Tue 30 Jun" }, thursday)).not.toContain("hip thrust");
+});
+
 test("a day on which nothing may be proposed cannot be chosen: with the fields the way back would be gone", () => {
   const [first, ...others] = week.lines;
   const days = [

@@ -1,4 +1,4 @@
-import type { WeekLine } from "../../actions/messages";
+import type { WeekLine, WeekSession } from "../../actions/messages";
 import { pageLabels } from "../../words/page-labels";
 import { type PrintedNumbers, printedNumbers } from "../../words/printed-numbers";
 import { weekViewWords as words } from "../../words/week-view";
@@ -167,12 +167,10 @@ function Line({
 }) {
   const [first] = line.sessions;
   // The figures of the row are the first session's: one a step on is told beside its day.
-  const later = line.sessions.flatMap(({ dayWords, sets, reps, loadKg, instead }) =>
-    line.leftOut ||
-    instead !== "" ||
-    (sets === first?.sets && reps === first.reps && loadKg === first.loadKg)
-      ? []
-      : [`${dayWords.slice(0, 3)} ${sets}×${reps} ${mass(loadKg)}`],
+  const what = ({ sets, reps, loadKg, instead }: WeekSession) =>
+    `${sets}×${reps} ${instead === "" ? mass(loadKg) : instead}`;
+  const later = line.sessions.flatMap((one) =>
+    line.leftOut || what(one) === what(first!) ? [] : [`${one.dayWords.slice(0, 3)} ${what(one)}`],
   );
   return (
     <button

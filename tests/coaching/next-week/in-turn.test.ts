@@ -4,7 +4,7 @@ import { proposeLine } from "../../../src/coaching/next-week/propose-line";
 import { sessionsOfPlan } from "../../../src/coaching/next-week/sessions-of-plan";
 import { turnsOfWeek } from "../../../src/coaching/next-week/turn-of-week";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
-import { itemWords } from "../../../src/words/session";
+import { assistanceWords, itemWords } from "../../../src/words/session";
 import { insteadCellWords, lineReasonWords, sessionWhyWords } from "../../../src/words/week";
 import { athlete, day, movesAt, race, session, squadRows, state } from "./written-squad";
 
@@ -70,6 +70,7 @@ test("two lifts in turn: each is planned on its own day, the ladder's at its ste
   expect(other).toMatchObject({ markerKg: null, bands: [], speedFloor: null, plates: [] });
   expect(insteadCellWords(other!.instead!)).toBe("trap-bar deadlift, 95 kg");
   expect(itemWords(other!.instead!)).toBe("trap-bar deadlift 3×5, 95 kg (for back squat; in turn)");
+  expect(assistanceWords(other!.items)).toBe(assistanceWords(own!.items));
 });
 
 test("once a week, one lift a week: whose turn it is, and neither is time off", () => {
