@@ -1,11 +1,11 @@
 import { type Day, weekdayOfDay } from "../calendar/day";
 import { type LiftSession, repsDone } from "./lift-session";
 
-/** Weeks back in which what is done in turn is looked for, in days, and sessions at most. */
-const turnDays = 42;
+/** What is done in turn is told from so many sessions at most, days of time off among them. */
 const turnSessions = 6;
-/** What was not done for longer is in turn no more, days. */
-const lateDays = 21;
+const turnDays = 84;
+/** Weekdays are those of the last six weeks. */
+const weekdayDays = 42;
 /** So few sessions in all are in turn when each differs from the one before it. */
 const fewSessions = 3;
 
@@ -24,13 +24,10 @@ export function alternate(sessions: readonly Labelled[], fromFirst = false): boo
   const last = sessions[sessions.length - 1];
   if (last === undefined) return false;
   const late = sessions.filter(({ day }) => day > last.day - turnDays).slice(-turnSessions);
-  const others = late.filter(({ label }) => label !== last.label);
-  const other = others[others.length - 1];
-  if (other === undefined || last.day - other.day > lateDays) return false;
   const changes = (from: readonly Labelled[]) =>
     from.filter(({ label }, at) => at > 0 && label !== from[at - 1]!.label).length;
   const pairs = late.length - 1;
-  if (fromFirst && sessions.length <= fewSessions) return changes(late) === pairs;
+  if (fromFirst && sessions.length <= fewSessions) return pairs > 0 && changes(late) === pairs;
   return changes(late.slice(-4)) === 3 || (changes(late) >= 3 && 3 * changes(late) >= 2 * pairs);
 }
 
@@ -62,5 +59,5 @@ export function inTurnOf(sessions: readonly LiftSession[]): InTurn {
 /** Weekdays of the sessions of the last six weeks. */
 export function lateWeekdays(sessions: readonly { readonly day: Day }[]): readonly number[] {
   const last = sessions[sessions.length - 1]!.day;
-  return sessions.flatMap(({ day }) => (day > last - turnDays ? [weekdayOfDay(day)] : []));
+  return sessions.flatMap(({ day }) => (day > last - weekdayDays ? [weekdayOfDay(day)] : []));
 }

@@ -3,6 +3,7 @@ import type { Block } from "../blocks/block";
 import { fineStep, gymStepKg } from "../blocks/gym-step";
 import { type Restart, restartAfter } from "../blocks/restart";
 import { stepSizeOf } from "../blocks/step-size";
+import { wayBack } from "../blocks/way-back";
 import type { Day } from "../calendar/day";
 import { exerciseKey } from "../record/exercise-key";
 import { daysSinceMarathon, raceNear } from "../season/race-hours";
@@ -12,6 +13,7 @@ import { barLoad } from "./bar-load";
 import { chosenDays } from "./chosen-days";
 import { dayReasons } from "./day-reasons";
 import { gapBefore } from "./gap-before";
+import type { InTurn } from "./in-turn";
 import {
   absenceReasons,
   contactReasons,
@@ -124,13 +126,17 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   // A load or block set by hand is the lift's own: then it is lifted, whoever's turn it is.
   const inTurn = byHand && turns.size === chosen.length ? new Map<Day, never>() : turns;
   const share = rest === null && marathonDays === null ? 1 : planned.loadKg / step.loadKg;
+  // What was not done yet since a break comes back in the lift's grades.
+  const back = share === 1 ? wayBack(step.sessions, sessionsAWeek, monday, size.stepKg) : null;
+  const shareOf = ({ lastDay }: InTurn) =>
+    back !== null && lastDay < back.sinceDay ? planned.loadKg / back.beforeKg : share;
   // A day set by hand comes first and may lie after the other: steps go by day.
   const before = (day: Day) => chosen.filter((one) => one.day < day && !inTurn.has(one.day)).length;
   const sessions = chosen.map((one) => {
     const other = inTurn.get(one.day);
     if (other === undefined) return sessionOf(one, steps[before(one.day)]!, null);
     const { sets, reps, exercise } = other;
-    const loadKg = easedTo(other.loadKg, share, usualSize.stepKg);
+    const loadKg = easedTo(other.loadKg, shareOf(other), usualSize.stepKg);
     const isLift = exerciseKey(exercise) === exerciseKey(step.exercise);
     const planned = { block: { sets, reps }, loadKg, otherwise: null };
     return sessionOf(one, planned, isLift ? null : { ...other, loadKg });

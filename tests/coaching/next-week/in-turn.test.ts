@@ -105,6 +105,11 @@ test("after time off and for a race the other lift is eased as the ladder's", ()
   expect(back.said).toContain(
     "Trap-bar deadlift in turn: 2×5 at 65 kg on Thu 21 May, as much lighter as the lift.",
   );
+  // Of the first week back only the squat was done: the deadlift is at its grade, 10 % off 75 and 95.
+  const eased = on(42, { loadKg: 52.5, sets: 2 }).map((set) => ({ ...set, repsInReserve: null }));
+  const first = [...inTurn(3), ...eased];
+  const graded = weekAfter(first, 7).days;
+  expect(graded).toEqual(["1 3x5 60", "3 3x5 75 trap-bar deadlift"]);
   const races = [race("2026-05-03", 14)];
   const week = weekAfter(inTurn(3), 3, {}, { races });
   expect(week.days).toEqual(["0 2x5 75", "2 2x5 95 trap-bar deadlift"]);
@@ -147,7 +152,7 @@ test("a lighter week, or a grade on the way back, is no fast day", () => {
   expect(parts([0, 64], [2, 80], [7, 64], [9, 80], [14, 64], [16, 80])).toBe(2);
 });
 
-test("what alternates does so in each of the last four sessions, or in two of three of the last six, and is still done", () => {
+test("what alternates does so in each of the last four sessions, or in two of three of the last six", () => {
   const labels = (text: string, apart = 3.5) =>
     [...text].map((label, at) => ({ day: Math.ceil(at * apart), label }));
   const told = (text: string, apart?: number) => alternate(labels(text, apart));
@@ -163,7 +168,7 @@ test("what alternates does so in each of the last four sessions, or in two of th
   expect(["aaaabb", "aaabbaaa", "aabbaabb", "ababaaa"].map((text) => told(text))).toEqual(
     Array(4).fill(false),
   );
-  expect([told("ababab", 7), told("ababab", 14)]).toEqual([true, false]);
+  expect([told("ababab", 7), told("abab", 27), told("abab", 28)]).toEqual([true, true, false]);
   const first = (text: string) => alternate(labels(text), true);
   expect(["", "a", "aa", "ab", "aba", "aab", "abb", "aabb"].map(first)).toEqual([
     false,
