@@ -1,4 +1,5 @@
 import { type Block, isSame, rotation } from "../blocks/block";
+import { restartAfter } from "../blocks/restart";
 import type { SessionLoad } from "../blocks/way-back";
 import type { Day } from "../calendar/day";
 import { mondayOf, weekdayOfDay } from "../calendar/day";
@@ -108,6 +109,7 @@ export function presentStep(given: StepRows): PresentStep | null {
   const samePlan = (at: number) => plans[at]!.loadKg === loadKg && sessions[at]!.reps === last.reps;
   let shown = sessions.length - 1;
   while (shown > 0 && (isFew(shown) || isBetween(sessions[shown]!)) && samePlan(shown - 1)) shown--;
+  shown = beforeHalved(sessions, shown, sessionsAWeek);
   const block = blockOf(sessions[shown]!);
   const sameStep = (at: number) =>
     samePlan(at) &&
@@ -147,6 +149,19 @@ export function presentStep(given: StepRows): PresentStep | null {
     minute: byUse(lift.slice(-40).flatMap(({ minute }) => minute ?? []))[0] ?? usualMinute,
     sessions: sessions.map(({ day, gap }, at) => ({ day, gap, loadKg: plans[at]!.loadKg })),
   };
+}
+
+/** Half the sets of the first week after time off are of the block before it: the last session of that, else the one given. */
+function beforeHalved(sessions: readonly LiftSession[], at: number, sessionsAWeek: number): number {
+  const week = mondayOf(sessions[at]!.day);
+  const back = sessions.findIndex(
+    ({ day, gap }) => mondayOf(day) === week && restartAfter(gap, sessionsAWeek)?.halfSets,
+  );
+  const before = sessions[back - 1];
+  if (back < 0 || before === undefined) return at;
+  const { sets, reps } = sessions[at]!;
+  const isHalf = reps === before.reps && sets === Math.ceil(blockOf(before).sets / 2);
+  return isHalf ? back - 1 : at;
 }
 
 /** Four sets lie between the blocks: those before at the same load show whether of three or of five. */

@@ -353,6 +353,25 @@ test("away again after grades were climbed, the time off takes its share of what
   expect(said[0]).toBe("Off 9 days longer than usual: 10 % off the load before.");
 });
 
+test("half the sets of the first week back are no smaller block: the second week has all of them again", () => {
+  const fives = ["2026-04-07", "2026-04-09"].flatMap((iso) =>
+    session(name, iso, { sets: 5, reps: 5, loadKg: 80, markerKg: 67.5 }),
+  );
+  const back = (sets: number, loadKg = 65) =>
+    ["2026-04-28", "2026-04-30"].flatMap((iso) =>
+      session(name, iso, { sets, reps: 5, loadKg, markerKg: 60 }, { repsInReserve: null }),
+    );
+  // 19 days less a rhythm of 3.5: 20 % off 80 kg and three of five sets; then 10 % off, on plates 70.
+  expect(weekOf("2026-04-27", fives).loads[0]).toBe("3x5 62.5");
+  expect(weekOf("2026-05-04", [...fives, ...back(3)]).loads).toEqual(["5x5 70", "5x5 70"]);
+  // Fewer than half are what they are, and whoever was not away does three by plan.
+  expect(weekOf("2026-05-04", [...fives, ...back(2)]).loads[0]).toBe("3x5 70");
+  const here = ["2026-04-14", "2026-04-16", "2026-04-21", "2026-04-23"].flatMap((iso) =>
+    session(name, iso, { sets: 5, reps: 5, loadKg: 80, markerKg: 67.5 }),
+  );
+  expect(weekOf("2026-05-04", [...fives, ...here, ...back(3, 80)]).loads[0]).toBe("3x5 80");
+});
+
 test("the sets of a slow day show its block: nobody goes back to five for a load of weeks ago", () => {
   const fives = ["2026-04-07", "2026-04-14"].flatMap((iso) =>
     session(name, iso, { sets: 5, reps: 5, loadKg: 85, markerKg: 67.5 }),
