@@ -47,6 +47,22 @@ beforeAll(async () => {
 });
 afterAll(() => shown.close());
 
+test("a file that cannot be opened is said where it can be read, and the button pressed keeps the focus", async () => {
+  const { page } = shown;
+  await page.setViewportSize({ width: 320, height: 256 });
+  const own = page.getByRole("button", { name: "Open your own" });
+  await own.focus();
+  const file = { name: "Sets.xlsx", mimeType: "application/octet-stream", buffer: Buffer.from("") };
+  await page.locator("input[type=file]").setInputFiles(file);
+  const said = page.getByText("Not opened. ");
+  await said.waitFor();
+  const { y, height } = (await said.boundingBox())!;
+  expect([y >= 0, y + height <= 256]).toEqual([true, true]);
+  expect(await own.evaluate((one) => one === document.activeElement)).toBe(true);
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await page.getByRole("button", { name: "Open the sample squad" }).focus();
+});
+
 test("the first screen is sound, worked by keyboard, and opens the sample", async () => {
   expect(await faults(shown.page, ["main"])).toEqual([]);
   await shown.page.keyboard.press("Tab");

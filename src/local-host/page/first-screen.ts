@@ -16,6 +16,8 @@ export function firstScreen(
     says.hidden = false;
     says.className = error ? "says error" : "says";
     says.textContent = text;
+    // Under the buttons it may be past the end of a small or enlarged window.
+    says.scrollIntoView({ block: "nearest" });
   };
   const sample = element("button", {
     type: "button",
@@ -32,12 +34,15 @@ export function firstScreen(
   const own = element("button", { type: "button", textContent: localPage.chooseOwn });
   const buttons = [sample, own];
   const attempt = async (workbook: Promise<OpenedWorkbook>) => {
+    const pressed = document.activeElement;
     say(localPage.openingWorkbook);
     for (const button of buttons) button.disabled = true;
     try {
       await open(await workbook);
     } catch (error) {
       for (const button of buttons) button.disabled = false;
+      // A button that is switched off loses the focus: who works by keyboard tries again from there.
+      if (pressed instanceof HTMLElement) pressed.focus({ preventScroll: true });
       say(localPage.notOpened(messageOf(error)), true);
     }
   };
