@@ -154,6 +154,19 @@ test("at four times the zoom the sidebar has a screen of its own, and the grid k
   expect((await page.locator(".grid").boundingBox())!.height).toBeGreaterThanOrEqual(120);
   await page.locator("aside.sidebar iframe").scrollIntoViewIfNeeded();
   expect((await page.locator("aside.sidebar iframe").boundingBox())!.y).toBeLessThan(120);
+  notSaved = "The file was changed by another program.";
+  await page.evaluate(() => globalThis.holdline!.write("Squad", "C9", [[9]]));
+  const said = page.getByText(`Not saved. ${notSaved}`);
+  await said.waitFor();
+  const { y, height } = (await said.boundingBox())!;
+  expect([await page.evaluate(() => scrollY > 100), y >= 0, y + height <= 256]).toEqual([
+    true,
+    true,
+    true,
+  ]);
+  notSaved = "";
+  await page.getByRole("button", { name: "Try again" }).click();
+  await said.waitFor({ state: "detached" });
   await page.evaluate(() => scrollTo(0, 0));
   await page.setViewportSize({ width: 640, height: 400 });
 });
