@@ -32,10 +32,10 @@ export const figureRefusals = {
       : `The stack “${found}” cannot be read: write the plates from the bottom up as “5x15+5”, five of 15 kg and one of 5 kg.`,
   "stack-count": ({ found, count }: Facts) =>
     `${count} equal plates in “${found}” is rather a mass written before its count: “5x15” is five plates of 15 kg.`,
-  "plate-not-measured": ({ place, massKg }: Facts) =>
-    `Plate ${place} of the stack is ${kg(massKg)}, and no row of the Plates table gives it a thickness that can be used: measure it and write it there.`,
-  "plates-not-owned": ({ massKg, owned }: Facts) =>
-    `The stack needs more ${kg(massKg)} plates than the ${owned} the Plates table says there are.`,
+  "plate-not-measured": ({ place, mass, unit }: Facts) =>
+    `Plate ${place} of the stack is ${trimmed(Number(mass), 2)} ${unit}, and no row of the Plates table gives it a thickness that can be used: measure it and write it there.`,
+  "plates-not-owned": ({ mass, unit, owned }: Facts) =>
+    `The stack needs more ${trimmed(Number(mass), 2)} ${unit} plates than the ${owned} the Plates table says there are.`,
   "attempt-missed": () => "The attempt was missed, so it has no height.",
   "attempt-without-height": () => "The attempt has no height, stack or flight time.",
   "load-impossible": ({ loadKg }: Facts) =>

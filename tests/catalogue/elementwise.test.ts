@@ -278,3 +278,17 @@ test("a cell may name its unit, and a heading that of the cells under it", () =>
   expect(() => call("REACTIVE_STRENGTH", "36 kg", 0.18)).toThrow("height is not a number (36 kg)");
   expect(call("REACTIVE_STRENGTH", [["14 in"], [36]], 0.2)).toEqual([[1.778], [1.8]]);
 });
+
+test("a stack of pound plates is refused in pounds", () => {
+  const pounds = [
+    ["mass (lb)", "thickness (in)", "owned"],
+    [45, 1.8, 2],
+  ];
+  // 2 · 1.8 in · 2.54 cm
+  expect(call("STACK_HEIGHT", "2x45", pounds)).toBe(9.144);
+  expect(() => call("STACK_HEIGHT", "2x20", pounds)).toThrow("Plate 1 of the stack is 20 lb, and");
+  expect(() => call("STACK_HEIGHT", "3x45", pounds)).toThrow(
+    "The stack needs more 45 lb plates than the 2 the Plates table says there are.",
+  );
+  expect(() => call("STACK_HEIGHT", "7", plates)).toThrow("Plate 1 of the stack is 7 kg, and");
+});

@@ -87,13 +87,13 @@ const edges: Edge[] = [
     "plate nobody measured",
     () => stackHeight([15, 5], plates),
     () => stackHeight([15, 7], plates),
-    refuse("plate-not-measured", { place: 2, massKg: 7 }),
+    refuse("plate-not-measured", { place: 2, mass: 7, unit: "kg" }),
   ],
   [
     "a third of two plates",
     () => stackHeight([15, 15], plates),
     () => stackHeight([15, 15, 15], plates),
-    refuse("plates-not-owned", { massKg: 15, owned: 2 }),
+    refuse("plates-not-owned", { mass: 15, unit: "kg", owned: 2 }),
   ],
   [
     "attempt missed",

@@ -14,14 +14,16 @@ export const stampedOn = ({ stamped, massKg }: Plate): number => stamped ?? mass
  */
 export function stackHeight(stackKg: readonly number[], plates: readonly Plate[]): Outcome<number> {
   const used = new Map<number, number>();
+  // Where plates are stamped in pounds, stacks are written in them.
+  const unit = plates.some(({ stamped }) => stamped !== undefined) ? "lb" : "kg";
   let heightCm = 0;
   for (const [index, massKg] of stackKg.entries()) {
     const plate = plates.find((one) => stampedOn(one) === massKg);
-    if (!plate) return refuse("plate-not-measured", { place: index + 1, massKg });
+    if (!plate) return refuse("plate-not-measured", { place: index + 1, mass: massKg, unit });
     const count = (used.get(massKg) ?? 0) + 1;
     used.set(massKg, count);
     if (plate.owned !== null && count > plate.owned) {
-      return refuse("plates-not-owned", { massKg, owned: plate.owned });
+      return refuse("plates-not-owned", { mass: massKg, unit, owned: plate.owned });
     }
     heightCm += plate.thicknessCm;
   }
