@@ -42,6 +42,13 @@ test("who has rows under a name that is asked about is not told to begin, but wh
   expect(whyOf(book, "Jo Renwick")).not.toContain("under Rows");
 });
 
+test("a line read first for a name that waits says so in the list, not the usual hold", () => {
+  const alone = lineOf(workbook([], "Jo Renwick"), "Petra Sands");
+  expect([alone.odd, alone.brief.includes("under “")]).toEqual([false, false]);
+  const line = lineOf(workbook([], "Petra Sandz"), "Petra Sands");
+  expect([line.odd, line.brief]).toEqual([true, "8 rows under “Petra Sandz” may be Petra Sands"]);
+});
+
 test("a spell that was left out is named before anything is lifted, also under a name that is asked about", () => {
   const told = "Availability C2 does not count: read it before anything is lifted";
   const unread = (name: string) => workbook([[name, "2026-06-09", "protocol day 2"]], "Jo Renwick");

@@ -37,6 +37,8 @@ export function weekLine(
   const about = athleteNamed(state.read.rows.athletes, line.athlete);
   const { names, spells } = state.waiting(line.athlete);
   const waits = [...spells, ...names];
+  // A name that waits is told first where nothing else makes the line one to read first.
+  const [first] = line.odd ? spells : waits;
   // Whose rows wait under another name is not without rows.
   const reasons = line.reasons.filter(({ code }) => code !== "no-sets-yet" || names.length === 0);
   const word = line.not === "out" ? "out" : holdWords(season);
@@ -47,7 +49,7 @@ export function weekLine(
     odd: line.odd || waits.length > 0,
     word,
     dress: dressOf(word),
-    brief: spells[0]?.brief ?? (told(briefWords({ ...line, reasons })) || (names[0]?.brief ?? "")),
+    brief: first?.brief ?? (told(briefWords({ ...line, reasons })) || (names[0]?.brief ?? "")),
     why: [
       ...(byHand.length > 0 ? [byHandWords(byHand)] : []),
       ...waits.map((one) => `${waitingWords.whole(one)}.`),
