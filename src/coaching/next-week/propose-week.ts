@@ -33,7 +33,7 @@ import { plannedStep } from "./planned-step";
 import type { PresentStep } from "./present-step";
 import { sessionProposer } from "./propose-session";
 import type { LineGiven, ProposedWeek } from "./proposed-line";
-import { guardOf, toldGuardOf } from "./reserve-guard";
+import { guardAgainst, guardOf, toldGuardOf } from "./reserve-guard";
 import { sessionSteps } from "./session-steps";
 import { inTurnOn } from "./turn-of-week";
 import { gymPlates } from "./usual-plates";
@@ -141,7 +141,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     const planned = { block: { sets, reps }, loadKg, otherwise: null };
     return sessionOf(one, planned, isLift ? null : { ...other, loadKg });
   });
-  const dropped = droppedReasons(step, guardKg, rest);
+  const dropped = droppedReasons(step, guardAgainst(state, step), rest);
   const cut = sessions.find(({ day }) => cutOn(day));
   const reasons = [
     ...absent,

@@ -22,6 +22,12 @@ export function toldGuardOf(state: AthleteState, step: PresentStep): number | nu
   return seenKg === null ? guardKg : Math.min(guardKg ?? seenKg, seenKg);
 }
 
+/** What speaks against a load lifted before: a set that left more than the chart tells of does not. */
+export function guardAgainst(state: AthleteState, step: PresentStep): number | null {
+  const isPastChart = step.block.reps + (step.plannedReserve ?? 0) > chartReps;
+  return state.strengthLowKg ?? (isPastChart ? null : strengthSeen(step));
+}
+
 /** What left fewer than two is not gone on from because an estimate says more; without one it guards itself. */
 export function seenLessThanEstimated(state: AthleteState, step: PresentStep): boolean {
   return state.strengthLowKg !== null && fewLeft(step);

@@ -252,6 +252,22 @@ test("a load that is lighter for no reason in the rows is gone on from, and aske
   expect(weekOf("2026-05-04", away, {}, weak).said.join()).not.toMatch(/Lighter/);
 });
 
+test("light threes with many repetitions left, after heavy fives, are asked about", () => {
+  // Eight left of three are more than the chart's ten: they do not say that 75 kg is too much.
+  const week = (left: number) =>
+    weekOf("2026-05-04", [
+      ...session(name, "2026-04-28", { sets: 5, reps: 5, loadKg: 75, markerKg: 50 }),
+      ...session(
+        name,
+        "2026-04-30",
+        { sets: 5, reps: 3, loadKg: 60, markerKg: 50 },
+        { repsInReserve: left },
+      ),
+    ]).said.join();
+  expect(week(8)).toMatch("Lighter than the 75 kg before it, and no row says why");
+  expect(week(7)).not.toMatch(/Lighter/);
+});
+
 test("nobody is sent back to a load from before pain or a limit", () => {
   const slow = (over: Partial<LiftingSet> = {}) => [
     ...twoWeeks,
