@@ -5,7 +5,7 @@ import type { Race } from "../record/race";
 import { mostSessions } from "../season/usual-sessions-a-week";
 import type { AthleteState } from "./athlete-state";
 import type { BarInUse } from "./bar-in-use";
-import type { InTurn } from "./in-turn";
+import type { EasedTurn } from "./eased-turns";
 import type { LineReason } from "./line-reason";
 import type { PresentStep } from "./present-step";
 import type { ProposedSession } from "./proposed-line";
@@ -34,12 +34,12 @@ export function dropReasons([first]: readonly ProposedSession[]): LineReason[] {
 /** What is done in turn with the lift, as it was done last: no step of it is reckoned. */
 export function inTurnReasons(
   sessions: readonly ProposedSession[],
-  inTurn: ReadonlyMap<Day, InTurn>,
+  inTurn: ReadonlyMap<Day, EasedTurn>,
 ): LineReason[] {
   return sessions.flatMap(({ day, sets, reps, loadKg, instead }) => {
-    const other = inTurn.get(day);
-    if (other === undefined || (instead !== null && instead.reason !== "in-turn")) return [];
-    const { exercise, loadKg: lastKg } = other;
+    const turn = inTurn.get(day);
+    if (turn === undefined || (instead !== null && instead.reason !== "in-turn")) return [];
+    const { exercise, loadKg: lastKg } = turn.last;
     const code = loadKg === lastKg ? "in-turn" : "in-turn-eased";
     return [{ code, facts: { day, exercise, sets, reps, kg: loadKg } }];
   });

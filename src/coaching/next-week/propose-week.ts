@@ -3,17 +3,15 @@ import type { Block } from "../blocks/block";
 import { fineStep, gymStepKg } from "../blocks/gym-step";
 import { type Restart, restartAfter } from "../blocks/restart";
 import { stepSizeOf } from "../blocks/step-size";
-import { wayBack } from "../blocks/way-back";
 import type { Day } from "../calendar/day";
-import { exerciseKey } from "../record/exercise-key";
 import { daysSinceMarathon, raceNear } from "../season/race-hours";
 import { mostSessions } from "../season/usual-sessions-a-week";
 import type { AthleteState } from "./athlete-state";
 import { barLoad } from "./bar-load";
 import { chosenDays } from "./chosen-days";
 import { dayReasons } from "./day-reasons";
+import { easedTurns } from "./eased-turns";
 import { gapBefore } from "./gap-before";
-import type { InTurn } from "./in-turn";
 import {
   absenceReasons,
   contactReasons,
@@ -35,7 +33,6 @@ import { sessionProposer } from "./propose-session";
 import type { LineGiven, ProposedWeek } from "./proposed-line";
 import { guardAgainst, guardOf, toldGuardOf } from "./reserve-guard";
 import { sessionSteps } from "./session-steps";
-import { inTurnOn } from "./turn-of-week";
 import { gymPlates } from "./usual-plates";
 import { weekFrame } from "./week-frame";
 
@@ -73,6 +70,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const gap = gapBefore({ lastDay: step.trainedDay, firstDay, monday, asOf, mayLift });
   const rest = restartAfter(gap, sessionsAWeek);
   const marathonDays = daysSinceMarathon(firstDay, races, rules);
+  const easedNow = rest !== null || marathonDays !== null;
   const chosen = chosenDays(days, change.day, frame.wanted);
   const racing = chosen.some(({ day }) => cutOn(day));
   const planned = plannedStep({
@@ -106,7 +104,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const halved = (sets: number) => (planned.halfSets ? Math.max(1, Math.ceil(sets / 2)) : sets);
   const setsOf = (one: Block, day: Day) => change.sets ?? frame.setsOn(halved(one.sets), day);
   // Who comes back lands less, too, not only lifts less.
-  const eased = rest !== null || marathonDays !== null || isStrained(state);
+  const eased = easedNow || isStrained(state);
   const sessionOf = sessionProposer({
     ...given,
     races,
@@ -119,27 +117,27 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     setsOf,
     bar,
   });
-  const turns = inTurnOn(
+  const turns = easedTurns(
     chosen.map(({ day }) => day),
     step,
+    {
+      loadKg: planned.loadKg,
+      now: easedNow,
+      monday,
+      gradeKg: size.stepKg,
+      wholeKg: usualSize.stepKg,
+      sessionsAWeek,
+    },
   );
   // A load or block set by hand is the lift's own: then it is lifted, whoever's turn it is.
   const inTurn = byHand && turns.size === chosen.length ? new Map<Day, never>() : turns;
-  const share = rest === null && marathonDays === null ? 1 : planned.loadKg / step.loadKg;
-  // What was not done yet since a break comes back in the lift's grades.
-  const back = share === 1 ? wayBack(step.sessions, sessionsAWeek, monday, size.stepKg) : null;
-  const shareOf = ({ lastDay }: InTurn) =>
-    back !== null && lastDay < back.sinceDay ? planned.loadKg / back.beforeKg : share;
   // A day set by hand comes first and may lie after the other: steps go by day.
   const before = (day: Day) => chosen.filter((one) => one.day < day && !inTurn.has(one.day)).length;
   const sessions = chosen.map((one) => {
-    const other = inTurn.get(one.day);
-    if (other === undefined) return sessionOf(one, steps[before(one.day)]!, null);
-    const { sets, reps, exercise } = other;
-    const loadKg = easedTo(other.loadKg, shareOf(other), usualSize.stepKg);
-    const isLift = exerciseKey(exercise) === exerciseKey(step.exercise);
-    const planned = { block: { sets, reps }, loadKg, otherwise: null };
-    return sessionOf(one, planned, isLift ? null : { ...other, loadKg });
+    const turn = inTurn.get(one.day);
+    return turn === undefined
+      ? sessionOf(one, steps[before(one.day)]!, null)
+      : sessionOf(one, turn.step, turn.otherLift);
   });
   const dropped = droppedReasons(step, guardAgainst(state, step), rest);
   const cut = sessions.find(({ day }) => cutOn(day));
@@ -147,7 +145,9 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     ...absent,
     ...swapReasons(sessions, who),
     // Of a week without the lift its step says nothing, but what takes load off everything does.
-    ...(inTurn.size < chosen.length || share !== 1 ? [...planned.reasons, ...first.reasons] : []),
+    ...(inTurn.size < chosen.length || (easedNow && planned.loadKg !== step.loadKg)
+      ? [...planned.reasons, ...first.reasons]
+      : []),
     ...inTurnReasons(sessions, inTurn),
     ...dropped,
     ...newLiftReasons(step),
@@ -178,10 +178,6 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
 /** Sore, unwell, or well below usual on the last day. */
 const isStrained = ({ soreness, unwellDay, lastWord }: AthleteState) =>
   soreness !== null || unwellDay !== null || lastWord === "well below usual";
-
-/** A load in whole steps, at or under so much of it; itself where nothing is taken off. */
-const easedTo = (loadKg: number, share: number, stepKg: number) =>
-  share === 1 ? loadKg : Math.floor((share * loadKg) / stepKg + 1e-9) * stepKg;
 
 /** Worth reading before writing. */
 const isReadFirst = (
