@@ -1,4 +1,4 @@
-import { saysAbsent } from "../coaching/availability/says-absent";
+import { saysAbsent, saysAway } from "../coaching/availability/says-absent";
 import { type Beside, saysUnwell } from "../coaching/diary/says-unwell";
 import type { Cells } from "../rows/cells";
 import { cellAddress } from "../rows/value/cell-address";
@@ -21,7 +21,7 @@ export function wordsCell(
 ): { readonly cell: string; readonly words: string } {
   const { row, column, text, beside } = of;
   const said = (cells[row - 1] ?? []).flatMap((cell, at) =>
-    typeof cell === "string" && (saysUnwell(cell, beside) || saysAbsent(cell))
+    typeof cell === "string" && (saysUnwell(cell, beside) || saysAbsent(cell) || saysAway(cell))
       ? [{ words: cell.trim(), at: at + 1 }]
       : [],
   );

@@ -102,8 +102,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   sore: ({ value, day }) => `Soreness ${value} on ${dayWords(Number(day))}: ask first.`,
   unwell: ({ day, place }) =>
     `Pain or illness was noted on ${dayWords(Number(day))} (${place}): ask before anything is lifted, and write in the Availability tab what is allowed.`,
-  absence: ({ day, place, words }) =>
-    `Absence written for ${dayWords(Number(day))} (${place})${words === "" ? "" : `: “${words}”`}. Ask before anything is lifted, and write in the Availability tab what is allowed.`,
+  absence: ({ day, from, place, words }) =>
+    `Absence written for ${from === day ? "" : "the week of "}${dayWords(Number(from))} (${place})${words === "" ? "" : `: “${words}”`}. Ask before anything is lifted, and write in the Availability tab what is allowed.`,
   "contacts-halved": "Ground contacts halved.",
   "above-usual": "Last session above usual: no load is added for that.",
 };

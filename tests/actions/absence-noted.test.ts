@@ -94,6 +94,36 @@ test.each<readonly [string, Tabs, string, string]>([
   expect(lineOf(tabs).why).toContain(told("28 May", place, words));
 });
 
+test("words of a week are told as the week's, and once wherever they stand twice", () => {
+  const weeks = [
+    ["Squat", "19 May 2026", "21 May 2026", "Notes", "26 May 2026", "28 May 2026", "Notes"],
+    [names[0], "80x5x5", "80x5x5", "", "", "", "camp until 4 June"],
+    [names[1], "70x5x5", "70x5x5", "", "70x5x5", "", ""],
+  ];
+  expect(lineOf({ Gym: weeks }).why[0]).toBe(
+    "Absence written for the week of 25 May (Gym G2): “camp until 4 June”. Ask before anything is lifted, and write in the Availability tab what is allowed.",
+  );
+  const day = [28, "back squat", 80, 5, "away until 12 June"];
+  const twice = lineOf(
+    rows(
+      "Sets",
+      sets,
+      day,
+      day.map((cell) => (cell === 80 ? 85 : cell)),
+    ),
+  );
+  expect(twice.why.filter((one) => one.includes("Absence"))).toHaveLength(1);
+});
+
+test("a form's answer that begins with the day is told by its own cell", () => {
+  const form = rows(
+    "Diary",
+    ["Date", "Athlete", "Pain?", "Note"],
+    [28, "keine 🙂", "Ab 1.6. eine Woche weg"],
+  );
+  expect(lineOf(form).why).toContain(told("28 May", "Diary D2", "Ab 1.6. eine Woche weg"));
+});
+
 test("an injury of before the last days is asked about until something is lifted", () => {
   const early = grid(
     "Squat",

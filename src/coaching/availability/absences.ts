@@ -7,6 +7,8 @@ import { saysAbsent, saysAway } from "./says-absent";
 /** Words of an absence that the rows have not ended yet. */
 export type Absence = {
   readonly day: Day;
+  /** First day of a week whose words they are; the day itself otherwise. */
+  readonly from: Day;
   /** As the cell says it; "" of a private row. */
   readonly words: string;
   /** Tab and cell, "Gym E3". */
@@ -36,9 +38,10 @@ export function absences(
     if (done.some((one) => one > day && one <= asOf)) continue;
     const besideDone = beside === "diary" || done.some((one) => one >= from && one <= day);
     const says = besideDone ? saysAway(text) : saysAbsent(text) || saysUnwell(text, beside);
-    const before = latest.get(text);
-    if (!says || (before !== undefined && before.day >= day)) continue;
-    latest.set(text, { day, ...at() });
+    if (!says) continue;
+    const said = at();
+    const key = said.words || said.place;
+    if ((latest.get(key)?.day ?? -Infinity) < day) latest.set(key, { day, from, ...said });
   }
   return [...latest.values()].sort((a, b) => a.day - b.day);
 }

@@ -4,7 +4,7 @@ const word = (pattern: string) => `(?<!\\p{L})(?:${pattern})(?!\\p{L})`;
 const absent = word(
   [
     "absen\\p{L}*|away|holidays?|vacation|(?:on|annual|sick|parental|maternity) leave|abroad|camp|trip|exams?",
-    "injur(?:y|ed|ies)|unable|unavailable|unfit|rehab|hospital|surgery|operation",
+    "injur(?:y|ed|ies)|unable|unavailable|unfit|rehab|physio\\p{L}*|hospital|surgery|operation",
     "not (?:available|here|in|there|fit|training)|(?:can'?t|can’t|cannot|can not|no) (?:train\\p{L}*|lift\\p{L}*|make it)",
     "abwesen\\p{L}*|urlaub|ferien|verreist|trainingslager|lehrgang|klassenfahrt|prüfung\\p{L}*|reha|krankenhaus",
     "verletzt|verletzung|krankgeschrieben|krank gemeldet|nicht (?:da|dabei|fit)|kann nicht|fällt aus|pausiert",
@@ -21,7 +21,7 @@ const begun = "(?:^|[.;,:(–—-]\\s*|(?<!\\p{L})(?:is|am|be|bin|ist|i'm|i’m)
 const times =
   "holidays?|vacation|leave|camp|abroad|exams?|urlaub|ferien|verreist|trainingslager|lehrgang|klassenfahrt";
 const toCome = new RegExp(
-  `${begun}(?:out|off|weg|fort|away|absent|abwesend)\\s*[-–—,(]?\\s*(?:${ends}|\\d)|${begun}(?:away|absent|abwesend) (?:from|ab)|${word(times)}.{0,20}?(?:${word(`${ends}|from|ab`)}|\\d)`,
+  `${begun}(?:out|off|weg|fort|away|absent|abwesend)\\s*[-–—,(]?\\s*(?:${ends}|\\d)|${begun}(?:away|absent|abwesend) (?:from|ab)|${word(times)}.{0,20}?(?:${word(`${ends}|from|ab`)}|\\d)|${word("(?:next|nächste\\p{L}*|from|ab) (?:\\d|week|month|woche|monat|mon|tue|wed|thu|fri|sat|sun|die|mit|don|fre|sam)\\S*")}.{0,25}?${word(`away|weg|nicht da|${times}`)}`,
   "iu",
 );
 

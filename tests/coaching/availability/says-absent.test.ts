@@ -50,6 +50,8 @@ test.each([
   "camp next week",
   "is out until Friday",
   "Urlaub ab Montag",
+  "Ab 18.5. eine Woche weg",
+  "next week away",
   "out – back w/c 1 June",
 ])("“%s” beside something done names when somebody will be away", (words) => {
   expect(saysAway(words)).toBe(true);
@@ -57,6 +59,7 @@ test.each([
 
 test.each([
   "bar drifted away from me",
+  "next rep away from rack",
   "knees out until lockout",
   "injured",
   "holiday",
