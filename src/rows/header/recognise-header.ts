@@ -4,6 +4,7 @@ import { type Unit, unitOf } from "../value/units";
 import type { Column } from "./column";
 import { tableColumns } from "./columns";
 import { headerWords } from "./header-words";
+import { withoutRemarks } from "./heading-remarks";
 
 export type RecognisedHeader = {
   readonly fields: Readonly<Record<string, Column>>;
@@ -35,16 +36,13 @@ export function recogniseHeader(table: TableName, row: readonly unknown[]): Reco
   const reps: { number: number; column: Column }[] = [];
   const unknown: number[] = [];
   for (let index = 0; index < row.length; index++) {
-    const cell = row[index];
+    const cell = bareHeading(table, row[index]);
     const { words, unit } = headerWords(cell);
     if (words === "" && unit === null) continue;
-    const column: Column = { index, unit, heading: String(cell).trim(), words };
+    const column: Column = { index, unit, heading: String(row[index]).trim(), words };
     const rep = table === "Sets" ? numbered.exec(words) : null;
     const spelled = table === "Sets" && orderFromWords(cell) !== null ? "scheme" : undefined;
-    const field =
-      spelled ??
-      meaningOf(lookup, words) ??
-      (namesUnit(words, unit) ? lookup.get(unit.name) : undefined);
+    const field = spelled ?? namedBy(lookup, words, unit);
     // Where both stand, "Day" is the weekday and "Date" the day.
     const dated =
       field === "day" && /^dat/.test(words) && /^(?:day|tag)$/.test(fields.day?.words ?? "");
@@ -58,6 +56,16 @@ export function recogniseHeader(table: TableName, row: readonly unknown[]): Reco
   reps.sort((a, b) => a.number - b.number);
   return { fields, repColumns: reps.map((rep) => rep.column), unknown };
 }
+
+/** A heading without what its brackets ask or explain, where the table knows it then; as it is otherwise. */
+export const bareHeading = (table: TableName, heading: unknown): unknown =>
+  withoutRemarks(heading, (bare) => {
+    const { words, unit } = headerWords(bare);
+    return namedBy(headingLookup(table), words, unit);
+  }) ?? heading;
+
+const namedBy = (lookup: ReadonlyMap<string, string>, words: string, unit: Unit | null) =>
+  meaningOf(lookup, words) ?? (namesUnit(words, unit) ? lookup.get(unit.name) : undefined);
 
 /** A unit alone ("Kilos", "m·s⁻¹"), or "Best m/s": of speeds alone the word beside it leaves no other meaning. */
 function namesUnit(words: string, unit: Unit | null): unit is Unit {

@@ -1,6 +1,6 @@
 import type { Column } from "../../header/column";
 import { headerWords, longestHeading, plainWords } from "../../header/header-words";
-import { recogniseHeader } from "../../header/recognise-header";
+import { bareHeading, recogniseHeader } from "../../header/recognise-header";
 import { isBlank } from "../../value/blank";
 import { orderFromWords } from "../shorthand/scheme-order";
 
@@ -34,9 +34,10 @@ export function isFigure({ field, set, column }: HeadingParts): boolean {
 /** Takes a heading apart; `index` is its column, from 0. */
 export function headingParts(cell: unknown, index: number): HeadingParts {
   const text = isBlank(cell) ? "" : String(cell);
-  const written = text.length > longestHeading ? "" : text.trim();
+  const heading = text.length > longestHeading ? "" : text.trim();
+  const written = String(bareHeading("Sets", heading));
   const { words, unit } = headerWords(written);
-  const column: Column = { index, unit, heading: written, words };
+  const column: Column = { index, unit, heading, words };
   const tokens = written
     .replace(/[()[\]{}:;,|_]/g, " ")
     .split(/\s+/)
