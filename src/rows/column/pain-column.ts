@@ -23,7 +23,8 @@ export function painColumn(view: TableView, column: Column | undefined): CellRea
     if (holdsNothing(line[column.index]) && !symptomWords(`${line[column.index]}`).length)
       return "";
     const said = read(line, row);
-    if (said === "" || none.test(said)) return "";
+    // "Keine 🙂" is none as well.
+    if (said === "" || none.test(said.replace(/(?<=\p{L})[^\p{L}\p{N}]+$/u, ""))) return "";
     // Who says it in words is not said to have said the heading's, too.
     if (symptomWords(said).length > 0) return said;
     // Two of five is more than two of ten.

@@ -13,6 +13,9 @@ const rated: readonly (readonly [string, RegExp])[] = [
   ["mood", /\b(mood|stimmung|laune)\b/],
 ];
 
+/** Now and then somebody writes "about 6" where all others write a figure. */
+const mostlyFigures = 0.8;
+
 /** Answered in any way. */
 const told: readonly (readonly [string, RegExp])[] = [
   [
@@ -34,7 +37,8 @@ export function askedInWords(words: string, sample: readonly unknown[]): string 
   const fields = [...(enough ? rated : []), ...told].filter(([, pattern]) => pattern.test(words));
   const [asked, ...others] = fields;
   if (asked === undefined || others.length > 0) return null;
-  return told.includes(asked) || sample.every(isFigure) ? asked[0] : null;
+  const figures = sample.filter(isFigure).length;
+  return told.includes(asked) || figures >= mostlyFigures * sample.length ? asked[0] : null;
 }
 
 const isFigure = (cell: unknown): boolean =>

@@ -34,6 +34,13 @@ test("what hurts stands in the note behind the heading's words; that nothing doe
   ]);
 });
 
+test("a smile or a stop behind it leaves a no a no, and a pain a pain", () => {
+  expect(notes("Any pain?", "keine 🙂", "No!", "nothing 👍🏻", "no…", "calf 😬")).toEqual([
+    ...["", "", "", ""],
+    "Any pain?: calf 😬",
+  ]);
+});
+
 test("“ill” is the answer of a column of illness, and “no, but tight” is no denial", () => {
   expect(notes("Illness", "ill", "sick", "no, but tight")).toEqual([
     "ill",

@@ -48,6 +48,8 @@ test.each([
   ["How stressed today?", [3, "A3"], null],
   ["How stressed today?", [3, true], null],
   ["How stressed today?", ["3 of 5", "~4"], "stress"],
+  ["How stressed today?", [3, 4, 2, 3, "very"], "stress"],
+  ["How stressed today?", [3, 4, 2, "very"], null],
   ["How is your mood today", ["7", "8"], "mood"],
   ["Wie viele Stunden hast du geschlafen", ["7,5", 8], "sleepH"],
   ["How are the shoes", [3, 4], null],

@@ -86,7 +86,9 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
     const number = /^(\d+(?:[.,]\d+)?|[.,]\d+)(kg|lbs?)?$/i.exec(bare);
     const ramp = rampIn(bare);
     const paired = loadAndSpeed.exec(bare);
-    if (ramp !== null) groups.push(...ramp);
+    // "3/10" rates something out of ten.
+    if (/^\d{1,2}\/10$/.test(bare)) words.push(token);
+    else if (ramp !== null) groups.push(...ramp);
     else if (paired !== null) {
       const [, load, unit, speed] = paired;
       groups.push({ load: asNumber(load!), unit: unitOf(unit), reps: null, sets: 1 });
