@@ -45,6 +45,15 @@ export function findTables(
     const ofOne = all.find(({ lacking, fit }) => lacking && fit >= 0.5);
     // "Name: …" above the rows of one athlete is no table of athletes.
     const outdone = best?.table === "Athletes" && (ofOne?.fit ?? 0) > best.fit;
+    if (best?.table === "Jumps" && best.bare === true) {
+      // Dates, names and exercises are of a log of sets where sets stand beside them.
+      const sets = read("Sets");
+      if (sets.layout === "rows of several sets" && sets.reading.rowsRead > 0) {
+        const found = { tab: name, table: "Sets" as const, understanding: sets };
+        const sureness = 0.9 * shareRead(sets.reading);
+        return [{ ...found, sureness }, ...jumpsAmong(name, cells, options)];
+      }
+    }
     if (best !== undefined && best.fit >= 0.5 && !outdone) {
       const lead = best.fit - (second?.fit ?? 0);
       const understanding = read(best.table);

@@ -243,6 +243,34 @@ test("days and athletes with a jump alone are jumps, also in a tab that speaks o
     expect(found(name, ...rows)).toEqual([["Jumps", 0.9]]);
 });
 
+test("sets in shorthand are sets whatever stands above them, with the jumps of the log", () => {
+  const log = (heading: string, ...cells: readonly string[]) =>
+    findTables(
+      [
+        {
+          name: "Tab 1",
+          cells: [
+            ["Date", "Athlete", "Exercise", heading],
+            ...cells.map((cell, at) => [`2026-05-0${at + 1}`, "Ilka Brandmoor", "squat", cell]),
+          ],
+        },
+      ],
+      { today },
+    ).map(({ table, sureness, understanding: { reading } }) => [
+      table,
+      sureness >= 0.6,
+      reading.records.length,
+      reading.issues.length,
+    ]);
+  for (const heading of ["Work", "Done", "What we did", "Zq"])
+    expect(log(heading, "80x5x5 @ .62", "85x5x5", "5x5 80")).toEqual([["Sets", true, 15, 0]]);
+  // A word now and then is no other column, most of them are.
+  expect(log("Work", "80x5", "80x5", "80x5", "80x5", "rest")).toEqual([["Sets", true, 4, 0]]);
+  expect(log("Work", "80x5", "rest", "easy")[0]![0]).not.toBe("Sets");
+  // A load column of its own is what it is.
+  expect(log("Load", "80x5x5", "85x5x5")).toEqual([["Sets", true, 10, 0]]);
+});
+
 test("what coaches call a tab speaks for its table", () => {
   const squad = [
     ["Name", "Event", "Years lifting", "Since"],

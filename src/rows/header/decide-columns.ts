@@ -1,4 +1,6 @@
 import type { Cells } from "../cells";
+import { noSense } from "../layout/shorthand/scheme-order";
+import { isShorthand, setCell } from "../layout/shorthand/set-cell";
 import { editDistance } from "../name/edit-distance";
 import type { TableName } from "../table-name";
 import { weekdayOfWord } from "../value/day-text";
@@ -147,6 +149,9 @@ export function decideColumns(
     } else if (fit?.field === "day" && words === "") {
       fields.day = column;
       say(column, "day", "values", 0.9, sample);
+    } else if (table === "Sets" && free.includes("load") && inShorthand(free, sample)) {
+      fields.scheme = column;
+      say(column, "scheme", "values", 0.9, sample);
     } else if (headsNotes.test(words) || (fields.day !== undefined && sample.every(isWeekday))) {
       // Words for people, beside a table that keeps none or has its own, and weekdays beside dates: left where they stand.
       say(column, null, "heading", 1, sample);
@@ -165,6 +170,12 @@ export function decideColumns(
   }
   return { header: { fields, repColumns: header.repColumns, unknown }, decisions, questions };
 }
+
+/** "80x5x5 @ .62" says what it is whatever stands above it. */
+const inShorthand = (free: readonly string[], sample: readonly unknown[]) =>
+  free.includes("scheme") &&
+  sample.filter((cell) => typeof cell === "string" && isShorthand(setCell(cell, noSense))).length >=
+    0.8 * sample.length;
 
 const isWeekday = (cell: unknown) =>
   typeof cell === "string" && weekdayOfWord(cell.trim()) !== null;
