@@ -4,6 +4,9 @@ import type { Written } from "../diary/unwell-day";
 import type { AvailabilitySpell } from "../record/availability-spell";
 import { saysAbsent, saysAway } from "./says-absent";
 
+/** Days an absence to come is told for, whatever is done in between (common practice, no source). */
+const aheadDays = 14;
+
 /** Words of an absence that the rows have not ended yet. */
 export type Absence = {
   readonly day: Day;
@@ -16,8 +19,8 @@ export type Absence = {
 };
 
 /**
- * What was written of an athlete's absence and still holds: nothing was done since, and Availability has
- * not said since what is allowed. In place of something done it need only say so; beside something done,
+ * What was written of an athlete's absence and still holds: nothing was done since, or it named a time to
+ * come, and Availability has not said since what is allowed. In place of something done it need only say so; beside something done,
  * or in the diary, it names a beginning or an end. Of the same words the latest; days to come are among them.
  *
  * @param written of one athlete, in any order
@@ -35,7 +38,9 @@ export function absences(
       spell.mayDo === "out" && spell.from <= day && (spell.until ?? day) >= day;
     if (spells.some((spell) => spell.from >= from || isOut(spell))) continue;
     const done = doneOn(beside);
-    if (done.some((one) => one > day && one <= asOf)) continue;
+    const since = done.some((one) => one > day && one <= asOf);
+    // What was done since was before they left.
+    if (since && !(saysAway(text) && asOf - day <= aheadDays)) continue;
     const besideDone = beside === "diary" || done.some((one) => one >= from && one <= day);
     const says = besideDone ? saysAway(text) : saysAbsent(text) || saysUnwell(text, beside);
     if (!says) continue;

@@ -42,6 +42,14 @@ test("beside something done, and in the diary, only words that name a time are a
   expect(told([written(90, "camp", { from: 84 })], [83])).toEqual(["90 camp"]);
 });
 
+test("an absence to come is not ended by what is done before it, for two weeks", () => {
+  const away = (day: number) => told([written(day, "away from Monday")], [day, day + 1, 99]);
+  expect(away(86)).toEqual(["86 away from Monday"]);
+  expect(away(85)).toEqual([]);
+  // Without anything done since it holds on.
+  expect(told([written(50, "away from Monday")], [50])).toEqual(["50 away from Monday"]);
+});
+
 test("the same words of several days are told once, of the latest; other words in order, days to come too", () => {
   const all = [
     written(95, "injured"),
