@@ -6,7 +6,7 @@ import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 
 const summary = new Set(
-  "avg average mean max min sum total totals count sd median schnitt mittel mittelwert durchschnitt summe gesamt ø subtotal best range".split(
+  "avg average mean max min sum total totals count sd median schnitt mittel mittelwert durchschnitt summe gesamt ø subtotal best bestwert range".split(
     " ",
   ),
 );

@@ -31,6 +31,13 @@ test.each([
   ["5x15*", "5x15 ✗ *"],
   ["5x15 ** o", "5x15 ✗ **"],
   ["5x15†", "5x15 ✗ †"],
+  // No plate is as heavy: a height with the mark of a footnote.
+  ["27,5*", "27,5 high *"],
+  ["31 cm *", "31 cm high *"],
+  ["25.5† late", "25.5 high (late) †"],
+  ["20*", "20 ✗ *"],
+  ["25*", "25 ✗ *"],
+  ["20 cm*", "20 cm high *"],
   ["4x15 o / 5x15 x-", "4x15 ✓ | 5x15 ✗"],
   ["4x15 o / +5 o / + 2x5 x", "4x15 ✓ | 4x15+5 ✓ | 4x15+5+2x5 ✗"],
   ["5x15 hands on knees", "5x15 ✓ (hands on knees)"],

@@ -30,7 +30,11 @@ const stacked = new RegExp(
 );
 const number = String.raw`(?:\d+(?:[.,]\d+)?|[.,]\d+)`;
 // "5 x 15" is a stack, "41 in sand" names no inches.
-const measured = new RegExp(`^(${number})\\s*(cm|"|(?:m|in)$)?(?:\\s+(?![x×*+]\\s*\\d)(\\D.*))?$`);
+const measured = new RegExp(
+  `^(${number})\\s*(cm|"|(?:m|in)$)?\\s*(\\*+|†)?(?:\\s+(?![x×*+]\\s*\\d)(\\D.*))?$`,
+);
+
+const asNumber = (text: string) => Number(text.replace(",", "."));
 
 /** Common practice, no source. */
 const heaviestPlateKg = 25;
@@ -58,16 +62,21 @@ export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
   const each = text.replace(/\s*cm\b/gi, "").split(/\s*;\s*|,\s+/);
   if (each.length > 1 && each.every((one) => new RegExp(`^${number}$`).test(one))) {
     // No plate is that heavy: "30, 31" are two heights, "15, 20" may be two stacks.
-    const heights = each.every((one) => Number(one.replace(",", ".")) > heaviestPlateKg);
+    const heights = each.every((one) => asNumber(one) > heaviestPlateKg);
     if (!heights || parts.includes("stack")) return { ...nothing, problem: "jump-unread" };
     return { ...nothing, attempts: each.map((height) => ({ height })) };
   }
   const height = measured.exec(text);
-  if (height !== null && !parts.includes("stack"))
+  // "10*" may be a plate that was missed; no plate is as heavy as "31*".
+  const mark = height?.[3] ?? "";
+  const isHeight =
+    mark === "" || height?.[2] !== undefined || asNumber(height![1]!) > heaviestPlateKg;
+  if (height !== null && !parts.includes("stack") && isHeight)
     return {
       ...nothing,
       attempts: [{ height: [height[1], height[2]].filter(Boolean).join(" ") }],
-      note: height[3] ?? "",
+      note: height[4] ?? "",
+      mark,
     };
   const stack = stacked.exec(text);
   if (stack === null) return { ...nothing, problem: "jump-unread" };
