@@ -156,6 +156,19 @@ test("two contacts beside one drop are two jumps from it", () => {
   ]);
 });
 
+test("a drop under the date is no test's name where the row or the title names the test", () => {
+  const tests = (first: string, own: readonly unknown[]) =>
+    understandTable("Jumps", [
+      [first === "" ? "Drop jump" : "", "", "", ""],
+      ["", "", "5 May 2026", "", "28 May 2026", ""],
+      [first, "Athlete", "drop", "height", "drop", "height"],
+      [...own, "Ilka", 30, 31, 30, 32],
+    ]).reading.records.map(({ test, dropCm, heightCm }) => `${test} ${heightCm} from ${dropCm}`);
+  const jumps = ["31 from 30", "32 from 30"];
+  expect(tests("Test", ["depth jump"])).toEqual(jumps.map((one) => `depth jump ${one}`));
+  expect(tests("", [""])).toEqual(jumps.map((one) => `Drop jump ${one}`));
+});
+
 test("contact and flight under one date are one jump, from the drop that stands beside them", () => {
   const reading = jumps(
     ["drop cm", "contact ms", "flight s", "contact ms"],

@@ -44,9 +44,11 @@ function unfoldRow(
   for (const column of block.header.days) groups.add(column);
   const before = new Map<string, unknown>();
   for (const columns of groups.groups) {
-    const { day, column: at } = columns[0]!;
+    const { day, column: at, field: heads } = columns[0]!;
     const { firstRow, lastRow } = block.header;
-    const under = lastRow > firstRow ? testUnderDate(cells[lastRow]![at]) : null;
+    // "Drop" names no test where it is what was dropped from.
+    const mayBeTest = lastRow > firstRow && (heads === null || isPart(heads));
+    const under = mayBeTest ? testUnderDate(cells[lastRow]![at]) : null;
     const { landingStack, dropCm, landingCm } = under === null ? title : jumpTitle(under);
     // What stands beside the figures under one date ("drop cm", "cleared") holds for all of them.
     const others = columns.filter(({ field }) => !isPart(field));
