@@ -214,8 +214,9 @@ function declared(
   const line = cells[row]!;
   const filled = line.filter((one) => !isBlank(one));
   // Sums, and a word alone in its row: a section's name.
-  if (line.some(namesSummary) || (filled.length === 1 && typeof filled[0] === "string"))
-    return true;
+  const [one, ...others] = new Set(filled);
+  // So is a name that stands twice, under two headings of athletes: somebody who did nothing.
+  if (line.some(namesSummary) || (others.length === 0 && typeof one === "string")) return true;
   const heading = (at: number) => plainWords(cells[first - 1]?.[at]);
   const [{ columns, layout }] = all as [Understanding<TableName>];
   if (layout === "not recognised") return true;
