@@ -16,9 +16,10 @@ test("Max and Min stand in the list of athletes, a total below them does not", (
     ["Max", "A"],
     ["min", "B"],
     ["Total", 3],
+    ["Bestwert", 3],
   );
   expect(reading.records.map(({ athlete }) => athlete)).toEqual(["Ilka", "Max", "min"]);
-  expect(counts(reading)).toEqual([3, 0, 0, 2]);
+  expect(counts(reading)).toEqual([3, 0, 0, 3]);
 });
 
 test("Max lifts under another's day, and where a tab is of one lift", () => {
