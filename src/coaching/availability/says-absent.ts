@@ -3,10 +3,10 @@ const word = (pattern: string) => `(?<!\\p{L})(?:${pattern})(?!\\p{L})`;
 /** That somebody is not there, or cannot train (common practice, no source; other languages of memory). */
 const absent = word(
   [
-    "absen\\p{L}*|away|holidays?|vacation|(?:on|annual|sick|parental|maternity) leave|abroad|camp|trip|exams?",
+    "absen\\p{L}*|away|holidays?|vacation|(?:on|annual|sick|parental|maternity) leave|abroad|camp|trip|travell?ing|exams?",
     "injur(?:y|ed|ies)|unable|unavailable|unfit|rehab|physio\\p{L}*|hospital|surgery|operation",
     "not (?:available|here|in|there|fit|training)|(?:can'?t|can’t|cannot|can not|no) (?:train\\p{L}*|lift\\p{L}*|make it)",
-    "abwesen\\p{L}*|urlaub|ferien|verreist|trainingslager|lehrgang|klassenfahrt|prüfung\\p{L}*|reha|krankenhaus",
+    "abwesen\\p{L}*|reise|urlaub|ferien|verreist|trainingslager|lehrgang|klassenfahrt|prüfung\\p{L}*|reha|krankenhaus",
     "verletzt|verletzung|krankgeschrieben|krank gemeldet|nicht (?:da|dabei|fit)|kann nicht|fällt aus|pausiert",
     "vacances|vacaciones|vacanze|vakantie|afwezig|borta|lesionad[oa]|infortunat[oa]|blessée?|geblesseerd|skadad",
   ].join("|"),

@@ -8,6 +8,8 @@ const words = [
   "sore|soreness|stiff|stiffness|tender|tenderness|swelling|swollen|limp|limps|limping",
   "ill|illness|sick|fever|feverish|flu|virus|infection|antibiotics",
   "cough|coughing|cold|throat|chest|nausea|nauseous|vomit|vomited|vomiting|diarrhoea",
+  "(?:rolled|twisted|turned|went over)(?: (?:an?|my|his|her|the|left|right))* ankles?",
+  "(?:tweaked|pulled|twisted)(?: (?:an?|my|his|her|the|left|right))* (?:knee|calf|hamstring|hammy|quad|groin|back|hip)",
   "dizzy|dizziness|faint|fainted|palpitations|concussion",
   "stress fracture|numb|numbness|tingling|unwell|poorly|stomach|bug|headaches?|migraine|covid",
   // French, Spanish, Italian, Dutch and Swedish, of memory.

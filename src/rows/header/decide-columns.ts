@@ -50,7 +50,7 @@ export type DecidedColumns = {
 
 /** Headings of words for people, "coach comments". */
 export const headsNotes =
-  /(?:^| )(?:notes?|comments?|remarks?|notiz(?:en)?|bemerkung(?:en)?|kommentare?)$/;
+  /(?:^| )(?:notes?|comments?|remarks?|notiz(?:en)?|(?:be|an)merkung(?:en)?|kommentare?)$/;
 
 /**
  * Settles every column of a header: by its heading, by a near spelling its values bear out, a column

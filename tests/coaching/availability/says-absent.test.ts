@@ -14,6 +14,7 @@ test.each([
   "away, camp",
   "on holiday",
   "school trip",
+  "WK-Reise",
   "exam week",
   "can’t train",
   "Urlaub bis 12.5.",

@@ -13,6 +13,9 @@ test("pain rated under four of ten is slight; on a shorter scale, or as days, it
 test.each([
   ["stomach bug", ["stomach", "bug"]],
   ["a bit unwell", ["unwell"]],
+  ["rolled left ankle on a root", ["rolled left ankle"]],
+  ["pulled my hamstring", ["pulled my hamstring"]],
+  ["foam rolled calves, pulled the bar", []],
   ["douleur au genou, fièvre", ["douleur", "fièvre"]],
   ["me duele, fiebre", ["fiebre"]],
   ["lite sjuk", ["sjuk"]],

@@ -67,3 +67,40 @@ test("“m/s 1” to “m/s 5” are the speeds of the repetitions", () => {
     ),
   ).toMatchObject(["Sets", { repSpeeds: [0.62, 0.6] }]);
 });
+
+test.each([
+  "Bemerkungen",
+  "Anmerkung",
+  "Kommentare",
+  "Notizen",
+  "Remarks",
+  "Session comment",
+  "Training notes",
+])("what stands under “%s” is read in every table that keeps notes", (heading) => {
+  const day = "2026-05-12";
+  const name = "Ilka Brandmoor";
+  const noteOf = (header: readonly string[], cells: readonly unknown[]) => {
+    const [, record] = recordsOf("", [...header, heading], [...cells, "Wade zwickt"]);
+    return (
+      (record as { note?: string; notes?: string }).note ?? (record as { notes: string }).notes
+    );
+  };
+  const read = "Wade zwickt";
+  expect(
+    noteOf(["Date", "Athlete", "Exercise", "Load (kg)", "Reps"], [day, name, "squat", 80, 5]),
+  ).toBe(read);
+  expect(noteOf(["Date", "Athlete", "Test", "Height (cm)"], [day, name, "CMJ", 31])).toBe(read);
+  expect(noteOf(["Date", "Athlete", "Sleep (h)", "Mood"], [day, name, 8, 3])).toBe(read);
+  expect(noteOf(["Athlete", "From", "May do"], [name, day, "out"])).toBe(read);
+  expect(noteOf(["Athlete", "Group", "Event"], [name, "track", "800 m"])).toBe(read);
+  const runs = findTables([
+    {
+      name: "",
+      cells: [
+        ["Date", "Athlete", "Kind", "Minutes", heading],
+        [day, name, "easy", 40, read],
+      ],
+    },
+  ]);
+  expect(runs[0]!.understanding.reading.notes?.map(({ words }) => words)).toEqual([read]);
+});

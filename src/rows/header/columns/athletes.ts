@@ -1,4 +1,4 @@
-import { athleteHeadings, headings } from "./headings";
+import { athleteHeadings, headings, noteHeadings } from "./headings";
 
 /** Headings of the Athletes table, as coaches write them; the first of each is ours. */
 export const athletesColumns = {
@@ -21,5 +21,5 @@ export const athletesColumns = {
     "sessions a week|sessions per week|gym sessions a week|sessions/week|gym/wk|sessions|einheiten pro woche|gym sessions|sessions week",
   ),
   step: headings("step up|step up in load|load step|step in load|own step|laststeigerung"),
-  notes: headings("notes|note|comment|comments|notiz|bemerkung"),
+  notes: headings(`notes|${noteHeadings}`),
 } as const;

@@ -1,4 +1,4 @@
-import { athleteHeadings, headings } from "./headings";
+import { athleteHeadings, headings, noteHeadings } from "./headings";
 
 /** Headings of the Availability table, as coaches write them; the first of each is ours. */
 export const availabilityColumns = {
@@ -11,5 +11,5 @@ export const availabilityColumns = {
   by: headings("by whom|by|said by|cleared by|decided by|von wem|who says"),
   site: headings("site|where|body part|place|stelle|ort|injury|injury site|verletzung"),
   pain: headings("pain|pain 0-10|pain 0–10|schmerz|pain score"),
-  note: headings("note|notes|comment|comments|reason|why|details|notiz|grund|bemerkung"),
+  note: headings(`${noteHeadings}|reason|why|details|grund`),
 } as const;

@@ -1,4 +1,4 @@
-import { athleteHeadings, dayHeadings, headings } from "./headings";
+import { athleteHeadings, dayHeadings, headings, noteHeadings } from "./headings";
 
 /** Headings of the Sets table, as coaches write them; the first of each is ours. */
 export const setsColumns = {
@@ -34,5 +34,5 @@ export const setsColumns = {
   reserve: headings("reps in reserve|rir|reserve|in reserve|reps left"),
   effort: headings("effort of the set|rpe|set rpe|rpe of set|perceived effort|perceived exertion"),
   by: headings("by|initials|recorded by|coach|entered by|von|kurzel"),
-  note: headings("note|notes|comment|comments|remarks|notiz|notizen|bemerkung|kommentar"),
+  note: headings(noteHeadings),
 } as const;
