@@ -9,11 +9,13 @@ const sameLift = new Map([
   ["high bar back squat", "back squat"],
   ["bs", "back squat"],
   ["kniebeuge", "back squat"],
+  ["kniebeugen", "back squat"],
   ["kb", "back squat"],
 ]);
 
-/** One key for every spelling of a lift. */
+/** One key for every spelling of a lift: "Squats" are the squat, a press is no plural. */
 export function exerciseKey(exercise: string): string {
   const key = nameKey(exercise);
-  return sameLift.get(key) ?? key;
+  const one = /[^s]s$/.test(key) && !sameLift.has(key) ? key.slice(0, -1) : key;
+  return sameLift.get(one) ?? one;
 }

@@ -36,6 +36,13 @@ test.each([
   expect(exerciseKey(written)).toBe("back squat");
 });
 
+test("several of a lift are that lift; a press is no plural", () => {
+  for (const squats of ["Squats", "back squats", "Kniebeugen", "High-bar squats", "BS"])
+    expect(exerciseKey(squats)).toBe("back squat");
+  expect(exerciseKey("Step ups")).toBe(exerciseKey("step up"));
+  expect(exerciseKey("Bench press")).toBe("bench press");
+});
+
 test("another lift is its own, under any spelling", () => {
   expect(exerciseKey(" Front  Squat")).toBe("front squat");
   expect(exerciseKey("split squat")).toBe("split squat");
