@@ -7,6 +7,7 @@ import { plausible } from "../column/quantity";
 import { quantityColumn } from "../column/quantity-column";
 import { textColumn } from "../column/text-column";
 import type { Column } from "../header/column";
+import { plainWords } from "../header/header-words";
 import type { RowNote } from "../layout/row-note";
 import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
@@ -17,6 +18,9 @@ import { readLines } from "./read-lines";
 import { runInWords, runKindIn } from "./run-in-words";
 import { runKinds } from "./run-kinds";
 
+/** A day on which nobody ran, written where the kind of a run would stand. */
+const restDay = /^(?:rest(?: day)?|off|day off|no run|ruhe(?:tag)?|frei|pause)$/;
+
 /** Rows of the Runs table, done or planned. */
 export function readRunRows(view: TableView): Reading<Run> {
   const { fields } = view;
@@ -24,7 +28,9 @@ export function readRunRows(view: TableView): Reading<Run> {
   const readDay = dayColumn(view, fields.day, true, aside);
   const minute = minuteColumn(view, fields.minute);
   const name = textColumn(view, fields.athlete, true);
-  const kind = choiceColumn(view, fields.kind, runKinds, "read on", runKindIn);
+  const kindOf = choiceColumn(view, fields.kind, runKinds, "read on", runKindIn);
+  const kind: typeof kindOf = (line, row) =>
+    restDay.test(plainWords(line[fields.kind?.index ?? -1])) ? null : kindOf(line, row);
   const words = runInWords(view, fields.kind);
   const figures = (of: (field: string) => Column | undefined) => ({
     minutes: lengthColumn(view, of("minutes"), "min", { low: 0, high: 900 }),

@@ -12,7 +12,7 @@ export type SetNumber = { readonly set: number | null; readonly kind: SetKind | 
 
 const blank: SetNumber = { set: null, kind: null };
 
-/** Reader of the set column: "2", "S2", "set 2", "2/3", "wu", "marker". */
+/** Reader of the set column: "2", "2nd", "S2", "set 2", "2/3", "wu", "marker". */
 export function setNumberColumn(
   view: TableView,
   column: Column | undefined,
@@ -25,7 +25,7 @@ export function setNumberColumn(
     const cell = line[index];
     const words = plainWords(cell);
     const numbered =
-      /^(?:set|satz|s|w|ws|work|#)?\s*(\d{1,2})\s*(?:[.)]|\/\s*\d{1,2}|(?:of|von)\s*\d{1,2})?$/.exec(
+      /^(?:set|satz|s|w|ws|work|#)?\s*(\d{1,2})\s*(?:[.)]|st|nd|rd|th|\/\s*\d{1,2}|(?:of|von)\s*\d{1,2})?$/.exec(
         words,
       );
     if (/^w\s*\d/.test(words)) {

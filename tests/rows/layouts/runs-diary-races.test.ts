@@ -457,3 +457,24 @@ test("a grid of lifts in shorthand whose title names none is asked for its lift,
     ]);
   }
 });
+
+test("a day of rest where the kind of a run would stand is no slip", () => {
+  const rows = ["rest", "Rest day", "off", "Ruhetag", "frei"].map((kind, at) => [
+    `2026-05-1${at}`,
+    "Ilka",
+    kind,
+    "",
+  ]);
+  const { reading } = understandTable("Runs", [
+    ["Date", "Athlete", "Kind", "Minutes"],
+    ["2026-05-09", "Ilka", "easy", 40],
+    ...rows,
+    ["2026-05-16", "Ilka", "restless", 30],
+  ]);
+  expect(reading.records.map(({ kind, minutes }) => [kind, minutes])).toEqual([
+    ["easy", 40],
+    ...rows.map(() => [null, null]),
+    [null, 30],
+  ]);
+  expect(problems(reading)).toEqual(["C8 word-unknown: restless"]);
+});

@@ -25,6 +25,8 @@ test.each([
   ["#2", 2, "work"],
   ["ws 2", 2, "work"],
   ["2/3", 2, "work"],
+  ["2nd", 2, "work"],
+  ["Set 3rd", 3, "work"],
   ["2 of 12", 2, "work"],
   ["2 von 3", 2, "work"],
   ["work", null, "work"],
