@@ -55,7 +55,7 @@ function withUnits(cells: Cells, { row, load, unit }: Place): Cells {
     if (at < row || !(at === row || isMass(line[unit]))) return line;
     const one = [...line];
     one[unit] = "";
-    if (at > row) one[load] = withUnit(line[load], String(line[unit]).trim());
+    one[load] = withUnit(line[load], String(line[unit]).trim());
     return one;
   });
 }
@@ -63,7 +63,7 @@ function withUnits(cells: Cells, { row, load, unit }: Place): Cells {
 /** A number with the unit, shorthand with it behind each load ("175x5 lb .62"); all else as written. */
 function withUnit(cell: unknown, unit: string): unknown {
   const text = String(cell).trim();
-  if (typeof cell === "number" || /^[\d.,]+$/.test(text)) return `${text} ${unit}`;
+  if (/^[\d.,]+$/.test(text)) return `${text} ${unit}`;
   if (/kg|lb/i.test(text) || !isShorthand(setCell(cell, noSense))) return cell;
   return text.replace(figures, (some) =>
     some.split(/[^\d.,]+/).some((one) => Number(one.replace(",", ".")) >= leastLoad)

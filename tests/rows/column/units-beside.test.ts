@@ -41,6 +41,8 @@ test("shorthand beside a unit is in that unit, each load of it, unless it says a
       );
   expect(read("175x5")).toEqual(["175 5"]);
   expect(read("175 x 5 .62")).toEqual(["175 5 0.62"]);
+  expect(read("175x5 0.62")).toEqual(["175 5 0.62"]);
+  expect(read("176,2x5")).toEqual(["176 5"]);
   expect(read("175x5, 185x3")).toEqual(["175 5", "185 3"]);
   expect(read("155/165/175")).toEqual(["155", "165", "175"]);
   expect(read("2x5 175")).toEqual(["175 5", "175 5"]);

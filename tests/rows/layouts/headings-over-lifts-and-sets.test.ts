@@ -126,6 +126,12 @@ test.each<Example>([
     ["Squat: Ilka 1 80x? 0.62", "Squat: Ilka 2 85x? 0.58"],
   ],
   [
+    "speeds of repetitions beside numbered loads, of which nobody knows the set",
+    [...lifted, "kg 1", "kg 2", "rep speed 1", "rep speed 2"],
+    [...squatted, 80, 85, 0.62, 0.6],
+    ["Squat: Ilka 1 80x?", "Squat: Ilka 2 85x?", "rep speed 1?", "rep speed 2?"],
+  ],
+  [
     "an athlete whose name ends as a unit does",
     ["Date", "Lift", "Kolb kg", "Kolb reps", "Ilka kg", "Ilka reps"],
     [day, "Squat", 60, 5, 80, 5],

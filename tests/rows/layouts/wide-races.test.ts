@@ -155,6 +155,15 @@ test.each([
   expect(racesIn(cells)).toMatchObject({ races: expected, issues: [], questions });
 });
 
+test("the athletes' heading may stand beside the races' names, behind an empty column", () => {
+  const cells = [
+    ["", "", ...dates.slice(1)],
+    ["", "Athlete", ...races.slice(1)],
+    ...rows.map((row) => ["", ...row]),
+  ];
+  expect(racesIn(cells)).toMatchObject({ races: expected, issues: [], questions: [] });
+});
+
 test("athletes may stand right of their races, under a heading or none", () => {
   const turned = (row: readonly unknown[]) => [...row.slice(1), row[0]];
   for (const heading of ["Athlete", ""]) {

@@ -122,24 +122,20 @@ export function groupsUnder(
 
 const noGroup = "|";
 const keyOf = ({ set, label }: HeadingParts) => `${set}|${label}`;
+/** "v1", "Squat speed 2"; a "rep speed 2" is of the second repetition. */
+const ofNumberedSet = /(?:^|(?<!\brep)\s)(?:speed|speed rep|v|m\/s) ?#?(\d+)$/;
 const ofOneSet = /^(?:speed|reserve|effort|scheme|rep \d+)$/;
 
 /** A kind of set stands for its number; numbered speeds beside numbered loads are those of sets. */
 function ofSet(heading: HeadingParts, numbered: boolean): HeadingParts {
-  const { field, set, label, column } = heading;
+  const { set, label, column } = heading;
   if (set === "" && setKinds.has(plainWords(label))) return { ...heading, set: label, label: "" };
   const kind = set === "" ? /\b(?:warm-?up|w\/u|marker)\b/i.exec(label)?.[0] : undefined;
   if (kind !== undefined && namesLift(label))
     return { ...heading, set: kind, label: label.replace(kind, "").trim() };
-  const rep = /^rep (\d+)$/.exec(field ?? "");
-  if (
-    rep === null ||
-    !numbered ||
-    set !== "" ||
-    !/(?:^|\s)(?:speed|v|m\/s)(?![a-z])/.test(column.words)
-  )
-    return heading;
-  return { ...heading, field: "speed", set: rep[1]! };
+  const number = ofNumberedSet.exec(column.words);
+  if (number === null || !numbered || set !== "") return heading;
+  return { ...heading, field: "speed", set: number[1]! };
 }
 
 /** A figure, or a set that says no more ("Set 2") or only of which lift: "Set 2 RPE" is something else. */
