@@ -49,6 +49,9 @@ test("a reading brings them with its other notes, and none where there are none"
   const ill = read([day, "Ilka", "easy", 40, "windy"], [day, "Bram", "easy", "ill", ""]);
   expect(notes(ill)).toEqual(["E2 Ilka: windy", "D3 Bram: ill"]);
   expect(notes(read([day, "Bram", "easy", "ill", ""]))).toEqual(["D2 Bram: ill"]);
-  const { notes: none, rowsRead } = read([day, "Ilka", "easy", 40, ""]);
-  expect([none, rowsRead]).toEqual([undefined, 1]);
+  // A mark of no figure says nothing more.
+  for (const minutes of [40, "-"]) {
+    const { notes: none, rowsRead } = read([day, "Ilka", "easy", minutes, ""]);
+    expect([none, rowsRead]).toEqual([undefined, 1]);
+  }
 });
