@@ -80,7 +80,13 @@ export const onlyIf = (block: string, load: string): string =>
 export const pageWords = {
   nobodyMoved: "Nobody is slipping or rising: there is no chart to print",
   nothingToPrint: "Nobody lifts in that week: there is no page to print",
-  pages: (count: number) => `${count} ${count === 1 ? "page" : "pages"} ready to print`,
+  /** Long ones run on: how many sheets of paper come of them only the print window knows. */
+  ready: {
+    cards: (count: number) => `${countWords(count, "card")} ready to print`,
+    "rack plan": (count: number) => `${countWords(count, "rack plan")} ready to print`,
+    "week page": () => "Page for the head coach ready to print",
+    pictures: (count: number) => `Charts of ${countWords(count, "athlete")} ready to print`,
+  },
   orIll: "or slower, or ill",
   otherwise: (block: string, load: string) => sentence(onlyIf(block, load)),
   stopByForm: "End a set when the movement goes.",

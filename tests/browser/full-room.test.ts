@@ -67,7 +67,7 @@ test.each([
     await page.getByRole("button", { name, exact: true }).click();
     await idle();
     await page
-      .getByText(/pages? ready to print/)
+      .getByText(/ready to print/)
       .first()
       .waitFor();
     await page.emulateMedia({ media: "print" });

@@ -91,7 +91,7 @@ async function print(name: string): Promise<{ sizes: string[]; articles: number 
   await button(name).click();
   clicks += 1;
   await sidebar
-    .getByText(/pages? ready to print/)
+    .getByText(/ready to print/)
     .first()
     .waitFor();
   await until(async () => (await asked()) > before);

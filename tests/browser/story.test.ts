@@ -95,7 +95,7 @@ test("cards and rack plan are two clicks, the head coach's page another", async 
   const print = async (name: string) => {
     await click(name);
     await inside()
-      .getByText(/pages? ready to print|did not open from here/)
+      .getByText(/ready to print|did not open from here/)
       .first()
       .waitFor(patient);
     await quiet();

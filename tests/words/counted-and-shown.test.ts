@@ -22,7 +22,9 @@ test("one is said as one, and every other number as several", () => {
     "pain or illness: 3 days",
   ]);
   expect(both((n) => pageLabels.setsOf(n, 5))).toEqual(["1 set of 5", "3 sets of 5"]);
-  expect(both(pageWords.pages)).toEqual(["1 page ready to print", "3 pages ready to print"]);
+  expect(both(pageWords.ready.cards)).toEqual(["1 card ready to print", "3 cards ready to print"]);
+  expect(both(pageWords.ready["rack plan"])[1]).toBe("3 rack plans ready to print");
+  expect(both(pageWords.ready.pictures)[0]).toBe("Charts of 1 athlete ready to print");
   expect(both(weekViewWords.write)).toEqual(["Write 1 row", "Write 3 rows"]);
   expect(both((n) => seasonWrittenWords(12, n, []))).toEqual([
     "Season: 12 weeks, 1 cell written.",

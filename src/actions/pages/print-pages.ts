@@ -22,7 +22,8 @@ export function printPages(
   changes: readonly WeekChange[],
 ): PrintedPages {
   const week = printableWeek(workbook, today, monday, changes);
-  const said = (count: number) => (count === 0 ? pageWords.nothingToPrint : pageWords.pages(count));
+  const said = (count: number) =>
+    count === 0 ? pageWords.nothingToPrint : pageWords.ready[kind](count);
   switch (kind) {
     case "cards": {
       const cards = cardPages(week);
