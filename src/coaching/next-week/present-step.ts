@@ -1,5 +1,4 @@
 import { type Block, isSame, rotation } from "../blocks/block";
-import { restartAfter } from "../blocks/restart";
 import type { SessionLoad } from "../blocks/way-back";
 import type { Day } from "../calendar/day";
 import { mondayOf, weekdayOfDay } from "../calendar/day";
@@ -10,6 +9,7 @@ import { nameKey } from "../record/name-key";
 import { usualSessionsAWeek } from "../season/usual-sessions-a-week";
 import { inOrder } from "../series/in-order";
 import { type BarInUse, barInUse } from "./bar-in-use";
+import { blockShown } from "./block-shown";
 import { byUse } from "./by-use";
 import { type InTurn, inTurnOf } from "./in-turn";
 import { blockOf, type LiftSession, liftSessions, volumeDone } from "./lift-session";
@@ -100,25 +100,12 @@ export function presentStep(given: StepRows): PresentStep | null {
   const { loadKg, less } = plans[plans.length - 1]!;
   let whole = sessions.length - 1;
   while (plans[whole]!.less !== null) whole--;
-  // A race week's sets are few by plan: they do not say which block of the rotation it is. A slow day takes
-  // load off, no sets: its sets show the block as those of others do.
-  const isFew = (at: number) =>
-    plannedSets(rotation[0]!, days[at]!) < rotation[0]!.sets ||
-    plans[at]!.less === "eased" ||
-    plans[at]!.less === "light";
-  const samePlan = (at: number) => plans[at]!.loadKg === loadKg && sessions[at]!.reps === last.reps;
-  let shown = sessions.length - 1;
-  while (shown > 0 && (isFew(shown) || isBetween(sessions[shown]!)) && samePlan(shown - 1)) shown--;
-  shown = beforeHalved(sessions, shown, sessionsAWeek);
-  const block = blockOf(sessions[shown]!);
-  const sameStep = (at: number) =>
-    samePlan(at) &&
-    (isFew(at) || isBetween(sessions[at]!) || isSame(blockOf(sessions[at]!), block));
-  // Four sets time and again are what is asked for, not five with one missed.
-  const isUsual = isBetween(last) && sessions[sessions.length - 2]?.sets === last.sets;
-  const setsAsked = (sets: number) => (isUsual ? Math.min(sets, last.sets) : sets);
-  let held = sessions.length - 1;
-  while (held > 0 && sameStep(held - 1)) held--;
+  const { block, since, isFew, setsAsked } = blockShown(
+    sessions,
+    plans,
+    plannedSets,
+    sessionsAWeek,
+  );
   return {
     exercise: last.work[0]!.exercise,
     block,
@@ -134,7 +121,7 @@ export function presentStep(given: StepRows): PresentStep | null {
     liftBefore: liftBefore(trained, days[0]!),
     inTurn: [...inTurn, ...(others.length > 0 ? [inTurnOf(others)] : [])],
     sessionsAWeek,
-    weeksHeld: new Set(days.slice(held).map(mondayOf)).size,
+    weeksHeld: new Set(days.slice(since).map(mondayOf)).size,
     firstTurn: sessions
       .filter(({ day }, at) => day > asOf - given.seasonDays && !isFew(at))
       .every((session) => isSame(blockOf(session), rotation[0]!)),
@@ -150,22 +137,6 @@ export function presentStep(given: StepRows): PresentStep | null {
     sessions: sessions.map(({ day, gap }, at) => ({ day, gap, loadKg: plans[at]!.loadKg })),
   };
 }
-
-/** Half the sets of the first week after time off are of the block before it: the last session of that, else the one given. */
-function beforeHalved(sessions: readonly LiftSession[], at: number, sessionsAWeek: number): number {
-  const week = mondayOf(sessions[at]!.day);
-  const back = sessions.findIndex(
-    ({ day, gap }) => mondayOf(day) === week && restartAfter(gap, sessionsAWeek)?.halfSets,
-  );
-  const before = sessions[back - 1];
-  if (back < 0 || before === undefined) return at;
-  const { sets, reps } = sessions[at]!;
-  const isHalf = reps === before.reps && sets === Math.ceil(blockOf(before).sets / 2);
-  return isHalf ? back - 1 : at;
-}
-
-/** Four sets lie between the blocks: those before at the same load show whether of three or of five. */
-const isBetween = ({ sets }: LiftSession) => sets === 4;
 
 /** Repetitions a session left in reserve, counted from as many as are done now; null when none were written down. */
 const reserveFor = (reps: number, { reps: done, reserve }: LiftSession) =>

@@ -1,0 +1,73 @@
+import { type Block, isSame, rotation } from "../blocks/block";
+import { restartAfter } from "../blocks/restart";
+import { type Day, mondayOf } from "../calendar/day";
+import { blockOf, type LiftSession } from "./lift-session";
+import type { PlannedLoad } from "./planned-loads";
+
+/** Which block of the rotation sessions show, and since when. */
+export type BlockShown = {
+  readonly block: Block;
+  /** Place of the first session of the latest run at this block and load. */
+  readonly since: number;
+  /** Sessions whose few sets are by plan: they do not say which block of the rotation it is. */
+  readonly isFew: (at: number) => boolean;
+  /** Of so many planned sets those asked for: four, where four are done time and again. */
+  readonly setsAsked: (sets: number) => number;
+};
+
+/**
+ * Reads the block from the last session whose sets tell it.
+ *
+ * @param sessions of one athlete's lift, in order, at least one
+ * @param plans what each of them stands for
+ * @param plannedSets sets of a block that a day's week plans
+ */
+export function blockShown(
+  sessions: readonly LiftSession[],
+  plans: readonly PlannedLoad[],
+  plannedSets: (block: Block, day: Day) => number,
+  sessionsAWeek: number,
+): BlockShown {
+  const end = sessions.length - 1;
+  const last = sessions[end]!;
+  const { loadKg } = plans[end]!;
+  const fullest = rotation[0]!;
+  // A slow day takes load off, no sets: its sets show the block as those of others do.
+  const isFew = (at: number) =>
+    plannedSets(fullest, sessions[at]!.day) < fullest.sets ||
+    plans[at]!.less === "eased" ||
+    plans[at]!.less === "light";
+  const samePlan = (at: number) => plans[at]!.loadKg === loadKg && sessions[at]!.reps === last.reps;
+  const tellsNothing = (at: number) => isFew(at) || isBetween(sessions[at]!);
+  let shown = end;
+  while (shown > 0 && tellsNothing(shown) && samePlan(shown - 1)) shown--;
+  const block = blockOf(sessions[beforeHalved(sessions, shown, sessionsAWeek)]!);
+  const sameStep = (at: number) =>
+    samePlan(at) && (tellsNothing(at) || isSame(blockOf(sessions[at]!), block));
+  let since = end;
+  while (since > 0 && sameStep(since - 1)) since--;
+  // Four sets time and again are what is asked for, not five with one missed.
+  const isUsual = isBetween(last) && sessions[end - 1]?.sets === last.sets;
+  return {
+    block,
+    since,
+    isFew,
+    setsAsked: (sets) => (isUsual ? Math.min(sets, last.sets) : sets),
+  };
+}
+
+/** Four sets lie between the blocks: those before at the same load show whether of three or of five. */
+const isBetween = ({ sets }: LiftSession) => sets === 4;
+
+/** Half the sets of the first week after time off are of the block before it: the last session of that, else the one given. */
+function beforeHalved(sessions: readonly LiftSession[], at: number, sessionsAWeek: number): number {
+  const week = mondayOf(sessions[at]!.day);
+  const back = sessions.findIndex(
+    ({ day, gap }) => mondayOf(day) === week && restartAfter(gap, sessionsAWeek)?.halfSets,
+  );
+  const before = sessions[back - 1];
+  if (back < 0 || before === undefined) return at;
+  const { sets, reps } = sessions[at]!;
+  const isHalf = reps === before.reps && sets === Math.ceil(blockOf(before).sets / 2);
+  return isHalf ? back - 1 : at;
+}
