@@ -55,7 +55,7 @@ function withUnits(cells: Cells, { row, load, unit }: Place): Cells {
     if (at < row || !(at === row || isMass(line[unit]))) return line;
     const one = [...line];
     one[unit] = "";
-    one[load] = withUnit(line[load], String(line[unit]).trim());
+    one[load] = withUnit(line[load], String(line[unit]));
     return one;
   });
 }

@@ -1,4 +1,5 @@
 import { unitsBeside } from "../../../src/rows/column/units-beside";
+import { understandTable } from "../../../src/rows/read-table";
 import { readSets } from "../../../src/rows/readers";
 
 // Units in a column of their own; figures invented, the pound is 0.45359237 kg (NIST SP 811).
@@ -17,7 +18,7 @@ test("a column of kg and lb says of each row what its load is in", () => {
       [100, "kg"],
       ["82,5", "kg"],
       ["175", "lb"],
-      [" 182,5 ", "lb"],
+      [" 182,5 ", " lb "],
     ];
     const { records, issues } = loads("Load", heading, ...rows);
     const pounds = (mass: number) => mass * 0.45359237;
@@ -29,6 +30,23 @@ test("a column of kg and lb says of each row what its load is in", () => {
       pounds(182.5),
     ]);
     expect(issues).toEqual([]);
+  }
+});
+
+test("units and loads may stand first, and their column is asked about no more", () => {
+  for (const [heads, cells] of [
+    [
+      ["Load", "Unit", "Date", "Athlete", "Lift"],
+      [200, "lb", day, "Ilka", "Squat"],
+    ],
+    [
+      ["Unit", "Date", "Athlete", "Lift", "Load"],
+      ["lb", day, "Ilka", "Squat", 200],
+    ],
+  ]) {
+    const { reading, questions } = understandTable("Sets", [heads!, cells!]);
+    expect(reading.records.map(({ loadKg }) => loadKg)).toEqual([200 * 0.45359237]);
+    expect([reading.issues, questions]).toEqual([[], []]);
   }
 });
 
@@ -77,4 +95,19 @@ test("a column that holds anything else is no column of units, and a load's own 
     ];
     expect(unitsBeside(cells)).toBe(cells);
   }
+  const heads = ["Date", "Athlete", "Lift", "Load"];
+  const squat = [day, "Ilka", "Squat", 80];
+  for (const cells of [
+    [[...heads, "Unit"]],
+    [
+      [...heads, "Unit"],
+      [...squat, "lb"],
+      [...squat, "A"],
+    ],
+    [
+      [...heads, "Side", ""],
+      [...squat, "L", "lb"],
+    ],
+  ])
+    expect(unitsBeside(cells)).toBe(cells);
 });
