@@ -3,7 +3,7 @@ import { countWords, percentWords } from "./reasons-figures";
 
 /** The day's decision without a speed to go by, with the squad's own share off. */
 const byEye = (shareOff: number) =>
-  `First work set slower than usual by eye: repeat it once${shareOff > 0 ? `, and if it stays slow take about ${percentWords(100 * shareOff)} off` : ""}. Ill, or far slower: no heavy work, tell your coach.`;
+  `First work set slower than usual by eye, or with fewer left in reserve: repeat it once${shareOff > 0 ? `, and if it is so again take about ${percentWords(100 * shareOff)} off` : ""}. Ill, or far slower: no heavy work, tell your coach.`;
 
 /** Sentences that only paper draws: kept out of the script, which every formula loads. */
 export const paperSentences = {

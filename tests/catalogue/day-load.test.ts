@@ -53,6 +53,10 @@ test("a plan that these plates cannot make is told with the load under it that t
   expect(said(0.86, 12)).toBe("as planned: lift 12");
 });
 
+test("by eye a day is heavy as well as slow", () => {
+  expect(lift("Heavy", "", 80, 2, 2.5)).toBe(lift("slow", "", 80, 2, 2.5));
+});
+
 test("a slow day at the bar alone is told as slow, not as planned", () => {
   expect(lift("slow", "", 20, 2, 2.5, "", plates)).toBe(
     "nothing lighter than the bar: lift 20, watch the movement. slow by eye",

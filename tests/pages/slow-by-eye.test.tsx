@@ -27,7 +27,7 @@ function cardWith(shareOff: number): string {
 }
 
 test("without speeds the card takes off what the squad's rule says, as the formula does", () => {
-  expect(cardWith(0.1)).toContain("if it stays slow take about 10 % off. Ill");
-  expect(cardWith(0.05)).toContain("if it stays slow take about 5 % off. Ill");
-  expect(cardWith(0)).toContain("by eye: repeat it once. Ill");
+  expect(cardWith(0.1)).toContain("if it is so again take about 10 % off. Ill");
+  expect(cardWith(0.05)).toContain("if it is so again take about 5 % off. Ill");
+  expect(cardWith(0)).toContain("by eye, or with fewer left in reserve: repeat it once. Ill");
 });

@@ -41,7 +41,7 @@ const columns: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   "moved well": oneOf(["y", "n", ""], [true, "ditto", "perhaps"]),
   "reps in reserve": oneOf([2, ""], ["2-3", "3/10"]),
   rpe: oneOf([8, 7.5, ""], ["7-8", 11, "8/10"]),
-  note: oneOf(["", "late"], ["  two  spaces", 4]),
+  note: oneOf(["", "late", "RPE 8"], ["  two  spaces", 4]),
 };
 
 const anySets = fc

@@ -11,6 +11,7 @@ const words: ReadonlyMap<string, ByEye> = new Map([
   ["normal", "usual"],
   ["ok", "usual"],
   ["slow", "slow"],
+  ["heavy", "slow"],
   ["ill", "ill"],
   ["sick", "ill"],
 ]);

@@ -7,12 +7,13 @@ import { plausible } from "../column/quantity";
 import { type Aside, quantityColumn } from "../column/quantity-column";
 import { speedColumn } from "../column/speed-column";
 import { textColumn } from "../column/text-column";
+import { reserveInWords, reserveOfEffort } from "../value/reserve-in-words";
 import { reportBlank, reportDoubled } from "./needed";
 import type { LineResult } from "./read-lines";
 import { RepRows } from "./rep-rows";
 import { setKinds, speedKinds } from "./set-kinds";
 import { setNumberColumn } from "./set-number-column";
-import { reserveOfEffort, setBounds } from "./set-numbers";
+import { setBounds } from "./set-numbers";
 import type { SetsBeingRead } from "./sets-being-read";
 
 /** Reader of any row of the Sets table, cell by cell, with all that a cell may mean. */
@@ -94,6 +95,7 @@ export function carefulSetReader({
     const reps = repsDone(line, row);
     const single = repSpeeds.length > 0 ? null : listed.single;
     const asRep = single !== null && (oneRowPerRep || meaning.ofReps || reps === 1);
+    const said = joined(note(line, row), cellNote);
     const plain: LiftingSet = {
       row: row + 1,
       day,
@@ -112,9 +114,10 @@ export function carefulSetReader({
       barKg: bar(line, row),
       gym: gym(line, row),
       movedWell: movedWell(line, row),
-      repsInReserve: reserve(line, row) ?? reserveOfEffort(effort(line, row)),
+      repsInReserve:
+        reserve(line, row) ?? reserveOfEffort(effort(line, row)) ?? reserveInWords(said),
       by: by(line, row),
-      note: joined(note(line, row), cellNote),
+      note: said,
     };
     const set = perHand ? { ...plain, loadPerHand: true } : plain;
     if (!oneRowPerRep) return set;

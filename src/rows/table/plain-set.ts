@@ -1,5 +1,5 @@
 import type { LiftingSet, SetKind } from "../../coaching/record/lifting-set";
-import { reserveOfEffort } from "./set-numbers";
+import { reserveInWords, reserveOfEffort } from "../value/reserve-in-words";
 
 /** What plain rows of one kind share: where each figure stands, and what words there mean. */
 export type PlainColumns = {
@@ -96,7 +96,11 @@ export class PlainSet implements LiftingSet {
   }
   get repsInReserve(): number | null {
     const { line, at } = this;
-    return numberAt(line, at.reserve) ?? reserveOfEffort(numberAt(line, at.effort));
+    return (
+      numberAt(line, at.reserve) ??
+      reserveOfEffort(numberAt(line, at.effort)) ??
+      reserveInWords(this.note)
+    );
   }
   get by(): string {
     return textAt(this.line, this.at.by);

@@ -3,17 +3,7 @@ import type { NumberBounds } from "../column/number-column";
 import { plausible } from "../column/quantity";
 import type { Column } from "../header/column";
 import type { TableView } from "../table-view";
-
-/** Perceived effort of a set after which no repetition was left. */
-const mostEffort = 10;
-
-/**
- * Repetitions in reserve by the perceived effort of a set, 1–10: ten less it, a half taken as it stands
- * (Zourdos et al. 2016, J Strength Cond Res 30(1):267–275; Helms et al. 2016, Strength Cond J 38(4):42–49;
- * the figures of memory).
- */
-export const reserveOfEffort = (effort: number | null): number | null =>
-  effort === null ? null : mostEffort - effort;
+import { mostEffort } from "../value/reserve-in-words";
 
 /** What the counted numbers of a set can be. Bounds outside which a value is rather a slip; common practice, no source. */
 export const setBounds = {

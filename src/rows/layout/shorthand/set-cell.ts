@@ -1,6 +1,7 @@
 import { isBlank } from "../../value/blank";
 import { isDitto } from "../../value/ditto";
 import { illnessIn, saysNoValue } from "../../value/no-value";
+import { effortWords } from "../../value/reserve-in-words";
 import { type SpeedList, speedList } from "../../value/speed-list";
 import { type Unit, unitOf } from "../../value/units";
 import { saysWhyNothing } from "../../value/why-nothing";
@@ -57,7 +58,12 @@ export function setCell(cell: unknown, sense: SchemeSense, speedCount = 0): SetC
 
 function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCell {
   const notes: string[] = [];
-  let text = cell.replace(/\(([^()]*)\)/g, (_, words: string) => {
+  // "3x5 80 RPE 8": its figure is no load and no speed.
+  const left = cell.replace(effortWords, (words) => {
+    notes.push(words.replace("@", ""));
+    return " ";
+  });
+  let text = left.replace(/\(([^()]*)\)/g, (_, words: string) => {
     // "80x5 (0.62)" gives the set's speed, "(bar slipped)" is a note.
     if (bracketedSpeed.test(words)) return ` @${words.trim()} `;
     notes.push(words.trim());
