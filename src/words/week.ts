@@ -18,6 +18,8 @@ const lessWords: Readonly<Record<string, string>> = {
   slow: "a slow day",
   eased: "eased for a race",
   light: "with fewer sets, as in a lighter week",
+  noted: "lighter as noted beside it",
+  heavy: "a heavy day",
 };
 
 /** "Trap-bar deadlift in turn: 3×5 at 95 kg on Thu 12 Feb" */
@@ -51,7 +53,7 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "unwell-held": ({ day, place }) =>
     `Ask how they are first (${place}, ${dayWords(Number(day))}): load held.`,
   "lighter-day": ({ lifted, kg: load, less }) =>
-    `${kg(lifted)} kg last session, ${lessWords[String(less)]}: planned on from ${kg(load)} kg.`,
+    `${less === "down" ? `Down from ${kg(load)} to ${kg(lifted)} kg within the last session` : `${kg(lifted)} kg last session, ${lessWords[String(less)]}`}: planned on from ${kg(load)} kg.`,
   "lighter-plan": ({ from, kg: load }) =>
     `Lighter than the ${kg(from)} kg before it, and no row says why: planned on from ${kg(load)} kg. Was it for that week only, change the load.`,
   "in-turn": (facts) => `${inTurnWords(facts)}, as last time; its next step is yours to set.`,
@@ -66,7 +68,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "quality-not-recorded": "Movement not recorded last session: hold.",
   "moved-poorly": "Movement was poor last session: hold until it is good.",
   "volume-not-recorded": "Repetitions not recorded last session: hold.",
-  "volume-missed": "Sets or repetitions were missed: the step is done again.",
+  "volume-missed": ({ done, of }) =>
+    `${Number(done) < Number(of) ? `${done} of ${countWords(Number(of), "set")} ${done === 1 ? "was" : "were"} done at the load` : "Repetitions were missed"}: the step is done again.`,
   "speed-not-recorded": "Speed not recorded last session: hold.",
   "speed-lost": "Speed left the usual pattern over the sets: hold.",
   "step-up": ({ fromKg, toKg, speedKnown }) =>
@@ -84,6 +87,12 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
     `No rack: ${exercise} instead of ${insteadOf}, ${byFeel}.`,
   limb: ({ exercise, insteadOf, site }) =>
     `${site === "" ? "Modified" : sentence(String(site))}: ${exercise} instead of ${String(insteadOf).split(",")[0]}; ask before anything there is loaded.`,
+  "built-up": ({ to }) =>
+    `The lighter sets before ${kg(to)} kg last session are taken as warm-ups: say so under “kind”.`,
+  "sets-rose": ({ from, to }) =>
+    `The sets rose from ${kg(from)} to ${kg(to)} kg last session, and the first counts: name the warm-ups under “kind”.`,
+  "sets-fell": ({ from, to }) =>
+    `The sets fell from ${kg(from)} to ${kg(to)} kg last session, and the first counts: all are planned at its load.`,
   "contact-long": "Drop jump lower: contact was past 0.25 s.",
   "novice-drop": "Novices drop from 20 cm or less.",
   "no-plate": ({ exercise, insteadOf }) =>

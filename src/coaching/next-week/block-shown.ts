@@ -36,7 +36,8 @@ export function blockShown(
   const isFew = (at: number) =>
     plannedSets(fullest, sessions[at]!.day) < fullest.sets ||
     plans[at]!.less === "eased" ||
-    plans[at]!.less === "light";
+    plans[at]!.less === "light" ||
+    plans[at]!.less === "noted";
   const samePlan = (at: number) => plans[at]!.loadKg === loadKg && sessions[at]!.reps === last.reps;
   const tellsNothing = (at: number) => isFew(at) || isBetween(sessions[at]!);
   let shown = end;

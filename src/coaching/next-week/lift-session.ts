@@ -10,14 +10,22 @@ export type LiftSession = {
   readonly gap: number;
   /** All sets of the lift, in order. */
   readonly all: readonly LiftingSet[];
-  /** The work sets with a load among them, one at least. */
+  /** The work sets with a load among them, one at least, without those of a build-up. */
   readonly work: readonly LiftingSet[];
+  /** Sets that rose to a load lifted more than once were its warm-ups and are left out. */
+  readonly isBuiltUp: boolean;
   /** Load of the first work set, kg: a slow one takes some off the later ones. */
   readonly loadKg: number;
+  /** Load of the last one, kg. */
+  readonly lastKg: number;
   /** Number of work sets. */
   readonly sets: number;
   /** Most repetitions of a set: 5 or 3 of the rotation, whatever was missed later. */
   readonly reps: number;
+  /** A bar speed was taken, of a marker too. */
+  readonly timed: boolean;
+  /** A set no heavier than the first had fewer repetitions than it. */
+  readonly missed: boolean;
   /** Every set moved well, one did not, or it was not recorded. */
   readonly movedWell: boolean | null;
   /** Least repetitions in reserve written down; null when none were. */
@@ -34,7 +42,8 @@ export function liftSessions(
   gymDays: readonly Day[],
 ): readonly LiftSession[] {
   return [...grouped(lift, ({ day }) => day)].flatMap(([day, all]) => {
-    const work = all.filter(({ kind, loadKg }) => kind === "work" && loadKg !== null);
+    const loaded = all.filter(({ kind, loadKg }) => kind === "work" && loadKg !== null);
+    const work = withoutBuildUp(loaded);
     const [first] = work;
     if (first === undefined) return [];
     const reserves = work.flatMap(({ repsInReserve }) => repsInReserve ?? []);
@@ -43,13 +52,36 @@ export function liftSessions(
       gap: day - (gymDays[gymDays.indexOf(day) - 1] ?? day),
       all,
       work,
+      isBuiltUp: work.length < loaded.length,
       loadKg: first.loadKg!,
+      lastKg: work[work.length - 1]!.loadKg!,
       sets: work.length,
       reps: Math.max(...work.map(repsDone)) > 3 ? 5 : 3,
+      timed: all.some(({ repSpeeds, setSpeed }) => repSpeeds.length > 0 || setSpeed !== null),
+      missed: work.some(
+        (set) =>
+          repsDone(set) > 0 && repsDone(set) < repsDone(first) && set.loadKg! <= first.loadKg!,
+      ),
       movedWell: allOf(work.map(({ movedWell }) => movedWell)),
       reserve: reserves.length === 0 ? null : Math.min(...reserves),
     };
   });
+}
+
+/** How many sets rise one after another, each heavier than the last, to the first at the heaviest load. */
+export function setsRisen(work: readonly LiftingSet[]): number {
+  const heaviest = Math.max(...work.map(({ loadKg }) => loadKg!));
+  const top = work.findIndex(({ loadKg }) => loadKg === heaviest);
+  const rise = (at: number) => at === 0 || work[at]!.loadKg! > work[at - 1]!.loadKg!;
+  return work.slice(0, top + 1).every((_, at) => rise(at)) ? top : 0;
+}
+
+/** Sets that rise to a load lifted more than once were its warm-ups. */
+function withoutBuildUp(work: readonly LiftingSet[]): readonly LiftingSet[] {
+  const top = setsRisen(work);
+  return work.some(({ loadKg }, at) => at > top && loadKg === work[top]!.loadKg)
+    ? work.slice(top)
+    : work;
 }
 
 /** The block of the rotation a session was, by its repetitions and its number of sets. */
@@ -58,11 +90,16 @@ export function blockOf({ sets, reps }: Pick<LiftSession, "sets" | "reps">): Blo
   return sets >= 4 ? many! : few!;
 }
 
-/** Whether so many sets of so many repetitions were done; null when repetitions were not recorded. */
-export function volumeDone({ work }: LiftSession, sets: number, reps: number): boolean | null {
+/** Whether so many sets of so many repetitions were done at the load; null when repetitions were not recorded. */
+export function volumeDone(session: LiftSession, sets: number, reps: number): boolean | null {
+  const { work } = session;
   if (work.some((set) => set.reps === null && set.repSpeeds.length === 0)) return null;
-  return work.length >= sets && work.every((set) => repsDone(set) >= reps);
+  return setsAtLoad(session) >= sets && work.every((set) => repsDone(set) >= reps);
 }
+
+/** Sets no lighter than the first: those after it that were are not done at the load. */
+export const setsAtLoad = ({ work, loadKg }: LiftSession): number =>
+  work.filter((set) => set.loadKg! >= loadKg).length;
 
 /** Repetitions of a set: as written, else as many as have a speed. */
 export const repsDone = ({ reps, repSpeeds }: LiftingSet) => reps ?? repSpeeds.length;

@@ -23,6 +23,17 @@ export function swapReasons(sessions: readonly ProposedSession[], { site }: WhoM
   });
 }
 
+/** Sets of the last session that were not all at its load: warm-ups left out, or what counts of them. */
+export function changingReasons({
+  changed,
+  loadKg,
+}: Pick<PresentStep, "changed" | "loadKg">): LineReason[] {
+  if (changed === null) return [];
+  const { toKg: to, isLeftOut } = changed;
+  const code = isLeftOut ? "built-up" : to > loadKg ? "sets-rose" : "sets-fell";
+  return [{ code, facts: { from: loadKg, to } }];
+}
+
 /** Why the drop jumps come from lower than last time, where there are any. */
 export function dropReasons([first]: readonly ProposedSession[]): LineReason[] {
   if (!first?.items.some(({ exercise }) => /drop jump/.test(exercise))) return [];

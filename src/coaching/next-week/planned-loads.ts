@@ -2,19 +2,26 @@ import { leastReserve } from "../blocks/next-block";
 import { restartAfter } from "../blocks/restart";
 import type { Day } from "../calendar/day";
 import { mostSessions } from "../season/usual-sessions-a-week";
+import { harderThanPlan } from "./harder-than-plan";
 import type { LiftSession } from "./lift-session";
+import { takenDown } from "./taken-down";
 
 /** What a session's load is judged by. */
-export type LiftedDay = Omit<LiftSession, "all" | "work">;
+export type LiftedDay = Omit<LiftSession, "all" | "work" | "isBuiltUp">;
 
-/** Why a day asked for less than its plan: a slow day, eased for or after a race, a lighter week. */
-export type LessOn = "slow" | "eased" | "light";
+/**
+ * Why a day asked for less than its plan: a slow day, eased for or after a race, a lighter week, as noted
+ * beside a set, harder than the plan though lighter, or taken down within the day.
+ */
+export type LessOn = "slow" | "eased" | "light" | "noted" | "heavy" | "down";
 /** The same as the rows of a day tell it by themselves; "may not" where what the athlete may do was limited. */
-export type AskedLess = Exclude<LessOn, "light"> | "may not" | null;
+export type AskedLess = Exclude<LessOn, "light" | "heavy" | "down"> | "may not" | null;
 
 /** The load a session stands for on the ladder, and why less was lifted; null where it was not. */
 export type PlannedLoad = {
   readonly loadKg: number;
+  /** Lifted in the first work set, or in the last where the day was taken down from it, kg. */
+  readonly liftedKg: number;
   readonly less: LessOn | null;
   /** The load before it, kg, where a lighter one has no reason in the rows; null otherwise. */
   readonly droppedFromKg: number | null;
@@ -26,7 +33,8 @@ const lightDays = 7;
 /**
  * The load each session stands for: what was lifted, but on a day that asked for less than its plan
  * the load from before it. Were such a day's load the next plan, a season of ordinary slow days and
- * lighter weeks would take the bar down step by step while the athlete holds. A new rotation begun on a
+ * lighter weeks would take the bar down step by step while the athlete holds. A first set at its plan
+ * with lighter ones after it is such a day. A new rotation begun on a
  * slow day stands for what its next session has within the week, or its card must have begun from.
  * Lighter and with fewer sets for no more than a week is a lighter week. After time off, where it moved poorly, and where a
  * new rotation began with more repetitions, the lighter load is the plan itself; the rest after a race
@@ -46,6 +54,9 @@ export function plannedLoads<Session extends LiftedDay>(
   /** Most sets at the present plan, and the first day of a lighter week under it. */
   let fullSets = 0;
   let lightFrom: Day | null = null;
+  const down = takenDown(sessions);
+  /** The last session at its plan. */
+  let whole = sessions[0];
   for (const [at, session] of sessions.entries()) {
     const { day, gap, loadKg, sets, reps, movedWell } = session;
     // The first is its own plan.
@@ -53,22 +64,29 @@ export function plannedLoads<Session extends LiftedDay>(
     const last = planned[at - 1]?.loadKg ?? loadKg;
     const begun = begunAt(sessions, at, last, { sessionsAWeek, lessOn, plannedFor });
     const plan = begun ?? last;
+    const isUnder = loadKg < plan && (begun !== null || reps <= before.reps);
+    const liftedKg = down[at] ? session.lastKg : loadKg;
     let less: LessOn | null = null;
     let droppedFromKg: number | null = null;
-    if (loadKg < plan && (begun !== null || reps <= before.reps)) {
+    if (isUnder || down[at]) {
       const why = lessOn(session);
       const rest = restartAfter(gap, sessionsAWeek);
       if (rest === null || (why === "eased" && !rest.halfSets)) {
-        const isLight = sets < fullSets && day - (lightFrom ?? day) < lightDays;
+        const isLight = isUnder && sets < fullSets && day - (lightFrom ?? day) < lightDays;
         const after = sessions[at + 1];
         // Back at its plan within the week, it was of that day, whoever judged it, and by what.
         const returned =
-          after !== undefined && after.loadKg >= plan && after.day - day <= lightDays;
-        const found = why ?? (isLight ? "light" : returned ? "slow" : null);
+          isUnder && after !== undefined && after.loadKg >= plan && after.day - day <= lightDays;
+        const seen =
+          isLight && (why === null || why === "noted")
+            ? "light"
+            : (why ??
+              (returned ? "slow" : isUnder && harderThanPlan(session, whole!) ? "heavy" : null));
+        const found = seen ?? (down[at] ? "down" : null);
         less = found === "may not" || movedWell === false ? null : found;
-        // What few repetitions in reserve explain, or another rhythm would have taken for time off, is not asked about.
-        const fewLeft = before.reserve !== null && before.reserve < leastReserve;
-        const asked = found === null && !fewLeft && restartAfter(gap, mostSessions) === null;
+        // What few repetitions in reserve or missed ones explain, or another rhythm would have taken for time off, is not asked about.
+        const hard = before.missed || (before.reserve !== null && before.reserve < leastReserve);
+        const asked = found === null && !hard && restartAfter(gap, mostSessions) === null;
         if (asked) droppedFromKg = plan;
       }
     }
@@ -76,8 +94,10 @@ export function plannedLoads<Session extends LiftedDay>(
     if (less === null) {
       fullSets = loadKg === plan && reps === before.reps ? Math.max(fullSets, sets) : sets;
       lightFrom = null;
+      whole = session;
     }
-    planned.push({ loadKg: less === null ? loadKg : plan, less, droppedFromKg });
+    const kg = less === null ? liftedKg : isUnder ? plan : loadKg;
+    planned.push({ loadKg: kg, liftedKg, less, droppedFromKg });
   }
   return planned;
 }

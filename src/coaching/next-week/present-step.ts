@@ -12,7 +12,14 @@ import { type BarInUse, barInUse } from "./bar-in-use";
 import { blockShown } from "./block-shown";
 import { byUse } from "./by-use";
 import { type InTurn, inTurnOf } from "./in-turn";
-import { blockOf, type LiftSession, liftSessions, volumeDone } from "./lift-session";
+import {
+  blockOf,
+  type LiftSession,
+  liftSessions,
+  setsAtLoad,
+  setsRisen,
+  volumeDone,
+} from "./lift-session";
 import { type LiftDay, latestDays, liftDays, liftsInTurn, mainLift } from "./main-lift";
 import { type AskedLess, type LessOn, plannedLoads } from "./planned-loads";
 import { sessionsOfPlan } from "./sessions-of-plan";
@@ -25,6 +32,11 @@ export type PresentStep = BarInUse & {
   readonly loadKg: number;
   /** Lifted in the first work set of the last session, kg: under the planned load on such a day. */
   readonly liftedKg: number;
+  /**
+   * The last session's sets rose to a load, those before it left out as warm-ups, or counted as it was
+   * lifted once; or they fell from the first one's, as they always do. Null where neither was so.
+   */
+  readonly changed: { readonly toKg: number; readonly isLeftOut: boolean } | null;
   /** Why less was lifted on that day than planned; null where it was not. */
   readonly less: LessOn | null;
   /** The load before it, kg, where the last week's sessions were lighter and no row says why; null otherwise. */
@@ -46,6 +58,8 @@ export type PresentStep = BarInUse & {
   readonly movedWell: boolean | null;
   /** Every set and repetition done; null when repetitions were not recorded. */
   readonly volumeDone: boolean | null;
+  /** Sets done at its load in that session, and those of its block on that day. */
+  readonly sets: { readonly done: number; readonly of: number };
   /** Least repetitions in reserve written down in that session; null when none were. */
   readonly reserveSeen: number | null;
   /** The same of the last session at its planned load, and that load, kg. */
@@ -97,7 +111,7 @@ export function presentStep(given: StepRows): PresentStep | null {
     ({ all, day }) => given.lessOn(all, day),
     given.plannedFor,
   );
-  const { loadKg, less } = plans[plans.length - 1]!;
+  const { loadKg, liftedKg, less } = plans[plans.length - 1]!;
   let whole = sessions.length - 1;
   while (plans[whole]!.less !== null) whole--;
   const { block, since, isFew, setsAsked } = blockShown(
@@ -106,11 +120,14 @@ export function presentStep(given: StepRows): PresentStep | null {
     plannedSets,
     sessionsAWeek,
   );
+  const of = setsAsked(plannedSets(block, last.day));
   return {
     exercise: last.work[0]!.exercise,
     block,
     loadKg,
-    liftedKg: last.loadKg,
+    liftedKg,
+    // A day that was taken down is told as such, and what it was taken down to may be the plan.
+    changed: less === null && loadKg === last.loadKg ? changedOf(last) : null,
     less,
     droppedFromKg:
       plans.find(
@@ -126,7 +143,8 @@ export function presentStep(given: StepRows): PresentStep | null {
       .filter(({ day }, at) => day > asOf - given.seasonDays && !isFew(at))
       .every((session) => isSame(blockOf(session), rotation[0]!)),
     movedWell: last.movedWell,
-    volumeDone: volumeDone(last, setsAsked(plannedSets(block, last.day)), block.reps),
+    volumeDone: volumeDone(last, of, block.reps),
+    sets: { done: setsAtLoad(last), of },
     reserveSeen: last.reserve,
     plannedReserve: reserveFor(last.reps, sessions[whole]!),
     reserveKg: plans[whole]!.loadKg,
@@ -169,6 +187,12 @@ function presentLift({ sets, athlete, asOf }: StepRows): {
 function liftBefore(days: readonly LiftDay[], firstDay: Day): string | null {
   const isNew = days[days.length - 1]!.day - firstDay < latestDays;
   return isNew ? mainLift(days.filter(({ day }) => day < firstDay)) : null;
+}
+
+function changedOf({ work, loadKg, lastKg, isBuiltUp }: LiftSession): PresentStep["changed"] {
+  const top = work[setsRisen(work)]!.loadKg!;
+  if (isBuiltUp || top > loadKg) return { toKg: top, isLeftOut: isBuiltUp };
+  return lastKg < loadKg ? { toKg: lastKg, isLeftOut: false } : null;
 }
 
 /** The last marker lighter than its day's work sets; one as heavy was taken down to them, as after time off. */

@@ -14,6 +14,7 @@ import { easedTurns } from "./eased-turns";
 import { gapBefore } from "./gap-before";
 import {
   absenceReasons,
+  changingReasons,
   contactReasons,
   cutReasons,
   droppedReasons,
@@ -150,6 +151,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
       : []),
     ...inTurnReasons(sessions, inTurn),
     ...dropped,
+    ...changingReasons(step),
     ...newLiftReasons(step),
     ...newBarReasons(step),
     ...(cut
@@ -191,5 +193,6 @@ const isReadFirst = (
   rest !== null ||
   isStrained(state) ||
   step.movedWell === false ||
+  step.changed?.isLeftOut === false ||
   // Where nobody's movement is written down, it is said once for all.
   (step.movedWell === null && state.movementKept);

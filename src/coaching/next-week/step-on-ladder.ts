@@ -41,7 +41,7 @@ export function stepOnLadder(given: StepGiven): PlannedStep {
     block,
     loadKg,
     halfSets: false,
-    reasons: [{ code, facts: { fromKg: step.loadKg, toKg: loadKg, speedKnown } }],
+    reasons: [{ code, facts: { ...step.sets, fromKg: step.loadKg, toKg: loadKg, speedKnown } }],
     ready,
   };
 }

@@ -17,7 +17,7 @@ export function stepOnWayBack(given: StepGiven, back: WayBack | null): PlannedSt
   if (!step.movedWell) return held(given, "moved-poorly");
   // The first sessions back had half the sets by plan, so missing sets say nothing there.
   const halved = step.loadKg < halvedUnder * back.beforeKg;
-  if (step.volumeDone === false && !halved) return held(given, "volume-missed");
+  if (step.volumeDone === false && !halved) return held(given, "volume-missed", step.sets);
   // No grade is climbed before an A race either.
   if (rises && given.kind === "race week") return held(given, "race-week-held");
   if (rises && seenLessThanEstimated(state, step)) return held(given, "reserve-seen");

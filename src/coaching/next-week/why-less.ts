@@ -7,13 +7,15 @@ import type { SquadRules } from "../record/squad-rules";
 import { daysSinceMarathon, isCutForRace } from "../season/race-hours";
 import type { AthleteState } from "./athlete-state";
 import type { AskedLess } from "./planned-loads";
+import { saysLighter } from "./says-lighter";
 import { slowDay } from "./slow-day";
 
 /** A word of pain is asked about for so long before what was lifted with it counts as a day's (common practice, no source). */
 const painDays = 7;
 
 /**
- * Why a day asked for less than its plan: eased after a marathon, slow, or eased for an A race. A load that
+ * Why a day asked for less than its plan: eased after a marathon, slow, eased for an A race, or as a note
+ * beside a set says. A load that
  * was lighter for pain or under a limit is no day's load: nobody is sent back to the one before it.
  *
  * @param session sets of one athlete's lift on the day, in order
@@ -40,5 +42,6 @@ export function whyLess(
   );
   if (afterMarathon) return "eased";
   if (slowDay(session, state.usualLead)) return "slow";
-  return isCutForRace(day, races) ? "eased" : null;
+  if (isCutForRace(day, races)) return "eased";
+  return session.some(({ note }) => saysLighter(note)) ? "noted" : null;
 }

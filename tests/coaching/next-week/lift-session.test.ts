@@ -33,3 +33,22 @@ test("days since the athlete trained are counted from whatever lift came before"
   const gap = (...gymDays: number[]) => sessionsOf(of(5), [...gymDays, tuesday])[0]!.gap;
   expect([gap(), gap(tuesday - 14, tuesday - 5), gap(tuesday - 14)]).toEqual([0, 5, 14]);
 });
+
+const lifted = (...loads: number[]) => {
+  const [, ...work] = of(...loads.map(() => 5));
+  const [one] = liftSessions(work.map((set, at) => ({ ...set, loadKg: loads[at]! })));
+  const { sets, loadKg, lastKg, isBuiltUp } = one!;
+  return `${sets} from ${loadKg} to ${lastKg}${isBuiltUp ? ", built up" : ""}`;
+};
+
+test("sets that rise to a load lifted more than once were its warm-ups, whatever their kind says", () => {
+  expect(lifted(40, 50, 60, 60, 60)).toBe("3 from 60 to 60, built up");
+  expect(lifted(55, 60, 60)).toBe("2 from 60 to 60, built up");
+  expect(lifted(40, 60, 55, 60)).toBe("3 from 60 to 60, built up");
+  // A single heaviest set may have been the work, or a try: all count.
+  expect(lifted(40, 50, 60)).toBe("3 from 40 to 60");
+  expect(lifted(60, 60, 60)).toBe("3 from 60 to 60");
+  expect(lifted(60, 55, 55)).toBe("3 from 60 to 55");
+  // Heavier ones after the work are no work that it led up to.
+  expect(lifted(60, 60, 60, 70, 70)).toBe("5 from 60 to 70");
+});
