@@ -2,20 +2,14 @@ import { leastReserve } from "../blocks/next-block";
 import { restartAfter } from "../blocks/restart";
 import type { Day } from "../calendar/day";
 import { mostSessions } from "../season/usual-sessions-a-week";
-import { harderThanPlan } from "./harder-than-plan";
-import type { LiftSession } from "./lift-session";
+import {
+  type AskedLess,
+  type LessOn,
+  type LiftedDay,
+  lightDays,
+  reasonUnderPlan,
+} from "./reason-under-plan";
 import { takenDown } from "./taken-down";
-
-/** What a session's load is judged by. */
-export type LiftedDay = Omit<LiftSession, "all" | "work" | "isBuiltUp">;
-
-/**
- * Why a day asked for less than its plan: a slow day, eased for or after a race, a lighter week, as noted
- * beside a set, harder than the plan though lighter, or taken down within the day.
- */
-export type LessOn = "slow" | "eased" | "light" | "noted" | "heavy" | "down";
-/** The same as the rows of a day tell it by themselves; "may not" where what the athlete may do was limited. */
-export type AskedLess = Exclude<LessOn, "light" | "heavy" | "down"> | "may not" | null;
 
 /** The load a session stands for on the ladder, and why less was lifted; null where it was not. */
 export type PlannedLoad = {
@@ -27,18 +21,14 @@ export type PlannedLoad = {
   readonly droppedFromKg: number | null;
 };
 
-/** A lighter week is one (common practice, no source). */
-const lightDays = 7;
-
 /**
  * The load each session stands for: what was lifted, but on a day that asked for less than its plan
  * the load from before it. Were such a day's load the next plan, a season of ordinary slow days and
  * lighter weeks would take the bar down step by step while the athlete holds. A first set at its plan
- * with lighter ones after it is such a day. A new rotation begun on a
- * slow day stands for what its next session has within the week, or its card must have begun from.
- * Lighter and with fewer sets for no more than a week is a lighter week. After time off, where it moved poorly, and where a
- * new rotation began with more repetitions, the lighter load is the plan itself; the rest after a race
- * is no time off.
+ * with lighter ones after it is such a day. A new rotation begun on a slow day stands for what its next
+ * session has within the week, or its card must have begun from. Lighter and with fewer sets for no more
+ * than a week is a lighter week. After time off, where it moved poorly, and where a new rotation began
+ * with more repetitions, the lighter load is the plan itself; the rest after a race is no time off.
  *
  * @param sessions of one athlete's lift, in order
  * @param lessOn why a session's day asked for less
@@ -56,51 +46,58 @@ export function plannedLoads<Session extends LiftedDay>(
   let lightFrom: Day | null = null;
   const down = takenDown(sessions);
   /** The last session at its plan. */
-  let whole = sessions[0];
+  let whole = sessions[0]!;
   for (const [at, session] of sessions.entries()) {
-    const { day, gap, loadKg, sets, reps, movedWell } = session;
+    const { gap, loadKg, sets, reps, movedWell } = session;
     // The first is its own plan.
     const before = sessions[at - 1] ?? session;
-    const last = planned[at - 1]?.loadKg ?? loadKg;
-    const begun = begunAt(sessions, at, last, { sessionsAWeek, lessOn, plannedFor });
-    const plan = begun ?? last;
-    const isUnder = loadKg < plan && (begun !== null || reps <= before.reps);
-    const liftedKg = down[at] ? session.lastKg : loadKg;
-    let less: LessOn | null = null;
-    let droppedFromKg: number | null = null;
-    if (isUnder || down[at]) {
-      const why = lessOn(session);
-      const rest = restartAfter(gap, sessionsAWeek);
-      if (rest === null || (why === "eased" && !rest.halfSets)) {
-        const isLight = isUnder && sets < fullSets && day - (lightFrom ?? day) < lightDays;
-        const after = sessions[at + 1];
-        // Back at its plan within the week, it was of that day, whoever judged it, and by what.
-        const returned =
-          isUnder && after !== undefined && after.loadKg >= plan && after.day - day <= lightDays;
-        const seen =
-          isLight && (why === null || why === "noted")
-            ? "light"
-            : (why ??
-              (returned ? "slow" : isUnder && harderThanPlan(session, whole!) ? "heavy" : null));
-        const found = seen ?? (down[at] ? "down" : null);
-        less = found === "may not" || movedWell === false ? null : found;
-        // What few repetitions in reserve or missed ones explain, or another rhythm would have taken for time off, is not asked about.
-        const hard = before.missed || (before.reserve !== null && before.reserve < leastReserve);
-        const asked = found === null && !hard && restartAfter(gap, mostSessions) === null;
-        if (asked) droppedFromKg = plan;
-      }
-    }
-    if (less === "light") lightFrom ??= day;
+    const lastKg = planned[at - 1]?.loadKg ?? loadKg;
+    const begunKg = begunAt(sessions, at, lastKg, { sessionsAWeek, lessOn, plannedFor });
+    const planKg = begunKg ?? lastKg;
+    const isUnder = loadKg < planKg && (begunKg !== null || reps <= before.reps);
+    const isDown = down[at]!;
+    const asked = isUnder || isDown ? lessOn(session) : null;
+    const rest = restartAfter(gap, sessionsAWeek);
+    const isJudged =
+      (isUnder || isDown) && (rest === null || (asked === "eased" && !rest.halfSets));
+    const after = sessions[at + 1];
+    const found = isJudged
+      ? reasonUnderPlan({
+          session,
+          asked,
+          planKg,
+          isUnder,
+          isDown,
+          after,
+          whole,
+          fullSets,
+          lightFrom,
+        })
+      : null;
+    const less = found === "may not" || movedWell === false ? null : found;
+    const isUnexplained = isJudged && found === null && !isExplained(before, gap);
+    if (less === "light") lightFrom ??= session.day;
     if (less === null) {
-      fullSets = loadKg === plan && reps === before.reps ? Math.max(fullSets, sets) : sets;
+      fullSets = loadKg === planKg && reps === before.reps ? Math.max(fullSets, sets) : sets;
       lightFrom = null;
       whole = session;
     }
-    const kg = less === null ? liftedKg : isUnder ? plan : loadKg;
-    planned.push({ loadKg: kg, liftedKg, less, droppedFromKg });
+    const liftedKg = isDown ? session.lastKg : loadKg;
+    planned.push({
+      loadKg: less === null ? liftedKg : isUnder ? planKg : loadKg,
+      liftedKg,
+      less,
+      droppedFromKg: isUnexplained ? planKg : null,
+    });
   }
   return planned;
 }
+
+/** What few repetitions in reserve or missed ones explain, or another rhythm would have taken for time off, is not asked about. */
+const isExplained = ({ missed, reserve }: LiftedDay, gap: number) =>
+  missed ||
+  (reserve !== null && reserve < leastReserve) ||
+  restartAfter(gap, mostSessions) !== null;
 
 /** The load a new rotation began at where its first session was a slow day, kg; null otherwise. */
 function begunAt<Session extends LiftedDay>(

@@ -21,7 +21,8 @@ import {
   volumeDone,
 } from "./lift-session";
 import { type LiftDay, latestDays, liftDays, liftsInTurn, mainLift } from "./main-lift";
-import { type AskedLess, type LessOn, plannedLoads } from "./planned-loads";
+import { plannedLoads } from "./planned-loads";
+import type { AskedLess, LessOn } from "./reason-under-plan";
 import { sessionsOfPlan } from "./sessions-of-plan";
 
 /** Where an athlete stands on the rotation, from the rows. */

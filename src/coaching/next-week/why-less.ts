@@ -6,7 +6,7 @@ import type { Race } from "../record/race";
 import type { SquadRules } from "../record/squad-rules";
 import { daysSinceMarathon, isCutForRace } from "../season/race-hours";
 import type { AthleteState } from "./athlete-state";
-import type { AskedLess } from "./planned-loads";
+import type { AskedLess } from "./reason-under-plan";
 import { saysLighter } from "./says-lighter";
 import { slowDay } from "./slow-day";
 

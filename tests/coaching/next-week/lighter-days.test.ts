@@ -1,9 +1,6 @@
-import {
-  type AskedLess,
-  type LiftedDay,
-  plannedLoads,
-} from "../../../src/coaching/next-week/planned-loads";
+import { plannedLoads } from "../../../src/coaching/next-week/planned-loads";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
+import type { AskedLess, LiftedDay } from "../../../src/coaching/next-week/reason-under-plan";
 import { slowDay } from "../../../src/coaching/next-week/slow-day";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
 import type { SquadRows } from "../../../src/coaching/record/squad-rows";
