@@ -150,6 +150,9 @@ test("a lighter week, or a grade on the way back, is no fast day", () => {
   expect(parts([0, 80], [2, 69], [7, 80], [9, 69])).toBe(0);
   // Light before heavy is told from the second light day on.
   expect(parts([0, 64], [2, 80], [7, 64], [9, 80], [14, 64], [16, 80])).toBe(2);
+  // More than a week apart, a light session is no other day of the same week.
+  expect(parts([0, 80], [10, 64], [20, 80], [30, 64], [40, 80], [50, 64])).toBe(0);
+  expect(parts([0, 80], [7, 64], [14, 80], [21, 64], [28, 80], [35, 64])).toBe(3);
 });
 
 test("what alternates does so in each of the last four sessions, or in two of three of the last six", () => {
