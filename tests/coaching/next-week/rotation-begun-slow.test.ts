@@ -95,6 +95,8 @@ test("the card's own decision is turned round: repeated markers, one figure a se
   expect(from([marker([0.78, 0.78, 0.78])])).toBe(85);
   expect(from([marker([], 0.78)])).toBe(85);
   expect(from([marker([0.7, 0.7]), marker([0.78, 0.78])])).toBe(85);
+  // A marker whose speed was not taken is none.
+  expect(from([marker([]), marker([0.78, 0.78, 0.78])])).toBe(85);
   expect([from([marker([0.78])], 82.5), from([]), from([marker([])])]).toEqual([null, null, null]);
   expect(from([marker([0.86])])).toBeNull();
   expect(
