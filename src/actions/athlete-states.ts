@@ -1,4 +1,5 @@
 import { absences } from "../coaching/availability/absences";
+import { daysDone } from "../coaching/availability/days-done";
 import { speedOnLine } from "../coaching/bar-speed/expected-speed";
 import { latestRows, lineRows, squadLines } from "../coaching/bar-speed/squad-lines";
 import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
@@ -20,7 +21,6 @@ import { grouped } from "../coaching/series/grouped";
 import { remembered } from "../coaching/series/remembered";
 import { gymDays } from "../coaching/series/season-start";
 import { squadIndex } from "../coaching/series/squad-index";
-import { daysDone } from "./days-done";
 import type { StateOfSquad } from "./state-of-squad";
 import { writtenWords } from "./written-words";
 

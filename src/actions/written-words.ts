@@ -7,9 +7,9 @@ import { nameKey } from "../coaching/record/name-key";
 import { grouped } from "../coaching/series/grouped";
 import { withNames } from "../rows/name/name-answers";
 import type { TableName } from "../rows/table-name";
+import { wordsCell } from "../rows/words-cell";
 import { type ReadTab, type ReadWorkbook, sureEnough } from "./read-workbook";
 import type { StateOfSquad } from "./state-of-squad";
-import { wordsCell } from "./words-cell";
 import type { Tab } from "./workbook";
 
 type OfAthlete = Written & { readonly athlete: string };

@@ -2,7 +2,7 @@ import { accept, type Outcome, refuse } from "../../outcome";
 import type { Plate } from "../record/plate";
 
 /** Loads differ by far more; doubles by less. */
-const hairKg = 1e-6;
+export const hairKg = 1e-6;
 
 /**
  * Plates for each side of the bar, heaviest first, innermost first.

@@ -6,6 +6,9 @@ export type Restart = {
   readonly halfSets: boolean;
 };
 
+/** Half the sets of a block, one at least. */
+export const halfSetsOf = (sets: number): number => Math.max(1, Math.ceil(sets / 2));
+
 /**
  * Restart after days off beyond the athlete's own rhythm: 7–13 days 10 % off; 14 or more 20 % off and
  * half the sets, 30 % from three weeks on. Once a week is a rhythm, not a break.

@@ -1,5 +1,5 @@
 import { type Block, isSame, rotation } from "../blocks/block";
-import { restartAfter } from "../blocks/restart";
+import { halfSetsOf, restartAfter } from "../blocks/restart";
 import { type Day, mondayOf } from "../calendar/day";
 import { blockOf, type LiftSession } from "./lift-session";
 import type { PlannedLoad } from "./planned-loads";
@@ -69,6 +69,6 @@ function beforeHalved(sessions: readonly LiftSession[], at: number, sessionsAWee
   const before = sessions[back - 1];
   if (back < 0 || before === undefined) return at;
   const { sets, reps } = sessions[at]!;
-  const isHalf = reps === before.reps && sets === Math.ceil(blockOf(before).sets / 2);
+  const isHalf = reps === before.reps && sets === halfSetsOf(blockOf(before).sets);
   return isHalf ? back - 1 : at;
 }

@@ -1,6 +1,27 @@
+import { gymStepKg } from "../blocks/gym-step";
+import { hairKg } from "../blocks/plate-loading";
+import { usualBarKg } from "../blocks/usual-bar";
 import type { DayPlan } from "./day-decision";
 import { decideToday } from "./decide-today";
 import type { LiftSession } from "./lift-session";
+import type { LineGiven } from "./proposed-line";
+import { speedsTaken } from "./set-speed";
+import { gymPlates } from "./usual-plates";
+
+/** The load a slow session's card must have begun from, kg, up to one: its usual speeds, steps and plates are the athlete's and the gym's. */
+export const plannedForSlow =
+  ({ state, rows, unit }: Pick<LineGiven, "state" | "rows" | "unit">) =>
+  (session: LiftSession, atMostKg: number): number | null => {
+    const marker = session.all.find(({ kind }) => kind === "marker")?.loadKg ?? null;
+    const lead = marker === null ? null : state.usualLead("marker", marker, session.day);
+    return plannedBeforeSlow(session, atMostKg, {
+      usualSpeed: lead?.usual ?? null,
+      lowSpeed: lead?.low ?? null,
+      stepKg: gymStepKg(gymPlates(rows.plates, unit)),
+      usualDrop: rows.rules.loadDrop,
+      gym: { plates: rows.plates, barKg: session.work[0]!.barKg ?? usualBarKg(unit) },
+    });
+  };
 
 /**
  * The load that a slow day's card must have begun from, kg: the least of which its decision, by the
@@ -17,21 +38,15 @@ export function plannedBeforeSlow(
 ): number | null {
   const sets = all
     .filter(({ kind }) => kind === "marker")
-    .map(({ repSpeeds, setSpeed }) =>
-      repSpeeds.length > 0
-        ? repSpeeds.flatMap((one) => one ?? [])
-        : setSpeed === null
-          ? []
-          : [setSpeed],
-    )
+    .map(speedsTaken)
     .filter((speeds) => speeds.length > 0);
   if (sets.length === 0) return null;
-  for (let kg = loadKg + plan.stepKg; kg <= atMostKg + 1e-9; kg += plan.stepKg) {
+  for (let kg = loadKg + plan.stepKg; kg <= atMostKg + hairKg; kg += plan.stepKg) {
     const decided = decideToday({ kind: "speeds", sets }, { ...plan, plannedKg: kg, setsLeft });
     if (!decided.ok) return null;
     const { value } = decided;
     const left = value.kind === "repeat the marker" ? value.ifSame : value;
-    if (left.kind === "lighter" && Math.abs(left.loadKg - loadKg) < 1e-6) return kg;
+    if (left.kind === "lighter" && Math.abs(left.loadKg - loadKg) < hairKg) return kg;
   }
   return null;
 }

@@ -1,7 +1,7 @@
 import type { WhoMay } from "../availability/who-may";
 import type { Block } from "../blocks/block";
 import { fineStep, gymStepKg } from "../blocks/gym-step";
-import { type Restart, restartAfter } from "../blocks/restart";
+import { halfSetsOf, type Restart, restartAfter } from "../blocks/restart";
 import { stepSizeOf } from "../blocks/step-size";
 import type { Day } from "../calendar/day";
 import { daysSinceMarathon, raceNear } from "../season/race-hours";
@@ -102,7 +102,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     count: chosen.length,
     stepEach: bySession && planned.ready && !byHand,
   });
-  const halved = (sets: number) => (planned.halfSets ? Math.max(1, Math.ceil(sets / 2)) : sets);
+  const halved = (sets: number) => (planned.halfSets ? halfSetsOf(sets) : sets);
   const setsOf = (one: Block, day: Day) => change.sets ?? frame.setsOn(halved(one.sets), day);
   // Who comes back lands less, too, not only lifts less.
   const eased = easedNow || isStrained(state);

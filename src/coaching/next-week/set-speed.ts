@@ -1,10 +1,17 @@
 import { hundredths, speedHair } from "../bar-speed/hundredths";
+import type { LiftingSet } from "../record/lifting-set";
 
 /**
  * Repetitions of one set that differ by more say rather that one was misread or half done: a set
  * that would change the load is then repeated once (common practice, no source).
  */
 const widestSet = 0.15;
+
+/** Speeds taken of a set, m/s: its repetitions', else its one figure; none where nothing was taken. */
+export function speedsTaken({ repSpeeds, setSpeed }: LiftingSet): readonly number[] {
+  const reps = repSpeeds.flatMap((one) => one ?? []);
+  return reps.length > 0 || setSpeed === null ? reps : [setSpeed];
+}
 
 /** Repetitions, m/s, too far apart to be of one day's speed. */
 export const isUneven = (set: readonly number[]) =>

@@ -1,7 +1,7 @@
 import { dropBands } from "../blocks/load-drop";
 import type { LiftingSet } from "../record/lifting-set";
 import type { AthleteState } from "./athlete-state";
-import { speedOfSet } from "./set-speed";
+import { speedOfSet, speedsTaken } from "./set-speed";
 
 /** How far a usual speed may have moved since the day was judged by it, m/s (our simulations). */
 const moved = 0.02;
@@ -21,10 +21,10 @@ export function slowDay(
   const markers = session.filter(({ kind }) => kind === "marker");
   const first = session.filter(({ kind }) => kind === "work").slice(0, 1);
   const told = (markers.length > 0 ? markers : first).flatMap((set) => {
-    const speed = speedOf(set);
-    if (speed === null || set.loadKg === null) return [];
+    const speeds = speedsTaken(set);
+    if (speeds.length === 0 || set.loadKg === null) return [];
     const lead = usualLead(set.kind === "marker" ? "marker" : "work", set.loadKg, set.day);
-    return lead === null ? [] : [{ ...lead, speed }];
+    return lead === null ? [] : [{ ...lead, speed: speedOfSet(speeds) }];
   });
   return (
     told.length > 0 &&
@@ -32,10 +32,4 @@ export function slowDay(
       ({ usual, low, speed }) => speed <= Math.max(usual - dropBands.light.from, low) + moved,
     )
   );
-}
-
-/** What decides at the rack, of the repetitions or the set's one figure. */
-function speedOf({ repSpeeds, setSpeed }: LiftingSet): number | null {
-  const speeds = repSpeeds.flatMap((one) => one ?? []);
-  return speeds.length > 0 ? speedOfSet(speeds) : setSpeed;
 }

@@ -1,3 +1,4 @@
+import { hairKg } from "../blocks/plate-loading";
 import type { WayBack } from "../blocks/way-back";
 import { mondayOf } from "../calendar/day";
 import type { PlannedStep } from "./planned-step";
@@ -6,9 +7,6 @@ import type { StepGiven } from "./step-given";
 
 /** Share off between the rest after a marathon and usual loads again (common practice, no source). */
 const easedAfterMarathon = 0.1;
-
-/** Loads lie further apart. */
-const hairKg = 1e-6;
 
 /** The step after time off the lift; null when there was none, or a marathon's easing asks for more. */
 export function stepAfterTimeOff(given: StepGiven, back: WayBack | null): PlannedStep | null {

@@ -1,5 +1,4 @@
 import { type WhoMay, whoMay } from "../availability/who-may";
-import { gymStepKg } from "../blocks/gym-step";
 import { usualBarKg } from "../blocks/usual-bar";
 import type { Day } from "../calendar/day";
 import { racesOf } from "../diary/races-of";
@@ -9,10 +8,9 @@ import { type GymDays, gymDays } from "../season/gym-days";
 import { isCutForRace, type WeekKind, weekKind } from "../season/race-hours";
 import { raceWeekSets } from "../season/race-week-sets";
 import { mostSessions, usualSessionsAWeek } from "../season/usual-sessions-a-week";
-import { plannedBeforeSlow } from "./planned-before-slow";
+import { plannedForSlow } from "./planned-before-slow";
 import { type PresentStep, presentStep } from "./present-step";
 import type { LineGiven } from "./proposed-line";
-import { gymPlates } from "./usual-plates";
 import { whyLess } from "./why-less";
 
 /** One athlete's week before a load is thought of: races, where the ladder stands, days that suit. */
@@ -54,18 +52,7 @@ export function weekFrame(given: LineGiven): WeekFrame {
     about: athlete,
     lessOn: (session, day) =>
       whyLess(session, { day, races, rules, state, asOf, mayDo: mayOn(day).mayDo }),
-    plannedFor: (session, atMostKg) => {
-      const marker = session.all.find(({ kind }) => kind === "marker")?.loadKg ?? null;
-      const lead = marker === null ? null : state.usualLead("marker", marker, session.day);
-      const barKg = session.work[0]!.barKg ?? usualBarKg(given.unit ?? "kg");
-      return plannedBeforeSlow(session, atMostKg, {
-        usualSpeed: lead?.usual ?? null,
-        lowSpeed: lead?.low ?? null,
-        stepKg: gymStepKg(gymPlates(rows.plates, given.unit)),
-        usualDrop: rules.loadDrop,
-        gym: { plates: rows.plates, barKg },
-      });
-    },
+    plannedFor: plannedForSlow(given),
   });
   const mayLift = (day: Day) => mayOn(day).not === null;
   const sessionsAWeek = step?.sessionsAWeek ?? usualSessionsAWeek(athlete, []);

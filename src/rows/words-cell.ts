@@ -1,7 +1,7 @@
 import { saysAbsent, saysAway } from "../coaching/availability/says-absent";
 import { type Beside, saysUnwell } from "../coaching/diary/says-unwell";
-import type { Cells } from "../rows/cells";
-import { cellAddress } from "../rows/value/cell-address";
+import type { Cells } from "./cells";
+import { cellAddress } from "./value/cell-address";
 
 /**
  * The cell in which words of pain, illness or absence stand, and what it says: the one expected, else of

@@ -1,8 +1,8 @@
-import type { Day } from "../coaching/calendar/day";
-import type { Beside } from "../coaching/diary/says-unwell";
-import { nameKey } from "../coaching/record/name-key";
-import type { SquadRows } from "../coaching/record/squad-rows";
-import { grouped } from "../coaching/series/grouped";
+import type { Day } from "../calendar/day";
+import type { Beside } from "../diary/says-unwell";
+import { nameKey } from "../record/name-key";
+import type { SquadRows } from "../record/squad-rows";
+import { grouped } from "../series/grouped";
 
 /** Days on which an athlete (by name key) did something in the gym or, beside a run, ran: rows with a figure. */
 export function daysDone({
