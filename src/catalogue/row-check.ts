@@ -1,19 +1,11 @@
-import type { Race } from "../coaching/record/race";
 import { refuse } from "../outcome";
-import { readAthletesArgument } from "../rows/argument/athletes-argument";
 import { readDayArgument } from "../rows/argument/day-argument";
-import type { Cells } from "../rows/cells";
-import { plainlyOther } from "../rows/finding/plainly-other";
-import { unreadFigures } from "../rows/header/unread-figures";
-import { cellOfName } from "../rows/name/cell-of-name";
-import { nameIssues } from "../rows/name/name-issues";
-import { raceNames } from "../rows/name/race-names";
-import { understoodOnce } from "../rows/read-once";
 import { type TableName, tableNames } from "../rows/table-name";
 import { allRowsRead } from "../words/row-check";
 import { sayRowIssue } from "../words/row-issues";
 import { isBlank, rowsOf } from "./arguments/elementwise";
 import { textCell } from "./arguments/number-cell";
+import { rangeIssues } from "./arguments/range-issues";
 import { thrown } from "./arguments/thrown";
 import type { SheetFunction } from "./sheet-function";
 
@@ -52,15 +44,7 @@ export const rowCheckFunction: SheetFunction = {
     }
     if (!Array.isArray(rows)) thrown(refuse("argument-one-cell", { name: "rows", table: name }));
     const today = isBlank(asOf) ? null : thrown(readDayArgument(asOf));
-    const understood = understoodOnce<TableName>(name, cells, today);
-    const other = plainlyOther(name, cells, understood, today === null ? {} : { today });
-    if (other !== null) thrown(refuse("table-is-other", { table: name, other }));
-    const { issues: inCells, records } = understood.reading;
-    const issues = [
-      ...unreadFigures(name, understood),
-      ...inCells,
-      ...unknownAmong(name, cells, records, athletes),
-    ];
+    const issues = rangeIssues(name, cells, athletes, today);
     if (issues.length === 0) return [[allRowsRead, "", "", ""]];
     return issues.map((issue) => {
       const { found, whyItMatters, whatToDo } = sayRowIssue(issue);
@@ -69,31 +53,6 @@ export const rowCheckFunction: SheetFunction = {
     });
   },
 };
-
-/** Names in the rows that are not among the athletes given. */
-function unknownAmong(
-  table: TableName,
-  cells: Cells,
-  records: readonly unknown[],
-  athletes: unknown,
-) {
-  const known = readAthletesArgument(athletes).asked.filter(({ athlete }) => athlete !== "");
-  const listed = known.map(({ athlete, record }) => ({ athlete, group: record?.group ?? "" }));
-  // Names alone do not say which groups there are.
-  const grouped = known.some(({ record }) => record !== null);
-  const named =
-    table === "Races"
-      ? raceNames(grouped ? (records as readonly Race[]) : [], listed)
-      : records.filter(
-          (record): record is { readonly row: number; readonly athlete: string } =>
-            typeof (record as { athlete?: unknown }).athlete === "string",
-        );
-  if (known.length === 0 || table === "Athletes") return [];
-  return nameIssues(table, named, known).map((issue) => {
-    const cell = cellOfName(cells, issue.row, null, issue.found);
-    return { ...issue, cell, column: 1 };
-  });
-}
 
 /** Throws `table-unknown`. */
 function tableNamed(text: string): TableName {

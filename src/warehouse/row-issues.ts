@@ -1,4 +1,5 @@
-import { rowCheckFunction } from "../catalogue/row-check";
+import { rangeIssues } from "../catalogue/arguments/range-issues";
+import { sayRowIssue } from "../words/row-issues";
 import type { WarehouseTable } from "./warehouse-table";
 
 /** One cell that cannot be used: whose row, the day and place of it, its column, and what to do. */
@@ -12,8 +13,6 @@ export type WarehouseIssue = Readonly<
   readonly place: number | null;
 };
 
-const cellPlace = /^(?:row )?([A-Z]*)(\d+)$/;
-
 /** Every cell of a squad's rows that cannot be used, as ROW_CHECK of the spreadsheet says it. */
 export function rowIssues({
   table,
@@ -22,28 +21,18 @@ export function rowIssues({
   origins,
 }: WarehouseTable): readonly WarehouseIssue[] {
   if (origins.length === 0) return [];
-  const said = rowCheckFunction.compute([cells, table]) as readonly (readonly string[])[];
-  return said.flatMap(([cell = "", found = "", whatToDo = "", whyItMatters = ""]) => {
-    const [, letters = "", row = ""] = cellPlace.exec(cell) ?? [];
-    if (row === "") return [];
-    const origin = origins[Number(row) - 2];
-    return [
-      {
-        athlete: origin?.athlete ?? null,
-        day: origin?.day ?? null,
-        place: origin?.place ?? null,
-        column_name: columns[columnOf(letters)] ?? null,
-        found,
-        what_to_do: whatToDo,
-        why_it_matters: whyItMatters,
-      },
-    ];
+  return rangeIssues(table, cells, "", null).map((issue) => {
+    const { found, whatToDo, whyItMatters } = sayRowIssue(issue);
+    // Under the heading, which is row 1.
+    const origin = origins[issue.row - 2];
+    return {
+      athlete: origin?.athlete ?? null,
+      day: origin?.day ?? null,
+      place: origin?.place ?? null,
+      column_name: columns[issue.column - 1] ?? null,
+      found,
+      what_to_do: whatToDo,
+      why_it_matters: whyItMatters,
+    };
   });
-}
-
-/** Place of a column by its letters, from 0; −1 without letters. */
-function columnOf(letters: string): number {
-  let column = 0;
-  for (const letter of letters) column = 26 * column + letter.charCodeAt(0) - 64;
-  return column - 1;
 }
