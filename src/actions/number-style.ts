@@ -1,3 +1,4 @@
+import { mostlyPounds } from "../rows/header/mostly-pounds";
 import { decimalMarkIn } from "../rows/value/decimal-mark";
 import type { NumberStyle } from "../words/printed-numbers";
 import type { ReadWorkbook } from "./read-workbook";
@@ -7,15 +8,9 @@ import type { ReadWorkbook } from "./read-workbook";
  * the mark of the sets typed as text, or where none tells, of the spreadsheet's language.
  */
 export function numberStyle({ tabs, cells, ownMark }: ReadWorkbook): NumberStyle {
-  const masses = tabs.flatMap(({ understanding }) =>
-    understanding.columns.filter(
-      ({ field, unit }) => (field === "mass" || field === "load") && unit !== null,
-    ),
-  );
-  const pounds = masses.filter(({ unit }) => unit === "lb").length;
   const sets = tabs.flatMap(({ table, tab }) => (table === "Sets" ? [cells(tab.id)] : []));
   return {
-    unit: masses.length > 0 && pounds > masses.length / 2 ? "lb" : "kg",
+    unit: mostlyPounds(tabs.flatMap(({ understanding }) => understanding.columns)) ? "lb" : "kg",
     mark: decimalMarkIn(sets) ?? ownMark(),
   };
 }

@@ -3,7 +3,8 @@ import { latestRows, squadLines } from "../coaching/bar-speed/squad-lines";
 import { usualLeadAt } from "../coaching/next-week/usual-lead";
 import { exerciseKey } from "../coaching/record/exercise-key";
 import { accept, refuse } from "../outcome";
-import { findHeader } from "../rows/header/find-header";
+import { mostlyPounds } from "../rows/header/mostly-pounds";
+import { understoodOnce } from "../rows/read-once";
 import { foundText } from "../rows/value/found-text";
 import { lineReason } from "../words/reasons-line";
 import { alignedWith } from "./arguments/aligned-with";
@@ -49,8 +50,7 @@ export const expectedSpeedFunction: SheetFunction = {
     const lift = liftOfSquad({ athletes: pairs.athletes, sets, exercise, asOf });
     const lineOf = squadLines({ index: lift.index, exercise: lift.exercise });
     // Beside sets in pounds a bare number is taken for pounds by whoever types it.
-    const rows = rowsOf(sets);
-    const inPounds = findHeader("Sets", rows, rows.length)?.fields.load?.unit?.name === "lb";
+    const inPounds = mostlyPounds(understoodOnce("Sets", rowsOf(sets), lift.asOf).columns);
     return lift.rows(6, (athlete, at) => {
       const load = pairs.cellAt(at);
       if (inPounds && !isBlank(load) && !/[a-z]/i.test(String(load)))
