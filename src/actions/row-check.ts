@@ -25,6 +25,7 @@ export function rowCheck(workbook: Workbook, today: Day): RowCheckView {
     damaged: read.answers.damaged ? damagedOf(["answers"]) : [],
     mark: numbers.mark,
     summary: rowsReadWords(read.rowsRead, read.rowsFilled, rowsOfNobody(read)),
+    noRows: read.rowsFilled === 0,
     problems: [...tabsToConfirm(read), ...rowProblems(read), ...setsToLookAt(state)],
     names: unknownNames(read),
     leftAlone: leftAlone(read),

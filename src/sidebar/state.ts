@@ -24,6 +24,8 @@ export type State = {
   readonly error: string | null;
   /** What was done last. */
   readonly said: string | null;
+  /** What is on screen is being read again as the coach asked: it is said once it is. */
+  readonly readAnew: boolean;
   /** What takes the last answer back, shown beside the sentence it belongs to; null for none. */
   readonly takeBack: { readonly said: string; readonly ask: Ask } | null;
   /** How many cells and names Rows would list, by whatever was read last; null when nothing says. */
@@ -64,6 +66,7 @@ export function startState(today: string): State {
     waiting: [],
     error: null,
     said: null,
+    readAnew: false,
     takeBack: null,
     toCheck: null,
     squad: null,

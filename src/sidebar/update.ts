@@ -82,13 +82,21 @@ function stepAfter(state: State, event: Event): Step {
         athleteView: null,
         diary: null,
         said: null,
+        readAnew: false,
         error: null,
       };
       // What was read before stays until then: cells may have been typed into since, which nobody tells.
       return asking(next, fetchFor(next, event.view), sidebarWords.reading);
     }
     case "opened athlete": {
-      const next = { ...state, athlete: event.athlete, athleteView: null, diary: null, said: null };
+      const next = {
+        ...state,
+        athlete: event.athlete,
+        athleteView: null,
+        diary: null,
+        said: null,
+        readAnew: false,
+      };
       return asking(next, [athleteAsk("athleteView", next)], sidebarWords.reading);
     }
     case "closed athlete":
@@ -98,7 +106,7 @@ function stepAfter(state: State, event: Event): Step {
       };
     case "asked again":
       return asking(
-        { ...state, error: null, said: sidebarWords.readAnew },
+        { ...state, error: null, said: null, readAnew: true },
         readAgain(state),
         sidebarWords.reading,
       );
@@ -181,14 +189,26 @@ function stepAfter(state: State, event: Event): Step {
       const said = event.given ? (state.pages?.said ?? null) : `${pageLabels.windowKept}.`;
       return { state: { ...state, said }, asks: [] };
     }
-    case "answered":
-      return answered(state, event.ask, event.answer);
-    case "failed": {
-      const said = state.said === sidebarWords.readAnew ? null : state.said;
-      return { state: { ...onShownWeek(state), busy: null, said, error: event.message }, asks: [] };
+    case "answered": {
+      const step = answered({ ...state, readAnew: false }, event.ask, event.answer);
+      return state.readAnew
+        ? {
+            ...step,
+            state: { ...step.state, said: step.state.said ?? readAnewWords(step.state, event.ask) },
+          }
+        : step;
     }
+    case "failed":
+      return {
+        state: { ...onShownWeek(state), busy: null, readAnew: false, error: event.message },
+        asks: [],
+      };
   }
 }
+
+/** Checked again from the end of the list, its beginning may be out of sight. */
+const readAnewWords = ({ rows }: State, { name }: Ask) =>
+  name === "rowCheck" && rows !== null ? `${rows.summary}.` : sidebarWords.readAnew;
 
 function asking(state: State, asks: readonly Ask[], busy: string): Step {
   return asks.length === 0 ? { state, asks } : { state: { ...state, busy, error: null }, asks };
@@ -298,12 +318,8 @@ function answered(state: State, ask: Ask, answer: unknown): Step {
         message.athlete === state.athlete ? [athleteAsk("diaryView", state)] : [],
         diaryViewWords.reading,
       );
-    case "rowCheck": {
-      const rows = answer as RowCheckView;
-      // Checked again from the end of the list, its beginning may be out of sight.
-      const said = next.said === sidebarWords.readAnew ? `${rows.summary}.` : next.said;
-      return { state: { ...withRows(next, rows), said }, asks: [] };
-    }
+    case "rowCheck":
+      return { state: withRows(next, answer as RowCheckView), asks: [] };
     case "answerName":
     case "answerSet": {
       const read = withRows(stale(next), answer as RowCheckView);

@@ -5,7 +5,7 @@ import { whoseName } from "./row-issues";
 /** The row check of a table with nothing to mend. */
 export const allRowsRead = "all rows read";
 /** Of a workbook without a row: it has none that could be mended either. */
-export const noRowsFound = "No rows found yet";
+const noRowsFound = "No rows found yet";
 
 /** "1204 of 1211 rows read": a mark between thousands would be a decimal mark to half of all coaches. */
 export function rowsReadWords(read: number, filled: number, ofNobody: number): string {

@@ -21,19 +21,20 @@ const twice = (exercise: string, weeks: readonly number[], loads: readonly [numb
     ...evening(exercise, 7 * week, loads[0]),
     ...evening(exercise, 7 * week + 2, loads[1]),
   ]);
-
-test("the week, its usual speeds and the opened athlete's line are of the exercise the athlete is on", () => {
-  const book = memoryWorkbook({
+const bookOf = (sets: readonly (readonly unknown[])[]) =>
+  memoryWorkbook({
     Athletes: [
       ["Athlete", "Sessions a week"],
       [name, 2],
     ],
-    Sets: [
-      head,
-      ...twice("back squat", [0, 1, 2, 3, 4, 5, 6, 7], [75, 80]),
-      ...twice("front squat", [8, 9, 10], [60, 60]),
-    ],
+    Sets: [head, ...sets],
   });
+
+test("the week, its usual speeds and the opened athlete's line are of the exercise the athlete is on", () => {
+  const book = bookOf([
+    ...twice("back squat", [0, 1, 2, 3, 4, 5, 6, 7], [75, 80]),
+    ...twice("front squat", [8, 9, 10], [60, 60]),
+  ]);
   const today = first + 7 * 10 + 5;
   const [line] = weekView(book, today, null, []).lines;
   expect(line!.sessions.map(({ loadKg }) => loadKg)).toEqual([60, 60]);
@@ -45,19 +46,12 @@ test("the week, its usual speeds and the opened athlete's line are of the exerci
 
 test("a lift in turn stands on its card and in the week by its own name and load, in place of nothing", () => {
   const weeks = [0, 1, 2];
-  const book = memoryWorkbook({
-    Athletes: [
-      ["Athlete", "Sessions a week"],
-      [name, 2],
-    ],
-    Sets: [
-      head,
-      ...weeks.flatMap((week) => [
-        ...evening("back squat", 7 * week, 75),
-        ...evening("hip thrust", 7 * week + 2, 90),
-      ]),
-    ],
-  });
+  const book = bookOf([
+    ...weeks.flatMap((week) => [
+      ...evening("back squat", 7 * week, 75),
+      ...evening("hip thrust", 7 * week + 2, 90),
+    ]),
+  ]);
   const today = first + 7 * 2 + 5;
   const pages = printPages(book, today, "cards", null, []);
   const cards = pages.kind === "cards" ? pages.cards : [];

@@ -187,7 +187,7 @@ test("empty squads say what to do", () => {
 });
 
 test("a workbook without a row is not called read: where its tabs are told is said", () => {
-  const empty = { ...rows, summary: rowsReadWords(0, 0, 0), problems: [], names: [] };
+  const empty = { ...rows, summary: rowsReadWords(0, 0, 0), noRows: true, problems: [], names: [] };
   const text = words(shown({ view: "rows", rows: empty }));
   expect(text).toContain("No rows found yet. Open Set up to see which tabs were read.");
   expect(text).not.toContain("every row is used");

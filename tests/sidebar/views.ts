@@ -100,6 +100,7 @@ export const rows: RowCheckView = {
   mark: ".",
   damaged: [],
   summary: "1204 of 1211 rows read",
+  noRows: false,
   problems: [
     {
       tab: "Sets",

@@ -32,6 +32,8 @@ export type RowCheckView = ReadWithout & {
   /** Decimal mark in which what is proposed is shown. */
   readonly mark: NumberStyle["mark"];
   readonly summary: string;
+  /** No table with a row was found: the tabs are looked at before any cell is. */
+  readonly noRows: boolean;
   readonly problems: readonly RowProblem[];
   readonly names: readonly NameQuestion[];
   /** Tabs that no table was found in, and of which nothing was said. */

@@ -1,6 +1,6 @@
 import type { NameQuestion, RowCheckView, RowProblem } from "../../actions/messages";
 import { withMark } from "../../words/printed-numbers";
-import { leftAloneWords, noRowsFound } from "../../words/row-check";
+import { leftAloneWords } from "../../words/row-check";
 import { kindCounts, kindWords } from "../../words/row-kinds";
 import { sidebarWords as words } from "../../words/sidebar";
 import { likeProblems } from "../like-problems";
@@ -26,7 +26,7 @@ export function RowsPage({
   return (
     <>
       <p class="lead">
-        <strong>{rows.summary}.</strong> {none ? nothingListed(rows.summary) : words.cellsStay}
+        <strong>{rows.summary}.</strong> {none ? nothingListed(rows) : words.cellsStay}
       </p>
       {kinds.length > 0 && (
         <p class="soft small">{kinds.map(({ kind, count }) => `${kind}: ${count}`).join(" · ")}</p>
@@ -74,8 +74,7 @@ export function RowsPage({
 }
 
 /** Where no row was read nothing is mended by reading on: the tabs are looked at instead. */
-const nothingListed = (summary: string) =>
-  summary === noRowsFound ? words.seeTabs : words.nothingToMend;
+const nothingListed = ({ noRows }: RowCheckView) => (noRows ? words.seeTabs : words.nothingToMend);
 
 const keyOf = ({ tabId, cell, kind }: RowProblem) => `${tabId}${cell}${kind}`;
 
