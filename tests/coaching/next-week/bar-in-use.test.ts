@@ -23,6 +23,12 @@ test("a new bar is in use from its second day on, one day on another bar is none
   expect(bar(twenty, sets(12, 13, { barKg: 15 }))).toEqual([15, null]);
 });
 
+test("one day in the gym used most tells of no new bar", () => {
+  const home = Array.from({ length: 6 }, () => sets(9, 1, { barKg: 15, gym: "home" })).flat();
+  const elsewhere = ["camp", "club"].map((gym) => sets(0, 5, { barKg: 20, gym }));
+  expect(bar(...elsewhere, home)).toEqual([20, null]);
+});
+
 test("days in another gym change nothing", () => {
   const home = sets(0, 12, { barKg: 20, gym: "home" });
   const away = sets(12, 4, { barKg: 15, gym: "camp" });
