@@ -21,6 +21,14 @@ const ask = <Answer>(book: ReturnType<typeof memoryWorkbook>, name: string, more
   serveRequest(book, name, { today, ...more }) as Answer;
 const check = (book: ReturnType<typeof memoryWorkbook>) => ask<RowCheckView>(book, "rowCheck");
 
+test("a workbook in which no row was found says so, one with a row does not", () => {
+  expect(check(memoryWorkbook({ Sheet1: [] }))).toMatchObject({
+    noRows: true,
+    summary: "No rows found yet",
+  });
+  expect(check(memoryWorkbook({ Athletes: squad })).noRows).toBe(false);
+});
+
 test("an unknown name stands once over all tables, at its first cell, and counts among the kinds", () => {
   const book = memoryWorkbook({
     Athletes: squad,
