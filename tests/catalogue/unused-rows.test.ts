@@ -64,7 +64,7 @@ test("what stands before decides how rows not used are joined to it", () => {
   expect(withUnused("", 2)).toBe("2 rows with a cell not used (see ROW_CHECK)");
   expect(withUnused("3 days", 1)).toBe("3 days; 1 row with a cell not used (see ROW_CHECK)");
   expect(withUnused("Look again.", 1)).toBe(
-    "Look again. Also 1 row with a cell not used (see ROW_CHECK)",
+    "Look again. Also 1 row with a cell not used (see ROW_CHECK).",
   );
 });
 
@@ -166,7 +166,7 @@ test("days and what differed tell rows that name nobody once, also beside a refu
   const call = (name: string, ...args: unknown[]) =>
     catalogue.find((one) => one.name === name)!.compute(args) as unknown[][];
   const sets = [...exampleSets, ["2026-05-19", "", "back squat", 1, 60, 0.7]];
-  const said = /1 row that names nobody not used \(see ROW_CHECK\)$/;
+  const said = /1 row that names nobody not used \(see ROW_CHECK\)[.]?$/;
   const two = [["Tomas Reyerson"], ["Ilka Brandmoor"]];
   for (const rows of [
     call("UNUSUAL_DAYS", two, sets, "", exampleDiary, "", "", asOf),
@@ -201,7 +201,7 @@ test("rows that cannot be used are told where nothing is left to answer from", (
     at === 0 || row[1] === "Tomas Reyerson" ? row : [46084 + at, ...row.slice(1)],
   );
   const said =
-    "No row of Ilka Brandmoor in Sets up to that day: check the spelling and the date. Also 28 rows with a cell not used (see ROW_CHECK)";
+    "No row of Ilka Brandmoor in Sets up to that day: check the spelling and the date. Also 28 rows with a cell not used (see ROW_CHECK).";
   const lift = [serial, "back squat", asOf];
   expect(() => call("LOAD_SPEED_LINE", "Ilka Brandmoor", ...lift)).toThrow(said);
   const two = [["Ilka Brandmoor"], ["Wren Castellow"]];
