@@ -19,4 +19,4 @@ export function harderThanPlan(session: Effort, whole: Effort): boolean {
 }
 
 const leavesFewer = ({ reserve }: Effort, whole: Effort) =>
-  reserve !== null && whole.reserve !== null && reserve < whole.reserve;
+  reserve !== null && reserve < (whole.reserve ?? 0);

@@ -12,11 +12,13 @@ import { gymPlates } from "./usual-plates";
 export const plannedForSlow =
   ({ state, rows, unit }: Pick<LineGiven, "state" | "rows" | "unit">) =>
   (session: LiftSession, atMostKg: number): number | null => {
-    const marker = session.all.find(({ kind }) => kind === "marker")?.loadKg ?? null;
-    const lead = marker === null ? null : state.usualLead("marker", marker, session.day);
+    const [lead] = session.all.flatMap(({ kind, loadKg, day }) =>
+      kind === "marker" && loadKg !== null ? (state.usualLead("marker", loadKg, day) ?? []) : [],
+    );
+    if (lead === undefined) return null;
     return plannedBeforeSlow(session, atMostKg, {
-      usualSpeed: lead?.usual ?? null,
-      lowSpeed: lead?.low ?? null,
+      usualSpeed: lead.usual,
+      lowSpeed: lead.low,
       stepKg: gymStepKg(gymPlates(rows.plates, unit)),
       usualDrop: rows.rules.loadDrop,
       gym: { plates: rows.plates, barKg: session.work[0]!.barKg ?? usualBarKg(unit) },
@@ -36,12 +38,8 @@ export function plannedBeforeSlow(
   atMostKg: number,
   plan: Omit<DayPlan, "plannedKg" | "setsLeft">,
 ): number | null {
-  const sets = all
-    .filter(({ kind }) => kind === "marker")
-    .map(speedsTaken)
-    .filter((speeds) => speeds.length > 0);
-  if (sets.length === 0) return null;
-  for (let kg = loadKg + plan.stepKg; kg <= atMostKg + hairKg; kg += plan.stepKg) {
+  const sets = all.filter(({ kind }) => kind === "marker").map(speedsTaken);
+  for (let kg = loadKg; kg <= atMostKg + hairKg; kg += plan.stepKg) {
     const decided = decideToday({ kind: "speeds", sets }, { ...plan, plannedKg: kg, setsLeft });
     if (!decided.ok) return null;
     const { value } = decided;

@@ -52,14 +52,14 @@ export function plannedLoads<Session extends LiftedDay>(
     // The first is its own plan.
     const before = sessions[at - 1] ?? session;
     const lastKg = planned[at - 1]?.loadKg ?? loadKg;
-    const begunKg = begunAt(sessions, at, lastKg, { sessionsAWeek, lessOn, plannedFor });
+    const begunKg = begunAt(sessions, at, lastKg, { lessOn, plannedFor });
     const planKg = begunKg ?? lastKg;
     const isUnder = loadKg < planKg && (begunKg !== null || reps <= before.reps);
     const isDown = down[at]!;
-    const asked = isUnder || isDown ? lessOn(session) : null;
+    const isLess = isUnder || isDown;
+    const asked = isLess ? lessOn(session) : null;
     const rest = restartAfter(gap, sessionsAWeek);
-    const isJudged =
-      (isUnder || isDown) && (rest === null || (asked === "eased" && !rest.halfSets));
+    const isJudged = isLess && (rest === null || (asked === "eased" && !rest.halfSets));
     const after = sessions[at + 1];
     const found = isJudged
       ? reasonUnderPlan({
@@ -105,17 +105,13 @@ function begunAt<Session extends LiftedDay>(
   at: number,
   lastKg: number,
   given: {
-    readonly sessionsAWeek: number;
     readonly lessOn: (session: Session) => AskedLess;
     readonly plannedFor: (session: Session, atMostKg: number) => number | null;
   },
 ): number | null {
   const [before, session, after] = [sessions[at - 1], sessions[at]!, sessions[at + 1]];
-  const { day, gap, loadKg, reps } = session;
-  if (before === undefined || reps <= before.reps || loadKg >= lastKg) return null;
-  if (restartAfter(gap, given.sessionsAWeek) !== null || given.lessOn(session) !== "slow") {
-    return null;
-  }
+  const { day, loadKg, reps } = session;
+  if (before === undefined || reps <= before.reps || given.lessOn(session) !== "slow") return null;
   const again = after?.reps === reps && after.day - day <= lightDays ? after.loadKg : 0;
   return again > loadKg ? Math.min(again, lastKg) : given.plannedFor(session, lastKg);
 }

@@ -21,6 +21,8 @@ test("a new bar is in use from its second day on, one day on another bar is none
   expect(bar(twenty, sets(12, 1, { barKg: 15 }))).toEqual([20, null]);
   expect(bar(twenty, sets(12, 2, { barKg: 15 }))).toEqual([15, 20]);
   expect(bar(twenty, sets(12, 13, { barKg: 15 }))).toEqual([15, null]);
+  // A day on another bar and back again.
+  expect(bar(twenty, sets(12, 1, { barKg: 15 }), sets(13, 1, { barKg: 20 }))).toEqual([20, null]);
 });
 
 test("one day in the gym used most tells of no new bar", () => {

@@ -1,8 +1,14 @@
-import { plannedBeforeSlow } from "../../../src/coaching/next-week/planned-before-slow";
+import type { DayPlan } from "../../../src/coaching/next-week/day-decision";
+import { liftSessions } from "../../../src/coaching/next-week/lift-session";
+import {
+  plannedBeforeSlow,
+  plannedForSlow,
+} from "../../../src/coaching/next-week/planned-before-slow";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
+import type { Plate } from "../../../src/coaching/record/plate";
 import { lineReasonWords } from "../../../src/words/week";
-import { athlete, day, movesAt, session, squadRows, state } from "./written-squad";
+import { athlete, day, movesAt, plates, session, squadRows, state } from "./written-squad";
 
 const name = "Tomas Reyerson";
 /** 0.86 at the marker of 67.5 kg, as in the ordinary week. */
@@ -90,16 +96,57 @@ test("the card's own decision is turned round: repeated markers, one figure a se
     repSpeeds,
     setSpeed,
   });
-  const from = (all: readonly LiftingSet[], atMostKg = 90, loadKg = 80) =>
-    plannedBeforeSlow({ all, loadKg, sets: 5 }, atMostKg, plan);
+  const from = (all: readonly LiftingSet[], atMostKg = 90, over: Partial<DayPlan> = {}) =>
+    plannedBeforeSlow({ all, loadKg: 80, sets: 5 }, atMostKg, { ...plan, ...over });
   expect(from([marker([0.78, 0.78, 0.78])])).toBe(85);
   expect(from([marker([], 0.78)])).toBe(85);
   expect(from([marker([0.7, 0.7]), marker([0.78, 0.78])])).toBe(85);
   // A marker whose speed was not taken is none.
   expect(from([marker([]), marker([0.78, 0.78, 0.78])])).toBe(85);
-  expect([from([marker([0.78])], 82.5), from([]), from([marker([])])]).toEqual([null, null, null]);
+  // The plan was at most what was lifted before it, that load too.
+  expect([from([marker([0.78])], 85), from([marker([0.78])], 82.5)]).toEqual([85, null]);
+  expect([from([]), from([marker([])])]).toEqual([null, null]);
+  // A slow first reading that still lies in the athlete's own interval asks for a second marker: as
+  // the only one it stands.
+  expect(from([marker([0.78])], 90, { lowSpeed: 0.76 })).toBe(85);
+  // One that leaves a narrow interval, before it passes a band.
+  expect(from([marker([0.82])], 90, { lowSpeed: 0.84 })).toBe(85);
   expect(from([marker([0.86])])).toBeNull();
-  expect(
-    plannedBeforeSlow({ all: threes, loadKg: 80, sets: 5 }, 90, { ...plan, usualSpeed: null }),
-  ).toBeNull();
+  expect(from(threes, 90, { usualSpeed: null })).toBeNull();
+});
+
+test("it is the marker that decided: a timed warm-up before it, and a first work set, do not", () => {
+  const slow = on("2026-04-28", fives(80), 0.08);
+  const [marker] = slow;
+  const warmUp = { ...marker!, kind: "warm-up" as const, loadKg: 40, repSpeeds: [1.2, 1.2] };
+  expect(weekOf([warmUp, ...slow])[0]).toBe(85);
+  const unmarked = on("2026-04-28", fives(80), 0, { setSpeed: speed(80) - 0.1 }).slice(1);
+  expect(weekOf(unmarked)[0]).toBe(80);
+});
+
+test("the day is turned round by the marker's own usual speed, and by the plates and the bar of the gym", () => {
+  const from = (sets: readonly LiftingSet[], gym: readonly Plate[], knows = "marker") => {
+    const { usualLead } = state(name, movesAt(speed));
+    const [slow] = liftSessions(sets, [sets[0]!.day]);
+    return plannedForSlow({
+      state: state(name, {
+        usualLead: (kind, kg, on) => (kind === knows ? usualLead(kind, kg, on) : null),
+      }),
+      rows: squadRows({ plates: gym }),
+      unit: "kg",
+    })(slow!, 90);
+  };
+  const slow = on("2026-04-28", fives(80), 0.08);
+  expect(from(slow, plates)).toBe(85);
+  // What is usual of a first work set says nothing of a marker.
+  expect(from(slow, plates, "work")).toBeNull();
+  // A marker's row without its load is passed over.
+  const [marker] = slow;
+  expect(from([{ ...marker!, loadKg: null, repSpeeds: [] }, ...slow], plates)).toBe(85);
+  expect(from([{ ...marker!, loadKg: null }, ...slow.slice(1)], plates)).toBeNull();
+  // With plates of 5 kg a 15 kg bar has 65, 75 and 85: 75 less 5 % is 71.25, on plates 65. The 20 kg
+  // bar has no 65.
+  const tens = plates.filter(({ massKg }) => massKg === 5 || massKg === 20);
+  const light = on("2026-04-28", fives(65), 0.08, { barKg: 15 });
+  expect(from(light, tens)).toBe(75);
 });
