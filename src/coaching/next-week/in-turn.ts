@@ -14,21 +14,20 @@ export type Labelled = { readonly day: Day; readonly label: string };
 
 /**
  * Whether sessions alternate of late: each of the last four differs from the one before it, or of the
- * last six two of three do, so that a new exercise, or a rotation of which each block is done twice,
- * does not.
+ * last five or six all but one do, so that a new exercise, or a rotation of which each block is done
+ * twice, does not.
  *
  * @param sessions in order of day
  * @param fromFirst the first sessions that stand in the rows tell it already
  */
 export function alternate(sessions: readonly Labelled[], fromFirst = false): boolean {
-  const last = sessions[sessions.length - 1];
-  if (last === undefined) return false;
-  const late = sessions.filter(({ day }) => day > last.day - turnDays).slice(-turnSessions);
+  const isLate = ({ day }: Labelled) => day > sessions[sessions.length - 1]!.day - turnDays;
+  const late = sessions.filter(isLate).slice(-turnSessions);
   const changes = (from: readonly Labelled[]) =>
     from.filter(({ label }, at) => at > 0 && label !== from[at - 1]!.label).length;
   const pairs = late.length - 1;
   if (fromFirst && sessions.length <= fewSessions) return pairs > 0 && changes(late) === pairs;
-  return changes(late.slice(-4)) === 3 || (changes(late) >= 3 && 3 * changes(late) >= 2 * pairs);
+  return changes(late.slice(-4)) === 3 || changes(late) >= Math.max(3, pairs - 1);
 }
 
 /** What an athlete does in turn with the sets that are planned: another lift, or another session of it. */

@@ -73,7 +73,7 @@ export function setsRisen(work: readonly LiftingSet[]): number {
   const heaviest = Math.max(...work.map(({ loadKg }) => loadKg!));
   const top = work.findIndex(({ loadKg }) => loadKg === heaviest);
   const rise = (at: number) => at === 0 || work[at]!.loadKg! > work[at - 1]!.loadKg!;
-  return work.slice(0, top + 1).every((_, at) => rise(at)) ? top : 0;
+  return work.slice(0, top).every((_, at) => rise(at)) ? top : 0;
 }
 
 /** Sets that rise to a load lifted more than once were its warm-ups. */

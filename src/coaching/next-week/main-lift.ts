@@ -4,6 +4,7 @@ import type { LiftingSet } from "../record/lifting-set";
 import { remembered } from "../series/remembered";
 import { isAssistance } from "./assistance-load";
 import { alternate } from "./in-turn";
+import { isSquat } from "./is-squat";
 
 /** What stands for a lift of the bar where there is none, by the words coaches write (common practice, no source). */
 const inPlaceOfTheBar = /goblet|dumb.?bell|kettle.?bell|body.?weight|\bdb\b/i;
@@ -63,7 +64,7 @@ export function mainLift(days: readonly LiftDay[]): string | null {
   const first = (key: string) => days.findIndex(({ setsOf }) => setsOf.has(key));
   const count = (key: string) => latest.filter(({ setsOf }) => setsOf.has(key)).length;
   const sets = (key: string) => days.reduce((sum, { setsOf }) => sum + (setsOf.get(key) ?? 0), 0);
-  const isOther = (key: string) => Number(!/squat/.test(key));
+  const isOther = (key: string) => Number(!isSquat(key));
   const longest = (a: string, b: string) =>
     isOther(a) - isOther(b) || first(a) - first(b) || sets(b) - sets(a);
   const keys = [...new Set(latest.flatMap(({ setsOf }) => [...setsOf.keys()]))].sort();

@@ -2,6 +2,7 @@ import type { Block } from "../blocks/block";
 import type { AthleteState } from "./athlete-state";
 import { type Exercise, exerciseList, type Missing } from "./exercise-list";
 import type { InTurn } from "./in-turn";
+import { isSquat } from "./is-squat";
 import type { JumpSets } from "./jump-sets";
 
 /** Why an exercise is not the usual one. */
@@ -53,7 +54,12 @@ export type SessionGiven = {
 };
 
 /** An alternative and the reason for it. */
-type Swap = { readonly reason: SwapReason; readonly instead: string };
+type Swap = {
+  readonly reason: SwapReason;
+  readonly instead: string;
+  /** kg, of what is done in turn. */
+  readonly loadKg?: number;
+};
 
 const markerReps = 3;
 /** Assistance: two short sets, one in race weeks and on sore days (common practice, no source). */
@@ -98,11 +104,8 @@ export function sessionPlan(given: SessionGiven): readonly SessionItem[] {
       reps: out ? 0 : reps,
       loadKg: onBar
         ? given.loadKg
-        : swap?.reason === "in-turn"
-          ? (given.inTurn?.loadKg ?? null)
-          : main || usual.kind === "assistance"
-            ? (given.lastLoad?.(exercise) ?? null)
-            : null,
+        : (swap?.loadKg ??
+          (main || usual.kind === "assistance" ? (given.lastLoad?.(exercise) ?? null) : null)),
       contacts: out ? 0 : usual.contacts * sets * reps,
       insteadOf: swap === null ? null : main ? given.lift : usual.name,
       reason: swap?.reason ?? null,
@@ -129,9 +132,11 @@ function swapOf(usual: Exercise, given: SessionGiven, eased: SwapReason | null):
     return { reason: "not-available", instead: usual.instead };
   }
   const { missing = [], inTurn } = given;
-  // A limb comes before whatever is loaded next; not every lift needs a rack.
-  if (usual.kind === "main lift" && inTurn && missing.every((what) => what === "rack")) {
-    return { reason: "in-turn", instead: inTurn.exercise };
+  if (usual.kind === "main lift" && inTurn) {
+    const { exercise, loadKg } = inTurn;
+    // A limb comes before whatever is loaded next; not every lift needs a rack.
+    const isDone = missing.every((what) => what === "rack" && !isSquat(exercise));
+    if (isDone) return { reason: "in-turn", instead: exercise, loadKg };
   }
   for (const what of missing) {
     const instead = usual.without[what];

@@ -47,6 +47,9 @@ test("sets that rise to a load lifted more than once were its warm-ups, whatever
   expect(lifted(40, 60, 55, 60)).toBe("3 from 60 to 60, built up");
   // A single heaviest set may have been the work, or a try: all count.
   expect(lifted(40, 50, 60)).toBe("3 from 40 to 60");
+  expect(lifted(40, 50, 60, 55)).toBe("4 from 40 to 55");
+  // Down and up again is no rise to it.
+  expect(lifted(50, 40, 60, 60)).toBe("4 from 50 to 60");
   expect(lifted(60, 60, 60)).toBe("3 from 60 to 60");
   expect(lifted(60, 55, 55)).toBe("3 from 60 to 55");
   // Heavier ones after the work are no work that it led up to.

@@ -1,4 +1,4 @@
-import { liftDays, mainLift } from "../../../src/coaching/next-week/main-lift";
+import { liftDays, liftsInTurn, mainLift } from "../../../src/coaching/next-week/main-lift";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
 import { lineReasonWords } from "../../../src/words/week";
@@ -41,6 +41,27 @@ test("a new exercise is planned on within its first week, however many sets of t
 test("one day of another lift beside the usual one changes nothing", () => {
   const odd = lifted("front squat", "2026-05-07", 60);
   expect(lift(squats, lifted("back squat", "2026-05-05", 80), odd)).toBe("back squat");
+  // On two of the week's three days it has taken its place.
+  const again = lifted("front squat", "2026-05-09", 60);
+  expect(lift(squats, lifted("back squat", "2026-05-05", 80), odd, again)).toBe("front squat");
+  // Not where nobody wrote a load.
+  const bare = [...odd, ...again].map((set) => ({ ...set, loadKg: null }));
+  expect(lift(squats, lifted("back squat", "2026-05-05", 80), bare)).toBe("back squat");
+});
+
+test("two lifts are in turn by the days with one of them alone", () => {
+  const inTurn = (text: string) => {
+    const on = (letter: string, at: number) =>
+      lifted(letter === "s" ? "back squat" : "hip thrust", "2026-04-07", 80).map((set) => ({
+        ...set,
+        day: set.day + Math.ceil(3.5 * at),
+      }));
+    const sets = text.split(" ").flatMap((day, at) => [...day].flatMap((one) => on(one, at)));
+    return liftsInTurn(liftDays(sets), "back squat");
+  };
+  // A week of both on each day hides no turn; two days after a first one with both make none yet.
+  expect([inTurn("s h s h"), inTurn("s h sh sh s h")]).toEqual([["hip thrust"], ["hip thrust"]]);
+  expect([inTurn("s h"), inTurn("sh s h"), inTurn("sh sh")]).toEqual([["hip thrust"], [], []]);
 });
 
 test("back at a lift after weeks of another one, nothing is taken off as after time off", () => {
@@ -97,6 +118,11 @@ test("of lifts done equally often a squat is planned, the one longest in the row
   const turn = [lifted("trap-bar deadlift", "2026-05-07", 95, 5)];
   expect(lift(lifted("hip thrust", "2026-05-05", 80), ...turn)).toBe("hip thrust");
   expect(lift(lifted("hip thrust", "2026-05-07", 80), ...turn)).toBe("trap-bar deadlift");
+  const older = lifted("trap-bar deadlift", "2026-05-05", 95, 2);
+  expect(lift(older, lifted("hip thrust", "2026-05-07", 80))).toBe("trap-bar deadlift");
+  // With nothing to choose between them it is the same one, however the rows are ordered.
+  const same = ["hip thrust", "trap-bar deadlift"].map((one) => lifted(one, "2026-05-05", 80));
+  expect([lift(...same), lift(...same.reverse())]).toEqual(["hip thrust", "hip thrust"]);
   expect(lift(lifted("squat", "2026-05-07", 80), lifted("front squat", "2026-05-07", 60))).toBe(
     "back squat",
   );
