@@ -36,3 +36,11 @@ test("other columns, kinds and tabs are not mixed, and all keep their order", ()
     ["AD4", 0],
   ]);
 });
+
+test("many rows typed twice are gathered, and their heading is not doubted as one over wrong figures is", () => {
+  const doubts = (problems: readonly RowProblem[]) =>
+    likeProblems(problems).map(({ headingInDoubt }) => headingInDoubt);
+  expect(doubts(down("A", 6, "doubled-row"))).toEqual([false]);
+  expect(doubts(down("D", 6, "not-a-number"))).toEqual([true]);
+  expect(doubts([at("D2")])).toEqual([false]);
+});

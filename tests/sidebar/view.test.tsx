@@ -213,6 +213,18 @@ test("a column whose heading is wrong is one entry that asks about its heading, 
   expect(html.split("<details>")[0]!.match(/Go to D/g)).toHaveLength(1);
 });
 
+test("rows typed twice in great number do not ask about the heading over them", () => {
+  const [one] = rows.problems;
+  const problems = Array.from({ length: 9 }, (_, row) => ({
+    ...one!,
+    cell: `A${row + 2}`,
+    kind: "doubled-row",
+  }));
+  const text = words(shown({ view: "rows", rows: { ...rows, problems } }));
+  expect(text).toContain("8 more like it in column A");
+  expect(text).not.toContain("heading of column");
+});
+
 test("the rows' page names the tabs no table was found in and the questions that wait; without any it says nothing", () => {
   const told = words(shown({ view: "rows", rows }));
   expect(told).toContain("Left alone: “Shopping”. If one is a table, say which under Set up.");

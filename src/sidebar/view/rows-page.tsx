@@ -37,12 +37,12 @@ export function RowsPage({
             <Name one={one} today={today} dispatch={dispatch} />
           </li>
         ))}
-        {listed.slice(0, shownAtFirst).map(({ first, more, column }) => (
+        {listed.slice(0, shownAtFirst).map(({ first, more, column, headingInDoubt }) => (
           <li key={keyOf(first)}>
             <Problem problem={first} {...of} />
             {more.length > 0 && (
               <div class="problem">
-                <p>{words.headingRight(column)}</p>
+                {headingInDoubt && <p>{words.headingRight(column)}</p>}
                 <details>
                   <summary>{words.moreLike(more.length, column)}</summary>
                   <ul class="list">
