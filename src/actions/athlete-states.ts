@@ -13,7 +13,7 @@ import { squadJumpTrend } from "../coaching/jumps/squad-jump-trend";
 import type { AthleteState } from "../coaching/next-week/athlete-state";
 import { keepsMovement } from "../coaching/next-week/keeps-movement";
 import { liftDays, mainLift } from "../coaching/next-week/main-lift";
-import { usualLead } from "../coaching/next-week/usual-lead";
+import { usualLeads } from "../coaching/next-week/usual-lead";
 import { athleteNamed } from "../coaching/record/athlete-named";
 import { exerciseKey } from "../coaching/record/exercise-key";
 import { nameKey } from "../coaching/record/name-key";
@@ -66,6 +66,7 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
     const ofBaseline = usual?.ok === true ? usual.value : null;
     const line = ofBaseline ?? (recent?.ok === true ? recent.value : null);
     const lifted = setting === undefined ? latestRows(all) : lineRows(all, setting);
+    const leadOn = usualLeads(lifted);
     const session = lift === null ? null : sets(lift)(athlete);
     const strength =
       recent?.ok === true ? strengthEstimate(recent.value, rows.rules.minimumSpeed) : null;
@@ -95,7 +96,7 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
             ? lines(`${lift}\n${mondayOf(on) - 1}`)(athlete)
             : null;
         const known = then?.ok === true ? then.value : line;
-        return known ? usualLead(known, lifted, kind, loadKg) : null;
+        return known ? leadOn(known, kind, loadKg) : null;
       },
       strengthLowKg: strength?.ok === true ? strength.value.low : null,
       jumpWord: trend?.ok === true ? trend.value.word : null,

@@ -6,6 +6,7 @@ import {
   proposeLine,
 } from "../../coaching/next-week/propose-line";
 import { athleteNamed } from "../../coaching/record/athlete-named";
+import { rowsByAthlete } from "../../coaching/series/rows-by-athlete";
 import { readStack } from "../../rows/value/stack";
 import { athleteStates } from "../athlete-states";
 import type { WeekChange } from "../messages";
@@ -41,13 +42,14 @@ export function proposedWeek(
   const all = withRemembered(before, isoFromDay(monday), changes);
   const stateOf = athleteStates(state);
   const { rows } = state.read;
+  const rowsOf = rowsByAthlete(rows);
   const lines = namesOf(state).map((name) => {
     const change = athleteNamed(all, name);
     const line = proposeLine({
       athlete: athleteNamed(rows.athletes, name) ?? null,
       name,
       state: stateOf(name),
-      rows,
+      rows: rowsOf(name),
       unit: state.numbers.unit,
       monday,
       asOf: state.asOf,

@@ -33,6 +33,8 @@ const rating = /^[^;:.]*:\s*(\d{1,2})(?:[.,]\d+)?(?:\s*(?:\/|of|von)\s*10)?\s*(?
  * It errs on the side of showing: a coach reads past one note too many, not past one too few.
  */
 export function symptomWords(note: string): readonly string[] {
+  // Most rows have no note, and every row of a season is asked.
+  if (note === "") return [];
   const found: string[] = [];
   for (const match of note.matchAll(symptom)) {
     const before = note.slice(0, match.index);

@@ -14,4 +14,6 @@ const denied = /(?<!\p{L})(?:not?|never|without|less|nicht|keine?|ohne)\s+(?:\p{
 
 /** Whether words beside a set say why less was lifted: a day that felt heavy, or a lighter week. */
 export const saysLighter = (note: string): boolean =>
+  // Most rows have no note, and every row of a season is asked.
+  note !== "" &&
   [...note.matchAll(lighter)].some(({ index }) => !denied.test(note.slice(0, index)));

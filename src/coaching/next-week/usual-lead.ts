@@ -1,5 +1,6 @@
 import { leadSpeed, meanUnderFastest } from "../bar-speed/lead-speed";
 import type { AthleteLine } from "../bar-speed/squad-lines";
+import { remembered } from "../series/remembered";
 import type { SpeedSet } from "../series/speed-set";
 import { usualWidth } from "./usual-width";
 
@@ -7,18 +8,19 @@ import { usualWidth } from "./usual-width";
 export type UsualLead = { readonly usual: number; readonly low: number };
 
 /**
- * The set that decides the day, marker or first work set, at a load.
+ * The set that decides the day, marker or first work set, on a line at a load. Every session of a season
+ * is asked about, so that what all sets say is reckoned once.
  *
  * @param sets the athlete's, in the setting of the line
  */
-export function usualLead(
-  line: AthleteLine,
+export function usualLeads(
   sets: readonly SpeedSet[],
-  kind: "marker" | "work",
-  loadKg: number,
-): UsualLead {
-  const usual = leadSpeed(line, line.leads[kind], loadKg) - meanUnderFastest(sets, kind);
-  return { usual, low: usual - usualWidth(line, loadKg) };
+): (line: AthleteLine, kind: "marker" | "work", loadKg: number) => UsualLead {
+  const under = remembered((kind: "marker" | "work") => meanUnderFastest(sets, kind));
+  return (line, kind, loadKg) => {
+    const usual = leadSpeed(line, line.leads[kind], loadKg) - under(kind);
+    return { usual, low: usual - usualWidth(line, loadKg) };
+  };
 }
 
 /** The set that decides the day at a load: the marker where this athlete's markers were taken at it, else the first work set. */
@@ -28,5 +30,5 @@ export function usualLeadAt(
   loadKg: number,
 ): UsualLead {
   const isMarker = sets.some((one) => one.leads === "marker" && one.loadKg === loadKg);
-  return usualLead(line, sets, isMarker ? "marker" : "work", loadKg);
+  return usualLeads(sets)(line, isMarker ? "marker" : "work", loadKg);
 }

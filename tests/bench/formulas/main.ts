@@ -6,8 +6,8 @@ import { inChild } from "./in-child";
 import { measureOne } from "./measure-one";
 import { oneAgainstForty } from "./one-against-forty";
 import { sizeTable } from "./size-table";
-import { squadViewTime } from "./squad-view-time";
 import { verdict } from "./verdict";
+import { viewTimes } from "./view-times";
 
 /**
  * The product's formulas beside a loop, bare passes, a database, a data frame and the spreadsheet's
@@ -21,7 +21,7 @@ const parts: Readonly<Record<string, (...args: string[]) => unknown>> = {
   one: (name = "", figure = "", count = "") =>
     measureOne(name, figure as FigureName, Number(count)),
   forty: (count) => oneAgainstForty(Number(count)),
-  view: (count) => squadViewTime(Number(count)),
+  view: (count) => viewTimes(Number(count)),
 };
 
 async function part(name: string, args: readonly string[]): Promise<void> {
@@ -42,7 +42,9 @@ function all(asked: readonly number[]): void {
   console.log(verdict(found, sizes));
   const most = sizes.at(-1) ?? 0;
   console.log(`\n${inChild(["--part", "forty", Math.min(most, 30_000)], longestS) ?? ""}`);
-  console.log(inChild(["--part", "view", most], longestS) ?? `The squad view: over ${longestS} s`);
+  console.log(
+    inChild(["--part", "view", most], longestS) ?? `The sidebar's views: over ${longestS} s`,
+  );
   console.log(`The whole run took ${((Date.now() - started) / 60_000).toFixed(1)} min`);
   const off = found.filter(({ apart }) => apart !== null && !(apart < 1e-9));
   for (const { contender, figure, rows } of off)

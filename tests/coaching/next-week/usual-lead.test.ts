@@ -1,7 +1,7 @@
 import { jStat } from "jstat";
 import { usualLineSettings } from "../../../src/coaching/bar-speed/line-settings";
 import { squadLines } from "../../../src/coaching/bar-speed/squad-lines";
-import { usualLead, usualLeadAt } from "../../../src/coaching/next-week/usual-lead";
+import { usualLeadAt, usualLeads } from "../../../src/coaching/next-week/usual-lead";
 import { exerciseKey } from "../../../src/coaching/record/exercise-key";
 import { squadIndex } from "../../../src/coaching/series/squad-index";
 import { inventedSeason, sessionDay } from "../series/invented-season";
@@ -15,7 +15,7 @@ const line = found.value;
 const own = index.of(name)!.lifts.get(exerciseKey("squat"))!;
 
 test("the usual speed of the set that decides is its mean, not its fastest repetition", () => {
-  const { usual } = usualLead(line, own, "work", 60);
+  const { usual } = usualLeads(own)(line, "work", 60);
   // By hand: each day's first work set, what its mean lies under its fastest repetition.
   const under = own
     .filter(({ leads }) => leads === "work")
@@ -34,19 +34,19 @@ test("one repetition misread slow makes no slower set the usual one", () => {
   const misread = own.map((one, at) =>
     at === first ? { ...one, set: { ...one.set, repSpeeds: [0.7, 0.1, 0.68] } } : one,
   );
-  const { usual } = usualLead(line, misread, "work", 60);
-  expect(usual).toBeCloseTo(usualLead(line, own, "work", 60).usual, 2);
+  const { usual } = usualLeads(misread)(line, "work", 60);
+  expect(usual).toBeCloseTo(usualLeads(own)(line, "work", 60).usual, 2);
 });
 
 test("its slow end is the lower limit of the 80 % prediction interval of a new day's set (Student t by jStat)", () => {
-  const { usual, low } = usualLead(line, own, "work", 60);
+  const { usual, low } = usualLeads(own)(line, "work", 60);
   const t = jStat.studentt.inv(0.9, usualLineSettings.spreadFreedom);
   const daySpread = Math.hypot(line.daySd, line.setSd);
   // The line's own error at a load among those lifted is small beside the days' and the sets' spread.
   expect(usual - low).toBeGreaterThanOrEqual(t * daySpread);
   expect(usual - low).toBeLessThan(t * Math.hypot(daySpread, 0.02));
   // Far from every load lifted the line itself is known less well.
-  const far = usualLead(line, own, "work", 120);
+  const far = usualLeads(own)(line, "work", 120);
   expect(far.usual - far.low).toBeGreaterThan(usual - low);
 });
 
@@ -58,10 +58,10 @@ test("at a load at which markers were taken the marker decides, at others the fi
   // Markers move faster than the line's work sets do at their load.
   const fit = { ...line, leads: { ...line.leads, marker: { ...line.leads.marker, offset: 0.1 } } };
   const [ofMarker, ofWork] = (["marker", "work"] as const).map((kind) =>
-    usualLead(fit, taken, kind, markerKg),
+    usualLeads(taken)(fit, kind, markerKg),
   );
   expect(ofMarker).not.toEqual(ofWork);
   expect(usualLeadAt(fit, taken, markerKg)).toEqual(ofMarker);
-  expect(usualLeadAt(fit, taken, workKg)).toEqual(usualLead(fit, taken, "work", workKg));
-  expect(usualLeadAt(fit, own, markerKg)).toEqual(usualLead(fit, own, "work", markerKg));
+  expect(usualLeadAt(fit, taken, workKg)).toEqual(usualLeads(taken)(fit, "work", workKg));
+  expect(usualLeadAt(fit, own, markerKg)).toEqual(usualLeads(own)(fit, "work", markerKg));
 });

@@ -17,6 +17,18 @@ test("a name is one however its letters are cased, spaced and put together", () 
   expect([...new Set(written.map(nameKey))]).toEqual(["zoë brackenridge"]);
 });
 
+test("names in plain letters are as they are lower-cased, but for spaces around them and more than one between", () => {
+  const written = [
+    "Bea Lindqvale",
+    "BEA LINDQVALE",
+    " Bea Lindqvale",
+    "Bea Lindqvale ",
+    "Bea  Lindqvale",
+  ];
+  expect(written.map(nameKey)).toEqual(written.map(() => "bea lindqvale"));
+  expect(["O'Hara-Smith", "A", " ", ""].map(nameKey)).toEqual(["o'hara-smith", "a", "", ""]);
+});
+
 test("names further apart than that are never made one", () => {
   const others = ["Zoe Brackenridge", "Zoë Brackenrigde", "Zoë-Brackenridge", "ZoëBrackenridge"];
   expect(new Set(["Zoë Brackenridge", ...others].map(nameKey)).size).toBe(5);
