@@ -20,7 +20,7 @@ export function wordsCell(
   },
 ): { readonly cell: string; readonly words: string } {
   const { row, column, text, beside } = of;
-  const said = (cells[row - 1] ?? []).flatMap((cell, at) =>
+  const said = cells[row - 1]!.flatMap((cell, at) =>
     typeof cell === "string" && (saysUnwell(cell, beside) || saysAbsent(cell) || saysAway(cell))
       ? [{ words: cell.trim(), at: at + 1 }]
       : [],

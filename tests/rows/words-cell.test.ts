@@ -1,8 +1,8 @@
 import { wordsCell } from "../../src/rows/words-cell";
 
 const grid = [
-  ["Athlete", "12 May", "14 May", "19 May"],
-  ["Ilka Brandmoor", "calf pain", "80x5x3", "ill"],
+  ["Athlete", "12 May", "14 May", "19 May", "kg"],
+  ["Ilka Brandmoor", "calf pain", "80x5x3", " ill ", 52],
 ];
 const found = (text: string, column: number) =>
   wordsCell(grid, { row: 2, column, text, beside: "set" });
@@ -12,6 +12,10 @@ test("words of pain or absence are found in the cell they are expected in, else 
   expect(found("calf pain", 3)).toEqual({ cell: "B2", words: "calf pain" });
   // Joined from several cells, the latest day stands right.
   expect(found("calf pain; ill", 3)).toEqual({ cell: "D2", words: "ill" });
+  // The one expected says it itself.
+  expect(found("calf pain; ill", 2)).toEqual({ cell: "B2", words: "calf pain" });
+  // A part of what its cell says, which stands before other words.
+  expect(found("calf", 3)).toEqual({ cell: "B2", words: "calf pain" });
 });
 
 test("where no cell says it by itself, as a yes under a heading, it is the one expected", () => {

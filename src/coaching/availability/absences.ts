@@ -35,7 +35,7 @@ export function absences(
   const latest = new Map<string, Absence>();
   for (const { day, from, text, beside, at } of written) {
     const isOut = (spell: (typeof spells)[number]) =>
-      spell.mayDo === "out" && spell.from <= day && (spell.until ?? day) >= day;
+      spell.mayDo === "out" && (spell.until ?? day) >= day;
     if (spells.some((spell) => spell.from >= from || isOut(spell))) continue;
     const done = doneOn(beside);
     const since = done.some((one) => one > day && one <= asOf);

@@ -102,5 +102,5 @@ export function isUnder18(athlete: Athlete, day: Day): boolean {
 
 function supervised(athlete: Athlete, day: Day): boolean {
   if (athlete.supervisor.trim() === "") return false;
-  return athlete.supervisorFrom === null || athlete.supervisorFrom <= day;
+  return (athlete.supervisorFrom ?? day) <= day;
 }

@@ -6,7 +6,7 @@ const leastAthletes = 3;
 const leastShare = 1 / 3;
 
 /** What reads the value that moved: one tool reads every bar, another, or the floor, every jump. */
-const readOf = ({ value }: SeasonHold) => (value?.kind === "bar speed" ? "bar speed" : "jumps");
+const readOf = ({ value }: SeasonHold) => (value!.kind === "bar speed" ? "bar speed" : "jumps");
 
 /** Whether a season's change is of this word and reading and may have begun on this day. */
 export function mayShare(hold: SeasonHold, { word, day, reading }: HoldNote["facts"]): boolean {

@@ -67,7 +67,7 @@ function beforeHalved(sessions: readonly LiftSession[], at: number, sessionsAWee
     ({ day, gap }) => mondayOf(day) === week && restartAfter(gap, sessionsAWeek)?.halfSets,
   );
   const before = sessions[back - 1];
-  if (back < 0 || before === undefined) return at;
+  if (before === undefined) return at;
   const { sets, reps } = sessions[at]!;
   const isHalf = reps === before.reps && sets === halfSetsOf(blockOf(before).sets);
   return isHalf ? back - 1 : at;

@@ -19,8 +19,8 @@ export function turnsOfWeek(days: readonly Day[], turns: readonly Turn[]): reado
       weekdays.includes(weekdayOfDay(day)) ? [at] : [],
     );
     const [only] = usual;
-    const isFree = only !== undefined && usual.length === 1 && lastOf[only]! < mondayOf(day);
-    const at = isFree ? only : lastOf.indexOf(Math.min(...lastOf));
+    const isFree = usual.length === 1 && lastOf[only!]! < mondayOf(day);
+    const at = isFree ? only! : lastOf.indexOf(Math.min(...lastOf));
     lastOf[at] = day;
     return at;
   });
@@ -31,7 +31,6 @@ export function inTurnOn(
   days: readonly Day[],
   { lastDay, sessions, inTurn }: Pick<PresentStep, "lastDay" | "sessions" | "inTurn">,
 ): ReadonlyMap<Day, InTurn> {
-  if (inTurn.length === 0) return new Map();
   const ordered = [...days].sort((a, b) => a - b);
   const turns = turnsOfWeek(ordered, [{ lastDay, weekdays: lateWeekdays(sessions) }, ...inTurn]);
   return new Map(

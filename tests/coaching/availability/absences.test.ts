@@ -22,7 +22,7 @@ test("an absence written in place of something done holds until something is don
   const out = [written(90, "injured")];
   expect(told(out)).toEqual(["90 injured"]);
   expect(told(out, [80])).toEqual(["90 injured"]);
-  expect(told(out, [91])).toEqual([]);
+  expect([told(out, [91]), told(out, [asOf])]).toEqual([[], []]);
   // What is planned for a day to come is not done.
   expect(told(out, [101])).toEqual(["90 injured"]);
   expect(told([written(90, "bike")])).toEqual([]);
@@ -59,6 +59,11 @@ test("the same words of several days are told once, of the latest; other words i
     written(94, "school trip"),
   ];
   expect(told(all)).toEqual(["94 school trip", "98 injured", "104 away, camp"]);
+  // Of two cells of one day the first.
+  const twice = ["Gym E9", "Gym F9"].map((place) =>
+    written(95, "injured", { at: () => ({ place, words: "injured" }) }),
+  );
+  expect(absences(twice, () => [], [], asOf).map(({ place }) => place)).toEqual(["Gym E9"]);
 });
 
 test("what Availability says since, or of that day as out, is an answer", () => {

@@ -23,6 +23,7 @@ test.each([
   "fällt aus",
   "verletzt",
   "geblesseerd",
+  " out ",
 ])("“%s” in place of something done says that somebody was not there", (words) => {
   expect(saysAbsent(words)).toBe(true);
 });
@@ -54,6 +55,7 @@ test.each([
   "Ab 18.5. eine Woche weg",
   "next week away",
   "out – back w/c 1 June",
+  " out until Friday",
 ])("“%s” beside something done names when somebody will be away", (words) => {
   expect(saysAway(words)).toBe(true);
 });

@@ -42,6 +42,12 @@ test("falls and rises are dated apart, and so are bars and jumps, which no one t
   expect(sharedDates(jumps).map(({ facts }) => facts.reading)).toEqual(["jumps"]);
 });
 
+test("a date is one from which somebody changes that way, none of who changes the other way", () => {
+  const three = squad("slipping", 105, 97, 97);
+  expect(told([...three, one("rising", 101)])).toEqual([]);
+  expect(told([...three, one("slipping", 101)])).toEqual([["slipping", 101, 4]]);
+});
+
 test("a third of those followed must change together; who has too few rows is not followed", () => {
   const three = squad("slipping", 100, 100, 100);
   const waiting = Array.from({ length: 9 }, () => one("too few rows"));

@@ -2,7 +2,7 @@ import { alternate, inTurnOf, lateWeekdays } from "../../../src/coaching/next-we
 import { liftSessions } from "../../../src/coaching/next-week/lift-session";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
 import { sessionsOfPlan } from "../../../src/coaching/next-week/sessions-of-plan";
-import { turnsOfWeek } from "../../../src/coaching/next-week/turn-of-week";
+import { inTurnOn, turnsOfWeek } from "../../../src/coaching/next-week/turn-of-week";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
 import { assistanceWords, itemWords } from "../../../src/words/session";
 import { insteadCellWords, lineReasonWords, sessionWhyWords } from "../../../src/words/week";
@@ -147,6 +147,7 @@ test("a lighter week, or a grade on the way back, is no fast day", () => {
   };
   expect(parts([0, 80], [2, 80], [7, 64], [9, 64], [14, 80], [16, 80])).toBe(0);
   expect(parts([0, 80], [2, 64], [7, 80], [9, 64])).toBe(2);
+  expect(parts([0, 80], [2, 68], [7, 80], [9, 68])).toBe(2);
   expect(parts([0, 80], [2, 69], [7, 80], [9, 69])).toBe(0);
   // Light before heavy is told from the second light day on.
   expect(parts([0, 64], [2, 80], [7, 64], [9, 80], [14, 64], [16, 80])).toBe(2);
@@ -213,8 +214,21 @@ test("a session is what alone has its weekday, once a week, else what was done l
   expect(turnsOfWeek([monday + 3], [squat, pull])).toEqual([1]);
   expect(turnsOfWeek([monday, monday + 1], [squat, pull])).toEqual([1, 0]);
   expect(turnsOfWeek([monday + 1, monday + 1], [squat, pull])).toEqual([0, 1]);
+  // Done on the week's Monday out of turn, the other one's turn is next.
+  const late = [turn(monday - 11, 1), turn(monday - 6, 3)];
+  expect(turnsOfWeek([monday, monday + 1], late)).toEqual([0, 1]);
   const same = [turn(monday - 6, 1), turn(monday - 13, 1), turn(monday - 20, 1)];
   expect(turnsOfWeek([monday + 1, monday + 4], same)).toEqual([2, 1]);
+});
+
+test("turns go by the days of the week, also where the coach has put the first session after the second", () => {
+  const monday = tuesday - 1;
+  const [other] = [inTurnOf(liftSessions(on(-5, deadlift), []))];
+  const sessions = [{ day: monday - 7, gap: 0, loadKg: 75 }];
+  const days = [monday + 5, monday + 2];
+  const step = { lastDay: monday - 7, sessions, inTurn: [other!] };
+  expect([...inTurnOn(days, step).keys()]).toEqual([monday + 5]);
+  expect(inTurnOn(days, { ...step, inTurn: [] }).size).toBe(0);
 });
 
 test("who is written down for three sessions a week is told that two are planned", () => {

@@ -378,15 +378,17 @@ test("half the sets of the first week back are no smaller block: the second week
   const fives = ["2026-04-07", "2026-04-09"].flatMap((iso) =>
     session(name, iso, { sets: 5, reps: 5, loadKg: 80, markerKg: 67.5 }),
   );
-  const back = (sets: number, loadKg = 65) =>
+  const back = (sets: number, loadKg = 65, reps = 5) =>
     ["2026-04-28", "2026-04-30"].flatMap((iso) =>
-      session(name, iso, { sets, reps: 5, loadKg, markerKg: 60 }, { repsInReserve: null }),
+      session(name, iso, { sets, reps, loadKg, markerKg: 60 }, { repsInReserve: null }),
     );
   // 19 days less a rhythm of 3.5: 20 % off 80 kg and three of five sets; then 10 % off, on plates 70.
   expect(weekOf("2026-04-27", fives).loads[0]).toBe("3x5 62.5");
   expect(weekOf("2026-05-04", [...fives, ...back(3)]).loads).toEqual(["5x5 70", "5x5 70"]);
   // Fewer than half are what they are, and whoever was not away does three by plan.
   expect(weekOf("2026-05-04", [...fives, ...back(2)]).loads[0]).toBe("3x5 70");
+  // Three threes are a block of their own, no half of fives.
+  expect(weekOf("2026-05-04", [...fives, ...back(3, 65, 3)]).loads[0]).toBe("3x3 70");
   const here = ["2026-04-14", "2026-04-16", "2026-04-21", "2026-04-23"].flatMap((iso) =>
     session(name, iso, { sets: 5, reps: 5, loadKg: 80, markerKg: 67.5 }),
   );

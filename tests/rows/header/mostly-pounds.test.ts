@@ -17,4 +17,14 @@ test("masses are in pounds where most of their columns are: not where none is, n
   expect(mostlyPounds([...pounds, ...pounds, ...kilograms])).toBe(true);
   expect(mostlyPounds([...pounds, ...kilograms])).toBe(false);
   expect(mostlyPounds(columnsOf("set"))).toBe(false);
+  // A column without a unit says neither.
+  expect(mostlyPounds([...pounds, ...columnsOf("load")])).toBe(true);
+});
+
+test("masses of plates tell it, too, and no other measure beside them", () => {
+  const { columns } = understandTable("Plates", [
+    ["mass (lb)", "thickness (cm)"],
+    [45, 4.5],
+  ]);
+  expect(mostlyPounds(columns)).toBe(true);
 });

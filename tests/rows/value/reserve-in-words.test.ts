@@ -12,6 +12,7 @@ test.each([
   ["moved well, rir=2-3", 2],
   ["RIR 0", 0],
   ["RPE 15", null],
+  ["RPE 8-15", null],
   ["RPE 8,8,9", null],
   ["RPE 8/10", 2],
   ["RPE 8/9", null],

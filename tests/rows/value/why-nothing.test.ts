@@ -26,6 +26,14 @@ test.each([
   "tempo 12/5",
   "injured",
   "ill 0.62",
+  // Five sets of five.
+  "5/5 sore",
+  "L 5/5 sore",
 ])("“%s” may hold a figure, or no day at all", (text) => {
   expect(saysWhyNothing(text)).toBe(false);
+});
+
+test("more than two hundred letters are no cell that says why", () => {
+  const long = (letters: number) => "injured until 12 June ".padEnd(letters, "x");
+  expect([saysWhyNothing(long(200)), saysWhyNothing(long(201))]).toEqual([true, false]);
 });
