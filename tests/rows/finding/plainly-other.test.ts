@@ -28,6 +28,8 @@ test("a range of which nothing can be read as the table it is said to be is the 
   ];
   expect([saidToBe("Runs", rules), saidToBe("Plates", rules)]).toEqual(["Rules", "Rules"]);
   expect(saidToBe("Rules", rules)).toBeNull();
+  // Without a load no row of sets, though date, athlete and exercise are read.
+  expect(saidToBe("Sets", jumps)).toBe("Jumps");
 });
 
 test("so is one of which at most half as many headings are read", () => {
@@ -38,10 +40,11 @@ test("so is one of which at most half as many headings are read", () => {
   expect(saidToBe("Jumps", sets("Reps"))).toBe("Sets");
 });
 
-test("the table said to be there may stand among others", () => {
-  const [heading, set] = sets("Reps", "RIR", "Height (cm)");
-  const log = [heading!, set!.with(-1, ""), [day, name, "CMJ", 1, "", "", "", 31]];
-  expect([saidToBe("Sets", log), saidToBe("Jumps", log)]).toEqual([null, null]);
+test("what is there as the table it is said to be is no other, though none of its rows can be read", () => {
+  const unread = [jumps[0]!, ["soon", name, "CMJ", 31]];
+  expect(saidToBe("Jumps", unread)).toBeNull();
+  const beside = runs.map((row, at) => [...row, "", ...(unread[at] ?? [])]);
+  expect(saidToBe("Jumps", beside)).toBeNull();
 });
 
 test("of several in one range the surest is told", () => {
@@ -51,10 +54,16 @@ test("of several in one range the surest is told", () => {
 
 test("what no table plainly is, or bare numbers that may be loads, is no other table", () => {
   expect(saidToBe("Runs", [["Something"], ["else"]])).toBeNull();
+  const days = [
+    ["Date", "Name"],
+    [day, name],
+  ];
+  expect(saidToBe("Sets", days)).toBeNull();
   const bare = (cell: unknown) => [
-    ["", "12 May 2026", "14 May 2026"],
-    [name, 80, 85],
-    ["Joss Whitterby", cell, 60],
+    ["Athlete", "Group", "Event", "Birth year", "12 May 2026", "14 May 2026"],
+    [name, "track", "1500 m", 2002, 80, 85],
+    ["Joss Whitterby", "track", "5000 m", 1999, cell, 60],
   ];
   expect([saidToBe("Sets", bare(60)), saidToBe("Sets", bare("??"))]).toEqual([null, null]);
+  expect(saidToBe("Runs", bare(60))).toBe("Athletes");
 });
