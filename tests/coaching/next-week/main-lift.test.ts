@@ -115,6 +115,7 @@ test("jumps, the upper body, small muscles and what has no load are never the li
 test("of lifts done equally often a squat is planned, the one longest in the rows, then the one with most sets", () => {
   const first = lifted("power clean", "2026-05-05", 60, 5);
   expect(lift(first, lifted("front squat", "2026-05-07", 60))).toBe("front squat");
+  expect(lift(first, lifted("Frontkniebeuge", "2026-05-07", 60))).toBe("frontkniebeuge");
   const turn = [lifted("trap-bar deadlift", "2026-05-07", 95, 5)];
   expect(lift(lifted("hip thrust", "2026-05-05", 80), ...turn)).toBe("hip thrust");
   expect(lift(lifted("hip thrust", "2026-05-07", 80), ...turn)).toBe("trap-bar deadlift");
