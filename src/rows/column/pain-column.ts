@@ -28,6 +28,6 @@ export function painColumn(view: TableView, column: Column | undefined): CellRea
     // Who says it in words is not said to have said the heading's, too.
     if (symptomWords(said).length > 0) return said;
     // Two of five is more than two of ten.
-    return `${asks}: ${said}${/^\d+$/.test(said) && top !== undefined && Number(said) > 1 ? ` of ${top}` : ""}`;
+    return `${asks}: ${said}${top !== undefined && Number(said.replace(",", ".")) > 1 ? ` of ${top}` : ""}`;
   };
 }

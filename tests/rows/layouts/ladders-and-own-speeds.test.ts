@@ -19,6 +19,7 @@ test.each([
   ["60/70/80", "60x1xnull 70x1xnull 80x1xnull @  ()"],
   ["60/70/80 x3", "60x1x3 70x1x3 80x1x3 @  ()"],
   ["60/72,5kg x3", "60kgx1x3 72.5kgx1x3 @  ()"],
+  ["60/61.25/62.5", "60x1xnull 61.25x1xnull 62.5x1xnull @  ()"],
   ["60, 70, 80", "60x1xnull 70x1xnull 80x1xnull @  ()"],
   // Two loads may be a range, small numbers are none.
   ["60/70", "unread"],

@@ -82,6 +82,17 @@ test("a legend below the athletes, letter beside word, is no athlete", () => {
   });
 });
 
+test("an athlete with one word in the row is no legend, however short the name; a short word that is marked is one", () => {
+  const [free, one] = [Array(8).fill(""), ["", "injured", ...Array(6).fill("")]];
+  const out = (name: string) => `${name} out 2026-06-06 on`;
+  for (const name of ["Ida", "Bo", "Niamh"])
+    expect(spellsOf(grid([[name, ...one], ["Liam", ...free]])).spells).toEqual([out(name)]);
+  const marked = grid([["Ida", "", "inj", ...free.slice(2)]], [], [["inj", "injured"]]);
+  expect(spellsOf(marked)).toEqual({ spells: [out("Ida")], issues: [] });
+  // No one is called by a letter.
+  expect(spellsOf(grid([["Ida", ...one]], [], [["H", "holiday"]])).spells).toEqual([out("Ida")]);
+});
+
 test("a legend may stand right of an empty column", () => {
   const cells = grid(
     [["Niamh", "", "K", "", "", "", "", "", ""]],

@@ -83,6 +83,8 @@ test.each([
 ])("what a cell says beside that somebody runs is kept: %s", (_, cell, run, told) => {
   const cells = [dates.slice(0, 3), races.slice(0, 3), ["Tane", cell, ""]];
   expect([racesIn(cells).races, notesIn(cells)]).toEqual([run, told]);
+  const { notes: said } = understandTable("Races", cells, { today, title: "Racing" }).reading;
+  expect((said ?? []).every(({ span }) => span === "day")).toBe(true);
 });
 
 test("a place or a distance of the races is no athlete, and notes stand beside the plan", () => {

@@ -101,3 +101,14 @@ test("what the coach said of one of the two columns holds", () => {
     "",
   ]);
 });
+
+test("“First” and “Last” head names where at least half of what stands under them may be some", () => {
+  const cells = [
+    ["First", "Last"],
+    ["Ada", "Thorne"],
+    [12, 14],
+  ];
+  expect(joinedNames(cells)[1]).toEqual(["Ada Thorne", ""]);
+  const fewer = [...cells, [13, 15]];
+  expect(joinedNames(fewer)).toBe(fewer);
+});

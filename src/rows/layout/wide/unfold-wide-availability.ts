@@ -93,18 +93,24 @@ function spellsOf(
 const pair =
   /(?<!\p{L})(\p{L}{1,3})(?:\s*[=:]\s*|\s+[-–]\s+)(\p{L}[\p{L} ]*?)(?=\s*(?:[,;|/).\n]|$))/gu;
 
-/** Letters and what they mean: "A = available, I = injured", or "A" beside "available". */
+/**
+ * Letters and what they mean: "A = available, I = injured", or "A" beside "available". Two or three letters
+ * beside a word may be an athlete's name: they are a legend where they are marked.
+ */
 function legendOf({ cells, end }: LayoutContext): ReadonlyMap<string, string> {
   const legend = new Map<string, string>();
-  for (let row = 0; row < end; row++) {
-    const texts = cells[row]!.filter((cell): cell is string => typeof cell === "string");
+  const keyOf = (cell: unknown) => String(cell).trim().toLowerCase();
+  const filled = cells.slice(0, end).map((line) => line.filter((cell) => !isBlank(cell)));
+  const marks = new Set(filled.flatMap((line) => line.slice(1).map(keyOf)));
+  const isCode = (key: string) => /^\p{L}{1,3}$/u.test(key) && (key.length === 1 || marks.has(key));
+  for (const line of filled) {
+    const texts = line.filter((cell): cell is string => typeof cell === "string");
     for (const text of texts)
       for (const [, code, word] of text.slice(0, 400).matchAll(pair))
         legend.set(code!.toLowerCase(), word!.trim());
-    const [code = "", word = ""] = texts.filter((text) => text.trim() !== "");
-    const two = cells[row]!.filter((cell) => !isBlank(cell)).length === 2;
-    if (two && /^\p{L}{1,3}$/u.test(code.trim()) && mayDoOfWords(word) !== null)
-      legend.set(code.trim().toLowerCase(), word.trim());
+    const [code = "", word = ""] = texts;
+    if (line.length === 2 && isCode(keyOf(code)) && mayDoOfWords(word) !== null)
+      legend.set(keyOf(code), word.trim());
   }
   return legend;
 }
