@@ -53,10 +53,7 @@ test("on a scale that does not end at ten its end is told", () => {
   expect(notes("Pain (1-5)", 3, 1, "0/5")).toEqual(["Pain (1-5): 3 of 5", "Pain (1-5): 1", ""]);
   expect(notes("Pain 0-10", 3)).toEqual(["Pain 0-10: 3"]);
   // Halves, too.
-  expect(notes("Pain (1-5)", 2.5, "2,5")).toEqual([
-    "Pain (1-5): 2.5 of 5",
-    "Pain (1-5): 2,5 of 5",
-  ]);
+  expect(notes("Pain (1-5)", 2.5, "2,5")).toEqual(["Pain (1-5): 2.5 of 5", "Pain (1-5): 2,5 of 5"]);
 });
 
 test("beside a note both are kept; a heading that names no pain says so by the column's meaning", () => {

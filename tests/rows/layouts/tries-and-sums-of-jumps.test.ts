@@ -53,6 +53,34 @@ test("tests named over merged cells above their tries and figures, with the unit
   expect([problems(reading), questions]).toEqual([[], []]);
 });
 
+test("a title above the headings changes no test that is named in them, nor does a line with figures", () => {
+  const heads = ["Date", "Athlete", "CMJ", "SJ"];
+  const own = ["CMJ: 05-05 Ilka 31.5 cm", "SJ: 05-05 Ilka 29 cm"];
+  const under = (...line: unknown[]) => {
+    const cells = [line, heads, [day, "Ilka", 31.5, 29]];
+    const [found] = findTables([{ name: "Testing", cells }], { today });
+    expect([found!.table, found!.sureness >= 0.6]).toEqual(["Jumps", true]);
+    return shown(...cells);
+  };
+  for (const title of ["Contact: M. Grell", "Jump tests in spring", "CMJ and SJ"])
+    expect([title, under(title, "", "", "")]).toEqual([title, own]);
+  expect(under("", "", "", "in the hall")).toEqual(own);
+  expect(under("", "", "CMJ contact", 180)).toEqual(own);
+  const asked = (above: string) => {
+    const cells = [
+      ["", "", "", "", above],
+      [...heads, "Feel"],
+      [day, "Ilka", 31.5, 29, 4],
+    ];
+    return read(...cells).questions.map(({ heading }) => heading);
+  };
+  expect([asked(""), asked("Squat block")]).toEqual([["Feel"], ["Feel"]]);
+  // A title names what the columns do not.
+  expect(shown(["CMJ"], ["Date", "Athlete", 1, 2], [day, "Ilka", 31.5, 32])).toEqual(
+    three.slice(0, 2),
+  );
+});
+
 test("tries in each heading, and a best that stands alone and so is the figure", () => {
   for (const best of ["CMJ best", "CMJ – best", "CMJ: Best", "CMJ best of 3", "Best of CMJ"]) {
     const heads = ["Date", "Athlete", "CMJ 1", "CMJ 2", "CMJ 3", best];

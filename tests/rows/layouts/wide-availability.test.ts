@@ -86,7 +86,14 @@ test("an athlete with one word in the row is no legend, however short the name; 
   const [free, one] = [Array(8).fill(""), ["", "injured", ...Array(6).fill("")]];
   const out = (name: string) => `${name} out 2026-06-06 on`;
   for (const name of ["Ida", "Bo", "Niamh"])
-    expect(spellsOf(grid([[name, ...one], ["Liam", ...free]])).spells).toEqual([out(name)]);
+    expect(
+      spellsOf(
+        grid([
+          [name, ...one],
+          ["Liam", ...free],
+        ]),
+      ).spells,
+    ).toEqual([out(name)]);
   const marked = grid([["Ida", "", "inj", ...free.slice(2)]], [], [["inj", "injured"]]);
   expect(spellsOf(marked)).toEqual({ spells: [out("Ida")], issues: [] });
   // No one is called by a letter.

@@ -34,14 +34,17 @@ export function findTestColumns(
   massUnit: Unit | null,
 ): TestColumns {
   const { cells, fields, headerRow } = view;
-  const above = ofLifts ? [] : testsAbove(view);
+  // "Contact ms" may be a test of its own where no test is named, and "Squat, kg x sets x reps" a lift.
+  const own = ofLifts ? ["scheme"] : ["contact", "flight", "height", "stack"];
+  const places = [
+    ...new Set([...unknown, ...own.flatMap((field) => fields[field]?.index ?? [])]),
+  ].sort((one, other) => one - other);
+  const above = ofLifts ? [] : testsAbove(view, places[0] ?? 0);
   // Of a header over two rows, and of units below it, each column's words together.
   const headingOf = (index: number) =>
     [above[index] ?? "", ...cells.slice(headerRow, view.first).map((line) => line[index])]
       .join(" ")
       .trim();
-  // "Contact ms" may be a test of its own where no test is named, and "Squat, kg x sets x reps" a lift.
-  const own = ofLifts ? ["scheme"] : ["contact", "flight", "height", "stack"];
   // "Squat target", "Squat reps" and "Squat RPE" stand over what was not lifted, "Squat" beside "kg" over sets' numbers.
   const liftOf = (index: number) => {
     const heading = headingOf(index);
@@ -51,9 +54,6 @@ export function findTestColumns(
     return said.every((cell) => Number(cell) < leastLoad) ? null : liftInWords(heading);
   };
   const ofRow = fields.test === undefined || ofLifts ? [] : numberedTries(view);
-  const places = [
-    ...new Set([...unknown, ...own.flatMap((field) => fields[field]?.index ?? [])]),
-  ].sort((one, other) => one - other);
   const lifts = ofLifts ? places.map(liftOf) : [];
   const taken = new Set<number>();
   const named = places.flatMap((index, at): TestColumn[] => {
@@ -108,8 +108,14 @@ function liftNamed(lifts: readonly (string | null)[], at: number, label: string)
   return again && plainWords(label).endsWith(lift) ? label : lift;
 }
 
-/** Jump tests named in the row above the header, carried right as under merged cells. */
-function testsAbove({ cells, headerRow }: TableView): readonly (string | undefined)[] {
+/**
+ * Jump tests named in the row above the header, carried right as under merged cells. A title, which begins
+ * left of the tests, names none where a column does so itself.
+ */
+function testsAbove(
+  { cells, headerRow }: TableView,
+  firstPlace: number,
+): readonly (string | undefined)[] {
   const line = cells[headerRow - 1] ?? [];
   const first = line.findIndex((cell) => typeof cell === "string" && isJumpColumn(cell));
   if (
@@ -118,9 +124,9 @@ function testsAbove({ cells, headerRow }: TableView): readonly (string | undefin
   )
     return [];
   let carried: string | undefined;
-  return Array.from(cells[headerRow]!, (_, at) => {
+  return Array.from(cells[headerRow]!, (own, at) => {
     if (at >= first && !isBlank(line[at])) carried = String(line[at]).trim();
-    return carried;
+    return first < firstPlace && isJumpColumn(String(own)) ? undefined : carried;
   });
 }
 
