@@ -1,5 +1,6 @@
 import { absences } from "../coaching/availability/absences";
 import { daysDone } from "../coaching/availability/days-done";
+import { standingAbsences } from "../coaching/availability/standing-absences";
 import { speedOnLine } from "../coaching/bar-speed/expected-speed";
 import { latestRows, lineRows, squadLines } from "../coaching/bar-speed/squad-lines";
 import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
@@ -21,6 +22,7 @@ import { grouped } from "../coaching/series/grouped";
 import { remembered } from "../coaching/series/remembered";
 import { gymDays } from "../coaching/series/season-start";
 import { squadIndex } from "../coaching/series/squad-index";
+import { standingWords } from "./standing-words";
 import type { StateOfSquad } from "./state-of-squad";
 import { writtenWords } from "./written-words";
 
@@ -45,6 +47,7 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
   );
   const spells = grouped(rows.availability, (spell) => nameKey(spell.athlete));
   const written = writtenWords(state);
+  const standing = standingWords(state);
   const doneOn = daysDone(rows);
   const movementKept = keepsMovement(rows.sets);
   return (athlete) => {
@@ -105,9 +108,10 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
       soreness: highSoreness(own?.diary ?? [], asOf),
       unwellDay: unwell,
       // What is asked after already is not asked twice.
-      absences: absences(said, doneOn(key), told, asOf).filter(
-        ({ place }) => place !== unwell?.place,
-      ),
+      absences: [
+        ...absences(said, doneOn(key), told, asOf),
+        ...standingAbsences(standing(key), told, asOf),
+      ].filter(({ place }) => place !== unwell?.place),
     };
   };
 }

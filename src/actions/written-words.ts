@@ -7,10 +7,9 @@ import { nameKey } from "../coaching/record/name-key";
 import { grouped } from "../coaching/series/grouped";
 import { withNames } from "../rows/name/name-answers";
 import type { TableName } from "../rows/table-name";
-import { wordsCell } from "../rows/words-cell";
+import { placeOfWords } from "./place-of-words";
 import { type ReadTab, type ReadWorkbook, sureEnough } from "./read-workbook";
 import type { StateOfSquad } from "./state-of-squad";
-import type { Tab } from "./workbook";
 
 type OfAthlete = Written & { readonly athlete: string };
 
@@ -27,7 +26,7 @@ export function writtenWords({
     // Words of a week may be of its last day.
     const day = span === "week" && from <= asOf ? Math.min(from + 6, asOf) : from;
     const said = { ...note, text: note.words, beside: besideOf[table] ?? "set" };
-    return [{ ...said, athlete, day, from, at: () => placeOf(read, tab, said) }];
+    return [{ ...said, athlete, day, from, at: () => placeOfWords(read, tab, said) }];
   });
   const inRows = read.tabs
     .filter(({ sureness }) => sureness >= sureEnough)
@@ -52,7 +51,7 @@ function wordsOfRows(
     beside: Written["beside"],
   ): OfAthlete => {
     const said = { row, column: expected[0]?.column ?? 1, text, beside };
-    return { athlete, day, from: day, text, beside, at: () => placeOf(read, tab, said) };
+    return { athlete, day, from: day, text, beside, at: () => placeOfWords(read, tab, said) };
   };
   if (table === "Diary")
     return (reading.records as readonly DiaryDay[]).map((one) => {
@@ -63,9 +62,4 @@ function wordsOfRows(
   return (reading.records as readonly (LiftingSet | JumpAttempt)[]).flatMap((one) =>
     one.note === "" ? [] : [written(one, one.note, "set")],
   );
-}
-
-function placeOf(read: ReadWorkbook, tab: Tab, said: Parameters<typeof wordsCell>[1]) {
-  const { cell, words } = wordsCell(read.cells(tab.id), said);
-  return { place: `${tab.name} ${cell}`, words };
 }

@@ -5,8 +5,8 @@ import type { IssueLog } from "./issue-log";
 import type { RowNote } from "./layout/row-note";
 import { cellAddress } from "./value/cell-address";
 
-/** A record that is somebody's, of a day. */
-type OfDay = { readonly row: number; readonly athlete: string; readonly day: Day };
+/** A record that is somebody's, of a day; in the list of athletes of none. */
+type OfSomebody = { readonly row: number; readonly athlete: string; readonly day?: Day };
 
 /**
  * Words of pain, illness or absence where a figure would stand ("ill" under kg), as notes of whom and of
@@ -17,15 +17,18 @@ export function wordsForFigures(log: IssueLog, records: readonly object[]): read
     ({ found }) => symptomWords(found).length > 0 || saysAbsent(found),
   );
   if (log.kept.length + asIssues.length === 0) return [];
-  const ofRow = new Map<number, OfDay>();
-  for (const record of records) if (isOfDay(record)) ofRow.set(record.row, record);
+  const ofRow = new Map<number, OfSomebody>();
+  const isOfSomebody = (record: object): record is OfSomebody =>
+    "athlete" in record && ("day" in record || log.table === "Athletes");
+  for (const record of records) if (isOfSomebody(record)) ofRow.set(record.row, record);
   const notes = new Map<string, RowNote>();
   const add = (row: number, column: number, words: string) => {
     const record = ofRow.get(row);
     const cell = cellAddress(row, column);
     if (record === undefined || notes.has(cell)) return;
-    const { athlete, day } = record;
-    notes.set(cell, { cell, row, column, athlete, day, span: "day", words });
+    const { athlete, day = null } = record;
+    const span = day === null ? "table" : "day";
+    notes.set(cell, { cell, row, column, athlete, day, span, words });
   };
   for (const kept of log.kept) {
     const at = log.origin?.(kept.row, kept.column) ?? kept;
@@ -34,5 +37,3 @@ export function wordsForFigures(log: IssueLog, records: readonly object[]): read
   for (const { row, column, found } of asIssues) if (column > 0) add(row, column, found);
   return [...notes.values()];
 }
-
-const isOfDay = (record: object): record is OfDay => "athlete" in record && "day" in record;

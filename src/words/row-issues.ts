@@ -127,6 +127,10 @@ export const rowIssueSentences = {
     `${column(issue)} takes whole numbers: correct it, or clear the cell.`,
   ],
   "word-unknown": (issue) => [left(issue), `Use one of: ${fact(issue, "known")}.`],
+  "state-undated": (issue) => [
+    `${column(issue)} names no day, so nothing is decided by it.`,
+    "Write it in the Availability tab, with the day it begins.",
+  ],
   "not-yes-or-no": (issue) => [
     /privat/i.test(fact(issue, "heading"))
       ? "The row stays private until this is settled."

@@ -21,6 +21,7 @@ export const rowKinds = {
   "unit-unsettled": "unit in doubt",
   "not-whole": "no whole number",
   "word-unknown": "word not known",
+  "state-undated": "no day beside it",
   "not-yes-or-no": "neither yes nor no",
   "not-a-time": "time unreadable",
   "length-unsettled": "length of time in doubt",

@@ -113,6 +113,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
     `Pain or illness was noted on ${dayWords(Number(day))} (${place}): ask before anything is lifted, and write in the Availability tab what is allowed.`,
   absence: ({ day, from, place, words }) =>
     `Absence written for ${from === day ? "" : "the week of "}${dayWords(Number(from))} (${place})${words === "" ? "" : `: “${words}”`}. Ask before anything is lifted, and write in the Availability tab what is allowed.`,
+  "absence-undated": ({ place, words }) =>
+    `Absence written without a day (${place}): “${words}”. Ask before anything is lifted, and write in the Availability tab what is allowed.`,
   "contacts-halved": "Ground contacts halved.",
   "above-usual": "Last session above usual: no load is added for that.",
 };

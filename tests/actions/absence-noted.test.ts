@@ -1,4 +1,5 @@
 import { printPages } from "../../src/actions/pages/print-pages";
+import { readWorkbook } from "../../src/actions/read-workbook";
 import { serveRequest } from "../../src/actions/requests";
 import { weekView } from "../../src/actions/week-view";
 import { dayFromIso } from "../../src/coaching/calendar/day";
@@ -136,6 +137,91 @@ test("an injury of before the last days is asked about until something is lifted
   const why = lineOf({ Gym: squat("injured") }).why.join(" ");
   expect(why).toContain("Pain or illness was noted on 28 May (Gym E2): ask");
   expect(why).not.toContain("Absence");
+});
+
+const undated = (place: string, words: string) =>
+  `Absence written without a day (${place}): “${words}”. Ask before anything is lifted, and write in the Availability tab what is allowed.`;
+
+test.each<readonly [string, readonly unknown[][], string, string]>([
+  [
+    "notes",
+    [
+      ["Athlete", "Notes"],
+      [names[0], "Urlaub bis 12.6."],
+    ],
+    "Athletes B2",
+    "Urlaub bis 12.6.",
+  ],
+  [
+    "state",
+    [
+      ["Athlete", "Status"],
+      [names[0], "injured"],
+    ],
+    "Athletes B2",
+    "injured",
+  ],
+  [
+    "state, beside notes of something else",
+    [
+      ["Athlete", "Status", "Notes"],
+      [names[0], "away until 12 June", "likes mornings"],
+    ],
+    "Athletes B2",
+    "away until 12 June",
+  ],
+])(
+  "an absence among the athletes' %s is told with its cell until the day it names",
+  (_, own, place, words) => {
+    const book = { Athletes: [...own, [names[1], "", ""]], Gym: squat("80x5x5") };
+    const line = lineOf(book);
+    expect([line.why[0], line.odd]).toEqual([undated(place, words), true]);
+    expect(lineOf(book, names[1]).why.join(" ")).not.toContain("Absence");
+    const cleared = [
+      ["Athlete", "From", "May do"],
+      [names[0], "2026-05-28", "full"],
+    ];
+    expect(lineOf({ ...book, Availability: cleared }).why.join(" ")).not.toContain("Absence");
+  },
+);
+
+test("an absence among the athletes that has ended by its own words is not told", () => {
+  const own = [
+    ["Athlete", "Notes"],
+    [names[0], "Urlaub bis 12.5."],
+  ];
+  expect(lineOf({ Athletes: own, Gym: squat("80x5x5") }).why.join(" ")).not.toContain("Absence");
+});
+
+test("what somebody is to do now is no experience: the Availability tab takes it, with its day", () => {
+  const own = ["active", "fit", "trained", "out", "modified"];
+  const { tabs } = readWorkbook(
+    bookOf({ Athletes: [["Athlete", "Status"], ...own.map((word) => [`Runner ${word}`, word])] }),
+    today,
+  );
+  const { reading } = tabs[0]!.understanding;
+  expect(reading.issues.map(({ code, cell }) => `${code} ${cell}`)).toEqual([
+    "state-undated B5",
+    "state-undated B6",
+  ]);
+  expect(reading.records.map((one) => "experience" in one && one.experience)).toEqual([
+    null,
+    null,
+    "trained",
+    null,
+    null,
+  ]);
+});
+
+test("notes left of the dates of a grid belong to no week, and are told as such", () => {
+  const [heads, ...lines] = squat("80x5x5");
+  const [title, ...dates] = heads!;
+  const own = ["away, camp", ""];
+  const gym = [
+    [title, "Notes", ...dates],
+    ...lines.map(([name, ...cells], at) => [name, own[at], ...cells]),
+  ];
+  expect(lineOf({ Gym: gym }).why[0]).toBe(undated("Gym B2", "away, camp"));
 });
 
 test("a private row of the diary gives its day and cell, not its words", () => {

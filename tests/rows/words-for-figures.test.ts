@@ -19,6 +19,7 @@ test("words kept in place of a figure are of whom and of which day their row is"
   log.keep(2, 4, "sick");
   log.keep(7, 4, "sick");
   expect(words(log)).toEqual(["D2 2 4 Ilka 100 day ill", "E3 3 5 Bram 101 day sick"]);
+  // Nobody's, or of no day.
   expect(
     words(log, [
       { row: 2, massKg: 20 },
@@ -54,4 +55,10 @@ test("a reading brings them with its other notes, and none where there are none"
     const { notes: none, rowsRead } = read([day, "Ilka", "easy", minutes, ""]);
     expect([none, rowsRead]).toEqual([undefined, 1]);
   }
+});
+
+test("in the list of athletes they are of no day", () => {
+  const log = new IssueLog("Athletes");
+  log.add("state-undated", 1, 2, "injured");
+  expect(words(log, [{ row: 2, athlete: "Ilka" }])).toEqual(["C2 2 3 Ilka  table injured"]);
 });

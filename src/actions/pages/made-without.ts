@@ -11,7 +11,7 @@ import type { Workbook } from "../workbook";
 import type { PrintableWeek } from "./printable-week";
 
 /** Reasons that name a cell to ask about: on paper its place stands alone. */
-const asks = new Set(["unwell", "absence"]);
+const asks = new Set(["unwell", "absence", "absence-undated"]);
 
 /** Columns whose cells paper prints from the proposal. */
 const printed: readonly WeekColumn[] = [

@@ -9,9 +9,10 @@ const aheadDays = 14;
 
 /** Words of an absence that the rows have not ended yet. */
 export type Absence = {
-  readonly day: Day;
+  /** Null of words that stand beside no day. */
+  readonly day: Day | null;
   /** First day of a week whose words they are; the day itself otherwise. */
-  readonly from: Day;
+  readonly from: Day | null;
   /** As the cell says it; "" of a private row. */
   readonly words: string;
   /** Tab and cell, "Gym E3". */
@@ -32,7 +33,7 @@ export function absences(
   spells: readonly Pick<AvailabilitySpell, "from" | "until" | "mayDo">[],
   asOf: Day,
 ): readonly Absence[] {
-  const latest = new Map<string, Absence>();
+  const latest = new Map<string, Absence & { readonly day: Day }>();
   for (const { day, from, text, beside, at } of written) {
     const isOut = (spell: (typeof spells)[number]) =>
       spell.mayDo === "out" && (spell.until ?? day) >= day;

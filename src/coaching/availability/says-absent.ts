@@ -25,6 +25,24 @@ const toCome = new RegExp(
   "iu",
 );
 
+/** Words that speak of a past as often as of now: alone in a cell they are of now. */
+const history = new RegExp(
+  word("injur(?:y|ies)|physio\\p{L}*|hospital|surgery|operation|trip|verletzung|exams?"),
+  "iu",
+);
+const standing = new RegExp(
+  `^(?:(?:is|currently|still|on|at|am|im|in|ist|noch)\\s+)*(?:${absent}|${word("out|off|ill|sick|weg|fort|krank")})\\s*(?:$|[-–—,;(/])`,
+  "iu",
+);
+
+/** Whether words that stand beside no day, as in a list of athletes, say that somebody is away now. */
+export function saysAwayNow(text: string): boolean {
+  const words = text.trim();
+  const [begins] = standing.exec(words) ?? [];
+  if (begins === undefined) return toCome.test(words);
+  return begins.length === words.length || !history.test(begins);
+}
+
 /** Whether words that stand where something done would stand say that the athlete was not there, or could not. */
 export const saysAbsent = (text: string): boolean => inPlace.test(text.trim());
 

@@ -34,6 +34,6 @@ export type AthleteState = {
   readonly soreness: { readonly day: Day; readonly value: number } | null;
   /** Latest of the last three days on which pain or illness was noted; null when none, or answered since. */
   readonly unwellDay: UnwellDay | null;
-  /** What was written of an absence and still holds, days to come among it, in order. */
+  /** What was written of an absence and still holds, days to come among it, in order; what names no day last. */
   readonly absences: readonly Absence[];
 };

@@ -125,9 +125,13 @@ export function contactReasons(sessions: readonly ProposedSession[]): LineReason
 export const unwellReasons = ({ unwellDay }: Pick<AthleteState, "unwellDay">): LineReason[] =>
   unwellDay === null ? [] : [{ code: "unwell", facts: unwellDay }];
 
-/** What was written of an absence up to the end of the week. */
+/** What was written of an absence up to the end of the week, or of no day. */
 export function absenceReasons({ absences }: AthleteState, monday: Day): LineReason[] {
-  return absences.flatMap((facts) => (facts.day < monday + 7 ? [{ code: "absence", facts }] : []));
+  return absences.flatMap(({ day, from, place, words }) => {
+    if (day === null || from === null)
+      return [{ code: "absence-undated", facts: { place, words } }];
+    return day < monday + 7 ? [{ code: "absence", facts: { day, from, place, words } }] : [];
+  });
 }
 
 /** What the athlete's own state asks for, whatever the step: no jumps, soreness, a good day that adds nothing. */

@@ -7,13 +7,15 @@ import { numberColumn } from "../column/number-column";
 import { textColumn } from "../column/text-column";
 import { hasDoubtfulLetters } from "../name/doubtful-letters";
 import type { Reading } from "../reading";
-import type { TableView } from "../table-view";
+import type { CellReader, TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { dayFromText, settleDay } from "../value/day-text";
+import { foundText } from "../value/found-text";
 import { isDate } from "../value/is-date";
 import { saysNoValue } from "../value/no-value";
 import { yesNo } from "../value/yes-no";
 import { reportBlank } from "./needed";
+import { mayDoOfWords } from "./read-availability";
 import { readLines } from "./read-lines";
 import { stepShareColumn } from "./step-share";
 
@@ -22,13 +24,15 @@ const experiences = choices({
   trained: "trained|trainiert|experienced|experience|fortgeschritten|erfahren|senior|t",
 });
 
+const takesPart = /^(?:active|current|in training|aktiv)$/i;
+
 /** Rows of the Athletes table; an athlete listed twice is reported. */
 export function readAthleteRows(view: TableView): Reading<Athlete> {
   const { fields, log } = view;
   const name = textColumn(view, fields.athlete, true);
   const group = textColumn(view, fields.group);
   const event = textColumn(view, fields.event);
-  const experience = choiceColumn(view, fields.experience, experiences);
+  const experience = experienceColumn(view);
   const supervisor = textColumn(view, fields.supervisor);
   const from = dayColumn(view, fields.baselineFrom, false);
   const to = dayColumn(view, fields.baselineTo, false);
@@ -70,6 +74,21 @@ export function readAthleteRows(view: TableView): Reading<Athlete> {
       ...(step && { stepShare: step(line, row) }),
     };
   });
+}
+
+/** Of a column called Status words may say what the athlete may do: that is of a day, and belongs in Availability. */
+function experienceColumn(view: TableView): CellReader<Athlete["experience"]> {
+  const column = view.fields.experience;
+  const read = choiceColumn(view, column, experiences);
+  if (column?.words !== "status") return read;
+  const { index, heading } = column;
+  return (line, row) => {
+    const words = foundText(line[index]);
+    const mayDo = takesPart.test(words) ? "full" : mayDoOfWords(words);
+    if (mayDo === null) return read(line, row);
+    if (mayDo !== "full") view.log.add("state-undated", row, index, words, { heading });
+    return null;
+  };
 }
 
 /** Birth year and under-18 mark; one cell may hold either. */

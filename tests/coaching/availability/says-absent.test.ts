@@ -1,4 +1,4 @@
-import { saysAbsent, saysAway } from "../../../src/coaching/availability/says-absent";
+import { saysAbsent, saysAway, saysAwayNow } from "../../../src/coaching/availability/says-absent";
 
 test.each([
   "out",
@@ -69,4 +69,34 @@ test.each([
   "camp legs",
 ])("“%s” beside something done is no absence to come", (words) => {
   expect(saysAway(words)).toBe(false);
+});
+
+test.each([
+  "away",
+  "Out",
+  "currently injured",
+  "injured (calf)",
+  "on holiday",
+  "ill",
+  "injury",
+  "Urlaub bis 12.6.",
+  "im Urlaub",
+  "out until 12 June",
+  "prefers mornings; away until 12 June",
+])("“%s” beside no day says that somebody is away now", (words) => {
+  expect(saysAwayNow(words)).toBe(true);
+});
+
+test.each([
+  "back from injury",
+  "injury, left calf 2023",
+  "physio: Anna",
+  "old calf strain",
+  "works out alone",
+  "out and back runs only",
+  "off days are Fridays",
+  "trip hazard",
+  "",
+])("“%s” beside no day is no absence of now", (words) => {
+  expect(saysAwayNow(words)).toBe(false);
 });
