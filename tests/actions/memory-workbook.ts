@@ -33,20 +33,66 @@ export type MemoryWorkbook = Workbook & {
   /** Everything that can be seen or is remembered, for comparing. */
   readonly all: () => unknown;
   readonly selected: () => string | null;
+  /** Another workbook in which everything stands, and is remembered, as it does here now. */
+  readonly copy: () => MemoryWorkbook;
   /** Calls made, by name, in order. */
   readonly calls: string[];
   /** Makes the given call, counted from 1, fail; Infinity for none. */
   failAt: number;
 };
 
+/** All that a workbook in memory holds; a cell is never changed, only replaced. */
+type Held = {
+  nextId: number;
+  readonly made: MemoryTab[];
+  readonly kept: Map<string, string>;
+  readonly marks: Map<number, readonly { ours: boolean; highlight: Highlight }[]>;
+  readonly offers: Map<string, readonly string[]>;
+  readonly dressed: Map<string, unknown>;
+  readonly formats: Map<string, string>;
+  readonly aligned: Set<string>;
+  readonly painted: Map<string, string>;
+  readonly warned: Map<string, string>;
+  /** By tab: the column each tag stands on, from 1. */
+  readonly tags: Map<number, Map<string, number>>;
+};
+
+const nothingHeld = (): Held => ({
+  nextId: 100,
+  made: [],
+  kept: new Map(),
+  marks: new Map(),
+  offers: new Map(),
+  dressed: new Map(),
+  formats: new Map(),
+  aligned: new Set(),
+  painted: new Map(),
+  warned: new Map(),
+  tags: new Map(),
+});
+
+const copyOf = (held: Held): Held => ({
+  nextId: held.nextId,
+  made: held.made.map((tab) => ({ ...tab, cells: tab.cells.map((row) => [...row]) })),
+  kept: new Map(held.kept),
+  marks: new Map(held.marks),
+  offers: new Map(held.offers),
+  dressed: new Map(held.dressed),
+  formats: new Map(held.formats),
+  aligned: new Set(held.aligned),
+  painted: new Map(held.painted),
+  warned: new Map(held.warned),
+  tags: new Map([...held.tags].map(([id, columns]) => [id, new Map(columns)])),
+});
+
 export function memoryWorkbook(
   tabs: Readonly<Record<string, readonly (readonly unknown[])[]>>,
+  held: Held = nothingHeld(),
 ): MemoryWorkbook {
-  let nextId = 100;
-  const made: MemoryTab[] = [];
+  const { made, kept, marks, offers, dressed, formats, aligned, painted, warned, tags } = held;
   const add = (name: string, rows: readonly (readonly unknown[])[]): MemoryTab => {
     const tab = {
-      id: nextId++,
+      id: held.nextId++,
       name,
       cells: rows.map((row) => row.map((value) => ({ value, formula: "" }))),
     };
@@ -54,16 +100,6 @@ export function memoryWorkbook(
     return tab;
   };
   for (const [name, rows] of Object.entries(tabs)) add(name, rows);
-  const kept = new Map<string, string>();
-  const marks = new Map<number, { ours: boolean; highlight: Highlight }[]>();
-  const offers = new Map<string, readonly string[]>();
-  const dressed = new Map<string, unknown>();
-  const formats = new Map<string, string>();
-  const aligned = new Set<string>();
-  const painted = new Map<string, string>();
-  const warned = new Map<string, string>();
-  /** By tab: the column each tag stands on, from 1. */
-  const tags = new Map<number, Map<string, number>>();
   const tagsOf = (id: number) => {
     const found = tags.get(id) ?? new Map<string, number>();
     tags.set(id, found);
@@ -264,6 +300,7 @@ export function memoryWorkbook(
         }),
       ),
     selected: () => selected,
+    copy: () => memoryWorkbook({}, copyOf(held)),
   };
   return book;
 }
