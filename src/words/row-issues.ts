@@ -215,7 +215,7 @@ export const rowIssueSentences = {
   ],
   "scheme-unread": () => [
     cellOut,
-    "Write load, repetitions and sets as the heading says, for example “95x5x5 @ .62”.",
+    "Write load, repetitions and sets as the heading says, for example “95x5x5 @ .62”, and an effort as “RPE 8”.",
   ],
   "scheme-order-unsettled": () => [
     `${cellOut} Sets and repetitions could be either way round.`,

@@ -321,3 +321,45 @@ test.each([
     expect(reading.rowsReported).toBe(told.length > 0 ? 0 : 1);
   },
 );
+
+const said = (cell: string, sense = repsFirst) => {
+  const set = setCell(cell, sense);
+  if (set.is !== "sets") return set.is;
+  const groups = set.groups.map(({ load, reps, sets }) => `${load}x${reps}x${sets}`);
+  return `${groups.join(" ")} ${[...set.speeds, set.note].join(" ")}`.trim();
+};
+
+test.each([
+  ["80x5x3 @8", "80x5x3 RPE 8"],
+  ["80x5x3@8.5", "80x5x3 RPE 8.5"],
+  ["5x3 80 @ 10", "80x5x3 RPE 10"],
+  ["80x5 85x5 @9", "80x5x1 85x5x1 RPE 9"],
+  // Whichever it may be: repetitions, sets without a load, a slip in a speed, two efforts.
+  ["80 @8", "unread"],
+  ["80 @10", "unread"],
+  ["5x3 @8", "unread"],
+  ["80x5x3 @5", "unread"],
+  ["80x5x3 @8.2", "unread"],
+  ["80x5x3 @11", "unread"],
+  ["80x5 @8, 85x5 @9", "unread"],
+  ["80x5x3 @8 RIR 1", "unread"],
+  ["80x5x3 8", "unread"],
+  // A speed stays one.
+  ["80x5x3 @.8", "80x5x3 0.8"],
+])("an effort behind the sign “at” is read where nothing else can be meant: %s", (cell, meant) => {
+  expect(said(cell)).toBe(meant);
+});
+
+test("behind sets whose order is open an effort leaves the question of their order", () => {
+  expect(said("80x5x3 @8", noSense)).toBe("order-unsettled");
+});
+
+test("what cannot be read is told with how an effort is written", () => {
+  const issue = { code: "scheme-unread", facts: {}, found: "5x3 @8" };
+  expect(
+    sayRowIssue({ table: "Sets", row: 1, column: 1, cell: "A1", dropsRow: false, ...issue })
+      .whatToDo,
+  ).toBe(
+    "Write load, repetitions and sets as the heading says, for example “95x5x5 @ .62”, and an effort as “RPE 8”.",
+  );
+});

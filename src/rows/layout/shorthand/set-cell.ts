@@ -71,7 +71,10 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
   });
   text = text
     .replace(/[×✕*]/g, "x")
-    .replace(repsAtLoad, "$1$3x$2")
+    .replace(repsAtLoad, (all, reps: string, load: string, unit = "") =>
+      // "3x5 80 @ 10" ends with an effort.
+      load === "10" && Number(reps) >= leastLoad ? all : `${reps}${unit}x${load}`,
+    )
     .replace(/(\d)\s*(kg|lbs?)(?=x|\b)/gi, "$1$2")
     .replace(/(\d(?:kg|lbs?)?)\s*x\s*(?=\d)/gi, "$1x")
     .replace(/\s*@\s*/g, " @")
@@ -94,6 +97,12 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
     const paired = loadAndSpeed.exec(bare);
     // "3/10" rates something out of ten.
     if (/^\d{1,2}\/10$/.test(bare)) words.push(token);
+    else if (
+      effortAtSign.test(token) &&
+      (unsettled || hasLoads(groups, bareLoads)) &&
+      notes.every(isNoEffort)
+    )
+      notes.push(`RPE ${bare}`);
     else if (ramp !== null) groups.push(...ramp);
     else if (paired !== null) {
       const [, load, unit, speed] = paired;
@@ -131,6 +140,15 @@ function schemeText(cell: string, sense: SchemeSense, speedCount: number): SetCe
 const bracketedSpeed = /^\s*@?\s*[01]?[.,]\d{1,3}(?:\s*m\/s)?\s*$/i;
 /** "5@60" is five repetitions at 60. */
 const repsAtLoad = /(?<![\dx@.,])(\d{1,2})\s*@\s*(\d{2,3}(?:[.,]\d+)?)(kg|lbs?)?(?![\dx%.])/gi;
+
+/**
+ * "80x5x3 @8": behind sets and their load an effort of 6 to 10 (common practice, no source), as no bar moves
+ * at 8 m/s. Behind a load alone, "80 @8", it may be repetitions.
+ */
+const effortAtSign = /^@(?:[6-9](?:[.,][05])?|10)$/;
+const isNoEffort = (note: string) => !effortWords.test(note);
+const hasLoads = (groups: readonly SetGroup[], bare: readonly BareLoad[]) =>
+  groups.length > 0 && (bare.length === 1 || groups.every(({ load }) => load !== null));
 
 /** "80/0.62" is a set's load and speed. */
 const loadAndSpeed = /^(\d{2,3}(?:[.,]\d+)?)(kg|lbs?)?\/([012]?[.,]\d{1,3})$/i;
