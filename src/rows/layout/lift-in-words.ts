@@ -4,7 +4,10 @@ import { plainWords } from "../header/header-words";
 const lifts =
   "high-bar back squat|rear-foot-elevated split squat|romanian deadlift|trap bar deadlift|single-leg squat|bulgarian split squat|overhead press|bench press|back squat|front squat|split squat|jump squat|box squat|half squat|goblet squat|kniebeuge|hip thrust|calf raise|power clean|hang clean|kreuzheben|leg press|step-up|deadlift|rfess|squat|lunge|clean|snatch|bench|press|rdl|kb";
 
-const anyLift = new RegExp(`(?<![a-z])(${lifts})s?(?![a-z])`);
+/** Words before a lift that make another lift of it (common practice, no source). */
+const variants =
+  "hack|paused?|pin|tempo|sumo|belt|zercher|anderson|safety(?:[ -]bar)?|ssb|smith|trap[ -]bar|hex[ -]bar|low[ -]bar|high[ -]bar|single[ -]leg|one[ -]leg|sl|stiff[ -]leg(?:ged)?|deficit|rack|floor|incline|decline|close[ -]grip|push|seated|standing|bulgarian|cossack|pistol|cyclist|wall|landmine|dumb ?bell|db|kettle ?bell|overhead|front|box|half|goblet|split|jump|hang|power|romanian";
+const anyLift = new RegExp(`(?<![a-z])((?:(?:${variants})[ -]+)*(?:${lifts}))s?(?![a-z])`);
 
 const jumps = /\b(jump|jumps|sprung|sprunge|box|kasten|cmj|sj|dj ?\d*|hop|hops|pogo|drop)\b/;
 

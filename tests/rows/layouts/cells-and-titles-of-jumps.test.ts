@@ -215,6 +215,11 @@ test("lifts in words, the longest first, and words that name a jump", () => {
       liftInWords,
     ),
   ).toEqual(["high-bar back squat", "front squat", "kniebeuge", "rdl", null, null, null]);
+  expect(
+    ["Hack squat – block 1", "Seated calf raises", "Trap-bar deadlift", "Pause, squat"].map(
+      liftInWords,
+    ),
+  ).toEqual(["hack squat", "seated calf raise", "trap-bar deadlift", "squat"]);
   expect(["Box", "drop", "Jump squat", "box squat", "hops", "shop", 5].map(namesJump)).toEqual([
     true,
     true,

@@ -242,7 +242,7 @@ test("two kinds of one lift stay two lifts", () => {
       [...who, "Pause squat", "Squat (kg)"],
       [...ilka, 60, 80],
     ]),
-  ).toEqual(["Pause squat: Ilka 1 60x?", "Squat: Ilka 1 80x?"]);
+  ).toEqual(["pause squat: Ilka 1 60x?", "squat: Ilka 1 80x?"]);
 });
 
 test.each<Example>([
