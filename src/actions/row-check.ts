@@ -4,6 +4,7 @@ import { rowsReadWords } from "../words/row-check";
 import { sayRowIssue } from "../words/row-issues";
 import { damagedOf } from "./forget-damaged";
 import { leftAlone } from "./left-alone";
+import { liftsToLookAt } from "./lifts-to-look-at";
 import type { RowCheckView, RowProblem } from "./messages";
 import type { ReadWorkbook } from "./read-workbook";
 import { rowsOfNobody } from "./rows-of-nobody";
@@ -26,7 +27,12 @@ export function rowCheck(workbook: Workbook, today: Day): RowCheckView {
     mark: numbers.mark,
     summary: rowsReadWords(read.rowsRead, read.rowsFilled, rowsOfNobody(read)),
     noRows: read.rowsFilled === 0,
-    problems: [...tabsToConfirm(read), ...rowProblems(read), ...setsToLookAt(state)],
+    problems: [
+      ...tabsToConfirm(read),
+      ...rowProblems(read),
+      ...liftsToLookAt(read),
+      ...setsToLookAt(state),
+    ],
     names: unknownNames(read),
     leftAlone: leftAlone(read),
     waiting: waitingQuestions(questionsShown(read)),

@@ -1,3 +1,4 @@
+import { liftsToLookAt } from "./lifts-to-look-at";
 import { setsToLookAt } from "./sets-to-look-at";
 import type { StateOfSquad } from "./state-of-squad";
 import { tabsToConfirm } from "./tabs-to-confirm";
@@ -7,5 +8,6 @@ import { unknownNames } from "./unknown-names";
 export const toCheck = (state: StateOfSquad): number =>
   tabsToConfirm(state.read).length +
   state.read.issues.length +
+  liftsToLookAt(state.read).length +
   setsToLookAt(state).length +
   unknownNames(state.read).length;

@@ -49,6 +49,20 @@ export const lookWords = {
   why: "A slip would spoil figures.",
 } as const;
 
+/** A lift that may be another's slip. */
+type MayBeSlip = { readonly written: string; readonly rows: number } & {
+  readonly near: string;
+  readonly nearRows: number;
+};
+export const nearLiftWords = {
+  why: ({ near }: MayBeSlip): string =>
+    `It counts as a lift of its own, beside ${withinSentence(near)}.`,
+  toDo: ({ rows, near, nearRows }: MayBeSlip): string =>
+    `In ${countWords(rows, "row")}; “${near}” in ${nearRows}. Correct it where it is a slip, or say it is right.`,
+  right: ({ written, near }: MayBeSlip): string =>
+    `${withinSentence(written)} beside ${withinSentence(near)}`,
+} as const;
+
 /** Words of writing one proposed value. */
 export const mendWords = {
   done: (tab: string, cell: string, before: string, mend: string): string =>

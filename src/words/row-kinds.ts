@@ -64,8 +64,11 @@ export const rowKinds = {
   "rule-twice": "rule set twice",
   "rule-out-of-bounds": "rule out of bounds",
   "set-far-off": "far off all others",
+  "lift-near": "name in doubt",
   "table-to-confirm": "table in doubt",
-} as const satisfies Readonly<Record<RowIssueCode | "set-far-off" | "table-to-confirm", string>>;
+} as const satisfies Readonly<
+  Record<RowIssueCode | "set-far-off" | "lift-near" | "table-to-confirm", string>
+>;
 
 /** Words of a code's kind. Throws for a code that is none: that is our own mistake. */
 export function kindWords(code: string): string {
