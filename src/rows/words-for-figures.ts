@@ -1,5 +1,6 @@
 import { saysAbsent } from "../coaching/availability/says-absent";
 import type { Day } from "../coaching/calendar/day";
+import { hurtParts } from "../coaching/diary/hurt-parts";
 import { symptomWords } from "../coaching/diary/symptom-words";
 import type { IssueLog } from "./issue-log";
 import type { RowNote } from "./layout/row-note";
@@ -14,7 +15,7 @@ type OfSomebody = { readonly row: number; readonly athlete: string; readonly day
  */
 export function wordsForFigures(log: IssueLog, records: readonly object[]): readonly RowNote[] {
   const asIssues = log.issues.filter(
-    ({ found }) => symptomWords(found).length > 0 || saysAbsent(found),
+    ({ found }) => symptomWords(found).length + hurtParts(found).length > 0 || saysAbsent(found),
   );
   if (log.kept.length + asIssues.length === 0) return [];
   const ofRow = new Map<number, OfSomebody>();

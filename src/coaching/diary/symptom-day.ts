@@ -1,5 +1,6 @@
 import type { Day } from "../calendar/day";
 import type { DiaryDay } from "../record/diary-day";
+import { hurtParts } from "./hurt-parts";
 import { symptomWords } from "./symptom-words";
 
 /** A diary day whose words speak of pain or illness. */
@@ -21,7 +22,8 @@ export function symptomDays(diary: readonly DiaryDay[], asOf: Day): readonly Sym
     .filter(({ day }) => day <= asOf)
     .flatMap((row) => {
       const { day, private: hidden } = row;
-      const symptoms = symptomWords(writtenIn(row));
+      const said = writtenIn(row);
+      const symptoms = [...symptomWords(said), ...hurtParts(said)];
       return symptoms.length === 0
         ? []
         : [{ day, symptoms: hidden ? [] : symptoms, private: hidden }];

@@ -6,6 +6,7 @@ import type { Race } from "../record/race";
 import type { Run } from "../record/run";
 import { type DiaryItem, itemsOf } from "./diary-item";
 import { oddAloneSize, oddSize } from "./finding";
+import { hurtParts } from "./hurt-parts";
 import { type PerformanceDay, performanceDays, type ValueOfDay } from "./performance-day";
 import { symptomWords } from "./symptom-words";
 
@@ -139,6 +140,8 @@ function writtenOn({ day, newToday, foodNote, note }: DiaryDay): readonly Writte
     { kind: "note", text: note },
   ] as const;
   return all.flatMap(({ kind, text }) =>
-    text.trim() === "" ? [] : [{ day, kind, text: text.trim(), symptoms: symptomWords(text) }],
+    text.trim() === ""
+      ? []
+      : [{ day, kind, text: text.trim(), symptoms: [...symptomWords(text), ...hurtParts(text)] }],
   );
 }

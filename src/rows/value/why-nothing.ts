@@ -1,4 +1,5 @@
 import { saysAbsent } from "../../coaching/availability/says-absent";
+import { hurtParts } from "../../coaching/diary/hurt-parts";
 import { symptomWords } from "../../coaching/diary/symptom-words";
 
 const month = "(?:jan|feb|mar|mär|apr|may|mai|jun|jul|aug|sep|o[ck]t|nov|de[cz])\\p{L}*\\.?";
@@ -29,5 +30,6 @@ const told = new RegExp(
  */
 export function saysWhyNothing(text: string): boolean {
   if (!/^[^\p{L}\d]*\p{L}{2}/u.test(text) || !/\d/.test(text) || text.length > 200) return false;
-  return (saysAbsent(text) || symptomWords(text).length > 0) && !/\d/.test(text.replace(told, ""));
+  const says = saysAbsent(text) || symptomWords(text).length + hurtParts(text).length > 0;
+  return says && !/\d/.test(text.replace(told, ""));
 }
