@@ -74,6 +74,10 @@ export const rowIssueSentences = {
     `Type the load of this ${withinSentence(fact(issue, "exercise"))} set.`,
     "no load",
   ],
+  "words-alone": () => [
+    "Nothing else stands in its row, so no row was read from it.",
+    "A comment can stay as it is. If it is a row, fill in its other cells.",
+  ],
   "not-a-day": (issue) => [left(issue), "Type the date as 2026-05-12, or pick it as a date."],
   "day-is-number": (issue) => [
     rowOut,

@@ -4,6 +4,7 @@ import { plainWords } from "../header/header-words";
 import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
+import { dayFromText } from "../value/day-text";
 
 const summary = new Set(
   "avg average mean max min sum total totals count sd median schnitt mittel mittelwert durchschnitt summe gesamt ø subtotal best bestwert range".split(
@@ -69,14 +70,35 @@ export function readLines<Row extends object>(
       rowsHeading++;
       continue;
     }
+    const before = view.log.issues.length;
     const result = readLine(line, row);
-    if (result === null) rowsReported++;
-    else {
+    if (result === null) {
+      rowsReported++;
+      const ofDays = view.fields.day ?? view.fields.from;
+      const words = ofDays === undefined ? -1 : wordsAlone(line, view.fields.athlete);
+      if (words >= 0) {
+        view.log.issues.length = before;
+        view.log.add("words-alone", row, words, line[words], {}, true);
+      }
+    } else {
       rowsRead++;
       if (result !== "joined") records.push(result);
     }
   }
   return { records, issues: view.log.issues, rowsRead, rowsReported, rowsBlank, rowsHeading };
+}
+
+/** Words that are alone in a row are a name that was begun with, where they are so few. */
+const fewWords = 3;
+
+/** Column of the words that a row holds and nothing else, as a comment across the tab; −1 where it is none. */
+function wordsAlone(line: readonly unknown[], athlete: Column | undefined): number {
+  const at = line.findIndex((cell) => !isBlank(cell));
+  const words = line[at];
+  if (typeof words !== "string" || !/\p{L}{2}/u.test(words) || dayFromText(words) !== null)
+    return -1;
+  if (at === athlete?.index && words.trim().split(/\s+/).length < fewWords) return -1;
+  return line.every((cell) => isBlank(cell) || cell === false || cell === words) ? at : -1;
 }
 
 /** Nothing in any cell; an unticked box counts as nothing, as whole columns of them are padding. */
