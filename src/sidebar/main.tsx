@@ -65,6 +65,8 @@ function start(root: Element, paper: Element, today: () => string): void {
     if (key === "Escape" && state.athlete !== null && !inField)
       dispatch({ type: "closed athlete" });
   });
+  // Only the local workbook tells; online nobody does.
+  addEventListener("undone", () => dispatch({ type: "undone" }));
   dispatch({ type: "started" });
 }
 

@@ -25,6 +25,8 @@ export type Event =
   | { readonly type: "opened athlete"; readonly athlete: string }
   | { readonly type: "closed athlete" }
   | { readonly type: "asked again" }
+  /** The workbook's own Undo or Redo has changed cells. */
+  | { readonly type: "undone" }
   | { readonly type: "asked"; readonly ask: Ask; readonly busy: string }
   | { readonly type: "chose week"; readonly monday: string }
   | { readonly type: "changed"; readonly change: WeekChange }
@@ -110,6 +112,9 @@ function stepAfter(state: State, event: Event): Step {
         readAgain(state),
         sidebarWords.reading,
       );
+    case "undone":
+      // Not read again at once: a call would end what is being typed in the grid.
+      return { state: { ...state, said: sidebarWords.undoneSince, readAnew: false }, asks: [] };
     case "asked":
       return asking({ ...state, error: null, said: null }, [event.ask], event.busy);
     case "chose week": {

@@ -6,6 +6,7 @@ export const sidebarWords = {
   working: "Working",
   readAgain: "Read again",
   readAnew: "Read again.",
+  undoneSince: "Undo or Redo has changed the workbook: what is shown here is from before.",
   allAthletes: "All athletes",
   squadEmpty: "No athletes found yet.",
   rowsNotUsed: (rows: number) =>

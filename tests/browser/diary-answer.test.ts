@@ -43,4 +43,9 @@ test("an answer typed beside an unusual day stands in the Diary, and Undo takes 
   ).toBe("");
   await page.getByRole("button", { name: "Undo" }).click();
   await until(async () => (await noteOf(cell)) === "");
+  // The sidebar still told of what was written: it says that this is from before.
+  await inside.getByText("what is shown here is from before").waitFor();
+  await inside.getByRole("button", { name: "Read again" }).click();
+  await inside.getByText("Read again.", { exact: true }).waitFor({ timeout: 90_000 });
+  expect(await inside.getByText("note: “=new shoes, no lunch”").count()).toBe(0);
 });

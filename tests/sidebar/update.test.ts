@@ -69,6 +69,17 @@ test("trying again after a failure asks for the view that is open", () => {
   expect([state.error, asks]).toEqual([null, [squadAsk]]);
 });
 
+test("once Undo has changed the workbook, what was said before it is not true any more, and says so", () => {
+  const written = { ...start, week, said: "15 rows new.", busy: null };
+  const { state, asks } = update(written, { type: "undone" });
+  expect([state.said, state.week, asks]).toEqual([
+    "Undo or Redo has changed the workbook: what is shown here is from before.",
+    week,
+    [],
+  ]);
+  expect(update(state, { type: "asked again" }).asks.map(({ name }) => name)).toEqual(["weekView"]);
+});
+
 test("an answer about an athlete since left is not shown", () => {
   const ask = { name: "athleteView", message: { today: "2026-06-28", athlete: "Tomas Reyerson" } };
   const state = after(

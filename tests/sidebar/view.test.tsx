@@ -2,6 +2,7 @@ import render from "preact-render-to-string";
 import { type State, startState } from "../../src/sidebar/state";
 import { Sidebar } from "../../src/sidebar/view/sidebar";
 import { rowsReadWords } from "../../src/words/row-check";
+import { sidebarWords } from "../../src/words/sidebar";
 import { rows, setUp, squad, week } from "./views";
 
 const shown = (state: Partial<State>) =>
@@ -179,6 +180,11 @@ test("waiting is a progress bar with its words; a failure is an alert with a way
   const failed = shown({ error: "That tab is no longer there. Check again." });
   expect(failed).toMatch(/role="alert"><p>That tab is no longer there/);
   expect(words(failed)).toContain("Read again");
+});
+
+test("what Undo left behind can be read again, another sentence needs no reading", () => {
+  expect(words(shown({ said: sidebarWords.undoneSince }))).toContain("Read again");
+  expect(words(shown({ said: "15 rows new." }))).not.toContain("Read again");
 });
 
 test("empty squads say what to do", () => {

@@ -12,7 +12,9 @@ export function sidebarBridge(): void {
   let calls = 0;
   const waiting = new Map<number, Waiting>();
   addEventListener("message", ({ source, data }) => {
-    if (source !== parent || !data || data.kind !== "answer") return;
+    if (source !== parent || !data) return;
+    if (data.kind === "undone") dispatchEvent(new Event("undone"));
+    if (data.kind !== "answer") return;
     const call = waiting.get(data.id);
     waiting.delete(data.id);
     if (data.sentence === undefined) call?.success?.(data.value, call.object);

@@ -57,6 +57,8 @@ export function sidebarFrame(nonce: string) {
       // Who works by keyboard goes on where the menu led.
       frame.focus();
     },
+    /** Tells it that cells were changed by Undo or Redo: what it shows is from before. */
+    undone: () => frame.contentWindow?.postMessage({ kind: "undone" }, "*"),
     /** Answers the sidebar's calls from now on. */
     answerFrom: (host: Host) => {
       addEventListener("message", ({ source, data }) => {

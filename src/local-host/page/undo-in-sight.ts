@@ -9,9 +9,10 @@ type Step = { readonly params?: unknown };
  * Brings the tab into sight whose change is taken back or made again, by button or key. The grid
  * library scrolls whatever tab is open to the changed rows, which the coach then does not see change.
  *
+ * @param changed told when there is something to take back or make again
  * @returns what says the same to a screen reader, in whose hearing cells change without a word
  */
-export function undoInSight({ engine }: Host): HTMLElement {
+export function undoInSight({ engine }: Host, changed: () => void): HTMLElement {
   const { api, book, injector } = engine;
   const stacks = injector.get(IUndoRedoService);
   const heard = element("span", { className: "heard", role: "status" });
@@ -26,7 +27,8 @@ export function undoInSight({ engine }: Host): HTMLElement {
     steps: readonly Step[] | undefined,
     { none, done }: { readonly none: string; readonly done: (tab: string) => string },
   ) => {
-    if (!steps) say(none);
+    if (steps) changed();
+    else say(none);
     for (const { params } of steps ?? []) {
       const tabId = (params as { readonly subUnitId?: unknown } | undefined)?.subUnitId;
       const tab = typeof tabId === "string" ? book.getSheetBySheetId(tabId) : null;

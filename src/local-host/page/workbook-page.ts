@@ -72,7 +72,7 @@ export async function workbookPage(
   refusedCells(host, messages);
   hiddenCells(host, messages);
   rowsThatFit(host);
-  bar.append(undoInSight(host));
+  bar.append(undoInSight(host, sidebar.undone));
   typedDays(host);
   typedFormulas(host);
   protectedCells(host, messages);

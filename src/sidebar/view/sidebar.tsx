@@ -45,6 +45,15 @@ export function Sidebar({
                     {words.takeBack}
                   </button>
                 )}
+                {state.said === words.undoneSince && (
+                  <button
+                    type="button"
+                    class="btn"
+                    onClick={() => dispatch({ type: "asked again" })}
+                  >
+                    {words.readAgain}
+                  </button>
+                )}
               </div>
             )}
           </div>
