@@ -6,6 +6,7 @@ import { damagedOf } from "./forget-damaged";
 import { leftAlone } from "./left-alone";
 import { liftsToLookAt } from "./lifts-to-look-at";
 import type { RowCheckView, RowProblem } from "./messages";
+import { openIssues, rightOf } from "./open-issues";
 import type { ReadWorkbook } from "./read-workbook";
 import { rowsOfNobody } from "./rows-of-nobody";
 import { questionsShown } from "./set-up-questions";
@@ -40,8 +41,9 @@ export function rowCheck(workbook: Workbook, today: Day): RowCheckView {
 }
 
 /** The cells that could not be used. */
-export function rowProblems({ issues }: ReadWorkbook): RowProblem[] {
-  return issues.map(({ tab, issue }) => {
+export function rowProblems(read: ReadWorkbook): RowProblem[] {
+  return openIssues(read).map((one) => {
+    const { tab, issue } = one;
     const words = sayRowIssue(issue);
     return {
       tab: tab.name,
@@ -52,7 +54,7 @@ export function rowProblems({ issues }: ReadWorkbook): RowProblem[] {
       toDo: words.whatToDo,
       kind: issue.code,
       mend: issue.facts.mend === undefined ? null : String(issue.facts.mend),
-      right: null,
+      right: rightOf(one),
     };
   });
 }

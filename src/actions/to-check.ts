@@ -1,4 +1,5 @@
 import { liftsToLookAt } from "./lifts-to-look-at";
+import { openIssues } from "./open-issues";
 import { setsToLookAt } from "./sets-to-look-at";
 import type { StateOfSquad } from "./state-of-squad";
 import { tabsToConfirm } from "./tabs-to-confirm";
@@ -7,7 +8,7 @@ import { unknownNames } from "./unknown-names";
 /** As many as the Rows view lists, for the views beside it: no two must say different numbers. */
 export const toCheck = (state: StateOfSquad): number =>
   tabsToConfirm(state.read).length +
-  state.read.issues.length +
+  openIssues(state.read).length +
   liftsToLookAt(state.read).length +
   setsToLookAt(state).length +
   unknownNames(state.read).length;

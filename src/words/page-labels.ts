@@ -10,7 +10,7 @@ export const pageLabels = {
   windowKept: "The browser held the window back: allow pop-ups for this page, then press again",
   onPaper: "On paper",
   again: "Open the print window again",
-  asShown: "As the week stands here, your changes among it.",
+  asShown: "The week as it stands here, with your changes.",
   preparing: "Preparing the pages",
   warmUpName: "Warm up",
   warmUp: "10 to 15 min, bike or rower: sweating, slightly out of breath.",

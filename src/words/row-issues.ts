@@ -76,7 +76,7 @@ export const rowIssueSentences = {
   ],
   "words-alone": () => [
     "Nothing else stands in its row, so no row was read from it.",
-    "A comment can stay as it is. If it is a row, fill in its other cells.",
+    "A comment can stay: say it is right. If it is a row, fill in its other cells.",
   ],
   "not-a-day": (issue) => [left(issue), "Type the date as 2026-05-12, or pick it as a date."],
   "day-is-number": (issue) => [
