@@ -214,6 +214,9 @@ test("a value last compared over two weeks ago is not what holds while another i
   expect(holdOf({ ...rows, sets: since(kept + 1) }).value!.kind).toBe("bar speed");
   expect(holdOf({ ...rows, sets: since(kept) }).value!.kind).toBe("jump height");
   expect(holdOf({ ...rows, jumps: [], sets: since(kept) }).value!.kind).toBe("bar speed");
+  // Jumps begun since have no baseline that they could hold.
+  const late = rows.jumps.filter((jump) => jump.day > sessionDay(26));
+  expect(holdOf({ ...rows, jumps: late, sets: since(kept) }).value?.kind).toBe("bar speed");
 });
 
 /** Sessions so many days apart, six of them the baseline. */

@@ -56,6 +56,21 @@ test("nothing is proposed without sets, and the coach is asked to look", () => {
   expect(found.reasons).toEqual([{ code: "no-sets-yet", facts: {} }]);
 });
 
+test("words of an absence up to the week's Sunday stand beside it, and are put before the coach", () => {
+  const told = (iso: string) => {
+    const absences = [{ day: day(iso), from: day(iso), words: "away, camp", place: "Gym E3" }];
+    const found = line({}, { state: state(name, { absences }) });
+    return [found.odd, found.reasons.filter(({ code }) => code === "absence").map(lineReasonWords)];
+  };
+  expect(told("2026-05-17")).toEqual([
+    true,
+    [
+      "Absence written for 17 May (Gym E3): “away, camp”. Ask before anything is lifted, and write in the Availability tab what is allowed.",
+    ],
+  ]);
+  expect(told("2026-05-18")).toEqual([false, []]);
+});
+
 test("who is out is left in peace; who waits for a word is put before the coach", () => {
   expect(line({ availability: [spell({ mayDo: "out" })] })).toMatchObject({
     not: "out",
