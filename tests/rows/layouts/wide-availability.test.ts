@@ -96,6 +96,12 @@ test("an athlete with one word in the row is no legend, however short the name; 
     ).toEqual([out(name)]);
   const marked = grid([["Ida", "", "inj", ...free.slice(2)]], [], [["inj", "injured"]]);
   expect(spellsOf(marked)).toEqual({ spells: [out("Ida")], issues: [] });
+  // Nor are words about an athlete.
+  const about = grid(
+    [["Bo", ...one]],
+    [["June", "A = available, I = injured; Bo – back on Friday"]],
+  );
+  expect(spellsOf(about)).toEqual({ spells: [out("Bo")], issues: [] });
   // No one is called by a letter.
   expect(spellsOf(grid([["Ida", ...one]], [], [["H", "holiday"]])).spells).toEqual([out("Ida")]);
 });

@@ -24,20 +24,20 @@ export function unfoldWideAvailability(context: LayoutContext): Unfolded | null 
   const grid = gridOf(context);
   if (grid === null) return null;
   const { into, blocks } = grid;
-  const legend = legendOf(context);
+  const { legend, isCode } = legendOf(context);
   const titles = plainWords([context.title, ...blocks.flatMap((one) => one.titles)].join(" | "));
   const explained = legend.size > 1 && [...legend.values()].some((word) => mayDoOfWords(word));
   if (!context.said && !explained && !speaks.test(titles)) return null;
   const saidBy = (row: number, column: number) => {
     const cell = context.cells[row]![column];
     if (isBlank(cell) || cell === false) return "";
-    const words = String(cell).trim();
-    return legend.get(words.toLowerCase()) ?? words;
+    return legend.get(keyOf(cell)) ?? String(cell).trim();
   };
   const marked = blocks.flatMap((block) =>
     block.rows.flatMap((of) => {
       // "A", "available" below the athletes is the legend.
-      if (!legend.has(of.athlete.toLowerCase()))
+      const key = keyOf(of.athlete);
+      if (!(legend.has(key) && isCode(key)))
         return [{ block, of, spells: spellsOf(block, of, saidBy) }];
       into.mark(of.row, "heading");
       return [];
@@ -90,16 +90,20 @@ function spellsOf(
   return spells;
 }
 
+const keyOf = (cell: unknown) => String(cell).trim().toLowerCase();
+
 const pair =
   /(?<!\p{L})(\p{L}{1,3})(?:\s*[=:]\s*|\s+[-–]\s+)(\p{L}[\p{L} ]*?)(?=\s*(?:[,;|/).\n]|$))/gu;
 
 /**
  * Letters and what they mean: "A = available, I = injured", or "A" beside "available". Two or three letters
- * beside a word may be an athlete's name: they are a legend where they are marked.
+ * may be an athlete's name: they are a code where they are marked.
  */
-function legendOf({ cells, end }: LayoutContext): ReadonlyMap<string, string> {
+function legendOf({ cells, end }: LayoutContext): {
+  readonly legend: ReadonlyMap<string, string>;
+  readonly isCode: (key: string) => boolean;
+} {
   const legend = new Map<string, string>();
-  const keyOf = (cell: unknown) => String(cell).trim().toLowerCase();
   const filled = cells.slice(0, end).map((line) => line.filter((cell) => !isBlank(cell)));
   const marks = new Set(filled.flatMap((line) => line.slice(1).map(keyOf)));
   const isCode = (key: string) => /^\p{L}{1,3}$/u.test(key) && (key.length === 1 || marks.has(key));
@@ -112,5 +116,5 @@ function legendOf({ cells, end }: LayoutContext): ReadonlyMap<string, string> {
     if (line.length === 2 && isCode(keyOf(code)) && mayDoOfWords(word) !== null)
       legend.set(keyOf(code), word.trim());
   }
-  return legend;
+  return { legend, isCode };
 }
