@@ -86,6 +86,23 @@ test("in a grid of days Max stands among the athletes, and below them beside ano
   ]);
 });
 
+test("Max runs the races of a plan with dates across, a total of its runners does not", () => {
+  const plan = [
+    ["Athlete", "13 June", "20 June"],
+    ["", "Club night", "State relays"],
+    ["Ilka", "800", ""],
+    ["Max", "x", "x"],
+    ["Total", 2, 1],
+  ];
+  const { reading } = understandTable("Races", plan, { today, said: true });
+  expect(reading.records.map(({ race, who }) => `${who}: ${race}`)).toEqual([
+    "Ilka: Club night",
+    "Max: Club night",
+    "Max: State relays",
+  ]);
+  expect(counts(reading)).toEqual([2, 0, 0, 3]);
+});
+
 test("tests across the columns and sets in shorthand are read of Max too", () => {
   const tests = read(
     "Jumps",

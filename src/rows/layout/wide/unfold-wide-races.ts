@@ -2,7 +2,7 @@ import { isoFromDay } from "../../../coaching/calendar/day";
 import { headsNotes } from "../../header/decide-columns";
 import { plainWords } from "../../header/header-words";
 import { headingLookup } from "../../header/recognise-header";
-import { isBlankLine, namesSummary } from "../../table/read-lines";
+import { isBlankLine, mayBeName, namesSummary } from "../../table/read-lines";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
 import { saysNoValue } from "../../value/no-value";
@@ -47,7 +47,7 @@ export function unfoldWideRaces(context: LayoutContext): Unfolded | null {
     const line = cells[row]!;
     const who = line[nameColumn];
     if (isBlankLine(line)) continue;
-    if (namesSummary(who)) {
+    if (namesSummary(who) && !mayBeName(who)) {
       into.mark(row, "heading");
       continue;
     }
