@@ -85,6 +85,23 @@ test("a footnote is no athlete, also with a word beside it, and stands beside th
   expect(notes(reading)).toEqual(["B3 Ilka: tired"]);
 });
 
+test("a star before a name is no footnote where figures stand in the row, or words on several days", () => {
+  const rows = (...line: readonly string[]) => {
+    const { reading } = read("Sets", [
+      ["Squat, kg x sets x reps", "26/5/2026", "28/5/2026"],
+      ["Tane", "80x1x5", "80x1x5"],
+      [...line],
+    ]);
+    return [reading.records.map(shortSet).slice(2), notes(reading)];
+  };
+  const lifted = (name: string) => [`05-26 ${name} 1 60x5`];
+  for (const name of ["*Ilka", "* Ilka", "† Ilka"]) {
+    expect(rows(name, "60x1x5", "")).toEqual([lifted(name), []]);
+    expect(rows(name, "ill", "away")).toEqual([[], [`B3 ${name}: ill`, `C3 ${name}: away`]]);
+  }
+  expect(rows("* back in week 2", "", "see card")).toEqual([[], []]);
+});
+
 test("only a session of a day before is copied, also where the later day stands first", () => {
   const { reading } = read("Sets", [
     ["Squat, kg x sets x reps", "", ""],

@@ -37,7 +37,10 @@ export function athleteRows(
     const name = line[nameColumn];
     const filled = line.filter((cell) => !isBlank(cell)).length;
     if (filled === 0) continue;
-    const foot = typeof name === "string" ? /^(\*+|†)\s*(.+)/s.exec(name.trim()) : null;
+    // A name with a mark before it has figures in its row, or words of several days.
+    const isOfDays = filled > 2 || line.some((cell, at) => at !== nameColumn && hasDigit(cell));
+    const marked = typeof name === "string" ? /^(\*+|†)\s*(.+)/s.exec(name.trim()) : null;
+    const foot = isOfDays ? null : marked;
     if (foot !== null) footnotes.set(foot[1]!, foot[2]!);
     // A lone word in the first column is a section or a title, averages are no athlete.
     const alone = filled === 1 && !isBlank(name) && typeof name === "string";
@@ -57,6 +60,8 @@ export function athleteRows(
   }
   return { rows, footnotes, titles };
 }
+
+const hasDigit = (cell: unknown) => /\d/.test(String(cell));
 
 /**
  * True for a row with a lift or test of its own where names stand only at the first of an athlete's
