@@ -16,7 +16,7 @@ export type EasedTurn = {
 /**
  * What takes the step's place on some of a week's days, by day. What takes load off the step for its
  * own reasons leaves it as it is; a break or a marathon eases it by the same share, and what was not done
- * yet since a break comes back in the lift's grades.
+ * yet since a break comes back in the lift's grades, also where another one followed.
  *
  * @param days of the week's sessions
  * @param eased.loadKg planned for the step this week, kg
@@ -36,7 +36,7 @@ export function easedTurns(
 ): ReadonlyMap<Day, EasedTurn> {
   const { loadKg, now, monday, gradeKg, wholeKg, sessionsAWeek } = eased;
   const share = now ? loadKg / step.loadKg : 1;
-  const back = share === 1 ? wayBack(step.sessions, sessionsAWeek, monday, gradeKg) : null;
+  const back = wayBack(step.sessions, sessionsAWeek, monday, gradeKg);
   const shareOf = ({ lastDay }: InTurn) =>
     back !== null && lastDay < back.sinceDay ? loadKg / back.beforeKg : share;
   const turns = [...inTurnOn(days, step)].map(([day, last]): [Day, EasedTurn] => {

@@ -24,8 +24,8 @@ const step = (otherLast: string, otherKg: number) =>
       },
     ],
   }) as unknown as PresentStep;
-const otherKg = (otherLast: string, loadKg: number, lastKg = 90) => {
-  const eased = { loadKg, now: false, monday, gradeKg: 2.5, wholeKg: 2.5, sessionsAWeek: 2 };
+const otherKg = (otherLast: string, loadKg: number, lastKg = 90, now = false) => {
+  const eased = { loadKg, now, monday, gradeKg: 2.5, wholeKg: 2.5, sessionsAWeek: 2 };
   return easedTurns([monday + 1, monday + 3], step(otherLast, lastKg), eased).get(monday + 3)?.step
     .loadKg;
 };
@@ -38,4 +38,10 @@ test("on the way back what was not done yet comes back in the lift's grade, what
   expect(otherKg("2026-05-05", 90)).toBe(90);
   // 90 of 100 in whole steps are 90; a load as last time is left between steps, where it was.
   expect([otherKg("2026-04-16", 90, 100), otherKg("2026-05-07", 90, 91)]).toEqual([90, 91]);
+});
+
+test("away again, what was not done since the first time stands as far under its load as the lift", () => {
+  // The lift is at 72 of the 100 kg of before, 10 % under the 80 of its one session since.
+  const away = (otherLast: string) => otherKg(otherLast, 72, 90, true);
+  expect([away("2026-04-16"), away("2026-05-07")]).toEqual([62.5, 80]);
 });
