@@ -387,6 +387,14 @@ test("half the sets of the first week back are no smaller block: the second week
   expect(weekOf("2026-05-04", [...fives, ...back(3)]).loads).toEqual(["5x5 70", "5x5 70"]);
   // Fewer than half are what they are, and whoever was not away does three by plan.
   expect(weekOf("2026-05-04", [...fives, ...back(2)]).loads[0]).toBe("3x5 70");
+  // Three sets in the second week, too, are what is done.
+  const second = session(
+    name,
+    "2026-05-05",
+    { sets: 3, reps: 5, loadKg: 65, markerKg: 60 },
+    { repsInReserve: null },
+  );
+  expect(weekOf("2026-05-11", [...fives, ...back(3), ...second]).loads[0]).toBe("3x5 70");
   // Three threes are a block of their own, no half of fives.
   expect(weekOf("2026-05-04", [...fives, ...back(3, 65, 3)]).loads[0]).toBe("3x3 70");
   const here = ["2026-04-14", "2026-04-16", "2026-04-21", "2026-04-23"].flatMap((iso) =>

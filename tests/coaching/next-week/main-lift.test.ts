@@ -49,6 +49,14 @@ test("one day of another lift beside the usual one changes nothing", () => {
   expect(lift(squats, lifted("back squat", "2026-05-05", 80), bare)).toBe("back squat");
 });
 
+test("the latest week is seven days: who comes once a week is on the lift done last", () => {
+  const weekly = squats.filter((set) => (set.day - squats[0]!.day) % 7 === 0);
+  const last = weekly[weekly.length - 1]!.day;
+  const front = (days: number) =>
+    lifted("front squat", "2026-05-05", 60).map((set) => ({ ...set, day: last + days }));
+  expect([lift(weekly, front(7)), lift(weekly, front(6))]).toEqual(["front squat", "back squat"]);
+});
+
 test("two lifts are in turn by the days with one of them alone", () => {
   const inTurn = (text: string) => {
     const on = (letter: string, at: number) =>

@@ -170,6 +170,16 @@ test("without a marker load there is no marker set", () => {
   expect(short({ markerKg: null })).toEqual(short().filter((one) => one !== "marker 1×3"));
 });
 
+test("what is done in turn needs no rack where it is no squat, and gives way to a sore limb", () => {
+  const main = (missing: NonNullable<SessionGiven["missing"]>, exercise = "trap-bar deadlift") =>
+    plan({ missing, inTurn: { exercise, loadKg: 95 } }).find(({ kind }) => kind === "main lift")!;
+  const deadlift = { exercise: "trap-bar deadlift", loadKg: 95, reason: "in-turn" };
+  expect([main([]), main(["rack"])]).toMatchObject([deadlift, deadlift]);
+  expect(main(["leg"])).toMatchObject({ exercise: "single-leg press, other leg", reason: "limb" });
+  expect(main(["trunk", "rack"])).toMatchObject({ exercise: "leg press", reason: "limb" });
+  expect(main(["rack"], "front squat")).toMatchObject({ exercise: "leg press", reason: "no-rack" });
+});
+
 test("every exercise has another that stands for it, also when one thing is missing", () => {
   for (const { name, instead, without } of exerciseList)
     for (const other of [instead, ...Object.values(without)])
