@@ -29,6 +29,22 @@ function settingChange({ sessions, sinceDay, what, before, after }: Facts): stri
 const measure = ({ kind, of }: Facts) =>
   valueWords({ kind: String(kind) as MeasureKind, of: String(of) });
 
+/** What a change of many together speaks for, and what to look at. */
+function wholeSquadWords({ how, reading, word }: Facts): string {
+  const bars = reading === "bar speed";
+  const [fall, fell] = word === "rising" ? ["rise", "rose"] : ["fall", "fell"];
+  if (how === "at once") {
+    return `: look at the tool${bars ? "" : ", the floor or the plates"} first; if nothing changed there, the ${fall} is theirs`;
+  }
+  const theirs =
+    word === "rising"
+      ? "the rise is likely theirs"
+      : "look at what they had in common, such as runs, races, travel or illness";
+  return how === "in both"
+    ? `, and the squad’s ${bars ? "jumps" : "bar speeds"} ${fell} too, which no one tool does: ${theirs}`
+    : `, little by little, which a tool seldom does: ${theirs}`;
+}
+
 const sentences: Readonly<Record<string, (facts: Facts) => string>> = {
   "setting-changed": (facts) =>
     `${settingChange(facts)}.${facts.ownBaseline ? " New baseline dates in the Athletes table would follow them." : ""}`,
@@ -52,8 +68,8 @@ const sentences: Readonly<Record<string, (facts: Facts) => string>> = {
     `${withinSentence(String(of))} is read in steps of ${percentWords(Number(percent))}, coarser than its wobble.`,
   "long-season": ({ weeks }) =>
     `The baseline lies ${Number(weeks)} weeks back; set new baseline dates in the Athletes table.`,
-  "one-date": ({ athletes, followed, word, reading, day }) =>
-    `${Number(athletes)} of ${Number(followed)} athletes followed are ${String(word)} in ${String(reading)} from about ${dayWords(Number(day))}: look at the tool, the floor or the plates first.`,
+  "one-date": (facts) =>
+    `${Number(facts.athletes)} of ${Number(facts.followed)} athletes followed are ${String(facts.word)} in ${String(facts.reading)} from about ${dayWords(Number(facts.day))}${wholeSquadWords(facts)}.`,
   "serial-correlation": ({ correlation }) =>
     `Sessions here resemble the ones before them (correlation ${trimmed(Number(correlation), 2)}), so more of them are asked for before a change is named.`,
   "sets-far-off": ({ sets, exercise, day, loadKg, speed }) =>

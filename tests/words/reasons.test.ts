@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { squadHold } from "../../src/coaching/hold/squad-hold";
 import { usualRules } from "../../src/coaching/record/squad-rules";
 import { squadIndex } from "../../src/coaching/series/squad-index";
+import { dayWords } from "../../src/words/days";
 import { percentWords, signedPercentWords, trimmed } from "../../src/words/reasons-figures";
 import { holdReason, holdWords, movedWords, sinceWords } from "../../src/words/reasons-hold";
 import { noteCodes, noteWords } from "../../src/words/reasons-notes";
@@ -169,6 +170,7 @@ test("every note code that the season can give has words, and none says why", ()
     followed: 9,
     reading: "bar speed",
     word: "slipping",
+    how: "at once",
     correlation: 0.3,
     athlete: "Ilka Brandmoor",
   };
@@ -177,4 +179,32 @@ test("every note code that the season can give has words, and none says why", ()
     expect(sentence).toMatch(/^[A-Z\d].*\.$/);
     expect(sentence).not.toMatch(/because|score|target|max|undefined|NaN|\d-\d/i);
   }
+});
+
+test("a change that many share says what to look at, and that it may be theirs", () => {
+  const facts = { athletes: 7, followed: 12, day: end, reading: "bar speed" };
+  const said = (how: string, word: string, reading = "bar speed") =>
+    noteWords({ code: "one-date", facts: { ...facts, how, word, reading } }).split(
+      dayWords(end),
+    )[1];
+  expect(
+    noteWords({ code: "one-date", facts: { ...facts, how: "at once", word: "slipping" } }),
+  ).toBe(
+    `7 of 12 athletes followed are slipping in bar speed from about ${dayWords(end)}: look at the tool first; if nothing changed there, the fall is theirs.`,
+  );
+  expect(said("at once", "rising", "jumps")).toBe(
+    ": look at the tool, the floor or the plates first; if nothing changed there, the rise is theirs.",
+  );
+  expect(said("in both", "slipping")).toBe(
+    ", and the squad’s jumps fell too, which no one tool does: look at what they had in common, such as runs, races, travel or illness.",
+  );
+  expect(said("in both", "rising", "jumps")).toBe(
+    ", and the squad’s bar speeds rose too, which no one tool does: the rise is likely theirs.",
+  );
+  expect(said("little by little", "slipping")).toBe(
+    ", little by little, which a tool seldom does: look at what they had in common, such as runs, races, travel or illness.",
+  );
+  expect(said("little by little", "rising")).toBe(
+    ", little by little, which a tool seldom does: the rise is likely theirs.",
+  );
 });

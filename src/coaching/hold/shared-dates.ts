@@ -1,18 +1,16 @@
 import type { Day } from "../calendar/day";
+import { howAllChanged, readOf } from "./how-all-changed";
 import type { HoldNote, SeasonHold } from "./season-hold";
 
 /** Athletes, and share of those followed, that changed together before a date is suspected. */
 const leastAthletes = 3;
 const leastShare = 1 / 3;
 
-/** What reads the value that moved: one tool reads every bar, another, or the floor, every jump. */
-const readOf = ({ value }: SeasonHold) => (value!.kind === "bar speed" ? "bar speed" : "jumps");
-
 /** Whether a season's change is of this word and reading and may have begun on this day. */
 export function mayShare(hold: SeasonHold, { word, day, reading }: HoldNote["facts"]): boolean {
   return (
     hold.word === word &&
-    readOf(hold) === reading &&
+    readOf(hold.value!.kind) === reading &&
     hold.sinceFrom! <= Number(day) &&
     Number(day) <= hold.sinceTo!
   );
@@ -34,11 +32,13 @@ export function sharedDates(squad: readonly SeasonHold[]): readonly HoldNote[] {
       null;
     for (const hold of squad) {
       if (hold.word !== word) continue;
-      const facts = { word, day: hold.sinceDay!, reading: readOf(hold) };
+      const facts = { word, day: hold.sinceDay!, reading: readOf(hold.value!.kind) };
       const athletes = squad.filter((one) => mayShare(one, facts)).length;
       if (athletes > (best?.athletes ?? 0)) best = { ...facts, athletes };
     }
     const many = best && best.athletes >= leastAthletes && best.athletes >= leastShare * followed;
-    return many ? [{ code: "one-date", facts: { word, followed, ...best } }] : [];
+    if (!many) return [];
+    const facts = { word, followed, ...best };
+    return [{ code: "one-date", facts: { ...facts, how: howAllChanged(squad, facts) } }];
   });
 }

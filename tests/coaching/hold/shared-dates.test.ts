@@ -9,6 +9,8 @@ const one = (word: HoldWord, sinceDay: number | null = null, off = 4, kind = "ba
     sinceFrom: sinceDay === null ? null : sinceDay - off,
     sinceTo: sinceDay === null ? null : sinceDay + off,
     value: { kind },
+    measures: [],
+    sessions: [],
   }) as unknown as SeasonHold;
 const squad = (word: HoldWord, ...days: readonly number[]) => days.map((day) => one(word, day));
 const calm = (athletes: number) => Array.from({ length: athletes }, () => one("holding"));
@@ -54,7 +56,14 @@ test("a third of those followed must change together; who has too few rows is no
   expect(sharedDates([...three, ...calm(6), ...waiting])).toEqual([
     {
       code: "one-date",
-      facts: { word: "slipping", followed: 9, day: 100, athletes: 3, reading: "bar speed" },
+      facts: {
+        word: "slipping",
+        followed: 9,
+        day: 100,
+        athletes: 3,
+        reading: "bar speed",
+        how: "at once",
+      },
     },
   ]);
   expect(told([...three, ...calm(7)])).toEqual([]);

@@ -215,7 +215,7 @@ test("last season's rows, more than eight weeks back, are not this season's base
   });
 });
 
-test("many athletes falling from one date are told to look at the tool first", () => {
+test("many athletes falling from one date in bars and jumps alike are told that no one tool does that", () => {
   const seasons = [0, 1, 2, 3].map((seed) =>
     inventedSeason(`Athlete ${seed}`, 30, (s) => (s < 15 ? 1 : 0.92), seed),
   );
@@ -224,6 +224,7 @@ test("many athletes falling from one date are told to look at the tool first", (
     // Of the fourth the speed is named, which another tool reads.
     { code: "one-date", facts: { word: "slipping", athletes: 3, followed: 4, reading: "jumps" } },
   ]);
+  expect(hold.notes[0]!.facts.how).toBe("in both");
   const told = hold.all.filter(({ notes }) => notes.some(({ code }) => code === "one-date"));
   expect(told.map(({ athlete }) => athlete)).toEqual(["Athlete 0", "Athlete 1", "Athlete 3"]);
 });
@@ -243,6 +244,7 @@ test("a fall that leaves no doubt of its day is told of the shared date too", ()
       athletes: 3,
       day: sessionDay(15),
       reading: "bar speed",
+      how: "in both",
     },
   });
   // Neither who rose that day nor who held is told.
