@@ -4,7 +4,7 @@ import type { SquadRows } from "../coaching/record/squad-rows";
 import type { Cells } from "../rows/cells";
 import { findTables } from "../rows/find-tables";
 import type { FoundTable } from "../rows/finding/found-table";
-import { jumpsAmong } from "../rows/finding/jumps-among";
+import { withJumpsAmong } from "../rows/finding/jumps-among";
 import type { ColumnQuestion } from "../rows/header/decide-columns";
 import { hasHeadings } from "../rows/header/has-headings";
 import type { RowNote } from "../rows/layout/row-note";
@@ -164,9 +164,9 @@ function readTab(tab: Tab, cells: Cells, today: Day, answers: Answers): ReadTab[
       said: true,
       ...given,
     });
-    const found = { tab, table: said, sureness: 1, understanding };
-    if (said !== "Sets") return [found];
-    return [found, ...jumpsAmong(tab.name, cells, given).map((one) => ({ ...one, tab }))];
+    const found = [{ tab: tab.name, table: said, sureness: 1, understanding }];
+    const all = said === "Sets" ? withJumpsAmong(found, tab.name, cells, given) : found;
+    return all.map((one) => ({ ...one, tab }));
   }
   return foundIn(tab, cells, today, answers);
 }

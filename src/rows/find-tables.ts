@@ -3,7 +3,7 @@ import type { Cells } from "./cells";
 import { unitsBeside } from "./column/units-beside";
 import { type FoundTable, type Tab, toBeAsked } from "./finding/found-table";
 import { headerFit, isCalledSo } from "./finding/header-fit";
-import { jumpsAmong, withJumpsBeside } from "./finding/jumps-among";
+import { withJumpsAmong, withJumpsBeside } from "./finding/jumps-among";
 import { isGrid, ownLayouts, shareRead, wideTables } from "./finding/own-layouts";
 import { hasHeadedGroups } from "./layout/across/headed-groups";
 import { type TableBeside, tablesBeside } from "./layout/tables-beside";
@@ -32,7 +32,7 @@ export function findTables(
     const read = (table: TableName) =>
       understandTable<TableName>(table, cells, { ...options, title: name });
     const across = hasHeadedGroups(cells, end) ? ownLayouts(name, ["Sets"], read) : [];
-    if (across.length > 0) return [...across, ...jumpsAmong(name, cells, options)];
+    if (across.length > 0) return withJumpsAmong(across, name, cells, options);
     const all = tableNames
       .map((table) => ({ table, ...headerFit(table, name, cells, end) }))
       .sort((a, b) => b.fit - a.fit);
@@ -51,7 +51,7 @@ export function findTables(
       if (sets.layout === "rows of several sets" && sets.reading.rowsRead > 0) {
         const found = { tab: name, table: "Sets" as const, understanding: sets };
         const sureness = 0.9 * shareRead(sets.reading);
-        return [{ ...found, sureness }, ...jumpsAmong(name, cells, options)];
+        return withJumpsAmong([{ ...found, sureness }], name, cells, options);
       }
     }
     if (best !== undefined && best.fit >= 0.5 && !outdone) {
@@ -63,7 +63,7 @@ export function findTables(
       const inDoubt = lead < 0.05 || (best.table === "Runs" && saysNoRun(name, reading));
       const sureness = Math.max(asLaidOut, Math.min(1, best.fit * (inDoubt ? 0.55 : 1)));
       const found = { tab: name, table: best.table, sureness, understanding };
-      if (best.table === "Sets") return [found, ...jumpsAmong(name, cells, options)];
+      if (best.table === "Sets") return withJumpsAmong([found], name, cells, options);
       return best.table === "Diary" ? withJumpsBeside(found, cells, options) : [found];
     }
     const own = ownLayouts(name, wideTables, read);

@@ -1,4 +1,6 @@
 import type { Cells } from "../cells";
+import type { ColumnQuestion } from "../header/decide-columns";
+import { headingParts, isFigure } from "../layout/across/heading-parts";
 import { isJumpColumn } from "../layout/wide/test-heading";
 import { understandTable } from "../read-table";
 import type { TableName } from "../table-name";
@@ -6,12 +8,50 @@ import type { ReadOptions } from "../understanding/read-options";
 import type { FoundTable } from "./found-table";
 import { ownLayouts } from "./own-layouts";
 
-/** The jumps kept among the sets of a tab. */
-export function jumpsAmong(
-  tab: string,
-  cells: Cells,
-  options: Omit<ReadOptions, "title">,
+/** Sets, and the jumps kept among them; a column that one of the two reads is not asked about for the other. */
+export function withJumpsAmong(
+  sets: readonly FoundTable[],
+  ...[tab, cells, options]: Parameters<typeof jumpsAmong>
 ): FoundTable[] {
+  const jumps = jumpsAmong(tab, cells, options);
+  // Until the order of its days is said no jump can be read either.
+  if (jumps.length === 0 && !sets.some(asksOfDays)) return [...sets];
+  const ofSets = fieldsOf(sets);
+  const ofJumps = fieldsOf(jumps);
+  return [
+    ...sets.map((one) =>
+      asking(one, ({ column, heading }) => !ofJumps.has(column) && !isJumpColumn(heading)),
+    ),
+    ...jumps.map((one) =>
+      asking(
+        one,
+        ({ column, heading }) =>
+          !ofSets.has(column) && !isFigure(headingParts(heading, column - 1)),
+      ),
+    ),
+  ];
+}
+
+const asksOfDays = ({ understanding }: FoundTable) =>
+  understanding.questions.some(({ about }) => about === "date order");
+
+/** Columns that the tables of a tab read, from 1. */
+const fieldsOf = (found: readonly FoundTable[]) =>
+  new Set(
+    found.flatMap(({ understanding }) =>
+      understanding.columns.flatMap(({ field, column }) => (field === null ? [] : [column])),
+    ),
+  );
+
+/** The table with what a column means asked only where it is open. */
+function asking(found: FoundTable, isOpen: (question: ColumnQuestion) => boolean): FoundTable {
+  const { understanding } = found;
+  const questions = understanding.questions.filter((one) => one.about !== "meaning" || isOpen(one));
+  return { ...found, understanding: { ...understanding, questions } };
+}
+
+/** The jumps kept among the sets of a tab. */
+function jumpsAmong(tab: string, cells: Cells, options: Omit<ReadOptions, "title">): FoundTable[] {
   return ownLayouts(tab, ["Jumps"], (table) =>
     understandTable<TableName>(table, cells, { ...options, title: tab }),
   );
