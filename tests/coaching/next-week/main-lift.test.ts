@@ -126,9 +126,9 @@ test("of lifts done equally often a squat is planned, the one longest in the row
   expect(lift(first, lifted("Frontkniebeuge", "2026-05-07", 60))).toBe("frontkniebeuge");
   const turn = [lifted("trap-bar deadlift", "2026-05-07", 95, 5)];
   expect(lift(lifted("hip thrust", "2026-05-05", 80), ...turn)).toBe("hip thrust");
-  expect(lift(lifted("hip thrust", "2026-05-07", 80), ...turn)).toBe("trap-bar deadlift");
+  expect(lift(lifted("hip thrust", "2026-05-07", 80), ...turn)).toBe("trap bar deadlift");
   const older = lifted("trap-bar deadlift", "2026-05-05", 95, 2);
-  expect(lift(older, lifted("hip thrust", "2026-05-07", 80))).toBe("trap-bar deadlift");
+  expect(lift(older, lifted("hip thrust", "2026-05-07", 80))).toBe("trap bar deadlift");
   // With nothing to choose between them it is the same one, however the rows are ordered.
   const same = ["hip thrust", "trap-bar deadlift"].map((one) => lifted(one, "2026-05-05", 80));
   expect([lift(...same), lift(...same.reverse())]).toEqual(["hip thrust", "hip thrust"]);

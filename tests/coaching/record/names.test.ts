@@ -44,6 +44,11 @@ test.each([
   "BS",
   "Kniebeuge",
   "KB",
+  "SQ",
+  "BSq",
+  "back sq.",
+  "Barbell squat",
+  "BB back squats",
 ])("%s is the back squat", (written) => {
   expect(exerciseKey(written)).toBe("back squat");
 });
@@ -53,6 +58,20 @@ test("several of a lift are that lift; a press is no plural", () => {
     expect(exerciseKey(squats)).toBe("back squat");
   expect(exerciseKey("Step ups")).toBe(exerciseKey("step up"));
   expect(exerciseKey("Bench press")).toBe("bench press");
+});
+
+test("a lift with hyphens, points or shortened is the same lift", () => {
+  for (const [one, other] of [
+    ["Trap-bar deadlift", "trap bar deadlifts"],
+    ["TBDL", "hex-bar DL"],
+    ["RDLs", "Romanian deadlift"],
+    ["FS", "front-squat"],
+    ["DL", "Dead lift"],
+    ["Rear-foot-elevated split squat", "rear foot elevated split squats"],
+  ] as const)
+    expect(exerciseKey(one)).toBe(exerciseKey(other));
+  const apart = ["DL", "RDL", "TBDL", "FS", "SQ", "split squat", "hip thrust"].map(exerciseKey);
+  expect(new Set(apart).size).toBe(7);
 });
 
 test("another lift is its own, under any spelling", () => {
