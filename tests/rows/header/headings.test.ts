@@ -132,3 +132,16 @@ test.each([
     [field, unit],
   ]);
 });
+
+test("shortened headings of athletes and races are the plain ones", () => {
+  const fields = (table: "Athletes" | "Races", ...row: readonly string[]) =>
+    Object.keys(recogniseHeader(table, row).fields).sort();
+  for (const sessions of ["Gym per week", "Gym a week", "Gym/week", "Lifts/wk", "Gym days"])
+    expect(fields("Athletes", "Name", "Exp", sessions)).toEqual([
+      "athlete",
+      "experience",
+      "sessions",
+    ]);
+  for (const matters of ["Prio", "Priorität"])
+    expect(fields("Races", "Date", "Meeting", matters)).toEqual(["day", "matters", "race"]);
+});

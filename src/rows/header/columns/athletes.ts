@@ -7,7 +7,9 @@ export const athletesColumns = {
   event: headings(
     "event|events|ev|distance|disziplin|strecke|main event|epreuve|prueba|specialita|gren",
   ),
-  experience: headings("experience|level|training experience|erfahrung|novice or trained|status"),
+  experience: headings(
+    "experience|exp|level|training experience|erfahrung|novice or trained|status",
+  ),
   birthYear: headings(
     "birth year|year of birth|born|yob|jahrgang|geburtsjahr|date of birth|dob|birthday|birth year or under-18 mark|birth year or under 18|birth year / u18|annee de naissance|ano de nacimiento|anno di nascita|geboortejaar|fodelsear",
   ),
@@ -18,7 +20,7 @@ export const athletesColumns = {
   baselineFrom: headings("baseline from|baseline start|basis von"),
   baselineTo: headings("baseline to|baseline end|baseline until|basis bis"),
   sessions: headings(
-    "sessions a week|sessions per week|gym sessions a week|sessions/week|gym/wk|sessions|einheiten pro woche|gym sessions|sessions week",
+    "sessions a week|sessions per week|gym sessions a week|sessions/week|gym/wk|sessions|einheiten pro woche|gym sessions|sessions week|gym per week|gym a week|gym/week|gym days|lifts per week|lifts/wk|sessions/wk",
   ),
   step: headings("step up|step up in load|load step|step in load|own step|laststeigerung"),
   notes: headings(`notes|${noteHeadings}`),

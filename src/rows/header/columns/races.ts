@@ -14,5 +14,7 @@ export const racesColumns = {
     "distance|dist|km|m|strecke|distanz|length|distancia|distanza|afstand|distans",
   ),
   surface: headings("surface|course|untergrund|on"),
-  matters: headings("matters|matters a/b/c|priority|a/b/c|class|wichtigkeit|importance"),
+  matters: headings(
+    "matters|matters a/b/c|priority|prio|prioritat|a/b/c|class|wichtigkeit|importance",
+  ),
 } as const;
