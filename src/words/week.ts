@@ -45,7 +45,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
     `${days} days after a marathon: 10 % off, half the sets, until usual loads again.`,
   "grade-back": ({ before }) =>
     `Back in grades, one a week, towards the ${kg(before)} kg of before the break.`,
-  "slipping-held": "No step up while slipping.",
+  "slipping-held": ({ before }) =>
+    `No step up while slipping${before === undefined ? "" : `: held on the way back to the ${kg(before)} kg of before the break. Whether to climb on is yours to say`}.`,
   "modified-held": ({ mayDo }) =>
     `${mayDo === "cleared" ? "Cleared" : "Modified"}: load held until the Availability tab says full or its spell ends.`,
   "last-well-below": "Last session well below usual: load held.",

@@ -6,7 +6,9 @@ import type { StepGiven } from "./step-given";
 /** The same again for what the season, availability, the last day or the diary says; null when nothing holds. */
 export function heldByState(given: StepGiven, back: WayBack | null): PlannedStep | null {
   const { state, mayDo } = given;
-  if (state.word === "slipping") return held(given, "slipping-held");
+  if (state.word === "slipping") {
+    return held(given, "slipping-held", back ? { before: back.beforeKg } : {});
+  }
   // The grades of the way back are what a clearance is for.
   if (mayDo === "modified" || (mayDo === "cleared" && back === null)) {
     return held(given, "modified-held", { mayDo });

@@ -245,6 +245,11 @@ test("on the way back a slow day, soreness, a limit or a slip holds the grade", 
   expect(grade({ mayDo: "modified" })).toMatchObject({ text: "5x5 80", codes: ["modified-held"] });
   const slips = { state: state(name, { word: "slipping" }) };
   expect(grade(slips)).toMatchObject({ text: "5x5 80", codes: ["slipping-held"] });
+  // It stays so as long as the slip is read: the coach is told which load the break took away.
+  expect(grade(slips).reasons.map(lineReasonWords)).toEqual([
+    "No step up while slipping: held on the way back to the 100 kg of before the break. Whether to climb on is yours to say.",
+  ]);
+  expect(planned(slips).reasons.map(lineReasonWords)).toEqual(["No step up while slipping."]);
 });
 
 test("no grade is climbed in the week of an A race: load is kept, as on the ladder", () => {

@@ -55,7 +55,5 @@ test("before the order of days is said, that alone is asked; jumps not read at a
       understanding.questions.map(({ about, heading }) => `${about} ${heading}`),
     ]);
   expect(questions("4/11/25", "6/11/25")).toEqual([["Sets", ["date order Date"]]]);
-  expect(questions("4 Nov 25", "6 Nov 25")).toEqual([
-    ["Sets", ["meaning CMJ 1", "meaning CMJ 2"]],
-  ]);
+  expect(questions("4 Nov 25", "6 Nov 25")).toEqual([["Sets", ["meaning CMJ 1", "meaning CMJ 2"]]]);
 });
