@@ -44,7 +44,12 @@ export function ownLayouts(
   });
   // Under a header of dates stands one table, not several.
   const grids = found.filter(isGrid);
-  if (grids.length < 2) return found;
+  // What is more surely another table, as a log of jumps with a column of y and n, is no calendar of races.
+  if (grids.length < 2)
+    return found.filter(
+      ({ table, sureness }) =>
+        table !== "Races" || found.every((other) => other.sureness <= sureness),
+    );
   // Availability, runs and diary are read from a grid only where it speaks of them; a number is a height or a load as well.
   const spoken = grids.find(({ table }) => /^(?:Availability|Races|Runs|Diary)$/.test(table));
   if (spoken !== undefined) return [spoken];

@@ -57,6 +57,7 @@ export function unfoldWideTests(
   for (const [field, column] of Object.entries(fields))
     if (ofWholeRow.has(field)) into.describe(field, column);
   const tests = new Map<number, TestColumn>();
+  if (fields.cleared && !ofLifts) into.describe("cleared", fields.cleared);
   for (const column of columns) {
     const { index, heading, part } = column;
     // Of several columns of heights none speaks for the others.
@@ -75,6 +76,7 @@ export function unfoldWideTests(
     for (const [field, { index }] of [...Object.entries(fields), ...Object.entries(repColumns)]) {
       if (ofWholeRow.has(field)) shared[field] = [line[index], index];
       else if (field === "test" && testOfRow) shared.test = [readTest(line, row), index];
+      else if (field === "cleared" && !ofLifts) continue;
       else if (tests.has(index) || (isDerived(index) && !ofLifts)) continue;
       else if (!isBlank(line[index]) && line[index] !== false)
         into.unread.see(headerRow, row, index);
@@ -87,9 +89,15 @@ export function unfoldWideTests(
     if (aside.minute !== null && isBlank(shared.minute?.[0]))
       shared.minute = [aside.minute / 1440, fields.day!.index];
     let lifted = false;
+    const { cleared } = fields;
     for (const column of columns) {
       if (!ofLifts) jumpsInColumn(into, row, line, column, shared, groups, who);
       else if (setInColumn(into, row, line, column, shared, tab, who)) lifted = true;
+    }
+    if (cleared !== undefined && !isBlank(line[cleared.index])) {
+      const placed: Placed = [line[cleared.index], cleared.index];
+      if (!takeCleared([...groups.values()], placed))
+        into.unread.see(headerRow, row, cleared.index);
     }
     for (const flat of groups.values()) into.emit(row, flat);
     if (lifted || groups.size > 0) continue;
@@ -100,6 +108,24 @@ export function unfoldWideTests(
     if (who.day === null || who.athlete === "") into.emit(row, shared);
   }
   return into;
+}
+
+/**
+ * A column that says whether it was cleared speaks for the row's one box or stack, where that cell does
+ * not say it itself; false where there is none or more than one.
+ */
+function takeCleared(
+  jumps: readonly Record<string, Placed | undefined>[],
+  cleared: Placed,
+): boolean {
+  const onto = jumps.filter(
+    ({ stack, height, test }) =>
+      stack !== undefined || (height !== undefined && /\bbox|kasten/i.test(String(test?.[0]))),
+  );
+  if (new Set(onto.map(({ stack, height }) => (stack ?? height)![1])).size !== 1) return false;
+  const [jump] = onto;
+  if (onto.length === 1 && jump!.cleared?.[0] !== false) jump!.cleared = cleared;
+  return true;
 }
 
 /** A second row of headings that numbers the tries: 1, 2, 3 and nothing else. */
