@@ -71,6 +71,15 @@ test("a box kept in centimetres is cleared or not; of two boxes nobody knows whi
   expect([two.problems, two.asked]).toEqual([["E1 heading-unknown: Cleared?"], ["Cleared?"]]);
 });
 
+test("a box to tick that is not ticked is a miss where others are, and nothing where none is", () => {
+  const boxes = (...ticks: readonly unknown[]) =>
+    read(["Box stack", "Cleared"], ...ticks.map((tick) => ["3x15", tick])).jumps.map((jump) =>
+      jump.slice(-1),
+    );
+  expect(boxes(true, false)).toEqual(["✓", "✗"]);
+  expect(boxes(false, false)).toEqual(["✓", "✓"]);
+});
+
 test("a log of jumps with a column of y and n is no calendar of races with a runner called ok?", () => {
   const cells = [
     ["Datum", "Name", "DJ 30 cm", "DJ 30 contact (ms)", "Box stack", "ok?"],

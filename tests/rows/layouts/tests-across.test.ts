@@ -127,7 +127,7 @@ test("a column that says something of one figure is told where it is filled, and
   const told = (cleared: unknown) =>
     problems(
       understandTable("Jumps", [
-        ["Date", "Athlete", "Box jump (cm)", "Hop (cm)", "Cleared"],
+        ["Date", "Athlete", "CMJ (cm)", "Hop (cm)", "Cleared"],
         ["2026-05-12", "Ilka", 41, 30, cleared],
         ["", "", "", "", false],
       ]).reading,

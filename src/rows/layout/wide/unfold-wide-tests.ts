@@ -57,7 +57,13 @@ export function unfoldWideTests(
   for (const [field, column] of Object.entries(fields))
     if (ofWholeRow.has(field)) into.describe(field, column);
   const tests = new Map<number, TestColumn>();
-  if (fields.cleared && !ofLifts) into.describe("cleared", fields.cleared);
+  const { cleared } = fields;
+  if (cleared && !ofLifts) into.describe("cleared", cleared);
+  // Boxes to tick of which none is ticked say nothing.
+  const isTicked =
+    cleared !== undefined &&
+    cells.slice(view.first, view.end).some((line) => line[cleared.index] === true);
+  const isSaid = (cell: unknown) => !isBlank(cell) && (cell !== false || isTicked);
   for (const column of columns) {
     const { index, heading, part } = column;
     // Of several columns of heights none speaks for the others.
@@ -89,12 +95,11 @@ export function unfoldWideTests(
     if (aside.minute !== null && isBlank(shared.minute?.[0]))
       shared.minute = [aside.minute / 1440, fields.day!.index];
     let lifted = false;
-    const { cleared } = fields;
     for (const column of columns) {
       if (!ofLifts) jumpsInColumn(into, row, line, column, shared, groups, who);
       else if (setInColumn(into, row, line, column, shared, tab, who)) lifted = true;
     }
-    if (cleared !== undefined && !isBlank(line[cleared.index])) {
+    if (cleared !== undefined && !ofLifts && isSaid(line[cleared.index])) {
       const placed: Placed = [line[cleared.index], cleared.index];
       if (!takeCleared([...groups.values()], placed))
         into.unread.see(headerRow, row, cleared.index);
