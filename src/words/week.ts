@@ -34,6 +34,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "see-a-doctor":
     "See a doctor or physiotherapist: bone, night or chest pain, dizziness or limping. Nothing is proposed.",
   "no-sets-yet": "No work sets in the rows yet: write the first week by hand.",
+  "only-jumps": ({ contacts, stack }) =>
+    `No work sets in the rows, only jumps: no lift is proposed.${Number(contacts) > 0 ? ` At most ${countWords(Number(contacts), "ground contact")} a session${stack === "" ? "" : `, box jumps onto ${stackWords(String(stack).split("+").map(Number))}`}.` : ""}`,
   "no-day": "No day of this week keeps the hours asked for around races and key runs.",
   ahead: "If all before it goes as planned.",
   "step-ahead": ({ fromKg, toKg }) => `A step on, ${kg(fromKg)} to ${kg(toKg)} kg.`,

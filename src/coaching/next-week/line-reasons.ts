@@ -5,6 +5,7 @@ import type { Race } from "../record/race";
 import { mostSessions } from "../season/usual-sessions-a-week";
 import type { AthleteState } from "./athlete-state";
 import type { BarInUse } from "./bar-in-use";
+import type { DropHeight } from "./drop-height";
 import type { EasedTurn } from "./eased-turns";
 import type { LineReason } from "./line-reason";
 import type { PresentStep } from "./present-step";
@@ -36,8 +37,13 @@ export function changingReasons({
 
 /** Why the drop jumps come from lower than last time, where there are any. */
 export function dropReasons([first]: readonly ProposedSession[]): LineReason[] {
-  if (!first?.items.some(({ exercise }) => /drop jump/.test(exercise))) return [];
-  const { reason } = first.drop;
+  return first?.items.some(({ exercise }) => /drop jump/.test(exercise))
+    ? dropHeightReasons(first.drop)
+    : [];
+}
+
+/** Why drop jumps start lower than last time. */
+export function dropHeightReasons({ reason }: DropHeight): LineReason[] {
   if (reason === "contact long") return [{ code: "contact-long", facts: {} }];
   return reason === "novice" ? [{ code: "novice-drop", facts: {} }] : [];
 }

@@ -74,7 +74,7 @@ export type PresentStep = BarInUse & {
   readonly sessions: readonly SessionLoad[];
 };
 
-const usualMinute = 18 * 60;
+export const usualMinute = 18 * 60;
 const weekLong = 7;
 
 /** What an athlete's step is read from. */

@@ -12,6 +12,8 @@ import { chosenDays } from "./chosen-days";
 import { dayReasons } from "./day-reasons";
 import { easedTurns } from "./eased-turns";
 import { gapBefore } from "./gap-before";
+import { isStrained } from "./is-strained";
+import { jumpsAloneReasons } from "./jumps-alone-reasons";
 import {
   absenceReasons,
   changingReasons,
@@ -47,7 +49,8 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const exercise = step?.exercise ?? "";
   const base = { athlete: name, who, kind, exercise, sessionsAWeek, days, step };
   const absent = absenceReasons(state, monday);
-  const toldDays = dayReasons(days, frame.wanted, (step?.weekdays ?? []).slice(0, mostSessions));
+  const { weekdays = [] } = step ?? frame.alone ?? {};
+  const toldDays = dayReasons(days, frame.wanted, weekdays.slice(0, mostSessions));
   const nothing = (not: NonNullable<ProposedWeek["not"]>): ProposedWeek => ({
     ...base,
     not,
@@ -60,6 +63,14 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     odd: not !== "out",
   });
   if (who.not !== null) return nothing(who.not);
+  if (days !== null && frame.alone !== null) {
+    const reasons = jumpsAloneReasons(given, { ...frame, alone: frame.alone });
+    return {
+      ...nothing(days.best.length === 0 ? "no-day" : "no-sets-yet"),
+      reasons: [...absent, ...reasons, ...toldDays],
+      odd: absent.length > 0 || state.word === "slipping" || isEased(who, state),
+    };
+  }
   if (step === null || days === null) return nothing("no-sets-yet");
   if (days.best.length === 0 && change.day === undefined) return nothing("no-day");
 
@@ -177,9 +188,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   };
 }
 
-/** Sore, unwell, or well below usual on the last day. */
-const isStrained = ({ soreness, unwellDay, lastWord }: AthleteState) =>
-  soreness !== null || unwellDay !== null || lastWord === "well below usual";
+const isEased = (who: WhoMay, state: AthleteState) => who.mayDo !== "full" || isStrained(state);
 
 /** Worth reading before writing. */
 const isReadFirst = (
@@ -189,9 +198,8 @@ const isReadFirst = (
   rest: Restart | null,
 ): boolean =>
   state.word === "slipping" ||
-  who.mayDo !== "full" ||
+  isEased(who, state) ||
   rest !== null ||
-  isStrained(state) ||
   step.movedWell === false ||
   step.changed?.isLeftOut === false ||
   // Where nobody's movement is written down, it is said once for all.

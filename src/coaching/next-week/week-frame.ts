@@ -8,6 +8,7 @@ import { type GymDays, gymDays } from "../season/gym-days";
 import { isCutForRace, type WeekKind, weekKind } from "../season/race-hours";
 import { raceWeekSets } from "../season/race-week-sets";
 import { mostSessions, usualSessionsAWeek } from "../season/usual-sessions-a-week";
+import { type JumpsAlone, jumpsAlone } from "./jumps-alone";
 import { plannedForSlow } from "./planned-before-slow";
 import { type PresentStep, presentStep } from "./present-step";
 import type { LineGiven } from "./proposed-line";
@@ -19,6 +20,8 @@ export type WeekFrame = {
   readonly kind: WeekKind;
   /** Null for whoever has no sets yet. */
   readonly step: PresentStep | null;
+  /** How whoever has jumps and no sets comes; null with sets or without jumps. */
+  readonly alone: JumpsAlone | null;
   readonly sessionsAWeek: number;
   /** Sessions looked for. */
   readonly wanted: number;
@@ -55,18 +58,20 @@ export function weekFrame(given: LineGiven): WeekFrame {
     plannedFor: plannedForSlow(given),
   });
   const mayLift = (day: Day) => mayOn(day).not === null;
-  const sessionsAWeek = step?.sessionsAWeek ?? usualSessionsAWeek(athlete, []);
+  const alone = step === null ? jumpsAlone(given) : null;
+  const comes = step ?? alone;
+  const sessionsAWeek = comes?.sessionsAWeek ?? usualSessionsAWeek(athlete, []);
   const wanted = Math.min(mostSessions, Math.max(1, sessionsAWeek));
   const days =
-    step === null
+    comes === null
       ? null
       : gymDays({
           monday,
           wanted,
           runs: rows.runs.filter((run) => nameKey(run.athlete) === nameKey(name)),
           races,
-          usualWeekdays: step.weekdays,
-          minute: step.minute,
+          usualWeekdays: comes.weekdays,
+          minute: comes.minute,
           rules,
           mayLift,
         });
@@ -75,6 +80,7 @@ export function weekFrame(given: LineGiven): WeekFrame {
     races,
     kind: weekKind(monday, races),
     step,
+    alone,
     sessionsAWeek,
     wanted,
     days,
