@@ -326,3 +326,48 @@ test("of tables that lack one thing the one is asked about of which most heading
   const found = findTables([{ name: "June", cells }], { today });
   expect(found.map(({ table, sureness }) => [table, sureness])).toEqual([["Sets", 0.5]]);
 });
+
+test("a log of sets that lacks its loads and calls its lift otherwise is asked about as sets, not as who may do what", () => {
+  const cells = [
+    ["Date", "Athlete", "Station", "Sets", "Reps", "Technique", "By"],
+    ["2026-05-05", "Ilka", "Squat", 3, 5, "good", "MG"],
+  ];
+  const found = findTables([{ name: "Eastfield", cells }], { today });
+  expect(found.map(({ table, sureness }) => [table, sureness])).toEqual([["Sets", 0.5]]);
+});
+
+test("a school’s tabs are read: pupils, Ex, Wt, Av speed, and who signed", () => {
+  const tabs = {
+    Pupils: [
+      ["Pupil", "School", "Event", "Year of birth"],
+      ["Amber Penhale", "Eastfield", "800", 2009],
+    ],
+    "Eastfield gym": [
+      ["Date", "Student", "Ex", "Sets", "Reps", "Wt", "Av speed"],
+      ["2026-05-05", "Amber Penhale", "Squat", 3, 5, 25, 0.91],
+    ],
+    Availability: [
+      ["Pupil", "From", "To", "Status", "Signed by", "Where"],
+      ["Amber Penhale", "2026-05-05", "2026-05-10", "modified", "Dr S. Vane", "shin"],
+    ],
+  };
+  const found = findTables(
+    Object.entries(tabs).map(([name, cells]) => ({ name, cells })),
+    { today },
+  );
+  expect(
+    found.map(({ table, understanding: { reading, questions } }) => [
+      table,
+      reading.records.length,
+      questions.length,
+    ]),
+  ).toEqual([
+    ["Athletes", 1, 0],
+    ["Sets", 3, 0],
+    ["Availability", 1, 0],
+  ]);
+  const [pupils, gym, spells] = found.map(({ understanding }) => understanding.reading.records[0]);
+  expect(pupils).toMatchObject({ athlete: "Amber Penhale", group: "Eastfield" });
+  expect(gym).toMatchObject({ exercise: "Squat", loadKg: 25, setSpeed: 0.91 });
+  expect(spells).toMatchObject({ by: "Dr S. Vane" });
+});

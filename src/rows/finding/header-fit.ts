@@ -60,12 +60,9 @@ export function headerFit(
   const known = Object.keys(header.fields).length + header.repColumns.length + asked.length;
   // Of three columns two are enough to ask, where nothing else stands beside them.
   const enough = table === "Plates" && header.unknown.length === 0 ? 2 : 3;
-  if (header.missing.some((field) => !spared[table]?.includes(field)))
-    return {
-      fit: 0,
-      lacking,
-      near: header.missing.length === 1 && known >= enough ? known : 0,
-    };
+  const wanting = header.missing.filter((field) => !spared[table]?.includes(field));
+  if (wanting.length > 0)
+    return { fit: 0, lacking, near: wanting.length === 1 && known >= enough ? known : 0 };
   const share = known / (known + header.unknown.length - asked.length);
   const needed = neededFields[table].length - header.missing.length;
   // Fewer headings are no proof of a tab that lacks a needed one.

@@ -3,7 +3,9 @@ import { athleteHeadings, headings, noteHeadings } from "./headings";
 /** Headings of the Athletes table, as coaches write them; the first of each is ours. */
 export const athletesColumns = {
   athlete: headings(`${athleteHeadings}|athlet|athletin|sportler|athletes`),
-  group: headings("group|squad|gruppe|training group|groupe|grupo|gruppo|groep|grupp"),
+  group: headings(
+    "group|squad|school|team|schule|gruppe|training group|groupe|grupo|gruppo|groep|grupp",
+  ),
   event: headings(
     "event|events|ev|distance|disziplin|strecke|main event|epreuve|prueba|specialita|gren",
   ),

@@ -8,7 +8,7 @@ export const availabilityColumns = {
   ),
   until: headings("until|to|end|till|bis|back on|until date|last day|hasta|fino al|tot|jusqu'au"),
   mayDo: headings("may do|status|allowed|can do|availability|darf|state|statut|estado|stato"),
-  by: headings("by whom|by|said by|cleared by|decided by|von wem|who says"),
+  by: headings("by whom|by|signed by|signed off by|said by|cleared by|decided by|von wem|who says"),
   site: headings("site|where|body part|place|stelle|ort|injury|injury site|verletzung"),
   pain: headings("pain|pain 0-10|pain 0–10|schmerz|pain score"),
   note: headings(`${noteHeadings}|reason|why|details|grund`),

@@ -6,7 +6,7 @@ export const setsColumns = {
   minute: headings("time|start|start time|uhrzeit|zeit|time of day"),
   athlete: headings(`${athleteHeadings}|who|wer|athlet|athletin|sportler|player`),
   exercise: headings(
-    "exercise|lift|movement|ubung|what|was|drill|exercice|ejercicio|esercizio|exercicio|oefening|ovning",
+    "exercise|ex|lift|movement|ubung|what|was|drill|exercice|ejercicio|esercizio|exercicio|oefening|ovning",
   ),
   set: headings("set|set no|set number|set nr|set #|satz|satz nr|serie"),
   setCount: headings("number of sets|sets|satze|anzahl satze|no of sets|series"),
@@ -19,10 +19,10 @@ export const setsColumns = {
     "sets x reps|scheme|set x rep|work done|sets and reps|what was done|sets × reps|prescription",
   ),
   load: headings(
-    "load|weight|bar load|kg|lb|lbs|load on bar|last|gewicht|barbell load|total load|weight on bar|kgs|charge|carga|carico",
+    "load|weight|wt|bar load|kg|lb|lbs|load on bar|last|gewicht|barbell load|total load|weight on bar|kgs|charge|carga|carico",
   ),
   speed: headings(
-    "rep speeds|speeds|speed|bar speed|velocity|m/s|cm/s|mm/s|mean speed|mean velocity|avg speed|average speed|average velocity|geschwindigkeit|tempo|speed of set|set speed|mv|m/s mittel je satz|velocities|bar velocity|mean bar speed|mittlere geschwindigkeit|vel|peak speed|peak velocity|best speed|best rep|fastest rep|best rep speed|top speed|speed of best rep|vitesse|velocidad|velocita|snelheid|hastighet",
+    "rep speeds|speeds|speed|bar speed|velocity|m/s|cm/s|mm/s|mean speed|mean velocity|avg speed|av speed|ave speed|average speed|average velocity|avg velocity|geschwindigkeit|tempo|speed of set|set speed|mv|m/s mittel je satz|velocities|bar velocity|mean bar speed|mittlere geschwindigkeit|vel|peak speed|peak velocity|best speed|best rep|fastest rep|best rep speed|top speed|speed of best rep|vitesse|velocidad|velocita|snelheid|hastighet",
   ),
   speedIs: headings("speed is|mean or peak|speed is mean or peak|measure|mean/peak|speed type"),
   tool: headings("tool|device|sensor|measured with|gerat|instrument"),
