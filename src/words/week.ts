@@ -32,7 +32,7 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "not-cleared": "Not cleared: by whom? Name who cleared them in the Availability tab.",
   "under-18-no-supervisor": "Under 18, no supervisor named: nothing is proposed.",
   "see-a-doctor":
-    "See a doctor or physiotherapist: bone, night or chest pain, dizziness or limping. Nothing is proposed.",
+    "See a doctor or physiotherapist: bone, night or chest pain, dizziness or limping. Nothing is proposed until the Availability tab says what one of them allows, and who.",
   "no-sets-yet": "No work sets in the rows yet: write the first week by hand.",
   "only-jumps": ({ contacts, stack }) =>
     `No work sets in the rows, only jumps: no lift is proposed.${Number(contacts) > 0 ? ` At most ${countWords(Number(contacts), "ground contact")} a session${stack === "" ? "" : `, box jumps onto ${stackWords(String(stack).split("+").map(Number))}`}.` : ""}`,

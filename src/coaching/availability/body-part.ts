@@ -14,7 +14,7 @@ const words: readonly (readonly [BodyPart, RegExp])[] = [
   [
     "leg",
     word(
-      "knees?|patella\\p{L}*|hamstrings?|quads?|quadri[cz]eps|thighs?|groins?|addu[ck]tor\\p{L}*|hips?|glute\\p{L}*|legs?|knie\\p{L}*|oberschenkel\\p{L}*|unterschenkel\\p{L}*|leiste\\p{L}*|hüft\\p{L}*|gesäß\\p{L}*|beine?",
+      "shins?|tibial?|fibula|femur|schienbein\\p{L}*|knees?|patella\\p{L}*|hamstrings?|quads?|quadri[cz]eps|thighs?|groins?|addu[ck]tor\\p{L}*|hips?|glute\\p{L}*|legs?|knie\\p{L}*|oberschenkel\\p{L}*|unterschenkel\\p{L}*|leiste\\p{L}*|hüft\\p{L}*|gesäß\\p{L}*|beine?",
     ),
   ],
   [

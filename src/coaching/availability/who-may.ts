@@ -27,6 +27,8 @@ export const limitingPain = 4;
 /** Pain that ends the session and goes to a doctor or physiotherapist (common practice, no source). */
 const stops =
   /(?<!\p{L})(bones?|shins?|stress fractures?|nights?(?!\P{L}*shift)|chest|dizz\p{L}*|limp\p{L}*|femur|tibial?|\p{L}*knochen\p{L}*|schienbein\p{L}*|stressfraktur\p{L}*|ermüdungsbr[uü]ch\p{L}*|nachts?(?!\P{L}*schicht)|nächt\p{L}*|brust\p{L}*|schwind\p{L}*|hink\p{L}*|humpel\p{L}*)(?!\p{L})/iu;
+/** Whose word a limit is, where nobody may decide it but them. */
+const licensed = /(?<!\p{L})(dr|doc|doctor|physio\p{L}*|physicians?|arzt|ärzt\p{L}*)(?!\p{L})/iu;
 /** Pain that takes jumps out at any grade until asked about (common practice, no source). */
 const noJumping = /(?<!\p{L})(achilles\p{L}*|calf|calves|waden?)(?!\p{L})/iu;
 const jumpsForbidden =
@@ -35,7 +37,8 @@ const jumpsForbidden =
 /**
  * Who may lift on a day: the Availability table decides first, then age. An athlete under 18 needs a
  * supervisor named by that day; a clearance needs a name; pain in bone, at night, in the chest, or
- * with limping stops everything.
+ * with limping stops everything, until a doctor or physiotherapist has signed what is allowed without
+ * pain: jumps stay out then, too.
  */
 export function whoMay(
   athlete: Athlete | null,
@@ -45,13 +48,13 @@ export function whoMay(
 ): WhoMay {
   const mayDo = mayDoOn(spells, name, day);
   const painful = painfulOn(spells, name, day);
-  const said = painful.map(({ site, note }) => `${site} ${note}`).join("; ");
+  const said = painful.map(wordsOf).join("; ");
   const not: NotProposed | null =
     mayDo === "out"
       ? "out"
       : mayDo === "not cleared"
         ? "not-cleared"
-        : stops.test(said)
+        : painful.some((spell) => stops.test(wordsOf(spell)) && !isDecided(spell))
           ? "see-a-doctor"
           : athlete && isUnder18(athlete, day) && !supervised(athlete, day)
             ? "under-18-no-supervisor"
@@ -65,10 +68,17 @@ export function whoMay(
     not,
     limits,
     noJumps:
-      limits.some((part) => part !== "arm") || noJumping.test(said) || jumpsForbidden.test(said),
+      limits.some((part) => part !== "arm") ||
+      [noJumping, jumpsForbidden, stops].some((words) => words.test(said)),
     site: [...new Set(painful.map(({ site }) => site).filter((site) => site !== ""))].join(", "),
   };
 }
+
+const wordsOf = ({ site, note }: AvailabilitySpell) => `${site} ${note}`;
+
+/** A doctor or physiotherapist has said what is allowed, and no pain is written beside it. */
+const isDecided = ({ mayDo, by, pain }: AvailabilitySpell) =>
+  mayDo === "modified" && licensed.test(by) && !((pain ?? 0) > 0);
 
 /**
  * Spells of the day that limit or hurt, back to the last that began with `full` or `cleared`: a later

@@ -80,6 +80,34 @@ test.each(["collarbone", "backbones", "machine", "orchestra", "blimp", "fortnigh
   },
 );
 
+test.each(["Dr S. Vane", "physio, R. Ames", "team doctor", "Ärztin", "Physiotherapeutin Lund"])(
+  "what %s allows of a shin without pain is planned, without jumps and off that leg",
+  (by) => {
+    const signed = { site: "shin", note: "stress fracture, gym only", by };
+    expect(may(spell({ ...signed, pain: null }))).toMatchObject({
+      not: null,
+      mayDo: "modified",
+      noJumps: true,
+      limits: ["leg"],
+    });
+    expect(may(spell({ ...signed, pain: 0 })).not).toBeNull();
+  },
+);
+
+test("pain beside the signature, a coach’s own, or another spell that nobody licensed signed stops all the same", () => {
+  const signed = spell({ site: "shin", by: "Dr S. Vane", pain: null });
+  expect(may({ ...signed, pain: 1 }).not).toBe("see-a-doctor");
+  for (const by of ["MG", "", "Drake", "Physalis"])
+    expect([by, may({ ...signed, by }).not]).toEqual([by, "see-a-doctor"]);
+  expect(may({ ...signed, mayDo: "full", pain: 2 }).not).toBe("see-a-doctor");
+  expect(may(signed, spell({ from: 105, site: "chest", by: "MG" })).not).toBe("see-a-doctor");
+  // Jumps stay out where the words name no part of the body.
+  expect(may({ ...signed, site: "", note: "stress fracture" })).toMatchObject({
+    not: null,
+    noJumps: true,
+  });
+});
+
 test("what ends a session is read though another spell's note stands before it", () => {
   const knee = spell({ site: "knee", note: "stiff" });
   expect(may(knee, spell({ from: 105, site: "shin", pain: 2 })).not).toBe("see-a-doctor");
