@@ -6,6 +6,7 @@ import { isDate } from "../value/is-date";
 import { unitOf } from "../value/units";
 import type { Column } from "./column";
 import { neededFields } from "./columns";
+import { namedByValues } from "./named-by-values";
 import { type RecognisedHeader, recogniseHeader } from "./recognise-header";
 import { rowsSearched } from "./rows-searched";
 
@@ -46,7 +47,23 @@ export function findHeader(
       bestWeight = weightOf(table, both) - 1;
     }
   }
-  return best === null ? null : withUnitsRow(best, cells, end);
+  return best === null ? null : withValues(table, withUnitsRow(best, cells, end), cells, end);
+}
+
+/** The header with what its columns say by their values alone. */
+function withValues(table: TableName, found: FoundHeader, cells: Cells, end: number): FoundHeader {
+  // With nothing missing no column is looked through.
+  if (found.missing.length === 0) return found;
+  const seen = namedByValues(table, found, found.line, { cells, first: found.first, end });
+  const taken = new Set(Object.values(seen).map(({ index }) => index));
+  const others = Object.entries(found.fields).filter(([, { index }]) => !taken.has(index));
+  const fields = { ...Object.fromEntries(others), ...seen };
+  return {
+    ...found,
+    fields,
+    unknown: found.unknown.filter((index) => !taken.has(index)),
+    missing: missingOf(table, fields),
+  };
 }
 
 export function missingOf(table: TableName, fields: Readonly<Record<string, Column>>): string[] {

@@ -2,8 +2,13 @@ import { plainWords } from "../../header/header-words";
 import { namesJump } from "../lift-in-words";
 import type { JumpPart } from "./jump-title";
 
+/** "Hops", "Jumps", "No. of hops": how many were done, and no test; a unit beside them makes it one. */
+const counted =
+  /^(?:(?:no|number|count|total)\.? (?:of )?)?(?:hops|jumps|sprunge|pogos)(?: (?:done|count|total))?$/;
+
 /** True for a heading of a jump test or of its times. */
 export function isJumpColumn(heading: string): boolean {
+  if (counted.test(plainWords(heading))) return false;
   // "CMJ1" is CMJ, the first.
   return (
     namesJump(heading.replace(/(\p{L})(?=\d\b)/gu, "$1 ")) ||
