@@ -88,7 +88,8 @@ function fewer({ state, lines, daysIn }: PrintableWeek): readonly string[] {
     const days = daysIn(line.athlete);
     if (line.not === "out") return [];
     const begun = state.asOf + 1 - Math.min(...days);
-    const planned = Math.floor(Math.min(lookBack, begun) / 7) * line.sessionsAWeek;
+    const weeks = Math.floor(Math.min(lookBack, begun) / 7);
+    const planned = Math.floor(weeks * line.sessionsAWeek);
     const done = days.filter((day) => day > state.asOf - lookBack).length;
     return done > 0 && done < fewShare * planned ? [`${line.athlete}, ${done} of ${planned}`] : [];
   });

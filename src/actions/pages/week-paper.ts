@@ -77,7 +77,7 @@ function paperLine(
     small: note ? numbers.marked(shortNote(noteWords(note))) : "",
     sessions: pageWords.ofSessions(
       sessionsIn(week, line.athlete, Math.min(monday - 7, mondayOf(state.asOf))),
-      line.sessionsAWeek,
+      Math.ceil(line.sessionsAWeek),
     ),
     // The word alone: sites and reasons stay in the sheet.
     mayDo:

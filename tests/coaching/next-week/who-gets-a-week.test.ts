@@ -338,3 +338,25 @@ test("a weekday lifted on once is no usual day: a race that takes it is not told
   expect(found.days!.all.find((one) => one.day === monday + 5)!.refused).not.toBeNull();
   expect(found.reasons.map(({ code }) => code)).not.toContain("day-before-race");
 });
+
+test("once a fortnight is a rhythm: nothing is taken off, its step goes on; a month without is a break", () => {
+  const fortnightly = ["2026-03-17", "2026-03-31", "2026-04-14", "2026-04-28"].flatMap((iso) =>
+    session(name, iso, { sets: 3, reps: 5, loadKg: 85, markerKg: 67.5 }),
+  );
+  const about = athlete(name, { sessionsAWeek: null });
+  const planned = (from: number) =>
+    line({ sets: fortnightly, runs: [] }, { athlete: about, monday: from, asOf: from - 1 });
+  const next = planned(monday);
+  expect(next.sessionsAWeek).toBe(0.5);
+  expect(next.reasons[0]).toMatchObject({ code: "step-up", facts: { fromKg: 85, toKg: 87.5 } });
+  // 26 May is 28 days after the last session: 14 more than usual, 20 % off and half the sets.
+  const away = planned(day("2026-05-25"));
+  expect(away.reasons[0]).toEqual({ code: "restart", facts: { days: 14, percent: 20 } });
+  expect(away.sessions[0]).toMatchObject({ loadKg: 67.5, sets: 2 });
+  // Who is down for once a week is away a week longer than that.
+  const weekly = line(
+    { sets: fortnightly, runs: [] },
+    { athlete: athlete(name, { sessionsAWeek: 1 }) },
+  );
+  expect(weekly.reasons[0]).toMatchObject({ code: "restart", facts: { days: 7 } });
+});

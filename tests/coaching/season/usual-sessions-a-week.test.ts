@@ -49,3 +49,20 @@ test("the last weeks speak, not a season of two a week before them", () => {
   const later = every(7, 12).map((day) => day + 7 * 40);
   expect(usualSessionsAWeek(null, [...twice(40), ...later])).toBe(1);
 });
+
+test("once a fortnight is half a session a week, from the fourth session on; what is written stands", () => {
+  expect([3, 4, 8].map((count) => usualSessionsAWeek(null, every(14, count)))).toEqual([
+    1, 0.5, 0.5,
+  ]);
+  expect(usualSessionsAWeek({ sessionsAWeek: 1 }, every(14, 8))).toBe(1);
+  expect([10, 11].map((gap) => usualSessionsAWeek(null, every(gap, 8)) < 1)).toEqual([false, true]);
+  // Two sets of a day make no gap of none.
+  expect(usualSessionsAWeek(null, [...every(14, 5), ...every(14, 5)])).toBe(0.5);
+});
+
+test("a long break among weekly sessions makes nobody rare, and the newest gaps count", () => {
+  const back = every(7, 4).map((day) => day + 100);
+  expect(usualSessionsAWeek(null, [...every(7, 4), ...back])).toBe(1);
+  const rarer = every(14, 8).map((day) => day + 100);
+  expect(usualSessionsAWeek(null, [...twice(8), ...rarer])).toBe(0.5);
+});
