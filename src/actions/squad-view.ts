@@ -47,7 +47,7 @@ export function namesOf({ read, hold }: StateOfSquad): readonly string[] {
 }
 
 export function squadLine(state: StateOfSquad, athlete: string): SquadLine {
-  const { read, asOf, hold, dayOf, index, numbers } = state;
+  const { read, asOf, hold, dayOf, numbers } = state;
   const season = hold.of(athlete);
   const about = athleteNamed(read.rows.athletes, athlete);
   const word = holdWords(season);
@@ -77,7 +77,7 @@ export function squadLine(state: StateOfSquad, athlete: string): SquadLine {
     today: day === null || last === null ? "" : `${dayWords(last)}: ${readinessWords(day)}`,
     todayWhy: day?.reason ? numbers.told(readinessReason(day)) : "",
     todayDress: day === null ? "plain" : dressOf(day.word),
-    rowsNotUsed: index.of(athlete) ? rowsNotUsed(read, athlete) : 0,
+    rowsNotUsed: rowsNotUsed(read, athlete),
   };
 }
 

@@ -17,6 +17,9 @@ export const waitingWords = {
     toDo: "read it before anything is lifted",
   }),
   whole: ({ brief, toDo }: Waiting): string => `${brief}: ${toDo}`,
+  /** Beside time off or a first week that the rows alone speak of. */
+  unread: (rows: number): string =>
+    `${countWords(rows, "row")} of this athlete ${rows === 1 ? "has" : "have"} cells that were not used: look under Rows first.`,
   /** "Nothing of “Race plan” counts yet: say under Set up what it is." */
   tab: (tab: string): string => `Nothing of “${tab}” counts yet: say under Set up what it is.`,
   /** "72 rows of Gym do not count until what is asked under Set up is answered." */

@@ -23,6 +23,7 @@ import {
 } from "../../words/week";
 import { gymDaysWords } from "../../words/week-days";
 import type { WeekLine, WeekSession } from "../messages";
+import { rowsNotUsed } from "../rows-not-used";
 import type { StateOfSquad } from "../state-of-squad";
 import { hundredths } from "./planned-lines";
 import type { ProposedWeek } from "./proposed-week";
@@ -41,6 +42,10 @@ export function weekLine(
   const [first] = line.odd ? spells : waits;
   // Whose rows wait under another name is not without rows.
   const reasons = line.reasons.filter(({ code }) => code !== "no-sets-yet" || names.length === 0);
+  // What looks like time off may be rows that could not be read.
+  const unread = reasons.some(({ code }) => /^(?:restart|no-sets-yet)/.test(code))
+    ? rowsNotUsed(state.read, line.athlete)
+    : 0;
   const word = line.not === "out" ? "out" : holdWords(season);
   return {
     athlete: line.athlete,
@@ -54,6 +59,7 @@ export function weekLine(
       ...(byHand.length > 0 ? [byHandWords(byHand)] : []),
       ...waits.map((one) => `${waitingWords.whole(one)}.`),
       ...reasons.map(lineReasonWords),
+      ...(unread > 0 ? [waitingWords.unread(unread)] : []),
       sentenceWords(holdReason(season)),
     ].map(told),
     sessions: line.sessions.map((session) => weekSession(session, state.numbers)),
