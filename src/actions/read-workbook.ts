@@ -101,20 +101,23 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
     ),
     tabs,
     otherTabs: all.flatMap(({ tab }) => (taken.has(tab.id) ? [] : [tab])),
-    issues: used.flatMap(({ tab, understanding }) => {
-      const column = understanding.columns.find(({ field }) => field === "athlete")?.column;
-      const cells = joinedNames(cellsOf(tab.id));
-      return understanding.reading.issues.map((issue) => ({
-        tab,
-        issue,
-        athlete: String(
-          column === undefined
-            ? // A grid has its names first.
-              (cells[issue.row - 1]?.find((cell) => typeof cell === "string" && cell !== "") ?? "")
-            : (cells[issue.row - 1]?.[column - 1] ?? ""),
-        ),
-      }));
-    }),
+    issues: eachOnce(
+      used.flatMap(({ tab, understanding }) => {
+        const column = understanding.columns.find(({ field }) => field === "athlete")?.column;
+        const cells = joinedNames(cellsOf(tab.id));
+        return understanding.reading.issues.map((issue) => ({
+          tab,
+          issue,
+          athlete: String(
+            column === undefined
+              ? // A grid has its names first.
+                (cells[issue.row - 1]?.find((cell) => typeof cell === "string" && cell !== "") ??
+                  "")
+              : (cells[issue.row - 1]?.[column - 1] ?? ""),
+          ),
+        }));
+      }),
+    ),
     questions: tabs.flatMap(({ tab, table, understanding }) =>
       understanding.questions.map((question) => ({ tab, table, question })),
     ),
@@ -131,6 +134,15 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
     rowsRead,
     rowsFilled: rowsRead + rowsReported,
   };
+}
+
+/** A cell that two tables of a tab find fault with for one reason, as with its day, is told of once. */
+function eachOnce(issues: ReadWorkbook["issues"]): ReadWorkbook["issues"] {
+  const told = new Set<string>();
+  return issues.filter(({ tab, issue: { cell, code } }) => {
+    const key = `${tab.id}|${cell}|${code}`;
+    return !told.has(key) && told.add(key);
+  });
 }
 
 /** A list of athletes that is called Squad, as the tab of the squad table may be, where no other is one. */

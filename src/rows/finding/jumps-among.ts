@@ -43,11 +43,21 @@ const fieldsOf = (found: readonly FoundTable[]) =>
     ),
   );
 
-/** The table with what a column means asked only where it is open. */
-function asking(found: FoundTable, isOpen: (question: ColumnQuestion) => boolean): FoundTable {
+/** The table with what a column means asked, and told to be open, only where it is. */
+function asking(
+  found: FoundTable,
+  isOpen: (question: Pick<ColumnQuestion, "column" | "heading">) => boolean,
+): FoundTable {
   const { understanding } = found;
+  const { reading } = understanding;
+  const issues = reading.issues.filter(
+    ({ code, column, found: heading }) => code !== "heading-unknown" || isOpen({ column, heading }),
+  );
   const questions = understanding.questions.filter((one) => one.about !== "meaning" || isOpen(one));
-  return { ...found, understanding: { ...understanding, questions } };
+  return {
+    ...found,
+    understanding: { ...understanding, questions, reading: { ...reading, issues } },
+  };
 }
 
 /** The jumps kept among the sets of a tab. */
