@@ -46,6 +46,11 @@ test("counts of jumps are no test; with a unit, or one jump named, they are", ()
     expect([test, isJumpColumn(test)]).toEqual([test, true]);
 });
 
+test("under any other heading days and schemes are asked about, not taken", () => {
+  const found = fields(["Xyz", "Who", "Lift", "Qrs", "m/s", "Hops"]);
+  expect(Object.values(found)).toEqual(["athlete", "exercise", "speed"]);
+});
+
 test("of two columns of days, a date that is no day of all, or a single row, none is taken", () => {
   const two = rows.map((row) => [...row, "Thu 5 Mar 26"]);
   expect(

@@ -763,7 +763,7 @@ test.each([
 });
 
 test.each([
-  ["loads under a heading that nobody explains", [...who, "Squat", "Wt?", "reps"], [80, 5]],
+  ["loads under a heading that nobody explains", [...who, "Squat", "Iron?", "reps"], [80, 5]],
   ["no loads at all", [...who, "Squat", "reps", "m/s"], [5, 0.6]],
 ])("numbers of sets under a lift's name are no loads of 1 and 2 kg: %s", (_, headings, cells) => {
   const { reading } = read([headings, [...ilka, 1, ...cells], [...ilka, 2, ...cells]]);
