@@ -5,8 +5,7 @@ import type { HoldNote, MeasureKind, SeasonHold } from "./season-hold";
 export type HowAllChanged = "at once" | "in both" | "little by little";
 
 /** What reads a value: one tool reads every bar, another, or the floor, every jump. */
-export const readOf = (kind: MeasureKind) =>
-  kind === "bar speed" ? "bar speed" : "jumps";
+export const readOf = (kind: MeasureKind) => (kind === "bar speed" ? "bar speed" : "jumps");
 
 /** Mean of the other reading since that day, in wobbles, that is a change of its own. */
 const otherMoved = 0.6;
