@@ -102,7 +102,11 @@ const whatOf = ({ sets, reps, instead, loadKg }: ProposedSession, { withUnit }: 
 const paperNotes = new Set(["setting-changed", "setting-changed-in-baseline", "one-date"]);
 
 /** A note's first statement: what to do about it stands in the sidebar. */
-const shortNote = (words: string) => words.replace(/: the setting changed .*$/, ".");
+const shortNote = (words: string) =>
+  words.replace(
+    /(?:: the setting changed|; if nothing changed|, which (?:no one|a) tool) .*$/,
+    ".",
+  );
 
 /** What follows the word: since when, which value, how far, its wobble, or what loss would show. */
 function afterWord(season: SeasonHold): string {
