@@ -42,6 +42,7 @@ test.each([
   ["4x15 o / +5 o / + 2x5 x", "4x15 ✓ | 4x15+5 ✓ | 4x15+5+2x5 ✗"],
   ["5x15 hands on knees", "5x15 ✓ (hands on knees)"],
   ["5x15 o  late ", "5x15 ✓ (late)"],
+  ["5x15+5, 3 tries", "5x15+5 ✓ (, 3 tries)"],
   ["20+10", "20+10 ✓"],
   ["5x15?", "unsure"],
   ["5x15 ??", "unsure"],

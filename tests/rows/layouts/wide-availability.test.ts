@@ -106,6 +106,24 @@ test("an athlete with one word in the row is no legend, however short the name; 
   expect(spellsOf(grid([["Ida", ...one]], [], [["H", "holiday"]])).spells).toEqual([out("Ida")]);
 });
 
+test("an unticked box and a row that ends early say nothing of their days", () => {
+  const cells = grid([
+    ["Niamh", false, "I", "I", false],
+    ["Liam", "A"],
+  ]);
+  expect(spellsOf([...legend, ...cells])).toEqual({
+    spells: ["Niamh out 2026-06-06 on", "Liam full 2026-06-05 2026-06-05"],
+    issues: [],
+  });
+});
+
+test("a legend stands at the beginning of what a cell says", () => {
+  const found = (letters: number) =>
+    spellsOf(grid([["Niamh", "H"]], [[`${"x".repeat(letters)} H = injured, A = available`]]))
+      .spells;
+  expect([found(380), found(400)]).toEqual([["Niamh out 2026-06-05 on"], []]);
+});
+
 test("a legend may stand right of an empty column", () => {
   const cells = grid(
     [["Niamh", "", "K", "", "", "", "", "", ""]],

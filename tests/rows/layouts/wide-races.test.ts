@@ -87,6 +87,27 @@ test.each([
   expect((said ?? []).every(({ span }) => span === "day")).toBe(true);
 });
 
+test("a mark beside no athlete is asked about by its heading, and one name over two dates names no races", () => {
+  const plan = (second: string, who: string) =>
+    understandTable(
+      "Races",
+      [
+        ["Athlete", ...dates.slice(1, 3)],
+        ["", "Club night", second],
+        [who, "x", "x"],
+      ],
+      {
+        today,
+        title: "Racing",
+        said: true,
+      },
+    );
+  expect(plan("State relays", "").reading.issues).toMatchObject([
+    { code: "needed-blank", cell: "A3", facts: { heading: "athlete" } },
+  ]);
+  expect(plan("", "Tane").layout).toBe("not recognised");
+});
+
 test("a place or a distance of the races is no athlete, and notes stand beside the plan", () => {
   const cells = [
     [...dates.slice(0, 3), ""],
@@ -101,6 +122,8 @@ test("a place or a distance of the races is no athlete, and notes stand beside t
     issues: [],
     questions: [],
   });
+  const { reading } = understandTable("Races", cells, { today, title: "Racing" });
+  expect(counts(reading)).toEqual([3, 0, 0, 3]);
   expect(notesIn(cells)).toEqual([
     "B3 : Venue: River park",
     "C4 : Distance: 800",

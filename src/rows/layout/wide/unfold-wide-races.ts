@@ -59,7 +59,6 @@ export function unfoldWideRaces(context: LayoutContext): Unfolded | null {
     if (!line.some((cell, at) => columns.has(at) && !isBlank(cell))) into.mark(row, "heading");
     else if (ofRaces(who)) {
       // "Venue", "Distance": of the races, not of an athlete.
-      into.mark(row, "data");
       for (const { day, column } of days)
         if (!isBlank(line[column]))
           into.note(row, column, "", day, "day", `${textOf(who)}: ${textOf(line[column])}`);
