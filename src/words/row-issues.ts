@@ -133,7 +133,7 @@ export const rowIssueSentences = {
   "word-unknown": (issue) => [left(issue), `Use one of: ${fact(issue, "known")}.`],
   "state-undated": (issue) => [
     `${column(issue)} names no day, so nothing is decided by it.`,
-    "Write it in the Availability tab, with the day it begins.",
+    "Write it in the Availability tab, with the day it begins, or say it is right.",
   ],
   "not-yes-or-no": (issue) => [
     /privat/i.test(fact(issue, "heading"))

@@ -28,3 +28,21 @@ test("a comment across a tab is listed until it is said to be right, what is to 
   serveRequest(book, "forgetSet", { today: iso, set });
   expect(listed()).toHaveLength(2);
 });
+
+test("a state of now among the athletes is listed until it is said to be right, for each athlete by itself", () => {
+  const book = memoryWorkbook({
+    Athletes: [
+      ["Athlete", "Status"],
+      ["Wren Castellow", "injured"],
+      ["Tove Fennwick", "injured"],
+    ],
+  });
+  const listed = () => rowCheck(book, today).problems.map(({ right }) => right);
+  const [set] = listed();
+  expect(listed()).toEqual([
+    "Athletes, Wren Castellow: injured",
+    "Athletes, Tove Fennwick: injured",
+  ]);
+  serveRequest(book, "answerSet", { today: iso, set });
+  expect(listed()).toEqual(["Athletes, Tove Fennwick: injured"]);
+});
