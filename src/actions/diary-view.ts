@@ -74,7 +74,7 @@ function pictureOf(own: DiaryOfAthlete, days: readonly UnusualDay[]): DiaryPictu
   return {
     athlete: own.athlete,
     from: isoFromDay(first.day),
-    to: isoFromDay(last.day),
+    to: isoFromDay(Math.max(last.day, ...marks.map(({ day }) => day))),
     sessions: sessions.map((one) => ({ ...one, day: isoFromDay(one.day) })),
     band: oddSize,
     marks: marks.map((one) => ({ ...one, day: isoFromDay(one.day) })),

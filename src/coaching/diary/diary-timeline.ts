@@ -36,12 +36,12 @@ export function diaryTimeline(
     return { day, size: told ?? size, side: told === undefined ? 0 : told < 0 ? -1 : 1 } as const;
   });
   const [first] = sessions;
-  const last = sessions[sessions.length - 1]!;
   if (!first) return { sessions, marks: [] };
   const amounts = itemsOf(diary, runs, hold.asOf).filter(({ kind }) => kind === "amount");
   const marked = (kind: MarkKind, days: readonly Day[]) =>
     [...new Set(days)]
-      .filter((day) => day >= first.day - 1 && day <= last.day)
+      // What was written since the last session is the newest there is.
+      .filter((day) => day >= first.day - 1 && day <= hold.asOf)
       .sort((a, b) => a - b)
       .map((day) => ({ day, kind }));
   const kept = [...new Set(diary.map(({ day }) => day))];

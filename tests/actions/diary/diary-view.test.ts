@@ -59,6 +59,17 @@ test("words of pain come before anything else, with the caution, and mark the pi
   expect(told.items).toEqual(calm.items);
 });
 
+test("pain written since the last session is in the picture, which goes on to it", () => {
+  const since = "2026-06-27";
+  const row: unknown[] = [since, tomas];
+  row[noteAt] = "achilles 3/10";
+  const Diary = [...sampleCells("Diary"), Array.from(row, (cell) => cell ?? "")];
+  const { picture, first } = view(sampleClub({ Diary }), tomas);
+  expect(first).toMatch(/27 Jun \(achilles 3\/10\)/);
+  expect([calm.picture!.to, picture!.to]).toEqual([slow, since]);
+  expect(picture!.marks).toContainEqual({ day: since, kind: "pain or illness" });
+});
+
 test("a private row gives no word, only that it is there", () => {
   const Diary = diaryWith(tomas, {
     [slow]: [

@@ -83,6 +83,17 @@ test("days outside the season's sessions make no mark", () => {
   expect(marks.map(({ day }) => day)).toEqual([gymDay(0) - 1]);
 });
 
+test("what was written since the last session, up to the day asked about, is marked as well", () => {
+  const hold = { ...seasonOf(percents), asOf: gymDay(19) + 2 };
+  const diary = [1, 2, 3].map((days) => diaryDay(gymDay(19) + days, { note: "achilles 3/10" }));
+  const own = { athlete: "Priya Tellander", hold, diary, runs: [], starts: new Map() };
+  expect(diaryTimeline(own, []).marks).toEqual(
+    ["pain or illness", "note"].flatMap((kind) =>
+      [1, 2].map((days) => ({ day: gymDay(19) + days, kind })),
+    ),
+  );
+});
+
 test("marks of one kind stand in order of day, the last session's own among them", () => {
   const { marks } = timeline([
     diaryDay(gymDay(19), { note: "knee sore" }),
