@@ -90,6 +90,8 @@ function linePicture(state: StateOfSquad, athlete: string, exercise: string): Li
   const steps = 12;
   const width = Math.max(heaviestKg - lightestKg, 10);
   const { speed, withUnit } = state.numbers;
+  // Lifted at one load throughout, it is told once.
+  const ends = [...new Set([lightestKg, heaviestKg])];
   const speedAt = (kg: number) =>
     `${speed(expectedSpeed(line.value, kg).speed)} m/s at ${withUnit(kg)}`;
   return {
@@ -103,7 +105,7 @@ function linePicture(state: StateOfSquad, athlete: string, exercise: string): Li
       const loadKg = lightestKg + (width * i) / steps;
       return { loadKg, ...expectedSpeed(line.value, loadKg) };
     }),
-    inWords: `${exercise}, ${line.value.setsUsed} sets: ${speedAt(lightestKg)}, ${speedAt(heaviestKg)}.`,
+    inWords: `${exercise}, ${line.value.setsUsed} sets: ${ends.map(speedAt).join(", ")}.`,
   };
 }
 

@@ -42,6 +42,10 @@ test("the week, its usual speeds and the opened athlete's line are of the exerci
   expect(line!.sessions[0]!.bands[0]!.speed).toMatch(/^0\.7\d or faster$/);
   expect(athleteView(book, today, name).loadSpeed!.exercise).toBe("front squat");
   expect(athleteView(book, first + 55, name).loadSpeed!.exercise).toBe("back squat");
+  // Two loads are told by both, one by itself.
+  const told = (day: number) => athleteView(book, day, name).loadSpeed!.inWords;
+  expect(told(first + 55)).toMatch(/: \S+ m\/s at 75 kg, \S+ m\/s at 80 kg\.$/);
+  expect(told(today)).toMatch(/: \S+ m\/s at 60 kg\.$/);
 });
 
 test("a lift in turn stands on its card and in the week by its own name and load, in place of nothing", () => {
