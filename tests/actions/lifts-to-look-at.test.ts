@@ -60,7 +60,7 @@ test("a lift named above its figures is told at their row", () => {
       [name, ...days.map(() => "80x5x5")],
     ],
     More: [
-      ["Trap-bar deadlift", ...days.slice(3)],
+      ["Trapbar deadlift", ...days.slice(3)],
       [name, "80x5", "80x5"],
     ],
   });

@@ -6,7 +6,7 @@ const lifts =
 
 /** Words before a lift that make another lift of it (common practice, no source). */
 const variants =
-  "hack|paused?|pin|tempo|sumo|belt|zercher|anderson|safety(?:[ -]bar)?|ssb|smith|trap[ -]bar|hex[ -]bar|low[ -]bar|high[ -]bar|single[ -]leg|one[ -]leg|sl|stiff[ -]leg(?:ged)?|deficit|rack|floor|incline|decline|close[ -]grip|push|seated|standing|bulgarian|cossack|pistol|cyclist|wall|landmine|dumb ?bell|db|kettle ?bell|overhead|front|box|half|goblet|split|jump|hang|power|romanian";
+  "hack|paused?|pin|tempo|sumo|belt|zercher|anderson|safety(?:[ -]bar)?|ssb|smith|trap[ -]?bar|hex[ -]?bar|low[ -]?bar|high[ -]?bar|single[ -]leg|one[ -]leg|sl|stiff[ -]leg(?:ged)?|deficit|rack|floor|incline|decline|close[ -]grip|push|seated|standing|bulgarian|cossack|pistol|cyclist|wall|landmine|dumb ?bell|db|kettle ?bell|overhead|front|box|half|goblet|split|jump|hang|power|romanian";
 const anyLift = new RegExp(`(?<![a-z])((?:(?:${variants})[ -]+)*(?:${lifts}))s?(?![a-z])`);
 
 const jumps = /\b(jump|jumps|sprung|sprunge|box|kasten|cmj|sj|dj ?\d*|hop|hops|pogo|drop)\b/;

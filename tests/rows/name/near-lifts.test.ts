@@ -13,8 +13,8 @@ test.each([
   ["bakc squat", "Back squat"],
   ["Squatt", "squat"],
   ["trap bar deadlft", "trap bar deadlift"],
-  ["dead lift", "deadlift"],
-  ["step up", "step-up"],
+  ["trapbar deadlift", "trap bar deadlift"],
+  ["stepup", "step-up"],
   ["romanian deadlfit", "Romanian deadlift"],
 ])("“%s” in few rows beside “%s” in many is asked about", (written, near) => {
   expect(asked({ [near]: 15, [written]: 3 })).toEqual([`${written} 3 ${near} 15`]);
