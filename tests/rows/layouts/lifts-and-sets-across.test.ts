@@ -31,6 +31,21 @@ test("lifts named over merged cells each have their own sets; notes at the end a
   expect([found!.table, found!.sureness >= 0.6, others]).toEqual(["Sets", true, []]);
 });
 
+test("in a tab of one athlete a day alone in its column begins the sets under it", () => {
+  const cells = [
+    ["Date", "Squat kg", "Squat reps", "Deadlift kg", "Deadlift reps"],
+    [day, "", "", "", ""],
+    ["", 80, 5, 100, 3],
+    [new Date(2026, 4, 7), "", "", "", ""],
+    ["", 82.5, 5, "", ""],
+  ];
+  expect(shown(cells, "Ilka Brandmoor")).toEqual([
+    "Squat: 05-05 Ilka Brandmoor work 80x5",
+    "Deadlift: 05-05 Ilka Brandmoor work 100x3",
+    "Squat: 05-07 Ilka Brandmoor work 82.5x5",
+  ]);
+});
+
 test("lifts named in each heading are told apart from their figures", () => {
   const cells = [
     [

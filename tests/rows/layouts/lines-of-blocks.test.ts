@@ -75,6 +75,7 @@ test.each([
   ["Ilka Brandmoor – squats", "Ilka Brandmoor"],
   ["Ilka Brandmoor (U18)", "Ilka Brandmoor"],
   ["Ilka: notes", "Ilka"],
+  [" Name: Ilka Brandmoor ", "Ilka Brandmoor"],
   ["O’Neill-Ruhl J.", "O’Neill-Ruhl J."],
   ["Zoë Ångbrook", "Zoë Ångbrook"],
   ["Ilka  Brandmoor", "Ilka  Brandmoor"],
