@@ -69,7 +69,7 @@ export const figureRefusals = {
   "racks-impossible": ({ racks }: Facts) =>
     `${racks} racks are not possible: give a whole number from 1 to 20.`,
   "racks-too-few": ({ bars, racks }: Facts) =>
-    `The session uses ${bars} kinds of bar at ${racks} ${Number(racks) === 1 ? "rack" : "racks"}: bars of one kind share a rack, so give a rack for each.`,
+    `The session uses ${bars} kinds of bar or lift at ${racks} ${Number(racks) === 1 ? "rack" : "racks"}: only those of one kind share a rack, so give a rack for each.`,
   "room-too-short": ({ minutes, minutesOfRoom }: Facts) =>
     `The lifts need ${minutes} min at these racks, and the room is free for ${minutesOfRoom}: add a rack, or lift in two groups.`,
   "weeks-impossible": ({ weeks }: Facts) =>

@@ -5,7 +5,6 @@ import { trimmed } from "./reasons-figures";
 const swapReasons: Readonly<Record<SwapReason, string>> = {
   "not-available": "not available",
   "no-rack": "no rack",
-  "in-turn": "in turn",
   "no-plate": "no plates for it",
   limb: "spared: ask first",
   sore: "sore: ask first",
@@ -39,12 +38,11 @@ export function itemWords(item: SessionItem): string {
     : `${amount} (for ${insteadOf?.split(",")[0]}; ${swapReasons[reason]})`;
 }
 
-/** The assistance of a session in one line, what replaces the main lift first; a lift in its own turn replaces none. */
+/** The assistance of a session in one line, what replaces the main lift first. */
 export function assistanceWords(items: readonly SessionItem[]): string {
   const said = items
     .filter(
-      ({ kind, reason }) =>
-        kind === "assistance" || (kind === "main lift" && reason !== null && reason !== "in-turn"),
+      ({ kind, reason }) => kind === "assistance" || (kind === "main lift" && reason !== null),
     )
     .map(itemWords);
   const feels = said.filter((one) => one.includes(byFeel)).length;

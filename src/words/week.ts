@@ -22,10 +22,6 @@ const lessWords: Readonly<Record<string, string>> = {
   heavy: "a heavy day",
 };
 
-/** "Trap-bar deadlift in turn: 3×5 at 95 kg on Thu 12 Feb" */
-const inTurnWords = ({ day, exercise, sets, reps, kg: load }: LineReason["facts"]) =>
-  `${sentence(String(exercise))} in turn: ${sets}×${reps} at ${kg(load)} kg on ${weekdayWords(Number(day))}`;
-
 /** One reason in words, from its code and facts. */
 const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) => string)>> = {
   out: "Out: nothing is proposed.",
@@ -59,8 +55,10 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
     `${less === "down" ? `Down from ${kg(load)} to ${kg(lifted)} kg within the last session` : `${kg(lifted)} kg last session, ${lessWords[String(less)]}`}: planned on from ${kg(load)} kg.`,
   "lighter-plan": ({ from, kg: load }) =>
     `Lighter than the ${kg(from)} kg before it, and no row says why: planned on from ${kg(load)} kg. Was it for that week only, change the load.`,
-  "in-turn": (facts) => `${inTurnWords(facts)}, as last time; its next step is yours to set.`,
-  "in-turn-eased": (facts) => `${inTurnWords(facts)}, as much lighter as the lift.`,
+  "in-turn": ({ day, exercise, sets, reps, kg: load }) =>
+    `${sentence(String(exercise))} in turn: ${sets}×${reps} at ${kg(load)} kg on ${weekdayWords(Number(day))}.`,
+  "as-last-time": "As last time: its next step is yours to set.",
+  "eased-as-lift": "As much lighter as the lift.",
   "new-bar": ({ bar, before }) =>
     `Plates are for the ${kg(bar)} kg bar of the last two sessions; before, it was ${kg(before)} kg.`,
   "many-sessions": ({ written, most }) =>
@@ -124,10 +122,11 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
 
 const reasons = new Map(Object.entries(sentences));
 
-export function lineReasonWords({ code, facts }: LineReason): string {
+/** A reason in words, that of a lift in turn with those of its own step. */
+export function lineReasonWords({ code, facts, of = [] }: LineReason): string {
   const say = reasons.get(code);
   if (!say) throw new Error(`no sentence for the reason ${code}`);
-  return typeof say === "string" ? say : say(facts);
+  return [typeof say === "string" ? say : say(facts), ...of.map(lineReasonWords)].join(" ");
 }
 
 /** "20 + 10 + 2.5 a side"; an empty bar says so. */
@@ -213,17 +212,19 @@ export function sessionWhyWords(
   line: ProposedLine,
   { otherwise, day }: ProposedLine["sessions"][number],
 ): string {
-  const turn = line.reasons.find(({ code, facts }) => /^in-turn/.test(code) && facts.day === day);
-  if (turn) return shortWhyWords({ ...line, reasons: [turn] });
+  const turn = line.reasons.find(({ code, facts }) => code === "in-turn" && facts.day === day);
+  if (turn) {
+    const { of = [] } = turn;
+    return `${sentence(String(turn.facts.exercise))} in turn. ${shortWhyWords({ ...line, reasons: of })}`.trim();
+  }
   return otherwise === null
     ? shortWhyWords(line)
     : `Only if the session before went well; else ${blockText(otherwise.block)} at ${kg(otherwise.loadKg)} kg again.`;
 }
 
 /** What stands in the answer's cell when another exercise takes the main lift's place. */
-export function insteadCellWords({ exercise, loadKg, reason }: SessionItem): string {
-  const last = reason === "in-turn" ? "" : "last ";
-  return `${exercise}, ${loadKg === null ? byFeel : `${last}${kg(loadKg)} kg`}`;
+export function insteadCellWords({ exercise, loadKg }: SessionItem): string {
+  return `${exercise}, ${loadKg === null ? byFeel : `last ${kg(loadKg)} kg`}`;
 }
 
 /** What follows if the session is written as it stands. */

@@ -44,7 +44,8 @@ const state = (sessions: readonly Session[]) => {
     Sets: [head, ...sessions.flatMap((of, week) => session(week, of))],
   });
   const squad = stateOfSquad(book, firstDay + 1 + 7 * (sessions.length - 1));
-  return athleteStates(squad)(name);
+  const of = athleteStates(squad)(name);
+  return { ...of, ...of.ofLift("back squat") };
 };
 const usual = Array<Session>(8).fill({});
 const marker = (sessions: readonly Session[]) => state(sessions).usualLead("marker", 50)!.usual;

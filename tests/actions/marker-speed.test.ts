@@ -41,7 +41,7 @@ const squad = (reps: readonly number[], weeks = 10, more: readonly Row[] = []) =
 
 test("the marker's usual speed on the card is READINESS's, with the marker's own offset", () => {
   const state = squad([0]);
-  const of = athleteStates(state)(name);
+  const of = athleteStates(state)(name).ofLift("back squat");
   const card = of.usualLead("marker", 50)!.usual;
   const [today] = state.dayOf(name).parts;
   expect(today).toMatchObject({ part: "speed" });
@@ -53,11 +53,18 @@ test("the marker's usual speed on the card is READINESS's, with the marker's own
 });
 
 test("at the rack the mean decides, so the usual one is a mean: the fastest less what it usually leads by", () => {
-  const fastest = athleteStates(squad([0]))(name).usualLead("marker", 50)!;
-  const three = athleteStates(squad([0, -0.03, -0.03]))(name);
+  const fastest = athleteStates(squad([0]))(name)
+    .ofLift("back squat")
+    .usualLead("marker", 50)!;
+  const three = athleteStates(squad([0, -0.03, -0.03]))(name).ofLift("back squat");
   // Every set's mean is (0 + 0.03 + 0.03)/3 = 0.02 m/s under its fastest repetition.
   expect(three.usualLead("marker", 50)!.usual).toBeCloseTo(fastest.usual - 0.02, 3);
-  expect(three.usualSpeed(50)).toBeCloseTo(athleteStates(squad([0]))(name).usualSpeed(50)!, 6);
+  expect(three.usualSpeed(50)).toBeCloseTo(
+    athleteStates(squad([0]))(name)
+      .ofLift("back squat")
+      .usualSpeed(50)!,
+    6,
+  );
   const { usual, low } = three.usualLead("marker", 50)!;
   expect(usual - low).toBeCloseTo(fastest.usual - fastest.low, 6);
 });
@@ -73,12 +80,11 @@ test("speeds of another lift say nothing of the one that is proposed", () => {
     const day = isoFromDay(firstDay + 1 + 7 * Math.floor(at / 2));
     return [day, "Bea Lindqvale", "back squat", (at % 2) + 1, "work", 5, 60, ""];
   });
-  const of = athleteStates(squad([0], 10, [...deadlifts, ...squats]));
-  expect(of("Bea Lindqvale")).toMatchObject({ strengthLowKg: null });
-  expect([of("Bea Lindqvale").usualSpeed(60), of("Bea Lindqvale").usualLead("work", 60)]).toEqual([
-    null,
-    null,
-  ]);
-  const only = athleteStates(squad([0], 10, deadlifts))("Bea Lindqvale");
+  const squat = athleteStates(squad([0], 10, [...deadlifts, ...squats]))("Bea Lindqvale").ofLift(
+    "back squat",
+  );
+  expect(squat).toMatchObject({ strengthLowKg: null });
+  expect([squat.usualSpeed(60), squat.usualLead("work", 60)]).toEqual([null, null]);
+  const only = athleteStates(squad([0], 10, deadlifts))("Bea Lindqvale").ofLift("deadlift");
   expect(only.usualSpeed(100)).toBeCloseTo(0.6, 1);
 });

@@ -1,5 +1,4 @@
 import { athleteView } from "../../src/actions/athlete-view";
-import { printPages } from "../../src/actions/pages/print-pages";
 import { weekView } from "../../src/actions/week-view";
 import { dayFromIso, isoFromDay } from "../../src/coaching/calendar/day";
 import { memoryWorkbook } from "./memory-workbook";
@@ -46,23 +45,4 @@ test("the week, its usual speeds and the opened athlete's line are of the exerci
   const told = (day: number) => athleteView(book, day, name).loadSpeed!.inWords;
   expect(told(first + 55)).toMatch(/: \S+ m\/s at 75 kg, \S+ m\/s at 80 kg\.$/);
   expect(told(today)).toMatch(/: \S+ m\/s at 60 kg\.$/);
-});
-
-test("a lift in turn stands on its card and in the week by its own name and load, in place of nothing", () => {
-  const weeks = [0, 1, 2];
-  const book = bookOf([
-    ...weeks.flatMap((week) => [
-      ...evening("back squat", 7 * week, 75),
-      ...evening("hip thrust", 7 * week + 2, 90),
-    ]),
-  ]);
-  const today = first + 7 * 2 + 5;
-  const pages = printPages(book, today, "cards", null, []);
-  const cards = pages.kind === "cards" ? pages.cards : [];
-  expect(cards.map(({ lift, noBands }) => [lift.name, lift.load, noBands])).toEqual([
-    ["Back squat", "75 kg", null],
-    ["Hip thrust", "90 kg", "no speed"],
-  ]);
-  const [line] = weekView(book, today, null, []).lines;
-  expect(line!.sessions.map(({ instead }) => instead)).toEqual(["", "hip thrust, 90 kg"]);
 });

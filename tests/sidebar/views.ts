@@ -47,8 +47,10 @@ const weekLine: WeekLine = {
   dress: "low",
   brief: "Load held.",
   why: ["Slipping: load held.", "Race on Saturday: sets about half."],
+  exercise: "back squat",
   sessions: [
     {
+      lift: "",
       day: "2026-06-30",
       dayWords: "Tue 30 Jun",
       block: "5×5",
@@ -71,8 +73,13 @@ const weekLine: WeekLine = {
   noRack: false,
   daysSaid: ["Best: Tue 30 Jun.", "Thu 2 Jul refused: 41 h before R4, an A race (rule: 72 h)."],
   ahead: [
-    { week: "this step", block: "5×5", loadKg: 85 },
-    { week: "step 2", block: "3×5", loadKg: 87.5 },
+    {
+      lift: "back squat",
+      steps: [
+        { week: "this step", block: "5×5", loadKg: 85 },
+        { week: "step 2", block: "3×5", loadKg: 87.5 },
+      ],
+    },
   ],
   blocks: ["5×5", "3×5", "5×3", "3×3"],
   days: [{ day: "2026-06-30", label: "Tue 30 Jun", why: "" }],

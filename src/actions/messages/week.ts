@@ -3,6 +3,8 @@ import type { Dress, ReadWithout } from "../messages";
 
 /** One session proposed for one athlete, as its fields stand. */
 export type WeekSession = {
+  /** The lift's name where it is done in turn with the one the athlete is on; "" for that. */
+  readonly lift: string;
   readonly day: string;
   readonly dayWords: string;
   readonly block: string;
@@ -41,17 +43,22 @@ export type WeekLine = {
   /** One short reason for the list. */
   readonly brief: string;
   readonly why: readonly string[];
+  /** The lift the athlete is on. */
+  readonly exercise: string;
   readonly sessions: readonly WeekSession[];
   readonly leftOut: boolean;
   /** The coach has said that there is no rack for this line. */
   readonly noRack: boolean;
   /** The best gym days, the second best, and each refused day with its rule. */
   readonly daysSaid: readonly string[];
-  /** Four weeks from this one if all goes well, named by their Mondays: "29 Jun", "2×5", 80. */
+  /** Of each lift the weeks from this one if all goes well, named by their Mondays: "29 Jun", "2×5", 80. */
   readonly ahead: readonly {
-    readonly week: string;
-    readonly block: string;
-    readonly loadKg: number;
+    readonly lift: string;
+    readonly steps: readonly {
+      readonly week: string;
+      readonly block: string;
+      readonly loadKg: number;
+    }[];
   }[];
   readonly blocks: readonly string[];
   readonly days: readonly { readonly day: string; readonly label: string; readonly why: string }[];

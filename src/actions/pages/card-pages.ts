@@ -51,7 +51,7 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
           },
     bands: session.bands.map((band) => cardBand(week, one, band)),
     shareOff: week.state.read.rows.rules.loadDrop,
-    noBands: session.bands.length > 0 ? null : isReplaced(session) ? "no marker" : "no speed",
+    noBands: session.bands.length > 0 ? null : session.instead ? "no marker" : "no speed",
     firstSet:
       session.markerKg === null && session.usualLeadSpeed !== null
         ? speed(session.usualLeadSpeed)
@@ -83,28 +83,20 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
   };
 }
 
-/** Another exercise in the lift's place; one in its own turn is a lift with no speed known. */
-const isReplaced = ({ instead }: PrintedSession["session"]) =>
-  instead !== null && instead.reason !== "in-turn";
-
 /** The lift's name, load and plates; what stands in its place is loaded by feel, or as last done. */
 function liftOf(
   week: PrintableWeek,
   one: PrintedSession,
 ): Pick<CardPage["lift"], "name" | "load" | "plates"> {
   const { withUnit } = week.numbers;
-  const { instead, loadKg, barKg } = one.session;
+  const { exercise, instead, loadKg, barKg } = one.session;
   if (!instead) {
     const plates = sideWords(week, barKg, loadKg, pageWords.aSide);
-    return { name: sentence(one.line.exercise), load: withUnit(loadKg), plates };
+    return { name: sentence(exercise), load: withUnit(loadKg), plates };
   }
   const { load } = loadWords(instead, withUnit);
-  const name = sentence(instead.exercise);
-  return {
-    name: instead.reason === "in-turn" ? name : `${name} (${pageWords.instead(one.line.exercise)})`,
-    load,
-    plates: "",
-  };
+  const name = `${sentence(instead.exercise)} (${pageWords.instead(exercise)})`;
+  return { name, load, plates: "" };
 }
 
 /** A band's load on plates that exist, its plates, and the floor under which a set ends. */
@@ -115,7 +107,7 @@ function cardBand(week: PrintableWeek, { line, session }: PrintedSession, band: 
     return { ...parts, speedAfter: pageWords.orIll, lift: "", plates: "", side: [], floor: "" };
   }
   const { loadKg } = band;
-  const usual = stateOf(line.athlete).usualSpeed(loadKg);
+  const usual = stateOf(line.athlete).ofLift(session.exercise).usualSpeed(loadKg);
   const cap = week.state.read.rows.rules.velocityLossCap;
   return {
     ...parts,

@@ -32,11 +32,13 @@ export function picturePages(week: PrintableWeek): readonly PicturePage[] {
       season,
       loadSpeed,
       sets,
-      ahead: line.outlook.map(({ monday, block, sets: many, loadKg }) => ({
-        week: dayWords(monday),
-        block: blockText({ sets: many, reps: block.reps }),
-        loadKg,
-      })),
+      ahead: line.outlook
+        .filter(({ exercise }) => exercise === line.exercise)
+        .map(({ monday, block, sets: many, loadKg }) => ({
+          week: dayWords(monday),
+          block: blockText({ sets: many, reps: block.reps }),
+          loadKg,
+        })),
     };
   });
   const count = Math.ceil(athletes.length / perPage);

@@ -1,5 +1,6 @@
 import { plateChange } from "../../coaching/next-week/plate-change";
 import type { RackShare } from "../../coaching/next-week/rack-plan";
+import { exerciseKey } from "../../coaching/record/exercise-key";
 import { cautions } from "../../words/cautions";
 import { datedDay } from "../../words/days";
 import { changeWords, clock, listWords, pageWords } from "../../words/pages";
@@ -59,6 +60,10 @@ function rackLines(
     (turn) => group.find(({ line }) => line.athlete === turn.athlete)!.session,
   );
   const nameIn = shortNames(group);
+  const lifts = new Set(group.map(({ session }) => exerciseKey(session.exercise)));
+  // Where more than one lift is done that evening, whose is which is said.
+  const named = (athlete: string, exercise: string) =>
+    lifts.size === 1 ? nameIn(athlete) : `${nameIn(athlete)}, ${exercise}`;
   let on: readonly number[] = [];
   const change = (to: readonly number[]) => {
     const words = changeWords(plateChange(on, to), numbers);
@@ -78,7 +83,7 @@ function rackLines(
       loadKg === null || loadKg >= turn.loadKg ? [] : [numbers.mass(loadKg)],
     );
     return {
-      athlete: nameIn(turn.athlete),
+      athlete: named(turn.athlete, sessions[at]!.exercise),
       ...markers[at]!,
       load: numbers.mass(turn.loadKg),
       plates: sideWords(week, barKg, turn.loadKg),

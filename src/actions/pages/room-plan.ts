@@ -1,4 +1,6 @@
-import { type Lift, type RackPlan, rackPlan } from "../../coaching/next-week/rack-plan";
+import { isSquat } from "../../coaching/next-week/is-squat";
+import { kindsOf, type Lift, type RackPlan, rackPlan } from "../../coaching/next-week/rack-plan";
+import { exerciseKey } from "../../coaching/record/exercise-key";
 import type { SquadRules } from "../../coaching/record/squad-rules";
 import { refusalSentence } from "../../words/refusals";
 import type { PrintedSession } from "./printable-week";
@@ -13,13 +15,14 @@ export type RoomPlan = { readonly plan: RackPlan; readonly warning: string };
 export function roomPlan(sessions: readonly PrintedSession[], rules: SquadRules): RoomPlan {
   const lifts: Lift[] = sessions.map(({ line, session }) => ({
     athlete: line.athlete,
+    lift: isSquat(session.exercise) ? "squat" : exerciseKey(session.exercise),
     loadKg: session.loadKg,
     barKg: session.barKg,
     plates: session.plates,
     sets: session.sets,
   }));
   const { racks, minutesASet, minutesOfRoom } = rules;
-  const bars = new Set(lifts.map(({ barKg }) => barKg)).size;
+  const bars = kindsOf(lifts);
   const whole = Math.max(1, Math.round(racks));
   const allSets = lifts.reduce((sum, { sets }) => sum + sets, 0);
   const tries = [

@@ -3,7 +3,7 @@ import { type Day, isoFromDay, mondayOf } from "../../coaching/calendar/day";
 import { ownPercent } from "../../coaching/hold/own-percent";
 import type { SeasonHold } from "../../coaching/hold/season-hold";
 import { fallenUncalled, lastCompared } from "../../coaching/hold/word-caveats";
-import type { ProposedSession } from "../../coaching/next-week/propose-line";
+import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
 import { athleteNamed } from "../../coaching/record/athlete-named";
 import { seasonStart } from "../../coaching/series/season-start";
 import { datedDay, longDay, weekdayWords } from "../../words/days";
@@ -82,21 +82,27 @@ function paperLine(
     // The word alone: sites and reasons stay in the sheet.
     mayDo:
       line.not === "out" ? "out" : `${may}${line.who.noJumps && may !== "out" ? ": no jumps" : ""}`,
-    next: first ? whatOf(first, numbers) : "–",
+    next: first ? whatOf(line, first, numbers) : "–",
     nextDays: sessions
       .map((one) => {
         const day = weekdayWords(one.day).slice(0, 3);
-        const what = whatOf(one, numbers);
+        const what = whatOf(line, one, numbers);
         // A step taken within the week stands beside its day.
-        return what === whatOf(first!, numbers) ? day : `${day} ${what}`;
+        return what === whatOf(line, first!, numbers) ? day : `${day} ${what}`;
       })
       .join(" and "),
   };
 }
 
-/** "2×5 at 80 kg", "2×5 leg press" */
-const whatOf = ({ sets, reps, instead, loadKg }: ProposedSession, { withUnit }: PrintedNumbers) =>
-  `${sets}×${reps} ${instead ? instead.exercise.split(",")[0] : `at ${withUnit(loadKg)}`}`;
+/** "2×5 at 80 kg", "2×5 leg press"; a lift in turn with the one the athlete is on is named. */
+const whatOf = (
+  { exercise: lift }: ProposedLine,
+  { sets, reps, exercise, instead, loadKg }: ProposedSession,
+  { withUnit }: PrintedNumbers,
+) =>
+  instead
+    ? `${sets}×${reps} ${instead.exercise.split(",")[0]}`
+    : `${sets}×${reps}${exercise === lift ? "" : ` ${exercise}`} at ${withUnit(loadKg)}`;
 
 /** Notes of measurement that may go to paper; none is about a body or a diary. */
 const paperNotes = new Set(["setting-changed", "setting-changed-in-baseline", "one-date"]);

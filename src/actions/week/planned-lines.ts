@@ -47,7 +47,9 @@ function cellsOf(
     marker: mass(session.markerKg),
     today: instead
       ? told(insteadCellWords(instead))
-      : (cell) => ({ formula: dayFormula(session, settings, numbers, cell) }),
+      : (cell) => ({
+          formula: `=${liftNamed(line, session)}${dayFormula(session, settings, numbers, cell)}`,
+        }),
     day: { day: isoFromDay(session.day) },
     sets: blockText({ sets: session.sets, reps: session.reps }),
     load: mass(instead ? instead.loadKg : session.loadKg),
@@ -58,6 +60,11 @@ function cellsOf(
     assistance: told(assistanceWords(session.items)),
     why: told(sessionWhyWords(line, session)),
   };
+}
+
+/** In front of what is said of the day, whose lift it is: one done in turn is named. */
+function liftNamed({ exercise }: ProposedLine, session: ProposedSession): string {
+  return session.exercise === exercise ? "" : `"${session.exercise.replace(/"/g, '""')}: "&`;
 }
 
 /**
@@ -78,7 +85,7 @@ function dayFormula(
   const first = session.markerKg === null;
   const seenAt = !first ? cell("marker") : usual === '""' ? usual : cell("load");
   const figures = `${unit === "lb" ? unit : ""}${mark === "," ? mark : ""}`;
-  return `=DAY_LOAD(${cell("typed")},${usual},${cell("load")},${session.setsAfterLead},${exact(stepKg)},${seenAt},${plates},${exact(session.barKg)},${low},${shareOff}${figures && `,"${figures}"`})`;
+  return `DAY_LOAD(${cell("typed")},${usual},${cell("load")},${session.setsAfterLead},${exact(stepKg)},${seenAt},${plates},${exact(session.barKg)},${low},${shareOff}${figures && `,"${figures}"`})`;
 }
 
 /** The plates, and of which load they are once the coach changes it: nothing here counts plates anew. */

@@ -1,7 +1,8 @@
 import { blockText, rotation } from "../../coaching/blocks/block";
 import { isoFromDay } from "../../coaching/calendar/day";
-import type { ProposedSession } from "../../coaching/next-week/propose-line";
+import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
 import { athleteNamed } from "../../coaching/record/athlete-named";
+import { grouped } from "../../coaching/series/grouped";
 import { dayWords, weekdayWords } from "../../words/days";
 import { dressOf } from "../../words/dress";
 import { byHandWords } from "../../words/next-week-tab";
@@ -62,14 +63,18 @@ export function weekLine(
       ...(unread > 0 ? [waitingWords.unread(unread)] : []),
       sentenceWords(holdReason(season)),
     ].map(told),
-    sessions: line.sessions.map((session) => weekSession(session, state.numbers)),
+    exercise: line.exercise,
+    sessions: line.sessions.map((session) => weekSession(line, session, state.numbers)),
     leftOut,
     noRack,
     daysSaid: line.days === null ? [] : gymDaysWords(line.days),
-    ahead: line.outlook.map(({ monday, block, sets, loadKg }) => ({
-      week: dayWords(monday),
-      block: blockText({ sets, reps: block.reps }),
-      loadKg: hundredths(loadKg),
+    ahead: [...grouped(line.outlook, ({ exercise }) => exercise)].map(([lift, weeks]) => ({
+      lift,
+      steps: weeks.map(({ monday, block, sets, loadKg }) => ({
+        week: dayWords(monday),
+        block: blockText({ sets, reps: block.reps }),
+        loadKg: hundredths(loadKg),
+      })),
     })),
     blocks: rotation.map(blockText),
     days: (line.days?.all ?? []).map(({ day, refused }) => ({
@@ -80,9 +85,14 @@ export function weekLine(
   };
 }
 
-function weekSession(session: ProposedSession, numbers: PrintedNumbers): WeekSession {
+function weekSession(
+  { exercise }: ProposedLine,
+  session: ProposedSession,
+  numbers: PrintedNumbers,
+): WeekSession {
   const { told, marked } = numbers;
   return {
+    lift: session.exercise === exercise ? "" : session.exercise,
     day: isoFromDay(session.day),
     dayWords: weekdayWords(session.day),
     block: blockText(session.block),

@@ -1,38 +1,44 @@
 import { exerciseKey } from "../record/exercise-key";
 import type { LiftingSet } from "../record/lifting-set";
+import { remembered } from "../series/remembered";
 import type { LineGiven, ProposedSession, ProposedWeek } from "./proposed-line";
 import { guardOf } from "./reserve-guard";
 
 /** What is lifted in a week. */
-export type Lifted = Pick<ProposedWeek, "exercise" | "sessions" | "step">;
+export type Lifted = Pick<ProposedWeek, "sessions" | "step">;
 
 /**
  * The rows of an athlete as they would be once a proposed week was lifted as it stands: every set done
  * and moved well. Soreness is over by then; of the last day nothing unusual is known. What the
  * season says stays: whoever slips is not taken to have stopped.
  */
-export function asDone(given: LineGiven, { exercise, sessions, step }: Lifted): LineGiven {
+export function asDone(given: LineGiven, { sessions, step }: Lifted): LineGiven {
   const { state, rows, monday, asOf } = given;
   // A session of this week that lies behind was not lifted; what stands for the lift is no set of it.
-  const lifted = sessions.filter(
-    ({ day, instead }) => day > asOf && (instead === null || instead.reason === "in-turn"),
-  );
+  const lifted = sessions.filter(({ day, instead }) => day > asOf && instead === null);
   const sets = lifted.flatMap((one) => {
-    const key = exerciseKey(one.instead?.exercise ?? exercise);
+    const key = exerciseKey(one.exercise);
     const like = rows.sets.find((set) => exerciseKey(set.exercise) === key && set.kind === "work");
     return like ? setsOf(like, one) : [];
   });
-  // What guards a step by reserves seen is not raised by loads that nobody has lifted yet.
-  const strengthLowKg = step ? guardOf(state, step) : state.strengthLowKg;
-  const rested = { ...state, strengthLowKg, soreness: null, unwellDay: null };
+  const steps = step === null ? [] : [step, ...step.others];
+  const ofLift = remembered((lift: string) => {
+    const on = state.ofLift(lift);
+    const at = steps.find((one) => exerciseKey(one.exercise) === exerciseKey(lift));
+    // What guards a step by reserves seen is not raised by loads that nobody has lifted yet.
+    return {
+      ...on,
+      strengthLowKg: at ? guardOf(on, at) : on.strengthLowKg,
+      // Of sets that nobody has lifted yet no speed is known.
+      heldSpeed: null,
+    };
+  });
+  const rested = { ...state, ofLift, soreness: null, unwellDay: null };
   return {
     ...given,
     asOf: monday + 6,
     rows: { ...rows, sets: [...rows.sets, ...sets] },
-    state:
-      sets.length === 0
-        ? rested
-        : { ...rested, lastWord: "as usual", heldSpeed: state.heldSpeed === null ? null : true },
+    state: sets.length === 0 ? rested : { ...rested, lastWord: "as usual" },
   };
 }
 

@@ -5,13 +5,8 @@ import type { HoldWord } from "../hold/season-hold";
 import type { ReadinessWord } from "../readiness/readiness";
 import type { UsualLead } from "./usual-lead";
 
-/** What the measures say of an athlete, as far as next week's sets depend on it. */
-export type AthleteState = {
-  readonly athlete: string;
-  readonly word: HoldWord;
-  readonly sinceDay: Day | null;
-  /** Last session against usual. */
-  readonly lastWord: ReadinessWord | null;
+/** What the measures say of an athlete on one lift. */
+export type LiftState = {
   /** Sets of the last session kept their usual pattern; null when speeds were not taken. */
   readonly heldSpeed: boolean | null;
   /** Fastest repetition a load usually moves at, m/s: the season's baseline for those who hold, recent for novices. */
@@ -23,6 +18,17 @@ export type AthleteState = {
   readonly usualLead: (kind: "marker" | "work", loadKg: number, on?: Day) => UsualLead | null;
   /** Cautious end of the strength estimate, kg; null when it is refused. Guards only. */
   readonly strengthLowKg: number | null;
+};
+
+/** What the measures say of an athlete, as far as next week's sets depend on it. */
+export type AthleteState = {
+  readonly athlete: string;
+  readonly word: HoldWord;
+  readonly sinceDay: Day | null;
+  /** Last session against usual. */
+  readonly lastWord: ReadinessWord | null;
+  /** What is known of a lift, by its name. */
+  readonly ofLift: (exercise: string) => LiftState;
   /** The box jump over the season; null when not tested. */
   readonly jumpWord: HoldWord | null;
   /** Last stack cleared, plates in kg from the bottom; empty when jumps are kept as heights. */
@@ -37,3 +43,11 @@ export type AthleteState = {
   /** What was written of an absence and still holds, days to come among it, in order; what names no day last. */
   readonly absences: readonly Absence[];
 };
+
+/** The same with what is known of one lift. */
+export type StateOnLift = AthleteState & LiftState;
+
+export const onLift = (state: AthleteState, exercise: string): StateOnLift => ({
+  ...state,
+  ...state.ofLift(exercise),
+});

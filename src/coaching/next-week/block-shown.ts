@@ -7,6 +7,8 @@ import type { PlannedLoad } from "./planned-loads";
 /** Which block of the rotation sessions show, and since when. */
 export type BlockShown = {
   readonly block: Block;
+  /** The session that tells it. */
+  readonly like: LiftSession;
   /** Place of the first session of the latest run at this block and load. */
   readonly since: number;
   /** Sessions whose few sets are by plan: they do not say which block of the rotation it is. */
@@ -31,18 +33,13 @@ export function blockShown(
   const end = sessions.length - 1;
   const last = sessions[end]!;
   const { loadKg } = plans[end]!;
-  const fullest = rotation[0]!;
-  // A slow day takes load off, no sets: its sets show the block as those of others do.
-  const isFew = (at: number) =>
-    plannedSets(fullest, sessions[at]!.day) < fullest.sets ||
-    plans[at]!.less === "eased" ||
-    plans[at]!.less === "light" ||
-    plans[at]!.less === "noted";
+  const isFew = fewByPlan(sessions, plans, plannedSets);
   const samePlan = (at: number) => plans[at]!.loadKg === loadKg && sessions[at]!.reps === last.reps;
   const tellsNothing = (at: number) => isFew(at) || isBetween(sessions[at]!);
   let shown = end;
   while (shown > 0 && tellsNothing(shown) && samePlan(shown - 1)) shown--;
-  const block = blockOf(sessions[beforeHalved(sessions, shown, sessionsAWeek)]!);
+  const like = sessions[beforeHalved(sessions, shown, sessionsAWeek)]!;
+  const block = blockOf(like);
   const sameStep = (at: number) =>
     samePlan(at) && (tellsNothing(at) || isSame(blockOf(sessions[at]!), block));
   let since = end;
@@ -51,10 +48,23 @@ export function blockShown(
   const isUsual = isBetween(last) && sessions[end - 1]?.sets === last.sets;
   return {
     block,
+    like,
     since,
     isFew,
     setsAsked: (sets) => (isUsual ? Math.min(sets, last.sets) : sets),
   };
+}
+
+/** Of each session, whether its few sets are by plan. A slow day takes load off, no sets: it shows the block as others do. */
+export function fewByPlan(
+  sessions: readonly LiftSession[],
+  plans: readonly PlannedLoad[],
+  plannedSets: (block: Block, day: Day) => number,
+): (at: number) => boolean {
+  const fullest = rotation[0]!;
+  return (at) =>
+    plannedSets(fullest, sessions[at]!.day) < fullest.sets ||
+    ["eased", "light", "noted"].includes(plans[at]!.less ?? "");
 }
 
 /** Four sets lie between the blocks: those before at the same load show whether of three or of five. */

@@ -1,7 +1,8 @@
 import { plateChange } from "./plate-change";
 
-/** What a lift brings to a rack: its bar, kg of each plate on one side heaviest first, its sets. */
+/** What a lift brings to a rack: its kind and bar, kg of each plate on one side heaviest first, its sets. */
 type Lift = {
+  readonly lift: string;
   readonly barKg: number;
   readonly plates: readonly number[];
   readonly sets: number;
@@ -12,7 +13,7 @@ export type Cuts = { readonly starts: readonly number[]; readonly moves: number 
 
 /**
  * Best cut of ordered lifts into at most so many runs of neighbours, fewest plates moved on both
- * sides first; null when no cut keeps every run within the sets. A run holds one kind of bar. What a
+ * sides first; null when no cut keeps every run within the sets. A run holds one kind of bar and lift. What a
  * run moves is a sum over its neighbours, so each try takes racks × lifts × lifts in a run steps.
  *
  * @returns the cut for a greatest number of sets a run
@@ -42,9 +43,11 @@ export function fewestMoves(
       const next = Array<number>(length + 1).fill(Number.POSITIVE_INFINITY);
       const begin = Array<number>(length + 1).fill(-1);
       for (let end = 1; end <= length; end++) {
-        const { barKg } = order[end - 1]!;
+        const { lift, barKg } = order[end - 1]!;
         for (let start = end - 1; start >= 0; start--) {
-          if (order[start]!.barKg !== barKg || sets[end]! - sets[start]! > mostSets) break;
+          const first = order[start]!;
+          if (first.barKg !== barKg || first.lift !== lift) break;
+          if (sets[end]! - sets[start]! > mostSets) break;
           const moves = best[start]! + movesOf(start, end);
           if (moves < next[end]!) {
             next[end] = moves;

@@ -1,5 +1,8 @@
+import type { Block } from "../blocks/block";
 import { type Day, weekdayOfDay } from "../calendar/day";
+import { fewByPlan } from "./block-shown";
 import { type LiftSession, repsDone } from "./lift-session";
+import type { PlannedLoad } from "./planned-loads";
 
 /** What is done in turn is told from so many sessions at most, days of time off among them. */
 const turnSessions = 6;
@@ -30,29 +33,32 @@ export function alternate(sessions: readonly Labelled[], fromFirst = false): boo
   return changes(late.slice(-4)) === 3 || changes(late) >= Math.max(3, pairs - 1);
 }
 
-/** What an athlete does in turn with the sets that are planned: another lift, or another session of it. */
+/** A session done in turn with those on the ladder of its lift, as it was planned. */
 export type InTurn = {
-  readonly exercise: string;
+  readonly day: Day;
+  readonly loadKg: number;
   readonly sets: number;
   readonly reps: number;
-  /** First work set of its last session, kg. */
-  readonly loadKg: number;
-  readonly lastDay: Day;
-  /** Weekdays it was done on of late, 0 Monday … 6 Sunday. */
-  readonly weekdays: readonly number[];
 };
 
-/** The last of its sessions, and when it is done. */
-export function inTurnOf(sessions: readonly LiftSession[]): InTurn {
-  const { day, work, sets, loadKg } = sessions[sessions.length - 1]!;
-  return {
-    exercise: work[0]!.exercise,
-    sets,
-    reps: Math.max(...work.map(repsDone)),
-    loadKg,
-    lastDay: day,
-    weekdays: lateWeekdays(sessions),
-  };
+/** Sessions in turn as they were planned: the load each stands for, and where its few sets are by plan those of the one before it. */
+export function inTurnAsPlanned(
+  sessions: readonly LiftSession[],
+  plans: readonly PlannedLoad[],
+  plannedSets: (block: Block, day: Day) => number,
+): readonly InTurn[] {
+  const isFew = fewByPlan(sessions, plans, plannedSets);
+  const planned: InTurn[] = [];
+  for (const [at, { day, work, sets }] of sessions.entries()) {
+    const before = isFew(at) ? planned[at - 1] : undefined;
+    planned.push({
+      day,
+      loadKg: plans[at]!.loadKg,
+      sets: before?.sets ?? sets,
+      reps: Math.max(...work.map(repsDone)),
+    });
+  }
+  return planned;
 }
 
 /** Weekdays of the sessions of the last six weeks. */

@@ -6,7 +6,7 @@ import { grouped } from "../series/grouped";
 /** One day's sets of a lift, and what they say of the session. */
 export type LiftSession = {
   readonly day: Day;
-  /** Days since a main lift was done before it, this one or another; 0 on the first. */
+  /** Longest run of days without a main lift, this one or another, since the lift was done before; 0 on the very first day. */
   readonly gap: number;
   /** All sets of the lift, in order. */
   readonly all: readonly LiftingSet[];
@@ -41,15 +41,19 @@ export function liftSessions(
   lift: readonly LiftingSet[],
   gymDays: readonly Day[],
 ): readonly LiftSession[] {
+  let lastDay: Day | null = null;
   return [...grouped(lift, ({ day }) => day)].flatMap(([day, all]) => {
     const loaded = all.filter(({ kind, loadKg }) => kind === "work" && loadKg !== null);
     const work = withoutBuildUp(loaded);
     const [first] = work;
     if (first === undefined) return [];
     const reserves = work.flatMap(({ repsInReserve }) => repsInReserve ?? []);
+    const from = lastDay ?? gymDays[gymDays.indexOf(day) - 1] ?? day;
+    const gap = longestGap(from, day, gymDays);
+    lastDay = day;
     return {
       day,
-      gap: day - (gymDays[gymDays.indexOf(day) - 1] ?? day),
+      gap,
       all,
       work,
       isBuiltUp: work.length < loaded.length,
@@ -66,6 +70,17 @@ export function liftSessions(
       reserve: reserves.length === 0 ? null : Math.min(...reserves),
     };
   });
+}
+
+/**
+ * Longest run of days without a main lift from one day to another: what was not lifted since a break
+ * comes back from it on a later day than what was.
+ *
+ * @param gymDays days with a main lift, in order
+ */
+export function longestGap(from: Day, to: Day, gymDays: readonly Day[]): number {
+  const between = [from, ...gymDays.filter((day) => day > from && day < to), to];
+  return Math.max(...between.slice(1).map((day, at) => day - between[at]!));
 }
 
 /** How many sets rise one after another, each heavier than the last, to the first at the heaviest load. */

@@ -2,4 +2,6 @@
 export type LineReason = {
   readonly code: string;
   readonly facts: Readonly<Record<string, string | number>>;
+  /** Of a lift in turn: why its own step is what it is. */
+  readonly of?: readonly LineReason[];
 };

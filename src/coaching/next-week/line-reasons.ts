@@ -6,7 +6,7 @@ import { mostSessions } from "../season/usual-sessions-a-week";
 import type { AthleteState } from "./athlete-state";
 import type { BarInUse } from "./bar-in-use";
 import type { DropHeight } from "./drop-height";
-import type { EasedTurn } from "./eased-turns";
+import type { LiftPlan } from "./lift-plan";
 import type { LineReason } from "./line-reason";
 import type { PresentStep } from "./present-step";
 import type { ProposedSession } from "./proposed-line";
@@ -48,18 +48,26 @@ export function dropHeightReasons({ reason }: DropHeight): LineReason[] {
   return reason === "novice" ? [{ code: "novice-drop", facts: {} }] : [];
 }
 
-/** What is done in turn with the lift, as it was done last: no step of it is reckoned. */
-export function inTurnReasons(
-  sessions: readonly ProposedSession[],
-  inTurn: ReadonlyMap<Day, EasedTurn>,
+/**
+ * What is done in turn with the lift the athlete is on: of another lift why its own step is what it is,
+ * of another session of a lift that it is as it was last.
+ */
+export function turnReasons(
+  { day, exercise, sets, reps, loadKg, instead, onLadder }: ProposedSession,
+  plan: LiftPlan,
 ): LineReason[] {
-  return sessions.flatMap(({ day, sets, reps, loadKg, instead }) => {
-    const turn = inTurn.get(day);
-    if (turn === undefined || (instead !== null && instead.reason !== "in-turn")) return [];
-    const { exercise, loadKg: lastKg } = turn.last;
-    const code = loadKg === lastKg ? "in-turn" : "in-turn-eased";
-    return [{ code, facts: { day, exercise, sets, reps, kg: loadKg } }];
-  });
+  if (instead !== null) return [];
+  const facts = { day, exercise, sets, reps, kg: loadKg };
+  if (onLadder) {
+    const { planned, bar, dropped, readAs } = plan;
+    const of = [...planned.reasons, ...bar(planned.loadKg).reasons, ...dropped, ...readAs];
+    return [{ code: "in-turn", facts, of }];
+  }
+  const { inTurn } = plan.step;
+  const lastKg = inTurn[inTurn.length - 1]!.loadKg;
+  const how =
+    loadKg === lastKg ? "as-last-time" : plan.easedNow || loadKg < lastKg ? "eased-as-lift" : null;
+  return [{ code: "in-turn", facts, of: how === null ? [] : [{ code: how, facts: {} }] }];
 }
 
 /** More sessions a week are written than are ever planned. */

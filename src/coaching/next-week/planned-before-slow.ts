@@ -1,6 +1,7 @@
 import { gymStepKg } from "../blocks/gym-step";
 import { hairKg } from "../blocks/plate-loading";
 import { usualBarKg } from "../blocks/usual-bar";
+import type { LiftState } from "./athlete-state";
 import type { DayPlan } from "./day-decision";
 import { decideToday } from "./decide-today";
 import type { LiftSession } from "./lift-session";
@@ -10,7 +11,7 @@ import { gymPlates } from "./usual-plates";
 
 /** The load a slow session's card must have begun from, kg, up to one: its usual speeds, steps and plates are the athlete's and the gym's. */
 export const plannedForSlow =
-  ({ state, rows, unit }: Pick<LineGiven, "state" | "rows" | "unit">) =>
+  ({ state, rows, unit }: Pick<LineGiven, "rows" | "unit"> & { readonly state: LiftState }) =>
   (session: LiftSession, atMostKg: number): number | null => {
     const [lead] = session.all.flatMap(({ kind, loadKg, day }) =>
       kind === "marker" && loadKg !== null ? (state.usualLead("marker", loadKg, day) ?? []) : [],

@@ -11,11 +11,13 @@ import { inOrder } from "../series/in-order";
 import { type BarInUse, barInUse } from "./bar-in-use";
 import { blockShown } from "./block-shown";
 import { byUse } from "./by-use";
-import { type InTurn, inTurnOf } from "./in-turn";
+import { type InTurn, inTurnAsPlanned } from "./in-turn";
 import {
   blockOf,
   type LiftSession,
   liftSessions,
+  longestGap,
+  repsDone,
   setsAtLoad,
   setsRisen,
   volumeDone,
@@ -47,8 +49,14 @@ export type PresentStep = BarInUse & {
   readonly trainedDay: Day;
   /** Key of the lift before this one, where it took its place within the latest week; null otherwise. */
   readonly liftBefore: string | null;
-  /** What is done in turn with this step; its sets are no part of the ladder. */
+  /** Other sessions of the lift, done in turn with these, in order; their sets are no part of the ladder. */
   readonly inTurn: readonly InTurn[];
+  /** Where the athlete stands on other lifts done in turn with this one. */
+  readonly others: readonly PresentStep[];
+  /** Longest run of days without a main lift from the last session to the last day with one; 0 where they are the same. */
+  readonly gapSince: number;
+  /** Sets and repetitions of the session that shows the block, as they were done. */
+  readonly done: Block;
   /** As written in the Athletes table or, where nothing is, as often as the athlete came. */
   readonly sessionsAWeek: number;
   /** Weeks with a session at this block and load, the latest run of them. */
@@ -96,26 +104,57 @@ export type StepRows = {
   readonly plannedFor?: (session: LiftSession, atMostKg: number) => number | null;
 };
 
-/** The step an athlete stands on, from the work sets of the lift the athlete is on; null without any. */
+/**
+ * The step an athlete stands on, from the work sets of the lift the athlete is on, with those of lifts
+ * done in turn with it; null without any.
+ */
 export function presentStep(given: StepRows): PresentStep | null {
+  const { asOf, sets, athlete } = given;
+  const key = nameKey(athlete);
+  const own = sets.filter((set) => set.day <= asOf && nameKey(set.athlete) === key);
+  const trained = liftDays(own);
+  const main = mainLift(trained);
+  if (main === null) return null;
+  const stepOf = (lift: string) => stepOfLift(setsOfLift(own, lift), trained, given);
+  const step = stepOf(main);
+  return (
+    step && { ...step, others: liftsInTurn(trained, main).flatMap((one) => stepOf(one) ?? []) }
+  );
+}
+
+/** All sets of a lift, in order. */
+const setsOfLift = (own: readonly LiftingSet[], lift: string) =>
+  inOrder(
+    own.filter((set) => exerciseKey(set.exercise) === lift),
+    (set) => set,
+  );
+
+/**
+ * The step of one lift.
+ *
+ * @param lift its sets, in order
+ * @param trained every day with a main lift, this one or another
+ */
+function stepOfLift(
+  lift: readonly LiftingSet[],
+  trained: readonly LiftDay[],
+  given: StepRows,
+): PresentStep | null {
   const { asOf, plannedSets } = given;
-  const { lift, days: trained, inTurn } = presentLift(given);
   const gymDays = trained.map(({ day }) => day);
   const { planned: sessions, others } = sessionsOfPlan(liftSessions(lift, gymDays));
   const last = sessions[sessions.length - 1];
   if (last === undefined) return null;
   const days = sessions.map(({ day }) => day);
+  const trainedDay = gymDays[gymDays.length - 1]!;
   const sessionsAWeek = usualSessionsAWeek(given.about, gymDays);
-  const plans = plannedLoads(
-    sessions,
-    sessionsAWeek,
-    ({ all, day }) => given.lessOn(all, day),
-    given.plannedFor,
-  );
+  const plansOf = (ones: readonly LiftSession[]) =>
+    plannedLoads(ones, sessionsAWeek, ({ all, day }) => given.lessOn(all, day), given.plannedFor);
+  const plans = plansOf(sessions);
   const { loadKg, liftedKg, less } = plans[plans.length - 1]!;
   let whole = sessions.length - 1;
   while (plans[whole]!.less !== null) whole--;
-  const { block, since, isFew, setsAsked } = blockShown(
+  const { block, like, since, isFew, setsAsked } = blockShown(
     sessions,
     plans,
     plannedSets,
@@ -135,9 +174,12 @@ export function presentStep(given: StepRows): PresentStep | null {
         ({ droppedFromKg: from }, at) => (from ?? 0) > loadKg && days[at]! > last.day - weekLong,
       )?.droppedFromKg ?? null,
     lastDay: last.day,
-    trainedDay: gymDays[gymDays.length - 1]!,
+    trainedDay,
+    gapSince: last.day < trainedDay ? longestGap(last.day, trainedDay, gymDays) : 0,
+    done: { sets: like.sets, reps: Math.max(...like.work.map(repsDone)) },
     liftBefore: liftBefore(trained, days[0]!),
-    inTurn: [...inTurn, ...(others.length > 0 ? [inTurnOf(others)] : [])],
+    inTurn: others.length > 0 ? inTurnAsPlanned(others, plansOf(others), plannedSets) : [],
+    others: [],
     sessionsAWeek,
     weeksHeld: new Set(days.slice(since).map(mondayOf)).size,
     firstTurn: sessions
@@ -160,29 +202,6 @@ export function presentStep(given: StepRows): PresentStep | null {
 /** Repetitions a session left in reserve, counted from as many as are done now; null when none were written down. */
 const reserveFor = (reps: number, { reps: done, reserve }: LiftSession) =>
   reserve === null ? null : reserve + done - reps;
-
-/** All sets up to the day of the lift the athlete is on, in order, every day with a main lift, and lifts in turn with it. */
-function presentLift({ sets, athlete, asOf }: StepRows): {
-  readonly lift: readonly LiftingSet[];
-  readonly days: readonly LiftDay[];
-  readonly inTurn: readonly InTurn[];
-} {
-  const key = nameKey(athlete);
-  const own = sets.filter((set) => set.day <= asOf && nameKey(set.athlete) === key);
-  const days = liftDays(own);
-  const main = mainLift(days);
-  const setsOf = (exercise: string | null) =>
-    inOrder(
-      own.filter((set) => exerciseKey(set.exercise) === exercise),
-      (set) => set,
-    );
-  const inTurn = main === null ? [] : liftsInTurn(days, main);
-  return {
-    lift: setsOf(main),
-    days,
-    inTurn: inTurn.map((other) => inTurnOf(liftSessions(setsOf(other), []))),
-  };
-}
 
 /** The lift before one that took its place within the latest week; null otherwise. */
 function liftBefore(days: readonly LiftDay[], firstDay: Day): string | null {

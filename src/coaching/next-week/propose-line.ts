@@ -60,7 +60,7 @@ function firstToCome({ rows, asOf }: LineGiven): Day {
 function weekDecided({ change: _, ...given }: LineGiven, monday: Day): Lifted {
   const decided = given.decided?.(monday);
   return decided === "left out"
-    ? { exercise: "", sessions: [], step: null }
+    ? { sessions: [], step: null }
     : proposeWeek({ ...given, monday, ...(decided && { change: decided }) });
 }
 
@@ -70,10 +70,11 @@ function weeksAhead(given: LineGiven, line: ProposedWeek): readonly OutlookWeek[
   const ahead: OutlookWeek[] = [];
   for (let count = 0; count < weeksShown; count++) {
     const { monday } = at;
-    const first = week.sessions.find(({ instead }) => instead?.reason !== "in-turn");
-    if (first) {
-      const { block, sets, loadKg, reserve } = first;
-      ahead.push({ monday, block, sets, loadKg, reserve });
+    const told = new Set<string>();
+    for (const { exercise, onLadder, block, sets, loadKg, reserve } of week.sessions) {
+      if (!onLadder || told.has(exercise)) continue;
+      told.add(exercise);
+      ahead.push({ monday, exercise, block, sets, loadKg, reserve });
     }
     at = { ...asDone(at, week), monday: monday + 7 };
     week = weekDecided(at, monday + 7);
@@ -83,8 +84,11 @@ function weeksAhead(given: LineGiven, line: ProposedWeek): readonly OutlookWeek[
 
 /** Nothing has moved well or been done yet: what follows is said on those terms. */
 function onTerms(reasons: readonly LineReason[]): readonly LineReason[] {
-  return [
-    { code: "ahead", facts: {} },
-    ...reasons.map((one) => (one.code === "step-up" ? { ...one, code: "step-ahead" } : one)),
-  ];
+  return [{ code: "ahead", facts: {} }, ...reasons.map(stepAhead)];
 }
+
+const stepAhead = (one: LineReason): LineReason => ({
+  ...one,
+  ...(one.code === "step-up" && { code: "step-ahead" }),
+  ...(one.of && { of: one.of.map(stepAhead) }),
+});

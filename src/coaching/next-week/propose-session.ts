@@ -8,11 +8,11 @@ import type { Race } from "../record/race";
 import type { DayChoice } from "../season/gym-days";
 import { hoursToNextRace } from "../season/race-hours";
 import { assistanceLoad } from "./assistance-load";
+import type { StateOnLift } from "./athlete-state";
 import type { BarLoad } from "./bar-load";
 import { dayBands } from "./day-bands";
 import { dropHeight } from "./drop-height";
 import type { Missing } from "./exercise-list";
-import type { InTurn } from "./in-turn";
 import { jumpPlan } from "./jump-plan";
 import type { PresentStep } from "./present-step";
 import type { LineGiven, ProposedSession } from "./proposed-line";
@@ -21,7 +21,8 @@ import type { SessionStep } from "./session-steps";
 import { gymPlates } from "./usual-plates";
 
 /** What all sessions of one athlete's week have in common. */
-export type SessionsGiven = Omit<LineGiven, "monday"> & {
+export type SessionsGiven = Omit<LineGiven, "monday" | "state"> & {
+  readonly state: StateOnLift;
   readonly races: readonly Race[];
   readonly step: PresentStep;
   readonly size: StepSize;
@@ -29,6 +30,8 @@ export type SessionsGiven = Omit<LineGiven, "monday"> & {
   readonly toldGuardKg: number | null;
   /** The session has fewer sets and contacts for an A race. */
   readonly cutOn: (day: Day) => boolean;
+  /** Not every lift done in turn does. */
+  readonly needsRack: boolean;
   /** Ground contacts are halved and no stack rises. */
   readonly eased: boolean;
   readonly mayOn: (day: Day) => WhoMay;
@@ -41,13 +44,13 @@ export type SessionsGiven = Omit<LineGiven, "monday"> & {
 /** Writes one session of the week: its lift, speeds, jumps and assistance, with what gives way. */
 export function sessionProposer(
   given: SessionsGiven,
-): (on: DayChoice, planned: SessionStep, inTurn: InTurn | null) => ProposedSession {
+): (on: DayChoice, planned: SessionStep, onLadder: boolean) => ProposedSession {
   const { athlete, name, state, rows, asOf, change = {}, step, toldGuardKg, bar } = given;
   const { rules, plates } = rows;
   const experience = athlete?.experience ?? null;
   const drop = dropHeight(rows.jumps, name, asOf, experience, plates);
   const listed = plates.length > 0;
-  const noRack = change.noRack === true || rules.racks < 0.5;
+  const noRack = given.needsRack && (change.noRack === true || rules.racks < 0.5);
   // A marker from another gym's plates is the nearest under it that these make.
   const gymMarker =
     step.markerKg === null || !listed ? null : roundDownToPlates(step.markerKg, step.barKg, plates);
@@ -57,11 +60,8 @@ export function sessionProposer(
     usualMarkerKg !== null && usualMarkerKg <= step.loadKg
       ? Math.min(usualMarkerKg, kg)
       : usualMarkerKg;
-  return ({ day, minute }, { block, loadKg: wantedKg, otherwise }, inTurn) => {
-    // What is done in turn has a bar and plates of its own.
-    const { loadKg: kg, plates: side } = inTurn
-      ? { loadKg: inTurn.loadKg, plates: [] }
-      : bar(wantedKg);
+  return ({ day, minute }, { block, loadKg: wantedKg, otherwise }, onLadder) => {
+    const { loadKg: kg, plates: side } = bar(wantedKg);
     const markerLoadKg = markerUnder(kg);
     const isCut = given.cutOn(day);
     const { noJumps, limits } = given.mayOn(day);
@@ -89,7 +89,6 @@ export function sessionProposer(
       state,
       notAvailable: [],
       missing,
-      inTurn,
       noPlates: [
         ...(listed && drop.stackKg.length === 0 ? ["plate-to-plate drop jump"] : []),
         ...(listed && boxKnown && stackKg.length === 0 ? ["straight-leg box jump"] : []),
@@ -107,6 +106,8 @@ export function sessionProposer(
     const setsAfterLead = markerKg === null ? sets - 1 : sets;
     const floorFrom = instead ? null : state.usualSpeed(kg);
     return {
+      exercise: step.exercise,
+      onLadder,
       day,
       minute,
       block,

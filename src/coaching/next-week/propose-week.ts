@@ -1,41 +1,33 @@
 import type { WhoMay } from "../availability/who-may";
-import type { Block } from "../blocks/block";
-import { fineStep, gymStepKg } from "../blocks/gym-step";
-import { halfSetsOf, type Restart, restartAfter } from "../blocks/restart";
+import { gymStepKg } from "../blocks/gym-step";
 import { stepSizeOf } from "../blocks/step-size";
 import type { Day } from "../calendar/day";
 import { daysSinceMarathon, raceNear } from "../season/race-hours";
 import { mostSessions } from "../season/usual-sessions-a-week";
 import type { AthleteState } from "./athlete-state";
-import { barLoad } from "./bar-load";
 import { chosenDays } from "./chosen-days";
 import { dayReasons } from "./day-reasons";
-import { easedTurns } from "./eased-turns";
 import { gapBefore } from "./gap-before";
+import { isSquat } from "./is-squat";
 import { isStrained } from "./is-strained";
 import { jumpsAloneReasons } from "./jumps-alone-reasons";
+import { asLastTime, type LiftPlan, type LiftsGiven, liftPlan } from "./lift-plan";
 import {
   absenceReasons,
-  changingReasons,
   contactReasons,
   cutReasons,
-  droppedReasons,
   dropReasons,
-  inTurnReasons,
   manySessionsReasons,
-  newBarReasons,
   newLiftReasons,
   otherwiseReasons,
   stateReasons,
   swapReasons,
+  turnReasons,
   unwellReasons,
 } from "./line-reasons";
-import { plannedStep } from "./planned-step";
-import type { PresentStep } from "./present-step";
-import { sessionProposer } from "./propose-session";
 import type { LineGiven, ProposedWeek } from "./proposed-line";
-import { guardAgainst, guardOf, toldGuardOf } from "./reserve-guard";
-import { sessionSteps } from "./session-steps";
+import { sessionWriter } from "./session-writer";
+import { turnsByDay } from "./turn-of-week";
 import { gymPlates } from "./usual-plates";
 import { weekFrame } from "./week-frame";
 
@@ -75,99 +67,68 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   if (days.best.length === 0 && change.day === undefined) return nothing("no-day");
 
   const plates = gymPlates(rows.plates, given.unit);
-  const usualSize = stepSizeOf(athlete, rules, gymStepKg(plates));
-  const size = fineStep(usualSize, step.loadKg, plates);
-  const guardKg = guardOf(state, step);
   const { mayLift } = frame;
-  const gap = gapBefore({ lastDay: step.trainedDay, firstDay, monday, asOf, mayLift });
-  const rest = restartAfter(gap, sessionsAWeek);
   const marathonDays = daysSinceMarathon(firstDay, races, rules);
-  const easedNow = rest !== null || marathonDays !== null;
   const chosen = chosenDays(days, change.day, frame.wanted);
   const racing = chosen.some(({ day }) => cutOn(day));
-  const planned = plannedStep({
+  const lifts: LiftsGiven = {
     state,
-    step,
-    rest,
-    guardKg,
-    size,
-    rules,
+    rows,
     mayDo: who.mayDo,
     monday,
+    firstDay,
     // A week in which one session prepares a race goes no step on.
     kind: racing ? "race week" : kind,
+    gap: gapBefore({ lastDay: step.trainedDay, firstDay, monday, asOf, mayLift }),
     marathonDays,
-    liftedSince: step.lastDay > firstDay - (marathonDays ?? 0),
-  });
-  const byHand = change.block !== undefined || change.loadKg !== undefined;
-  const bar = (kg: number) => barLoad(kg, step.barKg, step.loadKg, plates);
-  const block = change.block ?? planned.block;
-  const first = bar(change.loadKg ?? planned.loadKg);
-  const bySession = rules.stepBySession >= 0.5;
-  const steps = sessionSteps({
-    ...size,
-    block,
-    loadKg: first.loadKg,
-    guardKg,
-    resetShare: rules.resetShare,
-    count: chosen.length,
-    stepEach: bySession && planned.ready && !byHand,
-  });
-  const halved = (sets: number) => (planned.halfSets ? halfSetsOf(sets) : sets);
-  const setsOf = (one: Block, day: Day) => change.sets ?? frame.setsOn(halved(one.sets), day);
+    usualSize: stepSizeOf(athlete, rules, gymStepKg(plates)),
+    plates,
+  };
+  const own = liftPlan(step, lifts);
+  const plans = [own, ...step.others.map((one) => liftPlan(one, lifts, asLastTime))];
+  const turns = turnsByDay(chosen, step);
+  const planOn = (day: Day) => plans.find((plan) => plan.step === turns.get(day)!.step)!;
+  const inWeek = plans.filter((plan) => chosen.some(({ day }) => planOn(day) === plan));
   // Who comes back lands less, too, not only lifts less.
-  const eased = easedNow || isStrained(state);
-  const sessionOf = sessionProposer({
-    ...given,
-    races,
-    step,
-    size,
-    toldGuardKg: toldGuardOf(state, step),
-    cutOn,
-    eased,
-    mayOn,
-    setsOf,
-    bar,
-  });
-  const turns = easedTurns(
-    chosen.map(({ day }) => day),
-    step,
-    {
-      loadKg: planned.loadKg,
-      now: easedNow,
-      monday,
-      gradeKg: size.stepKg,
-      wholeKg: usualSize.stepKg,
-      sessionsAWeek,
-    },
+  const eased = own.easedNow || isStrained(state);
+  const writers = new Map(
+    inWeek.map((plan) => [
+      plan,
+      sessionWriter(plan, {
+        ...given,
+        races,
+        cutOn,
+        eased,
+        mayOn,
+        setsOn: frame.setsOn,
+        needsRack: plan === own || isSquat(plan.step.exercise),
+        // What is set by hand is of the lift, or in a week without it of what has its turn.
+        wanted: plan === inWeek[0] ? change : {},
+        ladderDays: chosen.flatMap(({ day }) =>
+          planOn(day) === plan && turns.get(day)!.onLadder ? [day] : [],
+        ),
+      }),
+    ]),
   );
-  // A load or block set by hand is the lift's own: then it is lifted, whoever's turn it is.
-  const inTurn = byHand && turns.size === chosen.length ? new Map<Day, never>() : turns;
-  // A day set by hand comes first and may lie after the other: steps go by day.
-  const before = (day: Day) => chosen.filter((one) => one.day < day && !inTurn.has(one.day)).length;
-  const sessions = chosen.map((one) => {
-    const turn = inTurn.get(one.day);
-    return turn === undefined
-      ? sessionOf(one, steps[before(one.day)]!, null)
-      : sessionOf(one, turn.step, turn.otherLift);
-  });
-  const dropped = droppedReasons(step, guardAgainst(state, step), rest);
+  const sessions = chosen.map((one) => writers.get(planOn(one.day))!(one));
+  const dropped = inWeek.flatMap((plan) => plan.dropped);
   const cut = sessions.find(({ day }) => cutOn(day));
+  const isOwn = sessions.map(({ day, onLadder }) => planOn(day) === own && onLadder);
   const reasons = [
     ...absent,
     ...swapReasons(sessions, who),
-    // Of a week without the lift its step says nothing, but what takes load off everything does.
-    ...(inTurn.size < chosen.length || (easedNow && planned.loadKg !== step.loadKg)
-      ? [...planned.reasons, ...first.reasons]
+    ...(isOwn.includes(true) || (inWeek[0] === own && own.easedNow)
+      ? [...own.planned.reasons, ...own.bar(change.loadKg ?? own.planned.loadKg).reasons]
       : []),
-    ...inTurnReasons(sessions, inTurn),
-    ...dropped,
-    ...changingReasons(step),
+    ...sessions.flatMap((session, at) =>
+      isOwn[at] ? [] : turnReasons(session, planOn(session.day)),
+    ),
+    ...own.dropped,
+    ...own.readAs,
     ...newLiftReasons(step),
-    ...newBarReasons(step),
     ...(cut
       ? cutReasons(
-          halved(cut.block.sets),
+          planOn(cut.day).halved(cut.block.sets),
           cut,
           kind === "race week" ? null : raceNear(cut.day, races),
         )
@@ -184,19 +145,14 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     not: null,
     sessions,
     reasons,
-    odd: absent.length + dropped.length > 0 || isReadFirst(state, step, who, rest),
+    odd: absent.length + dropped.length > 0 || inWeek.some((plan) => isReadFirst(state, plan, who)),
   };
 }
 
 const isEased = (who: WhoMay, state: AthleteState) => who.mayDo !== "full" || isStrained(state);
 
 /** Worth reading before writing. */
-const isReadFirst = (
-  state: AthleteState,
-  step: PresentStep,
-  who: WhoMay,
-  rest: Restart | null,
-): boolean =>
+const isReadFirst = (state: AthleteState, { step, rest }: LiftPlan, who: WhoMay): boolean =>
   state.word === "slipping" ||
   isEased(who, state) ||
   rest !== null ||

@@ -17,6 +17,10 @@ import type { SessionStep } from "./session-steps";
 
 /** One gym session proposed. */
 export type ProposedSession = {
+  /** The lift whose session it is: the one the athlete is on, or another done in turn with it. */
+  readonly exercise: string;
+  /** On the ladder of that lift; false for what is done in turn with it, as a fast day is. */
+  readonly onLadder: boolean;
   readonly day: Day;
   readonly minute: number;
   readonly block: Block;
@@ -71,12 +75,15 @@ export type ProposedWeek = {
 };
 
 /** Where an athlete would stand in a week if every session before it is done as planned. */
-export type OutlookWeek = Pick<ProposedSession, "block" | "sets" | "loadKg" | "reserve"> & {
+export type OutlookWeek = Pick<
+  ProposedSession,
+  "exercise" | "block" | "sets" | "loadKg" | "reserve"
+> & {
   readonly monday: Day;
 };
 
 export type ProposedLine = ProposedWeek & {
-  /** Four weeks from the proposed one; empty when nothing is proposed, without the weeks in which nothing is. */
+  /** Four weeks from the proposed one, of each lift done in turn by itself; empty when nothing is proposed, without the weeks in which nothing is. */
   readonly outlook: readonly OutlookWeek[];
 };
 

@@ -5,6 +5,8 @@ import { plateChange } from "./plate-change";
 /** One athlete's main lift in one room on one day. */
 export type Lift = {
   readonly athlete: string;
+  /** What is lifted alike: a bar on the hooks of a squat is not one on the floor. */
+  readonly lift: string;
   readonly loadKg: number;
   readonly barKg: number;
   /** kg of each plate on one side, heaviest first. */
@@ -38,12 +40,12 @@ export type RackPlan = {
 /**
  * Shares bars among a session's lifters: lightest to heaviest, cut into one run of neighbours for each
  * rack, every cut tried. Of the shares that fit the time the one with the fewest plate moves is taken,
- * of equal ones the one that ends soonest. Different bars never share a rack.
+ * of equal ones the one that ends soonest. Different bars and different lifts never share a rack.
  *
  * @param racks racks that the room has
  * @param minutesASet one set with its change of plates and the walk to the bar
  * @param minutesOfRoom minutes the room is free for the main lift
- * @returns Refuses `racks-impossible`, `racks-too-few` (more kinds of bar than racks) and
+ * @returns Refuses `racks-impossible`, `racks-too-few` (more kinds of bar and lift than racks) and
  * `room-too-short` (facts `minutes` needed at best, `minutesOfRoom`)
  */
 export function rackPlan(
@@ -56,10 +58,13 @@ export function rackPlan(
     return refuse("racks-impossible", { racks });
   }
   const order = [...lifts].sort(
-    (a, b) => a.barKg - b.barKg || a.loadKg - b.loadKg || (a.athlete < b.athlete ? -1 : 1),
+    (a, b) =>
+      (kindOf(a) === kindOf(b) ? 0 : kindOf(a) < kindOf(b) ? -1 : 1) ||
+      a.loadKg - b.loadKg ||
+      (a.athlete < b.athlete ? -1 : 1),
   );
   if (order.length === 0) return accept({ racks: [], moves: 0, minutes: 0 });
-  const bars = new Set(order.map(({ barKg }) => barKg)).size;
+  const bars = kindsOf(order);
   if (bars > racks) return refuse("racks-too-few", { bars, racks });
   const cut = fewestMoves(order, racks);
   const mostSets = Math.floor(minutesOfRoom / minutesASet + 1e-9);
@@ -83,6 +88,13 @@ export function rackPlan(
     minutes: longest(shares) * minutesASet,
   });
 }
+
+/** Who may share a rack with whom: one bar and one lift. */
+export const kindOf = ({ lift, barKg }: Pick<Lift, "lift" | "barKg">): string =>
+  `${String(barKg).padStart(7, "0")} ${lift}`;
+
+/** How many bars must stand apart. */
+export const kindsOf = (lifts: readonly Lift[]): number => new Set(lifts.map(kindOf)).size;
 
 const longest = (shares: readonly RackShare[]) => Math.max(...shares.map(({ sets }) => sets));
 

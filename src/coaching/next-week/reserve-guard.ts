@@ -1,14 +1,14 @@
 import type { Block } from "../blocks/block";
 import { leastReserve } from "../blocks/next-block";
 import { chartReps, mostReps, singleFromSet } from "../blocks/repetition-load";
-import type { AthleteState } from "./athlete-state";
+import type { LiftState } from "./athlete-state";
 import type { PresentStep } from "./present-step";
 
 /**
  * The strength a step is guarded by, kg: the cautious end of the estimate, or without one what the
  * sets' own repetitions in reserve say by the repetition table. It never raises a load.
  */
-export function guardOf(state: AthleteState, step: PresentStep): number | null {
+export function guardOf(state: LiftState, step: PresentStep): number | null {
   return state.strengthLowKg ?? strengthSeen(step);
 }
 
@@ -16,20 +16,20 @@ export function guardOf(state: AthleteState, step: PresentStep): number | null {
  * The same for the repetitions told to be in reserve: whoever was seen with fewer than two left has no
  * more because a line through speeds says so, and the lesser of the two is told.
  */
-export function toldGuardOf(state: AthleteState, step: PresentStep): number | null {
+export function toldGuardOf(state: LiftState, step: PresentStep): number | null {
   const guardKg = guardOf(state, step);
   const seenKg = fewLeft(step) ? strengthSeen(step) : null;
   return seenKg === null ? guardKg : Math.min(guardKg ?? seenKg, seenKg);
 }
 
 /** What speaks against a load lifted before: a set that left more than the chart tells of does not. */
-export function guardAgainst(state: AthleteState, step: PresentStep): number | null {
+export function guardAgainst(state: LiftState, step: PresentStep): number | null {
   const isPastChart = step.block.reps + (step.plannedReserve ?? 0) > chartReps;
   return state.strengthLowKg ?? (isPastChart ? null : strengthSeen(step));
 }
 
 /** What left fewer than two is not gone on from because an estimate says more; without one it guards itself. */
-export function seenLessThanEstimated(state: AthleteState, step: PresentStep): boolean {
+export function seenLessThanEstimated(state: LiftState, step: PresentStep): boolean {
   return state.strengthLowKg !== null && fewLeft(step);
 }
 

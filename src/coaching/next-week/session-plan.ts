@@ -1,15 +1,12 @@
 import type { Block } from "../blocks/block";
 import type { AthleteState } from "./athlete-state";
 import { type Exercise, exerciseList, type Missing } from "./exercise-list";
-import type { InTurn } from "./in-turn";
-import { isSquat } from "./is-squat";
 import type { JumpSets } from "./jump-sets";
 
 /** Why an exercise is not the usual one. */
 export type SwapReason =
   | "not-available"
   | "no-rack"
-  | "in-turn"
   | "no-plate"
   | "limb"
   | "sore"
@@ -47,19 +44,12 @@ export type SessionGiven = {
   readonly missing?: readonly Missing[];
   /** Names from the exercise list for which the gym has no plates. */
   readonly noPlates?: readonly string[];
-  /** What is done in place of the lift in its turn. */
-  readonly inTurn?: Pick<InTurn, "exercise" | "loadKg"> | null;
   /** Load an assistance exercise was last done with, kg. */
   readonly lastLoad?: (exercise: string) => number | null;
 };
 
 /** An alternative and the reason for it. */
-type Swap = {
-  readonly reason: SwapReason;
-  readonly instead: string;
-  /** kg, of what is done in turn. */
-  readonly loadKg?: number;
-};
+type Swap = { readonly reason: SwapReason; readonly instead: string };
 
 const markerReps = 3;
 /** Assistance: two short sets, one in race weeks and on sore days (common practice, no source). */
@@ -104,8 +94,9 @@ export function sessionPlan(given: SessionGiven): readonly SessionItem[] {
       reps: out ? 0 : reps,
       loadKg: onBar
         ? given.loadKg
-        : (swap?.loadKg ??
-          (main || usual.kind === "assistance" ? (given.lastLoad?.(exercise) ?? null) : null)),
+        : main || usual.kind === "assistance"
+          ? (given.lastLoad?.(exercise) ?? null)
+          : null,
       contacts: out ? 0 : usual.contacts * sets * reps,
       insteadOf: swap === null ? null : main ? given.lift : usual.name,
       reason: swap?.reason ?? null,
@@ -131,14 +122,7 @@ function swapOf(usual: Exercise, given: SessionGiven, eased: SwapReason | null):
   if (given.notAvailable.includes(usual.name)) {
     return { reason: "not-available", instead: usual.instead };
   }
-  const { missing = [], inTurn } = given;
-  if (usual.kind === "main lift" && inTurn) {
-    const { exercise, loadKg } = inTurn;
-    // A limb comes before whatever is loaded next; not every lift needs a rack.
-    const isDone = missing.every((what) => what === "rack" && !isSquat(exercise));
-    if (isDone) return { reason: "in-turn", instead: exercise, loadKg };
-  }
-  for (const what of missing) {
+  for (const what of given.missing ?? []) {
     const instead = usual.without[what];
     if (instead !== undefined) return { reason: what === "rack" ? "no-rack" : "limb", instead };
   }

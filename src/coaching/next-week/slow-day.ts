@@ -1,6 +1,6 @@
 import { dropBands } from "../blocks/load-drop";
 import type { LiftingSet } from "../record/lifting-set";
-import type { AthleteState } from "./athlete-state";
+import type { LiftState } from "./athlete-state";
 import { speedOfSet, speedsTaken } from "./set-speed";
 
 /** How far a usual speed may have moved since the day was judged by it, m/s (our simulations). */
@@ -16,7 +16,7 @@ const moved = 0.02;
  */
 export function slowDay(
   session: readonly LiftingSet[],
-  usualLead: AthleteState["usualLead"],
+  usualLead: LiftState["usualLead"],
 ): boolean {
   const markers = session.filter(({ kind }) => kind === "marker");
   const first = session.filter(({ kind }) => kind === "work").slice(0, 1);

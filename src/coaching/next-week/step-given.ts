@@ -4,12 +4,12 @@ import type { StepSize } from "../blocks/step-up";
 import type { Day } from "../calendar/day";
 import type { SquadRules } from "../record/squad-rules";
 import type { WeekKind } from "../season/race-hours";
-import type { AthleteState } from "./athlete-state";
+import type { StateOnLift } from "./athlete-state";
 import type { PresentStep } from "./present-step";
 
 /** What an athlete's step for next week depends on. */
 export type StepGiven = {
-  readonly state: AthleteState;
+  readonly state: StateOnLift;
   readonly step: PresentStep;
   /** Time off the lift long enough to take something off; null otherwise. */
   readonly rest: Restart | null;

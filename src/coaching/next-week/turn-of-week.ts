@@ -1,5 +1,5 @@
 import { type Day, mondayOf, weekdayOfDay } from "../calendar/day";
-import { type InTurn, lateWeekdays } from "./in-turn";
+import { lateWeekdays } from "./in-turn";
 import type { PresentStep } from "./present-step";
 
 /** Something done in turn with others: when it was done last, and on which weekdays. */
@@ -26,17 +26,25 @@ export function turnsOfWeek(days: readonly Day[], turns: readonly Turn[]): reado
   });
 }
 
-/** What takes the place of the step on some of a week's days, by day. */
-export function inTurnOn(
-  days: readonly Day[],
-  { lastDay, sessions, inTurn }: Pick<PresentStep, "lastDay" | "sessions" | "inTurn">,
-): ReadonlyMap<Day, InTurn> {
-  const ordered = [...days].sort((a, b) => a - b);
-  const turns = turnsOfWeek(ordered, [{ lastDay, weekdays: lateWeekdays(sessions) }, ...inTurn]);
-  return new Map(
-    ordered.flatMap((day, at) => {
-      const other = inTurn[turns[at]! - 1];
-      return other ? [[day, other] as const] : [];
-    }),
+/** Whose turn a session is: a lift's, and in it its ladder's or what is done in turn with that. */
+export type LiftTurn = { readonly step: PresentStep; readonly onLadder: boolean };
+
+/** Whose turn each of a week's sessions is, by day. */
+export function turnsByDay(
+  days: readonly { readonly day: Day }[],
+  step: PresentStep,
+): ReadonlyMap<Day, LiftTurn> {
+  const turns = [step, ...step.others].flatMap((one) => [
+    { step: one, onLadder: true, done: one.sessions },
+    ...(one.inTurn.length > 0 ? [{ step: one, onLadder: false, done: one.inTurn }] : []),
+  ]);
+  const ordered = days.map(({ day }) => day).sort((a, b) => a - b);
+  const places = turnsOfWeek(
+    ordered,
+    turns.map(({ done }) => ({
+      lastDay: done[done.length - 1]!.day,
+      weekdays: lateWeekdays(done),
+    })),
   );
+  return new Map(ordered.map((day, at) => [day, turns[places[at]!]!]));
 }

@@ -2,12 +2,14 @@ import { type WhoMay, whoMay } from "../availability/who-may";
 import { usualBarKg } from "../blocks/usual-bar";
 import type { Day } from "../calendar/day";
 import { racesOf } from "../diary/races-of";
+import type { LiftingSet } from "../record/lifting-set";
 import { nameKey } from "../record/name-key";
 import type { Race } from "../record/race";
 import { type GymDays, gymDays } from "../season/gym-days";
 import { isCutForRace, type WeekKind, weekKind } from "../season/race-hours";
 import { raceWeekSets } from "../season/race-week-sets";
 import { mostSessions, usualSessionsAWeek } from "../season/usual-sessions-a-week";
+import { onLift } from "./athlete-state";
 import { type JumpsAlone, jumpsAlone } from "./jumps-alone";
 import { plannedForSlow } from "./planned-before-slow";
 import { type PresentStep, presentStep } from "./present-step";
@@ -45,6 +47,7 @@ export function weekFrame(given: LineGiven): WeekFrame {
   const setsOn = (sets: number, day: Day) =>
     cutOn(day) ? raceWeekSets(sets, rules.raceWeekSets) : sets;
   const mayOn = (day: Day) => whoMay(athlete, name, rows.availability, day);
+  const on = ([set]: readonly LiftingSet[]) => onLift(state, set?.exercise ?? "");
   const step = presentStep({
     sets: rows.sets,
     athlete: name,
@@ -54,8 +57,9 @@ export function weekFrame(given: LineGiven): WeekFrame {
     barKg: usualBarKg(given.unit),
     about: athlete,
     lessOn: (session, day) =>
-      whyLess(session, { day, races, rules, state, asOf, mayDo: mayOn(day).mayDo }),
-    plannedFor: plannedForSlow(given),
+      whyLess(session, { day, races, rules, state: on(session), asOf, mayDo: mayOn(day).mayDo }),
+    plannedFor: (session, atMostKg) =>
+      plannedForSlow({ ...given, state: on(session.all) })(session, atMostKg),
   });
   const mayLift = (day: Day) => mayOn(day).not === null;
   const alone = step === null ? jumpsAlone(given) : null;

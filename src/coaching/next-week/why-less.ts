@@ -5,7 +5,7 @@ import type { LiftingSet } from "../record/lifting-set";
 import type { Race } from "../record/race";
 import type { SquadRules } from "../record/squad-rules";
 import { daysSinceMarathon, isCutForRace } from "../season/race-hours";
-import type { AthleteState } from "./athlete-state";
+import type { StateOnLift } from "./athlete-state";
 import type { AskedLess } from "./reason-under-plan";
 import { saysLighter } from "./says-lighter";
 import { slowDay } from "./slow-day";
@@ -27,7 +27,7 @@ export function whyLess(
     readonly asOf: Day;
     readonly races: readonly Race[];
     readonly rules: SquadRules;
-    readonly state: Pick<AthleteState, "usualLead" | "unwellDay">;
+    readonly state: Pick<StateOnLift, "usualLead" | "unwellDay">;
     readonly mayDo: MayDoOn;
   },
 ): AskedLess {

@@ -1,11 +1,14 @@
+import { Fragment } from "preact";
 import type { WeekChange, WeekLine, WeekView } from "../../actions/messages";
-import { BarDrawing } from "../../charts/bar-drawing";
 import { LadderChart } from "../../charts/ladder-chart";
 import { fieldRefusals, mostContacts } from "../../words/field-refusals";
+import { sentence } from "../../words/pages";
 import { printedNumbers } from "../../words/printed-numbers";
 import { sentenceWords } from "../../words/reasons-figures";
 import { weekViewWords as words } from "../../words/week-view";
 import type { State } from "../state";
+import { leadSession, otherSessions } from "./lead-session";
+import { BarOfSession, IfWritten, OnTheDay } from "./session-parts";
 import type { Dispatch } from "./sidebar";
 import { TypedField } from "./typed-field";
 
@@ -29,21 +32,24 @@ export function WeekFields({
 }) {
   const change = (part: Omit<WeekChange, "athlete">) =>
     dispatch({ type: "changed", change: { athlete: line.athlete, ...part } });
-  const [first] = line.sessions;
+  const first = leadSession(line);
+  const ladders = line.ahead.filter(({ steps }) => steps.length > 1);
   const asked = changeOf(state.changes, line.athlete);
   const wished = notYetShown(asked, changeOf(state.shown, line.athlete));
   const fields = first && { ...first, ...wished };
   const leftOut = wished.leaveOut ?? line.leftOut;
   const noRack = wished.noRack ?? line.noRack;
-  const { unit, mass, withUnit, speed } = printedNumbers(numbers);
+  const { unit, mass, withUnit } = printedNumbers(numbers);
   return (
     <>
       <p class="lead">
         {first && !line.leftOut
           ? words.planned(
-              line.sessions.map(({ sets, reps, instead, loadKg, dayWords }) => ({
+              line.sessions.map(({ lift, sets, reps, instead, loadKg, dayWords }) => ({
                 day: dayWords,
-                what: `${sets}×${reps} ${instead === "" ? `at ${withUnit(loadKg)}` : instead}`,
+                what: [`${sets}×${reps}`, lift, instead === "" ? `at ${withUnit(loadKg)}` : instead]
+                  .filter(Boolean)
+                  .join(" "),
               })),
             )
           : sentenceWords(words.nothing)}
@@ -60,7 +66,12 @@ export function WeekFields({
       {first && fields && (
         <section>
           <div class="split">
-            <h2>{words.change}</h2>
+            <h2>
+              {words.change}
+              {line.sessions.some(({ lift }) => lift !== "") && (
+                <span class="soft">, {first.lift || line.exercise}</span>
+              )}
+            </h2>
             <button type="button" class="btn plain" onClick={() => change({ leaveOut: !leftOut })}>
               {leftOut ? words.takeIn : words.leaveOut}
             </button>
@@ -148,66 +159,23 @@ export function WeekFields({
               {noRack ? words.rackAgain : words.noRack}
             </button>
           </p>
-          {first.instead === "" && (
-            <p class="split">
-              <BarDrawing
-                loadKg={first.loadKg}
-                plates={first.plates}
-                words={first.platesWords}
-                numbers={numbers}
-              />
-              <span class="num">
-                <strong>{withUnit(first.loadKg)}</strong>
-                <br />
-                <span class="soft small">{first.platesWords}</span>
-              </span>
-            </p>
-          )}
+          <BarOfSession session={first} numbers={numbers} />
           <div aria-live="polite">
             <h3>{words.ifWritten}</h3>
-            <ul class="dashes">
-              {first.ifWritten.map((text) => (
-                <li key={text}>{text}</li>
-              ))}
-              {first.speedFloor !== null && <li>{words.floor(speed(first.speedFloor))}</li>}
-            </ul>
+            <IfWritten session={first} numbers={numbers} />
           </div>
         </section>
       )}
-      {first && first.bands.length > 0 && (
-        <section>
-          <table>
-            <caption>
-              {words.onTheDay}
-              <span class="soft">
-                ,{" "}
-                {first.markerKg === null ? words.firstSet : words.marker(withUnit(first.markerKg))}
-              </span>
-            </caption>
-            <thead class="off">
-              <tr>
-                <th scope="col">{words.speed}</th>
-                <th scope="col">{words.lift}</th>
-                <th scope="col">{words.change}</th>
-              </tr>
-            </thead>
-            <tbody>
-              {first.bands.map(({ speed: seen, again, lift, change: how }) => (
-                <tr key={seen}>
-                  <th scope="row">
-                    {seen}
-                    {again !== "" && <small class="soft">{again}</small>}
-                  </th>
-                  <td class="num">
-                    <strong>{lift}</strong>
-                  </td>
-                  <td class="num soft">{how}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </section>
-      )}
+      {first && <OnTheDay session={first} numbers={numbers} />}
+      {!line.leftOut &&
+        otherSessions(line).map((session) => (
+          <section key={session.day}>
+            <h2>{sentence([session.lift, session.dayWords].filter(Boolean).join(", "))}</h2>
+            <BarOfSession session={session} numbers={numbers} />
+            <IfWritten session={session} numbers={numbers} />
+            <OnTheDay session={session} numbers={numbers} />
+          </section>
+        ))}
       {line.daysSaid.length > 0 && (
         <section>
           <h2>{words.days}</h2>
@@ -218,10 +186,19 @@ export function WeekFields({
           </ul>
         </section>
       )}
-      {line.ahead.length > 1 && (
+      {ladders.length > 0 && (
         <section>
           <h2>{words.ahead}</h2>
-          <LadderChart athlete={line.athlete} steps={line.ahead} numbers={numbers} />
+          {ladders.map(({ lift, steps }) => (
+            <Fragment key={lift}>
+              {ladders.length > 1 && <p class="soft small">{sentence(lift)}</p>}
+              <LadderChart
+                athlete={ladders.length > 1 ? `${line.athlete}, ${lift}` : line.athlete}
+                steps={steps}
+                numbers={numbers}
+              />
+            </Fragment>
+          ))}
         </section>
       )}
       <p class="act">

@@ -4,6 +4,7 @@ import { type PrintedNumbers, printedNumbers } from "../../words/printed-numbers
 import { weekViewWords as words } from "../../words/week-view";
 import type { State } from "../state";
 import { Cautions } from "./cautions";
+import { leadSession } from "./lead-session";
 import type { Dispatch } from "./sidebar";
 import { Word } from "./words";
 
@@ -165,10 +166,10 @@ function Line({
   readonly numbers: PrintedNumbers;
   readonly dispatch: Dispatch;
 }) {
-  const [first] = line.sessions;
-  // The figures of the row are the first session's: one a step on is told beside its day.
-  const what = ({ sets, reps, loadKg, instead }: WeekSession) =>
-    `${sets}×${reps} ${instead === "" ? mass(loadKg) : instead}`;
+  const first = leadSession(line);
+  // The figures of the row are the lift's first session's: another lift, or one a step on, is told beside its day.
+  const what = ({ lift, sets, reps, loadKg, instead }: WeekSession) =>
+    [`${sets}×${reps}`, lift, instead === "" ? mass(loadKg) : instead].filter(Boolean).join(" ");
   const later = line.sessions.flatMap((one) =>
     line.leftOut || what(one) === what(first!) ? [] : [`${one.dayWords.slice(0, 3)} ${what(one)}`],
   );

@@ -22,7 +22,7 @@ test("a log long enough to be read in place has its next week, and the weeks ahe
   expect(lines.map(({ athlete }) => athlete)).toEqual(names);
   for (const { sessions, ahead } of lines) {
     expect(sessions[0]).toMatchObject({ block: "5×3", loadKg: 62.5 });
-    expect(ahead.map(({ block, loadKg }) => `${block} ${loadKg}`)).toEqual([
+    expect(ahead[0]!.steps.map(({ block, loadKg }) => `${block} ${loadKg}`)).toEqual([
       "5×3 62.5",
       "5×3 62.5",
       "5×3 62.5",

@@ -57,7 +57,7 @@ test("in a gym of pounds a step is 5 lb, and the reason names the load that stan
   // 155 lb are 70.31 kg, 160 are 72.57.
   expect(line.sessions[0]!.loadKg).toBeCloseTo(kgFromPounds(160), 6);
   expect(line.why[0]).toBe("Moved well, volume done, speed held: a step on, 155 to 160 lb.");
-  expect(line.ahead[0]).toMatchObject({ block: "5×3", loadKg: 72.57 });
+  expect(line.ahead[0]!.steps[0]).toMatchObject({ block: "5×3", loadKg: 72.57 });
   expect(line.sessions[0]!.markerKg).toBe(52.16);
 });
 

@@ -1,4 +1,4 @@
-import type { AthleteState } from "../../../src/coaching/next-week/athlete-state";
+import type { StateOnLift } from "../../../src/coaching/next-week/athlete-state";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
 import type { Plate } from "../../../src/coaching/record/plate";
 import type { SquadRows } from "../../../src/coaching/record/squad-rows";
@@ -8,7 +8,7 @@ import { athlete, day, plates, race, session, squadRows, state } from "./written
 
 const name = "Joss Whitterby";
 const monday = day("2026-05-11");
-const line = (over: Partial<AthleteState> = {}, rows: Partial<SquadRows> = {}) =>
+const line = (over: Partial<StateOnLift> = {}, rows: Partial<SquadRows> = {}) =>
   proposeLine({
     athlete: athlete(name),
     name,

@@ -4,6 +4,7 @@ import { type Lift, rackPlan } from "../../../src/coaching/next-week/rack-plan";
 
 const lift = (athlete: string, loadKg: number, plates: number[], sets = 3, barKg = 20): Lift => ({
   athlete,
+  lift: "squat",
   loadKg,
   barKg,
   plates,
@@ -55,6 +56,16 @@ test("a room that is free too briefly says what it needs; two kinds of bar need 
   expect(rackPlan([...two, light], 1, 3, 60)).toMatchObject({ refusal: { code: "racks-too-few" } });
   expect(rackPlan(two, 0, 3, 60)).toMatchObject({ refusal: { code: "racks-impossible" } });
   expect(planned([], 2, 3, 60)).toEqual({ racks: [], moves: 0, minutes: 0 });
+});
+
+test("a squat and a deadlift share no rack, whatever their bars", () => {
+  const squat = lift("Kofi Anstruther", 80, [20, 10]);
+  const pull = { ...lift("Wren Castellow", 80, [20, 10]), lift: "deadlift" };
+  expect(planned([squat, pull], 2, 3, 60).racks.map(({ turns }) => turns.length)).toEqual([1, 1]);
+  expect(planned([squat, { ...pull, lift: "squat" }], 2, 3, 60).racks).toHaveLength(1);
+  expect(rackPlan([squat, pull], 1, 3, 60)).toMatchObject({
+    refusal: { code: "racks-too-few", facts: { bars: 2, racks: 1 } },
+  });
 });
 
 const side = fc

@@ -1,6 +1,6 @@
 import type { Block } from "../../../src/coaching/blocks/block";
 import { type Day, dayFromIso } from "../../../src/coaching/calendar/day";
-import type { AthleteState } from "../../../src/coaching/next-week/athlete-state";
+import type { LiftState, StateOnLift } from "../../../src/coaching/next-week/athlete-state";
 import type { StepRows } from "../../../src/coaching/next-week/present-step";
 import type { Athlete } from "../../../src/coaching/record/athlete";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
@@ -126,24 +126,31 @@ export const squadRows = (over: Partial<SquadRows>): SquadRows => ({
   ...over,
 });
 
-export const state = (name: string, over: Partial<AthleteState> = {}): AthleteState => ({
-  athlete: name,
-  word: "holding",
-  sinceDay: null,
-  lastWord: "as usual",
-  heldSpeed: true,
-  usualSpeed: () => null,
-  usualLead: () => null,
-  strengthLowKg: null,
-  jumpWord: null,
-  lastStackKg: [],
-  lastJumpCm: null,
-  movementKept: true,
-  soreness: null,
-  unwellDay: null,
-  absences: [],
-  ...over,
-});
+/** What is known of an athlete; of every lift the same, unless it is said of each. */
+export const state = (name: string, over: Partial<StateOnLift> = {}): StateOnLift => {
+  const ofLift: LiftState = {
+    heldSpeed: over.heldSpeed === undefined ? true : over.heldSpeed,
+    usualSpeed: over.usualSpeed ?? (() => null),
+    usualLead: over.usualLead ?? (() => null),
+    strengthLowKg: over.strengthLowKg ?? null,
+  };
+  return {
+    athlete: name,
+    word: "holding",
+    sinceDay: null,
+    lastWord: "as usual",
+    ...ofLift,
+    ofLift: () => ofLift,
+    jumpWord: null,
+    lastStackKg: [],
+    lastJumpCm: null,
+    movementKept: true,
+    soreness: null,
+    unwellDay: null,
+    absences: [],
+    ...over,
+  };
+};
 
 /** Repetitions of all sets together. */
 export const inAll = ({ sets, reps }: Block): number => sets * reps;

@@ -1,0 +1,73 @@
+import { speedOnLine } from "../coaching/bar-speed/expected-speed";
+import { latestRows, lineRows, squadLines } from "../coaching/bar-speed/squad-lines";
+import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
+import { strengthEstimate } from "../coaching/bar-speed/strength-estimate";
+import { mondayOf } from "../coaching/calendar/day";
+import { settingInUse } from "../coaching/hold/setting-in-use";
+import type { LiftState } from "../coaching/next-week/athlete-state";
+import { usualLeads } from "../coaching/next-week/usual-lead";
+import { athleteNamed } from "../coaching/record/athlete-named";
+import { exerciseKey } from "../coaching/record/exercise-key";
+import type { LiftingSet } from "../coaching/record/lifting-set";
+import { remembered } from "../coaching/series/remembered";
+import { squadIndex } from "../coaching/series/squad-index";
+import type { StateOfSquad } from "./state-of-squad";
+
+/**
+ * What is known of any athlete's lifts, each from its own rows: the measures asked once for the squad.
+ *
+ * @param setsOf an athlete's sets up to the day the squad is asked about
+ */
+export function liftStates(
+  { read, index, hold, asOf }: StateOfSquad,
+  setsOf: (athlete: string) => readonly LiftingSet[],
+): (athlete: string) => (exercise: string) => LiftState {
+  const { rows } = read;
+  const lines = remembered((key: string) => {
+    const [lift = "", upTo = ""] = key.split("\n");
+    const day = Number(upTo);
+    const known = day === asOf ? index : squadIndex({ sets: rows.sets }, day);
+    return squadLines({ index: known, exercise: lift });
+  });
+  const sets = remembered((lift: string) => squadSetToSet({ index, exercise: lift }));
+  return (athlete) => {
+    const { baseline } = hold.of(athlete);
+    const about = athleteNamed(rows.athletes, athlete);
+    // A novice rises: the baseline's speed would never bite. All others are held to their baseline.
+    const baselineDay = about?.experience === "novice" || baseline.to === null ? asOf : baseline.to;
+    return remembered((exercise: string): LiftState => {
+      // Whether its speeds were taken or not: no other lift's speeds speak of it.
+      const lift = exerciseKey(exercise);
+      const recent = lines(`${lift}\n${asOf}`)(athlete);
+      const all = index.of(athlete)?.lifts.get(lift) ?? [];
+      const setting = settingInUse(all, baselineDay);
+      const usual = setting === undefined ? null : lines(`${lift}\n${baselineDay}`)(athlete);
+      const ofBaseline = usual?.ok === true ? usual.value : null;
+      const line = ofBaseline ?? (recent.ok ? recent.value : null);
+      const lifted = setting === undefined ? latestRows(all) : lineRows(all, setting);
+      const leadOn = usualLeads(lifted);
+      const session = sets(lift)(athlete);
+      const strength = recent.ok ? strengthEstimate(recent.value, rows.rules.minimumSpeed) : null;
+      // A session without a device is the last one, too: speeds of an earlier one do not speak of it.
+      const isSince = (day: number) =>
+        setsOf(athlete).some((set) => set.day > day && exerciseKey(set.exercise) === lift);
+      return {
+        heldSpeed:
+          !session.ok || session.value.word === "too few rows" || isSince(session.value.day)
+            ? null
+            : session.value.word !== "slower than usual",
+        usualSpeed: (loadKg) => (line ? speedOnLine(line, loadKg).speed : null),
+        usualLead: (kind, loadKg, on) => {
+          // Judged as its card was, by the weeks before: a line with the slow day in it hides it.
+          const then =
+            on !== undefined && (ofBaseline === null || on <= baselineDay)
+              ? lines(`${lift}\n${mondayOf(on) - 1}`)(athlete)
+              : null;
+          const known = then?.ok === true ? then.value : line;
+          return known ? leadOn(known, kind, loadKg) : null;
+        },
+        strengthLowKg: strength?.ok === true ? strength.value.low : null,
+      };
+    });
+  };
+}

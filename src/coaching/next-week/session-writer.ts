@@ -1,0 +1,42 @@
+import type { Day } from "../calendar/day";
+import type { DayChoice } from "../season/gym-days";
+import type { LiftPlan, Wanted } from "./lift-plan";
+import { type SessionsGiven, sessionProposer } from "./propose-session";
+import type { ProposedSession } from "./proposed-line";
+import { toldGuardOf } from "./reserve-guard";
+
+/** What one lift's sessions of a week depend on besides its plan. */
+export type WriterGiven = Omit<
+  SessionsGiven,
+  "state" | "step" | "size" | "toldGuardKg" | "setsOf" | "bar"
+> & {
+  readonly wanted: Wanted;
+  /** Days of the lift's own ladder in the week. */
+  readonly ladderDays: readonly Day[];
+  /** So many sets, or fewer on a day that an A race has cut. */
+  readonly setsOn: (sets: number, day: Day) => number;
+};
+
+/** Writes the sessions of one lift's week: a step of its ladder for each of the ladder's days, and what is done in turn with them on the others. */
+export function sessionWriter(
+  plan: LiftPlan,
+  { wanted, ladderDays, setsOn, ...given }: WriterGiven,
+): (on: DayChoice) => ProposedSession {
+  const { state, step, size, bar } = plan;
+  const steps = plan.onLadder(ladderDays.length, wanted);
+  const sessionOf = sessionProposer({
+    ...given,
+    state,
+    step,
+    size,
+    bar,
+    toldGuardKg: toldGuardOf(state, step),
+    setsOf: (block, day) => given.change?.sets ?? setsOn(plan.halved(block.sets), day),
+  });
+  return (on) => {
+    const onLadder = ladderDays.includes(on.day);
+    // A day set by hand comes first and may lie after the other: steps go by day.
+    const before = ladderDays.filter((day) => day < on.day).length;
+    return sessionOf(on, onLadder ? steps[before]! : plan.inTurn(wanted), onLadder);
+  };
+}
