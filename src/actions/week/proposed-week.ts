@@ -14,6 +14,7 @@ import { namesOf } from "../squad-view";
 import { type StateOfSquad, stateOfSquad } from "../state-of-squad";
 import type { Workbook } from "../workbook";
 import { changesKept, withRemembered } from "./coach-changes";
+import { typedInTab } from "./typed-in-tab";
 
 /** A week's proposal, with the lines as proposed and a coach's changes on top. */
 export type ProposedWeek = {
@@ -43,6 +44,7 @@ export function proposedWeek(
   const stateOf = athleteStates(state);
   const { rows } = state.read;
   const rowsOf = rowsByAthlete(rows);
+  const typed = typedInTab(workbook);
   const lines = namesOf(state).map((name) => {
     const change = athleteNamed(all, name);
     const line = proposeLine({
@@ -54,6 +56,8 @@ export function proposedWeek(
       monday,
       asOf: state.asOf,
       ...(change && { change: lineChange(change) }),
+      isLeftOut: change?.leaveOut === true,
+      typed: (week) => typed(name, week),
       decided: (week) => decidedOf(athleteNamed(before[isoFromDay(week)] ?? [], name)),
     });
     return {

@@ -11,11 +11,17 @@ export const rotation: readonly Block[] = [
   { sets: 3, reps: 3 },
 ];
 
+/** Sets and repetitions of "5x5", "5 × 5" or "5*5", of the rotation or not; null for other text. */
+export function setsByReps(text: string): Block | null {
+  const parts = /^\s*(\d{1,2})\s*[x×*]\s*(\d{1,2})\s*$/i.exec(text);
+  const block = parts && { sets: Number(parts[1]), reps: Number(parts[2]) };
+  return block && block.sets > 0 && block.reps > 0 ? block : null;
+}
+
 /** "5x5", "5 × 5" or "5*5". Refuses `block-unreadable` and `block-not-in-rotation` (fact `found`). */
 export function blockFromText(text: string): Outcome<Block> {
-  const parts = /^\s*(\d{1,2})\s*[x×*]\s*(\d{1,2})\s*$/i.exec(text);
-  if (!parts) return refuse("block-unreadable", { found: text });
-  const block = { sets: Number(parts[1]), reps: Number(parts[2]) };
+  const block = setsByReps(text);
+  if (!block) return refuse("block-unreadable", { found: text });
   return rotation.some((one) => isSame(one, block))
     ? accept(block)
     : refuse("block-not-in-rotation", { found: text });

@@ -2,7 +2,7 @@ import { exerciseKey } from "../record/exercise-key";
 import type { LiftingSet } from "../record/lifting-set";
 import { remembered } from "../series/remembered";
 import type { LineGiven, ProposedSession, ProposedWeek } from "./proposed-line";
-import { guardOf } from "./reserve-guard";
+import { guardLeaving, seenGuardOf } from "./reserve-guard";
 
 /** What is lifted in a week. */
 export type Lifted = Pick<ProposedWeek, "sessions" | "step">;
@@ -24,11 +24,14 @@ export function asDone(given: LineGiven, { sessions, step }: Lifted): LineGiven 
   const steps = step === null ? [] : [step, ...step.others];
   const ofLift = remembered((lift: string) => {
     const on = state.ofLift(lift);
-    const at = steps.find((one) => exerciseKey(one.exercise) === exerciseKey(lift));
+    const isOf = ({ exercise }: { readonly exercise: string }) =>
+      exerciseKey(exercise) === exerciseKey(lift);
+    const at = steps.find(isOf);
     // What guards a step by reserves seen is not raised by loads that nobody has lifted yet.
+    const seenKg = at ? seenGuardOf(on, at) : (on.seenKg ?? null);
     return {
       ...on,
-      strengthLowKg: at ? guardOf(on, at) : on.strengthLowKg,
+      seenKg: lifted.filter(isOf).reduce(guardLeaving, seenKg),
       // Of sets that nobody has lifted yet no speed is known.
       heldSpeed: null,
     };

@@ -18,6 +18,8 @@ export type LiftState = {
   readonly usualLead: (kind: "marker" | "work", loadKg: number, on?: Day) => UsualLead | null;
   /** Cautious end of the strength estimate, kg; null when it is refused. Guards only. */
   readonly strengthLowKg: number | null;
+  /** What guards in its place in weeks counted on: what the sets' reserves said before them, kg; null where they said nothing. */
+  readonly seenKg?: number | null;
 };
 
 /** What the measures say of an athlete, as far as next week's sets depend on it. */

@@ -60,13 +60,32 @@ function firstToCome({ rows, asOf }: LineGiven): Day {
 function weekDecided({ change: _, ...given }: LineGiven, monday: Day): Lifted {
   const decided = given.decided?.(monday);
   return decided === "left out"
-    ? { sessions: [], step: null }
-    : proposeWeek({ ...given, monday, ...(decided && { change: decided }) });
+    ? nothing
+    : asTyped(proposeWeek({ ...given, monday, ...(decided && { change: decided }) }), {
+        ...given,
+        monday,
+      });
+}
+
+const nothing: Lifted = { sessions: [], step: null };
+
+/** A week's sessions as they stand in the tab, where the coach has typed over them. */
+function asTyped({ sessions, step }: ProposedWeek, { typed, monday }: LineGiven): Lifted {
+  const byHand = typed?.(monday);
+  if (byHand === undefined) return { sessions, step };
+  return {
+    step,
+    sessions: sessions.map((one, at) => {
+      const { loadKg = one.loadKg, sets = one.sets, reps = one.reps } = byHand.get(at + 1) ?? {};
+      const block = reps === one.reps ? one.block : { sets, reps };
+      return { ...one, loadKg, sets, reps, block };
+    }),
+  };
 }
 
 function weeksAhead(given: LineGiven, line: ProposedWeek): readonly OutlookWeek[] {
   let at = given;
-  let week: Lifted = line;
+  let week: Lifted = given.isLeftOut ? nothing : asTyped(line, given);
   const ahead: OutlookWeek[] = [];
   for (let count = 0; count < weeksShown; count++) {
     const { monday } = at;

@@ -98,8 +98,19 @@ export type LineGiven = {
   readonly monday: Day;
   readonly asOf: Day;
   readonly change?: LineChange;
+  /** The coach leaves the week out: it is proposed, and the weeks ahead do without it. */
+  readonly isLeftOut?: boolean;
+  /** What the coach has typed over sessions that were written, by a week's Monday and the session's place in it, from 1. */
+  readonly typed?: (monday: Day) => ReadonlyMap<number, TypedSession>;
   /** What the coach has decided of another week, by its Monday. */
   readonly decided?: (monday: Day) => LineChange | "left out" | undefined;
+};
+
+/** What stands in a session's row in place of what was written there; what is left out stands as it was. */
+export type TypedSession = {
+  readonly loadKg?: number;
+  readonly sets?: number;
+  readonly reps?: number;
 };
 
 /** A coach's own wish for a line; what is left out stays as proposed. */

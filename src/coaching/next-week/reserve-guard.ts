@@ -1,6 +1,6 @@
 import type { Block } from "../blocks/block";
 import { leastReserve } from "../blocks/next-block";
-import { chartReps, mostReps, singleFromSet } from "../blocks/repetition-load";
+import { chartReps, chartShare, mostReps, singleFromSet } from "../blocks/repetition-load";
 import type { LiftState } from "./athlete-state";
 import type { PresentStep } from "./present-step";
 
@@ -9,7 +9,21 @@ import type { PresentStep } from "./present-step";
  * sets' own repetitions in reserve say by the repetition table. It never raises a load.
  */
 export function guardOf(state: LiftState, step: PresentStep): number | null {
-  return state.strengthLowKg ?? strengthSeen(step);
+  return state.strengthLowKg ?? seenGuardOf(state, step);
+}
+
+/** What the sets' own repetitions in reserve say, kg. */
+export function seenGuardOf({ seenKg }: LiftState, step: PresentStep): number | null {
+  return seenKg === undefined ? strengthSeen(step) : seenKg;
+}
+
+/** What is seen where a coach has set more than it: the set is taken to leave the two asked for. */
+export function guardLeaving(
+  guardKg: number | null,
+  { block, loadKg }: { readonly block: Block; readonly loadKg: number },
+): number | null {
+  const share = chartShare(Math.min(chartReps, block.reps + leastReserve));
+  return leavesReserve(block, loadKg, guardKg) || !share.ok ? guardKg : loadKg / share.value;
 }
 
 /**
@@ -18,14 +32,14 @@ export function guardOf(state: LiftState, step: PresentStep): number | null {
  */
 export function toldGuardOf(state: LiftState, step: PresentStep): number | null {
   const guardKg = guardOf(state, step);
-  const seenKg = fewLeft(step) ? strengthSeen(step) : null;
+  const seenKg = fewLeft(step) ? seenGuardOf(state, step) : null;
   return seenKg === null ? guardKg : Math.min(guardKg ?? seenKg, seenKg);
 }
 
 /** What speaks against a load lifted before: a set that left more than the chart tells of does not. */
 export function guardAgainst(state: LiftState, step: PresentStep): number | null {
   const isPastChart = step.block.reps + (step.plannedReserve ?? 0) > chartReps;
-  return state.strengthLowKg ?? (isPastChart ? null : strengthSeen(step));
+  return state.strengthLowKg ?? (isPastChart ? null : seenGuardOf(state, step));
 }
 
 /** What left fewer than two is not gone on from because an estimate says more; without one it guards itself. */

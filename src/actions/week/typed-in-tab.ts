@@ -1,0 +1,56 @@
+import { setsByReps } from "../../coaching/blocks/block";
+import { type Day, isoFromDay } from "../../coaching/calendar/day";
+import type { TypedSession } from "../../coaching/next-week/proposed-line";
+import { kgFromPounds } from "../../coaching/units/mass";
+import { plausible } from "../../rows/column/quantity";
+import { numberFromText } from "../../rows/value/number-text";
+import type { Workbook } from "../workbook";
+import { lineName } from "./plan-lines";
+import { findWeekTab, readWeekTab, type WeekTab } from "./week-tab";
+import { earlierTexts, writtenKept } from "./written-before";
+
+/**
+ * What the coach has typed over loads and sets of the Next week tab, by athlete, week and session: the
+ * weeks after count on it. Of a tab that can no longer be read Next week itself tells, and text that is
+ * no load or no sets counts as nothing typed.
+ */
+export function typedInTab(
+  workbook: Workbook,
+): (athlete: string, monday: Day) => ReadonlyMap<number, TypedSession> {
+  const tab = readable(workbook);
+  if (tab === null) return () => new Map();
+  const before = writtenKept.read(workbook).value;
+  return (athlete, monday) => {
+    const typed = new Map<number, TypedSession>();
+    for (let session = 1; ; session++) {
+      const name = lineName(isoFromDay(monday), athlete, session);
+      const row = tab.rowOf.get(name);
+      if (row === undefined) return typed;
+      const own = (column: "load" | "sets") => {
+        const text = tab.text(row, tab.columnOf[column]);
+        return earlierTexts(before, name, column).includes(text) ? "" : text;
+      };
+      const loadKg = massFrom(own("load"), tab.unit);
+      const block = setsByReps(own("sets"));
+      if (loadKg !== null || block !== null)
+        typed.set(session, { ...(loadKg !== null && { loadKg }), ...block });
+    }
+  };
+}
+
+function readable(workbook: Workbook): WeekTab | null {
+  const tab = findWeekTab(workbook);
+  if (!tab) return null;
+  try {
+    return readWeekTab(workbook, tab);
+  } catch {
+    return null;
+  }
+}
+
+function massFrom(text: string, unit: WeekTab["unit"]): number | null {
+  const found = numberFromText(text);
+  if (found === null || found.unsure || found.thousands !== null) return null;
+  const kg = unit === "lb" ? kgFromPounds(found.value) : found.value;
+  return kg > 0 && kg <= plausible.loadKg.high ? kg : null;
+}
