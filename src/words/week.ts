@@ -94,6 +94,7 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
     `The sets rose from ${kg(from)} to ${kg(to)} kg last session, and the first counts: name the warm-ups under “kind”.`,
   "sets-fell": ({ from, to }) =>
     `The sets fell from ${kg(from)} to ${kg(to)} kg last session, and the first counts: all are planned at its load.`,
+  "sets-as-ever": ({ sets }) => `${sets} sets, as there never were more in twelve weeks.`,
   "contact-long": "Drop jump lower: contact was past 0.25 s.",
   "novice-drop": "Novices drop from 20 cm or less.",
   "no-plate": ({ exercise, insteadOf }) =>

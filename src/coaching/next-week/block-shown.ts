@@ -13,8 +13,10 @@ export type BlockShown = {
   readonly since: number;
   /** Sessions whose few sets are by plan: they do not say which block of the rotation it is. */
   readonly isFew: (at: number) => boolean;
-  /** Of so many planned sets those asked for: four, where four are done time and again. */
+  /** Of so many planned sets those asked for of the last session: four, where four are done time and again. */
   readonly setsAsked: (sets: number) => number;
+  /** Four, where no session of the last twelve weeks had more and several had as many; no limit otherwise. */
+  readonly mostSets: number;
 };
 
 /**
@@ -46,12 +48,14 @@ export function blockShown(
   while (since > 0 && sameStep(since - 1)) since--;
   // Four sets time and again are what is asked for, not five with one missed.
   const isUsual = isBetween(last) && sessions[end - 1]?.sets === last.sets;
+  const mostSets = foursAreMost(sessions) ? fourSets : Number.POSITIVE_INFINITY;
   return {
     block,
     like,
     since,
     isFew,
-    setsAsked: (sets) => (isUsual ? Math.min(sets, last.sets) : sets),
+    setsAsked: (sets) => Math.min(sets, isUsual ? last.sets : mostSets),
+    mostSets,
   };
 }
 
@@ -68,7 +72,18 @@ export function fewByPlan(
 }
 
 /** Four sets lie between the blocks: those before at the same load show whether of three or of five. */
-const isBetween = ({ sets }: LiftSession) => sets === 4;
+const isBetween = ({ sets }: LiftSession) => sets === fourSets;
+const fourSets = 4;
+/** So many sessions of four say that a coach asks for no fifth, over so many days (common practice, no source). */
+const timesFour = 4;
+const foursDays = 84;
+
+/** Whether four sets are what a coach asks for where the rotation has five. */
+function foursAreMost(sessions: readonly LiftSession[]): boolean {
+  const last = sessions[sessions.length - 1]!;
+  const late = sessions.filter(({ day }) => day > last.day - foursDays);
+  return late.every(({ sets }) => sets <= fourSets) && late.filter(isBetween).length >= timesFour;
+}
 
 /** Half the sets of the first week after time off are of the block before it: the last session of that, else the one given. */
 function beforeHalved(sessions: readonly LiftSession[], at: number, sessionsAWeek: number): number {

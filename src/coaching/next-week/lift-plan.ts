@@ -1,4 +1,5 @@
 import type { WhoMay } from "../availability/who-may";
+import type { Block } from "../blocks/block";
 import { fineStep } from "../blocks/gym-step";
 import { halfSetsOf, type Restart, restartAfter } from "../blocks/restart";
 import type { StepSize } from "../blocks/step-up";
@@ -42,8 +43,8 @@ export type LiftPlan = {
   readonly easedNow: boolean;
   /** A load as this gym's plates make it. */
   readonly bar: (kg: number) => BarLoad;
-  /** Sets of a block, half of them where the step asks for it. */
-  readonly halved: (sets: number) => number;
+  /** Sets of a block: no more than the coach asks for time and again, half of them where the step asks for it. */
+  readonly setsOf: (block: Block, wanted: Wanted) => number;
   /** So many sessions of its ladder, from the step or from what the coach wants of it. */
   readonly onLadder: (count: number, wanted: Wanted) => readonly SessionStep[];
   /** The session done in turn with the ladder's, as last time. */
@@ -103,7 +104,10 @@ export function liftPlan(
     rest,
     easedNow,
     bar,
-    halved: (sets) => (planned.halfSets ? halfSetsOf(sets) : sets),
+    setsOf: (block, wanted) => {
+      const sets = wanted.block ? block.sets : Math.min(block.sets, present.mostSets);
+      return planned.halfSets ? halfSetsOf(sets) : sets;
+    },
     onLadder: (count, { block, loadKg }) =>
       sessionSteps({
         ...size,

@@ -60,7 +60,13 @@ export function turnReasons(
   const facts = { day, exercise, sets, reps, kg: loadKg };
   if (onLadder) {
     const { planned, bar, dropped, readAs } = plan;
-    const of = [...planned.reasons, ...bar(planned.loadKg).reasons, ...dropped, ...readAs];
+    const of = [
+      ...planned.reasons,
+      ...bar(planned.loadKg).reasons,
+      ...dropped,
+      ...readAs,
+      ...fewerSetsReasons(plan),
+    ];
     return [{ code: "in-turn", facts, of }];
   }
   const { inTurn } = plan.step;
@@ -69,6 +75,12 @@ export function turnReasons(
     loadKg === lastKg ? "as-last-time" : plan.easedNow || loadKg < lastKg ? "eased-as-lift" : null;
   return [{ code: "in-turn", facts, of: how === null ? [] : [{ code: how, facts: {} }] }];
 }
+
+/** Fewer sets than the rotation's block has, as they always were. */
+export const fewerSetsReasons = ({ planned, step }: LiftPlan): LineReason[] =>
+  planned.block.sets > step.mostSets
+    ? [{ code: "sets-as-ever", facts: { sets: step.mostSets } }]
+    : [];
 
 /** More sessions a week are written than are ever planned. */
 export const manySessionsReasons = (sessionsAWeek: number): LineReason[] =>

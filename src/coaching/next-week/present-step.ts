@@ -69,6 +69,8 @@ export type PresentStep = BarInUse & {
   readonly volumeDone: boolean | null;
   /** Sets done at its load in that session, and those of its block on that day. */
   readonly sets: { readonly done: number; readonly of: number };
+  /** No more sets than this are planned, though the rotation has more. */
+  readonly mostSets: number;
   /** Least repetitions in reserve written down in that session; null when none were. */
   readonly reserveSeen: number | null;
   /** The same of the last session at its planned load, and that load, kg. */
@@ -154,7 +156,7 @@ function stepOfLift(
   const { loadKg, liftedKg, less } = plans[plans.length - 1]!;
   let whole = sessions.length - 1;
   while (plans[whole]!.less !== null) whole--;
-  const { block, like, since, isFew, setsAsked } = blockShown(
+  const { block, like, since, isFew, setsAsked, mostSets } = blockShown(
     sessions,
     plans,
     plannedSets,
@@ -188,6 +190,7 @@ function stepOfLift(
     movedWell: last.movedWell,
     volumeDone: volumeDone(last, of, block.reps),
     sets: { done: setsAtLoad(last), of },
+    mostSets,
     reserveSeen: last.reserve,
     plannedReserve: reserveFor(last.reps, sessions[whole]!),
     reserveKg: plans[whole]!.loadKg,

@@ -17,6 +17,7 @@ import {
   contactReasons,
   cutReasons,
   dropReasons,
+  fewerSetsReasons,
   manySessionsReasons,
   newLiftReasons,
   otherwiseReasons,
@@ -125,10 +126,11 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     ),
     ...own.dropped,
     ...own.readAs,
+    ...(change.block === undefined && isOwn.includes(true) ? fewerSetsReasons(own) : []),
     ...newLiftReasons(step),
     ...(cut
       ? cutReasons(
-          planOn(cut.day).halved(cut.block.sets),
+          planOn(cut.day).setsOf(cut.block, change),
           cut,
           kind === "race week" ? null : raceNear(cut.day, races),
         )

@@ -31,7 +31,7 @@ export function sessionWriter(
     size,
     bar,
     toldGuardKg: toldGuardOf(state, step),
-    setsOf: (block, day) => given.change?.sets ?? setsOn(plan.halved(block.sets), day),
+    setsOf: (block, day) => given.change?.sets ?? setsOn(plan.setsOf(block, wanted), day),
   });
   return (on) => {
     const onLadder = ladderDays.includes(on.day);

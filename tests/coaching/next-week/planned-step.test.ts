@@ -45,6 +45,7 @@ const step = ({
   movedWell: true,
   volumeDone: true,
   sets: { done: 5, of: 5 },
+  mostSets: Number.POSITIVE_INFINITY,
   reserveSeen: null,
   plannedReserve: over.reserveSeen ?? null,
   reserveKg: over.loadKg ?? 80,
