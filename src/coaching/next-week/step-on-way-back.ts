@@ -1,6 +1,6 @@
 import type { WayBack } from "../blocks/way-back";
 import type { PlannedStep } from "./planned-step";
-import { keepingReserve, seenLessThanEstimated } from "./reserve-guard";
+import { keepingReserve, leavesReserve, seenLessThanEstimated } from "./reserve-guard";
 import { held, sameBlock } from "./same-block";
 import type { StepGiven } from "./step-given";
 
@@ -11,7 +11,10 @@ const halvedUnder = 0.85;
 export function stepOnWayBack(given: StepGiven, back: WayBack | null): PlannedStep | null {
   if (back === null) return null;
   const { state, step, guardKg, size } = given;
-  const rises = keepingReserve(step.block, back.gradeKg, guardKg, size.stepKg) > step.loadKg;
+  const whole = leavesReserve(step.block, back.gradeKg, guardKg);
+  // What the reserve allows is looked for in steps from the present load: between them plates make none.
+  const gradeKg = whole ? back.gradeKg : onSteps(step.loadKg, back.gradeKg, size.stepKg);
+  const rises = keepingReserve(step.block, gradeKg, guardKg, size.stepKg) > step.loadKg;
   if (!rises && back.gradeKg > step.loadKg) return null;
   if (step.movedWell === null) return held(given, "quality-not-recorded");
   if (!step.movedWell) return held(given, "moved-poorly");
@@ -21,5 +24,9 @@ export function stepOnWayBack(given: StepGiven, back: WayBack | null): PlannedSt
   // No grade is climbed before an A race either.
   if (rises && given.kind === "race week") return held(given, "race-week-held");
   if (rises && seenLessThanEstimated(state, step)) return held(given, "reserve-seen");
-  return sameBlock(given, back.gradeKg, { code: "grade-back", facts: { before: back.beforeKg } });
+  return sameBlock(given, gradeKg, { code: "grade-back", facts: { before: back.beforeKg } });
 }
+
+/** The last whole step from one load at or under another, kg. */
+const onSteps = (fromKg: number, toKg: number, stepKg: number) =>
+  fromKg + Math.floor((toKg - fromKg) / stepKg + 1e-9) * stepKg;

@@ -230,7 +230,22 @@ test("a guard lowers what is held, graded or restarted until two repetitions sta
       ],
     }),
   });
-  expect(grade).toMatchObject({ text: "5x5 69.5", codes: ["grade-back", "reserve-short"] });
+  // In steps from the 62.5 lifted last, the last one under it is 67.5.
+  expect(grade).toMatchObject({ text: "5x5 67.5", codes: ["grade-back", "reserve-short"] });
+});
+
+test("a grade the guard lowers is looked for in whole steps, so that it is none between two loads", () => {
+  const threes = { sets: 3, reps: 3 };
+  const sessions = [
+    { day: day("2026-04-14"), loadKg: 82.5 },
+    { day: day("2026-05-05"), loadKg: 65 },
+  ];
+  const graded = (guardKg: number) =>
+    planned({ guardKg, step: step({ block: threes, loadKg: 65, sessions }) });
+  // The grade is 74.25; 87 % of 78 kg are 67.9. In steps from 74.25 down it was 66.75, on plates 65 again.
+  expect(graded(78)).toMatchObject({ text: "3x3 67.5", codes: ["grade-back", "reserve-short"] });
+  // 87 % of 77 kg are 67: no step is left, and the ladder leads on.
+  expect(graded(77).codes).not.toContain("grade-back");
 });
 
 test("on the way back a slow day, soreness, a limit or a slip holds the grade", () => {
