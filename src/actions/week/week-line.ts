@@ -1,6 +1,7 @@
 import { blockText, rotation } from "../../coaching/blocks/block";
 import { isoFromDay } from "../../coaching/calendar/day";
 import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
+import type { OutlookWeek } from "../../coaching/next-week/proposed-line";
 import { athleteNamed } from "../../coaching/record/athlete-named";
 import { grouped } from "../../coaching/series/grouped";
 import { dayWords, weekdayWords } from "../../words/days";
@@ -68,7 +69,7 @@ export function weekLine(
     leftOut,
     noRack,
     daysSaid: line.days === null ? [] : gymDaysWords(line.days),
-    ahead: [...grouped(line.outlook, ({ exercise }) => exercise)].map(([lift, weeks]) => ({
+    ahead: laddersOf(line).map(([lift, weeks]) => ({
       lift,
       steps: weeks.map(({ monday, block, sets, loadKg }) => ({
         week: dayWords(monday),
@@ -83,6 +84,13 @@ export function weekLine(
       why: refused?.code ?? "",
     })),
   };
+}
+
+/** The weeks ahead by lift, those of the lift the athlete is on first. */
+function laddersOf({ exercise: main, outlook }: ProposedLine) {
+  const isOther = ({ exercise }: OutlookWeek) => Number(exercise !== main);
+  const ordered = [...outlook].sort((a, b) => isOther(a) - isOther(b));
+  return [...grouped(ordered, ({ exercise }) => exercise)];
 }
 
 function weekSession(

@@ -87,7 +87,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   };
   const own = liftPlan(step, lifts);
   const plans = [own, ...step.others.map((one) => liftPlan(one, lifts, asLastTime))];
-  const turns = turnsByDay(chosen, step);
+  const turns = turnsByDay(chosen, step, change.day);
   const planOn = (day: Day) => plans.find((plan) => plan.step === turns.get(day)!.step)!;
   const inWeek = plans.filter((plan) => chosen.some(({ day }) => planOn(day) === plan));
   // Who comes back lands less, too, not only lifts less.

@@ -29,22 +29,32 @@ export function turnsOfWeek(days: readonly Day[], turns: readonly Turn[]): reado
 /** Whose turn a session is: a lift's, and in it its ladder's or what is done in turn with that. */
 export type LiftTurn = { readonly step: PresentStep; readonly onLadder: boolean };
 
-/** Whose turn each of a week's sessions is, by day. */
+/**
+ * Whose turn each of a week's sessions is, by day.
+ *
+ * @param setDay the day the coach has set: the ladder's of the lift the athlete is on, where the week has it
+ */
 export function turnsByDay(
   days: readonly { readonly day: Day }[],
   step: PresentStep,
+  setDay?: Day,
 ): ReadonlyMap<Day, LiftTurn> {
   const turns = [step, ...step.others].flatMap((one) => [
     { step: one, onLadder: true, done: one.sessions },
     ...(one.inTurn.length > 0 ? [{ step: one, onLadder: false, done: one.inTurn }] : []),
   ]);
   const ordered = days.map(({ day }) => day).sort((a, b) => a - b);
-  const places = turnsOfWeek(
-    ordered,
-    turns.map(({ done }) => ({
-      lastDay: done[done.length - 1]!.day,
-      weekdays: lateWeekdays(done),
-    })),
-  );
-  return new Map(ordered.map((day, at) => [day, turns[places[at]!]!]));
+  const done = turns.map(({ done: sessions }) => ({
+    lastDay: sessions[sessions.length - 1]!.day,
+    weekdays: lateWeekdays(sessions),
+  }));
+  const usual = turnsOfWeek(ordered, done);
+  if (setDay === undefined || !usual.includes(0)) return byDay(ordered, usual, turns);
+  const others = ordered.filter((day) => day !== setDay);
+  const [own, ...rest] = done;
+  const places = turnsOfWeek(others, [{ ...own!, lastDay: setDay }, ...rest]);
+  return byDay([setDay, ...others], [0, ...places], turns);
 }
+
+const byDay = (days: readonly Day[], places: readonly number[], turns: readonly LiftTurn[]) =>
+  new Map(days.map((day, at) => [day, turns[places[at]!]!]));

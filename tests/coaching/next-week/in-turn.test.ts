@@ -162,6 +162,22 @@ test("a load or block set by hand is the lift's where the week has it, not that 
   ]);
 });
 
+test("a day the coach sets is the lift's: the other in turn keeps its own, or takes what is left", () => {
+  const moved = (weekday: number) => {
+    const { days } = weekAfter(inTurn(2), 2, { change: { day: tuesday - 1 + 14 + weekday } });
+    return [...days].sort();
+  };
+  expect(moved(4)).toEqual(["1 3x5 95 trap-bar deadlift", "4 3x5 75"]);
+  expect(moved(0)).toEqual(["0 3x5 75", "3 3x5 95 trap-bar deadlift"]);
+  // In a week that is another lift's, the day is moved and the turn stays.
+  const once = [...on(0, { loadKg: 75 }), ...on(7, deadlift), ...on(14, { loadKg: 75 })];
+  const other = weekAfter(once, 3, {
+    athlete: athlete(name, { sessionsAWeek: 1 }),
+    change: { day: tuesday + 22 },
+  });
+  expect(other.days).toEqual(["2 3x5 95 trap-bar deadlift"]);
+});
+
 test("after time off and for a race the other lift is eased as the ladder's", () => {
   const back = weekAfter(inTurn(3), 6);
   // 26 days less a rhythm of 3.5: 30 % off 75 and 95, on steps of 2.5, and half the sets.
