@@ -122,18 +122,17 @@ export function liftPlan(
           block === undefined &&
           loadKg === undefined,
       }),
-    inTurn: (wanted) => ({
-      ...easedTurn(present, {
+    inTurn: ({ block, loadKg }) => {
+      const eased = easedTurn(present, {
         loadKg: planned.loadKg,
         now: easedNow,
         marathonDay: marathonDays === null ? null : firstDay - marathonDays,
         monday,
         gradeKg: size.stepKg,
         wholeKg: usualSize.stepKg,
-      }),
-      ...wanted,
-      otherwise: null,
-    }),
+      });
+      return { block: block ?? eased.block, loadKg: loadKg ?? eased.loadKg, otherwise: null };
+    },
     dropped: droppedReasons(present, guardAgainst(state, present), rest),
     readAs: [...changingReasons(present), ...newBarReasons(present)],
   };

@@ -12,16 +12,16 @@ import type { PresentStep } from "./present-step";
 import type { ProposedSession } from "./proposed-line";
 import { leavesReserve } from "./reserve-guard";
 
-/** What stands for the main lift, and for jumps for which there are no plates. */
+/** What stands for the main lift, and for jumps for which there are no plates, each said once. */
 export function swapReasons(sessions: readonly ProposedSession[], { site }: WhoMay): LineReason[] {
-  const [first] = sessions;
-  if (!first) return [];
-  return first.items.flatMap(({ kind, exercise, insteadOf, reason }) => {
+  const told = new Map<string, LineReason>();
+  for (const { kind, exercise, insteadOf, reason } of sessions.flatMap(({ items }) => items)) {
     const facts = { exercise, insteadOf: insteadOf ?? "", site };
-    if (kind === "main lift" && reason === "no-rack") return [{ code: "no-rack", facts }];
-    if (reason === "limb") return [{ code: "limb", facts }];
-    return reason === "no-plate" ? [{ code: "no-plate", facts }] : [];
-  });
+    const isTold =
+      reason === "no-rack" ? kind === "main lift" : reason === "limb" || reason === "no-plate";
+    if (isTold) told.set(`${reason} ${insteadOf}`, { code: reason!, facts });
+  }
+  return [...told.values()];
 }
 
 /** Sets of the last session that were not all at its load: warm-ups left out, or what counts of them. */

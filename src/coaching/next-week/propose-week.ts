@@ -118,7 +118,8 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const reasons = [
     ...absent,
     ...swapReasons(sessions, who),
-    ...(isOwn.includes(true) || (inWeek[0] === own && own.easedNow)
+    ...(isOwn.includes(true) ||
+    (inWeek[0] === own && own.easedNow && own.planned.loadKg !== step.loadKg)
       ? [...own.planned.reasons, ...own.bar(change.loadKg ?? own.planned.loadKg).reasons]
       : []),
     ...sessions.flatMap((session, at) =>

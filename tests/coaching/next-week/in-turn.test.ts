@@ -329,6 +329,15 @@ test("without a rack a deadlift in turn stays, a squat in turn gives way as the 
     ]);
 });
 
+test("what stands for the lift without a rack is said wherever in the week its day is", () => {
+  const sets = [0, 7].flatMap((days) => [...on(days, deadlift), ...on(days + 2, { loadKg: 75 })]);
+  const { days, said } = weekAfter(sets, 2, { change: { noRack: true } });
+  expect(days).toEqual(["1 3x5 95 trap-bar deadlift", "3 3x5 75"]);
+  expect(said.filter((one) => /rack/.test(one))).toEqual([
+    "No rack: leg press instead of back squat, by feel, 2–3 in reserve.",
+  ]);
+});
+
 test("a session is what alone has its weekday, once a week, else what was done longest ago", () => {
   const monday = tuesday - 1;
   const turn = (lastDay: number, ...weekdays: number[]) => ({ lastDay, weekdays });
