@@ -44,7 +44,7 @@ export function proposedWeek(
   const stateOf = athleteStates(state);
   const { rows } = state.read;
   const rowsOf = rowsByAthlete(rows);
-  const typed = typedInTab(workbook);
+  const typed = typedInTab(workbook, state.read);
   const lines = namesOf(state).map((name) => {
     const change = athleteNamed(all, name);
     const line = proposeLine({

@@ -4,6 +4,7 @@ import type { TypedSession } from "../../coaching/next-week/proposed-line";
 import { kgFromPounds } from "../../coaching/units/mass";
 import { plausible } from "../../rows/column/quantity";
 import { numberFromText } from "../../rows/value/number-text";
+import type { ReadWorkbook } from "../read-workbook";
 import type { Workbook } from "../workbook";
 import { lineName } from "./plan-lines";
 import { findWeekTab, readWeekTab, type WeekTab } from "./week-tab";
@@ -13,11 +14,14 @@ import { earlierTexts, writtenKept } from "./written-before";
  * What the coach has typed over loads and sets of the Next week tab, by athlete, week and session: the
  * weeks after count on it. Of a tab that can no longer be read Next week itself tells, and text that is
  * no load or no sets counts as nothing typed.
+ *
+ * @param read the workbook as it was read for the week: its tabs are not read again
  */
 export function typedInTab(
   workbook: Workbook,
+  { cells }: Pick<ReadWorkbook, "cells">,
 ): (athlete: string, monday: Day) => ReadonlyMap<number, TypedSession> {
-  const tab = readable(workbook);
+  const tab = readable(workbook, cells);
   if (tab === null) return () => new Map();
   const before = writtenKept.read(workbook).value;
   return (athlete, monday) => {
@@ -38,11 +42,11 @@ export function typedInTab(
   };
 }
 
-function readable(workbook: Workbook): WeekTab | null {
+function readable(workbook: Workbook, cells: ReadWorkbook["cells"]): WeekTab | null {
   const tab = findWeekTab(workbook);
   if (!tab) return null;
   try {
-    return readWeekTab(workbook, tab);
+    return readWeekTab(workbook, tab, cells(tab.id));
   } catch {
     return null;
   }

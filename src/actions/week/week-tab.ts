@@ -142,9 +142,14 @@ function bringUpToDate(workbook: Workbook, tab: Tab): Tab {
 /**
  * Reads the tab. Throws a sentence when a heading is gone or a line stands twice. A heading that was
  * never written here is not gone: it came with a newer version, and its column is still to be made.
+ *
+ * @param values of the tab where they were read already
  */
-export function readWeekTab(workbook: Workbook, tab: Tab): WeekTab {
-  const values: Cells = workbook.values(tab.id);
+export function readWeekTab(
+  workbook: Workbook,
+  tab: Tab,
+  values: Cells = workbook.values(tab.id),
+): WeekTab {
   const formulas = workbook.formulas(tab.id);
   const text = (row: number, column: number) =>
     standingText(values[row - 1]?.[column - 1], formulas[row - 1]?.[column - 1] ?? "");
