@@ -24,14 +24,16 @@ export function easedTurn(
   },
 ): Pick<SessionStep, "block" | "loadKg"> {
   const { loadKg, now, marathonDay, monday, gradeKg, wholeKg } = eased;
-  const back = now ? null : wayBack(step.sessions, step.sessionsAWeek, monday, gradeKg);
+  // Also where another break followed: what was not done since the first stands as far under its load.
+  const back =
+    marathonDay === null ? wayBack(step.sessions, step.sessionsAWeek, monday, gradeKg) : null;
   const since = marathonDay ?? back?.sinceDay ?? Number.POSITIVE_INFINITY;
   const {
     sets,
     reps,
     loadKg: lastKg,
   } = step.inTurn.reduce((last, one) => (one.day < since ? one : last));
-  const share = now ? loadKg / step.loadKg : back === null ? 1 : loadKg / back.beforeKg;
+  const share = back !== null ? loadKg / back.beforeKg : now ? loadKg / step.loadKg : 1;
   return { block: { sets, reps }, loadKg: easedTo(lastKg, share, wholeKg) };
 }
 

@@ -29,7 +29,22 @@ test("on the way back a fast day is so much of what it was before as the heavy o
   expect([turn({}), turn({ loadKg: 100 })]).toEqual(["5x3 52.5", "5x3 60"]);
 });
 
-test("a break eases what was done last, a marathon what was done before it", () => {
-  expect(turn({ now: true, loadKg: 72 })).toBe("3x3 42.5");
+test("away again it is as far under what it was before the first time as the lift; a marathon eases what was done before it", () => {
+  // 72 of 100: 43.2 of 60, in whole steps 42.5.
+  expect(turn({ now: true, loadKg: 72 })).toBe("5x3 42.5");
   expect(turn({ now: true, loadKg: 72, marathonDay: day("2026-05-01") })).toBe("5x3 52.5");
+});
+
+test("a break eases what was done last where the load from before an earlier one is reached", () => {
+  const whole = { ...step, sessions: step.sessions.map((one) => ({ ...one, loadKg: 80 })) };
+  const { loadKg } = easedTurn(whole, {
+    loadKg: 72,
+    now: true,
+    marathonDay: null,
+    monday,
+    gradeKg: 2.5,
+    wholeKg: 2.5,
+  });
+  // Nine tenths of 47.5 are 42.75.
+  expect(loadKg).toBe(42.5);
 });

@@ -170,14 +170,14 @@ test("without a marker load there is no marker set", () => {
   expect(short({ markerKg: null })).toEqual(short().filter((one) => one !== "marker 1×3"));
 });
 
-test("what is done in turn needs no rack where it is no squat, and gives way to a sore limb", () => {
-  const main = (missing: NonNullable<SessionGiven["missing"]>, exercise = "trap-bar deadlift") =>
-    plan({ missing, inTurn: { exercise, loadKg: 95 } }).find(({ kind }) => kind === "main lift")!;
-  const deadlift = { exercise: "trap-bar deadlift", loadKg: 95, reason: "in-turn" };
-  expect([main([]), main(["rack"])]).toMatchObject([deadlift, deadlift]);
+test("whatever lift it is gives way to a sore limb before a missing rack, by its own name", () => {
+  const lift = "trap-bar deadlift";
+  const main = (missing: NonNullable<SessionGiven["missing"]>) =>
+    plan({ missing, lift }).find(({ kind }) => kind === "main lift")!;
+  expect(main([])).toMatchObject({ exercise: lift, insteadOf: null, reason: null });
   expect(main(["leg"])).toMatchObject({ exercise: "single-leg press, other leg", reason: "limb" });
-  expect(main(["trunk", "rack"])).toMatchObject({ exercise: "leg press", reason: "limb" });
-  expect(main(["rack"], "front squat")).toMatchObject({ exercise: "leg press", reason: "no-rack" });
+  const both = { exercise: "leg press", insteadOf: lift, reason: "limb" };
+  expect(main(["trunk", "rack"])).toMatchObject(both);
 });
 
 test("every exercise has another that stands for it, also when one thing is missing", () => {
