@@ -238,8 +238,8 @@ test("a private row of the diary gives its day and cell, not its words", () => {
 test("who has no sets yet is asked about, too; who is out by Availability is not asked twice", () => {
   const line = lineOf(jumps("injured"));
   expect(line.why.slice(0, 2)).toEqual([
-    "No work sets in the rows yet: write the first week by hand.",
     "Pain or illness was noted on 28 May (CMJ E2): ask before anything is lifted, and write in the Availability tab what is allowed.",
+    "No work sets in the rows, only jumps: no lift is proposed. At most 30 ground contacts a session.",
   ]);
   const spell = [names[0], "2026-05-21", "out"];
   const out = lineOf({

@@ -6,7 +6,7 @@ import { isStrained } from "./is-strained";
 import { jumpPlan } from "./jump-plan";
 import type { JumpsAlone } from "./jumps-alone";
 import type { LineReason } from "./line-reason";
-import { dropHeightReasons, stateReasons } from "./line-reasons";
+import { dropHeightReasons, stateReasons, unwellReasons } from "./line-reasons";
 import type { LineGiven } from "./proposed-line";
 import type { WeekFrame } from "./week-frame";
 
@@ -45,6 +45,8 @@ export function jumpsAloneReasons(
     plates: rows.plates,
   });
   return [
+    // Pain or illness is asked about before a jump is counted.
+    ...unwellReasons(state),
     { code: "only-jumps", facts: { contacts, stack: stackKg.join("+") } },
     ...(contacts === 0
       ? []
@@ -52,6 +54,6 @@ export function jumpsAloneReasons(
           ...(eased ? [{ code: "contacts-halved", facts: {} }] : []),
           ...dropHeightReasons(dropHeight(rows.jumps, name, asOf, experience, rows.plates)),
         ]),
-    ...asked,
+    ...asked.filter(({ code }) => code !== "unwell"),
   ];
 }
