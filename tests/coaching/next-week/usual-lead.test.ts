@@ -29,6 +29,20 @@ test("the usual speed of the set that decides is its mean, not its fastest repet
   expect(usual).toBeCloseTo(fastest - middle, 12);
 });
 
+test("how far a mean lies under its fastest is of the kind of set: a marker of one repetition has no such way", () => {
+  const ofWork = own.filter(({ leads }) => leads === "work");
+  const markers = ofWork.map((one) => ({
+    ...one,
+    leads: "marker" as const,
+    set: { ...one.set, repSpeeds: [one.speed] },
+  }));
+  const leadOn = usualLeads([...markers, ...ofWork]);
+  const lead = (kind: "marker" | "work") =>
+    line.intercept + line.slope * 60 + line.leads[kind].offset - leadOn(line, kind, 60).usual;
+  expect(lead("marker")).toBeCloseTo(0, 12);
+  expect(lead("work")).toBeGreaterThan(0.005);
+});
+
 test("one repetition misread slow makes no slower set the usual one", () => {
   const first = own.findIndex(({ leads }) => leads === "work");
   const misread = own.map((one, at) =>

@@ -13,11 +13,16 @@ test("an athlete's rows are that athlete's, in their order, by any spelling of t
   const spelt = of("ilka  BRANDMOOR");
   const runs = clubRuns("Wren Oldacre", day("2026-05-04"));
   const races = [race("2026-05-10", 10)];
+  const availability = ["Ilka Brandmoor", "Wren Oldacre"].map((athlete) => ({
+    ...{ row: 2, athlete, mayDo: "modified" as const, by: "", site: "", pain: null, note: "" },
+    ...{ from: day("2026-05-04"), until: null },
+  }));
   const sets = [...of("Ilka Brandmoor"), ...of("Wren Oldacre"), ...spelt];
-  const rowsOf = rowsByAthlete(squadRows({ sets, runs, races }));
+  const rowsOf = rowsByAthlete(squadRows({ sets, runs, races, availability }));
   const ilka = rowsOf(" Ilka Brandmoor");
   expect(ilka.sets).toEqual([...of("Ilka Brandmoor"), ...spelt]);
   expect(ilka.runs).toEqual([]);
+  expect(ilka.availability).toEqual(availability.slice(0, 1));
   expect(rowsOf("Wren Oldacre").runs).toEqual(runs);
   // A race may be everybody's: who runs it is asked where it matters.
   expect(ilka.races).toBe(races);
