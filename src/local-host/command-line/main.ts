@@ -4,6 +4,13 @@ import { commandLine } from "./command-line";
 /** The program as built: `dist/local/holdline.cjs`, its sample beside `dist`. */
 const dist = join(__dirname, "..");
 
+// Whoever reads the first lines alone, as `head` does, has heard enough: that is no mistake, and a
+// workbook that is served goes on.
+for (const stream of [process.stdout, process.stderr])
+  stream.on("error", (error: NodeJS.ErrnoException) => {
+    if (error.code !== "EPIPE") throw error;
+  });
+
 commandLine(process.argv.slice(2), {
   dist,
   sample: join(dist, "../sample-sheets"),

@@ -6,6 +6,17 @@ import { holdline, root } from "./run-program";
 
 const byHand = join(__dirname, "../by-hand");
 
+test("a reader who leaves after the first lines hears no complaint", async () => {
+  const child = spawn(process.execPath, [join(root, "dist/local/holdline.cjs"), "check"]);
+  child.stdout.destroy();
+  let err = "";
+  child.stderr.on("data", (part) => {
+    err += part;
+  });
+  const status = await new Promise((resolve) => child.on("close", resolve));
+  expect([status, err]).toEqual([1, expect.not.stringMatching(/EPIPE|Error/)]);
+}, 60_000);
+
 describe("squad", () => {
   test("shows the sample squad, one line an athlete, without a workbook named", async () => {
     const { status, out, err } = await holdline("squad");
