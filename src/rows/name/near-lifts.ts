@@ -13,6 +13,7 @@ const known = new Set(
 /** A slip stands in so few rows for each row of the lift that is meant. */
 const rare = 5;
 const shortest = 4;
+const longest = 80;
 
 /** A lift that may be another one's slip, at its first set. */
 export type NearLift<Set> = {
@@ -39,22 +40,42 @@ export function nearLifts<Set extends Pick<LiftingSet, "exercise">>(
     else spellings.set(set.exercise, { written: set.exercise, first: set, rows: 1 });
   }
   const lifts = [...grouped([...spellings.values()], ({ written }) => exerciseKey(written))].map(
-    ([key, all]) => ({
+    ([key, all], at) => ({
       ...all[0]!,
+      at,
       rows: all.reduce((sum, { rows }) => sum + rows, 0),
       // "Squatt" is near "squat", however the lift is called otherwise.
       keys: [...new Set([key, ...all.map(({ written }) => nameKey(written))])],
     }),
   );
-  return lifts.flatMap(({ keys, ...lift }) => {
-    const meant = lifts.find(
-      (other) =>
-        other.rows >= rare * lift.rows &&
-        other.keys.some((one) => keys.some((key) => isSlip(key, one))),
-    );
+  // Slips of one another have a shortening in common: a sheet of very many names is not read pair by pair.
+  const byShortening = new Map<string, (typeof lifts)[number][]>();
+  for (const lift of lifts)
+    for (const one of shortenings(lift.keys)) {
+      const like = byShortening.get(one);
+      if (like) like.push(lift);
+      else byShortening.set(one, [lift]);
+    }
+  return lifts.flatMap(({ keys, at, ...lift }) => {
+    const meant = shortenings(keys)
+      .flatMap((one) => byShortening.get(one)!)
+      .filter(
+        (other) =>
+          other.rows >= rare * lift.rows &&
+          other.keys.some((one) => keys.some((key) => isSlip(key, one))),
+      )
+      .sort((a, b) => a.at - b.at)[0];
     return meant ? [{ ...lift, near: meant.written, nearRows: meant.rows }] : [];
   });
 }
+
+/** Each key without its spaces, whole and with every letter left out in turn; a text too long for a lift is no slip. */
+const shortenings = (keys: readonly string[]) =>
+  keys.flatMap((key) => {
+    const whole = joined(key);
+    if (whole.length > longest) return [];
+    return [whole, ...Array.from(whole, (_, at) => whole.slice(0, at) + whole.slice(at + 1))];
+  });
 
 function isSlip(written: string, meant: string): boolean {
   if (joined(written) === joined(meant)) return written !== meant;

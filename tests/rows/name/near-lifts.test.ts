@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { nearLifts } from "../../../src/rows/name/near-lifts";
 
 /** So many rows of each exercise, in order. */
@@ -48,4 +49,38 @@ test("all spellings of a lift count together, on either side", () => {
   expect(asked({ "back squat": 8, Squats: 7, "black squat": 2, "Black Squat": 1 })).toEqual([
     "black squat 3 back squat 15",
   ]);
+});
+
+test("among many lifts one is asked about just where it would be beside one of them alone, the first in the rows", () => {
+  const word = fc.string({ unit: fc.constantFrom("a", "b"), minLength: 4, maxLength: 6 });
+  const lift = fc.tuple(word, fc.constantFrom(" squat", " row")).map((one) => one.join(""));
+  fc.assert(
+    fc.property(
+      fc.uniqueArray(fc.tuple(lift, fc.constantFrom(1, 6)), {
+        maxLength: 12,
+        selector: ([name]) => name,
+      }),
+      (all) => {
+        const counts = Object.fromEntries(all);
+        const pairs = all.map(
+          ([name]) =>
+            all.flatMap(([other]) =>
+              name === other
+                ? []
+                : asked({ [name]: counts[name]!, [other]: counts[other]! }).filter((said) =>
+                    said.startsWith(`${name} ${counts[name]} `),
+                  ),
+            )[0] ?? [],
+        );
+        // Two spellings of one lift count together, which a pair does not know.
+        fc.pre(new Set(all.map(([name]) => name.replace(/[ -]/g, ""))).size === all.length);
+        expect(asked(counts)).toEqual(pairs.flat());
+      },
+    ),
+  );
+});
+
+test("a text too long for a lift is no slip of another", () => {
+  const long = "goblet squat with a long pause ".repeat(3).trim();
+  expect(asked({ [`${long} now`]: 15, [`${long} nov`]: 3 })).toEqual([]);
 });
