@@ -7,7 +7,7 @@ import { numberFromText } from "../../rows/value/number-text";
 import type { ReadWorkbook } from "../read-workbook";
 import type { Workbook } from "../workbook";
 import { lineName } from "./plan-lines";
-import { findWeekTab, readWeekTab, type WeekTab } from "./week-tab";
+import { findWeekTab, readWeekTab, UnreadWeekTab, type WeekTab } from "./week-tab";
 import { earlierTexts, writtenKept } from "./written-before";
 
 /**
@@ -47,8 +47,10 @@ function readable(workbook: Workbook, cells: ReadWorkbook["cells"]): WeekTab | n
   if (!tab) return null;
   try {
     return readWeekTab(workbook, tab, cells(tab.id));
-  } catch {
-    return null;
+  } catch (error) {
+    // Anything else, as cells that came only in part, is no word of what was typed.
+    if (error instanceof UnreadWeekTab) return null;
+    throw error;
   }
 }
 

@@ -36,6 +36,9 @@ export type WeekTab = {
   readonly filled: (row: number) => readonly number[];
 };
 
+/** Says why a tab that bears our name cannot be read as ours. */
+export class UnreadWeekTab extends Error {}
+
 const headingRow = 4;
 const massColumns = ["marker", "load", "plates"] as const;
 /**
@@ -140,7 +143,7 @@ function bringUpToDate(workbook: Workbook, tab: Tab): Tab {
 }
 
 /**
- * Reads the tab. Throws a sentence when a heading is gone or a line stands twice. A heading that was
+ * Reads the tab. Throws `UnreadWeekTab` with a sentence when a heading is gone or a line stands twice. A heading that was
  * never written here is not gone: it came with a newer version, and its column is still to be made.
  *
  * @param values of the tab where they were read already
@@ -171,7 +174,7 @@ export function readWeekTab(
   );
   const missing = absent.filter((column) => !coming.includes(column));
   if (missing.length > 0)
-    throw new Error(
+    throw new UnreadWeekTab(
       notOurTabWords(
         tab.name,
         missing.map((column) => headingIn(column, unit)),
@@ -186,7 +189,7 @@ export function readWeekTab(
     const name = text(row, columnOf.line);
     if (name === "") continue;
     const other = rowOf.get(name);
-    if (other !== undefined) throw new Error(lineTwiceWords(tab.name, name, [other, row]));
+    if (other !== undefined) throw new UnreadWeekTab(lineTwiceWords(tab.name, name, [other, row]));
     rowOf.set(name, row);
   }
   const width = Math.max(...values.map((row) => row.length));
