@@ -7,11 +7,11 @@ import { boxJumps, lastJump } from "../coaching/jumps/box-jump";
 import { squadJumpTrend } from "../coaching/jumps/squad-jump-trend";
 import type { AthleteState } from "../coaching/next-week/athlete-state";
 import { keepsMovement } from "../coaching/next-week/keeps-movement";
+import { liftStates } from "../coaching/next-week/lift-states";
 import { nameKey } from "../coaching/record/name-key";
 import { grouped } from "../coaching/series/grouped";
 import { remembered } from "../coaching/series/remembered";
 import { gymDays } from "../coaching/series/season-start";
-import { liftStates } from "./lift-states";
 import { standingWords } from "./standing-words";
 import type { StateOfSquad } from "./state-of-squad";
 import { writtenWords } from "./written-words";
@@ -29,7 +29,7 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
     (set) => nameKey(set.athlete),
   );
   const setsOf = (athlete: string) => done.get(nameKey(athlete)) ?? [];
-  const ofLift = liftStates(state, setsOf);
+  const ofLift = liftStates({ rows, index, hold }, setsOf);
   const spells = grouped(rows.availability, (spell) => nameKey(spell.athlete));
   const written = writtenWords(state);
   const standing = standingWords(state);

@@ -5,7 +5,7 @@ import type { RowIssueCode } from "../words/row-issues";
 const many = 6;
 
 /** Kinds that say nothing of a heading, however often they stand under it: their cells are read as it says. */
-const underRightHeading: ReadonlySet<string> = new Set<RowIssueCode | "set-far-off">([
+const underRightHeading: ReadonlySet<string> = new Set<RowIssueCode | "set-far-off" | "lift-near">([
   "doubled-row",
   "athlete-twice",
   "plate-twice",
@@ -22,7 +22,10 @@ const underRightHeading: ReadonlySet<string> = new Set<RowIssueCode | "set-far-o
   "no-figure",
   "row-unread",
   "race-without-runner",
+  "words-alone",
+  "state-undated",
   "set-far-off",
+  "lift-near",
 ]);
 
 /** Problems of one kind in one column of a tab; the first stands for all of them where they are many. */

@@ -40,7 +40,8 @@ test("other columns, kinds and tabs are not mixed, and all keep their order", ()
 test("many rows typed twice are gathered, and their heading is not doubted as one over wrong figures is", () => {
   const doubts = (problems: readonly RowProblem[]) =>
     likeProblems(problems).map(({ headingInDoubt }) => headingInDoubt);
-  expect(doubts(down("A", 6, "doubled-row"))).toEqual([false]);
+  for (const kind of ["doubled-row", "words-alone", "state-undated", "lift-near"])
+    expect([kind, doubts(down("A", 6, kind))]).toEqual([kind, [false]]);
   expect(doubts(down("D", 6, "not-a-number"))).toEqual([true]);
   expect(doubts([at("D2")])).toEqual([false]);
 });

@@ -1,6 +1,10 @@
-import { isSquat } from "../../coaching/next-week/is-squat";
-import { kindsOf, type Lift, type RackPlan, rackPlan } from "../../coaching/next-week/rack-plan";
-import { exerciseKey } from "../../coaching/record/exercise-key";
+import {
+  kindsOf,
+  type Lift,
+  liftedAlike,
+  type RackPlan,
+  rackPlan,
+} from "../../coaching/next-week/rack-plan";
 import type { SquadRules } from "../../coaching/record/squad-rules";
 import { refusalSentence } from "../../words/refusals";
 import type { PrintedSession } from "./printable-week";
@@ -15,7 +19,7 @@ export type RoomPlan = { readonly plan: RackPlan; readonly warning: string };
 export function roomPlan(sessions: readonly PrintedSession[], rules: SquadRules): RoomPlan {
   const lifts: Lift[] = sessions.map(({ line, session }) => ({
     athlete: line.athlete,
-    lift: isSquat(session.exercise) ? "squat" : exerciseKey(session.exercise),
+    lift: liftedAlike(session.exercise),
     loadKg: session.loadKg,
     barKg: session.barKg,
     plates: session.plates,

@@ -1,3 +1,4 @@
+import { onSteps } from "../blocks/on-steps";
 import { plateStepKg, platesASide, roundDownToPlates } from "../blocks/plate-loading";
 import type { Plate } from "../record/plate";
 import type { LineReason } from "./line-reason";
@@ -29,7 +30,7 @@ export function barLoad(
   const loadKg = rounded.value;
   const side = platesASide(loadKg, barKg, plates);
   const stepKg = plateStepKg(plates);
-  const onStep = stepKg > 0 ? barKg + Math.floor((wantedKg - barKg) / stepKg + 1e-9) * stepKg : 0;
+  const onStep = stepKg > 0 ? onSteps(barKg, wantedKg, stepKg) : 0;
   const short = stepKg === 0 || loadKg < onStep - 1e-6;
   return {
     loadKg,

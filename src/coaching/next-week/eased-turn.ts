@@ -1,3 +1,4 @@
+import { onSteps } from "../blocks/on-steps";
 import { wayBack } from "../blocks/way-back";
 import type { Day } from "../calendar/day";
 import type { PresentStep } from "./present-step";
@@ -39,4 +40,4 @@ export function easedTurn(
 
 /** A load in whole steps, at or under so much of it; itself where nothing is taken off. */
 const easedTo = (loadKg: number, share: number, wholeKg: number) =>
-  share === 1 ? loadKg : Math.floor((share * loadKg) / wholeKg + 1e-9) * wholeKg;
+  share === 1 ? loadKg : onSteps(0, share * loadKg, wholeKg);

@@ -1,11 +1,9 @@
 import type { Day } from "../calendar/day";
-import { weekdayOfDay } from "../calendar/day";
 import { nameKey } from "../record/name-key";
 import type { SquadRows } from "../record/squad-rows";
 import { usualSessionsAWeek } from "../season/usual-sessions-a-week";
-import { byUse } from "./by-use";
-import { usualMinute } from "./present-step";
 import type { LineGiven } from "./proposed-line";
+import { usualMinute, usualWeekdays } from "./usual-times";
 
 /** How an athlete comes of whom jumps stand in the rows and no sets. */
 export type JumpsAlone = {
@@ -31,7 +29,7 @@ export function jumpsAlone({
   return lastDay === undefined
     ? null
     : {
-        weekdays: byUse(days.map(weekdayOfDay).slice(-12)),
+        weekdays: usualWeekdays(days),
         minute: usualMinute,
         sessionsAWeek: usualSessionsAWeek(athlete, days),
         lastDay,

@@ -1,7 +1,7 @@
 import { type Block, isSame, rotation } from "../blocks/block";
 import type { SessionLoad } from "../blocks/way-back";
 import type { Day } from "../calendar/day";
-import { mondayOf, weekdayOfDay } from "../calendar/day";
+import { mondayOf } from "../calendar/day";
 import type { Athlete } from "../record/athlete";
 import { exerciseKey } from "../record/exercise-key";
 import type { LiftingSet } from "../record/lifting-set";
@@ -26,6 +26,7 @@ import { type LiftDay, latestDays, liftDays, liftsInTurn, mainLift } from "./mai
 import { plannedLoads } from "./planned-loads";
 import type { AskedLess, LessOn } from "./reason-under-plan";
 import { sessionsOfPlan } from "./sessions-of-plan";
+import { usualMinute, usualWeekdays } from "./usual-times";
 
 /** Where an athlete stands on the rotation, from the rows. */
 export type PresentStep = BarInUse & {
@@ -84,7 +85,6 @@ export type PresentStep = BarInUse & {
   readonly sessions: readonly SessionLoad[];
 };
 
-export const usualMinute = 18 * 60;
 const weekLong = 7;
 
 /** What an athlete's step is read from. */
@@ -196,7 +196,7 @@ function stepOfLift(
     reserveKg: plans[whole]!.loadKg,
     markerKg: usualMarkerKg(lift, sessions),
     ...barInUse(lift, given.barKg),
-    weekdays: byUse(gymDays.map(weekdayOfDay).slice(-12)),
+    weekdays: usualWeekdays(gymDays),
     minute: byUse(lift.slice(-40).flatMap(({ minute }) => minute ?? []))[0] ?? usualMinute,
     sessions: sessions.map(({ day, gap }, at) => ({ day, gap, loadKg: plans[at]!.loadKg })),
   };

@@ -1,5 +1,7 @@
 import { accept, type Outcome, refuse } from "../../outcome";
+import { exerciseKey } from "../record/exercise-key";
 import { type Cuts, fewestMoves } from "./fewest-moves";
+import { isSquat } from "./is-squat";
 import { plateChange } from "./plate-change";
 
 /** One athlete's main lift in one room on one day. */
@@ -88,6 +90,10 @@ export function rackPlan(
     minutes: longest(shares) * minutesASet,
   });
 }
+
+/** What is lifted alike, as `Lift.lift` says it: all squats are. */
+export const liftedAlike = (exercise: string): string =>
+  isSquat(exercise) ? "squat" : exerciseKey(exercise);
 
 /** Who may share a rack with whom: one bar and one lift. */
 export const kindOf = ({ lift, barKg }: Pick<Lift, "lift" | "barKg">): string =>

@@ -1,3 +1,4 @@
+import { onSteps } from "../blocks/on-steps";
 import type { WayBack } from "../blocks/way-back";
 import type { PlannedStep } from "./planned-step";
 import { keepingReserve, leavesReserve, seenLessThanEstimated } from "./reserve-guard";
@@ -26,7 +27,3 @@ export function stepOnWayBack(given: StepGiven, back: WayBack | null): PlannedSt
   if (rises && seenLessThanEstimated(state, step)) return held(given, "reserve-seen");
   return sameBlock(given, gradeKg, { code: "grade-back", facts: { before: back.beforeKg } });
 }
-
-/** The last whole step from one load at or under another, kg. */
-const onSteps = (fromKg: number, toKg: number, stepKg: number) =>
-  fromKg + Math.floor((toKg - fromKg) / stepKg + 1e-9) * stepKg;

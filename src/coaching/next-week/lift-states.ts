@@ -1,17 +1,25 @@
-import { speedOnLine } from "../coaching/bar-speed/expected-speed";
-import { latestRows, lineRows, squadLines } from "../coaching/bar-speed/squad-lines";
-import { squadSetToSet } from "../coaching/bar-speed/squad-set-to-set";
-import { strengthEstimate } from "../coaching/bar-speed/strength-estimate";
-import { mondayOf } from "../coaching/calendar/day";
-import { settingInUse } from "../coaching/hold/setting-in-use";
-import type { LiftState } from "../coaching/next-week/athlete-state";
-import { usualLeads } from "../coaching/next-week/usual-lead";
-import { athleteNamed } from "../coaching/record/athlete-named";
-import { exerciseKey } from "../coaching/record/exercise-key";
-import type { LiftingSet } from "../coaching/record/lifting-set";
-import { remembered } from "../coaching/series/remembered";
-import { squadIndex } from "../coaching/series/squad-index";
-import type { StateOfSquad } from "./state-of-squad";
+import { speedOnLine } from "../bar-speed/expected-speed";
+import { latestRows, lineRows, squadLines } from "../bar-speed/squad-lines";
+import { squadSetToSet } from "../bar-speed/squad-set-to-set";
+import { strengthEstimate } from "../bar-speed/strength-estimate";
+import { mondayOf } from "../calendar/day";
+import { settingInUse } from "../hold/setting-in-use";
+import type { SquadHold } from "../hold/squad-hold";
+import { athleteNamed } from "../record/athlete-named";
+import { exerciseKey } from "../record/exercise-key";
+import type { LiftingSet } from "../record/lifting-set";
+import type { SquadRows } from "../record/squad-rows";
+import { remembered } from "../series/remembered";
+import { type SquadIndex, squadIndex } from "../series/squad-index";
+import type { LiftState } from "./athlete-state";
+import { usualLeads } from "./usual-lead";
+
+/** A squad's rows, laid out up to the day it is asked about, and who holds. */
+export type LiftsOfSquad = {
+  readonly rows: SquadRows;
+  readonly index: SquadIndex;
+  readonly hold: SquadHold;
+};
 
 /**
  * What is known of any athlete's lifts, each from its own rows: the measures asked once for the squad.
@@ -19,10 +27,10 @@ import type { StateOfSquad } from "./state-of-squad";
  * @param setsOf an athlete's sets up to the day the squad is asked about
  */
 export function liftStates(
-  { read, index, hold, asOf }: StateOfSquad,
+  { rows, index, hold }: LiftsOfSquad,
   setsOf: (athlete: string) => readonly LiftingSet[],
 ): (athlete: string) => (exercise: string) => LiftState {
-  const { rows } = read;
+  const { asOf } = index;
   const lines = remembered((key: string) => {
     const [lift = "", upTo = ""] = key.split("\n");
     const day = Number(upTo);
