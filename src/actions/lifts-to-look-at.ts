@@ -1,8 +1,6 @@
-import { exerciseKey } from "../coaching/record/exercise-key";
 import type { LiftingSet } from "../coaching/record/lifting-set";
-import type { Cells } from "../rows/cells";
+import { cellOfLift } from "../rows/name/cell-of-lift";
 import { nearLifts } from "../rows/name/near-lifts";
-import { cellAddress } from "../rows/value/cell-address";
 import { nearLiftWords } from "../words/row-check";
 import type { RowProblem } from "./messages";
 import { type ReadWorkbook, sureEnough } from "./read-workbook";
@@ -33,11 +31,4 @@ export function liftsToLookAt(read: ReadWorkbook): RowProblem[] {
       },
     ];
   });
-}
-
-/** The lift's own cell in the set's row; the row's first where it is named elsewhere. */
-function cellOfLift(cells: Cells, row: number, exercise: string): string {
-  const key = exerciseKey(exercise);
-  const is = (cell: unknown) => typeof cell === "string" && exerciseKey(cell) === key;
-  return cellAddress(row, Math.max(cells[row - 1]!.findIndex(is), 0) + 1);
 }

@@ -29,20 +29,25 @@ function settingChange({ sessions, sinceDay, what, before, after }: Facts): stri
 const measure = ({ kind, of }: Facts) =>
   valueWords({ kind: String(kind) as MeasureKind, of: String(of) });
 
-/** What a change of many together speaks for, and what to look at. */
-function wholeSquadWords({ how, reading, word }: Facts): string {
+const sharedDate = (facts: Facts) =>
+  `${Number(facts.athletes)} of ${Number(facts.followed)} athletes followed are ${String(facts.word)} in ${String(facts.reading)} from about ${dayWords(Number(facts.day))}${howShared(facts)}`;
+
+/** How a change of many together came, or where one that came at once is looked for first. */
+function howShared({ how, reading, word }: Facts): string {
   const bars = reading === "bar speed";
-  const [fall, fell] = word === "rising" ? ["rise", "rose"] : ["fall", "fell"];
-  if (how === "at once") {
-    return `: look at the tool${bars ? "" : ", the floor or the plates"} first; if nothing changed there, the ${fall} is theirs`;
-  }
-  const theirs =
-    word === "rising"
-      ? "the rise is likely theirs"
-      : "look at what they had in common, such as runs, races, travel or illness";
-  return how === "in both"
-    ? `, and the squad’s ${bars ? "jumps" : "bar speeds"} ${fell} too, which no one tool does: ${theirs}`
-    : `, little by little, which a tool seldom does: ${theirs}`;
+  if (how === "at once")
+    return `: look at the tool${bars ? "" : ", the floor or the plates"} first`;
+  if (how !== "in both") return ", little by little";
+  return `, and the squad’s ${bars ? "jumps" : "bar speeds"} ${word === "rising" ? "rose" : "fell"} too`;
+}
+
+/** What that speaks for, and what to look at. */
+function whatOfShared({ how, word }: Facts): string {
+  const isRise = word === "rising";
+  if (how === "at once")
+    return `; if nothing changed there, the ${isRise ? "rise" : "fall"} is theirs`;
+  const tool = how === "in both" ? "no one tool does" : "a tool seldom does";
+  return `, which ${tool}: ${isRise ? "the rise is likely theirs" : "look at what they had in common, such as runs, races, travel or illness"}`;
 }
 
 const sentences: Readonly<Record<string, (facts: Facts) => string>> = {
@@ -68,8 +73,7 @@ const sentences: Readonly<Record<string, (facts: Facts) => string>> = {
     `${withinSentence(String(of))} is read in steps of ${percentWords(Number(percent))}, coarser than its wobble.`,
   "long-season": ({ weeks }) =>
     `The baseline lies ${Number(weeks)} weeks back; set new baseline dates in the Athletes table.`,
-  "one-date": (facts) =>
-    `${Number(facts.athletes)} of ${Number(facts.followed)} athletes followed are ${String(facts.word)} in ${String(facts.reading)} from about ${dayWords(Number(facts.day))}${wholeSquadWords(facts)}.`,
+  "one-date": (facts) => `${sharedDate(facts)}${whatOfShared(facts)}.`,
   "serial-correlation": ({ correlation }) =>
     `Sessions here resemble the ones before them (correlation ${trimmed(Number(correlation), 2)}), so more of them are asked for before a change is named.`,
   "sets-far-off": ({ sets, exercise, day, loadKg, speed }) =>
@@ -80,9 +84,22 @@ const sentences: Readonly<Record<string, (facts: Facts) => string>> = {
     `No sets or jumps of ${String(athlete)} in the rows given${near === "" ? "" : `: is this ${near}? Write one name in both tabs`}.`,
 };
 
+/** What a note states, where more than that is said of it. */
+const statements: Readonly<Record<string, (facts: Facts) => string>> = {
+  "setting-changed": settingChange,
+  "setting-changed-in-baseline": settingChange,
+  "one-date": sharedDate,
+};
+
 /** A note in plain words. */
-export function noteWords({ code, facts }: HoldNote): string {
-  const sentence = sentences[code];
+export const noteWords = (note: HoldNote): string => said(sentences, note);
+
+/** What a note states, without what to do about it; for paper. */
+export const noteStatement = (note: HoldNote): string =>
+  statements[note.code] ? `${said(statements, note)}.` : noteWords(note);
+
+function said(words: typeof sentences, { code, facts }: HoldNote): string {
+  const sentence = words[code];
   if (!sentence) throw new Error(`no words for the note ${code}`);
   const text = sentence(facts);
   return text.charAt(0).toUpperCase() + text.slice(1);

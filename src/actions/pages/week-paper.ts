@@ -18,7 +18,7 @@ import {
   sinceWords,
   valueWords,
 } from "../../words/reasons-hold";
-import { noteWords } from "../../words/reasons-notes";
+import { noteStatement } from "../../words/reasons-notes";
 import { seasonPicture } from "../athlete-view";
 import type { WeekPageLine, WeekPaper } from "../page-messages";
 import { madeWithout } from "./made-without";
@@ -74,7 +74,7 @@ function paperLine(
     word,
     dress: dressOf(word),
     words: numbers.marked(afterWord(season)),
-    small: note ? numbers.marked(shortNote(noteWords(note))) : "",
+    small: note ? numbers.marked(noteStatement(note)) : "",
     sessions: pageWords.ofSessions(
       sessionsIn(week, line.athlete, Math.min(monday - 7, mondayOf(state.asOf))),
       Math.ceil(line.sessionsAWeek),
@@ -106,13 +106,6 @@ const whatOf = (
 
 /** Notes of measurement that may go to paper; none is about a body or a diary. */
 const paperNotes = new Set(["setting-changed", "setting-changed-in-baseline", "one-date"]);
-
-/** A note's first statement: what to do about it stands in the sidebar. */
-const shortNote = (words: string) =>
-  words.replace(
-    /(?:: the setting changed|; if nothing changed|, which (?:no one|a) tool) .*$/,
-    ".",
-  );
 
 /** What follows the word: since when, which value, how far, its wobble, or what loss would show. */
 function afterWord(season: SeasonHold): string {
