@@ -66,6 +66,9 @@ test("what stands before decides how rows not used are joined to it", () => {
   expect(withUnused("Look again.", 1)).toBe(
     "Look again. Also 1 row with a cell not used (see ROW_CHECK).",
   );
+  expect(withUnused("Is this Ilka B?", 1)).toBe(
+    "Is this Ilka B? Also 1 row with a cell not used (see ROW_CHECK).",
+  );
 });
 
 test("a reason is closed before its notes, and not closed twice or for nothing", () => {
@@ -74,6 +77,7 @@ test("a reason is closed before its notes, and not closed twice or for nothing",
   expect(sentences("Nothing moved.", ["New bar.", "New gym."])).toBe(
     "Nothing moved. New bar. New gym.",
   );
+  expect(sentences("Is this Ilka B?", ["New bar."])).toBe("Is this Ilka B? New bar.");
 });
 
 test("a name written two ways is one athlete, under the way it was first written", () => {
@@ -190,6 +194,14 @@ test("days and what differed tell rows that name nobody once, also beside a refu
   );
   expect(() => call("UNUSUAL_DAYS", "Wren Castellow", sets, "", "", "", "", asOf)).toThrow(
     "Also 1 row that names nobody not used (see ROW_CHECK)",
+  );
+});
+
+test("a name like one in the rows is asked about in a sentence of its own, and so are rows that name nobody", () => {
+  const speeds = catalogue.find(({ name }) => name === "LOAD_SPEED_LINE")!;
+  const sets = [...exampleSets, ["2026-05-19", "", "back squat", 1, 60, 0.7]];
+  expect(() => speeds.compute(["Ilka Brandmor", sets, "back squat", asOf])).toThrow(
+    /: is this Ilka Brandmoor\? Also 1 row that names nobody not used \(see ROW_CHECK\)\.$/,
   );
 });
 

@@ -91,13 +91,17 @@ export function withShared(reason: string, { nameless, ofTable }: SharedRows): s
   return said.length === 0 ? reason : followed(reason, `${said.join(", ")} (see ROW_CHECK)`);
 }
 
+const wholeSentence = /[.?]$/;
+
 /** A whole sentence is followed by another; part of one goes on, and what ends it is left to its cell. */
 function followed(reason: string, said: string): string {
   if (reason === "") return said;
-  return reason.endsWith(".") ? `${reason} Also ${said}.` : `${reason}; ${said}`;
+  return wholeSentence.test(reason) ? `${reason} Also ${said}.` : `${reason}; ${said}`;
 }
 
 /** A reason and the notes beside it, in one cell. */
 export function sentences(reason: string, notes: readonly string[]): string {
-  return [/[.]$/.test(reason) || notes.length === 0 ? reason : `${reason}.`, ...notes].join(" ");
+  return [wholeSentence.test(reason) || notes.length === 0 ? reason : `${reason}.`, ...notes].join(
+    " ",
+  );
 }
