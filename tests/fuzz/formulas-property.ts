@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { catalogue } from "../../src/catalogue";
 import type { SheetFunction } from "../../src/catalogue/sheet-function";
+import { programWord } from "./program-words";
 import { anyTable, cell, samples } from "./tables";
 
 /** What stands in for an argument: nothing, a cell, a column, a spoilt or a plain table, a day. */
@@ -36,7 +37,6 @@ export const formulasAnswer = fc.property(call, ({ formula, args }) => checkCall
 
 /** Fails with a sentence when a formula gives what no cell can show, or fails in other than words. */
 export function checkCall(formula: SheetFunction, args: readonly unknown[]): void {
-  const given = textOf(args);
   let result: unknown;
   try {
     result = formula.compute(args);
@@ -45,11 +45,11 @@ export function checkCall(formula: SheetFunction, args: readonly unknown[]): voi
       throw new Error(`${formula.name} crashed: ${String(error)}`, { cause: error });
     }
     if (!/^\S.*[.?!]$/s.test(error.message)) throw new Error(`no sentence: ${error.message}`);
-    plain(formula.name, error.message, given);
+    plain(formula.name, error.message, args);
     return;
   }
   if (!Array.isArray(result)) {
-    shown(formula.name, result, given);
+    shown(formula.name, result, args);
     return;
   }
   const rows = result as readonly (readonly unknown[])[];
@@ -58,25 +58,19 @@ export function checkCall(formula: SheetFunction, args: readonly unknown[]): voi
     if (!Array.isArray(row) || row.length === 0 || row.length !== rows[0]?.length) {
       throw new Error(`${formula.name} gives rows of different widths`);
     }
-    for (const one of row) shown(formula.name, one, given);
+    for (const one of row) shown(formula.name, one, args);
   }
 }
 
-function shown(name: string, value: unknown, given: string): void {
+function shown(name: string, value: unknown, args: readonly unknown[]): void {
   if (typeof value === "number" && Number.isFinite(value)) return;
   if (typeof value === "boolean") return;
   if (value instanceof Date && Number.isFinite(value.getTime())) return;
   if (typeof value !== "string") throw new Error(`${name} gives ${String(value)}`);
-  plain(name, value, given);
+  plain(name, value, args);
 }
 
-/** Words never hold what only programs say, unless a cell said it first. */
-function plain(name: string, text: string, given: string): void {
-  for (const [said] of text.matchAll(/undefined|NaN|Infinity|\[object|null/g)) {
-    if (!given.includes(said)) throw new Error(`${name} says ${said}: ${text}`);
-  }
-}
-
-function textOf(value: unknown): string {
-  return Array.isArray(value) ? value.map(textOf).join("\t") : String(value);
+function plain(name: string, text: string, args: readonly unknown[]): void {
+  const word = programWord(text, args);
+  if (word !== undefined) throw new Error(`${name} says ${word}: ${text}`);
 }

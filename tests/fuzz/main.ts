@@ -35,7 +35,7 @@ if (steepest !== undefined && middle !== undefined) {
 
 function told<Input>(result: fc.RunDetails<Input>, said: string): void {
   if (result.failed) {
-    process.stderr.write(`${fc.defaultReportMessage(result) ?? "failed"}\n`);
+    process.stderr.write(`${fc.defaultReportMessage(result)}\n${result.errorInstance}\n`);
     process.exitCode = 1;
   } else process.stdout.write(`${result.numRuns} ${said} (seed ${seed})\n`);
 }

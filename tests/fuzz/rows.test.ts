@@ -24,6 +24,9 @@ test("the check itself sees a lost row, a figure that is none, and a wrong addre
   expect(() => checkReading(table, { ...reading, issues: [{ ...issue!, cell: "A1" }] })).toThrow(
     "A1",
   );
+  const said = { ...reading, issues: [{ ...issue!, found: "undefined" }] };
+  expect(() => checkReading(table, said)).toThrow("said: “undefined”");
+  expect(() => checkReading([...table, [undefined]], { ...said, rowsBlank: 1 })).not.toThrow();
 });
 
 test("three hundred calls of formulas with random and spoilt tables: figures or sentences", () => {
