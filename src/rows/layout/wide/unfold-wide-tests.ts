@@ -8,7 +8,7 @@ import { isBlank } from "../../value/blank";
 import type { LayoutContext } from "../layout-context";
 import { liftInWords } from "../lift-in-words";
 import { type Placed, Unfolded } from "../unfolded";
-import { findTestColumns } from "./find-test-columns";
+import { findTestColumns, type TestColumns } from "./find-test-columns";
 import { jumpsInColumn } from "./jumps-in-column";
 import { setInColumn } from "./set-in-column";
 import type { TestColumn, Who } from "./test-column";
@@ -32,45 +32,30 @@ export function unfoldWideTests(
   unknown: readonly number[],
   { tab, massUnit }: Pick<LayoutContext, "tab" | "massUnit">,
 ): Unfolded | null {
-  const { cells, fields, repColumns, headerRow } = view;
+  const { cells, fields, headerRow } = view;
   const ofLifts = table === "Sets";
-  const { columns, headingOf, liftOf, testOfRow, isDerived } = findTestColumns(
-    view,
-    ofLifts,
-    unknown,
-    massUnit,
-  );
+  const found = findTestColumns(view, ofLifts, unknown, massUnit);
+  const { columns } = found;
   if (columns.length === 0) return null;
-  const into = new Unfolded(table, cells, headerRow);
-  for (let row = 0; row < view.first; row++) into.mark(row, "heading");
-  // Sets and jumps of one tab are each read by themselves.
-  into.passesOver = (column) =>
-    !tests.has(column) &&
-    !(isDerived(column) && !ofLifts) &&
-    !isJumpColumn(headingOf(column)) &&
-    (ofLifts ? liftOf(column) : liftInWords(headingOf(column))) === null;
-  const quiet = { ...view, log: new IssueLog(table) };
-  const aside = newDayAside();
-  const readDay = dayColumn(quiet, fields.day, false, aside);
-  const readName = textColumn(quiet, fields.athlete);
-  const readTest = textColumn(quiet, fields.test);
-  for (const [field, column] of Object.entries(fields))
-    if (ofWholeRow.has(field)) into.describe(field, column);
-  const tests = new Map<number, TestColumn>();
-  const { cleared } = fields;
-  if (cleared && !ofLifts) into.describe("cleared", cleared);
-  // Boxes to tick of which none is ticked say nothing.
-  const isTicked =
-    cleared !== undefined &&
-    cells.slice(view.first, view.end).some((line) => line[cleared.index] === true);
-  const isSaid = (cell: unknown) => !isBlank(cell) && (cell !== false || isTicked);
-  for (const column of columns) {
-    const { index, heading, part } = column;
-    // Of several columns of heights none speaks for the others.
-    const shared = [...tests.values()].some((other) => other.part === part);
-    into.describe(part, { heading: shared ? part : heading, words: heading });
-    tests.set(index, column);
-  }
+  const tests = new Map(columns.map((column) => [column.index, column]));
+  const into = describedRows(view, table, found);
+  const sharedOf = sharedReader(view, table, found, into);
+  const clearedOf = clearedCells(view);
+
+  const setsOf = (line: readonly unknown[], row: number, { shared, who }: OfRow): boolean => {
+    const took = columns.map((column) => setInColumn(into, row, line, column, shared, tab, who));
+    return took.includes(true);
+  };
+  const jumpsOf = (line: readonly unknown[], row: number, { shared, who }: OfRow): boolean => {
+    const groups = new Map<string, Shared>();
+    for (const column of columns) jumpsInColumn(into, row, line, column, shared, groups, who);
+    const cleared = clearedOf(line);
+    if (cleared !== null && !takeCleared([...groups.values()], cleared))
+      into.unread.see(headerRow, row, cleared[1]);
+    for (const flat of groups.values()) into.emit(row, flat);
+    return groups.size > 0;
+  };
+
   for (let row = view.first; row < view.end; row++) {
     const line = cells[row]!;
     if (isBlankLine(line)) continue;
@@ -78,41 +63,103 @@ export function unfoldWideTests(
       into.mark(row, "heading");
       continue;
     }
-    const shared: Record<string, Placed | undefined> = {};
-    for (const [field, { index }] of [...Object.entries(fields), ...Object.entries(repColumns)]) {
-      if (ofWholeRow.has(field)) shared[field] = [line[index], index];
+    const ofRow = sharedOf(line, row);
+    if (!(ofLifts ? setsOf : jumpsOf)(line, row, ofRow)) keepRest(into, row, ofRow);
+  }
+  return into;
+}
+
+type Shared = Record<string, Placed | undefined>;
+/** What holds for all tests or lifts of a row. */
+type OfRow = { readonly shared: Shared; readonly who: Who };
+
+/** Rows to be filled, with what the headings say of each column. */
+function describedRows(
+  { cells, fields, headerRow, first }: TableView,
+  table: "Sets" | "Jumps",
+  { columns, headingOf, liftOf, isDerived }: TestColumns,
+): Unfolded {
+  const into = new Unfolded(table, cells, headerRow);
+  for (let row = 0; row < first; row++) into.mark(row, "heading");
+  const taken = new Set(columns.map(({ index }) => index));
+  // Sets and jumps of one tab are each read by themselves.
+  into.passesOver = (column) =>
+    !taken.has(column) &&
+    !(isDerived(column) && table === "Jumps") &&
+    !isJumpColumn(headingOf(column)) &&
+    (table === "Sets" ? liftOf(column) : liftInWords(headingOf(column))) === null;
+  for (const [field, column] of Object.entries(fields))
+    if (ofWholeRow.has(field)) into.describe(field, column);
+  if (fields.cleared && table === "Jumps") into.describe("cleared", fields.cleared);
+  const described = new Set<string>();
+  for (const { heading, part } of columns) {
+    // Of several columns of heights none speaks for the others.
+    into.describe(part, { heading: described.has(part) ? part : heading, words: heading });
+    described.add(part);
+  }
+  return into;
+}
+
+/** Reader of a row's day, athlete and the cells that hold for all of it; cells that nothing reads are seen as unread. */
+function sharedReader(
+  view: TableView,
+  table: "Sets" | "Jumps",
+  { columns, testOfRow, isDerived }: TestColumns,
+  into: Unfolded,
+): (line: readonly unknown[], row: number) => OfRow {
+  const { fields, repColumns, headerRow } = view;
+  const quiet = { ...view, log: new IssueLog(table) };
+  const aside = newDayAside();
+  const readDay = dayColumn(quiet, fields.day, false, aside);
+  const readName = textColumn(quiet, fields.athlete);
+  const readTest = textColumn(quiet, fields.test);
+  const readElsewhere = new Set(columns.map(({ index }) => index));
+  const isRead = (field: string, index: number) =>
+    readElsewhere.has(index) || (table === "Jumps" && (field === "cleared" || isDerived(index)));
+  const places = [...Object.entries(fields), ...Object.entries(repColumns)];
+  return (line, row) => {
+    const shared: Shared = {};
+    for (const [field, { index }] of places) {
+      const cell = line[index];
+      if (ofWholeRow.has(field)) shared[field] = [cell, index];
       else if (field === "test" && testOfRow) shared.test = [readTest(line, row), index];
-      else if (field === "cleared" && !ofLifts) continue;
-      else if (tests.has(index) || (isDerived(index) && !ofLifts)) continue;
-      else if (!isBlank(line[index]) && line[index] !== false)
+      else if (!isRead(field, index) && !isBlank(cell) && cell !== false)
         into.unread.see(headerRow, row, index);
     }
-    const groups = new Map<string, Record<string, Placed | undefined>>();
     const who: Who = { athlete: readName(line, row), day: readDay(line, row) };
     // Under merged cells, and in the order that the whole column or the coach settles.
     if (who.athlete !== "") shared.athlete = [who.athlete, fields.athlete!.index];
     if (who.day !== null) shared.day = [isoFromDay(who.day), fields.day!.index];
     if (aside.minute !== null && isBlank(shared.minute?.[0]))
       shared.minute = [aside.minute / 1440, fields.day!.index];
-    let lifted = false;
-    for (const column of columns) {
-      if (!ofLifts) jumpsInColumn(into, row, line, column, shared, groups, who);
-      else if (setInColumn(into, row, line, column, shared, tab, who)) lifted = true;
-    }
-    if (cleared !== undefined && !ofLifts && isSaid(line[cleared.index])) {
-      const placed: Placed = [line[cleared.index], cleared.index];
-      if (!takeCleared([...groups.values()], placed))
-        into.unread.see(headerRow, row, cleared.index);
-    }
-    for (const flat of groups.values()) into.emit(row, flat);
-    if (lifted || groups.size > 0) continue;
-    const { note } = shared;
-    if (note !== undefined && !isBlank(note[0]))
-      into.note(row, note[1], who.athlete, who.day, "day", String(note[0]).trim());
-    // The reader of rows says what is wrong with a day or a name.
-    if (who.day === null || who.athlete === "") into.emit(row, shared);
-  }
-  return into;
+    return { shared, who };
+  };
+}
+
+/** What stands in the cell that says whether a row's jump was cleared; null where it says nothing. */
+function clearedCells({
+  cells,
+  fields: { cleared },
+  first,
+  end,
+}: TableView): (line: readonly unknown[]) => Placed | null {
+  if (cleared === undefined) return () => null;
+  const { index } = cleared;
+  // Boxes to tick of which none is ticked say nothing.
+  const isTicked = cells.slice(first, end).some((line) => line[index] === true);
+  return (line) => {
+    const cell = line[index];
+    return isBlank(cell) || (cell === false && !isTicked) ? null : [cell, index];
+  };
+}
+
+/** Of a row without a set or jump: its note, and the row itself where its day or name cannot be read. */
+function keepRest(into: Unfolded, row: number, { shared, who }: OfRow): void {
+  const { note } = shared;
+  if (note !== undefined && !isBlank(note[0]))
+    into.note(row, note[1], who.athlete, who.day, "day", String(note[0]).trim());
+  // The reader of rows says what is wrong with a day or a name.
+  if (who.day === null || who.athlete === "") into.emit(row, shared);
 }
 
 /**
