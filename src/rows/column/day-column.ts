@@ -100,47 +100,37 @@ export function dayColumn(
     if (year === null) return fail("year-missing", row, cell);
     const dayFirst = settleDay(text, "day first", year);
     const monthFirst = settleDay(text, "month first", year);
-    const day =
-      dayFirst === null || monthFirst === null || dayFirst === monthFirst
-        ? (dayFirst ?? monthFirst)
-        : order === "day first"
-          ? dayFirst
-          : order === "month first"
-            ? monthFirst
-            : undefined;
-    if (day === undefined)
-      return fail("date-order-unsettled", row, cell, {
-        either: isoFromDay(dayFirst as Day),
-        or: isoFromDay(monthFirst as Day),
-      });
-    return day === null ? fail("not-a-day", row, cell) : day;
+    const either = dayFirst ?? monthFirst;
+    if (either === null) return fail("not-a-day", row, cell);
+    if (dayFirst === null || monthFirst === null || dayFirst === monthFirst) return either;
+    if (order === "day first") return dayFirst;
+    if (order === "month first") return monthFirst;
+    const ways = { either: isoFromDay(dayFirst), or: isoFromDay(monthFirst) };
+    return fail("date-order-unsettled", row, cell, ways);
   };
 
-  const slow = (cell: unknown, row: number): Day | null => {
-    aside.minute = null;
-    if (isDate(cell)) {
-      const time = cell.getTime();
-      if (time !== lastTime) {
-        const read = dayOfDate(cell);
-        if (read === null) return fail("day-implausible", row, cell);
-        lastDay = read.day;
-        lastMinute = read.minute;
-        lastTime = time;
-      }
-      aside.minute = lastMinute;
-      aside.before = lastDay;
-      return lastDay;
+  const ofDate = (date: Date, row: number): Day | null => {
+    const time = date.getTime();
+    if (time !== lastTime) {
+      const read = dayOfDate(date);
+      if (read === null) return fail("day-implausible", row, date);
+      lastDay = read.day;
+      lastMinute = read.minute;
+      lastTime = time;
     }
-    if (isBlank(cell) && column.carried === true && carriedDay !== null) return carriedDay;
-    if (isBlank(cell)) return needed ? fail("needed-blank", row, cell) : null;
-    if (typeof cell === "number") {
-      const serial = Number.isFinite(cell) && cell >= 30_000 && cell < 80_000;
-      // Day 0 of the spreadsheet's own count is 30 December 1899, 25 569 days before 1970.
-      const facts = serial ? { mend: isoFromDay(Math.floor(cell) - 25_569) } : {};
-      return fail(serial ? "day-is-number" : "not-a-day", row, cell, facts);
-    }
-    if (typeof cell !== "string") return fail("not-a-day", row, cell);
-    if (isDitto(cell)) return slow(above(row), row);
+    aside.minute = lastMinute;
+    aside.before = lastDay;
+    return lastDay;
+  };
+
+  const ofNumber = (cell: number, row: number): null => {
+    const serial = Number.isFinite(cell) && cell >= 30_000 && cell < 80_000;
+    // Day 0 of the spreadsheet's own count is 30 December 1899, 25 569 days before 1970.
+    const facts = serial ? { mend: isoFromDay(Math.floor(cell) - 25_569) } : {};
+    return fail(serial ? "day-is-number" : "not-a-day", row, cell, facts);
+  };
+
+  const ofText = (cell: string, row: number): Day | null => {
     evidence ??= dayEvidence(view, column);
     const span = aside.last === undefined ? undefined : evidence.spans.get(cell);
     const text = span?.[0] ?? evidence.texts.get(cell) ?? null;
@@ -156,13 +146,21 @@ export function dayColumn(
       if (last === null) return null;
       if (last < day) return fail("not-a-day", row, cell);
       aside.last = last;
-      return day;
-    }
-    if (text.minute === null && text.year !== null) {
+    } else if (text.minute === null && text.year !== null) {
       aside.text = cell;
       aside.textDay = day;
     }
     return day;
+  };
+
+  const ofCell = (cell: unknown, row: number): Day | null => {
+    aside.minute = null;
+    if (isDate(cell)) return ofDate(cell, row);
+    if (isBlank(cell) && column.carried === true && carriedDay !== null) return carriedDay;
+    if (isBlank(cell)) return needed ? fail("needed-blank", row, cell) : null;
+    if (typeof cell === "number") return ofNumber(cell, row);
+    if (typeof cell !== "string") return fail("not-a-day", row, cell);
+    return isDitto(cell) ? ofCell(above(row), row) : ofText(cell, row);
   };
 
   const readCell: CellReader<Day | null> = (line, row) => {
@@ -172,7 +170,7 @@ export function dayColumn(
       aside.before = aside.textDay;
       return aside.textDay;
     }
-    return slow(cell, row);
+    return ofCell(cell, row);
   };
   return (line, row) => {
     if (aside.last) aside.last = null;
