@@ -38,18 +38,20 @@ const spared: Readonly<Partial<Record<TableName, readonly string[]>>> = {
 /** Meanings that rows of any table may have beside what they are about. */
 const saysNothing: ReadonlySet<string> = new Set(["minute", "note", "exertion", "effort", "kind"]);
 
-/**
- * How well a tab's header fits a table: all needed headings, then the share of headings it knows.
- * `lacking` when it could only be a tab of one athlete or lift, by its further headings. `near`: how
- * many headings it knows of a table whose rows cannot be used for the want of a single one. `bare`
- * when it has the needed headings alone, or with such as every table may have.
- */
-export function headerFit(
-  table: TableName,
-  tab: string,
-  cells: Cells,
-  end: number,
-): { fit: number; lacking: boolean; near: number; bare?: boolean } {
+/** How a tab's header fits a table. */
+export type HeaderFit = {
+  /** From 0 to 1: all needed headings, then the share of headings it knows. */
+  readonly fit: number;
+  /** It could only be a tab of one athlete or lift, by its further headings. */
+  readonly lacking: boolean;
+  /** How many headings it knows of a table whose rows cannot be used for the want of a single one. */
+  readonly near: number;
+  /** It has the needed headings alone, or with such as every table may have. */
+  readonly bare?: boolean;
+};
+
+/** How well the header of a tab, of such a name, fits a table. */
+export function headerFit(table: TableName, tab: string, cells: Cells, end: number): HeaderFit {
   const header = findHeader(table, cells, end);
   const named = isCalledSo(table, tab) ? 0.15 : 0;
   if (header === null) return { fit: 0, lacking: false, near: 0 };
