@@ -89,7 +89,7 @@ export function quantityColumn(
     });
   };
 
-  const slow = (cell: unknown, row: number): number | null => {
+  const ofCell = (cell: unknown, row: number): number | null => {
     if (typeof cell === "number" && Number.isFinite(cell)) {
       if (!settled) settle();
       return judged(cell, unit, cell, row);
@@ -99,13 +99,15 @@ export function quantityColumn(
     const text = typeof cell === "string" ? cell : "";
     if (saysNoFigure(view, row, index, text)) return null;
     if (range.quantity === "mass" && saysOwnBody(text)) return null;
-    if (isDitto(cell)) return slow(above(row), row);
+    return isDitto(cell) ? ofCell(above(row), row) : ofText(text, cell, row);
+  };
+
+  const ofText = (text: string, cell: unknown, row: number): number | null => {
     const number = numberCell(text);
     if (number === null) return report("not-a-number", row, cell);
-    if (number.unit !== null && number.unit.quantity !== range.quantity) {
-      // "m" is metres and "in" inches only where lengths are meant; distances know m and mi.
+    // "m" is metres and "in" inches only where lengths are meant; distances know m and mi.
+    if (number.unit !== null && number.unit.quantity !== range.quantity)
       return report("wrong-unit", row, cell, { unit: range.base.name });
-    }
     if (number.unsure) return report("unsure", row, cell, { mend: number.value });
     if (aside !== null) {
       aside.note = number.note;
@@ -114,18 +116,13 @@ export function quantityColumn(
     if (!settled && number.unit === null) settle();
     const of = number.unit ?? unit;
     if (number.thousands === null || of === null) return judged(number.value, of, cell, row);
-    const grouped = inBase(number.thousands, of);
-    const single = inBase(number.value, of);
-    const groupedFits = grouped <= high;
+    const { value, thousands } = number;
     const comma = commaMeans(view, index);
-    if (comma !== null)
-      return judged(comma === "decimal" ? number.value : number.thousands, of, cell, row);
-    if (groupedFits && single >= low)
-      return report("comma-unsettled", row, cell, {
-        either: number.value,
-        or: number.thousands,
-      });
-    return judged(groupedFits ? number.thousands : number.value, of, cell, row);
+    if (comma !== null) return judged(comma === "decimal" ? value : thousands, of, cell, row);
+    const groupedFits = inBase(thousands, of) <= high;
+    if (groupedFits && inBase(value, of) >= low)
+      return report("comma-unsettled", row, cell, { either: value, or: thousands });
+    return judged(groupedFits ? thousands : value, of, cell, row);
   };
 
   return (line, row) => {
@@ -134,6 +131,6 @@ export function quantityColumn(
       const base = (cell * times) / per;
       if (base >= low && base <= high) return base;
     } else if (cell === "") return null;
-    return slow(cell, row);
+    return ofCell(cell, row);
   };
 }

@@ -43,54 +43,88 @@ export function chooseLayout(
   missing: readonly string[],
   unknown: readonly number[],
 ): ChosenLayout {
-  const { table } = context;
-  if (table === "Runs" && missing.length > 0)
-    return { name: "dates across", unfolded: unfoldWideRuns(context) };
-  if (table === "Diary" && missing.length > 0) {
-    const across = view === null ? null : unfoldDiaryRunners(view, context);
-    return across === null
-      ? { name: "dates across", unfolded: unfoldWideDiary(context) }
-      : { name: "runners across", unfolded: across };
-  }
-  if (table === "Sets" && hasHeadedGroups(context.cells, context.end))
-    return { name: "blocks one under another", unfolded: unfoldSections(context) };
-  if (table === "Races" && missing.length > 0)
-    return { name: "dates across", unfolded: unfoldWideRaces(context) };
-  if (table === "Availability" && missing.length > 0)
-    return { name: "dates across", unfolded: unfoldWideAvailability(context) };
   const complete = missing.length === 0 ? view : null;
-  if (table === "Races" && complete !== null)
-    return { name: "runners across", unfolded: unfoldRaceRunners(complete, unknown) };
-  if (table !== "Sets" && table !== "Jumps") return plain;
-  if (complete !== null && table === "Sets" && isSchemeLog(complete))
-    return { name: "rows of several sets", unfolded: expandSchemes(complete, "Sets", context.tab) };
-  const ofJumps = table === "Jumps" && complete !== null && setsView(context) === null;
-  if (ofJumps && hasNumberedTries(complete)) {
-    const tries = unfoldWideTests(complete, table, unknown, context);
+  const given = { context, view, complete, unknown };
+  switch (context.table) {
+    case "Runs":
+      return complete === null ? datesAcross(unfoldWideRuns(context)) : plain;
+    case "Availability":
+      return complete === null ? datesAcross(unfoldWideAvailability(context)) : plain;
+    case "Diary":
+      return complete === null ? diaryLayout(given) : plain;
+    case "Races":
+      return complete === null
+        ? datesAcross(unfoldWideRaces(context))
+        : { name: "runners across", unfolded: unfoldRaceRunners(complete, unknown) };
+    case "Sets":
+      return setsLayout(given);
+    case "Jumps":
+      return jumpsLayout(given);
+    default:
+      return plain;
+  }
+}
+
+type Given = {
+  readonly context: LayoutContext;
+  readonly view: TableView | null;
+  /** The view where it has all that the table needs. */
+  readonly complete: TableView | null;
+  /** Columns without a meaning of their own. */
+  readonly unknown: readonly number[];
+};
+
+const datesAcross = (unfolded: Unfolded | null): ChosenLayout => ({
+  name: "dates across",
+  unfolded,
+});
+const blocks = (context: LayoutContext): ChosenLayout => ({
+  name: "blocks one under another",
+  unfolded: unfoldSections(context),
+});
+
+function diaryLayout({ context, view }: Given): ChosenLayout {
+  const runners = view === null ? null : unfoldDiaryRunners(view, context);
+  return runners === null
+    ? datesAcross(unfoldWideDiary(context))
+    : { name: "runners across", unfolded: runners };
+}
+
+function setsLayout(given: Given): ChosenLayout {
+  const { context, complete } = given;
+  if (hasHeadedGroups(context.cells, context.end)) return blocks(context);
+  if (complete === null) return gridOrBlocks(given, unfoldWideSets(context));
+  if (!isSchemeLog(complete)) return plain;
+  return { name: "rows of several sets", unfolded: expandSchemes(complete, "Sets", context.tab) };
+}
+
+function jumpsLayout(given: Given): ChosenLayout {
+  const { context, complete, unknown } = given;
+  const log = setsView(context);
+  if (complete !== null && log === null && hasNumberedTries(complete)) {
+    const tries = unfoldWideTests(complete, "Jumps", unknown, context);
     if (tries !== null) return { name: "tests across", unfolded: tries };
   }
-  if (complete !== null && (table === "Sets" || jumpFigures.some((one) => one in complete.fields)))
-    return plain;
-  if (table === "Jumps") {
-    const log = setsView(context);
-    if (log !== null && isSchemeLog(log))
-      return { name: "rows of several sets", unfolded: expandSchemes(log, "Jumps", context.tab) };
-    if (complete !== null && hasHeadedGroups(context.cells, context.end))
-      return { name: "blocks one under another", unfolded: unfoldSections(context) };
-    if (complete !== null) return plain;
-  }
-  const wide = table === "Sets" ? unfoldWideSets(context) : unfoldWideJumps(context);
-  const grid = { name: "dates across", unfolded: wide } as const;
+  if (complete !== null && jumpFigures.some((one) => one in complete.fields)) return plain;
+  if (log !== null && isSchemeLog(log))
+    return { name: "rows of several sets", unfolded: expandSchemes(log, "Jumps", context.tab) };
+  if (complete === null) return gridOrBlocks(given, unfoldWideJumps(context));
+  return hasHeadedGroups(context.cells, context.end) ? blocks(context) : plain;
+}
+
+/** Sets or jumps without all the headings they need: days across, tests across or blocks. */
+function gridOrBlocks({ context, view, unknown }: Given, wide: Unfolded | null): ChosenLayout {
   // Two days beside one another in a tab of blocks do not make it a grid.
   const ofNobody = wide?.isEmpty === true && !namesAnybody(context);
-  if (wide !== null && !ofNobody) return grid;
+  if (wide !== null && !ofNobody) return datesAcross(wide);
   if (view?.fields.day !== undefined && view.fields.athlete !== undefined) {
+    const table = context.table === "Sets" ? "Sets" : "Jumps";
     const tests = unfoldWideTests(view, table, unknown, context);
     if (tests !== null) return { name: "tests across", unfolded: tests };
   }
-  const sections = unfoldSections(context);
-  if (ofNobody && (sections?.isEmpty ?? true)) return grid;
-  return { name: "blocks one under another", unfolded: sections };
+  const sections = blocks(context);
+  const nothing = sections.unfolded?.isEmpty ?? true;
+  return ofNobody && nothing ? datesAcross(wide) : sections;
 }
 
 /** Columns of which a plain row of jumps has one; without any, its figures stand in a log of sets. */
