@@ -78,43 +78,49 @@ export function lengthColumn(
     }
     const text = typeof cell === "string" ? cell.trim() : "";
     if (saysNoFigure(view, row, index, text)) return null;
-    const long = /^(\d{1,2}):(\d{2}):(\d{2})$/.exec(text);
-    if (long)
-      return judged(
-        fromMinutes(Number(long[1]) * 60 + Number(long[2]) + Number(long[3]) / 60),
-        cell,
-        row,
-      );
-    const hours = /^(\d{1,2})\s*h\s*(\d{2})\s*(?:m|min)?$/i.exec(text);
-    if (hours) return judged(fromMinutes(Number(hours[1]) * 60 + Number(hours[2])), cell, row);
+    return ofText(text, cell, row);
+  };
+
+  const ofText = (text: string, cell: unknown, row: number): number | null => {
+    const clock = clockMinutes(text);
+    if (clock !== null) return judged(fromMinutes(clock), cell, row);
     const pair = /^(\d{1,3}):(\d{2})$/.exec(text);
-    if (pair) {
-      const asHours = fromMinutes(Number(pair[1]) * 60 + Number(pair[2]));
-      const asMinutes = fromMinutes(Number(pair[1]) + Number(pair[2]) / 60);
-      if (unit === "h") return judged(asHours, cell, row);
-      // No run lasts ten hours or under five minutes; in between it has to be asked.
-      if (Number(pair[1]) >= 10) return judged(asMinutes, cell, row);
-      if (Number(pair[1]) < 5) return judged(asHours, cell, row);
-      view.log.add("length-unsettled", row, index, cell, { heading });
-      return null;
-    }
+    if (pair) return ofPair(Number(pair[1]), Number(pair[2]), cell, row);
     const number = /^(\d+(?:[.,]\d+)?)\s*(h|hrs?|hours|std|min|mins|minutes|minuten|m|')?$/i.exec(
       text,
     );
     if (number) {
-      const value = Number(number[1]!.replace(",", "."));
+      const value = asNumber(number[1]!);
       const said = number[2]?.toLowerCase();
       if (said === undefined) return judged(value * toUnit, cell, row);
       return judged(fromMinutes(/h|std/.test(said) ? value * 60 : value), cell, row);
     }
     const unsure = /^(\d+(?:[.,]\d+)?)\s*\?+$/.exec(text);
-    if (unsure)
-      view.log.add("unsure", row, index, cell, {
-        mend: Number(unsure[1]!.replace(",", ".")),
-        heading,
-      });
+    if (unsure) view.log.add("unsure", row, index, cell, { mend: asNumber(unsure[1]!), heading });
     else view.log.add("not-a-number", row, index, cell, { heading });
     return null;
   };
+
+  /** "1:10" and "45:00": hours and minutes, or minutes and seconds. */
+  const ofPair = (first: number, second: number, cell: unknown, row: number): number | null => {
+    const asHours = fromMinutes(first * 60 + second);
+    if (unit === "h") return judged(asHours, cell, row);
+    // No run lasts ten hours or under five minutes; in between it has to be asked.
+    if (first >= 10) return judged(fromMinutes(first + second / 60), cell, row);
+    if (first < 5) return judged(asHours, cell, row);
+    view.log.add("length-unsettled", row, index, cell, { heading });
+    return null;
+  };
+
   return (line, row) => read(line[index], row);
+}
+
+const asNumber = (text: string) => Number(text.replace(",", "."));
+
+/** Minutes of "1:10:00" and "1 h 10"; null for any other words. */
+function clockMinutes(text: string): number | null {
+  const long = /^(\d{1,2}):(\d{2}):(\d{2})$/.exec(text);
+  if (long) return Number(long[1]) * 60 + Number(long[2]) + Number(long[3]) / 60;
+  const hours = /^(\d{1,2})\s*h\s*(\d{2})\s*(?:m|min)?$/i.exec(text);
+  return hours ? Number(hours[1]) * 60 + Number(hours[2]) : null;
 }

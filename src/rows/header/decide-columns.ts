@@ -1,17 +1,13 @@
 import type { Cells } from "../cells";
-import { noSense } from "../layout/shorthand/scheme-order";
-import { isShorthand, setCell } from "../layout/shorthand/set-cell";
-import { editDistance } from "../name/edit-distance";
 import type { TableName } from "../table-name";
-import { weekdayOfWord } from "../value/day-text";
 import { minuteOfDay } from "../value/minute-of-day";
-import { askedInWords } from "./asked-in-words";
 import type { Column } from "./column";
 import type { ColumnAnswers } from "./column-answers";
 import { tableColumns } from "./columns";
 import { contradictedColumns } from "./contradicted-columns";
 import { headerWords } from "./header-words";
-import { headingLookup, type RecognisedHeader } from "./recognise-header";
+import type { RecognisedHeader } from "./recognise-header";
+import { nearMeaning, settledAlone } from "./unknown-column";
 import { anyOfColumn, bestFit, sampleColumn, threeSamples, valueFit } from "./value-fit";
 
 /** What was decided of one column, and how surely. */
@@ -48,10 +44,6 @@ export type DecidedColumns = {
   readonly questions: readonly ColumnQuestion[];
 };
 
-/** Headings of words for people, "coach comments". */
-export const headsNotes =
-  /(?:^| )(?:notes?|comments?|remarks?|notiz(?:en)?|(?:be|an)merkung(?:en)?|kommentare?)$/;
-
 /**
  * Settles every column of a header: by its heading, by a near spelling its values bear out, a column
  * of dates by its values alone. Anything less sure is left alone and becomes a question.
@@ -70,20 +62,7 @@ export function decideColumns(
   const decisions: ColumnDecision[] = [];
   const questions: ColumnQuestion[] = [];
   const answered = new Set(answers?.columns.map(({ column }) => column - 1));
-  const { minute } = fields;
-  if (
-    table === "Runs" &&
-    minute?.words === "time" &&
-    fields.minutes === undefined &&
-    !answered.has(minute.index)
-  ) {
-    // The time of a run is how long it took as well as when it began.
-    const sample = sampleColumn(cells, first, end, minute.index);
-    if (2 * sample.filter(isRunLength).length > sample.length) {
-      delete fields.minute;
-      fields.minutes = minute;
-    }
-  }
+  if (table === "Runs") takeLengths(fields, cells, { first, end, answered });
   const all = Object.keys(tableColumns[table]);
   const say = (
     column: Column,
@@ -139,46 +118,46 @@ export function decideColumns(
     const heading = String(headLine[index] ?? "").trim();
     const column: Column = { index, unit, heading, words };
     const free = all.filter((field) => fields[field] === undefined);
-    const inWords = table === "Diary" ? askedInWords(words, sample) : null;
-    const near =
-      inWords !== null && free.includes(inWords) ? inWords : nearHeading(table, words, free);
-    const fit = bestFit(free, sample);
-    if (near !== null && valueFit(near, sample) >= 0.8) {
-      fields[near] = column;
-      say(column, near, "near heading", 0.85, sample);
-    } else if (fit?.field === "day" && words === "") {
-      fields.day = column;
-      say(column, "day", "values", 0.9, sample);
-    } else if (table === "Sets" && free.includes("load") && inShorthand(free, sample)) {
-      fields.scheme = column;
-      say(column, "scheme", "values", 0.9, sample);
-    } else if (headsNotes.test(words) || (fields.day !== undefined && sample.every(isWeekday))) {
-      // Words for people, beside a table that keeps none or has its own, and weekdays beside dates: left where they stand.
-      say(column, null, "heading", 1, sample);
-    } else {
-      unknown.push(index);
-      say(column, null, "nothing", 0, sample);
-      questions.push({
-        column: index + 1,
-        heading,
-        about: "meaning",
-        samples: threeSamples(sample),
-        guess: near ?? fit?.field ?? null,
-        choices: free,
-      });
+    const asked = { table, words, sample, free, hasDays: fields.day !== undefined };
+    const settled = settledAlone(asked);
+    if (settled !== null) {
+      const { field, by, sureness } = settled;
+      if (field !== null) fields[field] = column;
+      say(column, field, by, sureness, sample);
+      continue;
     }
+    unknown.push(index);
+    say(column, null, "nothing", 0, sample);
+    questions.push({
+      column: index + 1,
+      heading,
+      about: "meaning",
+      samples: threeSamples(sample),
+      guess: nearMeaning(asked) ?? bestFit(free, sample)?.field ?? null,
+      choices: free,
+    });
   }
   return { header: { fields, repColumns: header.repColumns, unknown }, decisions, questions };
 }
 
-/** "80x5x5 @ .62" says what it is whatever stands above it. */
-const inShorthand = (free: readonly string[], sample: readonly unknown[]) =>
-  free.includes("scheme") &&
-  sample.filter((cell) => typeof cell === "string" && isShorthand(setCell(cell, noSense))).length >=
-    0.8 * sample.length;
-
-const isWeekday = (cell: unknown) =>
-  typeof cell === "string" && weekdayOfWord(cell.trim()) !== null;
+/** The time of a run is how long it took as well as when it began: lengths are taken as such. */
+function takeLengths(
+  fields: Record<string, Column>,
+  cells: Cells,
+  {
+    first,
+    end,
+    answered,
+  }: { readonly first: number; readonly end: number; readonly answered: ReadonlySet<number> },
+): void {
+  const { minute } = fields;
+  if (minute?.words !== "time" || fields.minutes !== undefined || answered.has(minute.index))
+    return;
+  const sample = sampleColumn(cells, first, end, minute.index);
+  if (2 * sample.filter(isRunLength).length <= sample.length) return;
+  delete fields.minute;
+  fields.minutes = minute;
+}
 
 const startsAt = 4 * 60;
 
@@ -187,17 +166,4 @@ function isRunLength(cell: unknown): boolean {
   const minute = minuteOfDay(cell);
   if (minute !== null) return minute < startsAt;
   return /^\s*\d/.test(String(cell));
-}
-
-/** A meaning one of whose headings is a slip of the finger away ("Exercize", "Atlete"); "Set 1" is none. */
-function nearHeading(table: TableName, words: string, free: readonly string[]): string | null {
-  if (words.length < 4 || /\d/.test(words)) return null;
-  const found = new Set<string>();
-  for (const [known, field] of headingLookup(table)) {
-    if (!free.includes(field) || known.length < 4 || Math.abs(known.length - words.length) > 2)
-      continue;
-    const allowed = Math.min(known.length, words.length) >= 8 ? 2 : 1;
-    if (editDistance(known, words) <= allowed) found.add(field);
-  }
-  return found.size === 1 ? [...found][0]! : null;
 }

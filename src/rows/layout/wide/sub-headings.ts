@@ -1,6 +1,6 @@
-import { headsNotes } from "../../header/decide-columns";
 import { headerWords } from "../../header/header-words";
 import { headingLookup } from "../../header/recognise-header";
+import { headsNotes } from "../../header/unknown-column";
 import type { Unit } from "../../value/units";
 import type { LayoutContext } from "../layout-context";
 import { isJumpColumn, partOf, testName } from "./test-heading";

@@ -1,7 +1,7 @@
 import { isoFromDay } from "../../../coaching/calendar/day";
-import { headsNotes } from "../../header/decide-columns";
 import { plainWords } from "../../header/header-words";
 import { headingLookup } from "../../header/recognise-header";
+import { headsNotes } from "../../header/unknown-column";
 import { isBlankLine, mayBeName, namesSummary } from "../../table/read-lines";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
