@@ -17,9 +17,13 @@ test("Max and Min stand in the list of athletes, a total below them does not", (
     ["min", "B"],
     ["Total", 3],
     ["Bestwert", 3],
+    ["Summe: 3 Athleten", ""],
+    ["Total athletes: 3", ""],
+    ["Gesamt 3", ""],
+    ["3 athletes", ""],
   );
   expect(reading.records.map(({ athlete }) => athlete)).toEqual(["Ilka", "Max", "min"]);
-  expect(counts(reading)).toEqual([3, 0, 0, 3]);
+  expect(counts(reading)).toEqual([3, 0, 0, 7]);
 });
 
 test("Max lifts under another's day, and where a tab is of one lift", () => {

@@ -5,6 +5,7 @@ import { headerWords } from "../header/header-words";
 import { headingLookup, recogniseHeader } from "../header/recognise-header";
 import { readTable } from "../read-table";
 import type { Reading } from "../reading";
+import { beginsSummary } from "../table/read-lines";
 import { isBlank } from "../value/blank";
 import { foundText } from "../value/found-text";
 
@@ -45,7 +46,7 @@ export function readAthletesArgument(argument: unknown): AthletesArgument {
   }
   const flat = cells.length === 1 ? cells[0]! : cells.map((line) => line[0]);
   // A hole in a row is a blank cell: `map` would leave it a hole.
-  const names = Array.from(flat, nameOf);
+  const names = Array.from(flat, listedName);
   const start = isHeading(names[0] ?? "") ? 1 : 0;
   return { asked: untilLastFilled(names.slice(start)), single: false, table: null };
 }
@@ -58,7 +59,7 @@ function wholeTable(cells: Cells, headed: number): AthletesArgument {
   const table = readTable("Athletes", cells);
   const column = recogniseHeader("Athletes", cells[headed]!).fields.athlete!.index;
   const byRow = new Map(table.records.map((record) => [record.row, record]));
-  const names = cells.slice(headed + 1).map((line) => nameOf(line[column]));
+  const names = cells.slice(headed + 1).map((line) => listedName(line[column]));
   const asked = untilLastFilled(names).map(({ athlete }, at) => {
     const record = byRow.get(headed + at + 2) ?? null;
     // First name and surname may stand apart: the record has both.
@@ -71,6 +72,11 @@ function untilLastFilled(names: readonly string[]): AskedAthlete[] {
   let end = names.length;
   while (end > 0 && names[end - 1] === "") end--;
   return names.slice(0, end).map((athlete) => ({ athlete, record: null }));
+}
+
+/** A sum or a count below the names is nobody's. */
+function listedName(cell: unknown): string {
+  return beginsSummary([cell], { index: 0 }) ? "" : nameOf(cell);
 }
 
 function nameOf(cell: unknown): string {

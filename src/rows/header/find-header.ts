@@ -7,6 +7,7 @@ import { unitOf } from "../value/units";
 import type { Column } from "./column";
 import { neededFields } from "./columns";
 import { namedByValues } from "./named-by-values";
+import { numbersAlone, oneSetARow } from "./one-set-a-row";
 import { type RecognisedHeader, recogniseHeader } from "./recognise-header";
 import { rowsSearched } from "./rows-searched";
 
@@ -47,7 +48,25 @@ export function findHeader(
       bestWeight = weightOf(table, both) - 1;
     }
   }
-  return best === null ? null : withValues(table, withUnitsRow(best, cells, end), cells, end);
+  if (best === null) return null;
+  const seen = withValues(table, withUnitsRow(best, cells, end), cells, end);
+  return table === "Sets" ? withNumberedReps(seen, cells, end) : seen;
+}
+
+/** Numbers alone over the speeds of one set a row are its repetitions. */
+function withNumberedReps(found: FoundHeader, cells: Cells, end: number): FoundHeader {
+  const columns = found.repColumns.length === 0 ? numbersAlone(found.line) : [];
+  if (columns.length === 0 || !oneSetARow(cells, found, end, found.fields, columns)) return found;
+  return {
+    ...found,
+    repColumns: columns.map((index, at) => ({
+      index,
+      unit: null,
+      heading: String(found.line[index]),
+      words: `rep ${at + 1}`,
+    })),
+    unknown: found.unknown.filter((index) => !columns.includes(index)),
+  };
 }
 
 /** The header with what its columns say by their values alone. */
@@ -120,7 +139,9 @@ function twoRows(
     if (!isBlank(below)) filled++;
     // "Rep speeds" over 1, 2, 3 are Rep 1 … Rep 3.
     const numbered = /^\s*(?:rep|r)?\s*(\d{1,2})\s*$/i.exec(isBlank(below) ? "" : String(below));
-    const speeds = /\b(rep|speed|speeds|m\/s|velocity|wdh|geschwindigkeit)/i.test(carried);
+    const speeds =
+      /\b(rep|speed|speeds|m\/s|velocity|wdh|geschwindigkeit)/i.test(carried) ||
+      recogniseHeader("Sets", [carried]).fields.speed !== undefined;
     if (numbered !== null && speeds)
       joined.push(`rep ${numbered[1]}${/m\/s/.test(carried) ? " (m/s)" : ""}`);
     else if (isBlank(below)) joined.push(upper[index] ?? "");

@@ -74,7 +74,7 @@ function namesUnit(words: string, unit: Unit | null): unit is Unit {
     words === "" ||
     unitOf(words) === unit ||
     (unit.quantity === "speed" &&
-      /^(?:mean|avg|average|peak|best|fastest|top|bar|mittel|beste)$/.test(words))
+      /^(?:mean|avg|average|ø|peak|best|fastest|top|bar|mittel|beste|v)$/.test(words))
   );
 }
 

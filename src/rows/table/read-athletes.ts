@@ -20,7 +20,7 @@ import { readLines } from "./read-lines";
 import { stepShareColumn } from "./step-share";
 
 const experiences = choices({
-  novice: "novice|new|beginner|anfänger|einsteiger|first season|n",
+  novice: "novice|new|beginner|anfänger|neu|neuling|einsteiger|first season|n",
   trained: "trained|trainiert|experienced|experience|fortgeschritten|erfahren|senior|t",
 });
 
@@ -99,7 +99,8 @@ function ageOf(
 ): { birthYear: number | null; under18: boolean | null } {
   const bornColumn = view.fields.birthYear;
   const markColumn = view.fields.under18;
-  let under18 = markColumn === undefined ? null : markOf(line[markColumn.index]);
+  const marked = markColumn && line[markColumn.index];
+  let under18 = markOf(marked) ?? underByAge(marked);
   if (markColumn !== undefined && under18 === null && !isBlank(line[markColumn.index])) {
     const cell = line[markColumn.index];
     if (typeof cell !== "string" || !saysNoValue(cell))
@@ -120,13 +121,21 @@ function ageOf(
   return { birthYear, under18 };
 }
 
+/** "U16" is a class of the under-18s. */
+const minor = /^(u ?-?(?:[89]|1[0-8])|under[ -]18|<\s*18|minor|unter 18)$/i;
+
 function markOf(cell: unknown): boolean | null {
-  if (
-    typeof cell === "string" &&
-    /^(u ?-?18|under[ -]18|<\s*18|minor|unter 18)$/i.test(cell.trim())
-  )
-    return true;
-  return yesNo(cell);
+  return typeof cell === "string" && minor.test(cell.trim()) ? true : yesNo(cell);
+}
+
+const age = /^(\d{1,2})(?:[.,]\d+)?(?: ?(?:y|yrs?|years?(?: old)?|j|jahre)\.?)?$/i;
+/** Fewer years are no athlete's. */
+const youngest = 8;
+
+/** An age where the mark would stand says who is under 18: once typed it is never too high. */
+function underByAge(cell: unknown): boolean | null {
+  const years = Number(age.exec(String(cell).trim())?.[1]);
+  return years >= youngest ? years < 18 : null;
 }
 
 function birthYearOf(cell: unknown): number | null {

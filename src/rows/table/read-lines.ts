@@ -22,9 +22,18 @@ export function mayBeName(cell: unknown): boolean {
   return /^m(ax|in)$/.test(plainWords(cell));
 }
 
+/** "Summe: 5 Athleten", "Total athletes: 5", "5 runners": how many there are. */
+const counted =
+  /^(?:(?:sum|summe|total|gesamt|anzahl|count)\b\D*\d+\D*|\d+ (?:athletes?|athleten|runners?|läufer))$/i;
+
 /** True for a row that begins so, where its first filled cell names no athlete. */
-export function beginsSummary(line: readonly unknown[], athlete: Column | undefined): boolean {
+export function beginsSummary(
+  line: readonly unknown[],
+  athlete: Pick<Column, "index"> | undefined,
+): boolean {
   const at = line.findIndex((cell) => !isBlank(cell));
+  const words = line[at];
+  if (typeof words === "string" && counted.test(words.trim())) return true;
   return namesSummary(line[at]) && !(at === athlete?.index && mayBeName(line[at]));
 }
 

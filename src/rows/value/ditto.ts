@@ -1,5 +1,7 @@
 const marks = new Set(
-  `"|""|''|”|“|″|〃|do.|ditto|as above|same|same as above|wie oben|dito|s.o.|^`.split("|"),
+  `"|""|''|”|“|″|〃|do.|dto|dto.|detto|idem|ditto|as above|same|same as above|wie oben|dito|s.o.|^`.split(
+    "|",
+  ),
 );
 
 /** True for a mark that repeats the cell above (or, across a wide row, the cell to the left). */

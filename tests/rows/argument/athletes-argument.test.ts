@@ -20,6 +20,14 @@ test("a column keeps its blanks inside, loses its heading and its blank end", ()
   expect(names([["Ilka"], ["Kofi"]])).toEqual(["Ilka", "Kofi"]);
 });
 
+test("a count or a sum below the names is nobody, Max is somebody", () => {
+  const sums = ["Total", "Summe: 3 Athleten", "3 athletes"];
+  const column = ["Athlete", "Ilka", "Max", ...sums];
+  expect(names(column.map((cell) => [cell]))).toEqual(["Ilka", "Max"]);
+  expect(names(column.map((cell, at) => [at, cell, ""]))).toEqual(["Ilka", "Max"]);
+  expect(names("Total")).toEqual(["Total"]);
+});
+
 test("a row of names is read along", () => {
   expect(names([["Ilka", "Kofi", ""]])).toEqual(["Ilka", "Kofi"]);
 });

@@ -68,6 +68,41 @@ test("“m/s 1” to “m/s 5” are the speeds of the repetitions", () => {
   ).toMatchObject(["Sets", { repSpeeds: [0.62, 0.6] }]);
 });
 
+test("a German coach's short headings of athletes, sets, spells and jumps are known", () => {
+  const day = "8. Juni 2026";
+  expect(
+    recordsOf(
+      "Athleten",
+      ["Name", "Jg.", "Hauptdisziplin", "Erfahrung", "Einheiten/Woche", "Betreuerin"],
+      ["Ida Ruhl", 2010, "800 m", "neu", 2, "M. Gellert"],
+    ),
+  ).toMatchObject([
+    "Athletes",
+    { birthYear: 2010, experience: "novice", sessionsAWeek: 2, supervisor: "M. Gellert" },
+  ]);
+  expect(
+    recordsOf(
+      "Kraft",
+      ["Datum", "Athlet/in", "Übung", "Satz-Nr.", "Gew. (kg)", "Wiederh.", "v (m/s)", "Ausführung"],
+      [day, "Ida Ruhl", "Kniebeuge", 2, 60, 5, "0,62", "ja"],
+    ),
+  ).toMatchObject(["Sets", { set: 2, loadKg: 60, reps: 5, setSpeed: 0.62, movedWell: true }]);
+  expect(
+    recordsOf(
+      "Ausfälle",
+      ["Name", "Beginn", "Ende", "Zustand", "Schmerz 0-10", "Körperteil"],
+      ["Ida Ruhl", day, "10. Juni 2026", "verletzt", 4, "Wade"],
+    ),
+  ).toMatchObject(["Availability", { mayDo: "out", pain: 4, site: "Wade" }]);
+  expect(
+    recordsOf(
+      "Sprünge",
+      ["Datum", "Name", "Sprungart", "Sprunghöhe (cm)", "Bodenkontaktzeit (ms)"],
+      [day, "Ida Ruhl", "Drop Jump", 30, 210],
+    ),
+  ).toMatchObject(["Jumps", { heightCm: 30, contactS: 0.21 }]);
+});
+
 test.each([
   "Bemerkungen",
   "Anmerkung",

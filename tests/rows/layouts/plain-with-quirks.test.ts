@@ -31,6 +31,59 @@ test("a header over two rows: rep speeds over 1, 2, 3", () => {
   ).toEqual(["05-12 Ilka 1 65x? 0.66 0.65 0.63"]);
 });
 
+const repsOfTwo = ["05-12 Ilka 1 65x3 0.66 0.65 0.63", "05-12 Ilka 2 65x3 0.64 0.64 0.62"];
+
+test.each([
+  ["each row numbers its set", ["Set"], [[1], [2]], repsOfTwo],
+  [
+    "rows go on with the day, the athlete and the lift above",
+    [],
+    [[], []],
+    repsOfTwo.map((one) => one.replace(/ [12] /, " work ")),
+  ],
+])("numbers alone over speeds count repetitions where %s", (_, heading, numbers, read) => {
+  const head = ["Date", "Athlete", "Exercise", ...heading, "Load (kg)", "Reps", 1, 2, 3, "RIR"];
+  const rows = (first: unknown[], second: unknown[]) =>
+    short([
+      head,
+      [...first, ...numbers[0]!, 65, 3, 0.66, 0.65, 0.63, 2],
+      [...second, ...numbers[1]!, 65, 3, 0.64, 0.64, 0.62, 2],
+    ]);
+  const ilka = ["2026-05-12", "Ilka", "squat"];
+  expect(rows(ilka, ilka)).toEqual(read);
+  expect(rows(ilka, ['"', "dto.", "as above"])).toEqual(read);
+});
+
+test("numbers alone over the speeds of one row a lift stay those of its sets", () => {
+  const head = ["Date", "Athlete", "Exercise", "Load (kg)", "Reps", 1, 2];
+  expect(
+    short([
+      head,
+      ["2026-05-12", "Ilka", "squat", 65, 5, 0.66, 0.65],
+      ["2026-05-12", "Kofi", "squat", 95, 5, 0.61, 0.6],
+      ["2026-05-14", "Ilka", "squat", 65, 5, 0.64, 0.63],
+      ["2026-05-14", "Kofi", "squat", 95, 5, 0.6, 0.58],
+    ]),
+  ).toHaveLength(8);
+});
+
+test("a German log over two rows: units and numbers under its headings, sums below each day", () => {
+  const { reading } = sets([
+    ["Krafttraining Sommersaison", "", "", "", "", "", "", "", "", "", ""],
+    ["Datum", "Athlet", "Übung", "Satz", "Last", "Wdh.", "Bar-Geschw.", "", "", "RIR", "Bem."],
+    ["", "", "", "", "kg", "", 1, 2, 3, "", ""],
+    ["12.05.2026", "Ilka", "Kniebeuge", 1, 65, 3, "0,66", "0,65", "0,63", 3, ""],
+    ["", "dto.", '"', 2, 65, 3, 0.64, 0.64, 0.62, 2, "Knie zu"],
+    ["", "Summe", "", "", 130, "", "", "", "", "", ""],
+  ]);
+  expect(reading.records.map(shortSet)).toEqual(repsOfTwo);
+  expect(reading.records.map(({ repsInReserve, note }) => [repsInReserve, note])).toEqual([
+    [3, ""],
+    [2, "Knie zu"],
+  ]);
+  expect(problems(reading)).toEqual([]);
+});
+
 test("date, athlete and lift written once a block, as under merged cells", () => {
   const { reading } = sets([
     ["Date", "Athlete", "Exercise", "Set", "Load", "Mean speed"],

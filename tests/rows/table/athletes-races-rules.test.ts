@@ -74,6 +74,30 @@ test("a row of athletes without a name is told and not counted", () => {
   ]);
 });
 
+test.each([
+  ["Age", 15, true],
+  ["Age (yrs)", "17 yrs", true],
+  ["Alter", "17,9", true],
+  ["Alter", 18, false],
+  ["Under 18?", 16, true],
+  ["Age", "U16", true],
+  ["Age", 4, null],
+  ["Age", 100, null],
+  ["Age", "U20", null],
+])("an age under “%s” of %p says who is under 18", (heading, cell, under18) => {
+  const reading = read("Athletes", ["Athlete", heading], ["Ilka", cell]);
+  expect(reading.records[0]).toMatchObject({ birthYear: null, under18 });
+  expect(problems(reading)).toEqual(under18 === null ? [`B2 not-yes-or-no: ${cell}`] : []);
+});
+
+test.each(["Jg.", "Jahrg.", "Geb.-Jahr", "Geburtsdatum", "Birthdate", "Year born"])(
+  "who is under 18 is read from the birth year under “%s”",
+  (heading) => {
+    const reading = read("Athletes", ["Name", heading], ["Ilka", 2010]);
+    expect(reading.records[0]).toMatchObject({ birthYear: 2010 });
+  },
+);
+
 test("the own mark counts before the birth year's; an athlete listed twice names the earlier row", () => {
   const reading = read(
     "Athletes",

@@ -72,7 +72,8 @@ test.each([
 });
 
 test("marks for the cell above, for no value, and blanks, whatever their case and spaces", () => {
-  expect([" Ditto ", "AS ABOVE", '"', "〃"].map(isDitto)).toEqual([true, true, true, true]);
+  for (const mark of [" Ditto ", "AS ABOVE", '"', "〃", "dto.", "idem"])
+    expect(isDitto(mark)).toBe(true);
   expect(["dittos", "", 5, null].map(isDitto)).toEqual([false, false, false, false]);
   expect([" DNS ", "N/A", "–"].map(saysNoValue)).toEqual([true, true, true]);
   expect(["dnss", "", "0"].map(saysNoValue)).toEqual([false, false, false]);

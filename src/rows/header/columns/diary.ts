@@ -22,7 +22,7 @@ export const diaryColumns = {
     "carbs in session|carbs in session?|carbs|carbohydrate in session|kohlenhydrate|fuelled",
   ),
   food: headings("food note|food|fuel|essen|eaten"),
-  newToday: headings("new today|new|anything new|neu|new today?"),
+  newToday: headings("new today|new|anything new|neu|was war neu|etwas neues|new today?"),
   note: headings(`${noteHeadings}|anything else|anything to tell us`),
   private: headings("private|private?|privat|keep private"),
 } as const;

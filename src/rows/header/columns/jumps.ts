@@ -6,7 +6,7 @@ export const jumpsColumns = {
   minute: headings("time|uhrzeit|start time|time of day"),
   athlete: headings(`${athleteHeadings}|who|wer|athlet|athletin|sportler`),
   test: headings(
-    "test|jump|jump test|sprung|sprungtest|exercise|kind of jump|saut|salto|sprong|hopp",
+    "test|jump|jump test|sprung|sprungart|sprungtest|exercise|kind of jump|saut|salto|sprong|hopp",
   ),
   attempt: headings("attempt|try|attempt no|trial|versuch|rep"),
   height: headings(
@@ -14,10 +14,10 @@ export const jumpsColumns = {
   ),
   stack: headings("stack|plate stack|plates|scheiben|stapel|box|plate"),
   cleared: headings("cleared|cleared?|clean|made|geschafft|ok"),
-  drop: headings("drop height|drop|drop from|fallhohe|box height"),
+  drop: headings("drop height|drop|drop from|drop ht|fallhohe|box height"),
   landing: headings("landing height|landing|onto|landehohe|landing box"),
   contact: headings(
-    "contact time|contact|ground contact|ground contact time|kontaktzeit|kontakt|gct|ct",
+    "contact time|contact|ground contact|ground contact time|kontaktzeit|bodenkontaktzeit|bkz|kontakt|gct|ct",
   ),
   flight: headings("flight time|flight|flugzeit|flug|air time|ft"),
   note: headings(noteHeadings),

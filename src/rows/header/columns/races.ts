@@ -8,7 +8,7 @@ export const racesColumns = {
     "race|event|meet|meeting|fixture|competition|rennen|wettkampf|name|carrera|gara|wedstrijd|tavling",
   ),
   who: headings(
-    "athlete or group or all|athlete|who|athletes|runner|group|athlete or group|for|wer|who runs|runners|entries|laufer|starter|teilnehmer|quien|qui|coureurs|corredores",
+    "athlete or group or all|athlete|who|athletes|runner|group|athlete or group|for|wer|athlet|gruppe|who runs|runners|entries|laufer|starter|teilnehmer|quien|qui|coureurs|corredores",
   ),
   distance: headings(
     "distance|dist|km|m|strecke|distanz|length|distancia|distanza|afstand|distans",

@@ -1,6 +1,7 @@
 import type { Cells } from "../../cells";
 import type { Column } from "../../header/column";
 import { plainWords } from "../../header/header-words";
+import { numbersAlone, oneSetARow } from "../../header/one-set-a-row";
 import { namesSummary } from "../../table/read-lines";
 import { setKinds } from "../../table/set-kinds";
 import { liftInWords } from "../lift-in-words";
@@ -55,6 +56,11 @@ export function groupsUnder(
     known.add(column.index);
   };
   const bare = figuresOfSets(cells, row + 1, end, all.filter(isCounted));
+  const alone = numbersAlone(cells[row]!);
+  if (bare === "speed" && alone.length > 0) {
+    const named = Object.fromEntries(all.map(({ field, column }) => [field, column]));
+    if (oneSetARow(cells, { first: row + 1 }, end, named, alone)) return null;
+  }
   const fieldOf = (one: HeadingParts) => one.field ?? (isCounted(one) ? bare : null);
   for (const heading of all) {
     const { column, label } = heading;
