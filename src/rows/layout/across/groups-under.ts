@@ -30,76 +30,19 @@ export function groupsUnder(
   { row, top, left, end }: Place,
   headings: readonly HeadingParts[],
 ): HeadedGroups | null {
-  const numbered = headings.some(
-    ({ field, set }) => /^(?:load|reps)$/.test(field ?? "") && set !== "",
-  );
-  const titled = headings.map((heading) => ofSet(heading, numbered));
-  const right = ({ column }: HeadingParts) => column.index >= left;
-  const names = namesOver(titled.filter((one) => right(one) && isCounted(one)));
   // A column of tests or jumps: what stands in sets is no load.
   if (headings.some(({ column }) => ofJumps.test(column.words))) return null;
-  const hasLift = titled.some(({ field }) => field === "exercise");
-  // One and the same word over all figures is a title.
-  const title = names.size === 1 && (hasLift || liftInWords([...names.keys()][0]) === null);
-  const all = title ? titled.map((one) => ({ ...one, label: "" })) : titled;
-  const lifts = title ? new Set<string>() : liftsAmong(names, hasLift);
-  const labels = lifts ?? athletesAmong(names);
-  if (labels === null) return null;
-  const ofSets = all.filter(({ set }) => set !== "");
-  const several = new Set(ofSets.map(({ set }) => set)).size > 1;
-  const shared: Record<string, Column> = {};
-  const known = new Set<number>();
-  const groups = new Map<string, Group>();
-  const take = (into: Record<string, Column>, field: string, column: Column) => {
-    if (into[field] !== undefined) return;
-    into[field] = column;
-    known.add(column.index);
-  };
+  const labelled = labelsOver(headings, left);
+  if (labelled === null) return null;
+  const { all, lifts, labels } = labelled;
   const bare = figuresOfSets(cells, row + 1, end, all.filter(isCounted));
-  const alone = numbersAlone(cells[row]!);
-  if (bare === "speed" && alone.length > 0) {
-    const named = Object.fromEntries(all.map(({ field, column }) => [field, column]));
-    if (oneSetARow(cells, { first: row + 1 }, end, named, alone)) return null;
-  }
+  if (bare === "speed" && countsReps(cells, row, end, all)) return null;
   const fieldOf = (one: HeadingParts) => one.field ?? (isCounted(one) ? bare : null);
-  for (const heading of all) {
-    const { column, label } = heading;
-    const field = fieldOf(heading);
-    const key = keyOf(heading);
-    // The mean or the best of the sets says nothing that they do not, nor does how many there are.
-    const summary =
-      (right(heading) && namesSummary(label.split(" ").pop())) ||
-      (field === "speed" && ofReps.test(column.words));
-    const derived =
-      several &&
-      heading.set === "" &&
-      (field === "setCount" ||
-        (summary && (field === null || ofSets.some((one) => fieldOf(one) === field))));
-    if (derived) known.add(column.index);
-    else if (field === null || (right(heading) && label !== "" && !labels.has(label))) continue;
-    else if (!right(heading) || key === noGroup || !isInside(field, heading, all))
-      take(shared, field, column);
-    else {
-      const group = groups.get(key) ?? { of: heading, columns: {}, reps: [] };
-      groups.set(key, group);
-      if (!field.startsWith("rep ")) take(group.columns, field, column);
-      else {
-        group.reps.push(column);
-        known.add(column.index);
-      }
-    }
-  }
-  const found = [...groups.values()];
-  // Sets are counted from the first: "bar 15" above a column is none.
-  const numbers = found.flatMap(({ of }) => (/^\d+$/.test(of.set) ? [of.set] : []));
-  if (numbers.length > 0 && !numbers.includes("1")) return null;
-  const loads = found.some(({ columns }) => columns.load ?? columns.scheme);
-  // A figure alone under a name may be a column of any table.
-  const enough = found.length > 1 || found.some(({ columns }) => Object.keys(columns).length > 1);
-  if (!enough || !(loads || shared.load)) return null;
+  const { shared, known, groups } = sortedColumns({ all, labels, left, fieldOf });
+  if (!areSets(groups, shared)) return null;
   // One speed beside several sets is of none of them; a load is, unless each has its own.
   for (const [field, { index }] of Object.entries(shared))
-    if (ofOneSet.test(field) || (loads && field === "load")) {
+    if (ofOneSet.test(field) || (field === "load" && groups.some(hasLoad))) {
       known.delete(index);
       delete shared[field];
     }
@@ -113,7 +56,7 @@ export function groupsUnder(
     left,
     shared,
     known,
-    groups: found.map(({ of, columns, reps }) => {
+    groups: groups.map(({ of, columns, reps }) => {
       const label: Placed | null = of.label === "" ? null : [of.label, of.column.index];
       return {
         columns: columns.scheme && !columns.load ? { ...columns, load: columns.scheme } : columns,
@@ -124,6 +67,118 @@ export function groupsUnder(
       };
     }),
   };
+}
+
+/** Whether numbers alone over the speeds are of the repetitions of the one set in each row. */
+function countsReps(
+  cells: Cells,
+  row: number,
+  end: number,
+  headings: readonly HeadingParts[],
+): boolean {
+  const alone = numbersAlone(cells[row]!);
+  const named = Object.fromEntries(headings.map(({ field, column }) => [field, column]));
+  return alone.length > 0 && oneSetARow(cells, { first: row + 1 }, end, named, alone);
+}
+
+type Labelled = {
+  /** All headings; a title over all figures is no label. */
+  readonly all: readonly HeadingParts[];
+  /** Labels that are lifts, or sides of one; null where they are athletes. */
+  readonly lifts: ReadonlySet<string> | null;
+  readonly labels: ReadonlySet<string>;
+};
+
+/** What stands over the figures right of `left`; null where it is neither lifts nor athletes. */
+function labelsOver(headings: readonly HeadingParts[], left: number): Labelled | null {
+  const numbered = headings.some(
+    ({ field, set }) => /^(?:load|reps)$/.test(field ?? "") && set !== "",
+  );
+  const titled = headings.map((heading) => ofSet(heading, numbered));
+  const names = namesOver(titled.filter((one) => one.column.index >= left && isCounted(one)));
+  const hasLift = titled.some(({ field }) => field === "exercise");
+  // One and the same word over all figures is a title.
+  const title = names.size === 1 && (hasLift || liftInWords([...names.keys()][0]) === null);
+  if (title) {
+    const none = new Set<string>();
+    return { all: titled.map((one) => ({ ...one, label: "" })), lifts: none, labels: none };
+  }
+  const lifts = liftsAmong(names, hasLift);
+  const labels = lifts ?? athletesAmong(names);
+  return labels && { all: titled, lifts, labels };
+}
+
+type Sorted = {
+  /** Columns that hold for all groups, by meaning. */
+  readonly shared: Record<string, Column>;
+  /** Places of all columns that are read, or that say nothing more. */
+  readonly known: Set<number>;
+  readonly groups: readonly Group[];
+};
+
+/** Each column with the group it stands in, or with those that all groups share. */
+function sortedColumns({
+  all,
+  labels,
+  left,
+  fieldOf,
+}: {
+  readonly all: readonly HeadingParts[];
+  readonly labels: ReadonlySet<string>;
+  readonly left: number;
+  readonly fieldOf: (one: HeadingParts) => string | null;
+}): Sorted {
+  const shared: Record<string, Column> = {};
+  const known = new Set<number>();
+  const groups = new Map<string, Group>();
+  const take = (into: Record<string, Column>, field: string, column: Column) => {
+    if (into[field] !== undefined) return;
+    into[field] = column;
+    known.add(column.index);
+  };
+  const right = ({ column }: HeadingParts) => column.index >= left;
+  const ofSets = all.filter(({ set }) => set !== "");
+  const several = new Set(ofSets.map(({ set }) => set)).size > 1;
+  // The mean or the best of the sets says nothing that they do not, nor does how many there are.
+  const isDerived = (one: HeadingParts, field: string | null) => {
+    if (!several || one.set !== "") return false;
+    if (field === "setCount") return true;
+    const summary =
+      (right(one) && namesSummary(one.label.split(" ").pop())) ||
+      (field === "speed" && ofReps.test(one.column.words));
+    return summary && (field === null || ofSets.some((other) => fieldOf(other) === field));
+  };
+  for (const heading of all) {
+    const { column, label } = heading;
+    const field = fieldOf(heading);
+    const key = keyOf(heading);
+    if (isDerived(heading, field)) known.add(column.index);
+    else if (field === null || (right(heading) && label !== "" && !labels.has(label))) continue;
+    else if (!right(heading) || key === noGroup || !isInside(field, heading, all))
+      take(shared, field, column);
+    else {
+      const group = groups.get(key) ?? { of: heading, columns: {}, reps: [] };
+      groups.set(key, group);
+      if (!field.startsWith("rep ")) take(group.columns, field, column);
+      else {
+        group.reps.push(column);
+        known.add(column.index);
+      }
+    }
+  }
+  return { shared, known, groups: [...groups.values()] };
+}
+
+const hasLoad = ({ columns }: Group) => (columns.load ?? columns.scheme) !== undefined;
+
+/** Whether groups of columns are sets: two of them or more figures of one, with a load somewhere. */
+function areSets(groups: readonly Group[], shared: Readonly<Record<string, Column>>): boolean {
+  // Sets are counted from the first: "bar 15" above a column is none.
+  const numbers = groups.flatMap(({ of }) => (/^\d+$/.test(of.set) ? [of.set] : []));
+  if (numbers.length > 0 && !numbers.includes("1")) return false;
+  // A figure alone under a name may be a column of any table.
+  const enough = groups.length > 1 || groups.some(({ columns }) => Object.keys(columns).length > 1);
+  return enough && (groups.some(hasLoad) || shared.load !== undefined);
 }
 
 const noGroup = "|";
