@@ -6,6 +6,7 @@ import { withUnit } from "../with-unit";
 import type { AthleteRow } from "./athlete-rows";
 import { besideDates } from "./beside-dates";
 import { ColumnGroups, filledColumns } from "./column-groups";
+import type { DayColumn } from "./date-header";
 import { type Block, gridOf } from "./grid-blocks";
 import { jumpCell } from "./jump-cell";
 import { type JumpPart, type JumpTitle, jumpTitle } from "./jump-title";
@@ -37,45 +38,23 @@ function unfoldRow(
   const line = cells[row]!;
   const testColumn = block.known.get("test") ?? -1;
   const test = isBlank(line[testColumn]) ? title.test : line[testColumn];
-  const heightUnit = title.parts.find(({ part }) => part === "height")?.unit ?? title.unit;
   weekNotes(into, block.header, line, of);
   const wholeRow = besideDates(into, block, line);
   const groups = new ColumnGroups();
   for (const column of block.header.days) groups.add(column);
   const before = new Map<string, unknown>();
   for (const columns of groups.groups) {
-    const { day, column: at, field: heads } = columns[0]!;
-    const { firstRow, lastRow } = block.header;
-    // "Drop" names no test where it is what was dropped from.
-    const mayBeTest = lastRow > firstRow && (heads === null || isPart(heads));
-    const under = mayBeTest ? testUnderDate(cells[lastRow]![at]) : null;
+    const { day, column } = columns[0]!;
+    const under = testUnder(cells, block, columns[0]!);
     const { landingStack, dropCm, landingCm } = under === null ? title : jumpTitle(under);
     // What stands beside the figures under one date ("drop cm", "cleared") holds for all of them.
     const others = columns.filter(({ field }) => !isPart(field));
-    const beside: Record<string, Placed> = {};
+    const beside: Flat = {};
     for (const { field, column, unit, cell } of filledColumns(into, line, row, others, before))
       beside[field] = [withUnit(cell, unit), column];
-    const flats: Record<string, Placed>[] = Object.keys(beside).length > 0 ? [{}] : [];
-    const words: string[] = [];
-    for (const { column, field, unit } of columns) {
-      if (field !== null && !isPart(field)) continue;
-      const parts = field === null ? title.parts.map(({ part }) => part) : [field];
-      const said = jumpCell(line[column], parts);
-      words.push(said.note, block.footnotes.get(said.mark) ?? "");
-      if (said.problem !== null) tellProblem(into, row, column, said.problem, line[column], title);
-      into.note(row, column, athlete, day, "day", said.note);
-      said.attempts.forEach((attempt, first) => {
-        // The same figure once more is another jump.
-        let at = first;
-        while (Object.keys(attempt).some((part) => flats[at]?.[part] !== undefined)) at++;
-        flats[at] ??= {};
-        const flat = flats[at]!;
-        for (const [part, figure] of Object.entries(attempt))
-          flat[part] = [part === "height" ? withUnit(figure, unit ?? heightUnit) : figure, column];
-      });
-    }
-    const { column } = columns[0]!;
-    const note = words.filter(Boolean).join("; ");
+    const figures = columns.filter(({ field }) => field === null || isPart(field));
+    const { jumps, note } = jumpsOfDay(into, block, of, line, title, figures);
+    const flats = jumps.length === 0 && Object.keys(beside).length > 0 ? [{}] : jumps;
     for (const flat of flats)
       into.emit(row, {
         day: [isoFromDay(day), column],
@@ -90,6 +69,49 @@ function unfoldRow(
         ...beside,
       });
   }
+}
+
+type Flat = Record<string, Placed>;
+
+/** The test named under a date; "Drop" names none where it is what was dropped from. */
+function testUnder(
+  cells: LayoutContext["cells"],
+  { header: { firstRow, lastRow } }: Block,
+  { column, field }: DayColumn,
+): string | null {
+  const mayBeTest = lastRow > firstRow && (field === null || isPart(field));
+  return mayBeTest ? testUnderDate(cells[lastRow]![column]) : null;
+}
+
+/** The jumps in one athlete's cells under one date, by try, and the words beside them. */
+function jumpsOfDay(
+  into: Unfolded,
+  block: Block,
+  { row, athlete }: AthleteRow,
+  line: readonly unknown[],
+  title: JumpTitle,
+  columns: readonly DayColumn[],
+): { readonly jumps: readonly Flat[]; readonly note: string } {
+  const heightUnit = title.parts.find(({ part }) => part === "height")?.unit ?? title.unit;
+  const jumps: Flat[] = [];
+  const words: string[] = [];
+  for (const { column, day, field, unit } of columns) {
+    const parts = isPart(field) ? [field] : title.parts.map(({ part }) => part);
+    const said = jumpCell(line[column], parts);
+    words.push(said.note, block.footnotes.get(said.mark) ?? "");
+    if (said.problem !== null) tellProblem(into, row, column, said.problem, line[column], title);
+    into.note(row, column, athlete, day, "day", said.note);
+    said.attempts.forEach((attempt, first) => {
+      // The same figure once more is another jump.
+      let at = first;
+      while (Object.keys(attempt).some((part) => jumps[at]?.[part] !== undefined)) at++;
+      jumps[at] ??= {};
+      const jump = jumps[at]!;
+      for (const [part, figure] of Object.entries(attempt))
+        jump[part] = [part === "height" ? withUnit(figure, unit ?? heightUnit) : figure, column];
+    });
+  }
+  return { jumps, note: words.filter(Boolean).join("; ") };
 }
 
 /** Says what is wrong with a cell; of a doubtful figure what it would be. */
