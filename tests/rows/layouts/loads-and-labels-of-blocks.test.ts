@@ -216,3 +216,27 @@ test("a mark beside another lift's name repeats the load above, a blank does not
     "Pull-up work - ?x8",
   ]);
 });
+
+test.each([
+  ["the same headings", "SQUAT", [1, 2]],
+  ["another lift's", "Bench press", [1, 2]],
+  ["another lift's, the sets labelled", "BENCH", ["wu", "1"]],
+])(
+  "each row with its day and name, a block a lift: %s further down, and no set's number is a load",
+  (_, lift, labels) => {
+    const block = (heading: string, loadKg: number) => [
+      ["Date", "Athlete", heading, "kg", "reps"],
+      ...labels.map((label) => ["2026-05-05", "Ilka", label, loadKg, 5]),
+    ];
+    const { reading } = understandTable("Sets", [...block("SQUAT", 80), ...block(lift, 40)], {
+      today,
+    });
+    expect(reading.records.map(({ exercise, loadKg }) => [exercise, loadKg])).toEqual([
+      ["SQUAT", 80],
+      ["SQUAT", 80],
+      [lift, 40],
+      [lift, 40],
+    ]);
+    expect([problems(reading), counts(reading)]).toEqual([[], [4, 0, 0, 2]]);
+  },
+);

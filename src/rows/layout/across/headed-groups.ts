@@ -1,7 +1,7 @@
 import type { Cells } from "../../cells";
 import { rowsSearched } from "../../header/rows-searched";
 import { sampleColumn } from "../../header/value-fit";
-import { leastLoad } from "../shorthand/scheme";
+import { labelsSet } from "../labels-sets";
 import { groupsUnder } from "./groups-under";
 import type { HeadedGroups } from "./header-of-groups";
 import { headingParts, isFigure } from "./heading-parts";
@@ -22,7 +22,7 @@ export function headedGroups(cells: Cells, row: number, end: number): HeadedGrou
   if (line.some((cell) => typeof cell === "number" && !isHeading(cell))) return null;
   const own = liftsAsLoads(Array.from(line, headingParts), (column) => {
     const sample = sampleColumn(cells, row + 1, end, column);
-    return sample.length === 0 || !sample.every((cell) => Number(cell) < leastLoad);
+    return sample.length === 0 || !sample.every(labelsSet);
   });
   const left = own.findIndex(isFigure);
   if (left < 0 || !line.every((cell, at) => at < left || isHeading(cell))) return null;
