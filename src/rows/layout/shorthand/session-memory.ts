@@ -21,8 +21,10 @@ export class SessionMemory {
     this.latest.set(who, session);
     if (day === null) return;
     const sessions = this.byDay.get(day) ?? new Map<string, RememberedSession[]>();
-    sessions.set(who, [...(sessions.get(who) ?? []), session]);
     this.byDay.set(day, sessions);
+    const own = sessions.get(who);
+    if (own === undefined) sessions.set(who, [session]);
+    else own.push(session);
   }
 
   /** What a ditto mark repeats: the athlete's session before. */
