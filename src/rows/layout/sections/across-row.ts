@@ -50,11 +50,19 @@ export function acrossRow(walk: Walk, line: readonly unknown[], row: number): vo
   above.set = null;
   above.exercise = exercise;
   if (filled > 0) return;
-  const { load, note } = shared;
+  const { load } = shared;
   if (load !== undefined && !holdsNothing(line[load.index])) setRow(walk, line, row, -1);
+  else tellNote(walk, line, row);
+}
+
+/** A row in which nothing was lifted: what is noted of it is of the athlete's day. */
+export function tellNote(walk: Walk, line: readonly unknown[], row: number): void {
+  const { note } = walk.above.columns;
+  // Sets and jumps of one tab are each read by themselves.
+  if (walk.into.table === "Jumps") walk.into.mark(row, "heading");
   else if (note !== undefined && !isBlank(line[note.index]))
     tellWords(walk, row, note.index, String(line[note.index]).trim());
-  else into.mark(row, "data");
+  else walk.into.mark(row, "data");
 }
 
 /** A row of a jump among the lifts: each set is a jump of it. */

@@ -21,6 +21,8 @@ export type SectionLine =
       readonly lift: number | null;
       /** Columns of several lifts or sets side by side; null where there are none. */
       readonly across?: HeadedGroups;
+      /** The day in its corner, which begins a session; null where none stands there. */
+      readonly day: { readonly text: DayText; readonly column: number } | null;
     }
   /** Headings above a header, which say nothing by themselves. */
   | { readonly is: "labels" }
@@ -56,9 +58,17 @@ export function linesIn(cells: Cells, end: number): SectionLine[] {
       );
       lines[above] = isBlankLine(beside) ? { is: "labels" } : lineIn(beside);
     }
-    lines.push({ is: "header", columns: shared, reps: [], lift: null, across });
+    const day = dayAmong(cells[row]!.slice(0, left));
+    lines.push({ is: "header", columns: shared, reps: [], lift: null, across, day });
   }
   return lines;
+}
+
+/** The first of some cells that is a day. */
+function dayAmong(cells: readonly unknown[]) {
+  const days = cells.map(dayOfCell);
+  const column = days.findIndex((text) => text !== null);
+  return column < 0 ? null : { text: days[column]!, column };
 }
 
 /** Tells header, day line, lone words and averages from rows of data. */
@@ -67,9 +77,9 @@ export function lineIn(line: readonly unknown[]): SectionLine {
   for (let column = 0; column < line.length; column++)
     if (!isBlank(line[column])) filled.push(column);
   const [first = -1] = filled;
-  const header = headerIn(line, filled);
-  if (header !== null) return header;
   const day = dayOfCell(line[first]);
+  const header = headerIn(line, filled, day);
+  if (header !== null) return header;
   const wordy = filled.every((column) => typeof line[column] === "string" || isDate(line[column]));
   if (day !== null && filled.length <= 3 && wordy)
     return { is: "day", text: day, column: first, line };
@@ -92,10 +102,20 @@ export function lineIn(line: readonly unknown[]): SectionLine {
   return { is: "data" };
 }
 
-/** A header names at least two of load, speed, repetitions and their like, or lift and load, in words only. */
-function headerIn(line: readonly unknown[], filled: readonly number[]): SectionLine | null {
-  if (filled.some((column) => typeof line[column] !== "string")) return null;
-  const { fields: headed, repColumns, unknown } = recogniseHeader("Sets", line);
+/**
+ * A header names at least two of load, speed, repetitions and their like, or lift and load, in words only;
+ * a day may stand before them.
+ */
+function headerIn(
+  line: readonly unknown[],
+  filled: readonly number[],
+  text: DayText | null,
+): SectionLine | null {
+  const headings = text === null ? filled : filled.slice(1);
+  if (headings.some((column) => typeof line[column] !== "string")) return null;
+  const day = text === null ? null : { text, column: filled[0]! };
+  const words = line.map((cell, column) => (column === day?.column ? "" : cell));
+  const { fields: headed, repColumns, unknown } = recogniseHeader("Sets", words);
   const { scheme, ...others } = headed;
   // Where shorthand is the only place for loads, a bare number there is one.
   const fields =
@@ -105,7 +125,7 @@ function headerIn(line: readonly unknown[], filled: readonly number[]): SectionL
   ).length;
   const liftAndLoad = headed.load !== undefined && headed.exercise !== undefined;
   if (figures + (repColumns.length > 1 || liftAndLoad ? 1 : 0) < 2) return null;
-  const first = filled[0]!;
+  const first = headings[0]!;
   const loadAt = fields.load?.index ?? 0;
   // Right of the tool or the names only a lift that is known by name is one.
   const named = unknown.includes(first)
@@ -120,5 +140,5 @@ function headerIn(line: readonly unknown[], filled: readonly number[]): SectionL
           set: { index: lift, unit: null, heading: String(line[lift]).trim(), words: "set" },
         }
       : fields;
-  return { is: "header", columns, reps: repColumns, lift };
+  return { is: "header", columns, reps: repColumns, lift, day };
 }

@@ -19,7 +19,7 @@ export function setRow(
 ): void {
   const { above, into } = walk;
   if (above.columns.load === undefined) {
-    into.report("row-unread", row, labelColumn);
+    into.report("row-unread", row, Math.max(labelColumn, 0));
     return;
   }
   if (!takeOwnContext(walk, line, row)) return;

@@ -2,6 +2,7 @@ import type { Column } from "../../header/column";
 import { plainWords } from "../../header/header-words";
 import { setKinds } from "../../table/set-kinds";
 import { isBlank } from "../../value/blank";
+import { dayOfCell } from "../../value/day-of-cell";
 import { foundText } from "../../value/found-text";
 import { minuteOfDay } from "../../value/minute-of-day";
 import { countsSets } from "../counts-sets";
@@ -24,12 +25,26 @@ export function startBlock(
   above.set = null;
   const { setCount, ...others } = said.columns;
   const numbers = setCount && !countsSets(into.source, setCount.index, row + 1, end);
-  above.columns = numbers ? { set: setCount, ...others } : said.columns;
+  const columns = numbers ? { set: setCount, ...others } : said.columns;
+  above.columns = said.across === undefined ? withLabels(columns, into.source[row]!) : columns;
   above.reps = said.reps;
   above.test = null;
   above.load = "";
   if (said.lift !== null) above.exercise = [into.source[row]![said.lift], said.lift];
-  describeColumns(walk, said.columns, said.reps);
+  describeColumns(walk, above.columns, said.reps);
+}
+
+/** Without a column of lifts or sets their names and numbers stand in the first one left of the loads without a heading. */
+function withLabels(
+  columns: Readonly<Record<string, Column>>,
+  headings: readonly unknown[],
+): Readonly<Record<string, Column>> {
+  const { load, set, exercise } = columns;
+  const index = headings.findIndex(
+    (heading, at) => at < (load?.index ?? 1) && (isBlank(heading) || dayOfCell(heading) !== null),
+  );
+  if ((set ?? exercise) !== undefined || index < 0) return columns;
+  return { ...columns, set: { index, unit: null, heading: "", words: "set" } };
 }
 
 /** Unit and heading of the columns that hold from here on. */
@@ -47,7 +62,11 @@ export function describeColumns(
 }
 
 /** A line with a day on it starts a session; words beside it may name the time, the place, the bar. */
-export function startDay(walk: Walk, said: Extract<SectionLine, { is: "day" }>, row: number): void {
+export function startDay(
+  walk: Walk,
+  said: Omit<Extract<SectionLine, { is: "day" }>, "is">,
+  row: number,
+): void {
   const { above, into, settler } = walk;
   into.mark(row, "heading");
   const { minute } = said.text;

@@ -13,7 +13,7 @@ import { titleYear } from "../title-year";
 import { Unfolded } from "../unfolded";
 import { jumpCell } from "../wide/jump-cell";
 import { aboveAll, type Walk } from "./above";
-import { acrossJumps, acrossRow } from "./across-row";
+import { acrossJumps, acrossRow, tellNote } from "./across-row";
 import { jumpRow } from "./jump-row";
 import { markMarkerSets } from "./marker-sets";
 import { linesIn, type SectionLine } from "./section-line";
@@ -51,11 +51,7 @@ export function unfoldSections(context: LayoutContext): Unfolded | null {
     if (said.is === "summary" && beginsSummary(line, walk.above.columns.athlete))
       into.mark(row, "heading");
     else if (said.is === "header") {
-      const corner = line.findIndex((cell, at) => at < (said.across?.left ?? 0) && dayOfCell(cell));
-      if (corner >= 0) {
-        const text = dayOfCell(line[corner])!;
-        startDay(walk, { is: "day", text, column: corner, line: [] }, row);
-      }
+      if (said.day !== null) startDay(walk, { ...said.day, line: [] }, row);
       startBlock(walk, said, row, endOfBlock(lines, row));
     } else if (said.is === "labels") into.mark(row, "heading");
     else if (said.is === "day" && !isOfAthlete(walk, line, said.column)) startDay(walk, said, row);
@@ -69,12 +65,10 @@ export function unfoldSections(context: LayoutContext): Unfolded | null {
   return into;
 }
 
-/** Day and name under the headings of lifts side by side: a row like the others, with nothing lifted. */
-function isOfAthlete({ above }: Walk, line: readonly unknown[], day: number): boolean {
-  const { across, columns } = above;
-  return (
-    across !== null && columns.day?.index === day && !isBlank(line[columns.athlete?.index ?? -1])
-  );
+/** Day and name in their own columns: a row like the others, with nothing lifted. */
+function isOfAthlete({ above }: Walk, line: readonly unknown[], column: number): boolean {
+  const { day, athlete } = above.columns;
+  return day?.index === column && athlete !== undefined && !isBlank(line[athlete.index]);
 }
 
 /** Row of the next header, or after the last. */
@@ -90,11 +84,8 @@ function settlerOf(context: LayoutContext, lines: readonly SectionLine[]): DaySe
   );
   const texts = lines.flatMap((line, row) => {
     if (line.is === "day") return [line.text];
-    const cells = context.cells[row]!;
-    const corner = line.is === "header" ? cells.slice(0, line.across?.left ?? 0) : [];
-    return [...corner, ...[...columns].map((index) => cells[index])].flatMap(
-      (cell) => dayOfCell(cell) ?? [],
-    );
+    if (line.is === "header") return line.day === null ? [] : [line.day.text];
+    return [...columns].flatMap((index) => dayOfCell(context.cells[row]![index]) ?? []);
   });
   return new DaySettler(texts, titleYear(context), context.today, context.dateOrder);
 }
@@ -122,14 +113,9 @@ function isLoneFigure(
   return under && /^(sets|order-unsettled|ditto)$/.test(setCell(text, noSense).is);
 }
 
-/** Where set numbers and names of lifts stand: of columns without a heading the first left of the figures. */
+/** Where set numbers and names of lifts stand. */
 function labelColumn({ columns }: Walk["above"]): number {
-  const named = columns.set ?? columns.exercise;
-  if (named !== undefined) return named.index;
-  const taken = new Set(Object.values(columns).map(({ index }) => index));
-  let first = 0;
-  while (taken.has(first)) first++;
-  return first < (columns.load?.index ?? Number.POSITIVE_INFINITY) ? first : -1;
+  return (columns.set ?? columns.exercise)?.index ?? -1;
 }
 
 /** The jump a row under a column of exercises is of, its own or the one above; null when it is a lift's. */
@@ -141,6 +127,17 @@ function jumpUnderExercises({ above }: Walk, line: readonly unknown[]): unknown 
   return namesJump(named) ? named : null;
 }
 
+/** A row of who and when, and what was noted, alone: it holds for the rows below. */
+function namesNothingLifted({ above }: Walk, line: readonly unknown[]): boolean {
+  const { athlete, day, note } = above.columns;
+  const told = [athlete, day, note].map((column) => column?.index);
+  return (
+    athlete !== undefined &&
+    !isBlank(line[athlete.index]) &&
+    line.every((cell, column) => isBlank(cell) || told.includes(column))
+  );
+}
+
 /** A word where set numbers stand starts another exercise or a jump test on its own line. */
 function dataRow(walk: Walk, line: readonly unknown[], row: number): void {
   const { above } = walk;
@@ -148,6 +145,10 @@ function dataRow(walk: Walk, line: readonly unknown[], row: number): void {
     const test = jumpUnderExercises(walk, line);
     if (test === null) acrossRow(walk, line, row);
     else acrossJumps(walk, line, row, test);
+    return;
+  }
+  if (namesNothingLifted(walk, line)) {
+    if (takeOwnContext(walk, line, row)) tellNote(walk, line, row);
     return;
   }
   const jump = jumpUnderExercises(walk, line);
