@@ -123,3 +123,12 @@ test("a gym beside a day alone in its column is where the sets below were done",
     "",
   ]);
 });
+
+test("rows without a column of loads or labels are told at their first cell", () => {
+  const cells = [
+    ["5 May", ""],
+    ["reps", "m/s"],
+    [5, 0.6],
+  ];
+  expect(problems(read(cells))).toEqual(["A3 row-unread: 5"]);
+});
