@@ -1,3 +1,4 @@
+import { fieldHeading } from "../rows/header/field-heading";
 import type { RowIssue } from "../rows/reading";
 import { weekdays } from "./days";
 import { withinSentence } from "./reasons-figures";
@@ -15,6 +16,12 @@ export type RowIssueWords = {
 type Say = (issue: RowIssue) => readonly [whyItMatters: string, whatToDo: string, found?: string];
 
 const fact = (issue: RowIssue, name: string): string => String(issue.facts[name] ?? "");
+/** Meanings as our own tabs head them. */
+const headed = (issue: RowIssue, name: "field" | "needed"): string =>
+  fact(issue, name)
+    .split(", ")
+    .map((field) => fieldHeading(issue.table, field))
+    .join(", ");
 const column = (issue: RowIssue): string => {
   const heading = fact(issue, "heading");
   return heading === "" ? "this column" : `“${heading}”`;
@@ -60,13 +67,13 @@ export function whoseName(near: string, answer: string): string {
 export const rowIssueSentences = {
   "no-header": (issue) => [
     tableOut,
-    `Give the range with its header row; the ${issue.table} table needs columns for: ${fact(issue, "needed")}.`,
+    `Give the range with its header row; the ${issue.table} table needs columns for: ${headed(issue, "needed")}.`,
     "no header row",
   ],
   "column-missing": (issue) => [
     tableOut,
-    `Add a column for “${fact(issue, "field")}”, or say under Set up which column it is.`,
-    `no column for “${fact(issue, "field")}”`,
+    `Add a column for “${headed(issue, "field")}”, or say under Set up which column it is.`,
+    `no column for “${headed(issue, "field")}”`,
   ],
   "needed-blank": (issue) => [rowOut, `Fill in ${column(issue)}, or clear the whole row.`, "blank"],
   "load-blank": (issue) => [

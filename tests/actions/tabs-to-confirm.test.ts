@@ -39,7 +39,7 @@ test("a tab that lacks a single heading of a table is not passed over in silence
       tab: "Jump log",
       tabId: id,
       cell: "A1",
-      found: "no column for “day”",
+      found: "no column for “date”",
       why: "None of its rows count yet.",
       toDo: "Looks like Jumps. Say under Set up whether it is, and which column is which.",
       kind: "table-to-confirm",

@@ -38,5 +38,5 @@ test("a tab in doubt is told under Rows, confirmed under Set up in one click, an
   expect(await page.getByText(/Jump log.*: you said so/).count()).toBe(1);
   await click(/^Rows/);
   expect(await told.count()).toBe(0);
-  expect(await page.getByText("no column for “day”").count()).toBe(1);
+  expect(await page.getByText("no column for “date”").count()).toBe(1);
 });

@@ -286,6 +286,19 @@ test("plates counted without their thickness are asked about, unless more stands
   expect(found("Kit", ["Plate", "How many", "Shop"], [20, 8, "x"], [10, 6, "y"])).toEqual([]);
 });
 
+test("a tab called injuries with day, name and what is asked about as spells, never read as runs", () => {
+  const cells = [
+    ["Athlete", "Date", "What", "Cleared?"],
+    ["Ilka Brandmoor", "2026-05-11", "shin pain 4/10", ""],
+    ["Kofi Anstruther", "5/1", "rolled ankle", "cleared 5/4"],
+  ];
+  const asked = (name: string) =>
+    findTables([{ name, cells }]).map(({ table, sureness }) => [table, sureness < 0.6]);
+  expect(asked("Injuries")).toEqual([["Availability", true]]);
+  expect(asked("Verletzungen")).toEqual([["Availability", true]]);
+  for (const other of ["Sheet1", "Injured runs"]) expect(asked(other)[0]![0]).toBe("Runs");
+});
+
 test("a calendar of days, what and who is no table of runs: it is asked about", () => {
   const calendar = [
     ["Date", "What", "Who", "Type"],

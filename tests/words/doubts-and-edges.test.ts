@@ -7,6 +7,19 @@ import { holdReason, movedWords, sinceWords } from "../../src/words/reasons-hold
 import { sayRowIssue } from "../../src/words/row-issues";
 import { issue } from "./invented-issue";
 
+test("a column that is missing is named as its heading would be", () => {
+  const spells = (code: string, facts: RowIssue["facts"]) =>
+    issue(code, facts, { table: "Availability" });
+  expect(sayRowIssue(spells("column-missing", { field: "mayDo" })).found).toBe(
+    "no column for “may do”",
+  );
+  expect(sayRowIssue(spells("column-missing", { field: "mayDo" })).whatToDo).toContain(
+    "Add a column for “may do”",
+  );
+  const needed = { needed: "athlete, from, mayDo" };
+  expect(sayRowIssue(spells("no-header", needed)).whatToDo).toContain("athlete, from, may do.");
+});
+
 test("a column without a heading is this column, one with it is named", () => {
   expect(sayRowIssue(issue("needed-blank", {})).whatToDo).toBe(
     "Fill in this column, or clear the whole row.",

@@ -2,6 +2,7 @@ import type { Day } from "../../coaching/calendar/day";
 import { accept, type Outcome, refuse } from "../../outcome";
 import type { Cells } from "../../rows/cells";
 import { neededFields } from "../../rows/header/columns";
+import { fieldHeading } from "../../rows/header/field-heading";
 import { findHeader } from "../../rows/header/find-header";
 import { readOnce } from "../../rows/read-once";
 import type { Reading } from "../../rows/reading";
@@ -48,13 +49,14 @@ export function tableArgument<T extends TableName>(
       : saysNothing(table, cells) && otherTable(table, cells, 2);
   if (other) return refuse("argument-other-table", { name, table, other });
   if (spoiled.length === 0) return accept({ table, reading, cells });
-  const missing = spoiled.flatMap(({ facts }) => (facts.field ? [fieldWords(facts.field)] : []));
+  const said = (field: string | number) => fieldHeading(table, String(field));
+  const missing = spoiled.flatMap(({ facts }) => (facts.field ? [said(facts.field)] : []));
   return missing.length > 0 && missing.length < neededFields[table].length
     ? refuse("argument-column-missing", { name, table, missing: missing.join(" and ") })
     : refuse("argument-no-header", {
         name,
         table,
-        needed: neededFields[table].map(fieldWords).join(", "),
+        needed: neededFields[table].map(said).join(", "),
       });
 }
 
@@ -113,10 +115,4 @@ function fits(table: TableName, cells: Cells): boolean {
 /** Headings that mean something in a table. */
 function headingsNamed(table: TableName, cells: Cells): number {
   return Object.keys(findHeader(table, cells, endOfRows(cells))?.fields ?? {}).length;
-}
-
-/** A field as the coach's header would say it. */
-function fieldWords(field: string | number): string {
-  const words: Readonly<Record<string, string>> = { day: "date", mayDo: "may do" };
-  return words[field] ?? String(field);
 }

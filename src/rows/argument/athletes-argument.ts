@@ -3,6 +3,7 @@ import type { Cells } from "../cells";
 import { trimmed } from "../column/text-column";
 import { headerWords } from "../header/header-words";
 import { headingLookup, recogniseHeader } from "../header/recognise-header";
+import { joinedNames } from "../name/joined-names";
 import { readTable } from "../read-table";
 import type { Reading } from "../reading";
 import { beginsSummary } from "../table/read-lines";
@@ -35,7 +36,7 @@ export type AthletesArgument = {
  */
 export function readAthletesArgument(argument: unknown): AthletesArgument {
   if (!Array.isArray(argument)) return one(argument);
-  const cells: Cells = argument.map((line: unknown) => (Array.isArray(line) ? line : [line]));
+  const cells = joinedNames(argument.map((line: unknown) => (Array.isArray(line) ? line : [line])));
   const width = Math.max(0, ...cells.map((line) => line.length));
   if (cells.length === 1 && width === 1) return one(cells[0]![0]);
   if (width > 1 && cells.length > 1) {
@@ -60,11 +61,10 @@ function wholeTable(cells: Cells, headed: number): AthletesArgument {
   const column = recogniseHeader("Athletes", cells[headed]!).fields.athlete!.index;
   const byRow = new Map(table.records.map((record) => [record.row, record]));
   const names = cells.slice(headed + 1).map((line) => listedName(line[column]));
-  const asked = untilLastFilled(names).map(({ athlete }, at) => {
-    const record = byRow.get(headed + at + 2) ?? null;
-    // First name and surname may stand apart: the record has both.
-    return { athlete: record?.athlete ?? athlete, record };
-  });
+  const asked = untilLastFilled(names).map(({ athlete }, at) => ({
+    athlete,
+    record: byRow.get(headed + at + 2) ?? null,
+  }));
   return { asked, single: false, table };
 }
 

@@ -1,7 +1,9 @@
 import type { Column } from "../header/column";
 import type { TableView } from "../table-view";
 import { inBase, type Unit } from "../value/units";
+import { NamedBeside } from "./named-beside";
 import { numberCell } from "./number-cell";
+import { PoundPattern } from "./pound-pattern";
 import type { PlausibleRange } from "./quantity";
 
 /** What the numbers of a whole column say about its unit. */
@@ -25,17 +27,20 @@ export function unitEvidence(view: TableView, column: Column, range: PlausibleRa
   let least = Number.POSITIVE_INFINITY;
   let most = Number.NEGATIVE_INFINITY;
   const pounds = new PoundPattern();
+  const beside = new NamedBeside(range);
   for (let row = view.first; row < view.end; row++) {
     const cell = view.cells[row]![column.index];
     let value = cell as number;
     if (typeof cell !== "number") {
       if (typeof cell !== "string" || cell === "") continue;
       const text = numberCell(cell);
+      if (text?.unit) beside.seeNamed(text.value, text.unit);
       if (text === null || text.unit !== null) continue;
       value = text.value;
     }
     if (value !== 0 || range.low > 0) count++;
     pounds.see(value);
+    beside.see(value);
     for (let at = 0; at < units.length; at++) {
       const base = inBase(value, units[at] as Unit);
       if (base >= range.lowUnnamed && base <= range.high) fits[at]!++;
@@ -47,12 +52,15 @@ export function unitEvidence(view: TableView, column: Column, range: PlausibleRa
     }
   }
   const settled = { least, most };
+  const rival = beside.rival;
   if (range.quantity === "mass")
-    return pounds.likely && range.rivals.length > 0
+    return range.rivals.length > 0 && (pounds.likely || rival !== null)
       ? { unit: null, candidates: units, ...settled }
       : { unit: range.base, candidates: [], ...settled };
   // A few odd cells are reported one by one; a whole column that fits only another unit is in that unit.
   const baseFits = fits[0]!;
+  if (rival !== null && baseFits >= count / 2)
+    return { unit: null, candidates: [range.base, rival], ...settled };
   if (count < fewest || baseFits >= count / 2)
     return { unit: range.base, candidates: [], ...settled };
   const others = units.filter((_, at) => fits[at]! >= 0.8 * count);
@@ -60,29 +68,4 @@ export function unitEvidence(view: TableView, column: Column, range: PlausibleRa
   return others.length === 0
     ? { unit: range.base, candidates: [], ...settled }
     : { unit: null, candidates: others, ...settled };
-}
-
-/**
- * Loads on a 45 lb bar with pairs of 5 and 10 lb multiples end in 5 and run high (135, 185, 225);
- * loads in kg rarely all do. Common practice, no source.
- */
-class PoundPattern {
-  private count = 0;
-  private endInFive = 0;
-  private heavy = 0;
-  private readonly distinct = new Set<number>();
-
-  see(value: number): void {
-    this.count++;
-    if (value % 10 === 5) this.endInFive++;
-    if (value > 160) this.heavy++;
-    if (this.distinct.size < 8) this.distinct.add(value);
-  }
-
-  get likely(): boolean {
-    if (this.heavy > this.count / 2) return true;
-    return (
-      this.distinct.size >= 4 && this.heavy > this.count / 8 && this.endInFive >= 0.8 * this.count
-    );
-  }
 }

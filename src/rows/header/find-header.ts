@@ -3,9 +3,10 @@ import type { TableName } from "../table-name";
 import { isBlank } from "../value/blank";
 import { isDitto } from "../value/ditto";
 import { isDate } from "../value/is-date";
-import { unitOf } from "../value/units";
+import { type Unit, unitOf } from "../value/units";
 import type { Column } from "./column";
 import { neededFields } from "./columns";
+import { plainWords } from "./header-words";
 import { namedByValues } from "./named-by-values";
 import { numbersAlone, oneSetARow } from "./one-set-a-row";
 import { type RecognisedHeader, recogniseHeader } from "./recognise-header";
@@ -50,7 +51,23 @@ export function findHeader(
   }
   if (best === null) return null;
   const seen = withValues(table, withUnitsRow(best, cells, end), cells, end);
-  return table === "Sets" ? withNumberedReps(seen, cells, end) : seen;
+  return table === "Sets" ? withNumberedReps(withTitledUnit(seen, cells), cells, end) : seen;
+}
+
+/** "All loads in lb" alone in a line above gives loads their unit; "45 lb bar" says it of the bar. */
+function withTitledUnit(found: FoundHeader, cells: Cells): FoundHeader {
+  const { load } = found.fields;
+  if (load === undefined || load.unit !== null) return found;
+  const named = new Set<Unit | null>();
+  for (const line of cells.slice(0, found.row)) {
+    const [title, ...others] = line.filter((cell) => !isBlank(cell));
+    if (others.length > 0) continue;
+    for (const [, word] of plainWords(title).matchAll(/(?<!\d ?)\b(kgs?|lbs?|pounds)\b/g))
+      named.add(unitOf(word));
+  }
+  const [unit = null, ...more] = named;
+  if (unit === null || more.length > 0) return found;
+  return { ...found, fields: { ...found.fields, load: { ...load, unit } } };
 }
 
 /** Numbers alone over the speeds of one set a row are its repetitions. */

@@ -57,6 +57,27 @@ test("the whole Athletes table gives each athlete its own row, title lines above
   expect(readAthletesArgument(untitled).single).toBe(false);
 });
 
+test.each([
+  ["First", "Last"],
+  ["First name", "Surname"],
+  ["Vorname", "Nachname"],
+])("names apart under “%s” and “%s” are one name, and their headings nobody", (first, last) => {
+  const table = [
+    [first, last, "Age"],
+    ["Ilka", "Brandmoor", 24],
+    ["Wren", "Castellow", 17],
+  ];
+  const { asked } = readAthletesArgument(table);
+  expect(asked.map(({ athlete, record }) => [athlete, record?.under18])).toEqual([
+    ["Ilka Brandmoor", false],
+    ["Wren Castellow", true],
+  ]);
+  expect(names(table.map((line) => line.slice(0, 2)))).toEqual([
+    "Ilka Brandmoor",
+    "Wren Castellow",
+  ]);
+});
+
 test("an empty range asks about nobody", () => {
   expect(names([])).toEqual([]);
   expect(names([[""], [""]])).toEqual([]);

@@ -1,5 +1,6 @@
 import { mendDecimalPoint } from "../../../src/rows/column/mend";
 import { numberCell } from "../../../src/rows/column/number-cell";
+import { understandTable } from "../../../src/rows/read-table";
 import { oneColumn, told } from "./one-column";
 
 const speeds = (cells: readonly unknown[], heading = "Speed") => {
@@ -65,7 +66,12 @@ test.each([
   ["over 160 in half, not ending in five", [161, 162, 100, 101], false],
   ["160 itself is not over it", [160, 160, 160, 160], false],
   ["four ending in five, one in seven heavy", [95, 105, 115, 125, 135, 145, 165], true],
-  ["one in eight heavy", [95, 105, 115, 125, 135, 145, 155, 165], false],
+  ["one in eight heavy", [95, 105, 115, 125, 135, 145, 150, 165], false],
+  ["five different ones that all end in five, none heavy", [65, 75, 85, 95, 105, 65], true],
+  ["four of them", [65, 75, 85, 95, 65], false],
+  ["whole fives, one in seven heavy", [95, 100, 135, 140, 150, 160, 165], true],
+  ["whole fives, one in eight heavy", [95, 100, 130, 135, 140, 150, 160, 165], false],
+  ["one of them no whole five", [95, 100, 135, 140, 150, 162.5, 165], false],
   ["four different ones", [135, 145, 155, 165], true],
   ["three different ones", [135, 145, 165, 135, 145, 165], false],
   ["four in five ending in five", [135, 145, 155, 165, 150], true],
@@ -75,6 +81,49 @@ test.each([
   expect(column.told).toEqual(asked ? ["1 unit-unsettled"] : []);
   expect(column.read).toEqual(asked ? cells.map(() => null) : cells);
 });
+
+test("a cell that names pounds, near the bare figures beside it, puts them in doubt; in a gym of kilograms it does not", () => {
+  const doubt = { read: Array(5).fill(null), told: ["1 unit-unsettled"] };
+  expect(loads([95, 100, 140, 140, "135 lb"]).told).toEqual(doubt.told);
+  expect(loads([95, 100, 140, 140, "60 kg"]).told).toEqual(doubt.told);
+  const inKilograms = loads([75, 80, 82.5, 87.5, "175 lb", "85 kg"]);
+  expect(inKilograms).toEqual({ read: [75, 80, 82.5, 87.5, 79.4, 85], told: [] });
+});
+
+test("a height that names inches, near the bare figures beside it, puts them in doubt; one that is like their centimetres does not", () => {
+  const asked = oneColumn("Jumps", "Height", [15.5, '15"', 15.2, 16, "14.8"]);
+  expect(told(asked)).toEqual(["1 unit-unsettled"]);
+  expect(asked.reading.issues[0]!.facts).toEqual({ units: "cm or in", heading: "Height" });
+  expect(heights([38, '15"', 39, 40]).read).toEqual([38, 38.1, 39, 40]);
+  expect(heights([38, "0.39 m", "41 cm", 40]).told).toEqual([]);
+});
+
+test.each([
+  ["(all loads in lb incl. 45 lb bar)", 61.2],
+  ["Weights in pounds", 61.2],
+  ["Strength log – kg", 135],
+])("a title that names the unit of the loads settles it: %s", (title, first) => {
+  const cells = [
+    [title, "", "", ""],
+    ["Date", "Athlete", "Exercise", "Load"],
+    ...[135, 185, 205, 225, 245].map((load) => ["2026-05-12", "Ilka", "squat", load]),
+  ];
+  const { reading } = understandTable("Sets", cells);
+  expect(told({ reading })).toEqual([]);
+  expect(reading.records[0]!.loadKg).toBeCloseTo(first, 1);
+});
+
+test.each(["20 kg bar", "45 lb bar", "kg or lb?"])(
+  "a title that names a bar's mass or both units settles nothing: %s",
+  (title) => {
+    const cells = [
+      [title, "", "", ""],
+      ["Date", "Athlete", "Exercise", "Load"],
+      ...[135, 185, 205, 225, 245].map((load) => ["2026-05-12", "Ilka", "squat", load]),
+    ];
+    expect(told(understandTable("Sets", cells))).toEqual(["2 unit-unsettled"]);
+  },
+);
 
 test("the mass of a bar has no other unit to be asked about", () => {
   const { reading } = oneColumn("Sets", "Bar mass", [15, 25, 35, 5, 15]);
