@@ -132,3 +132,23 @@ test("rows without a column of loads or labels are told at their first cell", ()
   ];
   expect(problems(read(cells))).toEqual(["A3 row-unread: 5"]);
 });
+
+test.each([
+  ["one lift", ["SQUAT", "kg", "reps"], [1, 80, 5]],
+  ["lifts side by side", ["Squat kg", "Squat reps", "Bench kg", "Bench reps"], [80, 5, 40, 8]],
+])(
+  "words without a heading in a row with nothing lifted are the day's note: %s",
+  (_, headings, figures) => {
+    const cells = [
+      ["Date", "Athlete", ...headings, ""],
+      [first, "Bram", ...headings.map(() => ""), "felt sick"],
+      [first, "Cleo", ...figures, ""],
+    ];
+    const sets = read(cells, "Gym");
+    expect(new Set(sets.records.map(({ athlete }) => athlete))).toEqual(new Set(["Cleo"]));
+    expect([problems(sets), notes(sets)]).toEqual([
+      [],
+      [expect.stringMatching(/^[FG]2 Bram: felt sick$/)],
+    ]);
+  },
+);

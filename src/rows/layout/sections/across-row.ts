@@ -5,7 +5,7 @@ import type { HeadedGroups } from "../across/header-of-groups";
 import { namesSide } from "../across/names-over-figures";
 import { jumpCell } from "../wide/jump-cell";
 import { type Walk, whoAbove } from "./above";
-import { setRow, takeOwnContext } from "./set-row";
+import { noteOf, setRow, takeOwnContext } from "./set-row";
 import { describeColumns } from "./title-lines";
 
 /** A row in which several lifts or sets stand side by side: each that is filled is a set of its own. */
@@ -52,17 +52,19 @@ export function acrossRow(walk: Walk, line: readonly unknown[], row: number): vo
   if (filled > 0) return;
   const { load } = shared;
   if (load !== undefined && !holdsNothing(line[load.index])) setRow(walk, line, row, -1);
-  else tellNote(walk, line, row);
+  else tellNotes(walk, line, row);
 }
 
 /** A row in which nothing was lifted: what is noted of it is of the athlete's day. */
-export function tellNote(walk: Walk, line: readonly unknown[], row: number): void {
-  const { note } = walk.above.columns;
+export function tellNotes(walk: Walk, line: readonly unknown[], row: number): void {
+  const { above, into } = walk;
+  const { note } = above.columns;
   // Sets and jumps of one tab are each read by themselves.
-  if (walk.into.table === "Jumps") walk.into.mark(row, "heading");
-  else if (note !== undefined && !isBlank(line[note.index]))
+  into.mark(row, into.table === "Jumps" ? "heading" : "data");
+  if (into.table === "Jumps") return;
+  noteOf(walk, line, row);
+  if (note !== undefined && !isBlank(line[note.index]))
     tellWords(walk, row, note.index, String(line[note.index]).trim());
-  else walk.into.mark(row, "data");
 }
 
 /** A row of a jump among the lifts: each set is a jump of it. */

@@ -137,7 +137,7 @@ export function noteOf(
       continue;
     }
     const text = cell.trim();
-    into.note(row, index, whoAbove(above), above.day!.day, "day", text);
+    into.note(row, index, whoAbove(above), above.day?.day ?? null, "day", text);
     noted = withWords(noted, text, index);
   }
   return noted;

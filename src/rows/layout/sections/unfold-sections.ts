@@ -13,7 +13,7 @@ import { titleYear } from "../title-year";
 import { Unfolded } from "../unfolded";
 import { jumpCell } from "../wide/jump-cell";
 import { aboveAll, type Walk } from "./above";
-import { acrossJumps, acrossRow, tellNote } from "./across-row";
+import { acrossJumps, acrossRow, tellNotes } from "./across-row";
 import { jumpRow } from "./jump-row";
 import { markMarkerSets } from "./marker-sets";
 import { linesIn, type SectionLine } from "./section-line";
@@ -129,12 +129,12 @@ function jumpUnderExercises({ above }: Walk, line: readonly unknown[]): unknown 
 
 /** A row of who and when, and what was noted, alone: it holds for the rows below. */
 function namesNothingLifted({ above }: Walk, line: readonly unknown[]): boolean {
-  const { athlete, day, note } = above.columns;
-  const told = [athlete, day, note].map((column) => column?.index);
+  const { athlete, day: _day, note: _note, ...others } = above.columns;
+  const figures = [...Object.values(others), ...above.reps];
   return (
     athlete !== undefined &&
     !isBlank(line[athlete.index]) &&
-    line.every((cell, column) => isBlank(cell) || told.includes(column))
+    figures.every(({ index }) => isBlank(line[index]))
   );
 }
 
@@ -148,7 +148,7 @@ function dataRow(walk: Walk, line: readonly unknown[], row: number): void {
     return;
   }
   if (namesNothingLifted(walk, line)) {
-    if (takeOwnContext(walk, line, row)) tellNote(walk, line, row);
+    if (takeOwnContext(walk, line, row)) tellNotes(walk, line, row);
     return;
   }
   const jump = jumpUnderExercises(walk, line);
