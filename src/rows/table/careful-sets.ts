@@ -7,13 +7,14 @@ import { plausible } from "../column/quantity";
 import { type Aside, quantityColumn } from "../column/quantity-column";
 import { speedColumn } from "../column/speed-column";
 import { textColumn } from "../column/text-column";
+import type { TableView } from "../table-view";
 import { reserveInWords, reserveOfEffort } from "../value/reserve-in-words";
 import { reportBlank, reportDoubled } from "./needed";
 import type { LineResult } from "./read-lines";
 import { RepRows } from "./rep-rows";
 import { setKinds, speedKinds } from "./set-kinds";
 import { setNumberColumn } from "./set-number-column";
-import { setBounds } from "./set-numbers";
+import { type SetNumbers, setBounds } from "./set-numbers";
 import type { SetsBeingRead } from "./sets-being-read";
 
 /** Reader of any row of the Sets table, cell by cell, with all that a cell may mean. */
@@ -25,7 +26,7 @@ export function carefulSetReader({
   doubled,
   loads,
 }: SetsBeingRead): (line: readonly unknown[], row: number) => LineResult<LiftingSet> {
-  const { fields, repColumns } = view;
+  const { fields } = view;
   const aside: Aside = { note: "", perHand: false };
   const readDay = dayColumn(view, fields.day, true, days);
   const readMinute = minuteColumn(view, fields.minute);
@@ -36,10 +37,7 @@ export function carefulSetReader({
   const kindOf = choiceColumn(view, fields.kind, setKinds, "drop if unknown");
   const repsDone = numberColumn(view, fields.reps, setBounds.reps);
   const load = quantityColumn(view, fields.load, plausible.loadKg, aside, false, numbers.load);
-  const speeds = speedColumn(view, fields.speed, numbers.speed);
-  const repReaders = repColumns.map((column, rep) =>
-    quantityColumn(view, column, plausible.speed, null, false, numbers.repSpeeds[rep]),
-  );
+  const speeds = speedsReader(view, numbers);
   const speedIs = choiceColumn(view, fields.speedIs, speedKinds);
   const tool = textColumn(view, fields.tool);
   const bar = quantityColumn(view, fields.bar, plausible.barKg, null, false, numbers.bar);
@@ -71,11 +69,7 @@ export function carefulSetReader({
     const loadKg = load(line, row);
     const { perHand } = aside;
     const cellNote = aside.note;
-    const listed = speeds(line, row);
-    const apart = upToLastRead(repReaders.map((rep) => rep(line, row)));
-    const twice = apart.length > 0 && listed.reps.length > 0 && `${apart}` !== `${listed.reps}`;
-    if (twice) view.log.add("speeds-twice", row, fields.speed!.index, line[fields.speed!.index]);
-    const repSpeeds = twice ? [] : apart.length > 0 ? apart : listed.reps;
+    const { repSpeeds, single } = speeds(line, row);
     // Three equal sets without number, time or single repetitions are three sets, not one typed thrice.
     if (
       (numbered.set !== null && !oneRowPerRep) ||
@@ -93,7 +87,6 @@ export function carefulSetReader({
     if (loadKg !== null) loads.see(exercise);
     else if (isEmpty(line[fields.load?.index ?? -1])) loads.miss(row, exercise);
     const reps = repsDone(line, row);
-    const single = repSpeeds.length > 0 ? null : listed.single;
     const asRep = single !== null && (oneRowPerRep || meaning.ofReps || reps === 1);
     const said = joined(note(line, row), cellNote);
     const plain: LiftingSet = {
@@ -122,6 +115,32 @@ export function carefulSetReader({
     const set = perHand ? { ...plain, loadPerHand: true } : plain;
     if (!oneRowPerRep) return set;
     return repRows.join(set, rep, single);
+  };
+}
+
+type SpeedsOfSet = {
+  readonly repSpeeds: readonly (number | null)[];
+  /** The set's one speed, where no repetition's was kept. */
+  readonly single: number | null;
+};
+
+/** Reader of a set's speeds: each in a column of its own, or all in one. Reports `speeds-twice`. */
+function speedsReader(
+  view: TableView,
+  numbers: SetNumbers,
+): (line: readonly unknown[], row: number) => SpeedsOfSet {
+  const { speed } = view.fields;
+  const inOne = speedColumn(view, speed, numbers.speed);
+  const apartReaders = view.repColumns.map((column, rep) =>
+    quantityColumn(view, column, plausible.speed, null, false, numbers.repSpeeds[rep]),
+  );
+  return (line, row) => {
+    const { reps, single } = inOne(line, row);
+    const apart = upToLastRead(apartReaders.map((rep) => rep(line, row)));
+    const twice = apart.length > 0 && reps.length > 0 && `${apart}` !== `${reps}`;
+    if (twice) view.log.add("speeds-twice", row, speed!.index, line[speed!.index]);
+    const repSpeeds = twice ? [] : apart.length > 0 ? apart : reps;
+    return { repSpeeds, single: repSpeeds.length > 0 ? null : single };
   };
 }
 
