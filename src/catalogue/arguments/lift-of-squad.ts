@@ -1,6 +1,6 @@
 import type { Day } from "../../coaching/calendar/day";
 import { type SquadIndex, squadIndex } from "../../coaching/series/squad-index";
-import type { Outcome } from "../../outcome";
+import { accept, type Outcome } from "../../outcome";
 import { readDayArgument } from "../../rows/argument/day-argument";
 import { askedAthletes, knownAthlete, rowsForAthletes } from "./asked-athletes";
 import { type GivenTables, givenTables } from "./given-tables";
@@ -32,9 +32,13 @@ export function liftOfSquad(args: {
   const asOf = thrown(readDayArgument(args.asOf));
   const exercise = thrown(textCell(args.exercise, "exercise"));
   const given = givenTables({ Sets: args.sets, Rules: args.rules }, ["Sets"], asOf);
-  const names = given.namesUpTo(asOf);
+  const index = squadIndex({ sets: given.rows("Sets") }, asOf);
+  const isKnown = (athlete: string) =>
+    index.of(athlete) === undefined
+      ? knownAthlete(athlete, given.namesUpTo(asOf), given.lookedIn)
+      : accept(athlete);
   return {
-    index: squadIndex({ sets: given.rows("Sets") }, asOf),
+    index,
     exercise,
     asOf,
     given,
@@ -43,7 +47,7 @@ export function liftOfSquad(args: {
         asked,
         width,
         ({ athlete }, at) => {
-          const known = knownAthlete(athlete, names, given.lookedIn);
+          const known = isKnown(athlete);
           return known.ok ? figures(athlete, at) : known;
         },
         given.unused,

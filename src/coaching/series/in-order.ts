@@ -54,19 +54,30 @@ function byNumber<One extends { readonly place: Placed }>(session: readonly One[
 
 /** Rows are mostly in order already, and mostly without a time: then nothing is laid out anew. */
 function inOrderAlready<Row>(rows: readonly Row[], placeOf: (row: Row) => Placed): boolean {
-  let day = Number.NEGATIVE_INFINITY;
-  let row = Number.NEGATIVE_INFINITY;
-  let number = 0;
-  for (let i = 0; i < rows.length; i++) {
-    const place = placeOf(rows[i]!);
-    const set = place.set ?? 0;
-    if (typeof place.minute === "number" || place.day < day) return false;
-    if (place.day === day && (place.row < row || set < number)) return false;
-    day = place.day;
-    row = place.row;
-    number = set;
+  const watch = new OrderWatch();
+  return rows.every((row) => watch.keeps(placeOf(row)));
+}
+
+/** Watches whether rows come in the order that `inOrder` gives, none with a time. */
+export class OrderWatch {
+  /** True as long as every row seen was in order. */
+  kept = true;
+  private day = Number.NEGATIVE_INFINITY;
+  private row = Number.NEGATIVE_INFINITY;
+  private number = 0;
+
+  /** Whether this row and all before it are in order. */
+  keeps(place: Placed): boolean {
+    const { day, row } = place;
+    const number = place.set ?? 0;
+    const sameDay = day === this.day;
+    if (typeof place.minute === "number" || day < this.day) this.kept = false;
+    else if (sameDay && (row < this.row || number < this.number)) this.kept = false;
+    this.day = day;
+    this.row = row;
+    this.number = number;
+    return this.kept;
   }
-  return true;
 }
 
 /** Rows are mostly in order already, which is looked at first. */

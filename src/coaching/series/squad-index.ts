@@ -4,7 +4,7 @@ import { exerciseKey } from "../record/exercise-key";
 import type { JumpAttempt } from "../record/jump-attempt";
 import type { LiftingSet } from "../record/lifting-set";
 import { nameKey } from "../record/name-key";
-import { inOrder } from "./in-order";
+import { inOrder, OrderWatch } from "./in-order";
 import { remembered } from "./remembered";
 import type { SpeedSet } from "./speed-set";
 import { speedSetReader, withLeads } from "./speed-set";
@@ -34,7 +34,7 @@ export type SquadIndex = {
 type Gathering = {
   readonly key: string;
   readonly athlete: string;
-  readonly lifts: Map<string, SpeedSet[]>;
+  readonly lifts: Map<string, LiftSets>;
   readonly jumps: Map<string, JumpAttempt[]>;
   readonly diary: DiaryDay[];
 };
@@ -65,7 +65,7 @@ export function squadIndex(
   let lastAthlete: string | null = null;
   let lastLift: string | null = null;
   let gathering: Gathering | null = null;
-  let list: SpeedSet[] | null = null;
+  let list: LiftSets | null = null;
   const { sets = [] } = rows;
   for (let at = 0; at < sets.length; at++) {
     const set = sets[at]!;
@@ -80,13 +80,14 @@ export function squadIndex(
     if (speedSet === null) continue;
     const { exercise } = set;
     if (list === null || exercise !== lastLift) {
-      list = listOf(gathering.lifts, liftOf(exercise));
+      list = madeOnce(gathering.lifts, liftOf(exercise), () => new LiftSets());
       lastLift = exercise;
     }
-    list.push(speedSet);
+    list.add(speedSet);
   }
   for (const jump of rows.jumps ?? []) {
-    if (jump.day <= asOf) listOf(gatheringOf(jump.athlete).jumps, testOf(jump.test)).push(jump);
+    if (jump.day <= asOf)
+      madeOnce(gatheringOf(jump.athlete).jumps, testOf(jump.test), () => []).push(jump);
   }
   for (const day of rows.diary ?? []) {
     if (day.day <= asOf) gatheringOf(day.athlete).diary.push(day);
@@ -97,7 +98,7 @@ export function squadIndex(
     athletes.set(key, {
       key,
       athlete,
-      lifts: eachOf(lifts, (sets) => withLeads(inOrder(sets, ({ set }) => set))),
+      lifts: eachOf(lifts, (sets) => withLeads(sets.ordered())),
       jumps: eachOf(jumps, (attempts) => inOrder(attempts, (attempt) => attempt)),
       diary: inOrder(diary, (day) => day),
     });
@@ -111,17 +112,33 @@ function added(found: Map<string, Gathering>, key: string, athlete: string): Gat
   return gathering;
 }
 
-function eachOf<Row>(
-  lists: ReadonlyMap<string, readonly Row[]>,
-  work: (rows: readonly Row[]) => readonly Row[],
-): ReadonlyMap<string, readonly Row[]> {
+/** One athlete's sets of one lift as they come, mostly in order already: told on the way, while the row is at hand. */
+class LiftSets {
+  private readonly sets: SpeedSet[] = [];
+  private readonly order = new OrderWatch();
+
+  add(set: SpeedSet): void {
+    this.sets.push(set);
+    if (this.order.kept) this.order.keeps(set.set);
+  }
+
+  /** In order of day, time and row. */
+  ordered(): readonly SpeedSet[] {
+    return this.order.kept ? this.sets : inOrder(this.sets, ({ set }) => set);
+  }
+}
+
+function eachOf<List, Rows>(
+  lists: ReadonlyMap<string, List>,
+  work: (rows: List) => Rows,
+): ReadonlyMap<string, Rows> {
   return new Map([...lists.keys()].sort().map((key) => [key, work(lists.get(key)!)]));
 }
 
-function listOf<Row>(lists: Map<string, Row[]>, key: string): Row[] {
-  const known = lists.get(key);
-  if (known) return known;
-  const list: Row[] = [];
-  lists.set(key, list);
-  return list;
+function madeOnce<Value>(all: Map<string, Value>, key: string, made: () => Value): Value {
+  const known = all.get(key);
+  if (known !== undefined) return known;
+  const value = made();
+  all.set(key, value);
+  return value;
 }

@@ -7,17 +7,23 @@ const placesOfDay = 4096;
 /** Places tried there before one anywhere in the table. */
 const nearTries = 8;
 
+/** Meanings whose cells mostly tell two rows apart, with the first repetition's speed. */
+const telling = ["day", "athlete", "exercise", "set", "test"];
+
 /**
  * Finds rows that repeat an earlier row cell by cell. A flat table of row numbers keyed by a hash of
  * the row's cells: one look-up a row however long the sheet, and no text built. Rows of one day lie
- * near one another in it, as they do in the sheet.
+ * near one another in it, as they do in the sheet. The cells that tell rows apart are hashed alone; only
+ * a row that has them like an earlier one is looked up by all its cells.
  */
 export class DoubledRows {
-  /** By place the row, from 1, and its hash; 0 where none is. */
+  /** By place the row, from 1, in as many bits as rows need, and in the others a part of its hash; 0 where none is. */
   private readonly places: Int32Array;
   private readonly mask: number;
-  /** Columns in the order they are hashed, the day first. */
+  private readonly rowBits: number;
+  /** Columns in the order they are hashed, the day first, then the others that tell rows apart. */
   private readonly indexes: readonly number[];
+  private readonly tellingCount: number;
   private readonly lastTexts: string[];
   private readonly lastHashes: number[];
   private readonly wholeRow: ReturnType<typeof wholeRows>;
@@ -26,15 +32,16 @@ export class DoubledRows {
 
   constructor(private readonly view: TableView) {
     let size = 16;
-    while (size < 2 * (view.end - view.first)) size *= 2;
-    this.places = new Int32Array(2 * size);
+    while (size < 1.5 * (view.end - view.first)) size *= 2;
+    this.places = new Int32Array(size);
     this.mask = size - 1;
-    const { day, ...others } = view.fields;
-    this.indexes = [
-      ...(day === undefined ? [] : [day.index]),
-      ...Object.values(others).map((column) => column.index),
-      ...view.repColumns.map((column) => column.index),
-    ];
+    this.rowBits = 2 ** (32 - Math.clz32(view.end)) - 1;
+    const { fields, repColumns } = view;
+    const apart = [...telling.flatMap((field) => fields[field] ?? []), ...repColumns.slice(0, 1)];
+    const others = Object.entries(fields).filter(([field]) => !telling.includes(field));
+    const columns = [...apart, ...others.map(([, column]) => column), ...repColumns.slice(1)];
+    this.indexes = columns.map(({ index }) => index);
+    this.tellingCount = apart.length;
     this.lastTexts = this.indexes.map(() => "");
     this.lastHashes = this.indexes.map(() => 0);
     this.wholeRow = wholeRows(view);
@@ -50,19 +57,36 @@ export class DoubledRows {
 
   /** The same of a row that leans on no other. */
   earlierPlain(line: readonly unknown[], row: number): number {
-    const { places, mask } = this;
+    const { tellingCount, indexes } = this;
     const dayHash = this.hashed(0x811c9dc5, line, 0, 1);
-    const hash = this.hashed(dayHash, line, 1, this.indexes.length);
+    const apart = this.hashed(dayHash, line, 1, tellingCount);
+    const alike = this.heldOrKept(dayHash, apart, row, null);
+    if (alike < 0 || this.same(alike, line)) return alike;
+    const all = this.hashed(apart, line, tellingCount, indexes.length);
+    return this.heldOrKept(dayHash, all, row, line);
+  }
+
+  /**
+   * An earlier row held under such a hash, where a line is given the one that is the same cell by cell;
+   * −1 where none is, and the row is held there from now on.
+   */
+  private heldOrKept(
+    dayHash: number,
+    hash: number,
+    row: number,
+    line: readonly unknown[] | null,
+  ): number {
+    const { places, mask, rowBits } = this;
+    const part = hash & ~rowBits;
     let place = (dayHash & ~(placesOfDay - 1)) | (hash & (placesOfDay - 1));
     for (let tries = 1; ; tries++) {
-      const at = 2 * (place & mask);
-      const held = places[at] as number;
+      const held = places[place & mask]!;
       if (held === 0) {
-        places[at] = row + 1;
-        places[at + 1] = hash;
+        places[place & mask] = part | (row + 1);
         return -1;
       }
-      if (places[at + 1] === hash && this.same(held - 1, line)) return held - 1;
+      const earlier = (held & rowBits) - 1;
+      if ((held & ~rowBits) === part && (line === null || this.same(earlier, line))) return earlier;
       // A day of very many rows: steps as long as the hash says pass over what lies together.
       place =
         tries < nearTries ? place + 1 : tries === nearTries ? hash : place + ((hash >>> 7) | 1);

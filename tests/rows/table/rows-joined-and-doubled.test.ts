@@ -117,6 +117,20 @@ test("what one repetition says of form and reserve holds for its set", () => {
   });
 });
 
+test("of rows alike but for a load, or for a column that is not known, each is found when it comes again", () => {
+  const row = ["2026-05-12", "Ilka", "squat", 1];
+  const doubled = (...rows: readonly Row[]) =>
+    problems(sets(["Set", "Load", "Xyz"], ...rows.map((cells) => [...row, ...cells]))).map(
+      (told) => told.split(":")[0],
+    );
+  expect(doubled([80, "a"], [85, "a"], [90, "a"], [85, "a"])).toEqual(["A5 doubled-row"]);
+  expect(doubled([80, "a"], [80, "b"], [80, "c"])).toEqual([]);
+  expect(doubled([80, "a"], [80, "b"], [80, "c"], [80, "c"], [80, "a"])).toEqual([
+    "A5 doubled-row",
+    "A6 doubled-row",
+  ]);
+});
+
 test("a row typed twice: numbered, timed or with three repetitions or more; unknown columns count too", () => {
   const row = ["2026-05-12", "Ilka", "squat"];
   const doubled = (head: Row, cells: Row, again: Row = cells) =>
