@@ -19,6 +19,14 @@ const argument = <T extends TableName>(table: T, cells: readonly unknown[]) => {
   return read.value;
 };
 
+test("loads whose unit is in doubt are told beside every athlete asked about", () => {
+  const rows = [185, 225, 245, 275, 315].map((load) => ["2026-05-12", "Ilka", "squat", load, 0.6]);
+  const sets = argument("Sets", [["Date", "Athlete", "Exercise", "Load", "Speed"], ...rows]);
+  const unused = unusedRows([sets]);
+  expect(["Ilka", "Kofi", ""].map(unused.of)).toEqual([1, 1, 0]);
+  expect(unused.beside(["Ilka"])).toBe(0);
+});
+
 test("a row is counted once however many of its cells are not used, with the athlete it names", () => {
   const sets = argument("Sets", [
     ...exampleSets,

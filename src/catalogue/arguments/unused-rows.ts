@@ -7,7 +7,7 @@ import type { TableArgument } from "./table-argument";
 
 /** Rows with a cell that could not be used, by athlete, over every table a formula was given. */
 export type UnusedRows = {
-  /** Rows of this athlete with at least one cell not used. */
+  /** Rows of this athlete with at least one cell not used, and headings over a column of which none is. */
   readonly of: (athlete: string) => number;
   /** Rows of nobody asked about: a name not in the list, or none that can be read. */
   readonly beside: (athletes: readonly string[]) => number;
@@ -43,6 +43,7 @@ export function unusedRows(tables: readonly TableArgument<TableName>[]): UnusedR
   const counts = new Map<string, number>();
   const ofTable = new Map<TableName, number>();
   let nameless = 0;
+  let columns = 0;
   for (const { table, reading, cells } of tables) {
     if (reading.issues.length === 0) continue;
     const column = findHeader(table, cells, cells.length)?.fields.athlete?.index;
@@ -52,7 +53,10 @@ export function unusedRows(tables: readonly TableArgument<TableName>[]): UnusedR
     };
     const needed: readonly string[] = neededFields[table];
     const everybodys = !needed.includes("athlete");
-    for (const row of new Set(reading.issues.map((issue) => issue.row))) {
+    // A column whose unit is in doubt is nobody's figure until it is settled.
+    const cellsOfRows = reading.issues.filter(({ code }) => code !== "unit-unsettled");
+    columns += reading.issues.length - cellsOfRows.length;
+    for (const row of new Set(cellsOfRows.map((issue) => issue.row))) {
       const key = nameIn(row);
       counts.set(key, (counts.get(key) ?? 0) + 1);
       if (everybodys && key === "") ofTable.set(table, (ofTable.get(table) ?? 0) + 1);
@@ -63,7 +67,7 @@ export function unusedRows(tables: readonly TableArgument<TableName>[]): UnusedR
   }
   return {
     shared: { nameless, ofTable },
-    of: (athlete) => (athlete === "" ? 0 : (counts.get(nameKey(athlete)) ?? 0)),
+    of: (athlete) => (athlete === "" ? 0 : (counts.get(nameKey(athlete)) ?? 0) + columns),
     beside: (athletes) => {
       const asked = new Set(athletes.map(nameKey));
       let rows = 0;
