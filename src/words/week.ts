@@ -95,7 +95,7 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "sets-fell": ({ from, to }) =>
     `The sets fell from ${kg(from)} to ${kg(to)} kg last session, and the first counts: all are planned at its load.`,
   "sets-as-ever": ({ sets }) => `${sets} sets, as there never were more in twelve weeks.`,
-  "contact-long": "Drop jump lower: contact was past 0.25 s.",
+  "contact-long": "Drop jump lower: contact was slow, past 0.25 s.",
   "novice-drop": "Novices drop from 20 cm or less.",
   "no-plate": ({ exercise, insteadOf }) =>
     `No plates here for the ${insteadOf}: ${exercise} instead.`,

@@ -357,7 +357,7 @@ test("reasons of a line name who, what and which race", () => {
   expect(say("no-jumps", { site: "" })).toBe("Modified: no jumps until asked about.");
   expect(say("no-jumps", { site: "calf" })).toBe("Calf: no jumps until asked about.");
   expect(say("ahead")).toBe("If all before it goes as planned.");
-  expect(say("contact-long")).toBe("Drop jump lower: contact was past 0.25 s.");
+  expect(say("contact-long")).toBe("Drop jump lower: contact was slow, past 0.25 s.");
   expect(say("novice-drop")).toBe("Novices drop from 20 cm or less.");
   for (const code of ["no-such-reason", "toString"]) expect(() => say(code)).toThrow(code);
 });

@@ -1,5 +1,5 @@
+import { slowContactS } from "../../coaching/jumps/contact-kind";
 import { stackHeight } from "../../coaching/jumps/stack-height";
-import { longestContactS } from "../../coaching/next-week/drop-height";
 import type { SessionItem } from "../../coaching/next-week/session-plan";
 import { athleteNamed } from "../../coaching/record/athlete-named";
 import { pageWords, sentence } from "../../words/pages";
@@ -61,7 +61,7 @@ export function cardSession(
         lines.length === 0
           ? null
           : {
-              contactS: writes("contact") && !novice ? numbers.speed(longestContactS) : null,
+              contactS: writes("contact") && !novice ? numbers.speed(slowContactS) : null,
               box: writes("cleared") ? (novice ? "soft" : "firm") : null,
             },
     },

@@ -1,5 +1,6 @@
 import { meanOf } from "../../statistics/spread";
 import type { Day } from "../calendar/day";
+import { contactKind } from "../jumps/contact-kind";
 import { dropCmOf } from "../jumps/drop-cm";
 import { stackHeight, stampedOn } from "../jumps/stack-height";
 import type { JumpAttempt } from "../record/jump-attempt";
@@ -15,15 +16,14 @@ export type DropHeight = {
   readonly reason: "as last" | "first drop" | "contact long" | "novice";
 };
 
-/** Longest contact before the drop comes down, s, and a novice's highest drop, cm (common practice). */
-export const longestContactS = 0.25;
+/** A novice's highest drop, a first one, and how far a drop comes down, cm (common practice, no source). */
 const noviceCm = 20;
 const firstDropCm = 30;
 const lowerCm = 10;
 const lowestCm = 10;
 
 /**
- * The height of the last drop jumps, lower by 10 cm once their contact has lengthened past 0.25 s, no
+ * The height of the last drop jumps, lower by 10 cm once their contact has become slow, past 0.25 s, no
  * higher than 20 cm for novices; never higher than wanted. It is made of the plates the coach last
  * stacked for it, mixed or not, the topmost taken off for a lower drop; without such a row of equal
  * plates only: a mixed stack that no coach has seen stand may slide.
@@ -46,7 +46,7 @@ export function dropHeight(
   const lastDay = Math.max(...drops.map(({ day }) => day));
   const last = drops.filter(({ day }) => day === lastDay);
   const contacts = last.flatMap(({ contactS }) => contactS ?? []);
-  const long = contacts.length > 0 && meanOf(contacts) > longestContactS;
+  const long = contacts.length > 0 && contactKind(meanOf(contacts)) === "slow";
   const heights = last.flatMap((one) => dropCmOf(one, plates) ?? []);
   const lastCm = heights.length === 0 ? null : Math.max(...heights);
   const stacked =

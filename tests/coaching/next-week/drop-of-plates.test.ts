@@ -114,7 +114,7 @@ test("why a drop is lower is among a line's reasons, and nothing is said without
       asOf: day("2026-06-28"),
     });
   expect(lineOf(0.257).reasons.map(lineReasonWords)).toContain(
-    "Drop jump lower: contact was past 0.25 s.",
+    "Drop jump lower: contact was slow, past 0.25 s.",
   );
   expect(dropReasons(lineOf(0.2).sessions)).toEqual([]);
   // A sore day's hops take the drop jump's place.

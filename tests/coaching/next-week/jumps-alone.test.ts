@@ -82,7 +82,7 @@ test("a long contact lowers the drop, a novice drops from 20 cm; a good day adds
   const drops = { test: "drop jump", dropCm: 30, contactS: 0.27 };
   expect(said(line({ jumps: jumps(drops) }, above))).toEqual([
     `${alone} At most 60 ground contacts a session, box jumps onto 2×15+5.`,
-    "Drop jump lower: contact was past 0.25 s.",
+    "Drop jump lower: contact was slow, past 0.25 s.",
   ]);
   const novice = athlete(name, { experience: "novice", sessionsAWeek: 1 });
   const ofNovice = line(
