@@ -47,6 +47,7 @@ const today = { today: isoDay };
 const matter = { about: z.enum(tabMatters), written: text };
 const change = z.strictObject({
   athlete: text,
+  turn: z.optional(text),
   leaveOut: z.optional(z.boolean()),
   block: z.optional(text),
   loadKg: z.optional(z.number().check(z.gte(0), z.lte(500))),

@@ -219,14 +219,15 @@ function asking(state: State, asks: readonly Ask[], busy: string): Step {
   return asks.length === 0 ? { state, asks } : { state: { ...state, busy, error: null }, asks };
 }
 
-/** Changes to one athlete are kept together, the later of each field counting. */
+/** Changes to one athlete's week are kept together, and to each of its other turns, the later of each field counting. */
 export function withChange(
   changes: readonly WeekChange[],
   change: WeekChange,
 ): readonly WeekChange[] {
-  const before = changes.find(({ athlete }) => athlete === change.athlete);
-  const others = changes.filter(({ athlete }) => athlete !== change.athlete);
-  return [...others, { ...before, ...change }];
+  const isAbout = ({ athlete, turn }: WeekChange) =>
+    athlete === change.athlete && turn === change.turn;
+  const before = changes.find(isAbout);
+  return [...changes.filter((one) => !isAbout(one)), { ...before, ...change }];
 }
 
 /** The week on screen with its changes: another one may have been chosen and not been read yet. */

@@ -132,7 +132,12 @@ const fieldWords: Readonly<Record<string, string>> = {
   noRack: "no rack or a rack",
 };
 
-/** "Changed by you, kept until taken back: load, sets." */
-export function byHandWords(fields: readonly string[]): string {
-  return `Changed by you, kept until taken back: ${fields.map((one) => fieldWords[one] ?? one).join(", ")}.`;
+/** "Changed by you, kept until taken back: load, sets, load of hip thrust." */
+export function byHandWords(
+  fields: readonly { readonly field: string; readonly turn: string }[],
+): string {
+  const words = fields.map(
+    ({ field, turn }) => `${fieldWords[field] ?? field}${turn === "" ? "" : ` of ${turn}`}`,
+  );
+  return `Changed by you, kept until taken back: ${words.join(", ")}.`;
 }

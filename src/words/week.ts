@@ -57,6 +57,7 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
     `Lighter than the ${kg(from)} kg before it, and no row says why: planned on from ${kg(load)} kg. Was it for that week only, change the load.`,
   "in-turn": ({ day, exercise, sets, reps, kg: load }) =>
     `${sentence(String(exercise))} in turn: ${sets}×${reps} at ${kg(load)} kg on ${weekdayWords(Number(day))}.`,
+  "set-by-hand": ({ kg: load }) => `Set by you; ${kg(load)} kg was proposed.`,
   "as-last-time": "As last time: its next step is yours to set.",
   "eased-as-lift": "As much lighter as the lift.",
   "new-bar": ({ bar, before }) =>

@@ -1,4 +1,6 @@
+import type { WeekChange, WeekView } from "../../src/actions/messages";
 import { printPages } from "../../src/actions/pages/print-pages";
+import { serveRequest } from "../../src/actions/requests";
 import { proposedWeek } from "../../src/actions/week/proposed-week";
 import { weekToWrite } from "../../src/actions/week/week-to-write";
 import { writeWeek } from "../../src/actions/week/write-week";
@@ -141,4 +143,53 @@ test("the head coach's page names the lift that is done in turn", () => {
     "3×5 at 75 kg",
     "Tue and Thu 3×5 hip thrust at 90 kg",
   ]);
+});
+
+test("a load set in the sidebar of the lift in turn stands in week, tab, card and rack plan, beside the squat's own", () => {
+  const book = bookOf();
+  const [name] = names;
+  const message = (changes: readonly WeekChange[]) => ({ today: isoFromDay(today), changes });
+  const lineOf = (changes: readonly WeekChange[]) => {
+    const view = serveRequest(book, "weekView", { ...message(changes), monday: null }) as WeekView;
+    return view.lines.find(({ athlete }) => athlete === name)!;
+  };
+  const { turn } = lineOf([]).sessions[1]!;
+  const changes = [
+    { athlete: name!, loadKg: 70 },
+    { athlete: name!, turn, loadKg: 95 },
+  ];
+  const line = lineOf(changes);
+  expect(line.sessions.map(({ loadKg, platesWords }) => [loadKg, platesWords])).toEqual([
+    [70, "25 a side"],
+    [95, "25 + 10 + 2.5 a side"],
+  ]);
+  expect(line.why[0]).toBe("Changed by you, kept until taken back: load, load of hip thrust.");
+  expect(line.why.find((one) => /in turn/.test(one))).toMatch(
+    /^Hip thrust in turn: 3×5 at 95 kg on Thu 30 Apr\. Set by you; 90 kg was proposed\./,
+  );
+  expect(line.ahead.map(({ steps }) => steps[0]!.loadKg)).toEqual([70, 95]);
+  const monday = isoFromDay(first + 20);
+  serveRequest(book, "writeWeek", { ...message(changes), monday, athletes: null });
+  const tab = book.tabs().find(({ name: one }) => one === "Next week")!;
+  const rows = book.values(tab.id).filter((row) => row[0] === name);
+  expect(rows.map((row) => [row[6], row[12]])).toEqual([
+    [70, expect.anything()],
+    [95, "Hip thrust in turn. Set by you; 90 kg was proposed."],
+  ]);
+  // Opened again, and a later change of the squat's alone: the other stays.
+  expect(lineOf([]).sessions.map(({ loadKg }) => loadKg)).toEqual([70, 95]);
+  const later = lineOf([{ athlete: name!, loadKg: 72.5 }]);
+  expect(later.sessions.map(({ loadKg }) => loadKg)).toEqual([72.5, 95]);
+  expect(cardsOf(book).map(({ lift }) => lift.load)).toEqual(["70 kg", "95 kg"]);
+  const loads = plansOf(book).map(({ racks }) =>
+    racks.flatMap(({ lines }) => lines.map(({ load }) => load)).sort(),
+  );
+  expect(loads).toEqual([
+    ["70", "85"],
+    ["100", "95"],
+  ]);
+  // What was written is counted on in the week after.
+  const next = weekView(book, today, first + 27, []);
+  const ahead = next.lines.find(({ athlete }) => athlete === name)!;
+  expect(ahead.sessions.map(({ loadKg }) => loadKg)).toEqual([70, 95]);
 });

@@ -105,6 +105,15 @@ test("changes to one athlete add up, the later of a field counting", () => {
   ]);
 });
 
+test("a change of another turn's load stands beside what was changed of the week", () => {
+  const athlete = "Tomas Reyerson";
+  const first = withChange([{ athlete, loadKg: 80 }], { athlete, turn: "hip thrust", loadKg: 90 });
+  expect(withChange(first, { athlete, turn: "hip thrust", loadKg: 95 })).toEqual([
+    { athlete, loadKg: 80 },
+    { athlete, turn: "hip thrust", loadKg: 95 },
+  ]);
+});
+
 test("a change asks for its consequences with all changes so far", () => {
   const { asks, state } = update(
     { ...start, week, changes: [{ athlete: "Priya Tellander", sets: 2 }] },

@@ -1,4 +1,5 @@
 import render from "preact-render-to-string";
+import type { WeekChange } from "../../src/actions/messages";
 import { type State, startState } from "../../src/sidebar/state";
 import { Sidebar } from "../../src/sidebar/view/sidebar";
 import { rowsReadWords } from "../../src/words/row-check";
@@ -94,6 +95,29 @@ test("another lift on the week's second day stands beside its day in the list", 
     words(shown({ week: { ...week, lines: [{ ...line!, sessions }, ...others] } }));
   expect(list(session!, thursday)).toContain("Load held.; Thu 2×5 hip thrust, 90 kg");
   expect(list({ ...thursday, dayWords: "Tue 30 Jun" }, thursday)).not.toContain("hip thrust");
+});
+
+test("the load of each turn of the week is changed beside its own day, that of the first among the fields", () => {
+  const [line, ...others] = week.lines;
+  const [session] = line!.sessions;
+  const thrust = { ...session!, day: "2026-07-02", dayWords: "Thu 2 Jul", loadKg: 90 };
+  const fields = (second: object, changes: readonly WeekChange[] = []) => {
+    const sessions = [session!, { ...thrust, ...second }];
+    const lines = [{ ...line!, sessions }, ...others];
+    return shown({ week: { ...week, lines }, athlete: "Tomas Reyerson", changes });
+  };
+  const turn = { turn: "hip thrust", lift: "hip thrust" };
+  const both = fields(turn);
+  expect(both.match(/<output>\d+/g)).toEqual(["<output>85", "<output>90"]);
+  expect(both).toContain('aria-label="One plate step heavier, Thu 2 Jul"');
+  // A second session of the first turn has its load.
+  expect(fields({}).match(/<output>/g)).toHaveLength(1);
+  expect(fields({ ...turn, instead: "leg press, by feel" }).match(/<output>/g)).toHaveLength(1);
+  // Where both were set alike the other's can still be changed.
+  const alike = { turn: "back squat in turn", loadKg: 85 };
+  expect(fields(alike).match(/<output>85/g)).toHaveLength(2);
+  const asked = fields(turn, [{ athlete: "Tomas Reyerson", turn: "hip thrust", loadKg: 95 }]);
+  expect(asked.match(/<output>\d+/g)).toEqual(["<output>85", "<output>95"]);
 });
 
 test("a day on which nothing may be proposed cannot be chosen: with the fields the way back would be gone", () => {

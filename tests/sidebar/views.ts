@@ -51,6 +51,7 @@ const weekLine: WeekLine = {
   sessions: [
     {
       lift: "",
+      turn: "",
       day: "2026-06-30",
       dayWords: "Tue 30 Jun",
       block: "5×5",

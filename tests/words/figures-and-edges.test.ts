@@ -280,8 +280,9 @@ test("what writing did is counted; kept cells are named up to twelve", () => {
   expect(ifWrittenWords({ ...merge, changed: lines })).toBe(
     "If written: 5 rows changed, 1 row taken out. Changed: a Name, b Name, c Name, d Name and 1 more. Taken out: Wren Ito.",
   );
-  expect(byHandWords(["loadKg", "colour"])).toBe(
-    "Changed by you, kept until taken back: load, colour.",
+  const fields = ["loadKg", "colour"].map((field) => ({ field, turn: "" }));
+  expect(byHandWords([...fields, { field: "loadKg", turn: "hip thrust" }])).toBe(
+    "Changed by you, kept until taken back: load, colour, load of hip thrust.",
   );
 });
 

@@ -5,6 +5,8 @@ import type { Dress, ReadWithout } from "../messages";
 export type WeekSession = {
   /** The lift's name where it is done in turn with the one the athlete is on; "" for that. */
   readonly lift: string;
+  /** What a change of its load names; "" for the week's first turn, whose figures stand for the week. */
+  readonly turn: string;
   readonly day: string;
   readonly dayWords: string;
   readonly block: string;
@@ -85,6 +87,8 @@ export type WeekView = ReadWithout & {
 /** A coach's change to a proposal. */
 export type WeekChange = {
   readonly athlete: string;
+  /** The turn whose load is changed, where that is not the week's first; a change with one changes nothing else. */
+  readonly turn?: string;
   readonly leaveOut?: boolean;
   readonly block?: string;
   readonly loadKg?: number;

@@ -8,6 +8,7 @@ import type { Workbook } from "../workbook";
 const weeksKept = 8;
 const change = z.object({
   athlete: z.string(),
+  turn: z.optional(z.string()),
   leaveOut: z.optional(z.boolean()),
   block: z.optional(z.string()),
   loadKg: z.optional(z.number()),
@@ -52,9 +53,8 @@ export function forgetChanges(workbook: Workbook, monday: string): void {
 }
 
 function onTop(before: readonly WeekChange[], newer: readonly WeekChange[]): readonly WeekChange[] {
-  const all = new Map(before.map((one) => [nameKey(one.athlete), one]));
-  for (const one of newer) {
-    all.set(nameKey(one.athlete), { ...all.get(nameKey(one.athlete)), ...one });
-  }
+  const about = ({ athlete, turn = "" }: WeekChange) => `${nameKey(athlete)}\n${turn}`;
+  const all = new Map(before.map((one) => [about(one), one]));
+  for (const one of newer) all.set(about(one), { ...all.get(about(one)), ...one });
   return [...all.values()];
 }

@@ -6,6 +6,7 @@ import {
   proposeLine,
 } from "../../coaching/next-week/propose-line";
 import { athleteNamed } from "../../coaching/record/athlete-named";
+import { nameKey } from "../../coaching/record/name-key";
 import { rowsByAthlete } from "../../coaching/series/rows-by-athlete";
 import { readStack } from "../../rows/value/stack";
 import { athleteStates } from "../athlete-states";
@@ -26,7 +27,7 @@ export type ProposedWeek = {
     readonly leftOut: boolean;
     readonly noRack: boolean;
     /** Fields of the proposal the coach has changed, now or in an earlier writing. */
-    readonly byHand: readonly string[];
+    readonly byHand: readonly { readonly field: string; readonly turn: string }[];
   }[];
 };
 
@@ -46,7 +47,7 @@ export function proposedWeek(
   const rowsOf = rowsByAthlete(rows);
   const typed = typedInTab(workbook, state.read);
   const lines = namesOf(state).map((name) => {
-    const change = athleteNamed(all, name);
+    const change = changeOf(all, name);
     const line = proposeLine({
       athlete: athleteNamed(rows.athletes, name) ?? null,
       name,
@@ -55,27 +56,54 @@ export function proposedWeek(
       unit: state.numbers.unit,
       monday,
       asOf: state.asOf,
-      ...(change && { change: lineChange(change) }),
-      isLeftOut: change?.leaveOut === true,
+      change: lineChange(change),
+      isLeftOut: change.leaveOut === true,
       typed: (week) => typed(name, week),
-      decided: (week) => decidedOf(athleteNamed(before[isoFromDay(week)] ?? [], name)),
+      decided: (week) => {
+        const decided = changeOf(before[isoFromDay(week)] ?? [], name);
+        return decided.leaveOut === true ? "left out" : lineChange(decided);
+      },
     });
     return {
       line,
-      leftOut: change?.leaveOut === true,
-      noRack: change?.noRack === true,
-      byHand: change === undefined ? [] : Object.keys(change).filter((one) => one !== "athlete"),
+      leftOut: change.leaveOut === true,
+      noRack: change.noRack === true,
+      byHand: byHandOf(change),
     };
   });
   return { state, today, monday, lines };
 }
 
-/** What was written of another week. */
-const decidedOf = (change: WeekChange | undefined) =>
-  change?.leaveOut === true ? "left out" : change && lineChange(change);
+/** All that was changed of one athlete's week. */
+type ChangeOfAthlete = Omit<WeekChange, "athlete" | "turn"> & {
+  readonly turnLoadsKg: ReadonlyMap<string, number>;
+};
+
+/** Gathers an athlete's changes: of the week and its first turn, and of the loads of other turns. */
+function changeOf(changes: readonly WeekChange[], name: string): ChangeOfAthlete {
+  const key = nameKey(name);
+  const own = changes.filter(({ athlete }) => nameKey(athlete) === key);
+  const { athlete: _, ...ofWeek } = own.find(({ turn }) => turn === undefined) ?? { athlete: "" };
+  const turnLoadsKg = new Map(
+    own.flatMap(({ turn, loadKg }): [string, number][] =>
+      turn === undefined || loadKg === undefined ? [] : [[turn, loadKg]],
+    ),
+  );
+  return { ...ofWeek, turnLoadsKg };
+}
+
+/** Fields changed, that of another turn's load with the turn's name. */
+const byHandOf = ({
+  turnLoadsKg,
+  ...ofWeek
+}: ChangeOfAthlete): ProposedWeek["lines"][number]["byHand"] => [
+  ...Object.keys(ofWeek).map((field) => ({ field, turn: "" })),
+  ...[...turnLoadsKg.keys()].map((turn) => ({ field: "loadKg", turn })),
+];
 
 /** A change as the message carries it; a stack or block that cannot be read is left as proposed. */
-function lineChange({ block, sets, loadKg, day, contacts, stack, noRack }: WeekChange): LineChange {
+function lineChange(change: ChangeOfAthlete): LineChange {
+  const { block, sets, loadKg, turnLoadsKg, day, contacts, stack, noRack } = change;
   const blockRead = block === undefined ? null : blockFromText(block);
   const stackRead = stack === undefined || stack === "" ? null : readStack(stack);
   const dayRead = day === undefined ? null : dayFromIso(day);
@@ -83,6 +111,7 @@ function lineChange({ block, sets, loadKg, day, contacts, stack, noRack }: WeekC
     ...(blockRead?.ok && { block: blockRead.value }),
     ...(sets !== undefined && { sets }),
     ...(loadKg !== undefined && { loadKg }),
+    turnLoadsKg,
     ...(dayRead !== null && { day: dayRead }),
     ...(contacts !== undefined && { contacts }),
     ...(noRack !== undefined && { noRack }),

@@ -101,6 +101,7 @@ function weekSession(
   const { told, marked } = numbers;
   return {
     lift: session.exercise === exercise ? "" : session.exercise,
+    turn: session.turn,
     day: isoFromDay(session.day),
     dayWords: weekdayWords(session.day),
     block: blockText(session.block),

@@ -48,34 +48,6 @@ export function dropHeightReasons({ reason }: DropHeight): LineReason[] {
   return reason === "novice" ? [{ code: "novice-drop", facts: {} }] : [];
 }
 
-/**
- * What is done in turn with the lift the athlete is on: of another lift why its own step is what it is,
- * of another session of a lift that it is as it was last.
- */
-export function turnReasons(
-  { day, exercise, sets, reps, loadKg, instead, onLadder }: ProposedSession,
-  plan: LiftPlan,
-): LineReason[] {
-  if (instead !== null) return [];
-  const facts = { day, exercise, sets, reps, kg: loadKg };
-  if (onLadder) {
-    const { planned, bar, dropped, readAs } = plan;
-    const of = [
-      ...planned.reasons,
-      ...bar(planned.loadKg).reasons,
-      ...dropped,
-      ...readAs,
-      ...fewerSetsReasons(plan),
-    ];
-    return [{ code: "in-turn", facts, of }];
-  }
-  const { inTurn } = plan.step;
-  const lastKg = inTurn[inTurn.length - 1]!.loadKg;
-  const how =
-    loadKg === lastKg ? "as-last-time" : plan.easedNow || loadKg < lastKg ? "eased-as-lift" : null;
-  return [{ code: "in-turn", facts, of: how === null ? [] : [{ code: how, facts: {} }] }];
-}
-
 /** Fewer sets than the rotation's block has, as they always were. */
 export const fewerSetsReasons = ({ planned, step }: LiftPlan): LineReason[] =>
   planned.block.sets > step.mostSets

@@ -44,7 +44,7 @@ export type SessionsGiven = Omit<LineGiven, "monday" | "state"> & {
 /** Writes one session of the week: its lift, speeds, jumps and assistance, with what gives way. */
 export function sessionProposer(
   given: SessionsGiven,
-): (on: DayChoice, planned: SessionStep, onLadder: boolean) => ProposedSession {
+): (on: DayChoice, planned: SessionStep) => Omit<ProposedSession, "onLadder" | "turn"> {
   const { athlete, name, state, rows, asOf, change = {}, step, toldGuardKg, bar } = given;
   const { rules, plates } = rows;
   const experience = athlete?.experience ?? null;
@@ -60,7 +60,7 @@ export function sessionProposer(
     usualMarkerKg !== null && usualMarkerKg <= step.loadKg
       ? Math.min(usualMarkerKg, kg)
       : usualMarkerKg;
-  return ({ day, minute }, { block, loadKg: wantedKg, otherwise }, onLadder) => {
+  return ({ day, minute }, { block, loadKg: wantedKg, otherwise }) => {
     const { loadKg: kg, plates: side } = bar(wantedKg);
     const markerLoadKg = markerUnder(kg);
     const isCut = given.cutOn(day);
@@ -107,7 +107,6 @@ export function sessionProposer(
     const floorFrom = instead ? null : state.usualSpeed(kg);
     return {
       exercise: step.exercise,
-      onLadder,
       day,
       minute,
       block,

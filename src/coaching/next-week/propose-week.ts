@@ -8,6 +8,7 @@ import type { AthleteState } from "./athlete-state";
 import { chosenDays } from "./chosen-days";
 import { dayReasons } from "./day-reasons";
 import { gapBefore } from "./gap-before";
+import { handSet } from "./hand-set";
 import { isSquat } from "./is-squat";
 import { isStrained } from "./is-strained";
 import { jumpsAloneReasons } from "./jumps-alone-reasons";
@@ -23,12 +24,12 @@ import {
   otherwiseReasons,
   stateReasons,
   swapReasons,
-  turnReasons,
   unwellReasons,
 } from "./line-reasons";
 import type { LineGiven, ProposedWeek } from "./proposed-line";
 import { sessionWriter } from "./session-writer";
-import { turnsByDay } from "./turn-of-week";
+import { firstTurn, turnName, turnsByDay } from "./turn-of-week";
+import { turnReasons } from "./turn-reasons";
 import { gymPlates } from "./usual-plates";
 import { weekFrame } from "./week-frame";
 
@@ -89,6 +90,12 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const plans = [own, ...step.others.map((one) => liftPlan(one, lifts, asLastTime))];
   const turns = turnsByDay(chosen, step, change.day);
   const planOn = (day: Day) => plans.find((plan) => plan.step === turns.get(day)!.step)!;
+  const first = firstTurn([...turns.values()], step);
+  // What is set by hand without a name is of the week's first turn.
+  const turnOf = (plan: LiftPlan, onLadder: boolean) =>
+    plan.step === first.step && onLadder === first.onLadder
+      ? ""
+      : turnName({ step: plan.step, onLadder });
   const inWeek = plans.filter((plan) => chosen.some(({ day }) => planOn(day) === plan));
   // Who comes back lands less, too, not only lifts less.
   const eased = own.easedNow || isStrained(state);
@@ -103,8 +110,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
         mayOn,
         setsOn: frame.setsOn,
         needsRack: plan === own || isSquat(plan.step.exercise),
-        // What is set by hand is of the lift, or in a week without it of what has its turn.
-        wanted: plan === inWeek[0] ? change : {},
+        turnOf: (onLadder) => turnOf(plan, onLadder),
         ladderDays: chosen.flatMap(({ day }) =>
           planOn(day) === plan && turns.get(day)!.onLadder ? [day] : [],
         ),
@@ -115,15 +121,16 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const dropped = inWeek.flatMap((plan) => plan.dropped);
   const cut = sessions.find(({ day }) => cutOn(day));
   const isOwn = sessions.map(({ day, onLadder }) => planOn(day) === own && onLadder);
+  const ownKg = handSet(change, turnOf(own, true)).loadKg ?? own.planned.loadKg;
   const reasons = [
     ...absent,
     ...swapReasons(sessions, who),
     ...(isOwn.includes(true) ||
     (inWeek[0] === own && own.easedNow && own.planned.loadKg !== step.loadKg)
-      ? [...own.planned.reasons, ...own.bar(change.loadKg ?? own.planned.loadKg).reasons]
+      ? [...own.planned.reasons, ...own.bar(ownKg).reasons]
       : []),
     ...sessions.flatMap((session, at) =>
-      isOwn[at] ? [] : turnReasons(session, planOn(session.day)),
+      isOwn[at] ? [] : turnReasons(session, planOn(session.day), handSet(change, session.turn)),
     ),
     ...own.dropped,
     ...own.readAs,
@@ -131,7 +138,7 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     ...newLiftReasons(step),
     ...(cut
       ? cutReasons(
-          planOn(cut.day).setsOf(cut.block, change),
+          planOn(cut.day).setsOf(cut.block, handSet(change, cut.turn)),
           cut,
           kind === "race week" ? null : raceNear(cut.day, races),
         )

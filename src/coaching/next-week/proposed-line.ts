@@ -21,6 +21,8 @@ export type ProposedSession = {
   readonly exercise: string;
   /** On the ladder of that lift; false for what is done in turn with it, as a fast day is. */
   readonly onLadder: boolean;
+  /** Name of the turn whose session it is, by which its load is set by hand; "" for the week's first turn. */
+  readonly turn: string;
   readonly day: Day;
   readonly minute: number;
   readonly block: Block;
@@ -113,11 +115,13 @@ export type TypedSession = {
   readonly reps?: number;
 };
 
-/** A coach's own wish for a line; what is left out stays as proposed. */
+/** A coach's own wish for a line; what is left out stays as proposed. Block and load are of the week's first turn. */
 export type LineChange = {
   readonly block?: Block;
   readonly sets?: number;
   readonly loadKg?: number;
+  /** Loads of the week's other turns, kg, by the turn's name. */
+  readonly turnLoadsKg?: ReadonlyMap<string, number>;
   readonly day?: Day;
   readonly contacts?: number;
   readonly stackKg?: readonly number[];

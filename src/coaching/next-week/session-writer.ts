@@ -1,6 +1,7 @@
 import type { Day } from "../calendar/day";
 import type { DayChoice } from "../season/gym-days";
-import type { LiftPlan, Wanted } from "./lift-plan";
+import { handSet } from "./hand-set";
+import type { LiftPlan } from "./lift-plan";
 import { type SessionsGiven, sessionProposer } from "./propose-session";
 import type { ProposedSession } from "./proposed-line";
 import { toldGuardOf } from "./reserve-guard";
@@ -10,7 +11,8 @@ export type WriterGiven = Omit<
   SessionsGiven,
   "state" | "step" | "size" | "toldGuardKg" | "setsOf" | "bar"
 > & {
-  readonly wanted: Wanted;
+  /** Name of the lift's turn on its ladder, or of what is done in turn with that. */
+  readonly turnOf: (onLadder: boolean) => string;
   /** Days of the lift's own ladder in the week. */
   readonly ladderDays: readonly Day[];
   /** So many sets, or fewer on a day that an A race has cut. */
@@ -20,10 +22,11 @@ export type WriterGiven = Omit<
 /** Writes the sessions of one lift's week: a step of its ladder for each of the ladder's days, and what is done in turn with them on the others. */
 export function sessionWriter(
   plan: LiftPlan,
-  { wanted, ladderDays, setsOn, ...given }: WriterGiven,
+  { turnOf, ladderDays, setsOn, ...given }: WriterGiven,
 ): (on: DayChoice) => ProposedSession {
   const { state, step, size, bar } = plan;
-  const steps = plan.onLadder(ladderDays.length, wanted);
+  const wanted = (onLadder: boolean) => handSet(given.change ?? {}, turnOf(onLadder));
+  const steps = plan.onLadder(ladderDays.length, wanted(true));
   const sessionOf = sessionProposer({
     ...given,
     state,
@@ -31,12 +34,14 @@ export function sessionWriter(
     size,
     bar,
     toldGuardKg: toldGuardOf(state, step),
-    setsOf: (block, day) => given.change?.sets ?? setsOn(plan.setsOf(block, wanted), day),
+    setsOf: (block, day) =>
+      given.change?.sets ?? setsOn(plan.setsOf(block, wanted(ladderDays.includes(day))), day),
   });
   return (on) => {
     const onLadder = ladderDays.includes(on.day);
     // A day set by hand comes first and may lie after the other: steps go by day.
     const before = ladderDays.filter((day) => day < on.day).length;
-    return sessionOf(on, onLadder ? steps[before]! : plan.inTurn(wanted), onLadder);
+    const planned = onLadder ? steps[before]! : plan.inTurn(wanted(false));
+    return { ...sessionOf(on, planned), onLadder, turn: turnOf(onLadder) };
   };
 }

@@ -1,4 +1,5 @@
 import { type Day, mondayOf, weekdayOfDay } from "../calendar/day";
+import { exerciseKey } from "../record/exercise-key";
 import { lateWeekdays } from "./in-turn";
 import type { PresentStep } from "./present-step";
 
@@ -58,3 +59,15 @@ export function turnsByDay(
 
 const byDay = (days: readonly Day[], places: readonly number[], turns: readonly LiftTurn[]) =>
   new Map(days.map((day, at) => [day, turns[places[at]!]!]));
+
+/** Name of a turn that is not the week's first: its lift's key, or that and "in turn" for what is done in turn with the lift's ladder. */
+export const turnName = ({ step, onLadder }: LiftTurn): string =>
+  `${exerciseKey(step.exercise)}${onLadder ? "" : " in turn"}`;
+
+/** The turn whose figures stand for a week: that of the lift the athlete is on, its ladder's before what is done in turn with it; in a week without it another lift's. */
+export function firstTurn(turns: readonly LiftTurn[], step: PresentStep): LiftTurn {
+  const isOther = (turn: LiftTurn) => Number(turn.step !== step);
+  const isOff = ({ onLadder }: LiftTurn) => Number(!onLadder);
+  const [first] = [...turns].sort((a, b) => isOther(a) - isOther(b) || isOff(a) - isOff(b));
+  return first!;
+}

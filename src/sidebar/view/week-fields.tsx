@@ -7,13 +7,12 @@ import { printedNumbers } from "../../words/printed-numbers";
 import { sentenceWords } from "../../words/reasons-figures";
 import { weekViewWords as words } from "../../words/week-view";
 import type { State } from "../state";
+import { changeOf, notYetShown } from "./changes";
 import { leadSession, otherSessions } from "./lead-session";
+import { LoadField } from "./load-field";
 import { BarOfSession, IfWritten, OnTheDay } from "./session-parts";
 import type { Dispatch } from "./sidebar";
 import { TypedField } from "./typed-field";
-
-/** The heaviest load that can be asked for, kg. */
-const mostKg = 500;
 
 const fieldText = (event: { readonly currentTarget: EventTarget | null }) =>
   (event.currentTarget as HTMLSelectElement | HTMLInputElement).value;
@@ -21,7 +20,7 @@ const fieldText = (event: { readonly currentTarget: EventTarget | null }) =>
 /** One athlete's proposal: why, the fields to change, what follows, the day's decision. */
 export function WeekFields({
   line,
-  week: { stepKg, numbers },
+  week,
   state,
   dispatch,
 }: {
@@ -34,12 +33,16 @@ export function WeekFields({
     dispatch({ type: "changed", change: { athlete: line.athlete, ...part } });
   const first = leadSession(line);
   const ladders = line.ahead.filter(({ steps }) => steps.length > 1);
-  const asked = changeOf(state.changes, line.athlete);
-  const wished = notYetShown(asked, changeOf(state.shown, line.athlete));
+  const { numbers } = week;
+  const wished = notYetShown(
+    changeOf(state.changes, line.athlete),
+    changeOf(state.shown, line.athlete),
+  );
   const fields = first && { ...first, ...wished };
   const leftOut = wished.leaveOut ?? line.leftOut;
   const noRack = wished.noRack ?? line.noRack;
-  const { unit, mass, withUnit } = printedNumbers(numbers);
+  const { withUnit } = printedNumbers(numbers);
+  const loads = { week, state, dispatch };
   return (
     <>
       <p class="lead">
@@ -99,36 +102,7 @@ export function WeekFields({
                 ))}
               </select>
             </label>
-            {first.instead === "" && (
-              <fieldset class="field">
-                <legend>{words.load(unit)}</legend>
-                <div class="stepper">
-                  <button
-                    type="button"
-                    aria-label={words.lighter}
-                    onClick={() => change({ loadKg: Math.max(0, fields.loadKg - stepKg) })}
-                  >
-                    −
-                  </button>
-                  <output>{mass(fields.loadKg)}</output>
-                  <button
-                    type="button"
-                    aria-label={words.heavier}
-                    // From what was asked for before, where no plates make it: so a gap is stepped over.
-                    onClick={() =>
-                      change({
-                        loadKg: Math.min(
-                          mostKg,
-                          Math.max(fields.loadKg, asked.loadKg ?? 0) + stepKg,
-                        ),
-                      })
-                    }
-                  >
-                    +
-                  </button>
-                </div>
-              </fieldset>
-            )}
+            <LoadField line={line} session={first} {...loads} />
             <label class="field">
               <span>{words.day}</span>
               <select value={fields.day} onChange={(event) => change({ day: fieldText(event) })}>
@@ -171,8 +145,15 @@ export function WeekFields({
         otherSessions(line).map((session) => (
           <section key={session.day}>
             <h2>{sentence([session.lift, session.dayWords].filter(Boolean).join(", "))}</h2>
+            {session.turn !== "" && (
+              <div class="fields">
+                <LoadField line={line} session={session} {...loads} />
+              </div>
+            )}
             <BarOfSession session={session} numbers={numbers} />
-            <IfWritten session={session} numbers={numbers} />
+            <div aria-live="polite">
+              <IfWritten session={session} numbers={numbers} />
+            </div>
             <OnTheDay session={session} numbers={numbers} />
           </section>
         ))}
@@ -212,18 +193,4 @@ export function WeekFields({
       </p>
     </>
   );
-}
-
-const changeOf = (changes: readonly WeekChange[], name: string): Partial<WeekChange> =>
-  changes.find(({ athlete }) => athlete === name) ?? {};
-
-/** What was chosen since the script answered: it stands in its field until the answer does. */
-function notYetShown(
-  now: Partial<WeekChange>,
-  shown: Partial<WeekChange>,
-): Omit<Partial<WeekChange>, "athlete"> {
-  const fresh = Object.entries(now).filter(
-    ([field, value]) => field !== "athlete" && shown[field as keyof WeekChange] !== value,
-  );
-  return Object.fromEntries(fresh);
 }

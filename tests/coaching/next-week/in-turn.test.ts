@@ -162,6 +162,66 @@ test("a load or block set by hand is the lift's where the week has it, not that 
   ]);
 });
 
+test("a load set by hand of another lift in turn is that lift's: its reason says what was proposed, its weeks ahead go on from it", () => {
+  const turnLoadsKg = new Map([["trap bar deadlift", 100]]);
+  const { days, said, line } = weekAfter(inTurn(2), 2, { change: { loadKg: 80, turnLoadsKg } });
+  expect(days).toEqual(["1 3x5 80", "3 3x5 100 trap-bar deadlift"]);
+  expect(line.sessions.map(({ turn, plates }) => [turn, plates])).toEqual([
+    ["", [25, 5]],
+    ["trap bar deadlift", [25, 15]],
+  ]);
+  expect(said).toContain(
+    "Trap-bar deadlift in turn: 3×5 at 100 kg on Thu 23 Apr. Set by you; 95 kg was proposed. Hold: week 3 of 3.",
+  );
+  expect(sessionWhyWords(line, line.sessions[1]!)).toBe(
+    "Trap-bar deadlift in turn. Set by you; 95 kg was proposed.",
+  );
+  const ahead = line.outlook.filter(({ exercise }) => exercise === "trap-bar deadlift");
+  expect(ahead.map(({ loadKg }) => loadKg)).toEqual([100, 100, 100, 102.5]);
+  const same = new Map([["trap bar deadlift", 95]]);
+  const { said: usual } = weekAfter(inTurn(2), 2, { change: { turnLoadsKg: same } });
+  expect(usual[1]).not.toContain("Set by you");
+});
+
+test("a load set by hand that no plates here make is told of the lift it was set of", () => {
+  const plates = [25, 15, 2.5].map((massKg, row) => ({
+    row,
+    massKg,
+    thicknessCm: 3,
+    owned: 2,
+  }));
+  const turnLoadsKg = new Map([["trap bar deadlift", 110]]);
+  const { days, said } = weekAfter(inTurn(2), 2, { change: { turnLoadsKg } }, { plates });
+  // 45 kg a side ask for a second pair of 2.5.
+  expect(days[1]).toBe("3 3x5 105 trap-bar deadlift");
+  expect(said[1]).toContain("110 kg cannot be built from the plates here: 105 kg");
+});
+
+test("of heavy and fast days in turn each load is set by itself, whichever is first in the week", () => {
+  for (const [heavyAt, fastAt] of [
+    [0, 2],
+    [2, 0],
+  ] as const) {
+    const lifted = [0, 1, 2].flatMap((week) => [
+      ...on(7 * week + heavyAt, { loadKg: 75 }),
+      ...on(7 * week + fastAt, { sets: 5, reps: 3, loadKg: 60 }),
+    ]);
+    const week = (change: NonNullable<Given["change"]>) => {
+      const { days, said } = weekAfter(lifted, 3, { change });
+      return { days, said: said.filter((one) => /in turn/.test(one)).join() };
+    };
+    const heavy = week({ loadKg: 80 });
+    expect(heavy.days).toContain(`${1 + heavyAt} 5x3 80`);
+    expect(heavy.days).toContain(`${1 + fastAt} 5x3 60`);
+    expect(heavy.said).toMatch(/5×3 at 60 kg on .* As last time/);
+    const fast = week({ turnLoadsKg: new Map([["back squat in turn", 55]]) });
+    expect(fast.days).toContain(`${1 + heavyAt} 5x3 77.5`);
+    expect(fast.days).toContain(`${1 + fastAt} 5x3 55`);
+    expect(fast.said).toMatch(/5×3 at 55 kg on .* Set by you; 60 kg was proposed\./);
+    expect(fast.said).not.toContain("As much lighter");
+  }
+});
+
 test("a day the coach sets is the lift's: the other in turn keeps its own, or takes what is left", () => {
   const moved = (weekday: number) => {
     const { days } = weekAfter(inTurn(2), 2, { change: { day: tuesday - 1 + 14 + weekday } });
