@@ -22,6 +22,8 @@ export type MadeWithout = {
   readonly rows: readonly { readonly athlete: string; readonly rows: number }[];
   /** Cells of the Next week tab that the coach has changed and paper does not follow. */
   readonly cells: readonly string[];
+  /** Rows deleted in that tab whose sessions are on paper all the same: "Oona Petrakell, Tue 30 Jun". */
+  readonly deleted: readonly string[];
   /** Cells to ask about before anything is lifted, by their place alone: "Gym E3". */
   readonly ask: readonly string[];
 };

@@ -179,7 +179,13 @@ export const requests = {
     weekView(workbook, given.today, given.monday, given.changes as WeekChange[]),
   ),
   writeWeek: request(
-    { ...today, monday: isoDay, changes, athletes: z.nullable(z.array(text)) },
+    {
+      ...today,
+      monday: isoDay,
+      changes,
+      athletes: z.nullable(z.array(text)),
+      again: z.optional(z.boolean()),
+    },
     (workbook, given) =>
       writeProposedWeek(
         workbook,
@@ -187,6 +193,7 @@ export const requests = {
         given.monday,
         given.changes as WeekChange[],
         given.athletes,
+        given.again,
       ),
   ),
   writeSeason: request(today, (workbook, given) => writeSeason(workbook, given.today)),

@@ -3,7 +3,7 @@ import { type Day, isoFromDay, mondayOf } from "../coaching/calendar/day";
 import { gymPlates } from "../coaching/next-week/usual-plates";
 import { cautions } from "../words/cautions";
 import { dayWords } from "../words/days";
-import { ifWrittenWords, ownCellsWords } from "../words/next-week-tab";
+import { deletedDaysWords, ifWrittenWords, ownCellsWords } from "../words/next-week-tab";
 import { damagedMemories } from "./forget-damaged";
 import type { WeekChange, WeekView } from "./messages";
 import { toCheck } from "./to-check";
@@ -36,9 +36,14 @@ export function weekView(
   const lines = week.lines.map((one) => {
     const line = weekLine(state, one);
     const own = difference?.own.filter(({ athlete }) => athlete === line.athlete) ?? [];
-    const said = own.length === 0 ? [] : [ownCellsWords(own.map(({ cell }) => cell))];
-    return { ...line, why: [...line.why, ...said] };
+    const deleted = difference?.deleted.filter(({ athlete }) => athlete === line.athlete) ?? [];
+    const said = [
+      ...(own.length === 0 ? [] : [ownCellsWords(own.map(({ cell }) => cell))]),
+      ...(deleted.length === 0 ? [] : [deletedDaysWords(deleted.map(({ day }) => day))]),
+    ];
+    return { ...line, why: [...line.why, ...said], deleted: deleted.length };
   });
+  const deleted = lines.reduce((sum, line) => sum + line.deleted, 0);
   return {
     damaged: damagedMemories(workbook, ["answers", "next week", "week changes"]),
     numbers: state.numbers.style,
@@ -46,7 +51,11 @@ export function weekView(
     mondays: mondays.map((day) => ({ monday: isoFromDay(day), label: dayWords(day) })),
     notes: weekNotes(week),
     lines: [...lines].sort((a, b) => Number(b.odd) - Number(a.odd)),
-    rowsToWrite: lines.reduce((sum, line) => sum + (line.leftOut ? 0 : line.sessions.length), 0),
+    rowsToWrite: lines.reduce(
+      (sum, line) => sum + (line.leftOut ? 0 : line.sessions.length - line.deleted),
+      0,
+    ),
+    deleted,
     already: already === 0 || difference === null ? "" : ifWrittenWords(difference),
     stepKg: plateStepKg(gymPlates(state.read.rows.plates, state.numbers.unit)) || usualStepKg,
     canTakeBack: already > 0 || week.lines.some(({ byHand }) => byHand.length > 0),

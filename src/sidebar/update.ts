@@ -30,7 +30,12 @@ export type Event =
   | { readonly type: "asked"; readonly ask: Ask; readonly busy: string }
   | { readonly type: "chose week"; readonly monday: string }
   | { readonly type: "changed"; readonly change: WeekChange }
-  | { readonly type: "wrote"; readonly athletes: readonly string[] | null }
+  | {
+      readonly type: "wrote";
+      readonly athletes: readonly string[] | null;
+      /** Rows deleted in the tab are written, too. */
+      readonly again?: true;
+    }
   | { readonly type: "took back" }
   /** An answer is to be taken back. */
   | { readonly type: "took answer back" }
@@ -144,7 +149,12 @@ function stepAfter(state: State, event: Event): Step {
         [
           {
             name: "writeWeek",
-            message: { today: state.today, ...shownWeek(state), athletes: event.athletes },
+            message: {
+              today: state.today,
+              ...shownWeek(state),
+              athletes: event.athletes,
+              ...(event.again && { again: true }),
+            },
           },
         ],
         sidebarWords.working,

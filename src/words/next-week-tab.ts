@@ -1,5 +1,5 @@
 import { dayFromIso } from "../coaching/calendar/day";
-import { dayWords } from "./days";
+import { dayWords, weekdayWords } from "./days";
 import type { NumberStyle } from "./printed-numbers";
 
 /** Headings of the `Next week` tab, in their order; a coach may move them and add columns between. */
@@ -58,6 +58,7 @@ export function weekDifferenceWords(counts: {
   readonly removed: number;
   readonly same: number;
   readonly kept: readonly string[];
+  readonly deleted: readonly DeletedLine[];
 }): string {
   const parts = [
     counts.added > 0 ? `${rows(counts.added)} new` : "",
@@ -66,11 +67,35 @@ export function weekDifferenceWords(counts: {
     counts.same > 0 ? `${rows(counts.same)} the same` : "",
   ].filter((part) => part !== "");
   const sentence = parts.length === 0 ? "No rows." : `${parts.join(", ")}.`;
-  return counts.kept.length === 0 ? sentence : `${sentence} ${keptWords(counts.kept)}`;
+  return [sentence, keptWords(counts.kept), deletedWords(counts.deleted)]
+    .filter((part) => part !== "")
+    .join(" ");
 }
+
+/** Whose row was deleted, and of which day, "2026-06-30". */
+type DeletedLine = { readonly athlete: string; readonly day: string };
+
+/** "Oona Petrakell, Tue 30 Jun" */
+export const deletedLineWords = ({ athlete, day }: DeletedLine): string =>
+  `${athlete}, ${isoDayWords(day)}`;
+
+/** "Deleted in the tab, not written again: Oona Petrakell, Tue 30 Jun." */
+function deletedWords(lines: readonly DeletedLine[]): string {
+  if (lines.length === 0) return "";
+  const shown = lines.slice(0, 4).map(deletedLineWords);
+  const more = lines.length > 4 ? ` and ${lines.length - 4} more` : "";
+  return `Deleted in the tab, not written again: ${shown.join("; ")}${more}.`;
+}
+
+/** Of one athlete's line, beside what is proposed: "Deleted in the tab, not written again: Tue 30 Jun." */
+export const deletedDaysWords = (days: readonly string[]): string =>
+  `Deleted in the tab, not written again: ${days.map(isoDayWords).join(", ")}.`;
+
+const isoDayWords = (iso: string) => weekdayWords(dayFromIso(iso)!);
 
 /** "Yours, kept: G7, H9." */
 function keptWords(cells: readonly string[]): string {
+  if (cells.length === 0) return "";
   const shown = cells.slice(0, 12).join(", ");
   return `Yours, kept: ${shown}${cells.length > 12 ? ` and ${cells.length - 12} more` : ""}.`;
 }
@@ -85,7 +110,7 @@ export function takenBackWords(removed: number, kept: readonly string[]): string
     removed === 0
       ? "No row was taken back; the week is proposed afresh."
       : `Taken back: ${rows(removed)}.`;
-  return kept.length === 0 ? sentence : `${sentence} ${keptWords(kept)}`;
+  return `${sentence} ${keptWords(kept)}`.trim();
 }
 
 /** The tab with our name holds something else. */
@@ -109,16 +134,17 @@ export function ifWrittenWords(merge: {
   readonly removed: readonly string[];
   readonly same: readonly string[];
   readonly kept: readonly string[];
+  readonly deleted: readonly DeletedLine[];
 }): string {
-  const { added, changed, removed, same, kept } = merge;
+  const { added, changed, removed, same, kept, deleted } = merge;
   const counts = { added: added.length, changed: changed.length, removed: removed.length };
-  const words = weekDifferenceWords({ ...counts, same: same.length, kept });
+  const words = weekDifferenceWords({ ...counts, same: same.length, kept, deleted });
   const named = (heading: string, names: readonly string[]) => {
     const athletes = [...new Set(names.map((name) => name.replace(/^\S+ (.*) \d+$/, "$1")))];
     const more = athletes.length > 4 ? ` and ${athletes.length - 4} more` : "";
     return athletes.length === 0 ? "" : ` ${heading}: ${athletes.slice(0, 4).join(", ")}${more}.`;
   };
-  return `If written: ${words}${named("Changed", changed)}${named("Taken out", removed)}`;
+  return `If written: ${words}${named("New", added)}${named("Changed", changed)}${named("Taken out", removed)}`;
 }
 
 const fieldWords: Readonly<Record<string, string>> = {

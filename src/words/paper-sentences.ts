@@ -21,6 +21,9 @@ export const paperSentences = {
   /** "Changed in the Next week tab and not on paper: G5. Change it in the sidebar and print again." */
   cellsNotFollowed: (cells: readonly string[]) =>
     `Changed in the Next week tab and not on paper: ${cells.join(", ")}. Change ${cells.length === 1 ? "it" : "them"} in the sidebar and print again.`,
+  /** "Deleted in the Next week tab and still on paper: Oona Petrakell, Tue 30 Jun." */
+  rowsDeleted: (lines: readonly string[]) =>
+    `Deleted in the Next week tab and still on paper: ${lines.join("; ")}.`,
   /** "To ask about before anything is lifted: Gym E3." */
   askFirst: (places: readonly string[]) =>
     `To ask about before anything is lifted: ${places.join(", ")}.`,

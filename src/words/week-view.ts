@@ -9,6 +9,7 @@ export const weekViewWords = {
   nothing: "nothing proposed",
   write: (rows: number) => `Write ${rows} ${rows === 1 ? "row" : "rows"}`,
   writeOne: (athlete: string) => `Write ${athlete} only`,
+  writeDeleted: (rows: number) => `Write ${rows} deleted ${rows === 1 ? "row" : "rows"} again`,
   noOther: "In the tab Next week. No other cell changes.",
   takeBack: "Take back",
   empty: "Nobody to propose for: name the athletes in an Athletes tab, or add rows to Sets.",

@@ -48,7 +48,7 @@ test.each(kinds)("on the %s it stands that what was said of tabs and names is da
 });
 
 test("a page says first which cells to ask about before anything is lifted", () => {
-  const without = { damaged: [], rows: [{ athlete: tomas, rows: 2 }], cells: [] };
+  const without = { damaged: [], rows: [{ athlete: tomas, rows: 2 }], cells: [], deleted: [] };
   expect(render(<Without without={{ ...without, ask: ["Gym E2", "Sets F3"] }} />)).toContain(
     ">To ask about before anything is lifted: Gym E2, Sets F3. Not used in full: 2 rows of",
   );
@@ -138,4 +138,33 @@ test("a page says which cells of the Next week tab it does not follow; a note of
   // A tab without its headings is told of under Next week; paper is made all the same.
   book.type("Next week", head + 1, column("Load kg"), "");
   for (const kind of kinds) expect(paper(book, kind).join()).not.toContain(said);
+});
+
+test("a page says whose row was deleted in the Next week tab, as its session is printed all the same", () => {
+  const book = sampleClub();
+  ask(book, "writeWeek", { ...week, athletes: null });
+  const { id } = book.tabNamed("Next week");
+  const cells = book.values(id);
+  const at = cells.findIndex((row) => row[0] === tomas) + 1;
+  for (let column = 1; column <= cells[at - 1]!.length; column++)
+    book.type("Next week", at, column, "");
+  const line = `Deleted in the Next week tab and still on paper: ${tomas}, Tue 30 Jun.`;
+  for (const card of paper(book, "cards")) expect(card.includes(line)).toBe(card.includes(tomas));
+  expect(paper(book, "rack plan")[0]).toContain(line);
+  expect(paper(book, "week page")[0]).toContain(line);
+  const view = ask<WeekView>(book, "weekView", week);
+  const own = view.lines.find(({ athlete }) => athlete === tomas)!;
+  expect([view.deleted, own.deleted]).toEqual([1, 1]);
+  expect(own.why).toContain("Deleted in the tab, not written again: Tue 30 Jun.");
+  expect(view.already).toMatch(
+    / Deleted in the tab, not written again: Tomas Reyerson, Tue 30 Jun\./,
+  );
+  const { said } = ask<{ said: string }>(book, "writeWeek", { ...week, athletes: null });
+  expect(said).toBe(
+    `${view.rowsToWrite} rows the same. Deleted in the tab, not written again: ${tomas}, Tue 30 Jun.`,
+  );
+  expect(
+    ask<{ said: string }>(book, "writeWeek", { ...week, athletes: [tomas], again: true }).said,
+  ).toBe("1 row new.");
+  for (const kind of kinds) expect(paper(book, kind).join()).not.toContain("Deleted in");
 });

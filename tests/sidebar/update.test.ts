@@ -105,6 +105,13 @@ test("changes to one athlete add up, the later of a field counting", () => {
   ]);
 });
 
+test("rows deleted in the tab are written again only where that is asked", () => {
+  const asked = (event: object) =>
+    update({ ...start, week }, { type: "wrote", athletes: null, ...event }).asks[0]!.message;
+  expect(asked({})).not.toHaveProperty("again");
+  expect(asked({ again: true })).toMatchObject({ again: true, athletes: null });
+});
+
 test("a change of another turn's load stands beside what was changed of the week", () => {
   const athlete = "Tomas Reyerson";
   const first = withChange([{ athlete, loadKg: 80 }], { athlete, turn: "hip thrust", loadKg: 90 });

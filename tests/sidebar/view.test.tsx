@@ -61,6 +61,16 @@ test("write says how many rows and where, take back stands beside it, cautions a
   expect(text).toMatch(/Lift inside a rack.*Write 1 row In the tab Next week\..*Take back/);
 });
 
+test("rows deleted in the tab are written again by a button of their own, for the squad and for one athlete", () => {
+  const [line, ...others] = week.lines;
+  const deleted = { ...week, deleted: 2, lines: [{ ...line!, deleted: 1 }, ...others] };
+  expect(words(shown({ week: deleted }))).toContain("Write 2 deleted rows again");
+  expect(words(shown({ week: deleted, athlete: line!.athlete }))).toContain(
+    "Write 1 deleted row again",
+  );
+  expect(words(shown({ week }))).not.toContain("deleted");
+});
+
 test("an opened athlete's fields all have names, and the bar is drawn with its words", () => {
   const html = shown({ week, athlete: "Tomas Reyerson" });
   for (const name of ["Block", "Sets this week", "Load, kg", "Day", "Contacts", "Stack"])

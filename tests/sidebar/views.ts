@@ -72,6 +72,7 @@ const weekLine: WeekLine = {
   ],
   leftOut: false,
   noRack: false,
+  deleted: 0,
   daysSaid: ["Best: Tue 30 Jun.", "Thu 2 Jul refused: 41 h before R4, an A race (rule: 72 h)."],
   ahead: [
     {
@@ -97,6 +98,7 @@ export const week: WeekView = {
     { ...weekLine, athlete: "Priya Tellander", odd: false, sessions: [], brief: "Not cleared." },
   ],
   rowsToWrite: 1,
+  deleted: 0,
   already: "",
   stepKg: 2.5,
   canTakeBack: true,

@@ -1,7 +1,12 @@
 import { kgFromPounds } from "../../src/coaching/units/mass";
 import { chartWords } from "../../src/words/charts";
 import { localPage } from "../../src/words/local-page";
-import { ifWrittenWords, takenBackWords, weekDifferenceWords } from "../../src/words/next-week-tab";
+import {
+  deletedDaysWords,
+  ifWrittenWords,
+  takenBackWords,
+  weekDifferenceWords,
+} from "../../src/words/next-week-tab";
 import { pageLabels } from "../../src/words/page-labels";
 import { changeWords, listWords, pageWords } from "../../src/words/pages";
 import { paperSentences } from "../../src/words/paper-sentences";
@@ -137,7 +142,7 @@ test("what is written or kept in a tab is counted, a long list cut short", () =>
   const first = cells.slice(0, 12).join(", ");
   expect(takenBackWords(0, [])).toBe("No row was taken back; the week is proposed afresh.");
   expect(takenBackWords(14, ["C9"])).toBe("Taken back: 14 rows. Yours, kept: C9.");
-  const counts = { added: 0, changed: 1, removed: 0, same: 0 };
+  const counts = { added: 0, changed: 1, removed: 0, same: 0, deleted: [] };
   expect(weekDifferenceWords({ ...counts, kept: cells })).toBe(
     `1 row changed. Yours, kept: ${first} and 2 more.`,
   );
@@ -150,12 +155,30 @@ test("what is written or kept in a tab is counted, a long list cut short", () =>
 test("who changes and who is taken out is named, each once and four at most", () => {
   const names = ["a b", "a b", "c d", "e f", "g h", "i j"];
   const lines = names.map((name, at) => `2026-05-11 ${name} ${at + 1}`);
-  const merge = { added: [], same: [], kept: [], changed: lines, removed: [] };
+  const merge = { added: [], same: [], kept: [], deleted: [], changed: lines, removed: [] };
   expect(ifWrittenWords(merge)).toBe(
     "If written: 6 rows changed. Changed: a b, c d, e f, g h and 1 more.",
   );
   expect(ifWrittenWords({ ...merge, changed: [], removed: [lines[2]!] })).toBe(
     "If written: 1 row taken out. Taken out: c d.",
+  );
+  expect(ifWrittenWords({ ...merge, changed: [], added: lines.slice(2) })).toBe(
+    "If written: 4 rows new. New: c d, e f, g h, i j.",
+  );
+});
+
+test("rows deleted in the tab are named with their days, four at most", () => {
+  const counts = { added: 0, changed: 0, removed: 0, same: 3, kept: ["G5"] };
+  const names = ["a b", "c d", "e f", "g h", "i j"];
+  const deleted = names.map((athlete) => ({ athlete, day: "2026-05-12" }));
+  expect(weekDifferenceWords({ ...counts, deleted: deleted.slice(0, 1) })).toBe(
+    "3 rows the same. Yours, kept: G5. Deleted in the tab, not written again: a b, Tue 12 May.",
+  );
+  expect(weekDifferenceWords({ ...counts, kept: [], deleted })).toBe(
+    "3 rows the same. Deleted in the tab, not written again: a b, Tue 12 May; c d, Tue 12 May; e f, Tue 12 May; g h, Tue 12 May and 1 more.",
+  );
+  expect(deletedDaysWords(["2026-05-12", "2026-05-14"])).toBe(
+    "Deleted in the tab, not written again: Tue 12 May, Thu 14 May.",
   );
 });
 

@@ -268,7 +268,7 @@ test("titles of one week and of more are ours; a spoilt Monday is left out", () 
 });
 
 test("what writing did is counted; kept cells are named up to twelve", () => {
-  const none = { added: 0, changed: 0, removed: 0, same: 0, kept: [] };
+  const none = { added: 0, changed: 0, removed: 0, same: 0, kept: [], deleted: [] };
   expect(weekDifferenceWords(none)).toBe("No rows.");
   expect(weekDifferenceWords({ ...none, added: 1, changed: 2, removed: 1, same: 4 })).toBe(
     "1 row new, 2 rows changed, 1 row taken out, 4 rows the same.",
@@ -276,7 +276,8 @@ test("what writing did is counted; kept cells are named up to twelve", () => {
   const cells = Array.from({ length: 14 }, (_, i) => `C${i + 5}`);
   expect(weekDifferenceWords({ ...none, kept: cells })).toMatch(/C16 and 2 more\.$/);
   const lines = ["a", "b", "c", "d", "e"].map((name) => `2026-06-29 ${name} Name 1`);
-  const merge = { added: [], removed: ["2026-06-29 Wren Ito 1"], same: [], kept: [] };
+  const removed = ["2026-06-29 Wren Ito 1"];
+  const merge = { added: [], removed, same: [], kept: [], deleted: [] };
   expect(ifWrittenWords({ ...merge, changed: lines })).toBe(
     "If written: 5 rows changed, 1 row taken out. Changed: a Name, b Name, c Name, d Name and 1 more. Taken out: Wren Ito.",
   );

@@ -51,6 +51,8 @@ export type WeekLine = {
   readonly leftOut: boolean;
   /** The coach has said that there is no rack for this line. */
   readonly noRack: boolean;
+  /** Rows of this line that the coach has deleted in the Next week tab. */
+  readonly deleted: number;
   /** The best gym days, the second best, and each refused day with its rule. */
   readonly daysSaid: readonly string[];
   /** Of each lift the weeks from this one if all goes well, named by their Mondays: "29 Jun", "2×5", 80. */
@@ -73,7 +75,9 @@ export type WeekView = ReadWithout & {
   readonly mondays: readonly { readonly monday: string; readonly label: string }[];
   readonly notes: readonly string[];
   readonly lines: readonly WeekLine[];
+  /** Those deleted in the tab are not among them. */
   readonly rowsToWrite: number;
+  readonly deleted: number;
   /** What writing would do to rows of this week that already stand in the tab; "" for a first writing. */
   readonly already: string;
   /** Smallest change of load this gym's plates make, kg. */

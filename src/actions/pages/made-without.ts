@@ -1,4 +1,5 @@
 import { nameKey } from "../../coaching/record/name-key";
+import { deletedLineWords } from "../../words/next-week-tab";
 import { damagedKept } from "../forget-damaged";
 import type { MadeWithout } from "../page-messages";
 import { rowsNotUsed } from "../rows-not-used";
@@ -25,17 +26,23 @@ const printed: readonly WeekColumn[] = [
 ];
 
 /**
- * Cells of the Next week tab that the coach has changed: paper is made of the proposal and of what was
- * changed in the sidebar, so it says which cells it does not follow. Of a tab that can no longer be
- * read Next week itself tells.
+ * Cells of the Next week tab that the coach has changed, and rows deleted there: paper is made of the
+ * proposal and of what was changed in the sidebar, so it says what it does not follow. Of a tab that
+ * can no longer be read Next week itself tells.
  */
-export function cellsNotFollowed(workbook: Workbook, week: ProposedWeek): PrintableWeek["cells"] {
-  if (!findWeekTab(workbook)) return [];
+export function notFollowed(
+  workbook: Workbook,
+  week: ProposedWeek,
+): Pick<PrintableWeek, "cells" | "deleted"> {
+  const none = { cells: [], deleted: [] };
+  if (!findWeekTab(workbook)) return none;
   try {
-    const own = weekDifference(workbook, weekToWrite(week, null))?.own ?? [];
-    return own.filter(({ column }) => printed.includes(column));
+    const found = weekDifference(workbook, weekToWrite(week, null));
+    if (found === null) return none;
+    const cells = found.own.filter(({ column }) => printed.includes(column));
+    return { cells, deleted: found.deleted };
   } catch {
-    return [];
+    return none;
   }
 }
 
@@ -50,7 +57,7 @@ export function damagedForPaper(workbook: Workbook): MadeWithout["damaged"] {
  * @param planned athletes whose sessions stand on the page
  */
 export function madeWithout(
-  { state, damaged, cells, lines }: PrintableWeek,
+  { state, damaged, cells, deleted, lines }: PrintableWeek,
   athletes: readonly string[],
   planned: readonly string[] = athletes,
 ): MadeWithout {
@@ -60,10 +67,16 @@ export function madeWithout(
     const count = rowsNotUsed(state.read, athlete);
     return count === 0 ? [] : [{ athlete, rows: count }];
   });
-  const own = cells.filter(({ athlete }) => named.has(nameKey(athlete)));
+  const isPlanned = ({ athlete }: { readonly athlete: string }) => named.has(nameKey(athlete));
   const ask = lines
     .filter(({ line }) => onPage.has(nameKey(line.athlete)))
     .flatMap(({ line }) => line.reasons.filter(({ code }) => asks.has(code)))
     .map(({ facts }) => String(facts.place));
-  return { damaged, rows, cells: own.map(({ cell }) => cell), ask };
+  return {
+    damaged,
+    rows,
+    cells: cells.filter(isPlanned).map(({ cell }) => cell),
+    deleted: deleted.filter(isPlanned).map(deletedLineWords),
+    ask,
+  };
 }

@@ -13,7 +13,7 @@ import type { MadeWithout } from "../page-messages";
 import type { StateOfSquad } from "../state-of-squad";
 import { proposedWeek } from "../week/proposed-week";
 import type { Workbook } from "../workbook";
-import { cellsNotFollowed, damagedForPaper } from "./made-without";
+import { damagedForPaper, notFollowed } from "./made-without";
 
 /** One athlete's session as it goes to paper. */
 export type PrintedSession = { readonly line: ProposedLine; readonly session: ProposedSession };
@@ -34,6 +34,8 @@ export type PrintableWeek = {
   readonly damaged: MadeWithout["damaged"];
   /** Cells of the Next week tab that are the coach's own. */
   readonly cells: readonly { readonly athlete: string; readonly cell: string }[];
+  /** Rows that the coach has deleted there. */
+  readonly deleted: readonly { readonly athlete: string; readonly day: string }[];
 };
 
 export function printableWeek(
@@ -63,7 +65,7 @@ export function printableWeek(
     plates: gymPlates(rows.plates, week.state.numbers.unit),
     numbers: week.state.numbers,
     damaged: damagedForPaper(workbook),
-    cells: cellsNotFollowed(workbook, week),
+    ...notFollowed(workbook, week),
     daysIn: (athlete) => [...new Set((done.get(nameKey(athlete)) ?? []).map(({ day }) => day))],
     stateOf: remembered(athleteStates(week.state)),
   };

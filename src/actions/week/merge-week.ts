@@ -1,7 +1,13 @@
 import { cellAddress } from "../../rows/value/cell-address";
 import type { Written } from "../workbook";
 import { writtenText } from "./cell-text";
-import { lineName, type PlannedLine, type WeekColumn, weekColumns } from "./plan-lines";
+import {
+  lineName,
+  mondayOfLine,
+  type PlannedLine,
+  type WeekColumn,
+  weekColumns,
+} from "./plan-lines";
 import type { WeekTab } from "./week-tab";
 import { earlierTexts, type WrittenBefore } from "./written-before";
 
@@ -17,6 +23,8 @@ export type WeekMerge = {
   readonly added: readonly string[];
   readonly changed: readonly string[];
   readonly removed: readonly string[];
+  /** Planned lines the coach has deleted in the tab: they stay deleted until they are asked for. */
+  readonly deleted: readonly PlannedLine[];
   readonly same: readonly string[];
   /** Addresses of the coach's own cells that differ from the plan and stay. */
   readonly kept: readonly string[];
@@ -38,9 +46,11 @@ type Columns = Record<string, readonly string[]>;
 /**
  * Compares a plan with the tab, line by line and cell by cell. A cell is replaced only while it still
  * holds what was written there before; lines never move; new ones go below the last row with anything
- * in it; a line no longer planned is cleared only when nothing in its row is the coach's.
+ * in it; a line no longer planned is cleared only when nothing in its row is the coach's; one that the
+ * coach has deleted is not written again unless that is asked for.
  *
  * @param inScope says of a line's name whether this writing is about it
+ * @param again lines deleted in the tab are written, too
  */
 export function mergeWeek(given: {
   readonly tab: WeekTab;
@@ -48,8 +58,11 @@ export function mergeWeek(given: {
   readonly monday: string;
   readonly lines: readonly PlannedLine[];
   readonly inScope: (name: string) => boolean;
+  readonly again: boolean;
 }): WeekMerge {
-  const { tab, before, monday, lines, inScope } = given;
+  const { tab, before, monday, lines, inScope, again } = given;
+  const isDeleted = deletedIn(tab, before);
+  const deleted: PlannedLine[] = [];
   const added: string[] = [];
   const changed: string[] = [];
   const removed: string[] = [];
@@ -74,6 +87,11 @@ export function mergeWeek(given: {
   for (const line of lines) {
     const name = lineName(monday, line.athlete, line.session);
     planned.add(name);
+    if (isDeleted(name) && !again) {
+      deleted.push(line);
+      written[name] = before[name]!;
+      continue;
+    }
     const standing = tab.rowOf.get(name);
     const row = standing ?? freeRow++;
     const asPlanned = line.cells(tab.unit);
@@ -118,6 +136,9 @@ export function mergeWeek(given: {
     (standing === undefined ? added : touched ? changed : same).push(name);
   }
 
+  for (const name of Object.keys(before)) {
+    if (!inScope(name) && isDeleted(name)) written[name] = before[name]!;
+  }
   for (const [name, row] of tab.rowOf) {
     if (planned.has(name)) continue;
     if (!inScope(name)) {
@@ -133,7 +154,17 @@ export function mergeWeek(given: {
     removed.push(name);
     wholeRow(row, () => "");
   }
-  return { added, changed, removed, same, kept, own, cells, standing: still, written };
+  return { added, changed, removed, deleted, same, kept, own, cells, standing: still, written };
+}
+
+/**
+ * Whether a line was written to the end and is gone from a week of which others stand. A week that is
+ * gone altogether, with its tab or by Undo, is written like a new one.
+ */
+function deletedIn({ rowOf }: WeekTab, before: WrittenBefore): (name: string) => boolean {
+  const weeks = new Set([...rowOf.keys()].map(mondayOfLine));
+  return (name) =>
+    !rowOf.has(name) && before[name]?.line !== undefined && weeks.has(mondayOfLine(name));
 }
 
 /** Cells of a line's row that hold something we did not write there. */

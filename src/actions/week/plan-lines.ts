@@ -24,6 +24,8 @@ export type PlannedLine = {
   readonly athlete: string;
   /** Session of the week, from 1. */
   readonly session: number;
+  /** "2026-06-30" */
+  readonly day: string;
   /** What is written, given the unit of mass the tab's headings name. */
   readonly cells: (unit: NumberStyle["unit"]) => PlannedCells;
 };
@@ -32,6 +34,10 @@ export type PlannedLine = {
 export function lineName(monday: string, athlete: string, session: number): string {
   return `${monday} ${athlete} ${session}`;
 }
+
+/** Monday of a line, from its name; null for a text that is no line's name. */
+export const mondayOfLine = (name: string): string | null =>
+  /^(\d{4}-\d{2}-\d{2}) /.exec(name)?.[1] ?? null;
 
 /**
  * Checked before anything is written, since half a week is worse than none. Throws for two lines of

@@ -29,6 +29,7 @@ export function plannedLines(line: ProposedLine, settings: LineSettings): Planne
   return line.sessions.map((session, at) => ({
     athlete: line.athlete,
     session: at + 1,
+    day: isoFromDay(session.day),
     cells: (unit) => cellsOf(line, session, settings, printedNumbers({ ...settings, unit })),
   }));
 }

@@ -34,7 +34,7 @@ import type { ProposedWeek } from "./proposed-week";
 export function weekLine(
   state: StateOfSquad,
   { line, leftOut, noRack, byHand }: ProposedWeek["lines"][number],
-): WeekLine {
+): Omit<WeekLine, "deleted"> {
   const season = state.hold.of(line.athlete);
   const { told } = state.numbers;
   const about = athleteNamed(state.read.rows.athletes, line.athlete);

@@ -10,6 +10,8 @@ import { putWeek } from "./write-week";
 /**
  * Writes the week as it is proposed with the coach's changes, for some athletes or all. The changes
  * are remembered before the first cell is written: a writing that stops half way loses none.
+ *
+ * @param again lines that the coach has deleted in the tab are written, too
  */
 export function writeProposedWeek(
   workbook: Workbook,
@@ -17,13 +19,14 @@ export function writeProposedWeek(
   monday: Day,
   changes: readonly WeekChange[],
   athletes: readonly string[] | null,
+  again = false,
 ): Done {
   // Proposed alone, too: changes another coach has just written are part of this proposal.
   return workbook.alone(() => {
     const week = proposedWeek(workbook, today, monday, changes);
     const written = athletes && new Set(athletes.map(nameKey));
     const about = changes.filter(({ athlete }) => !written || written.has(nameKey(athlete)));
-    return putWeek(workbook, weekToWrite(week, athletes), () =>
+    return putWeek(workbook, { ...weekToWrite(week, athletes), again }, () =>
       rememberChanges(workbook, isoFromDay(monday), about),
     );
   });

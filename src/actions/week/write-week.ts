@@ -10,7 +10,7 @@ import type { Workbook } from "../workbook";
 import { blocksOfCells } from "./blocks-of-cells";
 import { changesKept, forgetChanges } from "./coach-changes";
 import { mergeWeek, type WeekMerge } from "./merge-week";
-import { assertWritable, lineName, type PlannedLine } from "./plan-lines";
+import { assertWritable, lineName, mondayOfLine, type PlannedLine } from "./plan-lines";
 import { ensureWeekTab, findWeekTab, presentWeekTab, readWeekTab } from "./week-tab";
 import { earlierTexts, type WrittenBefore, writtenKept } from "./written-before";
 
@@ -23,6 +23,8 @@ export type WeekToWrite = {
   readonly unit: NumberStyle["unit"];
   /** Only these athletes' lines; null for the whole squad. */
   readonly athletes: readonly string[] | null;
+  /** Lines that the coach has deleted in the tab are written, too; left out, they stay deleted. */
+  readonly again?: boolean;
 };
 
 /** What writing would change, without changing anything; null when there is no such tab yet. */
@@ -63,6 +65,7 @@ export function putWeek(
       removed: merge.removed.length,
       same: merge.same.length,
       kept: merge.kept,
+      deleted: merge.deleted,
     }),
   };
 }
@@ -99,11 +102,9 @@ function retitle(workbook: Workbook): void {
   if (title !== now) workbook.write(tab.id, { row: 1, column: 1, values: [[title]] });
 }
 
-const mondayOfLine = (name: string) => /^(\d{4}-\d{2}-\d{2}) /.exec(name)?.[1] ?? null;
-
 function merged(
   workbook: Workbook,
-  { monday, lines, athletes }: Omit<WeekToWrite, "unit">,
+  { monday, lines, athletes, again = false }: Omit<WeekToWrite, "unit">,
 ): WeekMerge {
   const tab = readWeekTab(workbook, presentWeekTab(workbook));
   const asked = athletes === null ? null : new Set(athletes);
@@ -116,16 +117,29 @@ function merged(
     monday,
     lines: lines.filter(({ athlete, session }) => scope(lineName(monday, athlete, session))),
     inScope: scope,
+    again,
   });
 }
 
-function carryOut(workbook: Workbook, { cells, standing, written }: WeekMerge): void {
+function carryOut(workbook: Workbook, merge: WeekMerge): void {
+  const { cells, standing, written } = merge;
   const before = writtenKept.whole(workbook);
   const same = JSON.stringify(before) === JSON.stringify(written);
   const tab = presentWeekTab(workbook);
-  if (cells.length > 0) writtenKept.put(workbook, both(before, written));
+  if (cells.length > 0) writtenKept.put(workbook, underWay(both(before, written), merge));
   for (const block of blocksOfCells(cells, standing)) workbook.write(tab.id, block);
   if (!same || cells.length > 0) writtenKept.put(workbook, written);
+}
+
+/** A row on its way in or out is not known by its name until it is done: were it gone then, nobody has deleted it. */
+function underWay(all: WrittenBefore, { added, removed }: WeekMerge): WrittenBefore {
+  const moving = new Set([...added, ...removed]);
+  return Object.fromEntries(
+    Object.entries(all).map(([name, columns]) => {
+      const { line: _, ...others } = columns;
+      return [name, moving.has(name) ? others : columns];
+    }),
+  );
 }
 
 /** Old and new texts together: while cells are being written either may stand there. */

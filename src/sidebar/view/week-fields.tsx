@@ -8,6 +8,7 @@ import { sentenceWords } from "../../words/reasons-figures";
 import { weekViewWords as words } from "../../words/week-view";
 import type { State } from "../state";
 import { changeOf, notYetShown } from "./changes";
+import { DeletedRows } from "./deleted-rows";
 import { leadSession, otherSessions } from "./lead-session";
 import { LoadField } from "./load-field";
 import { BarOfSession, IfWritten, OnTheDay } from "./session-parts";
@@ -189,7 +190,8 @@ export function WeekFields({
           onClick={() => dispatch({ type: "wrote", athletes: [line.athlete] })}
         >
           {words.writeOne(line.athlete)}
-        </button>
+        </button>{" "}
+        <DeletedRows rows={line.deleted} athletes={[line.athlete]} dispatch={dispatch} />
       </p>
     </>
   );

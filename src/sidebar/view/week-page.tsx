@@ -4,6 +4,7 @@ import { type PrintedNumbers, printedNumbers } from "../../words/printed-numbers
 import { weekViewWords as words } from "../../words/week-view";
 import type { State } from "../state";
 import { Cautions } from "./cautions";
+import { DeletedRows } from "./deleted-rows";
 import { leadSession } from "./lead-session";
 import type { Dispatch } from "./sidebar";
 import { Word } from "./words";
@@ -66,6 +67,7 @@ export function WeekPage({
           {words.write(week.rowsToWrite)}
         </button>
         <p class="soft small">{week.already === "" ? words.noOther : week.already}</p>
+        <DeletedRows rows={week.deleted} athletes={null} dispatch={dispatch} />
         {week.canTakeBack && (
           <button type="button" class="btn" onClick={() => dispatch({ type: "took back" })}>
             {words.takeBack}

@@ -7,6 +7,7 @@ import { memoryWorkbook } from "../memory-workbook";
 const line = (athlete: string, session: number, loadKg: number, why = "Hold."): PlannedLine => ({
   athlete,
   session,
+  day: session === 1 ? "2026-06-30" : "2026-07-02",
   cells: () => ({
     athlete,
     marker: 50,
@@ -157,6 +158,57 @@ test("writing one athlete leaves every other line as it is", () => {
   writeWeek(book, week(three));
   expect(writeWeek(book, week(changed, ["Tomas Reyerson"])).said).toBe("1 row changed.");
   expect(rowsOf(book)).toHaveLength(3);
+});
+
+/** The coach deletes what stands in a line's row. */
+const deleteLine = (book: ReturnType<typeof memoryWorkbook>, name: string) => {
+  const row = 5 + rowsOf(book).findIndex((cells) => cells[lineAt] === name);
+  for (let column = 1; column <= 14; column++) book.type("Next week", row, column, "");
+};
+const linesIn = (book: ReturnType<typeof memoryWorkbook>) =>
+  rowsOf(book).flatMap((row) => (row[lineAt] ? [String(row[lineAt])] : []));
+
+test("a row the coach has deleted stays deleted and is named, until it is asked for again", () => {
+  const book = memoryWorkbook(coachTab);
+  writeWeek(book, week(three));
+  const [tomas, priya, thursday] = linesIn(book);
+  deleteLine(book, thursday!);
+  const deleted = "Deleted in the tab, not written again: Priya Tellander, Thu 2 Jul.";
+  const known = weekDifference(book, week(changed))!;
+  expect(known.deleted.map(({ athlete, session }) => [athlete, session])).toEqual([
+    ["Priya Tellander", 2],
+  ]);
+  expect(writeWeek(book, week(changed)).said).toBe(`1 row changed, 1 row the same. ${deleted}`);
+  // Another athlete's line, another week: the deleted row is known all the while.
+  expect(writeWeek(book, week(three, ["Tomas Reyerson"])).said).toBe("1 row changed.");
+  writeWeek(book, { ...week(two), monday: "2026-07-06" });
+  expect(writeWeek(book, week(three, ["Priya Tellander"])).said).toBe(`1 row the same. ${deleted}`);
+  expect(linesIn(book).filter((name) => name.startsWith(monday))).toEqual([tomas, priya]);
+  expect(writeWeek(book, { ...week(three), again: true }).said).toBe("1 row new, 2 rows the same.");
+  expect(linesIn(book)).toContain(thursday);
+  expect(writeWeek(book, week(three)).said).toBe("3 rows the same.");
+});
+
+test("a week that is gone from the tab altogether is written like a new one, one taken back afresh", () => {
+  const book = memoryWorkbook(coachTab);
+  writeWeek(book, week(three));
+  for (const name of linesIn(book)) deleteLine(book, name);
+  expect(writeWeek(book, week(three)).said).toBe("3 rows new.");
+  deleteLine(book, linesIn(book)[0]!);
+  takeBackWeek(book, monday);
+  expect(writeWeek(book, week(three)).said).toBe("3 rows new.");
+});
+
+test("a row deleted is not lost sight of, nor written, where a writing fails at any one call", () => {
+  const start = () => {
+    const book = memoryWorkbook(coachTab);
+    writeWeek(book, week(three));
+    deleteLine(book, linesIn(book)[1]!);
+    return book;
+  };
+  const more = [...changed, line("Oona Petrakell", 1, 62.5)];
+  everyFailure(start, (book) => void writeWeek(book, week(more)));
+  everyFailure(start, (book) => void writeWeek(book, { ...week(more), again: true }));
 });
 
 test("a line no longer planned is taken out unless the coach has typed in its row", () => {
