@@ -1,7 +1,7 @@
 import { nameKey } from "../coaching/record/name-key";
 import type { Race } from "../coaching/record/race";
 import { cellOfName } from "../rows/name/cell-of-name";
-import { withNames } from "../rows/name/name-answers";
+import { nobody, saidDifferent, withNames } from "../rows/name/name-answers";
 import { nameIssues } from "../rows/name/name-issues";
 import { proposeNames } from "../rows/name/propose-names";
 import { raceNames, withRaceNames } from "../rows/name/race-names";
@@ -13,7 +13,7 @@ type Named = { readonly row: number; readonly athlete: string };
 
 /**
  * Names in the rows that the Athletes table does not have, each once over all tables, at the first
- * cell that carries it. Without an Athletes table only near spellings among the rows are asked about.
+ * cell that carries it; one that is not in the squad, as the coach has said, is not asked about again. Without an Athletes table only near spellings among the rows are asked about.
  */
 export function unknownNames(read: ReadWorkbook): NameQuestion[] {
   const { athletes } = read.rows;
@@ -40,6 +40,7 @@ export function unknownNames(read: ReadWorkbook): NameQuestion[] {
       const key = nameKey(issue.found);
       const near = may.get(key) ?? [];
       if (athletes.length === 0 && near.length === 0) continue;
+      if (saidDifferent(read.answers.names, issue.found, nobody)) continue;
       const before = questions.get(key);
       const rows = Number(issue.facts.rows);
       questions.set(

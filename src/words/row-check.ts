@@ -20,7 +20,9 @@ export const rowsOfNobodyWords = (rows: string): string =>
 /** What to do about a name that the Athletes table does not have, beside the answers to choose from. */
 export function nameQuestionWords(near: readonly string[], ofRace = false): string {
   if (ofRace && near.length === 0) return "Name athletes, a group of the Athletes table, or all.";
-  return whoseName(near.join(" or "), "Choose here, or correct the name in its cells.");
+  return near.length === 0
+    ? "Correct the name, add the athlete to the Athletes table, or say here that they are not in the squad."
+    : whoseName(near.join(" or "), "Choose here, or correct the name in its cells.");
 }
 
 /** A tab that looks like a table, before the coach has said whether it is. */

@@ -25,6 +25,7 @@ export const sidebarWords = {
   mend: (value: string) => `Write ${value}`,
   countAs: (athlete: string) => `Count as ${athlete}`,
   somebodyElse: (athlete: string) => `Not ${athlete}`,
+  notInSquad: "Not in the squad",
   nameNotListed: (name: string) => `“${name}” is not among the athletes.`,
   inRows: (rows: number) => `in ${rows} ${rows === 1 ? "row" : "rows"}`,
   manyRows: (rows: number) => `${rows} ${rows === 1 ? "row" : "rows"}`,
@@ -56,7 +57,8 @@ export const sidebarWords = {
     "Makes a clean tab with headings and drop-downs for each table not found. Your own tabs are not touched.",
   answersKept: "What you said",
   sameName: (spelling: string, athlete: string) => `“${spelling}” counts as ${athlete}`,
-  otherName: (spelling: string, athlete: string) => `“${spelling}” is not ${athlete}`,
+  otherName: (spelling: string, athlete: string) =>
+    `“${spelling}” is not ${athlete === "" ? "in the squad" : athlete}`,
   forget: "Forget",
   forgetOf: (what: string) => `Forget: ${what}`,
   changeOf: (what: string) => `Change: ${what}`,

@@ -5,7 +5,7 @@ import { PlainSet } from "../table/plain-set";
 export type NameAnswers = {
   /** Another spelling, and the athlete it is. */
   readonly same: readonly { readonly written: string; readonly athlete: string }[];
-  /** Pairs that were asked about and are two athletes. */
+  /** Pairs that were asked about and are two athletes; with `nobody`, a name that is none of the squad's. */
   readonly different: readonly { readonly written: string; readonly athlete: string }[];
 };
 
@@ -31,10 +31,13 @@ function renamed<Row extends { readonly athlete: string }>(record: Row, athlete:
     : { ...record, athlete };
 }
 
-/** True when the pair was answered as two athletes. */
+/** Stands for the athlete where a name is none of the squad's: somebody has left, or never was in it. */
+export const nobody = "";
+
+/** True when the pair was answered as two athletes, or the name as none of the squad's. */
 export function saidDifferent(answers: NameAnswers, written: string, athlete: string): boolean {
+  const others = new Set([nobody, nameKey(athlete)]);
   return answers.different.some(
-    (pair) =>
-      nameKey(pair.written) === nameKey(written) && nameKey(pair.athlete) === nameKey(athlete),
+    (pair) => nameKey(pair.written) === nameKey(written) && others.has(nameKey(pair.athlete)),
   );
 }

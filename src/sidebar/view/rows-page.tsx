@@ -175,6 +175,9 @@ function Name({
             {words.somebodyElse(athlete)}
           </button>
         ))}
+        <button type="button" class="btn plain" onClick={() => answer("", false)}>
+          {words.notInSquad}
+        </button>
       </p>
     </div>
   );
