@@ -10,6 +10,7 @@ import type {
   SeasonPicture,
   SeasonSeries,
   SetsPicture,
+  WeekLine,
 } from "./messages";
 
 export type PageKind = "cards" | "rack plan" | "week page" | "pictures";
@@ -192,11 +193,7 @@ export type PicturePage = {
     readonly season: SeasonPicture | null;
     readonly loadSpeed: LinePicture | null;
     readonly sets: SetsPicture | null;
-    readonly ahead: readonly {
-      readonly week: string;
-      readonly block: string;
-      readonly loadKg: number;
-    }[];
+    readonly ahead: WeekLine["ahead"];
   }[];
 };
 

@@ -5,6 +5,7 @@ import { LineChart } from "../charts/line-chart";
 import { SeasonChart } from "../charts/season-chart";
 import { SetsChart } from "../charts/sets-chart";
 import { pageLabels as words } from "../words/page-labels";
+import { sentence } from "../words/pages";
 import { paperSentences as sentences } from "../words/paper-sentences";
 import { Without } from "./without";
 
@@ -42,11 +43,7 @@ export function PicturePage({ page }: { readonly page: Page }) {
                   <SetsChart {...sets} />
                 </Picture>
               )}
-              {ahead.length > 1 && (
-                <Picture name={words.aheadPicture(page.numbers.unit)}>
-                  <LadderChart athlete={athlete} steps={ahead} numbers={page.numbers} />
-                </Picture>
-              )}
+              <Ladders athlete={athlete} ahead={ahead} numbers={page.numbers} />
             </div>
           </div>
         </section>
@@ -55,6 +52,29 @@ export function PicturePage({ page }: { readonly page: Page }) {
         <p>{words.picturesReading}</p>
       </footer>
     </article>
+  );
+}
+
+/** A ladder of two weeks or more for each lift; several are told apart by their names. */
+function Ladders({
+  athlete,
+  ahead,
+  numbers,
+}: Pick<Page, "numbers"> & Pick<Page["athletes"][number], "athlete" | "ahead">) {
+  const shown = ahead.filter(({ steps }) => steps.length > 1);
+  const about = (lift: string) => (shown.length > 1 ? lift : "");
+  return (
+    <>
+      {shown.map(({ lift, steps }) => (
+        <Picture key={lift} name={words.aheadPicture(numbers.unit, sentence(about(lift)))}>
+          <LadderChart
+            athlete={[athlete, about(lift)].filter(Boolean).join(", ")}
+            steps={steps}
+            numbers={numbers}
+          />
+        </Picture>
+      ))}
+    </>
   );
 }
 

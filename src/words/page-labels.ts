@@ -68,7 +68,8 @@ export const pageLabels = {
   seasonPicture: "Season, percent of baseline",
   linePicture: (unit: string) => `Speed against load, m/s and ${unit}`,
   setsPicture: "Set to set, percent of the first",
-  aheadPicture: (unit: string) => `The weeks ahead if all goes well, sets × reps and ${unit}`,
+  aheadPicture: (unit: string, lift: string) =>
+    `${lift === "" ? "The" : `${lift}: the`} weeks ahead if all goes well, sets × reps and ${unit}`,
   picturesReading:
     "Season: dots are sessions, the band is two wobbles either side of baseline, triangles lie outside it. Speed against load: nine new sets in ten fall in the band. Set to set: the band is the athlete’s usual range. Supports judgement; not medical advice.",
   weekHead: "Week of",

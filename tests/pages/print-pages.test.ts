@@ -402,6 +402,6 @@ test("charts of those who moved: the slipping first, two a page, nobody who hold
   for (const { athletes } of pictures) expect(athletes.length).toBeLessThanOrEqual(2);
   for (const { season, loadSpeed, sets, ahead } of all) {
     expect([season, loadSpeed, sets].includes(null)).toBe(false);
-    expect(ahead).toHaveLength(4);
+    expect(ahead.map(({ steps }) => steps.length)).toEqual([4]);
   }
 });

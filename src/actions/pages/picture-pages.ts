@@ -1,8 +1,7 @@
-import { blockText } from "../../coaching/blocks/block";
-import { dayWords } from "../../words/days";
 import { pageWords } from "../../words/pages";
 import { athleteViewOf } from "../athlete-view";
 import type { PicturePage } from "../page-messages";
+import { laddersAhead } from "../week/ladders-ahead";
 import { madeWithout } from "./made-without";
 import type { PrintableWeek } from "./printable-week";
 
@@ -32,13 +31,7 @@ export function picturePages(week: PrintableWeek): readonly PicturePage[] {
       season,
       loadSpeed,
       sets,
-      ahead: line.outlook
-        .filter(({ exercise }) => exercise === line.exercise)
-        .map(({ monday, block, sets: many, loadKg }) => ({
-          week: dayWords(monday),
-          block: blockText({ sets: many, reps: block.reps }),
-          loadKg,
-        })),
+      ahead: laddersAhead(line),
     };
   });
   const count = Math.ceil(athletes.length / perPage);

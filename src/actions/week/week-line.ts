@@ -1,10 +1,8 @@
 import { blockText, rotation } from "../../coaching/blocks/block";
 import { isoFromDay } from "../../coaching/calendar/day";
 import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
-import type { OutlookWeek } from "../../coaching/next-week/proposed-line";
 import { athleteNamed } from "../../coaching/record/athlete-named";
-import { grouped } from "../../coaching/series/grouped";
-import { dayWords, weekdayWords } from "../../words/days";
+import { weekdayWords } from "../../words/days";
 import { dressOf } from "../../words/dress";
 import { byHandWords } from "../../words/next-week-tab";
 import { bandAgainWords } from "../../words/pages";
@@ -27,6 +25,7 @@ import { gymDaysWords } from "../../words/week-days";
 import type { WeekLine, WeekSession } from "../messages";
 import { rowsNotUsed } from "../rows-not-used";
 import type { StateOfSquad } from "../state-of-squad";
+import { laddersAhead } from "./ladders-ahead";
 import { hundredths } from "./planned-lines";
 import type { ProposedWeek } from "./proposed-week";
 
@@ -69,14 +68,7 @@ export function weekLine(
     leftOut,
     noRack,
     daysSaid: line.days === null ? [] : gymDaysWords(line.days),
-    ahead: laddersOf(line).map(([lift, weeks]) => ({
-      lift,
-      steps: weeks.map(({ monday, block, sets, loadKg }) => ({
-        week: dayWords(monday),
-        block: blockText({ sets, reps: block.reps }),
-        loadKg: hundredths(loadKg),
-      })),
-    })),
+    ahead: laddersAhead(line),
     blocks: rotation.map(blockText),
     days: (line.days?.all ?? []).map(({ day, refused }) => ({
       day: isoFromDay(day),
@@ -84,13 +76,6 @@ export function weekLine(
       why: refused?.code ?? "",
     })),
   };
-}
-
-/** The weeks ahead by lift, those of the lift the athlete is on first. */
-function laddersOf({ exercise: main, outlook }: ProposedLine) {
-  const isOther = ({ exercise }: OutlookWeek) => Number(exercise !== main);
-  const ordered = [...outlook].sort((a, b) => isOther(a) - isOther(b));
-  return [...grouped(ordered, ({ exercise }) => exercise)];
 }
 
 function weekSession(
