@@ -7,6 +7,7 @@ import { SetsChart } from "../charts/sets-chart";
 import { pageLabels as words } from "../words/page-labels";
 import { sentence } from "../words/pages";
 import { paperSentences as sentences } from "../words/paper-sentences";
+import { printedNumbers } from "../words/printed-numbers";
 import { Without } from "./without";
 
 /** The pictures behind the head coach's page on A4, two athletes a page, as the sidebar draws them. */
@@ -18,35 +19,8 @@ export function PicturePage({ page }: { readonly page: Page }) {
         <p class="r">{page.page}</p>
       </header>
       <Without without={page.without} />
-      {page.athletes.map(({ athlete, word, dress, words: why, season, loadSpeed, sets, ahead }) => (
-        <section key={athlete}>
-          <h2>
-            {athlete}{" "}
-            <small>
-              <span class={dress === "low" ? "word slipping" : "word rising"}>{word}</span> {why}
-            </small>
-          </h2>
-          <div class="two">
-            {season !== null && (
-              <Picture name={words.seasonPicture}>
-                <SeasonChart {...season} />
-              </Picture>
-            )}
-            <div>
-              {loadSpeed !== null && (
-                <Picture name={words.linePicture(page.numbers.unit)}>
-                  <LineChart {...loadSpeed} numbers={page.numbers} />
-                </Picture>
-              )}
-              {sets !== null && (
-                <Picture name={words.setsPicture}>
-                  <SetsChart {...sets} />
-                </Picture>
-              )}
-              <Ladders athlete={athlete} ahead={ahead} numbers={page.numbers} />
-            </div>
-          </div>
-        </section>
+      {page.athletes.map((one) => (
+        <Pictures key={one.athlete} {...one} numbers={page.numbers} />
       ))}
       <footer>
         <p>{words.picturesReading}</p>
@@ -55,26 +29,66 @@ export function PicturePage({ page }: { readonly page: Page }) {
   );
 }
 
-/** A ladder of two weeks or more for each lift; several are told apart by their names. */
-function Ladders({
+/** One athlete's pictures; of a lift done in turn the weeks ahead stand in words, for two athletes a page. */
+function Pictures({
   athlete,
+  word,
+  dress,
+  words: why,
+  season,
+  loadSpeed,
+  sets,
   ahead,
   numbers,
-}: Pick<Page, "numbers"> & Pick<Page["athletes"][number], "athlete" | "ahead">) {
-  const shown = ahead.filter(({ steps }) => steps.length > 1);
-  const about = (lift: string) => (shown.length > 1 ? lift : "");
+}: Page["athletes"][number] & Pick<Page, "numbers">) {
+  const [first, ...others] = ahead;
+  const name = (lift: string) =>
+    words.aheadPicture(numbers.unit, others.length > 0 ? sentence(lift) : "");
+  const { mass } = printedNumbers(numbers);
   return (
-    <>
-      {shown.map(({ lift, steps }) => (
-        <Picture key={lift} name={words.aheadPicture(numbers.unit, sentence(about(lift)))}>
-          <LadderChart
-            athlete={[athlete, about(lift)].filter(Boolean).join(", ")}
-            steps={steps}
-            numbers={numbers}
-          />
-        </Picture>
-      ))}
-    </>
+    <section>
+      <h2>
+        {athlete}{" "}
+        <small>
+          <span class={dress === "low" ? "word slipping" : "word rising"}>{word}</span> {why}
+        </small>
+      </h2>
+      <div class="two">
+        <div>
+          {season !== null && (
+            <Picture name={words.seasonPicture}>
+              <SeasonChart {...season} />
+            </Picture>
+          )}
+          {others.map(({ lift, steps }) => (
+            <p key={lift} class="ahead">
+              {name(lift)}
+              <br />
+              {steps
+                .map(({ week, block, loadKg }) => `${week} ${block} ${mass(loadKg)}`)
+                .join("; ")}
+            </p>
+          ))}
+        </div>
+        <div>
+          {loadSpeed !== null && (
+            <Picture name={words.linePicture(numbers.unit)}>
+              <LineChart {...loadSpeed} numbers={numbers} />
+            </Picture>
+          )}
+          {sets !== null && (
+            <Picture name={words.setsPicture}>
+              <SetsChart {...sets} />
+            </Picture>
+          )}
+          {first && first.steps.length > 1 && (
+            <Picture name={name(first.lift)}>
+              <LadderChart athlete={athlete} steps={first.steps} numbers={numbers} />
+            </Picture>
+          )}
+        </div>
+      </div>
+    </section>
   );
 }
 

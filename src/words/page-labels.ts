@@ -69,7 +69,9 @@ export const pageLabels = {
   linePicture: (unit: string) => `Speed against load, m/s and ${unit}`,
   setsPicture: "Set to set, percent of the first",
   aheadPicture: (unit: string, lift: string) =>
-    `${lift === "" ? "The" : `${lift}: the`} weeks ahead if all goes well, sets × reps and ${unit}`,
+    lift === ""
+      ? `The weeks ahead if all goes well, sets × reps and ${unit}`
+      : `${lift}: the weeks ahead if all goes well, ${unit}`,
   picturesReading:
     "Season: dots are sessions, the band is two wobbles either side of baseline, triangles lie outside it. Speed against load: nine new sets in ten fall in the band. Set to set: the band is the athlete’s usual range. Supports judgement; not medical advice.",
   weekHead: "Week of",

@@ -33,10 +33,11 @@ test("on the page of charts each lift done in turn has its own weeks ahead, by i
     ["back squat"],
   ]);
   const text = render(<Pages pages={pages} />);
-  expect(text).toContain("Back squat: the weeks ahead if all goes well, sets × reps and kg");
-  expect(text).toContain("Hip thrust: the weeks ahead if all goes well, sets × reps and kg");
-  expect(text).toContain("<figcaption>The weeks ahead if all goes well");
-  const drawn = one!.ahead[1]!.steps.map(({ block, loadKg }) => `${block} ${loadKg}`);
-  for (const step of drawn) expect(text).toContain(`>${step}</text>`);
-  expect(text).toContain(`${tomas}, hip thrust`);
+  expect(text).toContain("<figcaption>Back squat: the weeks ahead if all goes well, kg<");
+  expect(text).toContain("<figcaption>The weeks ahead if all goes well, sets × reps and kg<");
+  const steps = one!.ahead[1]!.steps.map(({ week, block, loadKg }) => `${week} ${block} ${loadKg}`);
+  expect(steps.length).toBeGreaterThan(2);
+  expect(text).toContain(
+    `>Hip thrust: the weeks ahead if all goes well, kg<br/>${steps.join("; ")}<`,
+  );
 });

@@ -173,9 +173,9 @@ export function WeekFields({
           <h2>{words.ahead}</h2>
           {ladders.map(({ lift, steps }) => (
             <Fragment key={lift}>
-              {ladders.length > 1 && <p class="soft small">{sentence(lift)}</p>}
+              {line.ahead.length > 1 && <p class="soft small">{sentence(lift)}</p>}
               <LadderChart
-                athlete={ladders.length > 1 ? `${line.athlete}, ${lift}` : line.athlete}
+                athlete={line.ahead.length > 1 ? `${line.athlete}, ${lift}` : line.athlete}
                 steps={steps}
                 numbers={numbers}
               />
