@@ -67,7 +67,7 @@ export function WeekPage({
           {words.write(week.rowsToWrite)}
         </button>
         <p class="soft small">{week.already === "" ? words.noOther : week.already}</p>
-        <DeletedRows rows={week.deleted} athletes={null} dispatch={dispatch} />
+        <DeletedRows rows={week.deleted} athletes={null} dispatch={dispatch} />{" "}
         {week.canTakeBack && (
           <button type="button" class="btn" onClick={() => dispatch({ type: "took back" })}>
             {words.takeBack}
