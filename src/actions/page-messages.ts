@@ -171,6 +171,8 @@ export type WeekPaper = {
   readonly title: string;
   readonly written: string;
   readonly sentences: readonly string[];
+  /** Over what each lifts in the planned week: "Next week, sets × reps". */
+  readonly planned: string;
   readonly from: string;
   readonly to: string;
   readonly lines: readonly WeekPageLine[];

@@ -21,7 +21,7 @@ export function WeekPage({ paper }: { readonly paper: WeekPaper }) {
       <table>
         <thead>
           <tr>
-            {words.weekHeads.map((head) => (
+            {[...words.weekHeads, paper.planned].map((head) => (
               <th key={head} scope="col">
                 {head}
               </th>

@@ -77,14 +77,7 @@ export const pageLabels = {
   weekHead: "Week of",
   raceHead: "Race",
   gymHead: "Gym",
-  weekHeads: [
-    "Athlete",
-    "Season, percent of baseline",
-    "In words",
-    "Sessions this week",
-    "May do",
-    "Next week, sets × reps",
-  ],
+  weekHeads: ["Athlete", "Season, percent of baseline", "In words", "Sessions this week", "May do"],
   readingName: "Reading the picture.",
   howSureName: "How sure.",
 } as const;

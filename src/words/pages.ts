@@ -1,4 +1,6 @@
+import type { Day } from "../coaching/calendar/day";
 import type { DayBand } from "../coaching/next-week/day-bands";
+import { dayWords } from "./days";
 import type { PrintedNumbers } from "./printed-numbers";
 import { countWords } from "./reasons-figures";
 
@@ -107,6 +109,9 @@ export const pageWords = {
   bar: (load: string) => `${load} bar`,
   back: (athlete: string, change: string) => `Next round, back to ${athlete}: ${change}`,
   noJumpsFor: (athletes: string) => `No jumps: ${athletes}.`,
+  nextWeek: "Next week",
+  theWeekOf: (monday: Day) => `The week of ${dayWords(monday)}`,
+  setsOfWeek: (week: string) => `${week}, sets × reps`,
   weekOf: (day: string) => `Week of ${day}, for the head coach`,
   written: (day: string) => `written ${day}`,
   pageOf: (at: number, count: number) => `page ${at} of ${count}`,

@@ -8,6 +8,7 @@ import { rowsNotUsed } from "../rows-not-used";
 import { rowsOfNobody } from "../rows-of-nobody";
 import { tabsToConfirm } from "../tabs-to-confirm";
 import type { PrintableWeek } from "./printable-week";
+import { plannedWeekName } from "./reported-week";
 
 /** The page's numbered sentences: who moved, what next week changes, who is missing. */
 export function paperSentences(week: PrintableWeek): readonly string[] {
@@ -33,7 +34,8 @@ function moved({ state, lines }: PrintableWeek): string {
 }
 
 /** What next week changes: race weeks, loads held, and who lifts nothing. */
-function changes({ state, lines }: PrintableWeek): string {
+function changes(week: PrintableWeek): string {
+  const { state, lines } = week;
   const racing = lines.filter(({ line }) => line.kind === "race week");
   const held = lines.filter(({ line }) =>
     line.reasons.some(({ code }) => code === "slipping-held"),
@@ -43,8 +45,8 @@ function changes({ state, lines }: PrintableWeek): string {
   const names = (some: typeof lines) => listWords(some.map(({ line }) => line.athlete));
   return [
     racing.length === 0
-      ? "Next week is a race week for nobody."
-      : `Next week is a race week for ${spelled(racing.length)}: ${raceSetsWords(state.read.rows.rules.raceWeekSets)}.`,
+      ? `${plannedWeekName(week)} is a race week for nobody.`
+      : `${plannedWeekName(week)} is a race week for ${spelled(racing.length)}: ${raceSetsWords(state.read.rows.rules.raceWeekSets)}.`,
     held.length === 0 ? "" : `Load held while slipping: ${names(held)}.`,
     up.length === 0 ? "" : `A step up for ${spelled(up.length)}: ${names(up)}.`,
     none.length === 0 ? "" : `Nothing planned for ${names(none)}.`,

@@ -1,5 +1,5 @@
 import { mayDoOn } from "../../coaching/availability/spell-on";
-import { type Day, isoFromDay, mondayOf } from "../../coaching/calendar/day";
+import { type Day, isoFromDay } from "../../coaching/calendar/day";
 import { ownPercent } from "../../coaching/hold/own-percent";
 import type { SeasonHold } from "../../coaching/hold/season-hold";
 import { fallenUncalled, lastCompared } from "../../coaching/hold/word-caveats";
@@ -24,11 +24,12 @@ import type { WeekPageLine, WeekPaper } from "../page-messages";
 import { madeWithout } from "./made-without";
 import { howSureWords, paperSentences } from "./paper-sentences";
 import type { PrintableWeek } from "./printable-week";
+import { plannedWeekName, reportedMonday } from "./reported-week";
 import { weeksAhead } from "./weeks-ahead";
 
-/** The head coach's page: the week before the planned one, and what the planned one changes. */
+/** The head coach's page: the last week with rows before the planned one, and what the planned one changes. */
 export function weekPaper(week: PrintableWeek): WeekPaper {
-  const { state, monday } = week;
+  const { state } = week;
   const from = seasonStart(state.index);
   const lines = week.lines.map((one) => paperLine(week, one));
   const order = { low: 0, high: 1, unsure: 2, plain: 3 } as const;
@@ -38,9 +39,10 @@ export function weekPaper(week: PrintableWeek): WeekPaper {
       [],
       week.lines.map(({ line }) => line.athlete),
     ),
-    title: pageWords.weekOf(longDay(monday - 7)),
+    title: pageWords.weekOf(longDay(reportedMonday(week))),
     written: pageWords.written(datedDay(state.asOf)),
     sentences: paperSentences(week),
+    planned: pageWords.setsOfWeek(plannedWeekName(week)),
     from: isoFromDay(from),
     to: isoFromDay(Math.max(state.asOf, from + 7)),
     lines: [...lines].sort((a, b) => order[a.dress] - order[b.dress]),
@@ -53,7 +55,7 @@ function paperLine(
   week: PrintableWeek,
   { line, leftOut }: PrintableWeek["lines"][number],
 ): WeekPageLine {
-  const { state, monday, numbers } = week;
+  const { state, numbers } = week;
   const season = state.hold.of(line.athlete);
   const about = athleteNamed(state.read.rows.athletes, line.athlete);
   const picture = season.sessions.length === 0 ? null : seasonPicture(state, season);
@@ -76,7 +78,7 @@ function paperLine(
     words: numbers.marked(afterWord(season)),
     small: note ? numbers.marked(noteStatement(note)) : "",
     sessions: pageWords.ofSessions(
-      sessionsIn(week, line.athlete, Math.min(monday - 7, mondayOf(state.asOf))),
+      sessionsIn(week, line.athlete, reportedMonday(week)),
       Math.ceil(line.sessionsAWeek),
     ),
     // The word alone: sites and reasons stay in the sheet.

@@ -7,18 +7,21 @@ import { raceName } from "../../words/race-name";
 import { raceSetsWords } from "../../words/week-notes";
 import type { WeekPaper } from "../page-messages";
 import type { PrintableWeek } from "./printable-week";
+import { reportedMonday } from "./reported-week";
 
 const shownWeeks = 6;
 
-/** The weeks from the planned one on, as far as the season goes: races, and what the gym does. */
-export function weeksAhead({ state, monday }: PrintableWeek): WeekPaper["weeks"] {
+/** The weeks from the one after the reported one on, as far as the season goes: races, and what the gym does. */
+export function weeksAhead(week: PrintableWeek): WeekPaper["weeks"] {
+  const { state } = week;
+  const monday = reportedMonday(week) + 7;
   const { athletes, races, rules } = state.read.rows;
   const later = races.filter(({ day }) => day >= monday - 7);
   const plan = seasonPlan(athletes, later, monday - 7, shownWeeks + 1);
   return Array.from({ length: shownWeeks }, (_, at) => {
     const first = monday + 7 * at;
     const kinds = (plan?.athletes ?? []).flatMap(({ weeks }) =>
-      weeks.filter((week) => week.monday === first).map(({ kind }) => kind),
+      weeks.filter((one) => one.monday === first).map(({ kind }) => kind),
     );
     const count = (kind: string) => kinds.filter((one) => one === kind).length;
     const some = (size: number) => (size === kinds.length ? "all" : spelled(size));
