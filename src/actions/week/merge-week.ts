@@ -1,13 +1,8 @@
 import { cellAddress } from "../../rows/value/cell-address";
 import type { Written } from "../workbook";
 import { writtenText } from "./cell-text";
-import {
-  lineName,
-  mondayOfLine,
-  type PlannedLine,
-  type WeekColumn,
-  weekColumns,
-} from "./plan-lines";
+import { deletedIn } from "./deleted-in";
+import { lineName, type PlannedLine, type WeekColumn, weekColumns } from "./plan-lines";
 import type { WeekTab } from "./week-tab";
 import { earlierTexts, type WrittenBefore } from "./written-before";
 
@@ -155,16 +150,6 @@ export function mergeWeek(given: {
     wholeRow(row, () => "");
   }
   return { added, changed, removed, deleted, same, kept, own, cells, standing: still, written };
-}
-
-/**
- * Whether a line was written to the end and is gone from a week of which others stand. A week that is
- * gone altogether, with its tab or by Undo, is written like a new one.
- */
-function deletedIn({ rowOf }: WeekTab, before: WrittenBefore): (name: string) => boolean {
-  const weeks = new Set([...rowOf.keys()].map(mondayOfLine));
-  return (name) =>
-    !rowOf.has(name) && before[name]?.line !== undefined && weeks.has(mondayOfLine(name));
 }
 
 /** Cells of a line's row that hold something we did not write there. */

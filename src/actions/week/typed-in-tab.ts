@@ -1,18 +1,20 @@
 import { setsByReps } from "../../coaching/blocks/block";
 import { type Day, isoFromDay } from "../../coaching/calendar/day";
 import type { TypedSession } from "../../coaching/next-week/proposed-line";
+import { mostSessions } from "../../coaching/season/usual-sessions-a-week";
 import { kgFromPounds } from "../../coaching/units/mass";
 import { plausible } from "../../rows/column/quantity";
 import { numberFromText } from "../../rows/value/number-text";
 import type { ReadWorkbook } from "../read-workbook";
 import type { Workbook } from "../workbook";
+import { deletedIn } from "./deleted-in";
 import { lineName } from "./plan-lines";
 import { findWeekTab, readWeekTab, UnreadWeekTab, type WeekTab } from "./week-tab";
 import { earlierTexts, writtenKept } from "./written-before";
 
 /**
- * What the coach has typed over loads and sets of the Next week tab, by athlete, week and session: the
- * weeks after count on it. Of a tab that can no longer be read Next week itself tells, and text that is
+ * What the coach has typed over loads and sets of the Next week tab, or that the row was deleted, by
+ * athlete, week and session: the weeks after count on it. Of a tab that can no longer be read Next week itself tells, and text that is
  * no load or no sets counts as nothing typed.
  *
  * @param read the workbook as it was read for the week: its tabs are not read again
@@ -20,16 +22,20 @@ import { earlierTexts, writtenKept } from "./written-before";
 export function typedInTab(
   workbook: Workbook,
   { cells }: Pick<ReadWorkbook, "cells">,
-): (athlete: string, monday: Day) => ReadonlyMap<number, TypedSession> {
+): (athlete: string, monday: Day) => ReadonlyMap<number, TypedSession | "deleted"> {
   const tab = readable(workbook, cells);
   if (tab === null) return () => new Map();
   const before = writtenKept.read(workbook).value;
+  const isDeleted = deletedIn(tab, before);
   return (athlete, monday) => {
-    const typed = new Map<number, TypedSession>();
-    for (let session = 1; ; session++) {
+    const typed = new Map<number, TypedSession | "deleted">();
+    for (let session = 1; session <= mostSessions; session++) {
       const name = lineName(isoFromDay(monday), athlete, session);
       const row = tab.rowOf.get(name);
-      if (row === undefined) return typed;
+      if (row === undefined) {
+        if (isDeleted(name)) typed.set(session, "deleted");
+        continue;
+      }
       const own = (column: "load" | "sets") => {
         const text = tab.text(row, tab.columnOf[column]);
         return earlierTexts(before, name, column).includes(text) ? "" : text;
@@ -39,6 +45,7 @@ export function typedInTab(
       if (loadKg !== null || block !== null)
         typed.set(session, { ...(loadKg !== null && { loadKg }), ...block });
     }
+    return typed;
   };
 }
 

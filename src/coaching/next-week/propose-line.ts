@@ -69,16 +69,18 @@ function weekDecided({ change: _, ...given }: LineGiven, monday: Day): Lifted {
 
 const nothing: Lifted = { sessions: [], step: null };
 
-/** A week's sessions as they stand in the tab, where the coach has typed over them. */
+/** A week's sessions as they stand in the tab, where the coach has typed over them or deleted one. */
 function asTyped({ sessions, step }: ProposedWeek, { typed, monday }: LineGiven): Lifted {
   const byHand = typed?.(monday);
   if (byHand === undefined) return { sessions, step };
   return {
     step,
-    sessions: sessions.map((one, at) => {
-      const { loadKg = one.loadKg, sets = one.sets, reps = one.reps } = byHand.get(at + 1) ?? {};
+    sessions: sessions.flatMap((one, at) => {
+      const typedOver = byHand.get(at + 1) ?? {};
+      if (typedOver === "deleted") return [];
+      const { loadKg = one.loadKg, sets = one.sets, reps = one.reps } = typedOver;
       const block = reps === one.reps ? one.block : { sets, reps };
-      return { ...one, loadKg, sets, reps, block };
+      return [{ ...one, loadKg, sets, reps, block }];
     }),
   };
 }

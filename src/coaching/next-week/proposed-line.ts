@@ -102,8 +102,8 @@ export type LineGiven = {
   readonly change?: LineChange;
   /** The coach leaves the week out: it is proposed, and the weeks ahead do without it. */
   readonly isLeftOut?: boolean;
-  /** What the coach has typed over sessions that were written, by a week's Monday and the session's place in it, from 1. */
-  readonly typed?: (monday: Day) => ReadonlyMap<number, TypedSession>;
+  /** What the coach has typed over sessions that were written, or that one was deleted, by a week's Monday and the session's place in it, from 1. */
+  readonly typed?: (monday: Day) => ReadonlyMap<number, TypedSession | "deleted">;
   /** What the coach has decided of another week, by its Monday. */
   readonly decided?: (monday: Day) => LineChange | "left out" | undefined;
 };

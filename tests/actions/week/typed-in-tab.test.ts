@@ -35,6 +35,10 @@ function weekWritten(unit: "kg" | "lb" = "kg") {
   writeWeek(book, weekToWrite(proposedWeek(book, today, null, []), null));
   const tab = book.tabs().find((one) => one.name === "Next week")!;
   const headings = book.values(tab.id)[3]!.map(String);
+  const clear = (session: number) => {
+    const values = [headings.map(() => "")];
+    book.alone(() => book.write(tab.id, { row: 4 + session, column: 1, values }));
+  };
   const type = (heading: RegExp, value: Written, session: number) => {
     const column = headings.findIndex((one) => heading.test(one)) + 1;
     book.alone(() => book.write(tab.id, { row: 4 + session, column, values: [[value]] }));
@@ -47,7 +51,7 @@ function weekWritten(unit: "kg" | "lb" = "kg") {
       ahead: steps.slice(0, 3).map(({ block, loadKg }) => `${block} ${loadKg}`),
     };
   };
-  return { type, seen };
+  return { type, clear, seen };
 }
 
 test("a load typed over the written one stays a proposal's neighbour, and the weeks ahead go on from it", () => {
@@ -89,4 +93,15 @@ test("in a tab of pounds a typed load is of pounds", () => {
   for (const session of [1, 2]) type(/^Load/, 155, session);
   // 155 × 0.45359237
   expect(Number(seen().ahead[0]!.split(" ")[1])).toBeCloseTo(70.31, 1);
+});
+
+test("a row deleted in the tab is not counted on as lifted, and what was typed in the other one is", () => {
+  const { type, clear, seen } = weekWritten();
+  clear(1);
+  expect(seen()).toEqual({
+    proposed: ["3×5 75", "3×5 75"],
+    ahead: ["3×5 75", "5×3 77.5", "5×3 77.5"],
+  });
+  type(/^Load/, 70, 2);
+  expect(seen().ahead[0]).toBe("3×5 70");
 });
