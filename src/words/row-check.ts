@@ -21,7 +21,7 @@ export const rowsOfNobodyWords = (rows: string): string =>
 export function nameQuestionWords(near: readonly string[], ofRace = false): string {
   if (ofRace && near.length === 0) return "Name athletes, a group of the Athletes table, or all.";
   return near.length === 0
-    ? "Correct the name, add the athlete to the Athletes table, or say here that they are not in the squad."
+    ? "Correct the name, add the athlete to the Athletes table, or say in the sidebar that they are not in the squad."
     : whoseName(near.join(" or "), "Choose here, or correct the name in its cells.");
 }
 

@@ -27,7 +27,7 @@ test("who has left is asked about once: said to be not in the squad, nothing is 
     [
       left,
       2,
-      "Correct the name, add the athlete to the Athletes table, or say here that they are not in the squad.",
+      "Correct the name, add the athlete to the Athletes table, or say in the sidebar that they are not in the squad.",
     ],
   ]);
   const after = ask<RowCheckView>(book, "answerName", gone);
@@ -60,4 +60,18 @@ test("a name near an athlete's that is none of the squad's is not offered as tha
   expect(why()).toContain(left);
   expect(ask<RowCheckView>(book, "answerName", gone).names).toEqual([]);
   expect(why()).not.toContain(left);
+});
+
+test("without a table of athletes whoever has rows is in the squad: a name is never said not to be", () => {
+  const book = memoryWorkbook({
+    Sets: [
+      ["Date", "Athlete", "Exercise", "Load (kg)"],
+      set("2026-06-08", "Tove Fennwick"),
+      set("2026-06-10", "Tove Fenwick"),
+    ],
+  });
+  const { names } = ask<RowCheckView>(book, "rowCheck");
+  expect(names.map(({ name, mayBeNobody }) => [name, mayBeNobody])).toEqual([
+    ["Tove Fenwick", false],
+  ]);
 });

@@ -53,6 +53,7 @@ test("an unknown name stands once over all tables, at its first cell, and counts
       cell: "B3",
       rows: 3,
       near: ["Tomas Reyerson"],
+      mayBeNobody: true,
       toDo: "Is this Tomas Reyerson? Choose here, or correct the name in its cells.",
     },
   ]);
@@ -64,7 +65,10 @@ test("an unknown name stands once over all tables, at its first cell, and counts
     same: false,
   });
   expect(said.names.map(({ near, toDo }) => [near, toDo])).toEqual([
-    [[], "Correct the name, or add the athlete to the Athletes table."],
+    [
+      [],
+      "Correct the name, add the athlete to the Athletes table, or say in the sidebar that they are not in the squad.",
+    ],
   ]);
   const yes = { written: "Tomas Reyersen", athlete: "Tomas Reyerson", same: true };
   expect(ask<RowCheckView>(book, "answerName", yes).names).toEqual([]);

@@ -160,7 +160,10 @@ test("each problem names its cell, what was found and what to do; only a propose
   expect(text).toMatch(/1204 of 1211 rows read/);
   expect(text).toMatch(/H412.*62.*Write 0\.62 if centimetres/);
   expect(text.match(/Write 0\.62/g)!.length).toBe(2);
-  expect(text).toMatch(/Count as Tomas Reyerson.*Not Tomas Reyerson/);
+  expect(text).toMatch(/Count as Tomas Reyerson.*Not Tomas Reyerson.*Not in the squad/);
+  const [name] = rows.names;
+  const alone = { ...rows, names: [{ ...name!, mayBeNobody: false }] };
+  expect(words(shown({ view: "rows", rows: alone }))).not.toContain("Not in the squad");
 });
 
 test("set-up asks one question at a time with three values, and says who can see the sheet", () => {

@@ -145,6 +145,7 @@ export const rows: RowCheckView = {
       cell: "C12",
       rows: 4,
       near: ["Tomas Reyerson"],
+      mayBeNobody: true,
       toDo: "Is this Tomas Reyerson? Choose here, or correct the name in its cells.",
     },
   ],

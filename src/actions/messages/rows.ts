@@ -25,6 +25,8 @@ export type NameQuestion = {
   readonly rows: number;
   /** Athletes it may be, likeliest first; none once each was said to be somebody else. */
   readonly near: readonly string[];
+  /** Can be said to be not in the squad: without an Athletes table everybody with rows is. */
+  readonly mayBeNobody: boolean;
   readonly toDo: string;
 };
 

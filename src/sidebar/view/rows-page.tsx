@@ -175,9 +175,11 @@ function Name({
             {words.somebodyElse(athlete)}
           </button>
         ))}
-        <button type="button" class="btn plain" onClick={() => answer("", false)}>
-          {words.notInSquad}
-        </button>
+        {one.mayBeNobody && (
+          <button type="button" class="btn plain" onClick={() => answer("", false)}>
+            {words.notInSquad}
+          </button>
+        )}
       </p>
     </div>
   );
