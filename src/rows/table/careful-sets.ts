@@ -8,9 +8,10 @@ import { type Aside, quantityColumn } from "../column/quantity-column";
 import { speedColumn } from "../column/speed-column";
 import { textColumn } from "../column/text-column";
 import type { TableView } from "../table-view";
+import { isBlank } from "../value/blank";
 import { reserveInWords, reserveOfEffort } from "../value/reserve-in-words";
 import { reportBlank, reportDoubled } from "./needed";
-import type { LineResult } from "./read-lines";
+import { type LineResult, wordsAlone } from "./read-lines";
 import { RepRows } from "./rep-rows";
 import { setKinds, speedKinds } from "./set-kinds";
 import { setNumberColumn } from "./set-number-column";
@@ -49,8 +50,13 @@ export function carefulSetReader({
   const note = textColumn(view, fields.note);
   const repRows = new RepRows();
   const oneRowPerRep = fields.rep !== undefined;
+  const { note: _note, ...others } = fields;
+  const known = [...Object.values(others), ...view.repColumns];
 
   return (line, row) => {
+    // Under merged cells words alone are no set of the athlete above.
+    if (known.every(({ index }) => isBlank(line[index])) && wordsAlone(line, fields.athlete) >= 0)
+      return null;
     const issuesBefore = view.log.issues.length;
     const day = readDay(line, row);
     if (day === null) return null;

@@ -101,7 +101,7 @@ export function readLines<Row extends object>(
 const fewWords = 3;
 
 /** Column of the words that a row holds and nothing else, as a comment across the tab; −1 where it is none. */
-function wordsAlone(line: readonly unknown[], athlete: Column | undefined): number {
+export function wordsAlone(line: readonly unknown[], athlete: Column | undefined): number {
   const at = line.findIndex((cell) => !isBlank(cell));
   const words = line[at];
   if (typeof words !== "string" || !/\p{L}{2}/u.test(words) || dayFromText(words) !== null)

@@ -36,6 +36,32 @@ test.each([
   expect(told(row).slice(0, 1)).toEqual([problem]);
 });
 
+test.each(["Notes", ""])(
+  "under merged cells a comment is no set of the athlete above: “%s”",
+  (heading) => {
+    const { records, issues } = readTable(
+      "Sets",
+      [
+        ["Date", "Athlete", "Exercise", "Load (kg)", "Reps", heading],
+        ["2026-05-12", "Ilka Brandmoor", "back squat", 80, 5, ""],
+        ["", "", "", 80, 5, ""],
+        ["", "", "", "", "", "stopped, knee"],
+        ["", "", "", "", 5, "no load said"],
+      ],
+      { today },
+    );
+    expect(records.map(({ row, loadKg }) => [row, loadKg])).toEqual([
+      [2, 80],
+      [3, 80],
+      [5, null],
+    ]);
+    expect(issues.map(({ code, cell }) => `${code} ${cell}`)).toEqual([
+      "words-alone F4",
+      "load-blank D5",
+    ]);
+  },
+);
+
 test("a list of athletes takes a name alone", () => {
   const { records, issues } = readTable("Athletes", [
     ["Athlete", "Group"],
