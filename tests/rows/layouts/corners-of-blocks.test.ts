@@ -152,3 +152,32 @@ test.each([
     ]);
   },
 );
+
+test("a day alone over rows that begin with a name starts their session and is no set of the name above", () => {
+  const cells = [
+    ["Date", "Athlete", "SQUAT", "kg", "reps"],
+    [first, "Bram", 1, 80, 5],
+    [new Date(2026, 4, 7), "", "", "", ""],
+    ["", "Cleo", 1, 60, 5],
+  ];
+  const sets = read(cells, "Gym");
+  expect(sets.records.map((set) => "exercise" in set && shortSet(set))).toEqual([
+    "05-05 Bram 1 80x5",
+    "05-07 Cleo 1 60x5",
+  ]);
+  expect(problems(sets)).toEqual([]);
+});
+
+test("single speeds alone are a set at the load above, two words alone are none", () => {
+  const cells = [
+    ["5 May", "SQUAT", "kg", "r1", "r2", "Note", ""],
+    ["", 1, 80, 0.62, 0.6, "", ""],
+    ["", "", "", 0.6, 0.58, "", ""],
+    ["", "", "", "", "", "stopped", "knee"],
+  ];
+  expect(shown(cells)).toEqual([
+    "SQUAT: 05-05 Ilka 1 80x? 0.62 0.6",
+    "SQUAT: 05-05 Ilka work 80x? 0.6 0.58",
+  ]);
+  expect(notes(read(cells))).toEqual(["G4 Ilka: knee", "F4 Ilka: stopped"]);
+});

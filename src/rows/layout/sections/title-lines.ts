@@ -41,7 +41,7 @@ function withLabels(
 ): Readonly<Record<string, Column>> {
   const { load, set, exercise } = columns;
   const index = headings.findIndex(
-    (heading, at) => at < (load?.index ?? 1) && (isBlank(heading) || dayOfCell(heading) !== null),
+    (heading, at) => at < (load?.index ?? 0) && (isBlank(heading) || dayOfCell(heading) !== null),
   );
   if ((set ?? exercise) !== undefined || index < 0) return columns;
   return { ...columns, set: { index, unit: null, heading: "", words: "set" } };

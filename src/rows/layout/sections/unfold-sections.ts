@@ -127,14 +127,13 @@ function jumpUnderExercises({ above }: Walk, line: readonly unknown[]): unknown 
   return namesJump(named) ? named : null;
 }
 
-/** A row of who and when, and what was noted, alone: it holds for the rows below. */
+/** Nothing stands under lifts and figures: who and when hold for the rows below, words are the day's. */
 function namesNothingLifted({ above }: Walk, line: readonly unknown[]): boolean {
-  const { athlete, day: _day, note: _note, ...others } = above.columns;
-  const figures = [...Object.values(others), ...above.reps];
+  const { athlete: _athlete, day: _day, note: _note, ...figures } = above.columns;
   return (
-    athlete !== undefined &&
-    !isBlank(line[athlete.index]) &&
-    figures.every(({ index }) => isBlank(line[index]))
+    figures.load !== undefined &&
+    above.test === null &&
+    [...Object.values(figures), ...above.reps].every(({ index }) => isBlank(line[index]))
   );
 }
 
