@@ -1,8 +1,9 @@
-import type { Day } from "../coaching/calendar/day";
+import { type Day, mondayOf } from "../coaching/calendar/day";
 import { type SquadHold, squadHold } from "../coaching/hold/squad-hold";
 import { readinessSettingsAt } from "../coaching/readiness/rated-settings";
 import type { Readiness } from "../coaching/readiness/readiness";
 import { squadReadiness } from "../coaching/readiness/squad-readiness";
+import { gapBetweenSeasons } from "../coaching/series/season-start";
 import { type SquadIndex, squadIndex } from "../coaching/series/squad-index";
 import { type PrintedNumbers, printedNumbers } from "../words/printed-numbers";
 import { numberStyle } from "./number-style";
@@ -22,13 +23,20 @@ export type StateOfSquad = {
   readonly dayOf: (athlete: string, day?: Day) => Readiness;
 };
 
-/** A workbook looked at long after its last row is read as of that row's week, not as of today. */
-const stillCurrentDays = 21;
-
-/** Reads the workbook once and judges the squad as of today, or of the last rows when they are old. */
-export function stateOfSquad(workbook: Workbook, today: Day): StateOfSquad {
+/**
+ * Reads the workbook once and judges the squad as of today, or of the last rows when they are of
+ * another season and no week to come is asked for.
+ *
+ * @param asked Monday of the week asked for; null for none
+ */
+export function stateOfSquad(
+  workbook: Workbook,
+  today: Day,
+  asked: Day | null = null,
+): StateOfSquad {
   const read = readWorkbook(workbook, today);
-  const asOf = dayToReadUpTo(read, today);
+  const isToCome = asked !== null && asked >= mondayOf(today);
+  const asOf = isToCome ? today : dayToReadUpTo(read, today);
   const { rows } = read;
   const index = squadIndex({ sets: rows.sets, jumps: rows.jumps, diary: rows.diary }, asOf);
   return {
@@ -46,13 +54,15 @@ export function stateOfSquad(workbook: Workbook, today: Day): StateOfSquad {
   };
 }
 
-/** Today, unless the last set, jump or diary row is weeks old: then the Sunday of its week. */
+/**
+ * Today, unless the last set, jump or diary row is of a season before: then the Sunday of its week. A
+ * squad's break within the season is time off like any other: the week after it comes back from it.
+ */
 function dayToReadUpTo({ rows }: ReadWorkbook, today: Day): Day {
   let last = Number.NEGATIVE_INFINITY;
   for (const list of [rows.sets, rows.jumps, rows.diary]) {
     for (const { day } of list) if (day <= today && day > last) last = day;
   }
-  if (last === Number.NEGATIVE_INFINITY || today - last <= stillCurrentDays) return today;
-  const weekday = (last + 3) % 7;
-  return last + (6 - weekday);
+  if (last === Number.NEGATIVE_INFINITY || today - last <= gapBetweenSeasons) return today;
+  return mondayOf(last) + 6;
 }

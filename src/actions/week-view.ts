@@ -29,8 +29,10 @@ export function weekView(
   const { state } = week;
   const next = mondayOf(state.asOf) + 7;
   const near = [next - 7, next, next + 7, next + 14, next + 21];
-  // The week looked at stays among those to choose from, wherever the rows have moved on to.
-  const mondays = near.includes(week.monday) ? near : [week.monday, ...near];
+  // The week looked at stays among those to choose from, wherever the rows have moved on to, and after
+  // rows of a season before there is the one to come.
+  const others = new Set([week.monday, mondayOf(today) + 7].filter((day) => !near.includes(day)));
+  const mondays = [...others, ...near];
   const already = weekAlready(workbook, week.monday);
   const difference = weekDifference(workbook, weekToWrite(week, null));
   const lines = week.lines.map((one) => {

@@ -38,7 +38,7 @@ export function proposedWeek(
   asked: Day | null,
   changes: readonly WeekChange[],
 ): ProposedWeek {
-  const state = stateOfSquad(workbook, today);
+  const state = stateOfSquad(workbook, today, asked);
   const monday = asked ?? mondayOf(state.asOf) + 7;
   const before = changesKept.read(workbook).value;
   const all = withRemembered(before, isoFromDay(monday), changes);
