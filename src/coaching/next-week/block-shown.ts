@@ -40,8 +40,15 @@ export function blockShown(
   const tellsNothing = (at: number) => isFew(at) || isBetween(sessions[at]!);
   let shown = end;
   while (shown > 0 && tellsNothing(shown) && samePlan(shown - 1)) shown--;
-  const like = sessions[beforeHalved(sessions, shown, sessionsAWeek)]!;
-  const block = blockOf(like);
+  const back = halvedFrom(sessions, shown, sessionsAWeek);
+  // Fewer sets in the last week before time off, as before its race, are not the block that was halved.
+  const before =
+    back > 0
+      ? blockShown(sessions.slice(0, back), plans.slice(0, back), plannedSets, sessionsAWeek)
+      : null;
+  const isHalved = before !== null && isHalfOf(before.block, sessions[shown]!);
+  const like = isHalved ? before.like : sessions[shown]!;
+  const block = isHalved ? before.block : blockOf(like);
   const sameStep = (at: number) =>
     samePlan(at) && (tellsNothing(at) || isSame(blockOf(sessions[at]!), block));
   let since = end;
@@ -85,15 +92,14 @@ function foursAreMost(sessions: readonly LiftSession[]): boolean {
   return late.every(({ sets }) => sets <= fourSets) && late.filter(isBetween).length >= timesFour;
 }
 
-/** Half the sets of the first week after time off are of the block before it: the last session of that, else the one given. */
-function beforeHalved(sessions: readonly LiftSession[], at: number, sessionsAWeek: number): number {
+/** Place of the first session after time off in the week of one at a place, where it asks for half the sets; -1 for none. */
+function halvedFrom(sessions: readonly LiftSession[], at: number, sessionsAWeek: number): number {
   const week = mondayOf(sessions[at]!.day);
-  const back = sessions.findIndex(
+  return sessions.findIndex(
     ({ day, gap }) => mondayOf(day) === week && restartAfter(gap, sessionsAWeek)?.halfSets,
   );
-  const before = sessions[back - 1];
-  if (before === undefined) return at;
-  const { sets, reps } = sessions[at]!;
-  const isHalf = reps === before.reps && sets === halfSetsOf(blockOf(before).sets);
-  return isHalf ? back - 1 : at;
 }
+
+/** Half the sets of the first week after time off are of the block before it. */
+const isHalfOf = (block: Block, { sets, reps }: LiftSession): boolean =>
+  reps > 3 === block.reps > 3 && sets === halfSetsOf(block.sets);

@@ -403,6 +403,19 @@ test("half the sets of the first week back are no smaller block: the second week
   expect(weekOf("2026-05-04", [...fives, ...here, ...back(3, 80)]).loads[0]).toBe("3x5 80");
 });
 
+test("half the sets after a race week and time off are of the block before the race week", () => {
+  const fives = (sets: number, ...days: string[]) =>
+    days.flatMap((iso) => session(name, iso, { sets, reps: 5, loadKg: 80, markerKg: 67.5 }));
+  // Two sets in the week of an A race on Saturday 11 April, nothing until the 28th: 20 % off, half of five.
+  const before = [...fives(5, "2026-03-31", "2026-04-02"), ...fives(2, "2026-04-07")];
+  const races = [race("2026-04-11", 10)];
+  expect(weekOf("2026-04-27", before, { races }).loads[0]).toBe("3x5 62.5");
+  const back = ["2026-04-28", "2026-04-30"].flatMap((iso) =>
+    session(name, iso, { sets: 3, reps: 5, loadKg: 62.5, markerKg: 60 }, { repsInReserve: null }),
+  );
+  expect(weekOf("2026-05-04", [...before, ...back], { races }).loads).toEqual(["5x5 70", "5x5 70"]);
+});
+
 test("the sets of a slow day show its block: nobody goes back to five for a load of weeks ago", () => {
   const fives = ["2026-04-07", "2026-04-14"].flatMap((iso) =>
     session(name, iso, { sets: 5, reps: 5, loadKg: 85, markerKg: 67.5 }),
