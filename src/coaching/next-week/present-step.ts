@@ -26,64 +26,65 @@ import { type LiftDay, latestDays, liftDays, liftsInTurn, mainLift } from "./mai
 import { plannedLoads } from "./planned-loads";
 import type { AskedLess, LessOn } from "./reason-under-plan";
 import { sessionsOfPlan } from "./sessions-of-plan";
+import { type UsualMarker, usualMarker } from "./usual-marker";
 import { usualMinute, usualWeekdays } from "./usual-times";
 
 /** Where an athlete stands on the rotation, from the rows. */
-export type PresentStep = BarInUse & {
-  readonly exercise: string;
-  readonly block: Block;
-  /** Planned at the last session, kg: of a day that asked for less than its plan the load from before it. */
-  readonly loadKg: number;
-  /** Lifted in the first work set of the last session, kg: under the planned load on such a day. */
-  readonly liftedKg: number;
-  /**
-   * The last session's sets rose to a load, those before it left out as warm-ups, or counted as it was
-   * lifted once; or they fell from the first one's, as they always do. Null where neither was so.
-   */
-  readonly changed: { readonly toKg: number; readonly isLeftOut: boolean } | null;
-  /** Why less was lifted on that day than planned; null where it was not. */
-  readonly less: LessOn | null;
-  /** The load before it, kg, where the last week's sessions were lighter and no row says why; null otherwise. */
-  readonly droppedFromKg: number | null;
-  readonly lastDay: Day;
-  /** Last day with a main lift, this one or another. */
-  readonly trainedDay: Day;
-  /** Key of the lift before this one, where it took its place within the latest week; null otherwise. */
-  readonly liftBefore: string | null;
-  /** Other sessions of the lift, done in turn with these, in order; their sets are no part of the ladder. */
-  readonly inTurn: readonly InTurn[];
-  /** Where the athlete stands on other lifts done in turn with this one. */
-  readonly others: readonly PresentStep[];
-  /** Longest run of days without a main lift from the last session to the last day with one; 0 where they are the same. */
-  readonly gapSince: number;
-  /** Sets and repetitions of the session that shows the block, as they were done. */
-  readonly done: Block;
-  /** As written in the Athletes table or, where nothing is, as often as the athlete came. */
-  readonly sessionsAWeek: number;
-  /** Weeks with a session at this block and load, the latest run of them. */
-  readonly weeksHeld: number;
-  /** No other block than the rotation's first was done this season. */
-  readonly firstTurn: boolean;
-  /** Of the last session: every set moved well, one did not, or it was not recorded. */
-  readonly movedWell: boolean | null;
-  /** Every set and repetition done; null when repetitions were not recorded. */
-  readonly volumeDone: boolean | null;
-  /** Sets done at its load in that session, and those of its block on that day. */
-  readonly sets: { readonly done: number; readonly of: number };
-  /** No more sets than this are planned, though the rotation has more. */
-  readonly mostSets: number;
-  /** Least repetitions in reserve written down in that session; null when none were. */
-  readonly reserveSeen: number | null;
-  /** The same of the last session at its planned load, and that load, kg. */
-  readonly plannedReserve: number | null;
-  readonly reserveKg: number;
-  readonly markerKg: number | null;
-  /** Usual gym weekdays, most used first, and the usual start in minutes after midnight. */
-  readonly weekdays: readonly number[];
-  readonly minute: number;
-  /** Every session of the lift with its planned load, in order of day. */
-  readonly sessions: readonly SessionLoad[];
-};
+export type PresentStep = BarInUse &
+  UsualMarker & {
+    readonly exercise: string;
+    readonly block: Block;
+    /** Planned at the last session, kg: of a day that asked for less than its plan the load from before it. */
+    readonly loadKg: number;
+    /** Lifted in the first work set of the last session, kg: under the planned load on such a day. */
+    readonly liftedKg: number;
+    /**
+     * The last session's sets rose to a load, those before it left out as warm-ups, or counted as it was
+     * lifted once; or they fell from the first one's, as they always do. Null where neither was so.
+     */
+    readonly changed: { readonly toKg: number; readonly isLeftOut: boolean } | null;
+    /** Why less was lifted on that day than planned; null where it was not. */
+    readonly less: LessOn | null;
+    /** The load before it, kg, where the last week's sessions were lighter and no row says why; null otherwise. */
+    readonly droppedFromKg: number | null;
+    readonly lastDay: Day;
+    /** Last day with a main lift, this one or another. */
+    readonly trainedDay: Day;
+    /** Key of the lift before this one, where it took its place within the latest week; null otherwise. */
+    readonly liftBefore: string | null;
+    /** Other sessions of the lift, done in turn with these, in order; their sets are no part of the ladder. */
+    readonly inTurn: readonly InTurn[];
+    /** Where the athlete stands on other lifts done in turn with this one. */
+    readonly others: readonly PresentStep[];
+    /** Longest run of days without a main lift from the last session to the last day with one; 0 where they are the same. */
+    readonly gapSince: number;
+    /** Sets and repetitions of the session that shows the block, as they were done. */
+    readonly done: Block;
+    /** As written in the Athletes table or, where nothing is, as often as the athlete came. */
+    readonly sessionsAWeek: number;
+    /** Weeks with a session at this block and load, the latest run of them. */
+    readonly weeksHeld: number;
+    /** No other block than the rotation's first was done this season. */
+    readonly firstTurn: boolean;
+    /** Of the last session: every set moved well, one did not, or it was not recorded. */
+    readonly movedWell: boolean | null;
+    /** Every set and repetition done; null when repetitions were not recorded. */
+    readonly volumeDone: boolean | null;
+    /** Sets done at its load in that session, and those of its block on that day. */
+    readonly sets: { readonly done: number; readonly of: number };
+    /** No more sets than this are planned, though the rotation has more. */
+    readonly mostSets: number;
+    /** Least repetitions in reserve written down in that session; null when none were. */
+    readonly reserveSeen: number | null;
+    /** The same of the last session at its planned load, and that load, kg. */
+    readonly plannedReserve: number | null;
+    readonly reserveKg: number;
+    /** Usual gym weekdays, most used first, and the usual start in minutes after midnight. */
+    readonly weekdays: readonly number[];
+    readonly minute: number;
+    /** Every session of the lift with its planned load, in order of day. */
+    readonly sessions: readonly SessionLoad[];
+  };
 
 const weekLong = 7;
 
@@ -194,7 +195,7 @@ function stepOfLift(
     reserveSeen: last.reserve,
     plannedReserve: reserveFor(last.reps, sessions[whole]!),
     reserveKg: plans[whole]!.loadKg,
-    markerKg: usualMarkerKg(lift, sessions),
+    ...usualMarker(lift, sessions),
     ...barInUse(lift, given.barKg),
     weekdays: usualWeekdays(gymDays),
     minute: byUse(lift.slice(-40).flatMap(({ minute }) => minute ?? []))[0] ?? usualMinute,
@@ -216,18 +217,4 @@ function changedOf({ work, loadKg, lastKg, isBuiltUp }: LiftSession): PresentSte
   const top = work[setsRisen(work)]!.loadKg!;
   if (isBuiltUp || top > loadKg) return { toKg: top, isLeftOut: isBuiltUp };
   return lastKg < loadKg ? { toKg: lastKg, isLeftOut: false } : null;
-}
-
-/** The last marker lighter than its day's work sets; one as heavy was taken down to them, as after time off. */
-function usualMarkerKg(
-  lift: readonly LiftingSet[],
-  sessions: readonly LiftSession[],
-): number | null {
-  const workOf = new Map(sessions.map(({ day, work }) => [day, work]));
-  const markers = lift.filter(({ kind, loadKg }) => kind === "marker" && loadKg !== null);
-  const usual = markers.filter(({ day, loadKg }) =>
-    (workOf.get(day) ?? []).every((set) => loadKg! < set.loadKg!),
-  );
-  const told = usual.length > 0 ? usual : markers;
-  return told[told.length - 1]?.loadKg ?? null;
 }

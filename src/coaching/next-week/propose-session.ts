@@ -57,9 +57,7 @@ export function sessionProposer(
   const usualMarkerKg = gymMarker?.ok ? gymMarker.value : step.markerKg;
   /** The marker stands in the warm-up: sets taken under it, as after time off, take it down with them. */
   const markerUnder = (kg: number) =>
-    usualMarkerKg !== null && usualMarkerKg <= step.loadKg
-      ? Math.min(usualMarkerKg, kg)
-      : usualMarkerKg;
+    usualMarkerKg !== null && step.markerIsUnder ? Math.min(usualMarkerKg, kg) : usualMarkerKg;
   return ({ day, minute }, { block, loadKg: wantedKg, otherwise }) => {
     const { loadKg: kg, plates: side } = bar(wantedKg);
     const markerLoadKg = markerUnder(kg);

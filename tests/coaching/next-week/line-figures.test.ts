@@ -120,6 +120,19 @@ test("a marker comes down with sets taken under it, and only then", () => {
   expect(at(70, 60)).toBe(70);
 });
 
+test("a marker stays under the sets in the second week back, too, while they are lighter than it", () => {
+  const lifted = (iso: string, sets: number, loadKg: number, markerKg: number) =>
+    session(name, iso, { sets, reps: 5, loadKg, markerKg }, { repsInReserve: null });
+  // Off from 7 April to 5 May: 70 % of 60 kg is 42.5 on plates, and the load is held for poor movement.
+  const back = lifted("2026-05-05", 3, 42.5, 42.5).map((set) => ({
+    ...set,
+    movedWell: set.kind === "work" ? false : null,
+  }));
+  const sets = [...lifted("2026-04-07", 5, 60, 45), ...back];
+  const [one] = line({}, { sets }).sessions;
+  expect([one!.loadKg, one!.markerKg]).toEqual([42.5, 42.5]);
+});
+
 test("a marker taken down to its sets is not the usual one; with no other it is", () => {
   const of = (...loads: readonly (readonly [iso: string, markerKg: number])[]) =>
     line(

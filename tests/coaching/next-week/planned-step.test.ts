@@ -50,6 +50,7 @@ const step = ({
   plannedReserve: over.reserveSeen ?? null,
   reserveKg: over.loadKg ?? 80,
   markerKg: 60,
+  markerIsUnder: true,
   barKg: 20,
   barBeforeKg: null,
   weekdays: [1, 3],
