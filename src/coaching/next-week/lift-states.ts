@@ -2,7 +2,7 @@ import { speedOnLine } from "../bar-speed/expected-speed";
 import { latestRows, lineRows, squadLines } from "../bar-speed/squad-lines";
 import { squadSetToSet } from "../bar-speed/squad-set-to-set";
 import { strengthEstimate } from "../bar-speed/strength-estimate";
-import { mondayOf } from "../calendar/day";
+import { type Day, mondayOf } from "../calendar/day";
 import { settingInUse } from "../hold/setting-in-use";
 import type { SquadHold } from "../hold/squad-hold";
 import { athleteNamed } from "../record/athlete-named";
@@ -10,6 +10,7 @@ import { exerciseKey } from "../record/exercise-key";
 import type { LiftingSet } from "../record/lifting-set";
 import type { SquadRows } from "../record/squad-rows";
 import { remembered } from "../series/remembered";
+import { upToDay } from "../series/span-of-days";
 import { type SquadIndex, squadIndex } from "../series/squad-index";
 import type { LiftState } from "./athlete-state";
 import { usualLeads } from "./usual-lead";
@@ -54,6 +55,10 @@ export function liftStates(
       const line = ofBaseline ?? (recent.ok ? recent.value : null);
       const lifted = setting === undefined ? latestRows(all) : lineRows(all, setting);
       const leadOn = usualLeads(lifted);
+      /** Another tool or gym than the baseline's was in use when that week's cards were made. */
+      const wasAway = remembered(
+        (monday: Day) => settingInUse(upToDay(all, monday - 1), baselineDay) === undefined,
+      );
       const session = sets(lift)(athlete);
       const strength = recent.ok ? strengthEstimate(recent.value, rows.rules.minimumSpeed) : null;
       // A session without a device is the last one, too: speeds of an earlier one do not speak of it.
@@ -68,7 +73,7 @@ export function liftStates(
         usualLead: (kind, loadKg, on) => {
           // Judged as its card was, by the weeks before: a line with the slow day in it hides it.
           const then =
-            on !== undefined && (ofBaseline === null || on <= baselineDay)
+            on !== undefined && (ofBaseline === null || on <= baselineDay || wasAway(mondayOf(on)))
               ? lines(`${lift}\n${mondayOf(on) - 1}`)(athlete)
               : null;
           const known = then?.ok === true ? then.value : line;

@@ -70,3 +70,17 @@ test("so are those of a new tool, whose line is of the latest sessions alone", (
   expect(loads).toEqual([85, 85]);
   expect(why[0]).toBe("80 kg last session, a slow day: planned on from 85 kg.");
 });
+
+test("and those back with the tool of before, whose cards were made from the other tool's speeds", () => {
+  const home = ["04-07", "04-09", "04-14", "04-16", "04-21", "04-23", "04-28", "04-30"];
+  const away = ["05-05", "05-07", "05-12", "05-14"];
+  const before = [
+    ...home.flatMap((one) => evening(`2026-${one}`, 0.92, 85)),
+    ...away.flatMap((one) => evening(`2026-${one}`, 0.98, 85, "B")),
+  ];
+  // As fast as ever by tool A; 0.06 m/s under what tool B has shown, by which the card took 5 kg off.
+  const back = ["05-19", "05-21"].flatMap((one) => evening(`2026-${one}`, 0.92, 80));
+  const { loads, why } = next([...before, ...back], "trained", "2026-05-24");
+  expect(loads).toEqual([85, 85]);
+  expect(why[0]).toBe("80 kg last session, a slow day: planned on from 85 kg.");
+});
