@@ -63,7 +63,8 @@ export function keepingReserve(
   return kg;
 }
 
-const fewLeft = ({ reserveSeen }: PresentStep) =>
+/** Whether the last session was seen to leave fewer than two. */
+export const fewLeft = ({ reserveSeen }: PresentStep) =>
   reserveSeen !== null && reserveSeen < leastReserve;
 
 /** Of a day that asked for less than its plan the reserve says nothing of the plan: that of the session before it does. */
