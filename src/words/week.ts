@@ -110,7 +110,7 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "day-before-race": (facts) => raceRuleWords(facts, "before"),
   "day-after-race": (facts) => raceRuleWords(facts, "after"),
   "no-jumps": ({ site }) =>
-    `${site === "" ? "Modified" : sentence(String(site))}: no jumps until asked about.`,
+    `${site === "" ? "Availability" : sentence(String(site))}: no jumps until asked about.`,
   sore: ({ value, day }) => `Soreness ${value} on ${dayWords(Number(day))}: ask first.`,
   unwell: ({ day, place }) =>
     `Pain or illness was noted on ${dayWords(Number(day))} (${place}): ask before anything is lifted, and write in the Availability tab what is allowed.`,

@@ -356,7 +356,7 @@ test("reasons of a line name who, what and which race", () => {
     "Mon 6 Apr refused: 40 h before R2 Town, an A race (rule: 72 h).",
   );
   expect(say("day-before-race", { ...race, matters: "B" })).toMatch(/a B race/);
-  expect(say("no-jumps", { site: "" })).toBe("Modified: no jumps until asked about.");
+  expect(say("no-jumps", { site: "" })).toBe("Availability: no jumps until asked about.");
   expect(say("no-jumps", { site: "calf" })).toBe("Calf: no jumps until asked about.");
   expect(say("ahead")).toBe("If all before it goes as planned.");
   expect(say("contact-long")).toBe("Drop jump lower: contact was slow, past 0.25 s.");

@@ -32,7 +32,7 @@ const licensed = /(?<!\p{L})(dr|doc|doctor|physio\p{L}*|physicians?|arzt|ärzt\p
 /** Pain that takes jumps out at any grade until asked about (common practice, no source). */
 const noJumping = /(?<!\p{L})(achilles\p{L}*|calf|calves|waden?)(?!\p{L})/iu;
 const jumpsForbidden =
-  /\bno (jump(s|ing)?|hop(s|ping)|plyo(s|metrics)?)\b|(?<!\p{L})(keine sprünge|nicht springen)(?!\p{L})/iu;
+  /\b(no|without|avoid)( any| box| drop)? (jump(s|ing)?|hop(s|ping)|plyo(s|metrics)?|impact)\b(?! (limit|restrict))|(?<!\p{L})(keine sprünge|nicht springen)(?!\p{L})/iu;
 
 /**
  * Who may lift on a day: the Availability table decides first, then age. An athlete under 18 needs a
@@ -47,7 +47,10 @@ export function whoMay(
   day: Day,
 ): WhoMay {
   const mayDo = mayDoOn(spells, name, day);
-  const painful = painfulOn(spells, name, day);
+  const open = openOn(spells, name, day);
+  const painful = open.filter(({ mayDo: may, pain }) => may === "modified" || (pain ?? 0) > 0);
+  // What is forbidden stays so for as long as its spell, whatever else is allowed, and whoever has cleared it.
+  const forbidden = open.filter((spell) => jumpsForbidden.test(wordsOf(spell)));
   const said = painful.map(wordsOf).join("; ");
   const not: NotProposed | null =
     mayDo === "out"
@@ -68,9 +71,12 @@ export function whoMay(
     not,
     limits,
     noJumps:
+      forbidden.length > 0 ||
       limits.some((part) => part !== "arm") ||
-      [noJumping, jumpsForbidden, stops].some((words) => words.test(said)),
-    site: [...new Set(painful.map(({ site }) => site).filter((site) => site !== ""))].join(", "),
+      [noJumping, stops].some((words) => words.test(said)),
+    site: [...new Set([...painful, ...forbidden].map(({ site }) => site))]
+      .filter((site) => site !== "")
+      .join(", "),
   };
 }
 
@@ -81,10 +87,10 @@ const isDecided = ({ mayDo, by, pain }: AvailabilitySpell) =>
   mayDo === "modified" && licensed.test(by) && !((pain ?? 0) > 0);
 
 /**
- * Spells of the day that limit or hurt, back to the last that began with `full` or `cleared`: a later
- * spell about something else does not heal an earlier site that is still open.
+ * Spells of the day, back to the last that began with `full` or `cleared`: a later spell about
+ * something else does not heal an earlier site that is still open.
  */
-function painfulOn(
+function openOn(
   spells: readonly AvailabilitySpell[],
   name: string,
   day: Day,
@@ -96,9 +102,7 @@ function painfulOn(
   const freed = Math.max(
     ...open.map(({ mayDo, from }) => (mayDo === "full" || mayDo === "cleared" ? from : -Infinity)),
   );
-  return open.filter(
-    ({ mayDo, pain, from }) => from >= freed && (mayDo === "modified" || (pain ?? 0) > 0),
-  );
+  return open.filter(({ from }) => from >= freed);
 }
 
 /**

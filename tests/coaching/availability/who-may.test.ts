@@ -218,3 +218,22 @@ test("a night shift and a knee without pain stop nothing; jumps forbidden in wor
   expect(may(spell({ ...calm, note: "keine Sprünge" })).noJumps).toBe(true);
   expect(may(spell({ ...calm, note: "alles gut" })).noJumps).toBe(false);
 });
+
+test("jumps that a note forbids stay out while its spell lasts, though somebody has cleared it", () => {
+  const note = "lifting in grades, no jumps until 30/3";
+  const cleared = (over: Partial<AvailabilitySpell> = {}) =>
+    spell({ mayDo: "cleared", by: "a physio", site: "shin", pain: 0, until: 110, note, ...over });
+  expect(may(cleared())).toMatchObject({ not: null, noJumps: true, site: "shin" });
+  expect(may(cleared({ mayDo: "full" })).noJumps).toBe(true);
+  expect(may(cleared({ note: "lifting in grades" })).noJumps).toBe(false);
+  // The next spell that frees has the last word.
+  expect(may(cleared(), spell({ from: 105, mayDo: "full" })).noJumps).toBe(false);
+  expect(may(cleared({ until: 109 })).noJumps).toBe(false);
+  const said = (words: string) => may(cleared({ note: words })).noJumps;
+  expect(["without impact", "avoid box jumps", "no drop jumps yet"].map(said)).toEqual(
+    Array(3).fill(true),
+  );
+  expect(["no jump restriction", "no jumping limits", "jumps allowed"].map(said)).toEqual(
+    Array(3).fill(false),
+  );
+});
