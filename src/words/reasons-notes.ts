@@ -50,6 +50,9 @@ function whatOfShared({ how, word }: Facts): string {
   return `, which ${tool}: ${isRise ? "the rise is likely theirs" : "look at what they had in common, such as runs, races, travel or illness"}`;
 }
 
+const newTool = ({ day }: Facts) =>
+  `a note of ${dayWords(Number(day))} tells of another tool, mat, shoes or floor`;
+
 const sentences: Readonly<Record<string, (facts: Facts) => string>> = {
   "setting-changed": (facts) =>
     `${settingChange(facts)}.${facts.ownBaseline ? " New baseline dates in the Athletes table would follow them." : ""}`,
@@ -74,6 +77,8 @@ const sentences: Readonly<Record<string, (facts: Facts) => string>> = {
   "long-season": ({ weeks }) =>
     `The baseline lies ${Number(weeks)} weeks back; set new baseline dates in the Athletes table.`,
   "one-date": (facts) => `${sharedDate(facts)}${whatOfShared(facts)}.`,
+  "new-tool-noted": (facts) =>
+    `${newTool(facts)}: look at that first. If it reads otherwise, new baseline dates in the Athletes table would follow it.`,
   "serial-correlation": ({ correlation }) =>
     `Sessions here resemble the ones before them (correlation ${trimmed(Number(correlation), 2)}), so more of them are asked for before a change is named.`,
   "sets-far-off": ({ sets, exercise, day, loadKg, speed }) =>
@@ -89,6 +94,7 @@ const statements: Readonly<Record<string, (facts: Facts) => string>> = {
   "setting-changed": settingChange,
   "setting-changed-in-baseline": settingChange,
   "one-date": sharedDate,
+  "new-tool-noted": newTool,
 };
 
 /** A note in plain words. */

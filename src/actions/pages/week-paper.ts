@@ -107,7 +107,12 @@ const whatOf = (
     : `${sets}×${reps}${exercise === lift ? "" : ` ${exercise}`} at ${withUnit(loadKg)}`;
 
 /** Notes of measurement that may go to paper; none is about a body or a diary. */
-const paperNotes = new Set(["setting-changed", "setting-changed-in-baseline", "one-date"]);
+const paperNotes = new Set([
+  "setting-changed",
+  "setting-changed-in-baseline",
+  "new-tool-noted",
+  "one-date",
+]);
 
 /** What follows the word: since when, which value, how far, its wobble, or what loss would show. */
 function afterWord(season: SeasonHold): string {

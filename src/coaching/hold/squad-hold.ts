@@ -6,6 +6,7 @@ import type { SquadRules } from "../record/squad-rules";
 import { seasonStart as usualSeasonStart } from "../series/season-start";
 import type { SquadIndex } from "../series/squad-index";
 import { judgedSeason } from "./judged-season";
+import { newToolNoted } from "./new-tool-noted";
 import type { HoldNote, SeasonHold } from "./season-hold";
 import { seasonLimit } from "./season-limit";
 import { mayShare, sharedDates } from "./shared-dates";
@@ -57,7 +58,11 @@ export function squadHold({
   const shared = sharedDates(judged);
   const all = judged.map((hold) => ({
     ...hold,
-    notes: [...hold.notes, ...shared.filter(({ facts }) => mayShare(hold, facts))],
+    notes: [
+      ...hold.notes,
+      ...newToolNoted(hold, index.of(hold.athlete)),
+      ...shared.filter(({ facts }) => mayShare(hold, facts)),
+    ],
   }));
   const byKey = new Map(all.map((hold) => [nameKey(hold.athlete), hold]));
   const serial = Math.round(100 * yardsticks.serial) / 100;
