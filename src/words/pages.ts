@@ -99,6 +99,7 @@ export const pageWords = {
     "End a set at two repetitions running under the speed floor, or when the movement goes.",
   halfSets: "Fewer sets this week, load kept.",
   setsBeforeRace: "Fewer sets before the race, load kept.",
+  speedsOfLast: "The speeds are of last time’s tool and gym: with another judge by eye.",
   poorMovement: "Movement was poor last time: watch it first.",
   byFeel: `Loads ${byFeel}.`,
   instead: (usual: string) => `in place of ${usual}`,

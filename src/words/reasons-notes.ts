@@ -13,7 +13,8 @@ const settingWords: Readonly<Record<string, string>> = {
   figure: "figure for the set",
 };
 
-function settingChange({ sessions, sinceDay, what, before, after }: Facts): string {
+/** "another tool (phone cam; baseline: Pod A)" */
+export function otherSettingWords({ what, before, after }: Facts): string {
   const thing = settingWords[String(what)] ?? "setting";
   const named = (value: string | number | undefined) =>
     value === "" || value === undefined
@@ -21,9 +22,14 @@ function settingChange({ sessions, sinceDay, what, before, after }: Facts): stri
       : what === "barKg"
         ? `${trimmed(Number(value), 1)} kg`
         : String(value);
+  return `another ${thing} (${named(after)}; baseline: ${named(before)})`;
+}
+
+function settingChange(facts: Facts): string {
+  const { sessions, sinceDay } = facts;
   const many = countWords(Number(sessions), "session");
   const are = Number(sessions) === 1 ? "is" : "are";
-  return `${many} from ${dayWords(Number(sinceDay))} with another ${thing} (${named(after)}; baseline: ${named(before)}) ${are} not compared`;
+  return `${many} from ${dayWords(Number(sinceDay))} with ${otherSettingWords(facts)} ${are} not compared`;
 }
 
 const measure = ({ kind, of }: Facts) =>

@@ -9,6 +9,7 @@ import { bandParts, byFeel, onlyIf, sentence } from "./pages";
 import { plainNumbers } from "./printed-numbers";
 import { raceName } from "./race-name";
 import { countWords, repetitionsWords, trimmed } from "./reasons-figures";
+import { otherSettingWords } from "./reasons-notes";
 import { raceRuleWords } from "./week-days";
 
 const kg = (value: unknown) => trimmed(Number(value), 2);
@@ -62,6 +63,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "eased-as-lift": "As much lighter as the lift.",
   "new-bar": ({ bar, before }) =>
     `Plates are for the ${kg(bar)} kg bar of the last two sessions; before, it was ${kg(before)} kg.`,
+  "other-speeds": (facts) =>
+    `The speeds that decide the day are with ${otherSettingWords(facts)}: with any other judge by eye.`,
   "many-sessions": ({ written, most }) =>
     `${written} sessions a week are written: ${most} are planned, the most in a racing season.`,
   "new-lift": ({ exercise, before, day }) =>

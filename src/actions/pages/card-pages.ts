@@ -66,6 +66,11 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
         codes.includes("race-near") && session.sets < session.block.sets
           ? pageWords.setsBeforeRace
           : "",
+        codes.includes("other-speeds") &&
+        session.bands.length > 0 &&
+        session.exercise === line.exercise
+          ? pageWords.speedsOfLast
+          : "",
         codes.includes("moved-poorly") ? pageWords.poorMovement : "",
         session.otherwise === null
           ? ""

@@ -7,6 +7,21 @@ import type { SeasonDays } from "./season-measure";
 /** So many sessions in another setting would make a baseline of their own. */
 const ownBaseline = usualRules.baselineSessions;
 
+/** How one setting differs from another, first by its tool. */
+export type OtherSetting = {
+  readonly what: keyof Setting;
+  readonly before: string | number;
+  readonly after: string | number;
+};
+
+/** Null where they are the same. */
+export function otherSetting(setting: Setting, usual: Setting): OtherSetting | null {
+  const what = (["tool", "gym", "speedIs", "barKg", "figure"] as const).find(
+    (field) => setting[field] !== usual[field],
+  );
+  return what ? { what, before: usual[what] ?? "", after: setting[what] ?? "" } : null;
+}
+
 /** One note for each way another setting differs: how many sessions, since when, from what. */
 export function settingNotes(
   season: readonly SpeedSet[],
@@ -15,11 +30,9 @@ export function settingNotes(
 ): readonly HoldNote[] {
   const changes = new Map<string, { what: keyof Setting; after: string | number; days: Day[] }>();
   for (const { setting, day } of firstOfDays(season)) {
-    const what = (["tool", "gym", "speedIs", "barKg", "figure"] as const).find(
-      (field) => setting[field] !== usual[field],
-    );
-    if (!what) continue;
-    const after = setting[what] ?? "";
+    const other = otherSetting(setting, usual);
+    if (!other) continue;
+    const { what, after } = other;
     const known = changes.get(`${what} ${after}`);
     if (known) known.days.push(day);
     else changes.set(`${what} ${after}`, { what, after, days: [day] });

@@ -2,6 +2,7 @@ import type { Absence } from "../availability/absences";
 import type { Day } from "../calendar/day";
 import type { UnwellDay } from "../diary/unwell-day";
 import type { HoldWord } from "../hold/season-hold";
+import type { OtherSetting } from "../hold/setting-notes";
 import type { ReadinessWord } from "../readiness/readiness";
 import type { UsualLead } from "./usual-lead";
 
@@ -16,6 +17,8 @@ export type LiftState = {
    * within the baseline as it was known then, from the weeks before it.
    */
   readonly usualLead: (kind: "marker" | "work", loadKg: number, on?: Day) => UsualLead | null;
+  /** How what the usual speeds were taken with differs from the baseline's; null where it does not, or nothing is known. */
+  readonly otherSetting: OtherSetting | null;
   /** Cautious end of the strength estimate, kg; null when it is refused. Guards only. */
   readonly strengthLowKg: number | null;
   /** What guards in its place in weeks counted on: what the sets' reserves said before them, kg; null where they said nothing. */

@@ -4,6 +4,7 @@ import { squadSetToSet } from "../bar-speed/squad-set-to-set";
 import { strengthEstimate } from "../bar-speed/strength-estimate";
 import { type Day, mondayOf } from "../calendar/day";
 import { settingInUse } from "../hold/setting-in-use";
+import { otherSetting } from "../hold/setting-notes";
 import type { SquadHold } from "../hold/squad-hold";
 import { athleteNamed } from "../record/athlete-named";
 import { exerciseKey } from "../record/exercise-key";
@@ -55,6 +56,9 @@ export function liftStates(
       const line = ofBaseline ?? (recent.ok ? recent.value : null);
       const lifted = setting === undefined ? latestRows(all) : lineRows(all, setting);
       const leadOn = usualLeads(lifted);
+      const [before, latest] = [upToDay(all, baselineDay), all].map(
+        (sets) => sets[sets.length - 1]?.setting,
+      );
       /** Another tool or gym than the baseline's was in use when that week's cards were made. */
       const wasAway = remembered(
         (monday: Day) => settingInUse(upToDay(all, monday - 1), baselineDay) === undefined,
@@ -79,6 +83,8 @@ export function liftStates(
           const known = then?.ok === true ? then.value : line;
           return known ? leadOn(known, kind, loadKg) : null;
         },
+        otherSetting:
+          setting === undefined && before && latest ? otherSetting(latest, before) : null,
         strengthLowKg: strength?.ok === true ? strength.value.low : null,
       };
     });

@@ -3,7 +3,7 @@ import type { Restart } from "../blocks/restart";
 import type { Day } from "../calendar/day";
 import type { Race } from "../record/race";
 import { mostSessions } from "../season/usual-sessions-a-week";
-import type { AthleteState } from "./athlete-state";
+import type { AthleteState, StateOnLift } from "./athlete-state";
 import type { BarInUse } from "./bar-in-use";
 import type { DropHeight } from "./drop-height";
 import type { LiftPlan } from "./lift-plan";
@@ -65,6 +65,16 @@ export function newBarReasons({ barKg, barBeforeKg }: BarInUse): LineReason[] {
   return barBeforeKg === null
     ? []
     : [{ code: "new-bar", facts: { bar: barKg, before: barBeforeKg } }];
+}
+
+/** Speeds that decide the day were taken with another tool than the baseline's: with any other they decide nothing. */
+export function otherSpeedsReasons(
+  { otherSetting }: Pick<StateOnLift, "otherSetting">,
+  sessions: readonly ProposedSession[],
+): LineReason[] {
+  return otherSetting !== null && sessions.some(({ bands }) => bands.length > 0)
+    ? [{ code: "other-speeds", facts: otherSetting }]
+    : [];
 }
 
 /** Another exercise than before is gone on from. */

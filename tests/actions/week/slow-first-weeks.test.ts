@@ -1,3 +1,4 @@
+import { printPages } from "../../../src/actions/pages/print-pages";
 import { weekView } from "../../../src/actions/week-view";
 import { dayFromIso } from "../../../src/coaching/calendar/day";
 import { memoryWorkbook } from "../memory-workbook";
@@ -31,14 +32,16 @@ const evening = (iso: string, marker: number, loadKg: number, tool = "A") => {
     }),
   ];
 };
-const next = (rows: readonly unknown[][], experience: string, today = "2026-04-19") => {
-  const book = memoryWorkbook({
+const bookOf = (rows: readonly unknown[][], experience: string) =>
+  memoryWorkbook({
     Athletes: [
       ["Athlete", "Experience", "Birth year", "Sessions a week"],
       [name, experience, 1998, 2],
     ],
     Sets: [[...head, ...more], ...rows],
   });
+const next = (rows: readonly unknown[][], experience: string, today = "2026-04-19") => {
+  const book = bookOf(rows, experience);
   const [line] = weekView(book, dayFromIso(today)!, null, []).lines;
   return { loads: line!.sessions.map(({ loadKg }) => loadKg), why: line!.why };
 };
@@ -69,6 +72,25 @@ test("so are those of a new tool, whose line is of the latest sessions alone", (
   const { loads, why } = next([...before, ...tool, ...slow], "trained", "2026-05-17");
   expect(loads).toEqual([85, 85]);
   expect(why[0]).toBe("80 kg last session, a slow day: planned on from 85 kg.");
+});
+
+test("while another tool is in use week and card say whose speeds decide the day, and no longer once it is not", () => {
+  const days = (tool: string, ...all: string[]) =>
+    all.flatMap((one) => evening(`2026-${one}`, 0.92, 85, tool));
+  const home = days("A", "04-07", "04-09", "04-14", "04-16", "04-21", "04-23", "04-28", "04-30");
+  const away = [...home, ...days("B", "05-05", "05-07")];
+  const said =
+    "The speeds that decide the day are with another tool (B; baseline: A): with any other judge by eye.";
+  expect(next(away, "trained", "2026-05-10").why).toContain(said);
+  // What a coach wrote under “tool” stays off paper.
+  const onCard = "The speeds are of last time’s tool and gym: with another judge by eye.";
+  const pages = printPages(bookOf(away, "trained"), dayFromIso("2026-05-10")!, "cards", null, []);
+  expect(
+    pages.kind === "cards" && pages.cards.map(({ lift }) => lift.say.includes(onCard)),
+  ).toEqual([true, true]);
+  expect(next(home, "trained", "2026-05-03").why).not.toContain(said);
+  const back = [...away, ...days("A", "05-12", "05-14")];
+  expect(next(back, "trained", "2026-05-17").why).not.toContain(said);
 });
 
 test("and those back with the tool of before, whose cards were made from the other tool's speeds", () => {
