@@ -94,6 +94,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
     `${site === "" ? "Modified" : sentence(String(site))}: ${exercise} instead of ${String(insteadOf).split(",")[0]}; ask before anything there is loaded.`,
   "built-up": ({ to }) =>
     `The lighter sets before ${kg(to)} kg last session are taken as warm-ups: say so under “kind”.`,
+  "heavier-of-day": ({ day }) =>
+    `Of the sessions on ${dayWords(Number(day))} the heaviest is gone on from.`,
   "sets-rose": ({ from, to }) =>
     `The sets rose from ${kg(from)} to ${kg(to)} kg last session, and the first counts: name the warm-ups under “kind”.`,
   "sets-fell": ({ from, to }) =>

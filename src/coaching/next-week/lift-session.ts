@@ -2,14 +2,17 @@ import { type Block, rotation } from "../blocks/block";
 import type { Day } from "../calendar/day";
 import type { LiftingSet } from "../record/lifting-set";
 import { grouped } from "../series/grouped";
+import { heaviestOfDay } from "./heaviest-of-day";
 
-/** One day's sets of a lift, and what they say of the session. */
+/** One day's session of a lift, and what they say of the session. */
 export type LiftSession = {
   readonly day: Day;
   /** Longest run of days without a main lift, this one or another, since the lift was done before; 0 on the very first day. */
   readonly gap: number;
-  /** All sets of the lift, in order. */
+  /** All sets of the lift, in order; of two sessions on the day those of the heavier. */
   readonly all: readonly LiftingSet[];
+  /** There were two, and this is the heavier. */
+  readonly isHeaviest: boolean;
   /** The work sets with a load among them, one at least, without those of a build-up. */
   readonly work: readonly LiftingSet[];
   /** Sets that rose to a load lifted more than once were its warm-ups and are left out. */
@@ -42,7 +45,8 @@ export function liftSessions(
   gymDays: readonly Day[],
 ): readonly LiftSession[] {
   let lastDay: Day | null = null;
-  return [...grouped(lift, ({ day }) => day)].flatMap(([day, all]) => {
+  return [...grouped(lift, ({ day }) => day)].flatMap(([day, ofDay]) => {
+    const all = heaviestOfDay(ofDay);
     const loaded = all.filter(({ kind, loadKg }) => kind === "work" && loadKg !== null);
     const work = withoutBuildUp(loaded);
     const [first] = work;
@@ -55,6 +59,7 @@ export function liftSessions(
       day,
       gap,
       all,
+      isHeaviest: all.length < ofDay.length,
       work,
       isBuiltUp: work.length < loaded.length,
       loadKg: first.loadKg!,

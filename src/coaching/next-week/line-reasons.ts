@@ -24,15 +24,18 @@ export function swapReasons(sessions: readonly ProposedSession[], { site }: WhoM
   return [...told.values()];
 }
 
-/** Sets of the last session that were not all at its load: warm-ups left out, or what counts of them. */
+/** What counts of the last day: the heaviest of several sessions; of sets not all at its load, warm-ups left out. */
 export function changingReasons({
+  isHeaviest,
+  lastDay: day,
   changed,
   loadKg,
-}: Pick<PresentStep, "changed" | "loadKg">): LineReason[] {
-  if (changed === null) return [];
+}: Pick<PresentStep, "isHeaviest" | "lastDay" | "changed" | "loadKg">): LineReason[] {
+  const one = isHeaviest ? [{ code: "heavier-of-day", facts: { day } }] : [];
+  if (changed === null) return one;
   const { toKg: to, isLeftOut } = changed;
   const code = isLeftOut ? "built-up" : to > loadKg ? "sets-rose" : "sets-fell";
-  return [{ code, facts: { from: loadKg, to } }];
+  return [...one, { code, facts: { from: loadKg, to } }];
 }
 
 /** Why the drop jumps come from lower than last time, where there are any. */

@@ -48,6 +48,8 @@ export type PresentStep = BarInUse &
     /** The load before it, kg, where the last week's sessions were lighter and no row says why; null otherwise. */
     readonly droppedFromKg: number | null;
     readonly lastDay: Day;
+    /** That day had another session of the lift, a lighter one, which is left out. */
+    readonly isHeaviest: boolean;
     /** Last day with a main lift, this one or another. */
     readonly trainedDay: Day;
     /** Key of the lift before this one, where it took its place within the latest week; null otherwise. */
@@ -177,6 +179,7 @@ function stepOfLift(
         ({ droppedFromKg: from }, at) => (from ?? 0) > loadKg && days[at]! > last.day - weekLong,
       )?.droppedFromKg ?? null,
     lastDay: last.day,
+    isHeaviest: last.isHeaviest,
     trainedDay,
     gapSince: last.day < trainedDay ? longestGap(last.day, trainedDay, gymDays) : 0,
     done: { sets: like.sets, reps: Math.max(...like.work.map(repsDone)) },

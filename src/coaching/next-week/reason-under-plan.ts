@@ -3,7 +3,7 @@ import { harderThanPlan } from "./harder-than-plan";
 import type { LiftSession } from "./lift-session";
 
 /** What a session's load is judged by. */
-export type LiftedDay = Omit<LiftSession, "all" | "work" | "isBuiltUp">;
+export type LiftedDay = Omit<LiftSession, "all" | "work" | "isBuiltUp" | "isHeaviest">;
 
 /**
  * Why a day asked for less than its plan: a slow day, eased for or after a race, a lighter week, as noted

@@ -33,6 +33,7 @@ const step = ({
   less: null,
   droppedFromKg: null,
   lastDay: day("2026-05-07"),
+  isHeaviest: false,
   trainedDay: day("2026-05-07"),
   liftBefore: null,
   inTurn: [],
