@@ -19,6 +19,9 @@ export const weekNoteWords = {
     `${countWords(athletes, "athlete")} in race week: ${raceSetsWords(kept)}.`,
   noMovement:
     "No set says how it moved: no load goes up until it is written. Put y or n under “movement ok” in Sets.",
+  /** "“Mvt” in Gym may say how sets moved: answer under Set up. Until then no load goes up." */
+  movementAsked: (heading: string, tab: string) =>
+    `“${heading}” in ${tab} may say how sets moved: answer under Set up. Until then no load goes up.`,
   noPlates:
     "No Plates table: loads are built from pairs of 25, 20, 15, 10, 5, 2.5 and 1.25 kg. Write down what the gym owns.",
   noRacks: "The rule says no racks: the main lift gives way to its alternative.",

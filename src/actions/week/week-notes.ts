@@ -5,11 +5,20 @@ import { dayFrom } from "../../words/days";
 import { raceName } from "../../words/race-name";
 import { waitingWords } from "../../words/waiting-rows";
 import { weekNoteWords } from "../../words/week-notes";
+import type { ReadWorkbook } from "../read-workbook";
 import { tabsToConfirm } from "../tabs-to-confirm";
 import type { ProposedWeek } from "./proposed-week";
 
 /** An issue that an answer under Set up settles. */
 const waits = (code: string): boolean => asksOfColumn(code) || asksOfTab(code);
+
+/** Where no set says how it moved: the column that may, which waits for an answer, or what to write. */
+function movementWords({ questions }: ReadWorkbook): string {
+  const asked = questions.find(({ question }) => question.guess === "movedWell");
+  return asked
+    ? weekNoteWords.movementAsked(asked.question.heading, asked.tab.name)
+    : weekNoteWords.noMovement;
+}
 
 /** What the whole week is: its races, and how many are in race week. */
 export function weekNotes({ state, today, monday, lines }: ProposedWeek): string[] {
@@ -30,7 +39,7 @@ export function weekNotes({ state, today, monday, lines }: ProposedWeek): string
     notes.unshift(waitingWords.unsettled(unsettled.length, [...tabs]));
   }
   if (state.asOf !== today) notes.unshift(weekNoteWords.old(dayFrom(today, state.asOf)));
-  if (rows.sets.length > 0 && !keepsMovement(rows.sets)) notes.push(weekNoteWords.noMovement);
+  if (rows.sets.length > 0 && !keepsMovement(rows.sets)) notes.push(movementWords(state.read));
   if (rows.plates.length === 0) notes.push(weekNoteWords.noPlates);
   if (rows.rules.racks < 0.5) notes.push(weekNoteWords.noRacks);
   return racing === 0 ? notes : [...notes, weekNoteWords.racing(racing, rows.rules.raceWeekSets)];

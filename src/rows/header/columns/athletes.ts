@@ -4,7 +4,7 @@ import { athleteHeadings, headings, noteHeadings } from "./headings";
 export const athletesColumns = {
   athlete: headings(`${athleteHeadings}|athlet|athletin|sportler|athletes`),
   group: headings(
-    "group|squad|school|team|schule|gruppe|training group|groupe|grupo|gruppo|groep|grupp",
+    "group|grp|squad|school|team|schule|gruppe|training group|groupe|grupo|gruppo|groep|grupp",
   ),
   event: headings(
     "event|events|ev|distance|disziplin|hauptdisziplin|strecke|main event|epreuve|prueba|specialita|gren",
@@ -24,7 +24,7 @@ export const athletesColumns = {
   baselineFrom: headings("baseline from|baseline start|basis von"),
   baselineTo: headings("baseline to|baseline end|baseline until|basis bis"),
   sessions: headings(
-    "sessions a week|sessions per week|gym sessions a week|sessions/week|gym/wk|sessions|einheiten pro woche|einheiten/woche|einh/woche|x/woche|gym sessions|sessions week|gym per week|gym a week|gym/week|gym days|lifts per week|lifts/wk|sessions/wk",
+    "sessions a week|sessions per week|gym sessions a week|sessions/week|gym/wk|sessions|einheiten pro woche|einheiten/woche|einh/woche|x/woche|gym sessions|sessions week|gym per week|gym a week|gym/week|gym days|lifts per week|lifts/wk|sessions/wk|sess/wk",
   ),
   step: headings("step up|step up in load|load step|step in load|own step|laststeigerung"),
   notes: headings(`notes|${noteHeadings}`),

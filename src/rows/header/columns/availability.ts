@@ -13,7 +13,7 @@ export const availabilityColumns = {
     "may do|status|allowed|can do|availability|darf|state|zustand|statut|estado|stato",
   ),
   by: headings(
-    "by whom|by|signed by|signed off by|said by|cleared by|decided by|von wem|freigabe durch|who says",
+    "by whom|by|signed|signed by|signed off by|said by|cleared by|decided by|von wem|freigabe durch|who says",
   ),
   site: headings(
     "site|where|body part|place|stelle|wo|wo?|korperteil|ort|injury|injury site|verletzung",

@@ -29,7 +29,7 @@ export const setsColumns = {
   bar: headings("bar mass|bar|bar weight|barbell|hantelstange|stange"),
   gym: headings("gym|place|where|room|ort|halle|location"),
   movedWell: headings(
-    "movement ok|movement ok?|ok|moved well|form ok|form|technique|technique ok|technik|technik ok|movement|quality|clean|moved ok|moved ok?|good form|good form?|ausfuhrung|saubere ausfuhrung|technik sauber",
+    "movement ok|movement ok?|ok|moved well|form ok|form|technique|technique ok|tech ok|tech|technik|technik ok|movement|quality|clean|moved ok|moved ok?|good form|good form?|ausfuhrung|saubere ausfuhrung|technik sauber",
   ),
   reserve: headings("reps in reserve|rir|reserve|in reserve|reps left|wdh in reserve"),
   effort: headings("effort of the set|rpe|set rpe|rpe of set|perceived effort|perceived exertion"),
