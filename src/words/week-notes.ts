@@ -12,9 +12,9 @@ export const weekNoteWords = {
   /** "R4 county track weekend, A race, Sat 4 Jul 11:00."; a race without a letter is treated as C. */
   race: (race: string, matters: string | null, day: Day, startMinute: number | null) =>
     `${race}, ${matters === null ? "no A, B or C written: taken as C" : `${matters} race`}, ${weekdayWords(day)}${startMinute === null ? "" : ` ${clock(startMinute)}`}.`,
-  /** "The last rows are of the week to 13 Jul 2025: what is proposed goes on from there." */
+  /** "The last rows are of the week to 13 Jul 2025: …": rows of a season before. */
   old: (day: string) =>
-    `The last rows are of the week to ${day}: what is proposed goes on from there.`,
+    `The last rows are of the week to ${day}: what is proposed goes on from there. For sets after the time off choose the week to come.`,
   racing: (athletes: number, kept: number) =>
     `${countWords(athletes, "athlete")} in race week: ${raceSetsWords(kept)}.`,
   noMovement:
