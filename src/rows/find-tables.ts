@@ -93,17 +93,10 @@ function byItsHeadings(tab: OneTab, fits: Fits): readonly FoundTable[] | null {
   if (best === undefined || best.fit < 0.5) return null;
   // "Name: …" above the rows of one athlete is no table of athletes.
   if (best.table === "Athletes" && (lackingOne(fits)?.fit ?? 0) > best.fit) return null;
-  // Day, name and what was the matter would do for runs as well.
-  const ofSpells = isCalledSo("Availability", name) && !isCalledSo("Runs", name);
-  if (best.table === "Runs" && ofSpells)
-    return [
-      {
-        tab: name,
-        table: "Availability",
-        sureness: toBeAsked,
-        understanding: read("Availability"),
-      },
-    ];
+  // Day, name and what it was would do for runs as well.
+  const called = (["Availability", "Races"] as const).find((table) => isCalledSo(table, name));
+  if (best.table === "Runs" && called !== undefined && !isCalledSo("Runs", name))
+    return [{ tab: name, table: called, sureness: toBeAsked, understanding: read(called) }];
   const lead = best.fit - (second?.fit ?? 0);
   const understanding = read(best.table);
   const { layout, reading } = understanding;

@@ -286,7 +286,7 @@ test("plates counted without their thickness are asked about, unless more stands
   expect(found("Kit", ["Plate", "How many", "Shop"], [20, 8, "x"], [10, 6, "y"])).toEqual([]);
 });
 
-test("a tab called injuries with day, name and what is asked about as spells, never read as runs", () => {
+test("a tab called injuries or races with day, name and what is asked about as such, never read as runs", () => {
   const cells = [
     ["Athlete", "Date", "What", "Cleared?"],
     ["Ilka Brandmoor", "2026-05-11", "shin pain 4/10", ""],
@@ -297,6 +297,12 @@ test("a tab called injuries with day, name and what is asked about as spells, ne
   expect(asked("Injuries")).toEqual([["Availability", true]]);
   expect(asked("Verletzungen")).toEqual([["Availability", true]]);
   for (const other of ["Sheet1", "Injured runs"]) expect(asked(other)[0]![0]).toBe("Runs");
+  const races = [
+    ["When", "What", "Who", "Priority"],
+    ["Sat 2 May", "County 10k", "Kofi", "A"],
+  ];
+  const [found] = findTables([{ name: "Races 2026", cells: races }]);
+  expect([found!.table, found!.sureness < 0.6]).toEqual(["Races", true]);
 });
 
 test("a calendar of days, what and who is no table of runs: it is asked about", () => {

@@ -38,6 +38,10 @@ export function weekdayOfWord(word: string): number | null {
 const iso = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/;
 const numeric = /^(\d{1,2})([/.-])(\d{1,2})(?:\2(\d{4}|\d{2})?)?$/;
 
+const noon = 720;
+const besideDays =
+  /^(?:[–—-]|am|pm|of|the|um|le|de|del|den|el|il|(?:gmt|utc)(?:[+-]\d{1,2}(?::\d{2})?)?)$/i;
+
 /** Reads text as a day; null when it is not one. "pm", "am" and a time of day may stand beside it. */
 export function dayFromText(text: string): DayText | null {
   if (!/\d/.test(text)) return null;
@@ -52,7 +56,9 @@ export function dayFromText(text: string): DayText | null {
   }
   const words: string[] = [];
   for (const word of left.split(/[\s,]/)) {
-    if (word === "" || /^([–—-]|am|pm|of|the|um|le|de|del|den|el|il)$/i.test(word)) continue;
+    // "am" is a German word beside days as well: it moves no time.
+    if (/^pm$/i.test(word) && minute !== null && minute < noon) minute += noon;
+    if (word === "" || besideDays.test(word)) continue;
     const named = weekdayOfWord(word);
     if (named !== null && weekday === null) weekday = named;
     else if (minute === null && /[:h]/i.test(word) && minuteOfDay(word) !== null)

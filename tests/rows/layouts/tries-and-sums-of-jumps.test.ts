@@ -31,6 +31,33 @@ test("numbered tries beside a column of tests are the jumps; their best and mean
   }
 });
 
+test("drop jumps that name no test: what was dropped from is none, the height beside the contact is theirs", () => {
+  const rows = (box: string, height: string) =>
+    read(
+      ["Date", "Athlete", box, "Contact time (ms)", height],
+      [day, "Ilka", 30, 220, 28],
+      [day, "Bram", 45, 198, 35],
+    );
+  for (const [box, height] of [
+    ["Box (cm)", "Height (cm)"],
+    ["Drop height (cm)", "Jump height (cm)"],
+  ] as const) {
+    const { reading } = rows(box, height);
+    expect(
+      reading.records.map(({ test, heightCm, contactS, dropCm }) => [
+        test,
+        heightCm,
+        contactS,
+        dropCm,
+      ]),
+    ).toEqual([
+      ["drop jump", 28, 0.22, 30],
+      ["drop jump", 35, 0.198, 45],
+    ]);
+    expect(problems(reading)).toEqual([]);
+  }
+});
+
 test("tests named over merged cells above their tries and figures, with the unit they name", () => {
   const cells = [
     ["", "", "CMJ (in)", "", "", "Drop jump 30 cm", "", ""],

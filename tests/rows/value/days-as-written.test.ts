@@ -11,6 +11,15 @@ const short = (text: string) => {
 };
 
 test.each([
+  ["2026/04/07 7:01:22 am GMT+1", 7 * 60 + 1],
+  ["2026/04/07 7:01:22 pm GMT+01:00", 19 * 60 + 1],
+  ["4/7/2026 12:30 PM", 12 * 60 + 30],
+  ["am 7.4.2026 18:00 UTC", 18 * 60],
+])("a form's day with its time and zone is read: %s", (text, minute) => {
+  expect(dayFromText(text)).toMatchObject({ year: 2026, minute });
+});
+
+test.each([
   ["12 May 26", "12/5 2026"],
   ["12th May 2026", "12/5 2026"],
   ["1st of May, 2026", "1/5 2026"],

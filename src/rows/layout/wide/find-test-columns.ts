@@ -36,6 +36,9 @@ export function findTestColumns(
   const { cells, fields, headerRow } = view;
   // "Contact ms" may be a test of its own where no test is named, and "Squat, kg x sets x reps" a lift.
   const own = ofLifts ? ["scheme"] : ["contact", "flight", "height", "stack"];
+  // Beside contact times a height is what was jumped.
+  const { contact, height } = ofLifts ? {} : fields;
+  const isJumped = (index: number) => contact !== undefined && index === height?.index;
   const places = [
     ...new Set([...unknown, ...own.flatMap((field) => fields[field]?.index ?? [])]),
   ].sort((one, other) => one - other);
@@ -60,7 +63,8 @@ export function findTestColumns(
     // A try under a heading merged over it was taken with the first.
     if (taken.has(index)) return [];
     const heading = headingOf(index);
-    const jump = isJumpColumn(heading) && !isRatio(heading) ? testName(heading) : null;
+    const isJump = isJumpColumn(heading) || isJumped(index);
+    const jump = isJump && !isRatio(heading) ? testName(heading) : null;
     const test = ofLifts ? liftNamed(lifts, at, headingParts(heading, index).label) : jump;
     if (test === null) return [];
     const unit = ofLifts

@@ -8,6 +8,7 @@ import { isBlank } from "../../value/blank";
 import type { LayoutContext } from "../layout-context";
 import { liftInWords } from "../lift-in-words";
 import { type Placed, Unfolded } from "../unfolded";
+import { withBoxDropped } from "./box-dropped";
 import { findTestColumns, type TestColumns } from "./find-test-columns";
 import { jumpsInColumn } from "./jumps-in-column";
 import { setInColumn } from "./set-in-column";
@@ -27,11 +28,12 @@ const ofWholeRow = new Set(
  * none of them is a test or lift.
  */
 export function unfoldWideTests(
-  view: TableView,
+  given: TableView,
   table: "Sets" | "Jumps",
   unknown: readonly number[],
   { tab, massUnit }: Pick<LayoutContext, "tab" | "massUnit">,
 ): Unfolded | null {
+  const view = table === "Jumps" ? withBoxDropped(given) : given;
   const { cells, fields, headerRow } = view;
   const ofLifts = table === "Sets";
   const found = findTestColumns(view, ofLifts, unknown, massUnit);
