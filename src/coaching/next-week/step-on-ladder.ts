@@ -2,7 +2,7 @@ import { nextBlock } from "../blocks/next-block";
 import { stepUpKg } from "../blocks/step-up";
 import { weeksToHold } from "../blocks/weeks-to-hold";
 import type { PlannedStep } from "./planned-step";
-import { fewLeft, seenLessThanEstimated } from "./reserve-guard";
+import { fewLeft } from "./reserve-guard";
 import { held } from "./same-block";
 import type { StepGiven } from "./step-given";
 
@@ -22,7 +22,7 @@ export function stepOnLadder(given: StepGiven): PlannedStep {
   }
   // Volume falls before an A race and load is kept (Bosquet et al. 2007): no new step that week.
   if (ready && given.kind === "race week") return held(given, "race-week-held");
-  if (ready && seenLessThanEstimated(state, step)) return held(given, "reserve-seen");
+  if (ready && fewLeft(step)) return held(given, "reserve-seen");
   const next = nextBlock({
     block: step.block,
     loadKg: step.loadKg,
@@ -34,8 +34,6 @@ export function stepOnLadder(given: StepGiven): PlannedStep {
   });
   if (!next.ok) return held(given, "reserve-short");
   const { block, loadKg, reason } = next.value;
-  // What was seen guards the next block by itself, at no more load.
-  if (loadKg > step.loadKg && fewLeft(step)) return held(given, "reserve-seen");
   const code = reason === "step-too-coarse" && size.wanted === 0 ? "step-level" : reason;
   const speedKnown = state.heldSpeed === null ? 0 : 1;
   // Later blocks have as many repetitions or fewer, so a ladder from here never has to begin lower.

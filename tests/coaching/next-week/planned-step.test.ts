@@ -372,17 +372,18 @@ test("whoever was seen with fewer than two left is told the lesser reserve, and 
   expect(lineReasonWords(next(1).reasons[0]!)).toBe(
     "Fewer than two repetitions were left in reserve last session: hold.",
   );
-  // Without an estimate what was seen guards itself: the next block, at what leaves two by it.
-  const own = planned({ guardKg: toldGuardOf(state(name), seen(1)), step: seen(1) });
-  expect(own).toMatchObject({ text: "3x5 77.5", codes: ["reserve-short"] });
-  // Fewer repetitions would leave two at more load, too: what left one is not gone up from.
-  const threes = (left: number) => {
-    const at = step({ block: rotation[1]!, reserveSeen: left });
+  // Without an estimate what was seen says how much lighter the same block leaves two again.
+  const seenAlone = (left: number, block = fives!) => {
+    const at = step({ block, reserveSeen: left });
     return planned({ guardKg: guardOf(state(name), at), step: at });
   };
+  const codes = ["reserve-seen", "reserve-short"];
   // 96 kg by one left: 80 leaves one, 77.5 is 30·(96/77.5 − 1) = 7.2 repetitions, less five.
-  expect(threes(1)).toMatchObject({ text: "3x5 77.5", codes: ["reserve-seen", "reserve-short"] });
-  expect(threes(2)).toMatchObject({ text: "5x3 82.5", codes: ["step-up"] });
+  expect(seenAlone(1)).toMatchObject({ text: "5x5 77.5", codes });
+  expect(seenAlone(1, rotation[1]!)).toMatchObject({ text: "3x5 77.5", codes });
+  // 80·(1 + 5/30) = 93.3 by none: 75 is 7.3 repetitions, 77.5 only 6.1.
+  expect(seenAlone(0, rotation[1]!)).toMatchObject({ text: "3x5 75", codes });
+  expect(seenAlone(2, rotation[1]!)).toMatchObject({ text: "5x3 82.5", codes: ["step-up"] });
 });
 
 test("nor does the way back go on from a grade that left fewer than two", () => {
