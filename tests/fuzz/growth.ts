@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { dayFromIso } from "../../src/coaching/calendar/day";
 import { understandTable } from "../../src/rows/read-table";
 import { tableNames } from "../../src/rows/table-name";
-import { anyTable, samples, type Table } from "./tables";
+import { anyTable, type Table } from "./tables";
 
 const today = dayFromIso("2026-06-16") as number;
 const short = 1000;
@@ -15,13 +15,13 @@ export type Growth = {
   readonly table: Table;
 };
 
-/** How reading time grows with the rows, for the samples and `count` random and spoilt tables repeated downwards; the steepest first. */
+/** How reading time grows with the rows, for `count` random and spoilt tables repeated downwards; the steepest first. */
 export function readingGrowth(count: number, seed: number): Growth[] {
-  const random = fc.sample(
+  const tables = fc.sample(
     anyTable.filter((table) => table.length > 0),
     { numRuns: count, seed },
   );
-  return [...samples, ...random]
+  return tables
     .map((table) => ({ exponent: exponentOf(table), table }))
     .sort((a, b) => b.exponent - a.exponent);
 }
