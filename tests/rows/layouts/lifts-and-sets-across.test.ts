@@ -368,3 +368,12 @@ test("“Squat max m/s” is a peak or the best mean: asked about, not read", ()
   ]);
   expect(questions.map(({ heading }) => heading)).toEqual(["Squat max m/s", "Deadlift max m/s"]);
 });
+
+test("the mean speed of each set is that set's, not one of all of them", () => {
+  const heads = ["kg set 1", "mean speed set 1", "kg set 2", "mean speed set 2"];
+  const cells = [
+    ["Date", "Athlete", "Exercise", ...heads],
+    [day, "Ilka", "squat", 80, 0.62, 82.5, 0.6],
+  ];
+  expect(shown(cells)).toEqual(["squat: 05-05 Ilka 1 80x? 0.62", "squat: 05-05 Ilka 2 82.5x? 0.6"]);
+});
