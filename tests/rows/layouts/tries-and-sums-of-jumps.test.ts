@@ -8,6 +8,8 @@ const day = new Date(2026, 4, 5);
 const read = (...cells: unknown[][]) => understandTable("Jumps", cells, { today });
 const shown = (...cells: unknown[][]) =>
   read(...cells).reading.records.map((jump) => `${jump.test}: ${shortJump(jump)}`);
+const droppedFrom = ({ records }: ReturnType<typeof read>["reading"]) =>
+  records.map(({ test, heightCm, contactS, dropCm }) => [test, heightCm, contactS, dropCm]);
 const three = ["CMJ: 05-05 Ilka 31.5 cm", "CMJ: 05-05 Ilka 32 cm", "CMJ: 05-05 Ilka 30.8 cm"];
 
 test("numbered tries beside a column of tests are the jumps; their best and mean are asked about no more", () => {
@@ -43,19 +45,27 @@ test("drop jumps that name no test: what was dropped from is none, the height be
     ["Drop height (cm)", "Jump height (cm)"],
   ] as const) {
     const { reading } = rows(box, height);
-    expect(
-      reading.records.map(({ test, heightCm, contactS, dropCm }) => [
-        test,
-        heightCm,
-        contactS,
-        dropCm,
-      ]),
-    ).toEqual([
+    expect(droppedFrom(reading)).toEqual([
       ["drop jump", 28, 0.22, 30],
       ["drop jump", 35, 0.198, 45],
     ]);
     expect(problems(reading)).toEqual([]);
   }
+});
+
+test("stacks of plates in a column “Box” beside contact times are what was jumped onto", () => {
+  const { reading } = read(
+    ["Date", "Athlete", "Box", "Contact time (ms)"],
+    [day, "Ilka", "2x15+10", 220],
+  );
+  expect(reading.records.map(({ test, stackKg }) => [test, stackKg])).toEqual([
+    ["Box", [15, 15, 10]],
+    ["drop jump", []],
+  ]);
+  expect(droppedFrom(reading).map(([, , contactS, dropCm]) => [contactS, dropCm])).toEqual([
+    [null, null],
+    [0.22, null],
+  ]);
 });
 
 test("tests named over merged cells above their tries and figures, with the unit they name", () => {
@@ -65,14 +75,7 @@ test("tests named over merged cells above their tries and figures, with the unit
     [day, "Ilka", 10, 12, 12, 182, 28, 1.54],
   ];
   const { reading, questions } = read(...cells);
-  expect(
-    reading.records.map(({ test, heightCm, contactS, dropCm }) => [
-      test,
-      heightCm,
-      contactS,
-      dropCm,
-    ]),
-  ).toEqual([
+  expect(droppedFrom(reading)).toEqual([
     ["CMJ", 25.4, null, null],
     ["CMJ", 12 * 2.54, null, null],
     ["Drop jump 30 cm", 28, 0.182, 30],
