@@ -1,9 +1,10 @@
 import { render } from "preact";
 import { Pages } from "../pages/pages";
 import { scriptBridge } from "./bridge";
+import type { Event } from "./event";
 import { openPages, printHere } from "./pages-window";
 import { type Ask, type State, startState } from "./state";
-import { type Event, update } from "./update";
+import { update } from "./update";
 import { Sidebar } from "./view/sidebar";
 
 /**

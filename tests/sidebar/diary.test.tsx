@@ -1,7 +1,8 @@
 import render from "preact-render-to-string";
 import type { DiaryView } from "../../src/actions/messages";
+import type { Event } from "../../src/sidebar/event";
 import { type State, startState } from "../../src/sidebar/state";
-import { type Event, update } from "../../src/sidebar/update";
+import { update } from "../../src/sidebar/update";
 import { Sidebar } from "../../src/sidebar/view/sidebar";
 import { squad } from "./views";
 

@@ -1,5 +1,7 @@
+import type { Event } from "../../src/sidebar/event";
 import { type State, startState } from "../../src/sidebar/state";
-import { type Event, update, withChange } from "../../src/sidebar/update";
+import { withChange } from "../../src/sidebar/steps/shown-week";
+import { update } from "../../src/sidebar/update";
 import { rows, squad, week } from "./views";
 
 const start = startState("2026-06-28");

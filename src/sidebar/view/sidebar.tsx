@@ -1,6 +1,6 @@
 import { sidebarWords as words } from "../../words/sidebar";
+import type { Event } from "../event";
 import type { State, ViewName } from "../state";
-import type { Event } from "../update";
 import { AthletePage } from "./athlete-page";
 import { Damaged } from "./damaged";
 import { RowsPage } from "./rows-page";
