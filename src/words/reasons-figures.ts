@@ -11,9 +11,16 @@ export function signedPercentWords(percent: number): string {
   return `${percent < 0 ? "−" : "+"}${size}`;
 }
 
+/**
+ * A whole number, from five digits on in groups of three parted by a narrow space, as the SI Brochure
+ * (9th edition, 5.4.4) does: a dot or comma would be a decimal mark to half of all coaches.
+ */
+export const grouped = (count: number): string =>
+  count < 10_000 ? `${count}` : `${count}`.replace(/\B(?=(\d{3})+$)/g, "\u202f");
+
 /** "1 session", "3 sessions" */
 export function countWords(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
+  return `${grouped(count)} ${count === 1 ? one : many}`;
 }
 
 /** Rounded to so many decimals, without trailing zeros, with a real minus sign. */

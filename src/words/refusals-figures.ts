@@ -2,6 +2,10 @@ import type { Refusal } from "../outcome";
 import { trimmed } from "./reasons-figures";
 
 type Facts = Refusal["facts"];
+/** No flight or contact is shorter: what was read as ms is told in them, s. */
+const shortestS = 0.05;
+const time = (of: string | number | undefined) =>
+  Number(of) < shortestS ? `${trimmed(1000 * Number(of), 2)} ms` : `${trimmed(Number(of), 3)} s`;
 const kg = (value: string | number | undefined) => `${trimmed(Number(value), 2)} kg`;
 
 /** Why single figures cannot be given. */
@@ -17,15 +21,15 @@ export const figureRefusals = {
   "speed-missing": ({ rep }: Facts) =>
     `The speed of repetition ${rep} is missing: fill it in, or leave it out.`,
   "flight-impossible": ({ flightS }: Facts) =>
-    `A flight time of ${trimmed(Number(flightS), 3)} s is not possible: give seconds (0.52) or milliseconds (520).`,
+    `A flight time of ${time(flightS)} is not possible: give seconds (0.52) or milliseconds (520).`,
   "landing-impossible": ({ landingCm }: Facts) =>
     `A landing ${trimmed(Number(landingCm), 2)} cm from the take-off is not possible: give its height in cm.`,
   "landing-not-reached": ({ flightS, landingCm }: Facts) =>
-    `A flight of ${trimmed(Number(flightS), 3)} s does not come down on a landing of ${trimmed(Number(landingCm), 1)} cm: check both figures.`,
+    `A flight of ${time(flightS)} does not come down on a landing of ${trimmed(Number(landingCm), 1)} cm: check both figures.`,
   "height-impossible": ({ heightCm }: Facts) =>
     `A height of ${trimmed(Number(heightCm), 2)} cm is not possible: give it in cm.`,
   "contact-impossible": ({ contactS }: Facts) =>
-    `A contact time of ${trimmed(Number(contactS), 3)} s is not possible: give seconds (0.18) or milliseconds (180).`,
+    `A contact time of ${time(contactS)} is not possible: give seconds (0.18) or milliseconds (180).`,
   "stack-unreadable": ({ found }: Facts) =>
     found === ""
       ? "The stack is blank: write the plates from the bottom up as “5x15+5”."

@@ -1,5 +1,5 @@
 import type { FarOffSet } from "../coaching/hold/season-hold";
-import { countWords, trimmed, withinSentence } from "./reasons-figures";
+import { countWords, grouped, trimmed, withinSentence } from "./reasons-figures";
 import { whoseName } from "./row-issues";
 
 /** The row check of a table with nothing to mend. */
@@ -7,10 +7,12 @@ export const allRowsRead = "all rows read";
 /** Of a workbook without a row: it has none that could be mended either. */
 const noRowsFound = "No rows found yet";
 
-/** "1204 of 1211 rows read": a mark between thousands would be a decimal mark to half of all coaches. */
+/** "1204 of 1211 rows read" */
 export function rowsReadWords(read: number, filled: number, ofNobody: number): string {
-  const nobody = ofNobody === 0 ? "" : `, ${rowsOfNobodyWords(`${ofNobody}`)}`;
-  return filled === 0 ? noRowsFound : `${read} of ${countWords(filled, "row")} read${nobody}`;
+  const nobody = ofNobody === 0 ? "" : `, ${rowsOfNobodyWords(grouped(ofNobody))}`;
+  return filled === 0
+    ? noRowsFound
+    : `${grouped(read)} of ${countWords(filled, "row")} read${nobody}`;
 }
 
 /** "3 rows under a name that is not among the athletes", of "3 rows". */

@@ -26,6 +26,10 @@ test("one cell without a figure throws its sentence", () => {
   expect(() => call("FLIGHT_HEIGHT", 5200)).toThrow("A flight time of 5.2 s is not possible");
   // 52 hundredths of a second, and lengths in metres: a figure from them would look like one.
   expect(() => call("FLIGHT_HEIGHT", 52)).toThrow("A flight time of 0.052 s is not possible");
+  // Taken for ms, it is told in them, as it was typed.
+  expect(() => call("FLIGHT_HEIGHT", 5.5)).toThrow("A flight time of 5.5 ms is not possible");
+  expect(() => call("FLIGHT_HEIGHT", 12.5, 30)).toThrow("A flight time of 12.5 ms is not possible");
+  expect(() => call("REACTIVE_STRENGTH", 30, 18.5)).toThrow("A contact time of 18.5 ms is not");
   expect(() => call("FLIGHT_HEIGHT", 0.5, 0.99)).toThrow("A landing 0.99 cm from the take-off");
   expect(call("FLIGHT_HEIGHT", 0.5, -1)).toBeCloseTo(30.15, 2);
   expect(() => call("REACTIVE_STRENGTH", 0.36, 180)).toThrow("A height of 0.36 cm is not possible");

@@ -516,6 +516,10 @@ test("one of anything is said in the singular", () => {
   expect(rowsReadWords(0, 1, 0)).toBe("0 of 1 row read");
 });
 
-test("thousands have no mark, which a coach of decimal commas would read as one", () => {
-  expect(rowsReadWords(1204, 12110, 0)).toBe("1204 of 12110 rows read");
+test("thousands are parted by a narrow space, from five digits on, and by no mark that decimals have", () => {
+  // SI Brochure, 9th edition, 5.4.4: groups of three by a space, no dots or commas; four digits as they are.
+  expect(rowsReadWords(1204, 12110, 0)).toBe("1204 of 12\u202f110 rows read");
+  expect(rowsReadWords(1000000, 1000000, 12345)).toBe(
+    "1\u202f000\u202f000 of 1\u202f000\u202f000 rows read, 12\u202f345 under a name that is not among the athletes",
+  );
 });
