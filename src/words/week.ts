@@ -40,6 +40,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
     `Off ${days} days longer than usual: ${kg(percent)} % off ${before === undefined ? "the load before" : `the ${kg(before)} kg of before`}${Number(percent) >= 20 ? ", half the sets" : ""}.`,
   "restart-again": ({ days, before }) =>
     `Off ${days} days longer than usual, and not yet back at the ${kg(before)} kg of before: no more than last time.`,
+  "other-lifts": ({ days, eased }) =>
+    `${days} days without the bar, other lifts of the legs meanwhile: ${eased ? "they count as half of it" : "same load, no step up"}.`,
   "after-marathon": ({ days }) =>
     `${days} days after a marathon: 10 % off, half the sets, until usual loads again.`,
   "grade-back": ({ before }) =>

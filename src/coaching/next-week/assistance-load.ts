@@ -2,16 +2,15 @@ import type { Day } from "../calendar/day";
 import type { LiftingSet } from "../record/lifting-set";
 import { nameKey } from "../record/name-key";
 
-/** Assistance exercises by the words coaches write for them (common practice, no source). */
-const written: readonly RegExp[] = [
-  /split.?squat|rear.?foot|lunge/i,
-  /step.?ups?\b/i,
-  /twist/i,
-  /plank|dead.?bug/i,
-  /leg.?press/i,
-];
+/** Assistance exercises by the words coaches write for them, of the legs and of the trunk (common practice, no source). */
+const ofLegs = [/split.?squat|rear.?foot|lunge/i, /step.?ups?\b/i, /leg.?press/i];
+const written: readonly RegExp[] = [...ofLegs, /twist/i, /plank|dead.?bug/i];
 
 const familyOf = (exercise: string) => written.find((words) => words.test(exercise)) ?? null;
+
+/** Whether a lift is assistance that loads the legs. */
+export const isLegAssistance = (exercise: string): boolean =>
+  ofLegs.some((words) => words.test(exercise));
 
 /** Whether a lift is assistance: never the main lift, however many sets of it stand in the rows. */
 export const isAssistance = (exercise: string): boolean => familyOf(exercise) !== null;

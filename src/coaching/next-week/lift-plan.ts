@@ -26,6 +26,8 @@ export type LiftsGiven = Pick<LineGiven, "state" | "rows"> & {
   readonly kind: WeekKind;
   /** Days between the last session of any main lift and the first of this week, as a restart counts them. */
   readonly gap: number;
+  /** The same with those that other lifts of the legs have filled counted in full. */
+  readonly offBar: number;
   readonly marathonDays: number | null;
   readonly usualSize: StepSize;
   readonly plates: readonly Plate[];
@@ -78,7 +80,9 @@ export function liftPlan(
   const { rows, plates, usualSize, monday, firstDay, marathonDays } = given;
   const { rules } = rows;
   const state = onLift(given.state, present.exercise);
-  const rest = restartAfter(Math.max(given.gap, present.gapSince), present.sessionsAWeek);
+  const { sessionsAWeek, gapSince } = present;
+  const rest = restartAfter(Math.max(given.gap, gapSince), sessionsAWeek);
+  const restOffBar = restartAfter(given.offBar, sessionsAWeek);
   const size = fineStep(usualSize, present.loadKg, plates);
   const guardKg = guardOf(state, present);
   const planned = asPlanned(
@@ -87,6 +91,7 @@ export function liftPlan(
       state,
       step: present,
       rest,
+      lighterDays: (restOffBar?.off ?? 0) > (rest?.off ?? 0) ? given.offBar : null,
       guardKg,
       size,
       rules,

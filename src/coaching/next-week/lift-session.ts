@@ -7,7 +7,7 @@ import { heaviestOfDay } from "./heaviest-of-day";
 /** One day's session of a lift, and what they say of the session. */
 export type LiftSession = {
   readonly day: Day;
-  /** Longest run of days without a main lift, this one or another, since the lift was done before; 0 on the very first day. */
+  /** Days off, as `daysOff` counts them, since the lift was done before; 0 on the very first day. */
   readonly gap: number;
   /** All sets of the lift, in order; of two sessions on the day those of the heavier. */
   readonly all: readonly LiftingSet[];
@@ -39,10 +39,12 @@ export type LiftSession = {
  * The sessions of one athlete's lift, in order; days without a work set with a load are none.
  *
  * @param gymDays days with a main lift, this one or another, in order
+ * @param legDays days with a lift of the legs, whatever it was, in order
  */
 export function liftSessions(
   lift: readonly LiftingSet[],
   gymDays: readonly Day[],
+  legDays: readonly Day[] = gymDays,
 ): readonly LiftSession[] {
   let lastDay: Day | null = null;
   return [...grouped(lift, ({ day }) => day)].flatMap(([day, ofDay]) => {
@@ -53,7 +55,7 @@ export function liftSessions(
     if (first === undefined) return [];
     const reserves = work.flatMap(({ repsInReserve }) => repsInReserve ?? []);
     const from = lastDay ?? gymDays[gymDays.indexOf(day) - 1] ?? day;
-    const gap = longestGap(from, day, gymDays);
+    const gap = daysOff(from, day, gymDays, legDays);
     lastDay = day;
     return {
       day,
@@ -79,12 +81,23 @@ export function liftSessions(
 
 /**
  * Longest run of days without a main lift from one day to another: what was not lifted since a break
- * comes back from it on a later day than what was.
+ * comes back from it on a later day than what was. Those on which lighter lifts of the legs stood for it,
+ * as goblet squats do away from home, count half: they keep legs used to work, not to the load (common
+ * practice, no source).
  *
  * @param gymDays days with a main lift, in order
+ * @param legDays days with a lift of the legs, whatever it was, in order
  */
-export function longestGap(from: Day, to: Day, gymDays: readonly Day[]): number {
-  const between = [from, ...gymDays.filter((day) => day > from && day < to), to];
+export const daysOff = (
+  from: Day,
+  to: Day,
+  gymDays: readonly Day[],
+  legDays: readonly Day[],
+): number => (longestGap(from, to, gymDays) + longestGap(from, to, [...legDays, ...gymDays])) / 2;
+
+function longestGap(from: Day, to: Day, days: readonly Day[]): number {
+  const inside = days.filter((day) => day > from && day < to).sort((a, b) => a - b);
+  const between = [from, ...inside, to];
   return Math.max(...between.slice(1).map((day, at) => day - between[at]!));
 }
 

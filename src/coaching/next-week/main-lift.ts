@@ -2,7 +2,7 @@ import type { Day } from "../calendar/day";
 import { exerciseKey } from "../record/exercise-key";
 import type { LiftingSet } from "../record/lifting-set";
 import { remembered } from "../series/remembered";
-import { isAssistance } from "./assistance-load";
+import { isAssistance, isLegAssistance } from "./assistance-load";
 import { alternate } from "./in-turn";
 import { isSquat } from "./is-squat";
 
@@ -46,6 +46,17 @@ export function liftDays(sets: readonly LiftingSet[]): readonly LiftDay[] {
     days.set(day, setsOf.set(key, (setsOf.get(key) ?? 0) + 1));
   }
   return [...days].map(([day, setsOf]) => ({ day, setsOf })).sort((a, b) => a.day - b.day);
+}
+
+/** One athlete's days on which the legs were loaded by whatever lift, in order. */
+export function legDays(sets: readonly LiftingSet[]): readonly Day[] {
+  const loadsLegs = remembered(
+    (exercise: string) => isLegAssistance(exercise) || rankOfLift(exercise) < 2,
+  );
+  const days = sets.flatMap(({ kind, loadKg, exercise, day }) =>
+    kind === "work" && loadKg !== null && loadsLegs(exercise) ? [day] : [],
+  );
+  return [...new Set(days)].sort((a, b) => a - b);
 }
 
 /** Days back from the last one that tell which lift an athlete is on. */

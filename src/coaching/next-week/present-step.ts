@@ -14,15 +14,15 @@ import { byUse } from "./by-use";
 import { type InTurn, inTurnAsPlanned } from "./in-turn";
 import {
   blockOf,
+  daysOff,
   type LiftSession,
   liftSessions,
-  longestGap,
   repsDone,
   setsAtLoad,
   setsRisen,
   volumeDone,
 } from "./lift-session";
-import { type LiftDay, latestDays, liftDays, liftsInTurn, mainLift } from "./main-lift";
+import { type LiftDay, latestDays, legDays, liftDays, liftsInTurn, mainLift } from "./main-lift";
 import { plannedLoads } from "./planned-loads";
 import type { AskedLess, LessOn } from "./reason-under-plan";
 import { sessionsOfPlan } from "./sessions-of-plan";
@@ -52,13 +52,15 @@ export type PresentStep = BarInUse &
     readonly isHeaviest: boolean;
     /** Last day with a main lift, this one or another. */
     readonly trainedDay: Day;
+    /** Last day with a lift of the legs, whatever it was; no earlier than that one. */
+    readonly legDay: Day;
     /** Key of the lift before this one, where it took its place within the latest week; null otherwise. */
     readonly liftBefore: string | null;
     /** Other sessions of the lift, done in turn with these, in order; their sets are no part of the ladder. */
     readonly inTurn: readonly InTurn[];
     /** Where the athlete stands on other lifts done in turn with this one. */
     readonly others: readonly PresentStep[];
-    /** Longest run of days without a main lift from the last session to the last day with one; 0 where they are the same. */
+    /** Days off from the last session to the last day with a main lift; 0 where they are the same. */
     readonly gapSince: number;
     /** Sets and repetitions of the session that shows the block, as they were done. */
     readonly done: Block;
@@ -120,7 +122,8 @@ export function presentStep(given: StepRows): PresentStep | null {
   const trained = liftDays(own);
   const main = mainLift(trained);
   if (main === null) return null;
-  const stepOf = (lift: string) => stepOfLift(setsOfLift(own, lift), trained, given);
+  const legs = legDays(own);
+  const stepOf = (lift: string) => stepOfLift(setsOfLift(own, lift), { trained, legs }, given);
   const step = stepOf(main);
   return (
     step && { ...step, others: liftsInTurn(trained, main).flatMap((one) => stepOf(one) ?? []) }
@@ -138,16 +141,17 @@ const setsOfLift = (own: readonly LiftingSet[], lift: string) =>
  * The step of one lift.
  *
  * @param lift its sets, in order
- * @param trained every day with a main lift, this one or another
+ * @param days.trained every day with a main lift, this one or another
+ * @param days.legs every day with a lift of the legs
  */
 function stepOfLift(
   lift: readonly LiftingSet[],
-  trained: readonly LiftDay[],
+  { trained, legs }: { readonly trained: readonly LiftDay[]; readonly legs: readonly Day[] },
   given: StepRows,
 ): PresentStep | null {
   const { asOf, plannedSets } = given;
   const gymDays = trained.map(({ day }) => day);
-  const { planned: sessions, others } = sessionsOfPlan(liftSessions(lift, gymDays));
+  const { planned: sessions, others } = sessionsOfPlan(liftSessions(lift, gymDays, legs));
   const last = sessions[sessions.length - 1];
   if (last === undefined) return null;
   const days = sessions.map(({ day }) => day);
@@ -181,7 +185,8 @@ function stepOfLift(
     lastDay: last.day,
     isHeaviest: last.isHeaviest,
     trainedDay,
-    gapSince: last.day < trainedDay ? longestGap(last.day, trainedDay, gymDays) : 0,
+    legDay: Math.max(trainedDay, ...legs),
+    gapSince: last.day < trainedDay ? daysOff(last.day, trainedDay, gymDays, legs) : 0,
     done: { sets: like.sets, reps: Math.max(...like.work.map(repsDone)) },
     liftBefore: liftBefore(trained, days[0]!),
     inTurn: others.length > 0 ? inTurnAsPlanned(others, plansOf(others), plannedSets) : [],

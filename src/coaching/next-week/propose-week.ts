@@ -73,6 +73,8 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
   const { mayLift } = frame;
   const marathonDays = daysSinceMarathon(firstDay, races, rules);
   const chosen = chosenDays(days, change.day, frame.wanted);
+  const daysSince = (lastDay: Day) => gapBefore({ lastDay, firstDay, monday, asOf, mayLift });
+  const offBar = daysSince(step.trainedDay);
   const racing = chosen.some(({ day }) => cutOn(day));
   const lifts: LiftsGiven = {
     state,
@@ -82,7 +84,8 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     firstDay,
     // A week in which one session prepares a race goes no step on.
     kind: racing ? "race week" : kind,
-    gap: gapBefore({ lastDay: step.trainedDay, firstDay, monday, asOf, mayLift }),
+    gap: (offBar + daysSince(step.legDay)) / 2,
+    offBar,
     marathonDays,
     usualSize: stepSizeOf(athlete, rules, gymStepKg(plates)),
     plates,

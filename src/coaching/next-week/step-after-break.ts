@@ -1,4 +1,5 @@
 import { hairKg } from "../blocks/plate-loading";
+import type { Restart } from "../blocks/restart";
 import type { WayBack } from "../blocks/way-back";
 import { mondayOf } from "../calendar/day";
 import type { PlannedStep } from "./planned-step";
@@ -10,8 +11,22 @@ const easedAfterMarathon = 0.1;
 
 /** The step after time off the lift; null when there was none, or a marathon's easing asks for more. */
 export function stepAfterTimeOff(given: StepGiven, back: WayBack | null): PlannedStep | null {
-  const { rest, step } = given;
-  if (rest === null || (given.marathonDays !== null && !rest.halfSets)) return null;
+  const { rest, step, lighterDays } = given;
+  if (given.marathonDays !== null && !rest?.halfSets) return null;
+  const otherLifts =
+    lighterDays === null
+      ? []
+      : [{ code: "other-lifts", facts: { days: lighterDays, eased: Number(rest !== null) } }];
+  if (rest === null) {
+    const [held] = otherLifts;
+    return held ? sameBlock(given, step.loadKg, held) : null;
+  }
+  const eased = afterTimeOff(given, back, rest);
+  return { ...eased, reasons: [...eased.reasons, ...otherLifts] };
+}
+
+function afterTimeOff(given: StepGiven, back: WayBack | null, rest: Restart): PlannedStep {
+  const { step } = given;
   // Lifted only in the week it was taken down for the last time off: nothing is taken off it once more.
   const again = back !== null && mondayOf(step.lastDay) === mondayOf(back.sinceDay) ? back : null;
   const loadKg = (again?.beforeKg ?? step.loadKg) * (1 - rest.off);

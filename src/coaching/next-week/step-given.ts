@@ -13,6 +13,8 @@ export type StepGiven = {
   readonly step: PresentStep;
   /** Time off the lift long enough to take something off; null otherwise. */
   readonly rest: Restart | null;
+  /** Days without the bar, where more would be taken off without other lifts of the legs meanwhile; null otherwise. */
+  readonly lighterDays: number | null;
   readonly guardKg: number | null;
   readonly size: StepSize;
   readonly rules: SquadRules;

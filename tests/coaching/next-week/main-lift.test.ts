@@ -85,6 +85,55 @@ test("back at a lift after weeks of another one, nothing is taken off as after t
   expect(said.join()).not.toMatch(/longer than usual|Back in grades/);
 });
 
+/** Tuesdays and Thursdays of so many weeks from 5 May without the bar. */
+const away = (exercise: string, weeks: number) =>
+  Array.from({ length: 2 * weeks }, (_, at) =>
+    lifted(exercise, "2026-05-05", 24).map((set) => ({
+      ...set,
+      day: set.day + 7 * Math.floor(at / 2) + 2 * (at % 2),
+    })),
+  ).flat();
+
+test("a week of goblet squats or leg press is no time off the bar: the load stays, and the week says why", () => {
+  for (const exercise of ["goblet squat", "leg press", "split squat"]) {
+    const { loads, said } = weekOf("2026-05-11", [...squats, ...away(exercise, 1)]);
+    expect([exercise, ...loads]).toEqual([exercise, "3x5 80", "3x5 80"]);
+    expect(said[0]).toBe(
+      "12 days without the bar, other lifts of the legs meanwhile: same load, no step up.",
+    );
+  }
+  // With nothing for the legs it is: 12 days from 30 April to 12 May, less a rhythm of 3.5.
+  for (const other of [[], away("seated twist", 1), away("bench press", 1)]) {
+    const { loads, said } = weekOf("2026-05-11", [...squats, ...other]);
+    expect(loads[0]).toBe("3x5 70");
+    expect(said[0]).toBe("Off 9 days longer than usual: 10 % off the load before.");
+    expect(said.join()).not.toMatch(/without the bar/);
+  }
+});
+
+test("weeks of it ease the bar by a grade less than the same time with nothing", () => {
+  // 26 days off the bar, 5 at most off the legs: as 15.5 off both, less a rhythm of 3.5.
+  const three = weekOf("2026-05-25", [...squats, ...away("goblet squat", 3)]);
+  expect(three.loads).toEqual(["3x5 70", "3x5 70"]);
+  expect(three.said.slice(0, 2)).toEqual([
+    "Off 12 days longer than usual: 10 % off the load before.",
+    "26 days without the bar, other lifts of the legs meanwhile: they count as half of it.",
+  ]);
+  expect(weekOf("2026-05-25", squats).loads[0]).toBe("2x5 55");
+  // Goblet squats that ended themselves a fortnight ago say little of today.
+  const ended = weekOf("2026-05-25", [...squats, ...away("goblet squat", 1)]);
+  expect(ended.loads[0]).toBe("2x5 62.5");
+});
+
+test("once back on the bar after such a week there is no way back in grades", () => {
+  const back = lifted("back squat", "2026-05-12", 80);
+  const week = weekOf("2026-05-18", [...squats, ...away("goblet squat", 1), ...back]);
+  expect([week.loads[0], week.said[0]]).toEqual([
+    "5x3 82.5",
+    "Moved well, volume done, speed held: a step on, 80 to 82.5 kg.",
+  ]);
+});
+
 test("jumps, the upper body, small muscles and what has no load are never the lift that is planned", () => {
   const beside = [
     "jump squat",

@@ -35,6 +35,7 @@ const step = ({
   lastDay: day("2026-05-07"),
   isHeaviest: false,
   trainedDay: day("2026-05-07"),
+  legDay: day("2026-05-07"),
   liftBefore: null,
   inTurn: [],
   others: [],
@@ -64,6 +65,7 @@ const planned = (over: Partial<Parameters<typeof plannedStep>[0]> = {}) => {
     state: state(name),
     step: step(),
     rest: null,
+    lighterDays: null,
     guardKg: null,
     size: { stepKg: 2.5, largestStep: 0.05, wanted: 0.025 },
     rules: usualRules,
@@ -83,6 +85,11 @@ test("all gates open: the next block, one plate step heavier", () => {
   // 2.5 % of 80 kg is 2 kg: the one plate step there is.
   expect(next).toMatchObject({ text: "3x5 82.5", ready: true, codes: ["step-up"] });
   expect(next.reasons[0]!.facts).toMatchObject({ fromKg: 80, toKg: 82.5, speedKnown: 1 });
+});
+
+test("the weeks after a marathon ease as such, whatever lifts of the legs stood for the bar", () => {
+  const eased = planned({ marathonDays: 9, lighterDays: 12 });
+  expect(eased.codes[0]).toBe("after-marathon");
 });
 
 test("weeks at the step are counted out before the next one", () => {
