@@ -8,6 +8,7 @@ export type * from "./messages/rows";
 export type * from "./messages/set-up";
 export type * from "./messages/squad";
 export type * from "./messages/week";
+export type * from "./messages/week-change";
 
 /** How a word is dressed wherever it is shown; the word itself always stands there too. */
 export type Dress = "low" | "high" | "unsure" | "plain";

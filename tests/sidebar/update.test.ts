@@ -1,6 +1,5 @@
 import type { Event } from "../../src/sidebar/event";
 import { type State, startState } from "../../src/sidebar/state";
-import { withChange } from "../../src/sidebar/steps/shown-week";
 import { update } from "../../src/sidebar/update";
 import { rows, squad, week } from "./views";
 
@@ -93,34 +92,11 @@ test("an answer about an athlete since left is not shown", () => {
   expect([state.athlete, state.athleteView]).toEqual(["Priya Tellander", null]);
 });
 
-test("changes to one athlete add up, the later of a field counting", () => {
-  const changes = withChange(
-    withChange([{ athlete: "Priya Tellander", sets: 2 }], {
-      athlete: "Tomas Reyerson",
-      loadKg: 82.5,
-    }),
-    { athlete: "Priya Tellander", sets: 3, block: "5×3" },
-  );
-  expect(changes).toEqual([
-    { athlete: "Tomas Reyerson", loadKg: 82.5 },
-    { athlete: "Priya Tellander", sets: 3, block: "5×3" },
-  ]);
-});
-
 test("rows deleted in the tab are written again only where that is asked", () => {
   const asked = (event: object) =>
     update({ ...start, week }, { type: "wrote", athletes: null, ...event }).asks[0]!.message;
   expect(asked({})).not.toHaveProperty("again");
   expect(asked({ again: true })).toMatchObject({ again: true, athletes: null });
-});
-
-test("a change of another turn's load stands beside what was changed of the week", () => {
-  const athlete = "Tomas Reyerson";
-  const first = withChange([{ athlete, loadKg: 80 }], { athlete, turn: "hip thrust", loadKg: 90 });
-  expect(withChange(first, { athlete, turn: "hip thrust", loadKg: 95 })).toEqual([
-    { athlete, loadKg: 80 },
-    { athlete, turn: "hip thrust", loadKg: 95 },
-  ]);
 });
 
 test("a change asks for its consequences with all changes so far", () => {

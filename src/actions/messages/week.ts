@@ -87,18 +87,3 @@ export type WeekView = ReadWithout & {
   readonly toCheck: number;
   readonly cautions: readonly string[];
 };
-
-/** A coach's change to a proposal. */
-export type WeekChange = {
-  readonly athlete: string;
-  /** The turn whose load is changed, where that is not the week's first; a change with one changes nothing else. */
-  readonly turn?: string;
-  readonly leaveOut?: boolean;
-  readonly block?: string;
-  readonly loadKg?: number;
-  readonly sets?: number;
-  readonly day?: string;
-  readonly contacts?: number;
-  readonly stack?: string;
-  readonly noRack?: boolean;
-};

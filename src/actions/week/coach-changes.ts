@@ -1,7 +1,6 @@
 import * as z from "zod/mini";
-import { nameKey } from "../../coaching/record/name-key";
 import { kept } from "../kept";
-import type { WeekChange } from "../messages";
+import { type WeekChange, withChanges } from "../messages/week-change";
 import type { Workbook } from "../workbook";
 
 /** Weeks kept behind the latest one written: older proposals are past. */
@@ -30,7 +29,7 @@ export function withRemembered(
   monday: string,
   newer: readonly WeekChange[],
 ): readonly WeekChange[] {
-  return onTop(before[monday] ?? [], newer);
+  return withChanges(before[monday] ?? [], newer);
 }
 
 /** Remembers what the coach changed of a week, so that writing again never puts a proposal over it. */
@@ -41,7 +40,7 @@ export function rememberChanges(
 ): void {
   if (changes.length === 0) return;
   const before = changesKept.whole(workbook);
-  const next = { ...before, [monday]: onTop(before[monday] ?? [], changes) };
+  const next = { ...before, [monday]: withChanges(before[monday] ?? [], changes) };
   const kept = Object.keys(next).sort().slice(-weeksKept);
   changesKept.put(workbook, Object.fromEntries(kept.map((week) => [week, next[week]!])));
 }
@@ -50,11 +49,4 @@ export function rememberChanges(
 export function forgetChanges(workbook: Workbook, monday: string): void {
   const { [monday]: gone, ...others } = changesKept.whole(workbook);
   if (gone) changesKept.put(workbook, others);
-}
-
-function onTop(before: readonly WeekChange[], newer: readonly WeekChange[]): readonly WeekChange[] {
-  const about = ({ athlete, turn = "" }: WeekChange) => `${nameKey(athlete)}\n${turn}`;
-  const all = new Map(before.map((one) => [about(one), one]));
-  for (const one of newer) all.set(about(one), { ...all.get(about(one)), ...one });
-  return [...all.values()];
 }

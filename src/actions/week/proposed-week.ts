@@ -6,11 +6,15 @@ import {
   proposeLine,
 } from "../../coaching/next-week/propose-line";
 import { athleteNamed } from "../../coaching/record/athlete-named";
-import { nameKey } from "../../coaching/record/name-key";
 import { rowsByAthlete } from "../../coaching/series/rows-by-athlete";
 import { readStack } from "../../rows/value/stack";
 import { athleteStates } from "../athlete-states";
-import type { WeekChange } from "../messages";
+import {
+  changeOf,
+  type FieldsChanged,
+  turnLoadsOf,
+  type WeekChange,
+} from "../messages/week-change";
 import { namesOf } from "../squad-view";
 import { type StateOfSquad, stateOfSquad } from "../state-of-squad";
 import type { Workbook } from "../workbook";
@@ -47,7 +51,7 @@ export function proposedWeek(
   const rowsOf = rowsByAthlete(rows);
   const typed = typedInTab(workbook, state.read);
   const lines = namesOf(state).map((name) => {
-    const change = changeOf(all, name);
+    const change = changeOfAthlete(all, name);
     const line = proposeLine({
       athlete: athleteNamed(rows.athletes, name) ?? null,
       name,
@@ -60,7 +64,7 @@ export function proposedWeek(
       isLeftOut: change.leaveOut === true,
       typed: (week) => typed(name, week),
       decided: (week) => {
-        const decided = changeOf(before[isoFromDay(week)] ?? [], name);
+        const decided = changeOfAthlete(before[isoFromDay(week)] ?? [], name);
         return decided.leaveOut === true ? "left out" : lineChange(decided);
       },
     });
@@ -75,22 +79,14 @@ export function proposedWeek(
 }
 
 /** All that was changed of one athlete's week. */
-type ChangeOfAthlete = Omit<WeekChange, "athlete" | "turn"> & {
+type ChangeOfAthlete = FieldsChanged & {
   readonly turnLoadsKg: ReadonlyMap<string, number>;
 };
 
-/** Gathers an athlete's changes: of the week and its first turn, and of the loads of other turns. */
-function changeOf(changes: readonly WeekChange[], name: string): ChangeOfAthlete {
-  const key = nameKey(name);
-  const own = changes.filter(({ athlete }) => nameKey(athlete) === key);
-  const { athlete: _, ...ofWeek } = own.find(({ turn }) => turn === undefined) ?? { athlete: "" };
-  const turnLoadsKg = new Map(
-    own.flatMap(({ turn, loadKg }): [string, number][] =>
-      turn === undefined || loadKg === undefined ? [] : [[turn, loadKg]],
-    ),
-  );
-  return { ...ofWeek, turnLoadsKg };
-}
+const changeOfAthlete = (changes: readonly WeekChange[], name: string): ChangeOfAthlete => ({
+  ...changeOf(changes, name),
+  turnLoadsKg: turnLoadsOf(changes, name),
+});
 
 /** Fields changed, that of another turn's load with the turn's name. */
 const byHandOf = ({

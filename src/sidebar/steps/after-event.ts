@@ -1,10 +1,11 @@
+import { withChanges } from "../../actions/messages/week-change";
 import { pageLabels } from "../../words/page-labels";
 import { sidebarWords } from "../../words/sidebar";
 import type { Event } from "../event";
 import type { Ask, State, Step } from "../state";
 import { afterAnswer } from "./after-answer";
 import { asking, athleteAsk, fetchFor, ofOpenedAthlete, readAgain } from "./asks";
-import { onShownWeek, shownWeek, withChange } from "./shown-week";
+import { onShownWeek, shownWeek } from "./shown-week";
 import { staleBehind } from "./stale";
 
 /** The next state after a click or an answer, and what is asked of the script. */
@@ -75,10 +76,10 @@ export function afterEvent(state: State, event: Event): Step {
       const { monday, changes: before } = shownWeek(state);
       if (state.monday !== null && monday !== null && monday !== state.monday) {
         // Another week was chosen meanwhile: the change stays with the one it was made to.
-        const changed = { [monday]: withChange(before, event.change) };
+        const changed = { [monday]: withChanges(before, [event.change]) };
         return { state: { ...state, otherWeeks: { ...state.otherWeeks, ...changed } }, asks: [] };
       }
-      const changes = withChange(before, event.change);
+      const changes = withChanges(before, [event.change]);
       const next = { ...state, monday, changes, pages: null, said: null };
       return asking(next, fetchFor(next, "week"), sidebarWords.working);
     }

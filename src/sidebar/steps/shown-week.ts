@@ -1,16 +1,4 @@
-import type { WeekChange } from "../../actions/messages";
 import type { Ask, State } from "../state";
-
-/** Changes to one athlete's week are kept together, and to each of its other turns, the later of each field counting. */
-export function withChange(
-  changes: readonly WeekChange[],
-  change: WeekChange,
-): readonly WeekChange[] {
-  const isAbout = ({ athlete, turn }: WeekChange) =>
-    athlete === change.athlete && turn === change.turn;
-  const before = changes.find(isAbout);
-  return [...changes.filter((one) => !isAbout(one)), { ...before, ...change }];
-}
 
 /** The week on screen with its changes: another one may have been chosen and not been read yet. */
 export function shownWeek({

@@ -1,8 +1,9 @@
 import type { WeekLine, WeekSession, WeekView } from "../../actions/messages";
+import { changeOf } from "../../actions/messages/week-change";
 import { printedNumbers } from "../../words/printed-numbers";
 import { weekViewWords as words } from "../../words/week-view";
 import type { State } from "../state";
-import { changeOf, notYetShown } from "./changes";
+import { notYetShown } from "./not-yet-shown";
 import type { Dispatch } from "./sidebar";
 
 /** The heaviest load that can be asked for, kg. */

@@ -1,5 +1,6 @@
 import { Fragment } from "preact";
 import type { WeekChange, WeekLine, WeekView } from "../../actions/messages";
+import { changeOf } from "../../actions/messages/week-change";
 import { LadderChart } from "../../charts/ladder-chart";
 import { fieldRefusals, mostContacts } from "../../words/field-refusals";
 import { sentence } from "../../words/pages";
@@ -7,10 +8,10 @@ import { printedNumbers } from "../../words/printed-numbers";
 import { sentenceWords } from "../../words/reasons-figures";
 import { weekViewWords as words } from "../../words/week-view";
 import type { State } from "../state";
-import { changeOf, notYetShown } from "./changes";
 import { DeletedRows } from "./deleted-rows";
 import { leadSession, otherSessions } from "./lead-session";
 import { LoadField } from "./load-field";
+import { notYetShown } from "./not-yet-shown";
 import { BarOfSession, IfWritten, OnTheDay } from "./session-parts";
 import type { Dispatch } from "./sidebar";
 import { TypedField } from "./typed-field";

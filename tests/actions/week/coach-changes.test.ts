@@ -46,6 +46,21 @@ test("a later change of another field is put on top, and the week's difference n
   expect(String(cell(book, "sets")[0])).toMatch(/^1×/);
 });
 
+test("a change that names the first turn by its empty name is one of the week's own", () => {
+  const book = sampleClub();
+  const proposed = lineOf(book).sessions[0]!.loadKg;
+  writeProposedWeek(book, today, monday, [{ athlete: tomas, sets: 1 }], null);
+  writeProposedWeek(
+    book,
+    today,
+    monday,
+    [{ athlete: tomas, turn: "", loadKg: proposed - 5 }],
+    null,
+  );
+  expect(new Set(cell(book, "load"))).toEqual(new Set([proposed - 5]));
+  expect(String(cell(book, "sets")[0])).toMatch(/^1×/);
+});
+
 test("a change of one athlete is not remembered when another alone was written", () => {
   const book = sampleClub();
   const proposed = lineOf(book).sessions[0]!.loadKg;

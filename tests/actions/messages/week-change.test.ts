@@ -1,0 +1,45 @@
+import { changeOf, turnLoadsOf, withChanges } from "../../../src/actions/messages/week-change";
+
+const athlete = "Tomas Reyerson";
+const turn = "hip thrust";
+
+test("changes to one athlete add up, the later of a field counting", () => {
+  const priya = "Priya Tellander";
+  const before = [
+    { athlete: priya, sets: 2 },
+    { athlete, loadKg: 82.5 },
+  ];
+  expect(withChanges(before, [{ athlete: priya, sets: 3, block: "5×3" }])).toEqual([
+    { athlete: priya, sets: 3, block: "5×3" },
+    { athlete, loadKg: 82.5 },
+  ]);
+});
+
+test("a change of another turn's load stands beside what was changed of the week", () => {
+  const first = withChanges([{ athlete, loadKg: 80 }], [{ athlete, turn, loadKg: 90 }]);
+  const changes = withChanges(first, [{ athlete, turn, loadKg: 95 }]);
+  expect(changes).toEqual([
+    { athlete, loadKg: 80 },
+    { athlete, turn, loadKg: 95 },
+  ]);
+  expect(changeOf(changes, athlete)).toEqual({ loadKg: 80 });
+  expect(changeOf(changes, athlete, turn)).toEqual({ loadKg: 95 });
+  expect(turnLoadsOf(changes, athlete)).toEqual(new Map([[turn, 95]]));
+});
+
+test("an athlete spelled in another way, or the first turn named by its empty name, is the same", () => {
+  const changes = withChanges(
+    [{ athlete, loadKg: 80 }],
+    [{ athlete: " tomas  REYERSON", turn: "", sets: 3 }],
+  );
+  expect(changes).toHaveLength(1);
+  expect(changeOf(changes, athlete)).toEqual({ loadKg: 80, sets: 3 });
+  expect(turnLoadsOf(changes, athlete).size).toBe(0);
+});
+
+test("where nothing was changed there is nothing", () => {
+  const changes = [{ athlete, turn, sets: 2 }];
+  expect(changeOf(changes, athlete)).toEqual({});
+  expect(turnLoadsOf(changes, athlete).size).toBe(0);
+  expect(turnLoadsOf([{ athlete, turn, loadKg: 90 }], "Priya Tellander").size).toBe(0);
+});
