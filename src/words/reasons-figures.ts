@@ -35,9 +35,11 @@ export function repetitionsWords(count: number): string {
   return `${text} repetition${text === "1" ? "" : "s"}`;
 }
 
-/** A lift or test within a sentence: "Back squat" is "back squat", "CMJ mat" and "T-bar row" stay. */
+const capital = /(?<![\p{L}-])\p{Lu}(?=\p{Ll})/gu;
+
+/** A lift or test within a sentence: "Back Squat" is "back squat", "CMJ mat" and "T-bar row" stay. */
 export const withinSentence = (name: string): string =>
-  name.trim().replace(/^\p{Lu}(?=\p{Ll})/u, (first) => first.toLowerCase());
+  name.trim().replace(capital, (first) => first.toLowerCase());
 
 /** A line of text as a sentence of its own: a capital letter and a full stop. */
 export function sentenceWords(text: string): string {

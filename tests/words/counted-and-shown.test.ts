@@ -193,8 +193,18 @@ test("a week of the season tab names its races, and a race nobody marked as the 
 
 test("names keep their capitals where they are letters of their own, and sentences end once", () => {
   expect(
-    ["Back squat", "CMJ", "CMJ mat", "T-bar row", "Übungskniebeuge"].map(withinSentence),
-  ).toEqual(["back squat", "CMJ", "CMJ mat", "T-bar row", "übungskniebeuge"]);
+    ["Back squat", "Back Squat", "CMJ", "CMJ mat", "CMJ Mat", "T-bar row", "Übungskniebeuge"].map(
+      withinSentence,
+    ),
+  ).toEqual([
+    "back squat",
+    "back squat",
+    "CMJ",
+    "CMJ mat",
+    "CMJ mat",
+    "T-bar row",
+    "übungskniebeuge",
+  ]);
   expect([sentenceWords("two misses"), sentenceWords("Why?")]).toEqual(["Two misses.", "Why?"]);
 });
 
