@@ -289,7 +289,7 @@ export const rowIssueSentences = {
   ],
   "jump-unread": () => [
     cellOut,
-    "Write a height, a stack such as “5x15+5”, or the times as the title says.",
+    "Write a height (several as “31; 32”), a stack such as “5x15+5”, or the times as the title says.",
   ],
   "day-questioned": (issue) => [
     "The row counts on this day, which lies far from the other days of the table.",

@@ -39,6 +39,17 @@ const asNumber = (text: string) => Number(text.replace(",", "."));
 /** Common practice, no source. */
 const heaviestPlateKg = 25;
 
+const partings = [/\s*;\s*|,\s+/, /\s+/, /\s*\/\s*/];
+const isNumber = new RegExp(`^${number}$`);
+
+/** Numbers and nothing else, however they are parted: "30; 31", "30 31 29", "30/31/29"; null otherwise. */
+function severalNumbers(text: string): readonly string[] | null {
+  const lists = partings.map((parting) => text.split(parting));
+  const numbers = lists.find((list) => list.length > 1 && list.every((one) => isNumber.test(one)));
+  // Two parted by a stroke may be one of each leg.
+  return numbers === undefined || (numbers.length === 2 && text.includes("/")) ? null : numbers;
+}
+
 /** Takes a jump cell apart: "5x15+5 o / +10 x", "5x15+10*", "182/.49", "243/.49 Achilles", 46. */
 export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
   if (isBlank(cell) || cell === false) return nothing;
@@ -59,8 +70,8 @@ export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
     const attempt = Object.fromEntries(values.map((value, at) => [parts[at], value]));
     return { ...nothing, attempts: [attempt], note: several[3] ?? "" };
   }
-  const each = text.replace(/\s*cm\b/gi, "").split(/\s*;\s*|,\s+/);
-  if (each.length > 1 && each.every((one) => new RegExp(`^${number}$`).test(one))) {
+  const each = severalNumbers(text.replace(/\s*cm\b/gi, ""));
+  if (each !== null) {
     // No plate is that heavy: "30, 31" are two heights, "15, 20" may be two stacks.
     const heights = each.every((one) => asNumber(one) > heaviestPlateKg);
     if (!heights || parts.includes("stack")) return { ...nothing, problem: "jump-unread" };
@@ -71,19 +82,19 @@ export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
   const mark = height?.[3] ?? "";
   const isHeight =
     mark === "" || height?.[2] !== undefined || asNumber(height![1]!) > heaviestPlateKg;
-  if (height !== null && !parts.includes("stack") && isHeight)
-    return {
-      ...nothing,
-      attempts: [{ height: [height[1], height[2]].filter(Boolean).join(" ") }],
-      note: height[4] ?? "",
-      mark,
-    };
+  if (height !== null && !parts.includes("stack") && isHeight) {
+    const note = height[4] ?? "";
+    // A second figure, "31.5 / 31.9", must not pass for a note.
+    if (/^[^\p{L}(]*\d[^\p{L}(]*$/u.test(note)) return { ...nothing, problem: "jump-unread" };
+    const written = [height[1], height[2]].filter(Boolean).join(" ");
+    return { ...nothing, attempts: [{ height: written }], note, mark };
+  }
   const stack = stacked.exec(text);
   if (stack === null) return { ...nothing, problem: "jump-unread" };
   const note = stack[5]!;
   if (/^\?+$/.test(note)) return { ...nothing, problem: "unsure" };
   // An attempt that cannot be read must not pass for a note, nor the load of a lift.
-  if (/^(?:\?|[x×@]\s*\d|\/.*\d|[\d.,]+ ?(?:kg|lbs?)?$)/i.test(note))
+  if (/^(?:\?|[x×@]\s*\d|\/.*\d|\d+[.,]\d|[\d.,]+ ?(?:kg|lbs?)?$)/i.test(note))
     return { ...nothing, problem: "jump-unread" };
   // "30-31" and "30, 31 tired" are no plate of 30 kg.
   if (/^[\d.,]+$/.test(stack[1]!) && /^[,;–-]\s*\d/.test(note))
