@@ -37,8 +37,11 @@ export function beginsSummary(
   return namesSummary(line[at]) && !(at === athlete?.index && mayBeName(line[at]));
 }
 
-/** A record, null for a row that was reported, "joined" for one that went into the record before. */
-export type LineResult<Row> = Row | null | "joined";
+/**
+ * A record, null for a row that was reported, "no-record" for one that was read and makes none of its
+ * own: it went into the record before, or says that there was nothing.
+ */
+export type LineResult<Row> = Row | null | "no-record";
 
 /**
  * Walks the rows of a table once and counts each exactly once. Padding at the end of a whole-column
@@ -91,7 +94,7 @@ export function readLines<Row extends object>(
       }
     } else {
       rowsRead++;
-      if (result !== "joined") records.push(result);
+      if (result !== "no-record") records.push(result);
     }
   }
   return { records, issues: view.log.issues, rowsRead, rowsReported, rowsBlank, rowsHeading };

@@ -29,8 +29,8 @@ export function readRunRows(view: TableView): Reading<Run> {
   const minute = minuteColumn(view, fields.minute);
   const name = textColumn(view, fields.athlete, true);
   const kindOf = choiceColumn(view, fields.kind, runKinds, "read on", runKindIn);
-  const kind: typeof kindOf = (line, row) =>
-    restDay.test(plainWords(line[fields.kind?.index ?? -1])) ? null : kindOf(line, row);
+  const isRest = (line: readonly unknown[]) =>
+    restDay.test(plainWords(line[fields.kind?.index ?? -1]));
   const words = runInWords(view, fields.kind);
   const figures = (of: (field: string) => Column | undefined) => ({
     minutes: lengthColumn(view, of("minutes"), "min", { low: 0, high: 900 }),
@@ -64,7 +64,7 @@ export function readRunRows(view: TableView): Reading<Run> {
       day,
       minute: minute(line, row) ?? aside.minute,
       athlete,
-      kind: kind(line, row),
+      kind: isRest(line) ? null : kindOf(line, row),
       minutes: figure("minutes"),
       exertion: figure("exertion"),
       km: figure("km"),
@@ -79,7 +79,8 @@ export function readRunRows(view: TableView): Reading<Run> {
     if (said !== "") notes.push(noteAt(row, fields.kind!.index, run, said));
     const noted = note(line, row);
     if (noted !== "") notes.push(noteAt(row, fields.note!.index, run, noted));
-    return run;
+    const isRun = run.minutes || run.km || run.exertion;
+    return !isRun && (isRest(line) || run.minutes === 0) ? "no-record" : run;
   });
   return notes.length === 0 ? reading : { ...reading, notes };
 }

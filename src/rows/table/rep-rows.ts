@@ -9,8 +9,8 @@ export class RepRows {
   private open: Growing | null = null;
   private lastRep = 0;
 
-  /** The row's set when it starts one, "joined" when it goes on with the set before. */
-  join(row: LiftingSet, rep: number | null, speed: number | null): LiftingSet | "joined" {
+  /** The row's set when it starts one, "no-record" when it goes on with the set before. */
+  join(row: LiftingSet, rep: number | null, speed: number | null): LiftingSet | "no-record" {
     const { open } = this;
     const place = rep ?? this.lastRep + 1;
     if (open !== null && place > this.lastRep && sameSet(open, row)) {
@@ -21,7 +21,7 @@ export class RepRows {
       open.repsInReserve = row.repsInReserve ?? open.repsInReserve;
       if (row.note !== "") open.note = open.note === "" ? row.note : `${open.note}; ${row.note}`;
       this.lastRep = place;
-      return "joined";
+      return "no-record";
     }
     const first: (number | null)[] = [];
     for (let missing = 1; missing < (rep ?? 1); missing++) first.push(null);

@@ -458,7 +458,7 @@ test("a grid of lifts in shorthand whose title names none is asked for its lift,
   }
 });
 
-test("a day of rest where the kind of a run would stand is no slip", () => {
+test("a day of rest where the kind of a run would stand is no run, and its note is kept", () => {
   const rows = ["rest", "Rest day", "off", "Ruhetag", "frei"].map((kind, at) => [
     `2026-05-1${at}`,
     "Ilka",
@@ -466,15 +466,21 @@ test("a day of rest where the kind of a run would stand is no slip", () => {
     "",
   ]);
   const { reading } = understandTable("Runs", [
-    ["Date", "Athlete", "Kind", "Minutes"],
-    ["2026-05-09", "Ilka", "easy", 40],
+    ["Date", "Athlete", "Kind", "Minutes", "Note"],
+    ["2026-05-09", "Ilka", "easy", 40, ""],
     ...rows,
-    ["2026-05-16", "Ilka", "restless", 30],
+    ["2026-05-15", "Ilka", "rest", "", "calf tight"],
+    ["2026-05-18", "Ilka", "rest", 0, ""],
+    ["2026-05-19", "Ilka", "", 0, ""],
+    ["2026-05-16", "Ilka", "off", 20, ""],
+    ["2026-05-17", "Ilka", "restless", 30, ""],
   ]);
   expect(reading.records.map(({ kind, minutes }) => [kind, minutes])).toEqual([
     ["easy", 40],
-    ...rows.map(() => [null, null]),
+    [null, 20],
     [null, 30],
   ]);
-  expect(problems(reading)).toEqual(["C8 word-unknown: restless"]);
+  expect(problems(reading)).toEqual(["C12 word-unknown: restless"]);
+  expect(reading.notes!.map(({ cell, words }) => `${cell} ${words}`)).toEqual(["E8 calf tight"]);
+  expect([reading.rowsRead, reading.rowsReported]).toEqual([11, 0]);
 });
