@@ -48,6 +48,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
     `Back in grades, one a week, towards the ${kg(before)} kg of before the break.`,
   "slipping-held": ({ before }) =>
     `No step up while slipping${before === undefined ? "" : `: held on the way back to the ${kg(before)} kg of before the break. Whether to climb on is yours to say`}.`,
+  "slow-run": ({ days, since, kg: load, plan }) =>
+    `Slipping, and ${kg(plan)} kg kept on none of the ${days} days since ${dayWords(Number(since))}: planned at the ${kg(load)} kg lifted on them, judged by the speeds of late. More is yours to set.`,
   "modified-held": ({ mayDo }) =>
     `${mayDo === "cleared" ? "Cleared" : "Modified"}: load held until the Availability tab says full or its spell ends.`,
   "last-well-below": "Last session well below usual: load held.",

@@ -6,17 +6,24 @@ import type { OtherSetting } from "../hold/setting-notes";
 import type { ReadinessWord } from "../readiness/readiness";
 import type { UsualLead } from "./usual-lead";
 
+/** How fast an athlete's loads of one lift usually move. */
+export type UsualSpeeds = {
+  /** Fastest repetition a load usually moves at, m/s; null without a line. */
+  readonly usualSpeed: (loadKg: number) => number | null;
+  /** The set that decides the day at that load, marker or first work set; null without a line. */
+  readonly usualLead: (kind: "marker" | "work", loadKg: number) => UsualLead | null;
+};
+
 /** What the measures say of an athlete on one lift. */
 export type LiftState = {
   /** Sets of the last session kept their usual pattern; null when speeds were not taken. */
   readonly heldSpeed: boolean | null;
-  /** Fastest repetition a load usually moves at, m/s: the season's baseline for those who hold, recent for novices. */
-  readonly usualSpeed: (loadKg: number) => number | null;
-  /**
-   * The set that decides the day at that load, marker or first work set; null without a line. On a day
-   * within the baseline as it was known then, from the weeks before it.
-   */
+  /** As in `UsualSpeeds`: the season's baseline for those who hold, recent for novices. */
+  readonly usualSpeed: UsualSpeeds["usualSpeed"];
+  /** The same; on a day within the baseline as it was known then, from the weeks before it. */
   readonly usualLead: (kind: "marker" | "work", loadKg: number, on?: Day) => UsualLead | null;
+  /** Of the latest sessions, whoever it is. */
+  readonly recent: UsualSpeeds;
   /** How what the usual speeds were taken with differs from the baseline's; null where it does not, or nothing is known. */
   readonly otherSetting: OtherSetting | null;
   /** Cautious end of the strength estimate, kg; null when it is refused. Guards only. */

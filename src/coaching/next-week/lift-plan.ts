@@ -103,7 +103,8 @@ export function liftPlan(
   const bar = (kg: number) => barLoad(kg, present.barKg, present.loadKg, plates);
   return {
     step: present,
-    state,
+    // Followed down, it is not judged by speeds from before once more.
+    state: planned.isFollowed ? { ...state, ...state.recent } : state,
     size,
     planned,
     rest,

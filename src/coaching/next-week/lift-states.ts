@@ -53,7 +53,8 @@ export function liftStates(
       const setting = settingInUse(all, baselineDay);
       const usual = setting === undefined ? null : lines(`${lift}\n${baselineDay}`)(athlete);
       const ofBaseline = usual?.ok === true ? usual.value : null;
-      const line = ofBaseline ?? (recent.ok ? recent.value : null);
+      const lateLine = recent.ok ? recent.value : null;
+      const line = ofBaseline ?? lateLine;
       const lifted = setting === undefined ? latestRows(all) : lineRows(all, setting);
       const leadOn = usualLeads(lifted);
       const [before, latest] = [upToDay(all, baselineDay), all].map(
@@ -64,7 +65,7 @@ export function liftStates(
         (monday: Day) => settingInUse(upToDay(all, monday - 1), baselineDay) === undefined,
       );
       const session = sets(lift)(athlete);
-      const strength = recent.ok ? strengthEstimate(recent.value, rows.rules.minimumSpeed) : null;
+      const strength = lateLine ? strengthEstimate(lateLine, rows.rules.minimumSpeed) : null;
       // A session without a device is the last one, too: speeds of an earlier one do not speak of it.
       const isSince = (day: number) =>
         setsOf(athlete).some((set) => set.day > day && exerciseKey(set.exercise) === lift);
@@ -82,6 +83,10 @@ export function liftStates(
               : null;
           const known = then?.ok === true ? then.value : line;
           return known ? leadOn(known, kind, loadKg) : null;
+        },
+        recent: {
+          usualSpeed: (loadKg) => (lateLine ? speedOnLine(lateLine, loadKg).speed : null),
+          usualLead: (kind, loadKg) => (lateLine ? leadOn(lateLine, kind, loadKg) : null),
         },
         otherSetting:
           setting === undefined && before && latest ? otherSetting(latest, before) : null,

@@ -9,6 +9,7 @@ import {
   lightDays,
   reasonUnderPlan,
 } from "./reason-under-plan";
+import { slowRun } from "./slow-run";
 import { takenDown } from "./taken-down";
 
 /** The load a session stands for on the ladder, and why less was lifted; null where it was not. */
@@ -45,6 +46,8 @@ export function plannedLoads<Session extends LiftedDay>(
   let fullSets = 0;
   let lightFrom: Day | null = null;
   const down = takenDown(sessions);
+  const days = sessions.map(({ day }) => day);
+  const isAfterRun = (before: readonly PlannedLoad[]) => slowRun(before, days) !== null;
   /** The last session at its plan. */
   let whole = sessions[0]!;
   for (const [at, session] of sessions.entries()) {
@@ -75,7 +78,8 @@ export function plannedLoads<Session extends LiftedDay>(
         })
       : null;
     const less = found === "may not" || movedWell === false ? null : found;
-    const isUnexplained = isJudged && found === null && !isExplained(before, gap);
+    const isUnexplained =
+      isJudged && found === null && !isExplained(before, gap) && !isAfterRun(planned);
     if (less === "light") lightFrom ??= session.day;
     if (less === null) {
       fullSets = loadKg === planKg && reps === before.reps ? Math.max(fullSets, sets) : sets;

@@ -13,6 +13,8 @@ export type PlannedStep = {
   readonly loadKg: number;
   readonly halfSets: boolean;
   readonly reasons: readonly LineReason[];
+  /** The plan has followed a run of slow days: speeds are those of late. */
+  readonly isFollowed?: boolean;
   /** Every gate stood open: with steps by session the week's second session may go on. */
   readonly ready: boolean;
 };

@@ -26,6 +26,7 @@ import { type LiftDay, latestDays, legDays, liftDays, liftsInTurn, mainLift } fr
 import { plannedLoads } from "./planned-loads";
 import type { AskedLess, LessOn } from "./reason-under-plan";
 import { sessionsOfPlan } from "./sessions-of-plan";
+import { type SlowRun, slowRun } from "./slow-run";
 import { type UsualMarker, usualMarker } from "./usual-marker";
 import { usualMinute, usualWeekdays } from "./usual-times";
 
@@ -45,6 +46,8 @@ export type PresentStep = BarInUse &
     readonly changed: { readonly toKg: number; readonly isLeftOut: boolean } | null;
     /** Why less was lifted on that day than planned; null where it was not. */
     readonly less: LessOn | null;
+    /** Weeks of days on none of which the plan was kept to; null without. */
+    readonly slowRun: SlowRun | null;
     /** The load before it, kg, where the last week's sessions were lighter and no row says why; null otherwise. */
     readonly droppedFromKg: number | null;
     readonly lastDay: Day;
@@ -178,6 +181,7 @@ function stepOfLift(
     // A day that was taken down is told as such, and what it was taken down to may be the plan.
     changed: less === null && loadKg === last.loadKg ? changedOf(last) : null,
     less,
+    slowRun: slowRun(plans, days),
     droppedFromKg:
       plans.find(
         ({ droppedFromKg: from }, at) => (from ?? 0) > loadKg && days[at]! > last.day - weekLong,

@@ -31,6 +31,7 @@ const step = ({
   liftedKg: over.loadKg ?? 80,
   changed: null,
   less: null,
+  slowRun: null,
   droppedFromKg: null,
   lastDay: day("2026-05-07"),
   isHeaviest: false,

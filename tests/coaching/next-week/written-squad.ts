@@ -132,6 +132,7 @@ export const state = (name: string, over: Partial<StateOnLift> = {}): StateOnLif
     heldSpeed: over.heldSpeed === undefined ? true : over.heldSpeed,
     usualSpeed: over.usualSpeed ?? (() => null),
     usualLead: over.usualLead ?? (() => null),
+    recent: over.recent ?? { usualSpeed: () => null, usualLead: () => null },
     otherSetting: over.otherSetting ?? null,
     strengthLowKg: over.strengthLowKg ?? null,
   };
