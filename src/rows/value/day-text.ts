@@ -38,6 +38,9 @@ export function weekdayOfWord(word: string): number | null {
 const iso = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/;
 const numeric = /^(\d{1,2})([/.-])(\d{1,2})(?:\2(\d{4}|\d{2})?)?$/;
 
+/** The stroke of "17 May '26"; "May '26" names no day, and "45'30" is a time. */
+const centuryLeftOut = /(?<=\d\D*[\s/.-])['’](?=\d\d(?!\d))/;
+
 const noon = 720;
 const besideDays =
   /^(?:[–—-]|am|pm|of|the|um|le|de|del|den|el|il|(?:gmt|utc)(?:[+-]\d{1,2}(?::\d{2})?)?)$/i;
@@ -49,6 +52,7 @@ export function dayFromText(text: string): DayText | null {
   let weekday: number | null = null;
   let left = text.trim();
   if (left.length > 40) return null;
+  left = left.replace(centuryLeftOut, "");
   const isoTime = /^(\d{4}-\d{2}-\d{2})[T ](\d{2}:\d{2})(?::\d{2}(?:\.\d+)?)?Z?$/.exec(left);
   if (isoTime) {
     left = isoTime[1]!;

@@ -33,6 +33,11 @@ test.each([
   ["may12", "12/5"],
   ["MÄR 3rd", "3/3"],
   ["May 12. 2026", "12/5 2026"],
+  ["Sunday 17th May '26", "17/5 2026  6"],
+  ["17 May ’26 10:30", "17/5 2026 630"],
+  ["17/5/'26", "17/5 2026"],
+  ["May '26", null],
+  ["45'30", null],
 ])("“%s” names its month: %s", (text, read) => {
   expect(short(text)).toBe(read);
 });
