@@ -36,8 +36,11 @@ function missingWords({ needed, notes }: SeasonHold): string {
   return `${countWords(least.rows, `more ${what} session`)}`;
 }
 
+/** What is read of a value that has moved. */
+export type MovedValue = Pick<HoldMeasure, "kind" | "of" | "change" | "baselineValue" | "nowValue">;
+
 /** "back squat speed 8 % under baseline"; contact time says longer or shorter. */
-export function movedWords(measure: HoldMeasure): string {
+export function movedWords(measure: MovedValue): string {
   const { change, kind, nowValue, baselineValue } = measure;
   const name = valueWords(measure);
   if (change === null || nowValue === null) return `${name}: no session since the baseline`;

@@ -9,6 +9,7 @@ import { bandParts, byFeel, onlyIf, sentence } from "./pages";
 import { plainNumbers } from "./printed-numbers";
 import { raceName } from "./race-name";
 import { countWords, repetitionsWords, trimmed } from "./reasons-figures";
+import { type MovedValue, movedWords } from "./reasons-hold";
 import { otherSettingWords } from "./reasons-notes";
 import { raceRuleWords } from "./week-days";
 
@@ -112,6 +113,7 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "reserve-seen": "Fewer than two repetitions were left in reserve last session: hold.",
   "reserve-short": "Kept lower: the load would leave fewer than two repetitions in reserve.",
   reset: ({ toKg }) => `The rotation begins again at ${kg(toKg)} kg.`,
+  "fallen-held": (facts) => `No step up: ${movedWords(facts as MovedValue)}.`,
   "race-week-held": "The step waits until the week after the race.",
   "race-week": ({ from, to }) => `Race week: sets ${from} to ${to}, load kept.`,
   "race-near": ({ day, race, on, from, to }) =>

@@ -93,6 +93,27 @@ test("the weeks after a marathon ease as such, whatever lifts of the legs stood 
   expect(eased.codes[0]).toBe("after-marathon");
 });
 
+test("no step up while a value stands lower by as much as would show, called or not", () => {
+  // 0.80 m/s at the baseline's load, of late 0.744: 7 % under it.
+  const fallen = {
+    kind: "bar speed" as const,
+    of: "Back squat",
+    baselineRows: 6,
+    rowsAfter: 20,
+    rowsSince: 4,
+    change: -7,
+    changeError: 2,
+    wobble: 3,
+    baselineValue: 0.8,
+    nowValue: 0.744,
+  };
+  const held = planned({ state: state(name, { fallen }) });
+  expect(held).toMatchObject({ text: "5x5 80", ready: false, codes: ["fallen-held"] });
+  expect(lineReasonWords(held.reasons[0]!)).toBe(
+    "No step up: back squat speed 7 % under baseline.",
+  );
+});
+
 test("weeks at the step are counted out before the next one", () => {
   const second = planned({ step: step({ weeksHeld: 1 }) });
   expect(second).toMatchObject({ text: "5x5 80", ready: false, codes: ["hold-week"] });

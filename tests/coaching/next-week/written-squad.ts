@@ -140,6 +140,7 @@ export const state = (name: string, over: Partial<StateOnLift> = {}): StateOnLif
     athlete: name,
     word: "holding",
     sinceDay: null,
+    fallen: null,
     lastWord: "as usual",
     ...ofLift,
     ofLift: () => ofLift,
