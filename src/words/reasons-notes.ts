@@ -11,6 +11,7 @@ const settingWords: Readonly<Record<string, string>> = {
   speedIs: "kind of speed",
   barKg: "bar",
   figure: "figure for the set",
+  lift: "lift",
 };
 
 /** "another tool (phone cam; baseline: Pod A)" */

@@ -12,6 +12,7 @@ import { addDays, gymDays } from "../series/season-start";
 import type { AthleteRows, SquadIndex } from "../series/squad-index";
 import { type ChosenMeasures, squadMeasures } from "./chosen-measures";
 import { jumpMeasure } from "./jump-measure";
+import { otherLiftNotes } from "./other-lift-notes";
 import type { HoldNote, MeasureKind } from "./season-hold";
 import type { SeasonMeasure } from "./season-measure";
 import type { LiftSeason } from "./speed-measure";
@@ -89,6 +90,7 @@ export function squadSeasons(given: {
       const { prior, settings } = knowledge.get(chosen.lift)!;
       const measure = speedMeasure(lift, prior, settings);
       add("bar speed", lift.of, measure, lift.baselineRows.length > 0);
+      notes.push(...otherLiftNotes(rows, chosen.lift!));
     }
     if (chosen.height !== null) {
       add("jump height", chosen.height, jump("jump height", chosen.height));

@@ -1,0 +1,33 @@
+import { lineRows } from "../bar-speed/squad-lines";
+import { usualRules } from "../record/squad-rules";
+import { fromDay } from "../series/span-of-days";
+import type { AthleteRows } from "../series/squad-index";
+import type { HoldNote } from "./season-hold";
+import { firstOfDays } from "./setting-notes";
+import { oldAfterDays } from "./word-caveats";
+
+/**
+ * One note where the lift that the season is followed by has given way to another: the other's sessions
+ * since then, which are held against no baseline. Nothing is said of a lift laid aside for two weeks.
+ *
+ * @param lift key of the lift that is followed
+ */
+export function otherLiftNotes(rows: AthleteRows, lift: string): readonly HoldNote[] {
+  const followed = lineRows(rows.lifts.get(lift)!);
+  const last = followed[followed.length - 1];
+  if (last === undefined) return [];
+  const [other] = [...rows.lifts.values()]
+    .map((sets) => firstOfDays(fromDay(lineRows(sets), last.day + 1)))
+    .sort((a, b) => b.length - a.length);
+  const latest = other?.[other.length - 1];
+  if (!other || !latest || latest.day - last.day <= oldAfterDays) return [];
+  const facts = {
+    sessions: other.length,
+    sinceDay: other[0]!.day,
+    what: "lift",
+    before: last.set.exercise,
+    after: latest.set.exercise,
+    ownBaseline: other.length >= usualRules.baselineSessions ? 1 : 0,
+  };
+  return [{ code: "setting-changed", facts }];
+}
