@@ -1,7 +1,7 @@
 import type { LiftingSet } from "../record/lifting-set";
 
 /** Sets more than so many minutes apart are of two sessions (common practice, no source). */
-const apart = 180;
+export const sessionsApart = 180;
 
 /**
  * Of a day's sessions of a lift, morning and evening, the one with the heaviest work set, the first of
@@ -17,7 +17,8 @@ export function heaviestOfDay(sets: readonly LiftingSet[]): readonly LiftingSet[
     const { minute } = set;
     const now = sessions[sessions.length - 1];
     // A marker of the morning belongs to the lift of the evening.
-    const begins = last !== null && minute !== null && minute - last > apart && now!.some(isWork);
+    const begins =
+      last !== null && minute !== null && minute - last > sessionsApart && now!.some(isWork);
     if (now === undefined || begins) sessions.push([set]);
     else now.push(set);
     last = minute ?? last;

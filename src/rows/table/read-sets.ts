@@ -6,6 +6,7 @@ import { carefulSetReader } from "./careful-sets";
 import { DoubledRows } from "./doubled-rows";
 import { LoadsSeen } from "./loads-seen";
 import { reportDoubled } from "./needed";
+import { withEvening } from "./past-midnight";
 import { PlainRows } from "./plain-rows";
 import { questionDays } from "./question-days";
 import { type LineResult, readLines } from "./read-lines";
@@ -41,7 +42,7 @@ export function readSetRows(view: TableView, plainFrom: number = manyRows): Read
 
   const reading = readLines<LiftingSet>(view, readLine);
   loads.report(view);
-  return questionDays(view, reading);
+  return questionDays(view, { ...reading, records: withEvening(reading.records) });
 }
 
 /** True where a row is a part of a set, or takes its day, name or lift from a row above. */
