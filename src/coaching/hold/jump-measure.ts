@@ -1,6 +1,7 @@
 import type { Day } from "../calendar/day";
 import type { TestDay } from "../jumps/test-day";
-import { heightStep } from "../jumps/test-day";
+import { heightStep, isOfOne } from "../jumps/test-day";
+import { usualRules } from "../record/squad-rules";
 import { earlierRuns } from "./earlier-runs";
 import type { HoldNote, MeasureKind } from "./season-hold";
 import type { SeasonDays, SeasonMeasure } from "./season-measure";
@@ -14,7 +15,8 @@ const valueOfKind: Record<Exclude<MeasureKind, "bar speed">, (day: TestDay) => n
 
 /**
  * A jump test as a season's measure on a log scale; contact time counts downward, a longer contact is
- * a loss. Days from another drop height than most of the baseline are not compared, and said.
+ * a loss. Days from another drop height than most of the baseline are not compared, and said; nor is one
+ * value a day, which may be the best of several, with the mean of several, where the baseline has but one kind.
  *
  * @param test as the coach writes it
  * @returns null when no day of the baseline has the value
@@ -35,14 +37,18 @@ export function jumpMeasure(
   const baseline = season.filter(({ day }) => day <= baselineTo);
   if (baseline.length === 0) return null;
   const usualDrop = commonest(baseline.map(({ dropCm }) => dropCm)) ?? null;
-  const days = season.filter(({ dropCm }) => dropCm === usualDrop);
+  const dropped = (all: readonly TestDay[]) => all.filter(({ dropCm }) => dropCm === usualDrop);
   const others = season.filter(({ dropCm }) => dropCm !== usualDrop);
+  const kinds = new Set(dropped(baseline).map(isOfOne));
+  const compared = (day: TestDay) => kinds.size !== 1 || kinds.has(isOfOne(day));
+  const days = dropped(season).filter(compared);
+  const [uncompared, ...more] = dropped(season).filter((day) => !compared(day));
   const scale = logScale(kind === "contact time");
   const percents = new Map<Day, number>();
   for (const day of days) percents.set(day.day, scale.percentOf(value(day)!));
 
-  const before = all.filter(
-    (day) => day.day < from && (value(day) ?? 0) > 0 && day.dropCm === usualDrop,
+  const before = dropped(all).filter(
+    (day) => day.day < from && (value(day) ?? 0) > 0 && compared(day),
   );
 
   const notes: HoldNote[] = [];
@@ -51,6 +57,19 @@ export function jumpMeasure(
       code: "drop-height-changed",
       facts: { test, sessions: others.length, sinceDay: others[0]!.day, usualCm: usualDrop ?? "" },
     });
+  }
+  if (uncompared) {
+    const sessions = more.length + 1;
+    const facts = {
+      of: test,
+      sessions,
+      sinceDay: uncompared.day,
+      what: "attempts",
+      before: days[0]!.attempts,
+      after: uncompared.attempts,
+      ownBaseline: sessions >= usualRules.baselineSessions ? 1 : 0,
+    };
+    notes.push({ code: "setting-changed", facts });
   }
   const notRead = all.reduce(
     (sum, { day, heightsNotRead }) => sum + (day >= from ? heightsNotRead : 0),

@@ -23,7 +23,7 @@ export function fallenAlone({ value, measures, visibleFall }: SeasonHold): boole
   );
 }
 
-/** A speed whose setting has changed since it was last compared, and when that was. */
+/** A value whose setting has changed since it was last compared, and when that was. */
 export type LastCompared = {
   readonly measure: HoldMeasure;
   readonly day: Day;
@@ -32,8 +32,8 @@ export type LastCompared = {
 };
 
 /**
- * The speed that was compared last before its setting changed: nothing of it is seen now, and no loss of
- * it would show; null while the setting is the baseline's, and without a speed.
+ * The first value that was compared last before its setting changed: nothing of it is seen now, and no
+ * loss of it would show; null while all settings are the baseline's.
  */
 export function lastCompared({
   value,
@@ -41,14 +41,17 @@ export function lastCompared({
   sessions,
   notes,
 }: SeasonHold): LastCompared | null {
-  const place = measures.findIndex(({ kind }) => kind === "bar speed");
-  const measure = measures[place];
-  const day = lastOf(sessions.filter(({ percents }) => (percents[place] ?? null) !== null));
-  if (measure === undefined || day === null) return null;
-  const changed = notes.some(
-    ({ code, facts }) => code === "setting-changed" && Number(facts.sinceDay) > day,
-  );
-  return changed ? { measure, day, named: isSame(measure, value) } : null;
+  for (const [place, measure] of measures.entries()) {
+    const day = lastOf(sessions.filter(({ percents }) => (percents[place] ?? null) !== null));
+    // A note names the jump it is about, and no lift: one is followed.
+    const of = measure.kind === "bar speed" ? undefined : measure.of;
+    const changed = notes.some(
+      ({ code, facts }) =>
+        code === "setting-changed" && facts.of === of && Number(facts.sinceDay) > Number(day),
+    );
+    if (day !== null && changed) return { measure, day, named: isSame(measure, value) };
+  }
+  return null;
 }
 
 /** Day of the last reading where the word rests on old ones; null where it is recent, or there is none. */

@@ -76,6 +76,9 @@ export function testDays(
   return days;
 }
 
+/** One value a day may be the best of several, and is not held against their mean; of stacks it is the best ever. */
+export const isOfOne = ({ attempts, byStack }: TestDay): boolean => attempts === 1 && !byStack;
+
 /** Days before heights that were typed are asked whether they come in steps. */
 const leastDaysForGrid = 6;
 

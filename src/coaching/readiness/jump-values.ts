@@ -1,5 +1,5 @@
 import type { TestDay } from "../jumps/test-day";
-import { heightStep } from "../jumps/test-day";
+import { heightStep, isOfOne } from "../jumps/test-day";
 import type { Dated } from "./past-values";
 
 /** A test's values in percent on days comparable with one of them; more is better. */
@@ -9,9 +9,11 @@ export function jumpValues(days: readonly TestDay[], like: TestDay | undefined) 
   const sign = unit === "cm" ? 1 : -1;
   const dated: Dated[] = [];
   let sum = 0;
-  for (const { day, dropCm, heightCm, contactS } of days) {
-    const value = unit === "cm" ? heightCm : contactS;
-    if (value === null || !(value > 0) || dropCm !== like.dropCm) continue;
+  for (const one of days) {
+    const { day } = one;
+    const value = unit === "cm" ? one.heightCm : one.contactS;
+    if (value === null || !(value > 0) || one.dropCm !== like.dropCm) continue;
+    if (isOfOne(one) !== isOfOne(like)) continue;
     sum += value;
     dated.push({ day, value: sign * 100 * Math.log(value) });
   }

@@ -37,7 +37,7 @@ test("heights not read are counted from the season's first day on", () => {
   const unread = (after: number) => drop(after, { contactS: 0.2, stackKg: [17] });
   expect(contact(unread(0), ...season)!.notes[0]!.facts.attempts).toBe(1);
   expect(contact(unread(-3), ...season)!.notes).toEqual([]);
-  expect(contact(...season, unread(12), unread(12), unread(14))!.notes).toEqual([
+  expect(contact(...season, unread(12), unread(13), unread(14))!.notes).toEqual([
     { code: "heights-not-read", facts: { test: "drop jump", attempts: 3 } },
   ]);
 });
