@@ -3,6 +3,7 @@ import { daysDone } from "../coaching/availability/days-done";
 import { standingAbsences } from "../coaching/availability/standing-absences";
 import { highSoreness } from "../coaching/diary/high-soreness";
 import { unwellDay } from "../coaching/diary/unwell-day";
+import type { MovedValue } from "../coaching/hold/season-hold";
 import { fallenUncalled } from "../coaching/hold/word-caveats";
 import { boxJumps, lastJump } from "../coaching/jumps/box-jump";
 import { squadJumpTrend } from "../coaching/jumps/squad-jump-trend";
@@ -54,7 +55,7 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
       athlete,
       word: season.word,
       sinceDay: season.sinceDay,
-      fallen: fallenUncalled(season) ? season.value : null,
+      fallen: fallenUncalled(season) ? (season.value as MovedValue) : null,
       lastWord: Number.isFinite(lastDay) ? dayOf(athlete, lastDay).word : null,
       ofLift: ofLift(athlete),
       jumpWord: trend?.ok === true ? trend.value.word : null,

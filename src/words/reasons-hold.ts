@@ -1,5 +1,10 @@
 import { ownPercent } from "../coaching/hold/own-percent";
-import type { HoldMeasure, MeasureKind, SeasonHold } from "../coaching/hold/season-hold";
+import type {
+  HoldMeasure,
+  MeasureKind,
+  MovedValue,
+  SeasonHold,
+} from "../coaching/hold/season-hold";
 import { fallenAlone, fallenUncalled, lastCompared, oldSince } from "../coaching/hold/word-caveats";
 import { dayWords } from "./days";
 import { countWords, percentWords, signedPercentWords, withinSentence } from "./reasons-figures";
@@ -36,11 +41,8 @@ function missingWords({ needed, notes }: SeasonHold): string {
   return `${countWords(least.rows, `more ${what} session`)}`;
 }
 
-/** What is read of a value that has moved. */
-export type MovedValue = Pick<HoldMeasure, "kind" | "of" | "change" | "baselineValue" | "nowValue">;
-
 /** "back squat speed 8 % under baseline"; contact time says longer or shorter. */
-export function movedWords(measure: MovedValue): string {
+export function movedWords(measure: HoldMeasure | MovedValue): string {
   const { change, kind, nowValue, baselineValue } = measure;
   const name = valueWords(measure);
   if (change === null || nowValue === null) return `${name}: no session since the baseline`;

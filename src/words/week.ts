@@ -1,6 +1,7 @@
 import { blockText } from "../coaching/blocks/block";
 import { chartReps } from "../coaching/blocks/repetition-load";
 import { volumeLoad } from "../coaching/blocks/volume-load";
+import type { MovedValue } from "../coaching/hold/season-hold";
 import type { DayBand } from "../coaching/next-week/day-bands";
 import type { LineReason, ProposedLine } from "../coaching/next-week/propose-line";
 import type { SessionItem } from "../coaching/next-week/session-plan";
@@ -9,7 +10,7 @@ import { bandParts, byFeel, onlyIf, sentence } from "./pages";
 import { plainNumbers } from "./printed-numbers";
 import { raceName } from "./race-name";
 import { countWords, repetitionsWords, trimmed } from "./reasons-figures";
-import { type MovedValue, movedWords } from "./reasons-hold";
+import { movedWords } from "./reasons-hold";
 import { otherSettingWords } from "./reasons-notes";
 import { raceRuleWords } from "./week-days";
 
@@ -114,6 +115,7 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "reserve-short": "Kept lower: the load would leave fewer than two repetitions in reserve.",
   reset: ({ toKg }) => `The rotation begins again at ${kg(toKg)} kg.`,
   "fallen-held": (facts) => `No step up: ${movedWords(facts as MovedValue)}.`,
+  "out-held": "Out since the last session: the step waits a week.",
   "race-week-held": "The step waits until the week after the race.",
   "race-week": ({ from, to }) => `Race week: sets ${from} to ${to}, load kept.`,
   "race-near": ({ day, race, on, from, to }) =>

@@ -1,11 +1,11 @@
 import type { Day } from "../calendar/day";
 import type { TestDay } from "../jumps/test-day";
 import { heightStep, isOfOne } from "../jumps/test-day";
-import { usualRules } from "../record/squad-rules";
 import { earlierRuns } from "./earlier-runs";
 import type { HoldNote, MeasureKind } from "./season-hold";
 import type { SeasonDays, SeasonMeasure } from "./season-measure";
 import { commonest, logScale, stretchedBaseline } from "./season-measure";
+import { settingChanged } from "./setting-notes";
 
 const valueOfKind: Record<Exclude<MeasureKind, "bar speed">, (day: TestDay) => number | null> = {
   "jump height": ({ heightCm }) => heightCm,
@@ -42,7 +42,7 @@ export function jumpMeasure(
   const kinds = new Set(dropped(baseline).map(isOfOne));
   const compared = (day: TestDay) => kinds.size !== 1 || kinds.has(isOfOne(day));
   const days = dropped(season).filter(compared);
-  const [uncompared, ...more] = dropped(season).filter((day) => !compared(day));
+  const uncompared = dropped(season).filter((day) => !compared(day));
   const scale = logScale(kind === "contact time");
   const percents = new Map<Day, number>();
   for (const day of days) percents.set(day.day, scale.percentOf(value(day)!));
@@ -58,18 +58,14 @@ export function jumpMeasure(
       facts: { test, sessions: others.length, sinceDay: others[0]!.day, usualCm: usualDrop ?? "" },
     });
   }
-  if (uncompared) {
-    const sessions = more.length + 1;
-    const facts = {
-      of: test,
-      sessions,
-      sinceDay: uncompared.day,
-      what: "attempts",
-      before: days[0]!.attempts,
-      after: uncompared.attempts,
-      ownBaseline: sessions >= usualRules.baselineSessions ? 1 : 0,
-    };
-    notes.push({ code: "setting-changed", facts });
+  if (uncompared.length > 0) {
+    const how = { before: days[0]!.attempts, after: uncompared[0]!.attempts, of: test };
+    notes.push(
+      settingChanged(
+        uncompared.map(({ day }) => day),
+        { what: "attempts", ...how },
+      ),
+    );
   }
   const notRead = all.reduce(
     (sum, { day, heightsNotRead }) => sum + (day >= from ? heightsNotRead : 0),

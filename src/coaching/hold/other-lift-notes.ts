@@ -1,9 +1,8 @@
 import { lineRows } from "../bar-speed/squad-lines";
-import { usualRules } from "../record/squad-rules";
 import { fromDay } from "../series/span-of-days";
 import type { AthleteRows } from "../series/squad-index";
 import type { HoldNote } from "./season-hold";
-import { firstOfDays } from "./setting-notes";
+import { firstOfDays, settingChanged } from "./setting-notes";
 import { oldAfterDays } from "./word-caveats";
 
 /**
@@ -21,13 +20,11 @@ export function otherLiftNotes(rows: AthleteRows, lift: string): readonly HoldNo
     .sort((a, b) => b.length - a.length);
   const latest = other?.[other.length - 1];
   if (!other || !latest || latest.day - last.day <= oldAfterDays) return [];
-  const facts = {
-    sessions: other.length,
-    sinceDay: other[0]!.day,
-    what: "lift",
-    before: last.set.exercise,
-    after: latest.set.exercise,
-    ownBaseline: other.length >= usualRules.baselineSessions ? 1 : 0,
-  };
-  return [{ code: "setting-changed", facts }];
+  const [before, after] = [last.set.exercise, latest.set.exercise];
+  return [
+    settingChanged(
+      other.map(({ day }) => day),
+      { what: "lift", before, after },
+    ),
+  ];
 }

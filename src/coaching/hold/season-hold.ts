@@ -29,6 +29,13 @@ export type HoldMeasure = {
   readonly nowValue: number | null;
 };
 
+/** A value that has moved, as a sentence needs it. */
+export type MovedValue = Readonly<{
+  [Field in "kind" | "of" | "change" | "baselineValue" | "nowValue"]: NonNullable<
+    HoldMeasure[Field]
+  >;
+}>;
+
 /** A measure that cannot be followed yet, and how many more sessions with it are needed. */
 export type MissingRows = {
   readonly kind: MeasureKind;

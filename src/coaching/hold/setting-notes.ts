@@ -37,18 +37,25 @@ export function settingNotes(
     if (known) known.days.push(day);
     else changes.set(`${what} ${after}`, { what, after, days: [day] });
   }
-  return [...changes.values()].map(({ what, after, days }) => ({
-    code: days[0]! <= baselineTo ? "setting-changed-in-baseline" : "setting-changed",
-    facts: {
-      sessions: days.length,
-      sinceDay: days[0]!,
-      what,
-      before: usual[what] ?? "",
-      after,
-      ownBaseline: days.length >= ownBaseline ? 1 : 0,
-    },
-  }));
+  return [...changes.values()].map(({ what, after, days }) => {
+    const note = settingChanged(days, { what, before: usual[what] ?? "", after });
+    return days[0]! <= baselineTo ? { ...note, code: "setting-changed-in-baseline" } : note;
+  });
 }
+
+/** What is said of sessions, the first of them first, that differ from the baseline's in how they were done or taken. */
+export const settingChanged = (
+  days: readonly Day[],
+  how: Record<"what" | "before" | "after", string | number> & { readonly of?: string },
+): HoldNote => ({
+  code: "setting-changed",
+  facts: {
+    sessions: days.length,
+    sinceDay: days[0]!,
+    ...how,
+    ownBaseline: days.length >= ownBaseline ? 1 : 0,
+  },
+});
 
 /** The first set of each day. */
 export function firstOfDays<Set extends SpeedSet>(sets: readonly Set[]): readonly Set[] {

@@ -1,7 +1,7 @@
 import type { Absence } from "../availability/absences";
 import type { Day } from "../calendar/day";
 import type { UnwellDay } from "../diary/unwell-day";
-import type { HoldMeasure, HoldWord } from "../hold/season-hold";
+import type { HoldWord, MovedValue } from "../hold/season-hold";
 import type { OtherSetting } from "../hold/setting-notes";
 import type { ReadinessWord } from "../readiness/readiness";
 import type { UsualLead } from "./usual-lead";
@@ -38,7 +38,7 @@ export type AthleteState = {
   readonly word: HoldWord;
   readonly sinceDay: Day | null;
   /** A value that stands lower by as much as would show, and is not called yet; null without one. */
-  readonly fallen: HoldMeasure | null;
+  readonly fallen: MovedValue | null;
   /** Last session against usual. */
   readonly lastWord: ReadinessWord | null;
   /** What is known of a lift, by its name. */

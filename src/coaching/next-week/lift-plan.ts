@@ -24,6 +24,8 @@ export type LiftsGiven = Pick<LineGiven, "state" | "rows"> & {
   readonly firstDay: Day;
   /** A week in which one session prepares a race goes no step on. */
   readonly kind: WeekKind;
+  /** Out on a day between the last session of any lift and the first of this week. */
+  readonly wasOut: boolean;
   /** Days between the last session of any main lift and the first of this week, as a restart counts them. */
   readonly gap: number;
   /** The same with those that other lifts of the legs have filled counted in full. */

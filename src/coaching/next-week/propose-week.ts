@@ -2,6 +2,7 @@ import type { WhoMay } from "../availability/who-may";
 import { gymStepKg } from "../blocks/gym-step";
 import { stepSizeOf } from "../blocks/step-size";
 import type { Day } from "../calendar/day";
+import { nameKey } from "../record/name-key";
 import { daysSinceMarathon, raceNear } from "../season/race-hours";
 import { mostSessions } from "../season/usual-sessions-a-week";
 import type { AthleteState } from "./athlete-state";
@@ -84,6 +85,13 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
     firstDay,
     // A week in which one session prepares a race goes no step on.
     kind: racing ? "race week" : kind,
+    wasOut: rows.availability.some(
+      (spell) =>
+        spell.mayDo === "out" &&
+        nameKey(spell.athlete) === nameKey(name) &&
+        spell.from < firstDay &&
+        (spell.until ?? spell.from) > step.trainedDay,
+    ),
     gap: (offBar + daysSince(step.legDay)) / 2,
     offBar,
     marathonDays,

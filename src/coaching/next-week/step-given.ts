@@ -25,4 +25,6 @@ export type StepGiven = {
   /** The last session lies after that marathon. */
   readonly liftedSince: boolean;
   readonly kind: WeekKind;
+  /** Out on a day between the last session of any lift and the first of this week. */
+  readonly wasOut: boolean;
 };

@@ -22,13 +22,11 @@ export function stepOnLadder(given: StepGiven): PlannedStep {
   }
   // Volume falls before an A race and load is kept (Bosquet et al. 2007): no new step that week.
   if (ready && given.kind === "race week") return held(given, "race-week-held");
+  // Days out ill ask for no more on the first day back, few as they were.
+  if (ready && given.wasOut) return held(given, "out-held");
   if (ready && fewLeft(step)) return held(given, "reserve-seen");
   // Bar speed comes before load: what has fallen by as much as would show waits until it is called, or back.
-  if (ready && state.fallen !== null) {
-    const { kind, of, change, baselineValue, nowValue } = state.fallen;
-    const moved = { change: Number(change), nowValue: Number(nowValue) };
-    return held(given, "fallen-held", { kind, of, baselineValue, ...moved });
-  }
+  if (ready && state.fallen !== null) return held(given, "fallen-held", state.fallen);
   const next = nextBlock({
     block: step.block,
     loadKg: step.loadKg,

@@ -75,6 +75,7 @@ const planned = (over: Partial<Parameters<typeof plannedStep>[0]> = {}) => {
     marathonDays: null,
     liftedSince: false,
     kind: "ordinary",
+    wasOut: false,
     ...over,
   });
   const text = `${block.sets}x${block.reps} ${loadKg}${halfSets ? " half" : ""}`;
@@ -98,12 +99,7 @@ test("no step up while a value stands lower by as much as would show, called or 
   const fallen = {
     kind: "bar speed" as const,
     of: "Back squat",
-    baselineRows: 6,
-    rowsAfter: 20,
-    rowsSince: 4,
     change: -7,
-    changeError: 2,
-    wobble: 3,
     baselineValue: 0.8,
     nowValue: 0.744,
   };
