@@ -86,7 +86,7 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "step-up": ({ fromKg, toKg, speedKnown }) =>
     `Moved well, volume done${speedKnown ? ", speed held" : ""}: a step on, ${kg(fromKg)} to ${kg(toKg)} kg.`,
   "step-too-coarse": ({ fromKg }) =>
-    `A step on at ${kg(fromKg)} kg: the lightest plates would be more than the largest step.`,
+    `A step on at ${kg(fromKg)} kg: the lightest plates would be more than the rules’ largest step.`,
   "step-level": ({ fromKg }) => `A step on at ${kg(fromKg)} kg: no rise is asked for.`,
   "step-by-session": ({ day, sets, reps, kg: load, otherSets, otherReps, otherKg }) =>
     `${weekdayWords(Number(day))}: ${sets}×${reps} at ${kg(load)} kg ${onlyIf(`${otherSets}×${otherReps}`, `${kg(otherKg)} kg`)}`,

@@ -375,6 +375,8 @@ test("the short reason is the first, and none where there is none", () => {
   // A load's decimal point ends no sentence.
   const coarse = { code: "step-too-coarse", facts: { fromKg: 47.5, toKg: 47.5 } };
   expect(briefWords({ reasons: [coarse] } as never)).toBe("A step on at 47.5 kg");
+  // Which step is the coach's own rule to change.
+  expect(lineReasonWords(coarse)).toContain("more than the rules’ largest step.");
 });
 
 test.each([
