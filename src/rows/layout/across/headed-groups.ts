@@ -1,6 +1,7 @@
 import type { Cells } from "../../cells";
 import { rowsSearched } from "../../header/rows-searched";
 import { sampleColumn } from "../../header/value-fit";
+import { dayOfCell } from "../../value/day-of-cell";
 import { labelsSet } from "../labels-sets";
 import { groupsUnder } from "./groups-under";
 import type { HeadedGroups } from "./header-of-groups";
@@ -26,6 +27,9 @@ export function headedGroups(cells: Cells, row: number, end: number): HeadedGrou
   });
   const left = own.findIndex(isFigure);
   if (left < 0 || !line.every((cell, at) => at < left || isHeading(cell))) return null;
+  // Under several days it is a grid of them.
+  if ((cells[row - 1] ?? []).slice(left).filter((cell) => dayOfCell(cell) !== null).length > 1)
+    return null;
   let top = row;
   let all = own;
   for (let above = row - 1; above >= Math.max(0, row - 2); above--) {

@@ -17,6 +17,8 @@ export type DayColumn = {
   readonly field: string | null;
   /** Unit its own heading names; null when it names none. */
   readonly unit: Unit | null;
+  /** The lift its own heading names. */
+  readonly exercise?: string;
 };
 
 /** A block of rows under one header of dates. */
@@ -90,7 +92,7 @@ function settled(
 ): DateHeader {
   const days: DayColumn[] = [];
   const unsettled: DateHeader["unsettled"][number][] = [];
-  const { lastRow, fields } = subHeadings(context, header);
+  const { lastRow, fields, others } = subHeadings(context, header);
   const width = Math.max(...[header.row, lastRow].map((row) => context.cells[row]!.length));
   const under = new Map<number, boolean>();
   const line = context.cells[header.row]!;
@@ -105,7 +107,7 @@ function settled(
     const day = "day" in result ? result.day : null;
     if (!("day" in result)) unsettled.push({ row: found.row, column: found.column, ...result });
     const inWeek = found.weekdays.length > 0;
-    if (day !== null && bare && !inWeek && !fields.has(found.column))
+    if (day !== null && bare && !inWeek && !fields.has(found.column) && !others.has(found.column))
       days.push({ column: found.column, day, field: null, unit: null });
     const sunday = day !== null && found.weekdays[0]?.weekday === -1 && mondayOf(day) + 6 === day;
     if (day !== null)
@@ -121,10 +123,10 @@ function settled(
     for (let column = found.column; column < next; column++) {
       headed &&= column === found.column || isBlank(line[column]);
       if (headed) under.set(column, day !== null);
-      const { field, unit = null } = fields.get(column) ?? {};
+      const { field, unit = null, exercise } = fields.get(column) ?? {};
       if (day !== null && field === "note") noteColumns.push({ column, monday: mondayOf(day) });
       else if (day !== null && headed && field !== undefined && !inWeek)
-        days.push({ column, day, field, unit });
+        days.push({ column, day, field, unit, ...(exercise && { exercise }) });
     }
   });
   return { firstRow: header.row, lastRow, under, days, noteColumns, unsettled };

@@ -26,7 +26,8 @@ export function numberedTries({ cells, headerRow, fields }: TableView): TestColu
   return columns.length > 1 && columns.every(({ attempt }, at) => attempt === at) ? columns : [];
 }
 
-const numberOfTry =
+/** A heading that numbers a try and says no more. */
+export const numberOfTry =
   /^(?:(?:try|attempt|trial|jump|versuch|sprung|intento|essai|proba)\.? ?)?#?([1-9])(?: ?\(?(?:cm|m|in)\)?)?$/;
 
 /** True where a row's tries stand in numbered columns beside its test. */

@@ -10,6 +10,7 @@ import type { Placed, Unfolded } from "../unfolded";
 import type { AthleteRow } from "./athlete-rows";
 import { besideDates } from "./beside-dates";
 import { ColumnGroups } from "./column-groups";
+import type { DayColumn } from "./date-header";
 import { columnsOfDay } from "./day-columns";
 import type { Block } from "./grid-blocks";
 import { repeatedIn } from "./repeated-in-row";
@@ -87,7 +88,9 @@ export function setsRow(
   }
   const before = new Map<string, unknown>();
   for (const columns of inColumns.groups) {
-    const owner = { day: columns[0]!.day, athlete, nameColumn, exercise, beside, ...words };
+    const [{ day, column, exercise: own }] = columns as [DayColumn];
+    const lift: Placed = own === undefined ? exercise : [own, column];
+    const owner = { day, athlete, nameColumn, exercise: lift, beside, ...words };
     columnsOfDay(into, line, row, owner, columns, before);
   }
 }

@@ -3,20 +3,32 @@ import { headingLookup } from "../../header/recognise-header";
 import { headsNotes } from "../../header/unknown-column";
 import type { Unit } from "../../value/units";
 import type { LayoutContext } from "../layout-context";
+import { isOfOthers, isTry, setsUnderDate } from "./sets-under-date";
 import { isJumpColumn, partOf, testName } from "./test-heading";
 import type { HeaderDate } from "./week-header";
 
-/** What a heading under a date names. */
-export type SubHeading = { readonly field: string; readonly unit: Unit | null };
+/** What a heading under a date names; no field for one more of what the title says. */
+export type SubHeading = {
+  readonly field: string | null;
+  readonly unit: Unit | null;
+  /** The lift it names besides: "Squat kg". */
+  readonly exercise?: string;
+};
 
 /**
  * Meanings named in the row under the dates ("kg", "m/s", "notes"), by column; a row that heads the
  * athletes' names is such a row too. Left of the dates only notes count, and so they do beside them.
+ * `others` are columns whose heading names what the table does not hold.
  */
 export function subHeadings(
-  { table, cells }: LayoutContext,
+  { table, cells, end }: LayoutContext,
   header: { row: number; lastRow: number; dates: readonly HeaderDate[] },
-): { lastRow: number; fields: ReadonlyMap<number, SubHeading> } {
+): {
+  lastRow: number;
+  fields: ReadonlyMap<number, SubHeading>;
+  others: ReadonlySet<number>;
+} {
+  const others = new Set<number>();
   const row = header.row + 1;
   const lookup = headingLookup(table);
   const beside = notesBeside(cells[header.row]!);
@@ -38,13 +50,24 @@ export function subHeadings(
       (unit !== null && words === "" ? lookup.get(unit.name) : undefined) ??
       (table === "Sets" && done.test(words) ? "load" : undefined) ??
       (table === "Jumps" && testUnderDate(cell) !== null ? "height" : undefined);
-    if (field === undefined) return;
-    fields.set(column, { field, unit });
-    named++;
+    // A number alone may be data where no names are headed.
+    const heads = headsNames || /\p{L}/u.test(words);
+    const found =
+      field !== undefined
+        ? { field, unit }
+        : heads && table === "Jumps" && isTry(cell)
+          ? { field: null, unit }
+          : heads && table === "Sets"
+            ? setsUnderDate(cells, { row, column, end })
+            : null;
+    if (found !== null) {
+      fields.set(column, found);
+      named++;
+    } else if (isOfOthers(table, cell)) others.add(column);
   });
   return header.lastRow > header.row || headsNames || named >= 2
-    ? { lastRow: row, fields }
-    : { lastRow: header.row, fields: beside };
+    ? { lastRow: row, fields, others }
+    : { lastRow: header.row, fields: beside, others: new Set() };
 }
 
 /** The jump test that a heading under a date names; null where it names a figure of one, or anything else. */

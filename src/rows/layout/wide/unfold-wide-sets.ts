@@ -22,23 +22,25 @@ export function unfoldWideSets(context: LayoutContext): Unfolded | null {
   for (const block of blocks) {
     const titles = [...block.titles, context.title];
     const words = plainWords(titles.join(" | "));
-    const named = titles.map(liftInWords).find((found) => found !== null) ?? null;
+    const titled = titles.map(liftInWords).find((found) => found !== null) ?? null;
     // Under "Squat plan" or "Squat % of 1RM" nothing was lifted.
     if (titles.some((title) => liftInWords(title) !== null && planned.test(plainWords(title)))) {
       for (const { row, nameColumn } of block.rows) into.report("row-unread", row, nameColumn);
       continue;
     }
-    const lift = named ?? context.tab.exercise ?? null;
-    if (lift === null && !block.known.has("exercise")) {
+    const lift = titled ?? context.tab.exercise ?? null;
+    const { days } = block.header;
+    const named = days.length > 0 && days.every(({ exercise }) => exercise !== undefined);
+    if (lift === null && !block.known.has("exercise") && !named) {
       into.report("exercise-missing", block.header.firstRow, 0);
       into.mark(block.header.firstRow, "heading");
       for (const { row } of block.rows) {
         into.mark(row, "reported");
-        for (const { column } of block.header.days) {
+        for (const { column, field } of days) {
           const cell = context.cells[row]![column];
           const said = setCell(cell, noSense);
-          const scheme = said.is === "sets" && said.groups[0]!.reps !== null;
-          if (scheme || said.is === "order-unsettled") into.ask("exercise", cell);
+          const sets = said.is === "sets" && (said.groups[0]!.reps !== null || field === "load");
+          if (sets || said.is === "order-unsettled") into.ask("exercise", cell);
         }
       }
       continue;
