@@ -3,9 +3,10 @@ import { choices } from "../column/choice-column";
 
 /** Words for the kind of a set; `last w/u` and the like name the marker only in their own column. */
 export const setKinds = choices<SetKind>({
-  "warm-up": "warm-up|warm up|warmup|wu|w/u|w-u|wup|aufwärmen|aufwärmsatz|warm",
+  "warm-up":
+    "warm-up|warm up|warmup|wu|w/u|w-u|wup|aufwärmen|aufwärmsatz|aw|warm|échauffement|calentamiento|riscaldamento|aquecimento|opwarmen|uppvärmning",
   marker: "marker|marker set|m|mk|markersatz|test set|last w/u|last wu|last warm-up",
-  work: "work|work set|w|ws|working|working set|top|top set|main|arbeit|arbeitssatz",
+  work: "work|work set|w|ws|working|working set|top|top set|main|arbeit|arbeitssatz|back-off|backoff|amrap|drop",
 });
 
 export const speedKinds = choices<"mean" | "peak">({

@@ -371,7 +371,7 @@ test("with columns for name and lift, words among the set numbers and names are 
       ["5 May 2026"],
       ["Name", "Exercise", "Set", "kg"],
       ["Ilka", "squat", 1, 80],
-      ["", "", "extra", 70],
+      ["", "", "top", 70],
     ),
   ).toContain("Ilka squat  70");
   expect(

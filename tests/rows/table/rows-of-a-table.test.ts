@@ -36,21 +36,29 @@ test("one row a repetition: a gap keeps its place, a smaller number starts the n
   expect(counts(reading)).toEqual([7, 0, 0, 1]);
 });
 
-test("a word for the kind may stand where set numbers do; other words and parts of numbers are reported", () => {
+test("a word for the kind may stand where set numbers do; another may be of a warm-up, and its row waits", () => {
   const reading = read("Sets", [
     ["Date", "Athlete", "Exercise", "Set", "Load (kg)", "Peak speed"],
     squat("wu", 80, 1.62),
     squat("marker", 80, 1.61),
-    squat("first", 82.5, 1.6),
+    squat("Aufwärmen 1", 60, 1.8),
+    squat("calentamiento", 60, 1.8),
+    squat("feeler", 82.5, 1.6),
     squat(1.5, 85, 1.59),
+    squat("-", 85, 1.58),
+    squat("back-off", 75, 1.7),
   ]);
   expect(reading.records.map(({ kind, set, speedIs }) => [kind, set, speedIs])).toEqual([
     ["warm-up", null, "peak"],
     ["marker", null, "peak"],
+    ["warm-up", null, "peak"],
+    ["warm-up", null, "peak"],
+    ["work", null, "peak"],
     ["work", null, "peak"],
     ["work", null, "peak"],
   ]);
-  expect(problems(reading)).toEqual(["D4 not-a-number: first", "D5 not-whole: 1.5"]);
+  expect(problems(reading)).toEqual(["D6 word-unknown: feeler", "D7 not-whole: 1.5"]);
+  expect(reading.issues.map(({ dropsRow }) => dropsRow)).toEqual([true, false]);
 });
 
 test("a plate needs its mass and its thickness; one mass has one thickness", () => {
