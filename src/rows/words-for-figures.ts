@@ -21,6 +21,10 @@ export function wordsForFigures(log: IssueLog, records: readonly object[]): read
   const ofRow = new Map<number, OfSomebody>();
   const isOfSomebody = (record: object): record is OfSomebody =>
     "athlete" in record && ("day" in record || log.table === "Athletes");
+  for (const [row, somebody] of log.ofNothing) {
+    const at = log.rowNumber(row);
+    ofRow.set(at, { row: at, ...somebody });
+  }
   for (const record of records) if (isOfSomebody(record)) ofRow.set(record.row, record);
   const notes = new Map<string, RowNote>();
   const add = (row: number, column: number, words: string) => {

@@ -11,6 +11,7 @@ import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { reserveInWords, reserveOfEffort } from "../value/reserve-in-words";
 import { reportBlank, reportDoubled } from "./needed";
+import { notDoneCells } from "./not-done";
 import { type LineResult, wordsAlone } from "./read-lines";
 import { RepRows } from "./rep-rows";
 import { setKinds, speedKinds } from "./set-kinds";
@@ -50,8 +51,9 @@ export function carefulSetReader({
   const note = textColumn(view, fields.note);
   const repRows = new RepRows();
   const oneRowPerRep = fields.rep !== undefined;
-  const { note: _note, ...others } = fields;
+  const { note: noted, ...others } = fields;
   const known = [...Object.values(others), ...view.repColumns];
+  const notDone = notDoneCells(view);
 
   return (line, row) => {
     // Under merged cells words alone are no set of the athlete above.
@@ -63,6 +65,11 @@ export function carefulSetReader({
     const athlete = name(line, row);
     if (athlete === "") return reportBlank(view, fields.athlete, row);
     const exercise = lift(line, row);
+    const words = notDone(line);
+    if (words.length > 0) {
+      view.log.keepAll(row, { athlete, day }, line, [...words, noted?.index ?? -1]);
+      return "joined";
+    }
     if (exercise === "") return reportBlank(view, fields.exercise, row);
     const numbered = setNumber(line, row);
     const kind: SetKind = kindOf(line, row) ?? numbered.kind ?? "work";

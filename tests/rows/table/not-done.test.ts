@@ -1,0 +1,71 @@
+import { understandTable } from "../../../src/rows/read-table";
+import { counts, notes, problems, shortSet, today } from "../layouts/short";
+
+// Rows in which words say that nothing was done; athletes and figures are invented.
+
+const head = ["Date", "Athlete", "Exercise", "Set", "kg", "Reps", "m/s", "Note"];
+const read = (...rows: unknown[][]) => understandTable("Sets", [head, ...rows], { today }).reading;
+const row = (...cells: unknown[]) => ["2026-05-12", "Ilka", ...cells];
+
+test.each([
+  [["squat", 1, "ill", "", "", ""], "E2 Ilka: ill"],
+  [["squat", 1, "", "malade", "", ""], "F2 Ilka: malade"],
+  [["squat", 1, "", "", "calf pain 4/10", ""], "G2 Ilka: calf pain 4/10"],
+  [["squat", 1, "DNS", "-", "n/a", ""], "E2 Ilka: DNS"],
+  [["squat", "skipped", "", "", "", ""], "D2 Ilka: skipped"],
+  [["rest", "", "", "", "", ""], "C2 Ilka: rest"],
+  [["", "", "away – camp", "", "", ""], "E2 Ilka: away – camp"],
+])("a row that says why nothing was done is no set, and its words are kept: %j", (cells, words) => {
+  const reading = read(row(...cells));
+  expect([reading.records, problems(reading), notes(reading)]).toEqual([[], [], [words]]);
+  expect(counts(reading)).toEqual([1, 0, 0, 1]);
+});
+
+test("its own note is kept beside them", () => {
+  expect(notes(read(row("squat", 1, "ill", "", "", "back on Monday")))).toEqual([
+    "E2 Ilka: ill",
+    "H2 Ilka: back on Monday",
+  ]);
+});
+
+test.each([
+  [["squat", 1, 80, "ill", "", ""], "05-12 Ilka 1 80x?"],
+  [["squat", 1, "ill", 3, "", ""], "05-12 Ilka 1 ?x3"],
+  [["squat", 1, "80 ill", "", "", ""], "05-12 Ilka 1 ?x?"],
+  [["pull-up", 1, "BW", "", "", ""], "05-12 Ilka 1 ?x?"],
+  [["plank", 1, "-", "", "", ""], "05-12 Ilka 1 ?x?"],
+  [["squat", 1, true, "ill", "", ""], "05-12 Ilka 1 ?x?"],
+])("a row with a figure, or with words that do not say so, stays a set: %j", (cells, set) => {
+  expect(read(row(...cells)).records.map(shortSet)).toEqual([set]);
+});
+
+test("under merged cells it is no set of the lift above", () => {
+  const reading = read(
+    row("squat", 1, 80, 5, 0.6, ""),
+    ["", "", "", 2, 80, 5, 0.59, ""],
+    ["2026-05-14", "", "", "", "ill", "", "", ""],
+    ["2026-05-19", "", "", 1, 80, 5, 0.6, ""],
+    ["", "", "", 2, 80, 5, 0.6, ""],
+  );
+  expect(reading.records.map(shortSet)).toEqual([
+    "05-12 Ilka 1 80x5 0.6",
+    "05-12 Ilka 2 80x5 0.59",
+    "05-19 Ilka 1 80x5 0.6",
+    "05-19 Ilka 2 80x5 0.6",
+  ]);
+  expect(notes(reading)).toEqual(["E4 Ilka: ill"]);
+});
+
+test("in blocks they are the athlete's of the day as well", () => {
+  const { reading } = understandTable(
+    "Sets",
+    [
+      ["Ilka", "", ""],
+      ["12 May 2026", "", ""],
+      ["squat", "kg", "m/s"],
+      [1, "ill", ""],
+    ],
+    { today },
+  );
+  expect([reading.records, notes(reading)]).toEqual([[], ["B4 Ilka: ill"]]);
+});
