@@ -24,7 +24,7 @@ const placesOf = (list: string): ReadonlyMap<string, number> =>
 // English and German, then French, Spanish, Italian, Portuguese, Dutch and the Scandinavian languages; short
 // forms that are words elsewhere, "set", "out", or names, "sam", are left out.
 const months = placesOf(
-  "jan january januar jän jänner janv janvier ene enero gennaio janeiro januari|feb february februar févr février fevrier febrero febbraio fevereiro februari|mar march märz mrz maerz mär mars marzo março maart mrt marts|apr april avr avril abril aprile|may mai mayo maggio maio mei maj|jun june juni juin junio giugno junho|jul july juli juil juillet julio luglio julho|aug august août aout agosto augustus augusti|sep sept september septembre septiembre settembre setembro|oct october okt oktober octobre octubre ottobre outubro|nov november novembre noviembre novembro|dec december dez dezember déc décembre decembre diciembre dicembre dezembro desember",
+  "jan january januar jän jänner janv janvier ene enero gennaio janeiro januari|feb february februar févr février fevrier febrero febbraio fevereiro februari|mar march märz mrz maerz mär mars marzo março maart mrt marts|apr april avr avril abr abril aprile|may mai mayo maggio maio mei maj|jun june juni juin junio giugno junho|jul july juli juil juillet julio luglio julho|aug august août aout agosto augustus augusti|sep sept september septembre septiembre settembre setembro|oct october okt oktober octobre octubre ottobre outubro|nov november novembre noviembre novembro|dec december dez dezember déc décembre decembre diciembre dicembre dezembro desember",
 );
 const weekdays = placesOf(
   "mon monday mo montag lun lundi lunes lunedì ma maandag måndag mandag|tue tues tuesday di dienstag tu mardi martes martedì dinsdag tisdag tirsdag|wed weds wednesday mi mittwoch we mer mercredi miércoles mié mercoledì wo woensdag ons onsdag|thu thur thurs thursday do donnerstag th jeu jeudi jueves jue giovedì donderdag tors torsdag|fri friday fr freitag ven vendredi viernes vie venerdì vr vrijdag fre fredag|sat saturday sa samstag samedi sábado sáb sabato za zaterdag lör lördag lørdag|sun sunday so sonntag su dim dimanche domingo domenica zo zondag sön söndag søndag",
@@ -43,7 +43,7 @@ const centuryLeftOut = /(?<=\d\D*[\s/.-])['’](?=\d\d(?!\d))/;
 
 const noon = 720;
 const besideDays =
-  /^(?:[–—-]|am|pm|of|the|um|le|de|del|den|el|il|(?:gmt|utc)(?:[+-]\d{1,2}(?::\d{2})?)?)$/i;
+  /^(?:[–—-]|[ap]\.?m\.?|of|the|um|le|de|del|den|el|il|(?:gmt|utc)(?:[+-]\d{1,2}(?::\d{2})?)?)$/i;
 
 /** Reads text as a day; null when it is not one. "pm", "am" and a time of day may stand beside it. */
 export function dayFromText(text: string): DayText | null {
@@ -53,15 +53,17 @@ export function dayFromText(text: string): DayText | null {
   let left = text.trim();
   if (left.length > 40) return null;
   left = left.replace(centuryLeftOut, "");
-  const isoTime = /^(\d{4}-\d{2}-\d{2})[T ](\d{2}:\d{2})(?::\d{2}(?:\.\d+)?)?Z?$/.exec(left);
+  const isoTime =
+    /^(\d{4}-\d{2}-\d{2})[T ](\d{2}:\d{2})(?::\d{2}(?:\.\d+)?)?(?:Z|[+-]\d{2}:?\d{2})?$/.exec(left);
   if (isoTime) {
     left = isoTime[1]!;
     minute = minuteOfDay(isoTime[2]);
   }
   const words: string[] = [];
-  for (const word of left.split(/[\s,]/)) {
-    // "am" is a German word beside days as well: it moves no time.
-    if (/^pm$/i.test(word) && minute !== null && minute < noon) minute += noon;
+  const pieces = left.split(/[\s,]+/);
+  for (const [at, word] of pieces.entries()) {
+    if (/^p\.?m\.?$/i.test(word) && minute !== null && minute < noon) minute += noon;
+    if (isMidnight(pieces, at)) minute = minute === null ? null : minute % noon;
     if (word === "" || besideDays.test(word)) continue;
     const named = weekdayOfWord(word);
     if (named !== null && weekday === null) weekday = named;
@@ -92,6 +94,13 @@ export function dayFromText(text: string): DayText | null {
     };
   }
   return namedMonth(joined, rest);
+}
+
+/** "12:10 am" is ten past midnight; before "6. April" the word is German, "on", and moves no time. */
+function isMidnight(pieces: readonly string[], at: number): boolean {
+  if (!/^a\.?m\.?$/i.test(pieces[at]!) || !/^12\D/.test(pieces[at - 1] ?? "")) return false;
+  const after = pieces.slice(at + 1).filter((word) => !besideDays.test(word));
+  return after.every((word) => !/[.\p{L}]/u.test(word));
 }
 
 function namedMonth(
