@@ -1,5 +1,5 @@
 import { numberFromText } from "../value/number-text";
-import { type Unit, unitOf } from "../value/units";
+import { type Unit, unitOf, withPoundSign } from "../value/units";
 
 /** A number cell's text taken apart. */
 export type NumberCell = {
@@ -26,7 +26,7 @@ export const saysOwnBody = (text: string): boolean => bodyAlone.test(text);
 /** Number, unit and note of a text cell; null when it does not begin with a number. */
 export function numberCell(text: string): NumberCell | null {
   let note = "";
-  const said = text.trim().replace(ownBody, "");
+  const said = withPoundSign(text.trim()).replace(ownBody, "");
   if (said.length > longest) return null;
   let bare = said.replace(/\s*\(([^()]*)\)\s*$/, (_, words: string) => {
     note = words.trim();

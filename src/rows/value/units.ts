@@ -101,3 +101,6 @@ export function unitsLike(name: string): string[] {
     (one) => one.name,
   );
 }
+
+/** "140#" is 140 pounds; the sign before a number counts something. */
+export const withPoundSign = (text: string): string => text.replace(/(?<=\d)\s*#(?!\d)/g, "lb");

@@ -136,7 +136,7 @@ test("counts beside shorthand that says nothing are words of the note", () => {
 
 test("repetitions alone say that a set was done; without a column for them nothing does", () => {
   const reps = logOf(["Load", "Sets", "Reps"], squat("85x5", "", ""), squat("", "", 5));
-  expect(reps.records.map(shortSet)).toEqual(["05-12 Ilka 1 85x5", "05-12 Ilka 1 ?x5"]);
+  expect(reps.records.map(shortSet)).toEqual(["05-12 Ilka 1 85x5", "05-12 Ilka 2 ?x5"]);
   const speeds = understand("Sets", [
     ["Date", "Speed", "Athlete", "Exercise", "Load"],
     ["2026-05-12", 0.6, "Ilka", "squat", "85x5"],
@@ -150,7 +150,7 @@ test("repetitions alone say that a set was done; without a column for them nothi
 
 test("sets without a load in the load's column have a blank load", () => {
   const reading = logOf(["Load"], squat("85x5"), squat("1x5"));
-  expect(reading.records.map(shortSet)).toEqual(["05-12 Ilka 1 85x5", "05-12 Ilka 1 ?x5"]);
+  expect(reading.records.map(shortSet)).toEqual(["05-12 Ilka 1 85x5", "05-12 Ilka 2 ?x5"]);
   expect(problems(reading)).toEqual(["D3 load-blank: 1x5"]);
 });
 
@@ -247,4 +247,56 @@ test("a row of a grid with one good cell counts as read, and a cell that cannot 
 test("the row's own note is parted from the words of its cells without spaces between", () => {
   const reading = logOf(["kg x sets x reps", "Note"], squat("85x1x5 slipped", " late "));
   expect(reading.records.map(({ note }) => note)).toEqual(["late; slipped"]);
+});
+
+test("rows of one session go on numbering its sets; only a row of several sets typed twice is one", () => {
+  const typed = ["Load", "Sets", "Reps"];
+  const reading = logOf(
+    typed,
+    squat("3x5 80", "", ""),
+    squat("2x5 80", "", ""),
+    squat(80, 1, 5),
+    squat(80, 1, 5),
+    squat("2x5 80", "", ""),
+  );
+  expect(reading.records.map((set) => `${set.row} ${set.set}`)).toEqual([
+    "2 1",
+    "2 2",
+    "2 3",
+    "3 4",
+    "3 5",
+    "4 6",
+    "5 7",
+  ]);
+  expect(problems(reading)).toEqual(["A6 doubled-row: "]);
+});
+
+test("a warm-up and another session of the day are numbered by themselves", () => {
+  const reading = logOf(
+    ["Load", "Set kind", "Time"],
+    squat("1x5 60", "warm-up", ""),
+    squat("2x5 80", "work", ""),
+    squat("2x5 80", "work", "18:00"),
+  );
+  expect(reading.records.map((set) => `${set.row} ${set.set}`)).toEqual([
+    "2 1",
+    "3 1",
+    "3 2",
+    "4 1",
+    "4 2",
+  ]);
+});
+
+test("the sign behind a figure is pounds, and kilos are kilograms", () => {
+  const reading = logOf(
+    ["Load"],
+    squat("140# 3x3"),
+    squat("3x3 145 #"),
+    squat("50KGS 3x3"),
+    squat("130 pounds 3x3"),
+    squat("60 kilos 3x3"),
+  );
+  expect(problems(reading)).toEqual([]);
+  const loads = reading.records.map(({ loadKg }) => loadKg!.toFixed(1));
+  expect([...new Set(loads)]).toEqual(["63.5", "65.8", "50.0", "59.0", "60.0"]);
 });

@@ -221,12 +221,12 @@ test("in a log a missing load is a set without one, and sets and repetitions tha
   expect(reading.records.map((set) => `${set.row} ${shortSet(set).slice(11)}`)).toEqual([
     "2 1 ?x8",
     "2 2 ?x8",
-    "3 1 ?x6",
-    "3 2 ?x6",
+    "3 3 ?x6",
+    "3 4 ?x6",
     "4 1 80x?",
     "4 2 80x?",
-    "5 1 80x4",
-    "5 2 80x4",
+    "5 3 80x4",
+    "5 4 80x4",
     "6 1 80x4",
     "6 2 80x4",
   ]);

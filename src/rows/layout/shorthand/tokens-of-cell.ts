@@ -1,4 +1,5 @@
 import { effortWords } from "../../value/reserve-in-words";
+import { withPoundSign } from "../../value/units";
 import { leastLoad } from "./scheme";
 
 /** The words and figures of a cell of sets one by one, and what stands in brackets or rates the effort. */
@@ -8,7 +9,7 @@ export function tokensOf(cell: string): {
 } {
   const notes: string[] = [];
   // "3x5 80 RPE 8": its figure is no load and no speed.
-  const left = cell.replace(effortWords, (words) => {
+  const left = withPlainUnits(cell).replace(effortWords, (words) => {
     notes.push(words.replace("@", ""));
     return " ";
   });
@@ -30,6 +31,11 @@ export function tokensOf(cell: string): {
     .replace(/(\d)\s*\+\s*(\d)/g, "$1+$2");
   return { tokens: text.split(/[\s;]|,\s|,$/).filter((token) => token !== ""), notes };
 }
+
+const withPlainUnits = (cell: string): string =>
+  withPoundSign(cell)
+    .replace(/(?<=\d)(\s*)(?:kgs|kilos?)(?![a-z])/gi, "$1kg")
+    .replace(/(?<=\d)(\s*)pounds?(?![a-z])/gi, "$1lb");
 
 const bracketedSpeed = /^\s*@?\s*[01]?[.,]\d{1,3}(?:\s*m\/s)?\s*$/i;
 /** "5@60" is five repetitions at 60. */
