@@ -133,3 +133,55 @@ test("tests across the columns and sets in shorthand are read of Max too", () =>
   );
   expect(named.records.map(shortSet)).toEqual(["05-12 Max work 80x5"]);
 });
+
+test("a sum beside the athlete's name is no lift, set, test or run", () => {
+  const sets = read(
+    "Sets",
+    ["Date", "Athlete", "Exercise", "Set", "Load", "Kind"],
+    [new Date(2026, 4, 12), "Ilka", "squat", 1, 80, ""],
+    [new Date(2026, 4, 12), "Ilka", "Total", "", 160, ""],
+    ["2026-05-12", "Ilka", "squat", "Ø", 80, ""],
+    ["2026-05-12", "Ilka", "Tonnage", "", 160, ""],
+    ["2026-05-12", "Ilka", "squat", 2, 80, "Volume"],
+  );
+  expect(sets.records.map(shortSet)).toEqual(["05-12 Ilka 1 80x?"]);
+  expect(problems(sets)).toEqual(["F6 word-unknown: Volume"]);
+  expect(counts(sets)).toEqual([1, 1, 0, 4]);
+  const log = read(
+    "Sets",
+    ["Date", "Athlete", "Exercise", "Sets", "Load"],
+    ["2026-05-12", "Ilka", "squat", 2, 80],
+    ["2026-05-12", "Ilka", "Summe", 2, 160],
+  );
+  expect(log.records.map(({ set, loadKg }) => [set, loadKg])).toEqual([
+    [1, 80],
+    [2, 80],
+  ]);
+  const jumps = read(
+    "Jumps",
+    ["Date", "Athlete", "Test", "Height (cm)"],
+    ["2026-05-12", "Ilka", "CMJ", 31],
+    ["2026-05-12", "Ilka", "Mean", 31],
+    ["2026-05-12", "Ilka", "Best", 31],
+  );
+  expect(jumps.records.map(({ test }) => test)).toEqual(["CMJ", "Best"]);
+  const runs = read(
+    "Runs",
+    ["Date", "Athlete", "Type", "Minutes"],
+    ["2026-05-12", "Ilka", "easy", 40],
+    ["2026-05-17", "Ilka", "Total", 160],
+  );
+  expect(runs.records.map(({ minutes }) => minutes)).toEqual([40]);
+});
+
+test("rows of averages and sums are known in other languages", () => {
+  const reading = read(
+    "Sets",
+    ["Date", "Athlete", "Exercise", "Load"],
+    ["2026-05-12", "Ilka", "squat", 80],
+    ["Moyenne", "", "", 80],
+    ["Promedio", "", "", 80],
+    ["Totale", "", "", 80],
+  );
+  expect([problems(reading), counts(reading)]).toEqual([[], [1, 0, 0, 4]]);
+});

@@ -1,7 +1,7 @@
 import { dayColumn } from "../column/day-column";
 import { textColumn } from "../column/text-column";
 import { IssueLog } from "../issue-log";
-import { beginsSummary, isBlankLine, namesSummary } from "../table/read-lines";
+import { beginsSummary, isBlankLine, namesSummary, sumsUp } from "../table/read-lines";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { namesJump } from "./lift-in-words";
@@ -33,12 +33,14 @@ export function expandSchemes(view: TableView, table: "Sets" | "Jumps", tab: Tab
   const quiet = { ...view, log: new IssueLog("Sets") };
   const readDay = dayColumn(quiet, fields.day, false);
   const readName = textColumn(quiet, fields.athlete);
+  const sums = sumsUp(view);
   const expand = new SchemeExpander(view, into, tab, orderFromWords(scheme.heading));
   for (let row = view.first; row < view.end; row++) {
     const line = cells[row]!;
     if (isBlankLine(line)) continue;
     const own = line[fields.athlete!.index];
-    if (beginsSummary(line, fields.athlete) && (isBlank(own) || namesSummary(own))) {
+    const summed = beginsSummary(line, fields.athlete) && (isBlank(own) || namesSummary(own));
+    if (summed || sums(line)) {
       into.mark(row, "heading");
       continue;
     }

@@ -7,7 +7,7 @@ import { isBlank } from "../value/blank";
 import { dayFromText } from "../value/day-text";
 
 const summary = new Set(
-  "avg average mean max min sum total totals count sd median schnitt mittel mittelwert durchschnitt summe gesamt ø subtotal best bestwert range".split(
+  "avg average mean max min sum total totals count sd median schnitt mittel mittelwert durchschnitt summe gesamt ø subtotal best bestwert range volume tonnage moyenne somme promedio suma totale gemiddelde summa".split(
     " ",
   ),
 );
@@ -20,6 +20,34 @@ export function namesSummary(cell: unknown): boolean {
 /** Words of such rows that are first names too. */
 export function mayBeName(cell: unknown): boolean {
   return /^m(ax|in)$/.test(plainWords(cell));
+}
+
+/** What a row is of; the best or greatest, and a day of volume, may be rows like the others. */
+const labels = ["exercise", "test", "set"];
+const mayBeRow = /^(?:best|max|min|volume)/;
+
+/** Whether a row's lift, test or set, or what kind of run it was, is a sum or an average: "Total" beside the athlete's name. */
+export function sumsUp({
+  table,
+  fields,
+}: Pick<TableView, "table" | "fields">): (line: readonly unknown[]) => boolean {
+  const columns = (table === "Runs" ? ["kind"] : labels).flatMap(
+    (field) => fields[field]?.index ?? [],
+  );
+  // The same few words stand down a column.
+  const seen = new Map<unknown, boolean>();
+  const sums = (cell: unknown) => {
+    if (typeof cell !== "string" || cell === "") return false;
+    const before = seen.get(cell);
+    if (before !== undefined) return before;
+    const found = namesSummary(cell) && !mayBeRow.test(plainWords(cell));
+    seen.set(cell, found);
+    return found;
+  };
+  return (line) => {
+    for (let at = 0; at < columns.length; at++) if (sums(line[columns[at]!])) return true;
+    return false;
+  };
 }
 
 /** "Summe: 5 Athleten", "Total athletes: 5", "5 runners": how many there are. */
@@ -64,6 +92,7 @@ export function readLines<Row extends object>(
   const heads = neededFields[view.table as "Sets"].map((field) => view.fields[field]?.index ?? -1);
   const headLine = view.cells[view.headerRow] ?? [];
   const first = heads[0]!;
+  const sums = sumsUp(view);
   for (let row = view.first; row < view.end; row++) {
     const line = view.cells[row]!;
     const lead = line[first];
@@ -74,11 +103,10 @@ export function readLines<Row extends object>(
       rowsBlank++;
       continue;
     }
-    if (
-      typeof lead === "string" || isBlank(lead)
-        ? isHeadingAgain(line, headLine, heads) || isSummary(line, heads, view.fields.athlete)
-        : false
-    ) {
+    const isHeading =
+      (typeof lead === "string" || isBlank(lead)) &&
+      (isHeadingAgain(line, headLine, heads) || isSummary(line, heads, view.fields.athlete));
+    if (isHeading || sums(line)) {
       rowsHeading++;
       continue;
     }
