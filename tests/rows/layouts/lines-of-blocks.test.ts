@@ -645,3 +645,23 @@ test("a name behind its label is the name, in one cell or in two", () => {
     ]);
   }
 });
+
+test("words alone below names in a column of their own are nobody's, and are told", () => {
+  const read = (words: string) =>
+    understandTable(
+      "Sets",
+      [
+        ["Squat", "", "", ""],
+        ["Date", "Name", "kg", "Reps"],
+        ["2026-05-05", "Ilka", 80, 5],
+        [words, "", "", ""],
+        ["2026-05-12", "Kofi", 90, 5],
+      ],
+      { today },
+    ).reading;
+  const asked = read("ask Kofi about his calf");
+  expect(problems(asked)).toEqual(["A4 words-alone: ask Kofi about his calf"]);
+  expect(asked.notes ?? []).toEqual([]);
+  expect(asked.records).toHaveLength(2);
+  expect(problems(read("bar 15"))).toEqual([]);
+});

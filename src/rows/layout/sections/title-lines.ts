@@ -111,18 +111,24 @@ export function readWords(
     } else {
       // Whatever else stands alone ends a warm-up: no work is taken for one.
       above.kind = setKinds.has(plainWords(text)) ? [text, column] : null;
-      readSetting(walk, text, row, column);
+      // Below names in a column of their own words alone are of none of them.
+      if (above.columns.athlete !== undefined && above.kind === null && !isSetting(text))
+        into.report("words-alone", row, column, {}, true);
+      else readSetting(walk, text, row, column);
     }
   }
 }
 
+const ofBar = /\b(?:bar|stange)\b[\s:(=]*(\d{1,2}(?:[.,]\d)?)?\s*(?:kg)?\s*(\?)?/i;
 const place = /\b(gym|hall|school|halle|studio|home|track|club)\b/i;
+
+const isSetting = (text: string): boolean => ofBar.test(text) || place.test(text);
 
 /** "bar 20", "their bar (15?)", "school hall – their bar"; anything else is a note. */
 function readSetting({ above, into, tab }: Walk, text: string, row: number, column: number): void {
   const day = above.day?.day ?? null;
   into.note(row, column, whoAbove(above), day, day === null ? "table" : "day", text.trim());
-  const bar = /\b(?:bar|stange)\b[\s:(=]*(\d{1,2}(?:[.,]\d)?)?\s*(?:kg)?\s*(\?)?/i.exec(text);
+  const bar = ofBar.exec(text);
   const parts = text.split(/\s[–—-]\s|\|/);
   const gym = parts.find((part) => place.test(part) && !/\d\s*gym\//.test(part));
   if (day !== null && gym !== undefined) above.gym = [gym, column];
