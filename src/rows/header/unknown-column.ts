@@ -3,6 +3,7 @@ import { isShorthand, setCell } from "../layout/shorthand/set-cell";
 import { editDistance } from "../name/edit-distance";
 import type { TableName } from "../table-name";
 import { weekdayOfWord } from "../value/day-text";
+import { yesNo } from "../value/yes-no";
 import { askedInWords } from "./asked-in-words";
 import { headingLookup } from "./recognise-header";
 import { bestFit, valueFit } from "./value-fit";
@@ -10,6 +11,10 @@ import { bestFit, valueFit } from "./value-fit";
 /** Headings of words for people, "coach comments". */
 export const headsNotes =
   /(?:^| )(?:notes?|comments?|remarks?|notiz(?:en)?|(?:be|an)merkung(?:en)?|kommentare?)$/;
+
+/** Over ticks: which rows of a plan were done. Over loads it says what was lifted. */
+const saysDone =
+  /^(?:(?:set )?(?:done|completed?|finished)|gemacht|erledigt|fait|hecho|fatto|gedaan)$/;
 
 /** A column whose heading is not known. */
 export type UnknownColumn = {
@@ -34,6 +39,8 @@ export function settledAlone(asked: UnknownColumn): Settled | null {
   const near = nearMeaning(asked);
   if (near !== null && valueFit(near, sample) >= 0.8)
     return { field: near, by: "near heading", sureness: 0.85 };
+  if (table === "Sets" && saysDone.test(words) && sample.every((cell) => yesNo(cell) !== null))
+    return { field: "done", by: "heading", sureness: 1 };
   if (words === "" && bestFit(free, sample)?.field === "day")
     return { field: "day", by: "values", sureness: 0.9 };
   if (table === "Sets" && free.includes("load") && inShorthand(free, sample))

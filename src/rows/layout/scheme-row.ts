@@ -17,6 +17,7 @@ const carried = [
   "reserve",
   "effort",
   "by",
+  "done",
 ];
 
 /** One row of a log of shorthand, with its cells by meaning. */

@@ -11,7 +11,7 @@ import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { reserveInWords, reserveOfEffort } from "../value/reserve-in-words";
 import { reportBlank, reportDoubled } from "./needed";
-import { notDoneCells } from "./not-done";
+import { notDoneCells, onlyPlanned } from "./not-done";
 import { type LineResult, wordsAlone } from "./read-lines";
 import { RepRows } from "./rep-rows";
 import { setKinds, speedKinds } from "./set-kinds";
@@ -54,6 +54,7 @@ export function carefulSetReader({
   const { note: noted, ...others } = fields;
   const known = [...Object.values(others), ...view.repColumns];
   const notDone = notDoneCells(view);
+  const planned = onlyPlanned(view);
 
   return (line, row) => {
     // Under merged cells words alone are no set of the athlete above.
@@ -66,7 +67,7 @@ export function carefulSetReader({
     if (athlete === "") return reportBlank(view, fields.athlete, row);
     const exercise = lift(line, row);
     const words = notDone(line);
-    if (words.length > 0) {
+    if (words.length > 0 || planned(line)) {
       view.log.keepAll(row, { athlete, day }, line, [...words, noted?.index ?? -1]);
       return "joined";
     }

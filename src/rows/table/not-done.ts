@@ -1,10 +1,12 @@
 import { saysAbsent } from "../../coaching/availability/says-absent";
 import { hurtParts } from "../../coaching/diary/hurt-parts";
 import { symptomWords } from "../../coaching/diary/symptom-words";
+import { sampleColumn } from "../header/value-fit";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
-import { illnessIn, saysNoValue } from "../value/no-value";
+import { holdsNothing, illnessIn, saysNoValue } from "../value/no-value";
 import { saysWhyNothing } from "../value/why-nothing";
+import { yesNo } from "../value/yes-no";
 
 const notDone =
   /^(?:dn[sp]|skip(?:ped)?|missed|rest|off|abs\.?|not done|cancelled|ausgelassen|entfällt)$/i;
@@ -35,5 +37,29 @@ export function notDoneCells({
     return filled.every((index) => says.includes(index) || saysNoValue(line[index] as string))
       ? says
       : [];
+  };
+}
+
+/**
+ * Reader that is true for a row whose set was only planned: its box under "Done" is not ticked, in a column
+ * in which others are, and no speed stands beside it. Blank cells are no answer where others say no.
+ */
+export function onlyPlanned({
+  cells,
+  fields,
+  repColumns,
+  first,
+  end,
+}: TableView): (line: readonly unknown[]) => boolean {
+  const { done, speed } = fields;
+  if (done === undefined) return () => false;
+  const said = sampleColumn(cells, first, end, done.index).map(yesNo);
+  const isUsed = said.includes(true);
+  const blankIsNo = !said.includes(false);
+  const speeds = [...(speed ? [speed] : []), ...repColumns];
+  return (line) => {
+    const cell = line[done.index];
+    const isOpen = isBlank(cell) ? blankIsNo : yesNo(cell) === false;
+    return isUsed && isOpen && speeds.every(({ index }) => holdsNothing(line[index]));
   };
 }

@@ -45,8 +45,8 @@ export function readSetRows(view: TableView, plainFrom: number = manyRows): Read
   return questionDays(view, { ...reading, records: withEvening(reading.records) });
 }
 
-/** True where a row is a part of a set, or takes its day, name or lift from a row above. */
+/** True where a row is a part of a set or may be none, or takes its day, name or lift from a row above. */
 function rowsLeanOnOthers({ fields }: TableView): boolean {
   const carried = [fields.day, fields.athlete, fields.exercise].some((one) => one?.carried);
-  return carried || fields.rep !== undefined;
+  return carried || (fields.rep ?? fields.done) !== undefined;
 }

@@ -69,3 +69,55 @@ test("in blocks they are the athlete's of the day as well", () => {
   );
   expect([reading.records, notes(reading)]).toEqual([[], ["B4 Ilka: ill"]]);
 });
+
+const plan = (done: string, ...rows: unknown[][]) =>
+  understandTable(
+    "Sets",
+    [["Date", "Athlete", "Exercise", "kg", "m/s", done, "Note"], ...rows.map((of) => row(...of))],
+    { today },
+  );
+
+test.each(["Done?", "Completed", "Erledigt", "Hecho"])(
+  "of a plan with a column “%s” only what is ticked, or has a speed, was lifted",
+  (heading) => {
+    const { reading, questions } = plan(
+      heading,
+      ["squat", 80, "", true, ""],
+      ["squat", 82.5, "", false, "felt flat"],
+      ["squat", 85, 0.6, false, ""],
+      ["bench", 40, "", "", ""],
+    );
+    expect(reading.records.map(({ loadKg }) => loadKg)).toEqual([80, 85]);
+    expect([problems(reading), questions]).toEqual([[], []]);
+    expect(notes(reading)).toEqual(["G3 Ilka: felt flat"]);
+    expect(counts(reading)).toEqual([4, 0, 0, 1]);
+  },
+);
+
+test("boxes of which none is ticked say nothing, nor do blanks beside a no", () => {
+  const loads = (...done: unknown[]) =>
+    plan("Done", ...done.map((cell, at) => ["squat", 80 + at, "", cell, ""])).reading.records.map(
+      ({ loadKg }) => loadKg,
+    );
+  expect(loads(false, false)).toEqual([80, 81]);
+  expect(loads("y", "n", "")).toEqual([80, 82]);
+  expect(loads("✓", "", "")).toEqual([80]);
+});
+
+test("a column of loads called done is asked about, as any other", () => {
+  const { questions } = plan("Done", ["squat", 80, "", 82.5, ""]);
+  expect(questions.map(({ heading }) => heading)).toEqual(["Done"]);
+});
+
+test("a row of several sets that was not done is none of them", () => {
+  const { reading } = understandTable(
+    "Sets",
+    [
+      ["Date", "Athlete", "Exercise", "Sets", "Reps", "kg", "Done"],
+      row("squat", 2, 5, 80, true),
+      row("squat", 2, 5, 85, false),
+    ],
+    { today },
+  );
+  expect(reading.records.map(({ loadKg }) => loadKg)).toEqual([80, 80]);
+});
