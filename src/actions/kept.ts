@@ -17,9 +17,10 @@ export type Kept<Value> = {
   readonly forget: (workbook: Workbook) => void;
 };
 
-export function kept<Value>(
+export function kept<Value extends object>(
   what: KeptMatter,
   schema: z.ZodMiniType<unknown>,
+  /** What is kept where nothing was stored, or the part that was not. */
   nothing: Value,
 ): Kept<Value> {
   const read = (workbook: Workbook) => {
@@ -31,7 +32,7 @@ export function kept<Value>(
   const parsed = (text: string): Value | null => {
     try {
       // Absent fields are absent in what was stored: they were never undefined.
-      return schema.parse(JSON.parse(text)) as Value;
+      return { ...nothing, ...(schema.parse(JSON.parse(text)) as Value) };
     } catch {
       return null;
     }

@@ -19,16 +19,18 @@ const pair = z.object({ written: z.string(), athlete: z.string() });
 const stored = z.object({
   tables: z.array(z.tuple([z.int(), z.nullable(z.enum(tableNames))])),
   columns: z.array(z.tuple([z.int(), z.array(columnAnswer)])),
-  tabs: z._default(z.array(z.tuple([z.int(), z.array(tabAnswer)])), []),
+  tabs: z.optional(z.array(z.tuple([z.int(), z.array(tabAnswer)]))),
   /** Tags given so far; none is given twice, so that an old one never speaks for a new column. */
-  tagsGiven: z._default(z.int(), 0),
+  tagsGiven: z.optional(z.int()),
   same: z.array(pair),
   different: z.array(pair),
   /** Sets far off all others that are right as they stand, by what they hold. */
-  rightSets: z._default(z.array(z.string()), []),
+  rightSets: z.optional(z.array(z.string())),
 });
 
-export type StoredAnswers = z.infer<typeof stored>;
+type Stored = z.infer<typeof stored>;
+/** What was stored, with what the coach has not said of yet. */
+export type StoredAnswers = { [Matter in keyof Stored]-?: Exclude<Stored[Matter], undefined> };
 export type StoredColumnAnswer = z.infer<typeof columnAnswer>;
 export type StoredTabAnswer = z.infer<typeof tabAnswer>;
 

@@ -3,15 +3,15 @@ import type { Parameter } from "./sheet-function";
 /** Parameters that many formulas share, with one wording. */
 export const athletesParameter: Parameter = {
   name: "athletes",
-  help: "One name, a column of names, or the whole Athletes table with its header row.",
+  help: "A name, a column of names, or the Athletes table with its header row.",
 };
 export const setsParameter: Parameter = {
   name: "sets",
-  help: "The Sets table with its header row, all athletes' rows.",
+  help: "The whole Sets table with its header row.",
 };
 export const jumpsParameter: Parameter = {
   name: "jumps",
-  help: "The Jumps table with its header row, all athletes' rows.",
+  help: "The whole Jumps table with its header row.",
 };
 export const diaryParameter: Parameter = {
   name: "diary",
@@ -31,7 +31,7 @@ export const exerciseParameter: Parameter = {
 };
 export const asOfParameter: Parameter = {
   name: "as_of",
-  help: "The day asked about, a date cell; only rows up to and including that day count.",
+  help: "A date; only rows up to and including it count.",
 };
 export const platesParameter: Parameter = {
   name: "plates",

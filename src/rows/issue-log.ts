@@ -2,7 +2,6 @@ import type { Day } from "../coaching/calendar/day";
 import type { Cells } from "./cells";
 import type { RowIssue } from "./reading";
 import type { TableName } from "./table-name";
-import { isBlank } from "./value/blank";
 import { cellAddress } from "./value/cell-address";
 import { foundText } from "./value/found-text";
 
@@ -12,15 +11,18 @@ export type Origin = (
   column: number,
 ) => { readonly row: number; readonly column: number };
 
-type Somebody = { readonly athlete: string; readonly day: Day };
+export type Somebody = { readonly athlete: string; readonly day?: Day };
 
 /** Collects the issues of one reading, with the coach's own addresses. */
 export class IssueLog {
   readonly issues: RowIssue[] = [];
   /** Words in place of a figure that are no slip and are not lost, as the cells being read count them, from 0. */
-  readonly kept: { readonly row: number; readonly column: number; readonly words: string }[] = [];
-  /** Whose and of which day a row is of which no record came, by its place from 0 in the cells being read. */
-  readonly ofNothing = new Map<number, Somebody>();
+  readonly kept: {
+    readonly row: number;
+    readonly column: number;
+    readonly words: string;
+    readonly of?: Somebody | undefined;
+  }[] = [];
   /** Rows left out whole, from 0, as the cells being read count them. */
   readonly dropped = new Set<number>();
 
@@ -36,16 +38,12 @@ export class IssueLog {
     return (this.origin === null ? row : this.origin(row, 0).row) + 1;
   }
 
-  /** Words for the coach that are no issue; `row` and `column` count from 0 in the cells being read. */
-  keep(row: number, column: number, words: string): void {
-    this.kept.push({ row, column, words });
-  }
-
-  /** The words in some cells of a row in which nothing was done. */
-  keepAll(row: number, of: Somebody, line: readonly unknown[], columns: readonly number[]): void {
-    this.ofNothing.set(row, of);
-    for (const column of columns)
-      if (!isBlank(line[column])) this.keep(row, column, String(line[column]).trim());
+  /**
+   * Words for the coach that are no issue; `row` and `column` count from 0 in the cells being read. `of`
+   * says whose they are where no record comes of their row.
+   */
+  keep(row: number, column: number, words: string, of?: Somebody): void {
+    this.kept.push({ row, column, words, of });
   }
 
   /** `row` and `column` count from 0 in the cells being read; column −1 speaks of the whole row. */

@@ -11,7 +11,6 @@ import { withFiguresBeside } from "./shorthand/figures-beside";
 import { type SchemePart, type SchemeSense, schemeSense } from "./shorthand/scheme-order";
 import { SessionMemory } from "./shorthand/session-memory";
 import { problemOf, type SetGroup, setCell } from "./shorthand/set-cell";
-import { SetsBefore } from "./shorthand/sets-before";
 import {
   noSpeeds,
   ownSpeeds,
@@ -30,7 +29,6 @@ const loadless: SetGroup = { load: null, unit: null, reps: null, sets: 1 };
 export class SchemeExpander {
   private readonly memory = new SessionMemory();
   private readonly sense: SchemeSense;
-  private readonly before = new SetsBefore();
 
   constructor(
     private readonly view: TableView,
@@ -218,7 +216,7 @@ export class SchemeExpander {
     const note = withWords(read.note, cellNote, scheme);
     const worded = column === scheme ? null : figuresFor(this.view.fields.speed!.words);
     const sets = groups.reduce((sum, group) => sum + group.sets, 0);
-    const shorthandSets = this.before.of(read, sets);
+    const shorthandSets = this.memory.setsBefore(read, sets);
     emitSets(
       this.into,
       { row, schemeColumn: scheme, speedColumn: column, shared, note, shorthandSets },

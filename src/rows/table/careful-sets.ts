@@ -68,8 +68,10 @@ export function carefulSetReader({
     const exercise = lift(line, row);
     const words = notDone(line);
     if (words.length > 0 || planned(line)) {
-      view.log.keepAll(row, { athlete, day }, line, [...words, noted?.index ?? -1]);
-      return "joined";
+      for (const column of [...words, noted?.index ?? -1])
+        if (!isBlank(line[column]))
+          view.log.keep(row, column, String(line[column]).trim(), { athlete, day });
+      return "no-record";
     }
     if (exercise === "") return reportBlank(view, fields.exercise, row);
     const numbered = setNumber(line, row);

@@ -1,11 +1,8 @@
-import { saysAbsent } from "../../coaching/availability/says-absent";
-import { hurtParts } from "../../coaching/diary/hurt-parts";
-import { symptomWords } from "../../coaching/diary/symptom-words";
 import { sampleColumn } from "../header/value-fit";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
-import { holdsNothing, illnessIn, saysNoValue } from "../value/no-value";
-import { saysWhyNothing } from "../value/why-nothing";
+import { holdsNothing, saysNoValue } from "../value/no-value";
+import { saysWhy, saysWhyNothing } from "../value/why-nothing";
 import { yesNo } from "../value/yes-no";
 
 const notDone =
@@ -14,9 +11,7 @@ const notDone =
 /** True for words that say that nothing was done, or why; a figure among them may be what was. */
 function saysNotDone(cell: unknown): boolean {
   if (typeof cell !== "string" || (/\d/.test(cell) && !saysWhyNothing(cell))) return false;
-  const words = cell.trim();
-  const unwell = symptomWords(words).length + hurtParts(words).length > 0;
-  return notDone.test(words) || illnessIn(words) !== "" || unwell || saysAbsent(words);
+  return notDone.test(cell.trim()) || saysWhy(cell);
 }
 
 /**
@@ -42,24 +37,14 @@ export function notDoneCells({
 
 /**
  * Reader that is true for a row whose set was only planned: its box under "Done" is not ticked, in a column
- * in which others are, and no speed stands beside it. Blank cells are no answer where others say no.
+ * in which others are, and no speed stands beside it.
  */
-export function onlyPlanned({
-  cells,
-  fields,
-  repColumns,
-  first,
-  end,
-}: TableView): (line: readonly unknown[]) => boolean {
-  const { done, speed } = fields;
+export function onlyPlanned(view: TableView): (line: readonly unknown[]) => boolean {
+  const { done, speed } = view.fields;
   if (done === undefined) return () => false;
-  const said = sampleColumn(cells, first, end, done.index).map(yesNo);
-  const isUsed = said.includes(true);
-  const blankIsNo = !said.includes(false);
-  const speeds = [...(speed ? [speed] : []), ...repColumns];
-  return (line) => {
-    const cell = line[done.index];
-    const isOpen = isBlank(cell) ? blankIsNo : yesNo(cell) === false;
-    return isUsed && isOpen && speeds.every(({ index }) => holdsNothing(line[index]));
-  };
+  const isDone = (cell: unknown) => yesNo(cell) === true;
+  const isUsed = sampleColumn(view.cells, view.first, view.end, done.index).some(isDone);
+  const speeds = [...(speed ? [speed] : []), ...view.repColumns];
+  return (line) =>
+    isUsed && !isDone(line[done.index]) && speeds.every(({ index }) => holdsNothing(line[index]));
 }

@@ -24,12 +24,15 @@ const told = new RegExp(
   "giu",
 );
 
+/** True for words of pain, illness or absence. */
+export const saysWhy = (text: string): boolean =>
+  saysAbsent(text) || symptomWords(text).length + hurtParts(text).length > 0;
+
 /**
  * True for words that say why nothing was done, whatever day or rating they name: "out – back w/c 1 June",
  * "calf pain 4/10". Any other figure among them may be what was done.
  */
 export function saysWhyNothing(text: string): boolean {
   if (!/^[^\p{L}\d]*\p{L}{2}/u.test(text) || !/\d/.test(text) || text.length > 200) return false;
-  const says = saysAbsent(text) || symptomWords(text).length + hurtParts(text).length > 0;
-  return says && !/\d/.test(text.replace(told, ""));
+  return saysWhy(text) && !/\d/.test(text.replace(told, ""));
 }

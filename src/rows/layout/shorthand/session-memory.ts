@@ -1,6 +1,8 @@
 import { type Day, mondayOf } from "../../../coaching/calendar/day";
 import { nameKey } from "../../../coaching/record/name-key";
+import { plainWords } from "../../header/header-words";
 import { nameLink } from "../../name/near-name";
+import type { SchemeRow } from "../scheme-row";
 import type { SetGroup } from "./set-cell";
 
 /** One row's sets as they may be copied later in its week; no groups where the row could not be read. */
@@ -16,6 +18,9 @@ export class SessionMemory {
   private readonly byDay = new Map<Day, Map<string, RememberedSession[]>>();
   private readonly latest = new Map<string, RememberedSession>();
 
+  /** Sets numbered so far, by session, lift and kind, and before each row by its cells. */
+  private readonly numbered = new Map<string, number>();
+
   keep(day: Day | null, session: RememberedSession): void {
     const who = nameKey(session.athlete);
     this.latest.set(who, session);
@@ -25,6 +30,21 @@ export class SessionMemory {
     const own = sessions.get(who);
     if (own === undefined) sessions.set(who, [session]);
     else own.push(session);
+  }
+
+  /**
+   * How many sets of the same session, lift and kind stand in the rows above. A row of several sets typed
+   * twice has the numbers of the first: equal rows of one set each are sets of their own.
+   */
+  setsBefore({ line, day, athlete, shared }: SchemeRow, sets: number): number {
+    const of = [shared.exercise, shared.minute, shared.kind].map((one) => plainWords(one?.[0]));
+    const session = [day, nameKey(athlete), ...of].join("|");
+    const row = session + JSON.stringify(line);
+    const again = sets > 1 ? this.numbered.get(row) : undefined;
+    if (again !== undefined) return again;
+    const before = this.numbered.get(session) ?? 0;
+    this.numbered.set(row, before).set(session, before + sets);
+    return before;
   }
 
   /** What a ditto mark repeats: the athlete's session before. */

@@ -1,5 +1,5 @@
 import { effortWords } from "../../value/reserve-in-words";
-import { withPoundSign } from "../../value/units";
+import { unitOf, withPoundSign } from "../../value/units";
 import { leastLoad } from "./scheme";
 
 /** The words and figures of a cell of sets one by one, and what stands in brackets or rates the effort. */
@@ -33,9 +33,10 @@ export function tokensOf(cell: string): {
 }
 
 const withPlainUnits = (cell: string): string =>
-  withPoundSign(cell)
-    .replace(/(?<=\d)(\s*)(?:kgs|kilos?)(?![a-z])/gi, "$1kg")
-    .replace(/(?<=\d)(\s*)pounds?(?![a-z])/gi, "$1lb");
+  withPoundSign(cell).replace(
+    /(?<=\d\s*)(?:kgs|kilos?|pounds?)(?![a-z])/gi,
+    (word) => unitOf(word)!.name,
+  );
 
 const bracketedSpeed = /^\s*@?\s*[01]?[.,]\d{1,3}(?:\s*m\/s)?\s*$/i;
 /** "5@60" is five repetitions at 60. */
