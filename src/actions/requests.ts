@@ -40,7 +40,8 @@ type WithDays<Message> = {
     : Message[Name];
 };
 const tabId = z.int().check(z.gte(0));
-const cell = z.string().check(z.regex(/^[A-Z]{1,3}[1-9]\d{0,6}$/));
+const cell = text;
+const cellAddress = /^[A-Z]{1,3}[1-9]\d{0,6}$/;
 const today = { today: isoDay };
 /** A question about a whole tab: what it is about, and how a doubtful bar is written. */
 const matter = { about: z.enum(tabMatters), written: text };
@@ -77,6 +78,8 @@ function request<Shape extends z.core.$ZodLooseShape>(
         given[name] = dayFromIso(iso);
         if (given[name] === null) throw new Error(wrongMessageWords(name));
       }
+      if ("cell" in given && !cellAddress.test(String(given.cell)))
+        throw new Error(wrongMessageWords("cell"));
       return run(workbook, given as WithDays<z.output<z.ZodMiniObject<Shape>>>);
     },
   };
@@ -136,7 +139,7 @@ export const requests = {
       ...today,
       tabId,
       heading: text,
-      column: z.int().check(z.positive()),
+      column: z.int().check(z.gte(1)),
       field: z.optional(z.nullable(text)),
       unit: z.optional(text),
       dateOrder: z.optional(z.enum(["day first", "month first"])),

@@ -7,7 +7,7 @@ import type { Workbook } from "./workbook";
 const columnAnswer = z.object({
   /** Heading as it stood, and the column from 1 for one without a heading. */
   heading: z.string(),
-  column: z.int().check(z.positive()),
+  column: z.int().check(z.gte(1)),
   /** The tag put on the column. */
   tag: z.optional(z.string()),
   field: z.optional(z.nullable(z.string())),

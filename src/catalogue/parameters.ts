@@ -15,7 +15,7 @@ export const jumpsParameter: Parameter = {
 };
 export const diaryParameter: Parameter = {
   name: "diary",
-  help: "The Diary table with its header row, its Private column included: words of private rows are not shown.",
+  help: "The Diary table with its header row and its Private column: private words are not shown.",
 };
 export const runsParameter: Parameter = {
   name: "runs",
@@ -35,7 +35,7 @@ export const asOfParameter: Parameter = {
 };
 export const platesParameter: Parameter = {
   name: "plates",
-  help: "The Plates table with its header row, for jumps written as plate stacks.",
+  help: "The Plates table with its header row, for jumps onto stacks.",
   optional: true,
 };
 export const rulesParameter: Parameter = {

@@ -53,6 +53,7 @@ const noSpeeds = "The sets count without their speeds: ";
 const answerIt = "Answer the question under Set up, or ";
 const cellOut = "This cell is left out of the figures; the rest of its row counts.";
 const rowOut = "The whole row is left out of the figures.";
+const columnOut = "Nothing in this column is used: no heading says what it is.";
 const tableOut = "None of its rows can be used.";
 const left = (issue: RowIssue): string => (issue.dropsRow ? rowOut : cellOut);
 
@@ -249,11 +250,11 @@ export const rowIssueSentences = {
     "Correct one of the two, or clear it.",
   ],
   "heading-unknown": () => [
-    "Nothing in this column is used: no heading says what it is.",
+    columnOut,
     "Give it a heading like “Notes”, or leave it alone under Set up.",
   ],
   "figures-unread": (issue) => [
-    "Nothing in this column is used: no heading says what it is.",
+    columnOut,
     issue.facts.guess === undefined
       ? "Head it as Holdline's own tabs do, or end its heading in “notes” to leave it alone."
       : `Head it “${fact(issue, "guess")}”, if that is what it holds.`,

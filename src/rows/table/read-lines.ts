@@ -37,17 +37,11 @@ export function sumsUp({
   // The same few words stand down a column.
   const seen = new Map<unknown, boolean>();
   const sums = (cell: unknown) => {
-    if (typeof cell !== "string" || cell === "") return false;
-    const before = seen.get(cell);
-    if (before !== undefined) return before;
-    const found = namesSummary(cell) && !mayBeRow.test(plainWords(cell));
-    seen.set(cell, found);
-    return found;
+    if (!cell) return false;
+    if (!seen.has(cell)) seen.set(cell, namesSummary(cell) && !mayBeRow.test(plainWords(cell)));
+    return seen.get(cell)!;
   };
-  return (line) => {
-    for (let at = 0; at < columns.length; at++) if (sums(line[columns[at]!])) return true;
-    return false;
-  };
+  return (line) => columns.some((index) => sums(line[index]));
 }
 
 /** "Summe: 5 Athleten", "Total athletes: 5", "5 runners": how many there are. */
