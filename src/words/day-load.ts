@@ -1,4 +1,5 @@
 import type { DayDecision } from "../coaching/next-week/day-decision";
+import { symptomCaution } from "./diary";
 import { plainNumbers } from "./printed-numbers";
 import { countWords, trimmed } from "./reasons-figures";
 
@@ -33,6 +34,8 @@ export function dayDecisionWords(
         : `${speed(keepsFrom)} or faster: lift ${plan(decision)}`;
     }
     case "as planned":
+      if (decision.doubtful !== undefined)
+        return `look at the load on the bar and at the tool: ${speed(decision.doubtful)} m/s faster than usual. As planned: lift ${plan(decision)}`;
       return decision.above
         ? `above usual: lift ${plan(decision)} as planned, add nothing`
         : `as planned: lift ${plan(decision)}`;
@@ -54,7 +57,7 @@ export function dayDecisionWords(
     }
     case "no heavy work":
       return decision.slower === null
-        ? `${noHeavyWork}: ill`
+        ? `${noHeavyWork}: pain or illness. ${symptomCaution}`
         : `${noHeavyWork}: ${under(decision.slower)}`;
   }
 }

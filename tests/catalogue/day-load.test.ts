@@ -2,6 +2,8 @@ import { dayLoadFunction } from "../../src/catalogue/day-load";
 import { loadDropFunction } from "../../src/catalogue/load-drop";
 
 const lift = (...args: unknown[]) => dayLoadFunction.compute(args);
+const stopWords =
+  "no heavy work today: pain or illness. Ask first. Bone pain, night pain, chest symptoms, dizziness or limping: stop, and see a doctor or physiotherapist. Not medical advice.";
 const plates = [
   ["mass kg", "thickness cm", "owned"],
   [20, 4.3, 4],
@@ -16,10 +18,49 @@ test("a column of typed cells, as they come from a phone", () => {
     ["as planned: lift 85"],
     ["86 is not a bar speed in m/s. Type 0.86?"],
     ["75 kg for the remaining 3 sets (−11.8 %): slow by eye"],
-    ["no heavy work today: ill"],
+    [stopWords],
     ["0.81 or faster: lift 85"],
     ["later is not a bar speed: type 0.86, or fast, usual, slow or ill."],
   ]);
+});
+
+test("words of pain or illness in the cell stop the heavy work, whatever speed stands beside them", () => {
+  const typed = ["knee pain", "chest pain", "dizzy", "unwell", "fever", "0.86 back hurts", "krank"];
+  expect(typed.map((one) => lift(one, 0.86, 85, 3, 2.5))).toEqual(typed.map(() => stopWords));
+  // What is denied is none, and neither is it a speed.
+  expect(lift("no pain", 0.86, 85, 3, 2.5)).toMatch(/^no pain is not a bar speed/);
+});
+
+test("words for a heavy day are as good as “slow”, beside a speed they are asked about", () => {
+  for (const word of ["tired", "felt heavy", "very slow", "flat legs today, no energy", "müde"])
+    expect([word, lift(word, 0.86, 85, 3, 2.5)]).toEqual([
+      word,
+      "75 kg for the remaining 3 sets (−11.8 %): slow by eye",
+    ]);
+  expect(lift("0.86 felt heavy", 0.86, 85, 3, 2.5)).toMatch(/is not a bar speed/);
+  expect(["good", "Fine"].map((one) => lift(one, 0.86, 85, 3, 2.5))).toEqual([
+    "as planned: lift 85",
+    "as planned: lift 85",
+  ]);
+});
+
+test("a repetition that the tool dropped is left out of the set", () => {
+  const dropped = ["0.79 - 0.80", "0.79 x .80", "0,79 ? 0,80", "0.79 0 0.80", "– 0.79 0.80"];
+  for (const one of dropped)
+    expect([one, lift(one, 0.86, 85, 3, 2.5)]).toEqual([
+      one,
+      "80 kg for the remaining 3 sets (−5.9 %): 0.06 m/s slower than usual",
+    ]);
+  for (const none of ["-", "? ?", "0", 0])
+    expect(lift(none, 0.86, 85, 3, 2.5)).toMatch(/is not a bar speed/);
+});
+
+test("far faster than any ordinary day: the bar's load and the tool are looked at before it counts as one", () => {
+  const check =
+    "look at the load on the bar and at the tool: 0.16 m/s faster than usual. As planned: lift 85";
+  expect(lift("1.02", 0.86, 85, 3, 2.5)).toBe(check);
+  expect(lift("1.01", 0.86, 85, 3, 2.5)).toBe("above usual: lift 85 as planned, add nothing");
+  expect(lift("fast", 0.86, 85, 3, 2.5)).toBe("above usual: lift 85 as planned, add nothing");
 });
 
 test("a repeated marker after “then”, or on a second line: the better of the two decides", () => {

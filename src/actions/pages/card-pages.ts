@@ -1,5 +1,5 @@
 import { blockText } from "../../coaching/blocks/block";
-import type { DayBand } from "../../coaching/next-week/day-bands";
+import type { SessionBand } from "../../coaching/next-week/proposed-line";
 import { athleteNamed } from "../../coaching/record/athlete-named";
 import { cautions } from "../../words/cautions";
 import { datedDay } from "../../words/days";
@@ -105,20 +105,18 @@ function liftOf(
 }
 
 /** A band's load on plates that exist, its plates, and the floor under which a set ends. */
-function cardBand(week: PrintableWeek, { line, session }: PrintedSession, band: DayBand): CardBand {
-  const { numbers, stateOf } = week;
+function cardBand(week: PrintableWeek, { session }: PrintedSession, band: SessionBand): CardBand {
+  const { numbers } = week;
   const parts = { ...bandParts(band, numbers), again: bandAgainWords(band, numbers) };
-  if (band.loadKg === null) {
+  const { loadKg, speedFloor } = band;
+  if (loadKg === null) {
     return { ...parts, speedAfter: pageWords.orIll, lift: "", plates: "", side: [], floor: "" };
   }
-  const { loadKg } = band;
-  const usual = stateOf(line.athlete).ofLift(session.exercise).usualSpeed(loadKg);
-  const cap = week.state.read.rows.rules.velocityLossCap;
   return {
     ...parts,
     lift: numbers.mass(loadKg),
     plates: sideWords(week, session.barKg, loadKg),
     side: sideOf(week, session.barKg, loadKg) ?? [],
-    floor: usual === null ? "" : numbers.speed(usual * (1 - cap)),
+    floor: speedFloor === null ? "" : numbers.speed(speedFloor),
   };
 }

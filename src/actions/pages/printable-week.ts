@@ -1,13 +1,10 @@
 import type { Day } from "../../coaching/calendar/day";
-import type { AthleteState } from "../../coaching/next-week/athlete-state";
 import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
 import { gymPlates } from "../../coaching/next-week/usual-plates";
 import { nameKey } from "../../coaching/record/name-key";
 import type { Plate } from "../../coaching/record/plate";
 import { grouped } from "../../coaching/series/grouped";
-import { remembered } from "../../coaching/series/remembered";
 import type { PrintedNumbers } from "../../words/printed-numbers";
-import { athleteStates } from "../athlete-states";
 import type { WeekChange } from "../messages";
 import type { MadeWithout } from "../page-messages";
 import type { StateOfSquad } from "../state-of-squad";
@@ -25,7 +22,6 @@ export type PrintableWeek = {
   readonly lines: readonly { readonly line: ProposedLine; readonly leftOut: boolean }[];
   /** Sessions of those who lift, in order of day and start, then by name. */
   readonly sessions: readonly PrintedSession[];
-  readonly stateOf: (athlete: string) => AthleteState;
   /** Days with a set or a jump, each once, whether a speed was taken or not. */
   readonly daysIn: (athlete: string) => readonly Day[];
   readonly plates: readonly Plate[];
@@ -67,7 +63,6 @@ export function printableWeek(
     damaged: damagedForPaper(workbook),
     ...notFollowed(workbook, week),
     daysIn: (athlete) => [...new Set((done.get(nameKey(athlete)) ?? []).map(({ day }) => day))],
-    stateOf: remembered(athleteStates(week.state)),
   };
 }
 

@@ -11,7 +11,12 @@ export type SeenToday =
 
 /** The plan, and the load under it that the gym's plates make; null where they make the plan, or are not listed. */
 type Planned = { readonly loadKg: number; readonly builtKg: number | null };
-type AsPlanned = Planned & { readonly kind: "as planned"; readonly above: boolean };
+type AsPlanned = Planned & {
+  readonly kind: "as planned";
+  readonly above: boolean;
+  /** m/s over usual, where it is so much that another load or a misread set is likelier than a good day. */
+  readonly doubtful?: number;
+};
 /** Slower than usual, and the plan is the bar alone or less. */
 type NothingLighter = {
   readonly kind: "nothing lighter";

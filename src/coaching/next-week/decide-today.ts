@@ -68,11 +68,12 @@ function bySpeed(
   const passed = slower >= dropBands.light.from - speedHair;
   const unusual = low === null ? null : best < low + speedHair;
   if (!passed && unusual !== true) {
-    return asPlanned(plan, -slower >= dropBands.light.from - speedHair);
+    const above = asPlanned(plan, -slower >= dropBands.light.from - speedHair);
+    return above.ok && isFarOff(-slower) ? accept({ ...above.value, doubtful: -slower }) : above;
   }
   const decided = bySlowness(slower, plan);
   const uneven = isUneven(sets[0]!);
-  const wholeShare = isClear(slower) && !isTooSlow(slower);
+  const wholeShare = isClear(slower) && !isFarOff(slower);
   const doubt = unusual === null ? wholeShare : unusual !== passed;
   if (!decided.ok || sets.length > 1 || !(uneven || doubt)) return decided;
   const { kind } = decided.value;
@@ -81,12 +82,13 @@ function bySpeed(
 }
 
 const isClear = (slower: number) => slower > dropBands.clear.above + speedHair;
-const isTooSlow = (slower: number) => slower > dropBands.none.above + speedHair;
+/** So far from usual, to either side, that it is no ordinary day. */
+const isFarOff = (slower: number) => slower > dropBands.none.above + speedHair;
 
 /** What a marker so much slower leads to once it is believed. */
 function bySlowness(slower: number, plan: DayPlan): Outcome<LeftOfPlan> {
   const { plannedKg, usualDrop } = plan;
-  if (isTooSlow(slower)) return accept({ kind: "no heavy work", slower });
+  if (isFarOff(slower)) return accept({ kind: "no heavy work", slower });
   if (usualDrop <= 0) return asPlanned(plan, false);
   const share = isClear(slower) ? usualDrop : usualDrop / 2;
   return lighterSets(plannedKg * (1 - share), slower, plan);

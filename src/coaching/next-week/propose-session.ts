@@ -102,7 +102,11 @@ export function sessionProposer(
     const usual = lead?.usual ?? null;
     const low = lead?.low ?? null;
     const setsAfterLead = markerKg === null ? sets - 1 : sets;
-    const floorFrom = instead ? null : state.usualSpeed(kg);
+    /** A bar at its usual speed ends a set once it loses the cap. */
+    const floorAt = (loadKg: number | null) => {
+      const from = instead || loadKg === null ? null : state.usualSpeed(loadKg);
+      return from === null ? null : from * (1 - rules.velocityLossCap);
+    };
     return {
       exercise: step.exercise,
       day,
@@ -120,7 +124,7 @@ export function sessionProposer(
           ? null
           : { ...otherwise, loadKg: bar(otherwise.loadKg).loadKg },
       markerKg,
-      speedFloor: floorFrom === null ? null : floorFrom * (1 - rules.velocityLossCap),
+      speedFloor: floorAt(kg),
       stackKg,
       stackCm,
       contacts,
@@ -141,7 +145,7 @@ export function sessionProposer(
               stepKg: gymStepKg(gymPlates(plates, given.unit)),
               usualDrop: rules.loadDrop,
               gym: { plates, barKg: step.barKg },
-            }),
+            }).map((band) => ({ ...band, speedFloor: floorAt(band.loadKg) })),
       reserve: toldGuardKg === null || instead ? null : mostReps(kg / toldGuardKg) - block.reps,
       hoursToRace: hoursToNextRace(day, minute, given.races),
     };

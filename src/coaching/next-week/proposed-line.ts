@@ -15,6 +15,9 @@ import type { PresentStep } from "./present-step";
 import type { SessionItem } from "./session-plan";
 import type { SessionStep } from "./session-steps";
 
+/** A line of the day's decision, and the speed that ends a set at its load, m/s; null where none is known. */
+export type SessionBand = DayBand & { readonly speedFloor: number | null };
+
 /** One gym session proposed. */
 export type ProposedSession = {
   /** The lift whose session it is: the one the athlete is on, or another done in turn with it. */
@@ -49,7 +52,7 @@ export type ProposedSession = {
   readonly items: readonly SessionItem[];
   /** Where drop jumps start from. */
   readonly drop: DropHeight;
-  readonly bands: readonly DayBand[];
+  readonly bands: readonly SessionBand[];
   /** Mean of the repetitions of the set that decides, the marker or without one the first work set, on a usual day, m/s; null when not known. */
   readonly usualLeadSpeed: number | null;
   /** Low end of such means usual for this athlete, m/s; null when not known. */

@@ -41,7 +41,7 @@ test("more than 0.10 slower: the marker once more, and the better set decides", 
 
 test("beyond 0.15 slower, or ill: no heavy work; a set with one odd repetition is repeated first", () => {
   expect(say(speeds([0.48]))).toBe("no heavy work today: 0.16 m/s slower than usual at 80");
-  expect(say({ kind: "by eye", word: "ill" })).toBe("no heavy work today: ill");
+  expect(say({ kind: "by eye", word: "ill" })).toMatch(/^no heavy work today: pain/);
   expect(say(speeds([0.62, 0.3, 0.5]))).toMatch(/^repeat the set once/);
 });
 

@@ -56,6 +56,7 @@ test("the day is then judged by the speeds of late, so that the same slowness ta
   // 0.756 less 0.06: the plan stands from 0.70 on, and today's 0.79 keeps it.
   expect(kept).toMatchObject({ loadKg: 80, to: null });
   expect(kept.from).toBeLessThan(0.76);
+  expect(kept.speedFloor).toBe(floor);
   // Before three weeks are over the baseline's speeds judge, and the plan is the one from before.
   const sooner = weekOf("2026-05-04", [...baseline, ...slow(() => 80, days.slice(0, 5))]);
   expect(sooner.usual).toBeCloseTo(speed(67.5), 9);
