@@ -145,6 +145,33 @@ test("the head coach's page names the lift that is done in turn", () => {
   ]);
 });
 
+test("a block set in the sidebar of the lift in turn is that lift's alone, in week, tab and card", () => {
+  const book = bookOf();
+  const [name] = names;
+  const week = { today: isoFromDay(today), monday: null };
+  const lineOf = (changes: readonly WeekChange[]) => {
+    const view = serveRequest(book, "weekView", { ...week, changes }) as WeekView;
+    return view.lines.find(({ athlete }) => athlete === name)!;
+  };
+  const [squat, thrust] = lineOf([]).sessions;
+  const changes = [{ athlete: name!, turn: thrust!.turn, block: "5×3", loadKg: 92.5 }];
+  const line = lineOf(changes);
+  expect(line.sessions.map(({ block, loadKg }) => `${block} ${loadKg}`)).toEqual([
+    `${squat!.block} ${squat!.loadKg}`,
+    "5×3 92.5",
+  ]);
+  expect(line.why[0]).toBe(
+    "Changed by you, kept until taken back: block of hip thrust, load of hip thrust.",
+  );
+  const monday = isoFromDay(first + 20);
+  serveRequest(book, "writeWeek", { ...week, monday, changes, athletes: null });
+  expect(lineOf([]).sessions.map(({ block }) => block)).toEqual([squat!.block, "5×3"]);
+  expect(cardsOf(book).map(({ lift }) => `${lift.sets}×${lift.reps}`)).toEqual([
+    squat!.block,
+    "5×3",
+  ]);
+});
+
 test("a load set in the sidebar of the lift in turn stands in week, tab, card and rack plan, beside the squat's own", () => {
   const book = bookOf();
   const [name] = names;

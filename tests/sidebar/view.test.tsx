@@ -107,7 +107,7 @@ test("another lift on the week's second day stands beside its day in the list", 
   expect(list({ ...thursday, dayWords: "Tue 30 Jun" }, thursday)).not.toContain("hip thrust");
 });
 
-test("the load of each turn of the week is changed beside its own day, that of the first among the fields", () => {
+test("block and load of each turn of the week are changed beside its own day, that of the first among the fields", () => {
   const [line, ...others] = week.lines;
   const [session] = line!.sessions;
   const thrust = { ...session!, day: "2026-07-02", dayWords: "Thu 2 Jul", loadKg: 90 };
@@ -120,6 +120,11 @@ test("the load of each turn of the week is changed beside its own day, that of t
   const both = fields(turn);
   expect(both.match(/<output>\d+/g)).toEqual(["<output>85", "<output>90"]);
   expect(both).toContain('aria-label="One plate step heavier, Thu 2 Jul"');
+  const blocks = (html: string) => html.match(/aria-label="Block[^"]*"/g);
+  expect(blocks(both)).toEqual(['aria-label="Block"', 'aria-label="Block, Thu 2 Jul"']);
+  // A block outside the rotation stands among its choices.
+  expect(fields({ ...turn, block: "3×8" })).toMatch(/Block, Thu 2 Jul.*<option>3×8/);
+  expect(blocks(fields({ ...turn, instead: "leg press, by feel" }))).toHaveLength(1);
   // A second session of the first turn has its load.
   expect(fields({}).match(/<output>/g)).toHaveLength(1);
   expect(fields({ ...turn, instead: "leg press, by feel" }).match(/<output>/g)).toHaveLength(1);

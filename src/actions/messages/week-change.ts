@@ -3,7 +3,7 @@ import { nameKey } from "../../coaching/record/name-key";
 /** A coach's change to a proposal. */
 export type WeekChange = FieldsChanged & {
   readonly athlete: string;
-  /** The turn whose load is changed; absent or "" for the week and its first turn. A change with one changes nothing else. */
+  /** The turn whose block or load is changed; absent or "" for the week and its first turn. A change with one changes nothing else. */
   readonly turn?: string;
 };
 
@@ -49,15 +49,23 @@ export function changeOf(
   return fields;
 }
 
-/** The loads changed of an athlete's other turns, kg, by turn. */
-export function turnLoadsOf(
+/** What a change sets of another turn than the week's first. */
+export type TurnChanged = Pick<FieldsChanged, "block" | "loadKg">;
+
+/** What was changed of an athlete's other turns, by turn. */
+export function otherTurnsOf(
   changes: readonly WeekChange[],
   athlete: string,
-): ReadonlyMap<string, number> {
+): ReadonlyMap<string, TurnChanged> {
   const key = nameKey(athlete);
   return new Map(
-    changes.flatMap(({ athlete: whose, turn = "", loadKg }): [string, number][] =>
-      turn === "" || loadKg === undefined || nameKey(whose) !== key ? [] : [[turn, loadKg]],
-    ),
+    changes.flatMap(({ athlete: whose, turn = "", block, loadKg }): [string, TurnChanged][] => {
+      if (turn === "" || nameKey(whose) !== key) return [];
+      const set = {
+        ...(block !== undefined && { block }),
+        ...(loadKg !== undefined && { loadKg }),
+      };
+      return Object.keys(set).length === 0 ? [] : [[turn, set]];
+    }),
   );
 }

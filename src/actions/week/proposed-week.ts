@@ -5,6 +5,7 @@ import {
   type ProposedLine,
   proposeLine,
 } from "../../coaching/next-week/propose-line";
+import type { Wanted } from "../../coaching/next-week/proposed-line";
 import { athleteNamed } from "../../coaching/record/athlete-named";
 import { rowsByAthlete } from "../../coaching/series/rows-by-athlete";
 import { readStack } from "../../rows/value/stack";
@@ -12,7 +13,8 @@ import { athleteStates } from "../athlete-states";
 import {
   changeOf,
   type FieldsChanged,
-  turnLoadsOf,
+  otherTurnsOf,
+  type TurnChanged,
   type WeekChange,
 } from "../messages/week-change";
 import { namesOf } from "../squad-view";
@@ -80,37 +82,40 @@ export function proposedWeek(
 
 /** All that was changed of one athlete's week. */
 type ChangeOfAthlete = FieldsChanged & {
-  readonly turnLoadsKg: ReadonlyMap<string, number>;
+  readonly turns: ReadonlyMap<string, TurnChanged>;
 };
 
 const changeOfAthlete = (changes: readonly WeekChange[], name: string): ChangeOfAthlete => ({
   ...changeOf(changes, name),
-  turnLoadsKg: turnLoadsOf(changes, name),
+  turns: otherTurnsOf(changes, name),
 });
 
-/** Fields changed, that of another turn's load with the turn's name. */
-const byHandOf = ({
-  turnLoadsKg,
-  ...ofWeek
-}: ChangeOfAthlete): ProposedWeek["lines"][number]["byHand"] => [
-  ...Object.keys(ofWeek).map((field) => ({ field, turn: "" })),
-  ...[...turnLoadsKg.keys()].map((turn) => ({ field: "loadKg", turn })),
-];
+/** Fields changed, those of another turn with its name. */
+const byHandOf = ({ turns, ...ofWeek }: ChangeOfAthlete): ProposedWeek["lines"][number]["byHand"] =>
+  [["", ofWeek] as const, ...turns].flatMap(([turn, set]) =>
+    Object.keys(set).map((field) => ({ field, turn })),
+  );
 
 /** A change as the message carries it; a stack or block that cannot be read is left as proposed. */
 function lineChange(change: ChangeOfAthlete): LineChange {
-  const { block, sets, loadKg, turnLoadsKg, day, contacts, stack, noRack } = change;
-  const blockRead = block === undefined ? null : blockFromText(block);
+  const { sets, turns, day, contacts, stack, noRack } = change;
   const stackRead = stack === undefined || stack === "" ? null : readStack(stack);
   const dayRead = day === undefined ? null : dayFromIso(day);
   return {
-    ...(blockRead?.ok && { block: blockRead.value }),
+    ...wantedOf(change),
     ...(sets !== undefined && { sets }),
-    ...(loadKg !== undefined && { loadKg }),
-    turnLoadsKg,
+    turns: new Map([...turns].map(([turn, set]) => [turn, wantedOf(set)])),
     ...(dayRead !== null && { day: dayRead }),
     ...(contacts !== undefined && { contacts }),
     ...(noRack !== undefined && { noRack }),
     ...(stackRead?.ok && { stackKg: stackRead.value }),
+  };
+}
+
+function wantedOf({ block, loadKg }: TurnChanged): Wanted {
+  const read = block === undefined ? null : blockFromText(block);
+  return {
+    ...(read?.ok && { block: read.value }),
+    ...(loadKg !== undefined && { loadKg }),
   };
 }

@@ -13,7 +13,7 @@ import type { LineReason } from "./line-reason";
 import { changingReasons, droppedReasons, newBarReasons } from "./line-reasons";
 import { type PlannedStep, plannedStep } from "./planned-step";
 import type { PresentStep } from "./present-step";
-import type { LineGiven } from "./proposed-line";
+import type { LineGiven, Wanted } from "./proposed-line";
 import { guardAgainst, guardOf } from "./reserve-guard";
 import { type SessionStep, sessionSteps } from "./session-steps";
 
@@ -57,9 +57,6 @@ export type LiftPlan = {
   /** Told after the step's own reasons: what the last session was read as. */
   readonly readAs: readonly LineReason[];
 };
-
-/** What a coach has set by hand of a lift. */
-export type Wanted = Partial<Pick<SessionStep, "block" | "loadKg">>;
 
 /** The most repetitions of the rotation's blocks. */
 const mostOfRotation = 5;

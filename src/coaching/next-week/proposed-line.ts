@@ -118,13 +118,14 @@ export type TypedSession = {
   readonly reps?: number;
 };
 
+/** What a coach has set by hand of a lift. */
+export type Wanted = Partial<Pick<SessionStep, "block" | "loadKg">>;
+
 /** A coach's own wish for a line; what is left out stays as proposed. Block and load are of the week's first turn. */
-export type LineChange = {
-  readonly block?: Block;
+export type LineChange = Wanted & {
   readonly sets?: number;
-  readonly loadKg?: number;
-  /** Loads of the week's other turns, kg, by the turn's name. */
-  readonly turnLoadsKg?: ReadonlyMap<string, number>;
+  /** What is set of the week's other turns, by the turn's name. */
+  readonly turns?: ReadonlyMap<string, Wanted>;
   readonly day?: Day;
   readonly contacts?: number;
   readonly stackKg?: readonly number[];

@@ -1,7 +1,7 @@
-import type { LiftPlan, Wanted } from "./lift-plan";
+import type { LiftPlan } from "./lift-plan";
 import type { LineReason } from "./line-reason";
 import { fewerSetsReasons } from "./line-reasons";
-import type { ProposedSession } from "./proposed-line";
+import type { ProposedSession, Wanted } from "./proposed-line";
 
 /**
  * What is done in turn with the lift the athlete is on: of another lift why its own step is what it is,
@@ -22,7 +22,7 @@ export function turnReasons(
       ...bar(wanted.loadKg ?? planned.loadKg).reasons,
       ...dropped,
       ...readAs,
-      ...fewerSetsReasons(plan),
+      ...(wanted.block === undefined ? fewerSetsReasons(plan) : []),
     ];
     return [{ code: "in-turn", facts, of }];
   }

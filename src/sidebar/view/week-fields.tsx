@@ -8,6 +8,7 @@ import { printedNumbers } from "../../words/printed-numbers";
 import { sentenceWords } from "../../words/reasons-figures";
 import { weekViewWords as words } from "../../words/week-view";
 import type { State } from "../state";
+import { BlockField } from "./block-field";
 import { DeletedRows } from "./deleted-rows";
 import { leadSession, otherSessions } from "./lead-session";
 import { LoadField } from "./load-field";
@@ -82,17 +83,7 @@ export function WeekFields({
             </button>
           </div>
           <div class="fields">
-            <label class="field">
-              <span>{words.block}</span>
-              <select
-                value={fields.block}
-                onChange={(event) => change({ block: fieldText(event) })}
-              >
-                {line.blocks.map((block) => (
-                  <option key={block}>{block}</option>
-                ))}
-              </select>
-            </label>
+            <BlockField line={line} session={first} state={state} dispatch={dispatch} />
             <label class="field">
               <span>{words.setsThisWeek}</span>
               <select
@@ -149,6 +140,9 @@ export function WeekFields({
             <h2>{sentence([session.lift, session.dayWords].filter(Boolean).join(", "))}</h2>
             {session.turn !== "" && (
               <div class="fields">
+                {session.instead === "" && (
+                  <BlockField line={line} session={session} state={state} dispatch={dispatch} />
+                )}
                 <LoadField line={line} session={session} {...loads} />
               </div>
             )}

@@ -1,4 +1,4 @@
-import { changeOf, turnLoadsOf, withChanges } from "../../../src/actions/messages/week-change";
+import { changeOf, otherTurnsOf, withChanges } from "../../../src/actions/messages/week-change";
 
 const athlete = "Tomas Reyerson";
 const turn = "hip thrust";
@@ -24,7 +24,9 @@ test("a change of another turn's load stands beside what was changed of the week
   ]);
   expect(changeOf(changes, athlete)).toEqual({ loadKg: 80 });
   expect(changeOf(changes, athlete, turn)).toEqual({ loadKg: 95 });
-  expect(turnLoadsOf(changes, athlete)).toEqual(new Map([[turn, 95]]));
+  expect(otherTurnsOf(changes, athlete)).toEqual(new Map([[turn, { loadKg: 95 }]]));
+  const both = withChanges(changes, [{ athlete, turn, block: "5×3" }]);
+  expect(otherTurnsOf(both, athlete).get(turn)).toEqual({ loadKg: 95, block: "5×3" });
 });
 
 test("an athlete spelled in another way, or the first turn named by its empty name, is the same", () => {
@@ -34,12 +36,12 @@ test("an athlete spelled in another way, or the first turn named by its empty na
   );
   expect(changes).toHaveLength(1);
   expect(changeOf(changes, athlete)).toEqual({ loadKg: 80, sets: 3 });
-  expect(turnLoadsOf(changes, athlete).size).toBe(0);
+  expect(otherTurnsOf(changes, athlete).size).toBe(0);
 });
 
 test("where nothing was changed there is nothing", () => {
   const changes = [{ athlete, turn, sets: 2 }];
   expect(changeOf(changes, athlete)).toEqual({});
-  expect(turnLoadsOf(changes, athlete).size).toBe(0);
-  expect(turnLoadsOf([{ athlete, turn, loadKg: 90 }], "Priya Tellander").size).toBe(0);
+  expect(otherTurnsOf(changes, athlete).size).toBe(0);
+  expect(otherTurnsOf([{ athlete, turn, loadKg: 90 }], "Priya Tellander").size).toBe(0);
 });

@@ -163,8 +163,8 @@ test("a load or block set by hand is the lift's where the week has it, not that 
 });
 
 test("a load set by hand of another lift in turn is that lift's: its reason says what was proposed, its weeks ahead go on from it", () => {
-  const turnLoadsKg = new Map([["trap bar deadlift", 100]]);
-  const { days, said, line } = weekAfter(inTurn(2), 2, { change: { loadKg: 80, turnLoadsKg } });
+  const turns = new Map([["trap bar deadlift", { loadKg: 100 }]]);
+  const { days, said, line } = weekAfter(inTurn(2), 2, { change: { loadKg: 80, turns } });
   expect(days).toEqual(["1 3x5 80", "3 3x5 100 trap-bar deadlift"]);
   expect(line.sessions.map(({ turn, plates }) => [turn, plates])).toEqual([
     ["", [25, 5]],
@@ -178,9 +178,25 @@ test("a load set by hand of another lift in turn is that lift's: its reason says
   );
   const ahead = line.outlook.filter(({ exercise }) => exercise === "trap-bar deadlift");
   expect(ahead.map(({ loadKg }) => loadKg)).toEqual([100, 100, 100, 102.5]);
-  const same = new Map([["trap bar deadlift", 95]]);
-  const { said: usual } = weekAfter(inTurn(2), 2, { change: { turnLoadsKg: same } });
+  const same = new Map([["trap bar deadlift", { loadKg: 95 }]]);
+  const { said: usual } = weekAfter(inTurn(2), 2, { change: { turns: same } });
   expect(usual[1]).not.toContain("Set by you");
+});
+
+test("a block set by hand of another turn is that turn's, on its ladder or beside it, and its weeks ahead go on from it", () => {
+  const block = { sets: 5, reps: 3 };
+  const turns = new Map([["trap bar deadlift", { block }]]);
+  const { days, said, line } = weekAfter(inTurn(2), 2, { change: { turns } });
+  expect(days).toEqual(["1 3x5 75", "3 5x3 95 trap-bar deadlift"]);
+  expect(said[1]).toMatch(/^Trap-bar deadlift in turn: 5×3 at 95 kg/);
+  const ahead = line.outlook.filter(({ exercise }) => exercise === "trap-bar deadlift");
+  expect(ahead.map((one) => one.block)[0]).toEqual(block);
+  const fast = [0, 1, 2].flatMap((week) => [
+    ...on(7 * week, { loadKg: 75 }),
+    ...on(7 * week + 2, { sets: 5, reps: 3, loadKg: 60 }),
+  ]);
+  const ofFast = new Map([["back squat in turn", { block: { sets: 3, reps: 3 } }]]);
+  expect(weekAfter(fast, 3, { change: { turns: ofFast } }).days).toContain("3 3x3 60");
 });
 
 test("a load set by hand that no plates here make is told of the lift it was set of", () => {
@@ -190,8 +206,8 @@ test("a load set by hand that no plates here make is told of the lift it was set
     thicknessCm: 3,
     owned: 2,
   }));
-  const turnLoadsKg = new Map([["trap bar deadlift", 110]]);
-  const { days, said } = weekAfter(inTurn(2), 2, { change: { turnLoadsKg } }, { plates });
+  const turns = new Map([["trap bar deadlift", { loadKg: 110 }]]);
+  const { days, said } = weekAfter(inTurn(2), 2, { change: { turns } }, { plates });
   // 45 kg a side ask for a second pair of 2.5.
   expect(days[1]).toBe("3 3x5 105 trap-bar deadlift");
   expect(said[1]).toContain("110 kg cannot be built from the plates here: 105 kg");
@@ -214,7 +230,7 @@ test("of heavy and fast days in turn each load is set by itself, whichever is fi
     expect(heavy.days).toContain(`${1 + heavyAt} 5x3 80`);
     expect(heavy.days).toContain(`${1 + fastAt} 5x3 60`);
     expect(heavy.said).toMatch(/5×3 at 60 kg on .* As last time/);
-    const fast = week({ turnLoadsKg: new Map([["back squat in turn", 55]]) });
+    const fast = week({ turns: new Map([["back squat in turn", { loadKg: 55 }]]) });
     expect(fast.days).toContain(`${1 + heavyAt} 5x3 77.5`);
     expect(fast.days).toContain(`${1 + fastAt} 5x3 55`);
     expect(fast.said).toMatch(/5×3 at 55 kg on .* Set by you; 60 kg was proposed\./);
