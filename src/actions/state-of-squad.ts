@@ -44,7 +44,7 @@ export function stateOfSquad(
     asOf,
     numbers: printedNumbers(numberStyle(read)),
     index,
-    waiting: waitingRows(read),
+    waiting: waitingRows(read, asOf),
     hold: squadHold({ index, plates: rows.plates, athletes: rows.athletes, rules: rows.rules }),
     dayOf: squadReadiness({
       index,

@@ -25,7 +25,7 @@ export const dayLoadFunction: SheetFunction = {
   parameters: [
     {
       name: "speeds",
-      help: "Today's speeds in one cell, such as 0.79 0.80 0.78, a repeated marker after “then”; or by eye: fast, usual, slow or heavy, ill. Blank tells the speed that keeps the plan.",
+      help: "Today's speeds in one cell, such as 0.79 0.80 0.78, a repeated marker after “then”; a dropped repetition as -; or by eye: fast, usual, slow or heavy, ill, in pain. Blank tells the speed that keeps the plan.",
     },
     {
       name: "usual_speed",

@@ -1,5 +1,6 @@
 import { answerColumn } from "../../src/actions/answer-column";
 import { answerName } from "../../src/actions/answer-name";
+import { printPages } from "../../src/actions/pages/print-pages";
 import { serveRequest } from "../../src/actions/requests";
 import { squadView } from "../../src/actions/squad-view";
 import { weekView } from "../../src/actions/week-view";
@@ -129,4 +130,44 @@ test("rows whose athlete or lift nobody names wait for the coach's word, too", (
   expect(notes).toContain(
     "2 rows of Block 3 do not count until what is asked under Set up is answered.",
   );
+});
+
+test("a spell under a name that may be two athletes' is told of both before anything is lifted, on paper too", () => {
+  const book = (spell: readonly unknown[]) =>
+    memoryWorkbook({
+      Athletes: [["Athlete"], ["Jo Renwick"], ["Jan Renwick"], ["Petra Sands"]],
+      Sets: [
+        ["Date", "Athlete", "Exercise", "Set", "Reps", "Load (kg)", "Rep speeds (m/s)"],
+        ...["Jo Renwick", "Jan Renwick", "Petra Sands"].flatMap(sets),
+      ],
+      Availability: [["Athlete", "From", "Until", "May do"], spell],
+    });
+  const out = book(["Renwick, J", "2026-06-09", "", "out"]);
+  const told = "Availability A2 does not count";
+  for (const athlete of ["Jo Renwick", "Jan Renwick"]) {
+    const line = lineOf(out, athlete);
+    expect([line.brief, line.odd]).toEqual([told, true]);
+    expect(line.why[0]).toBe(`${told}: read it before anything is lifted.`);
+  }
+  expect(lineOf(out, "Petra Sands").why.join()).not.toContain("Availability");
+  const asked = (of: typeof out) => {
+    const pages = printPages(of, today, "cards", null, []);
+    return pages.kind === "cards"
+      ? [...new Set(pages.cards.map((card) => `${card.athlete}: ${card.without.ask}`))].sort()
+      : [];
+  };
+  expect(asked(out)).toEqual([
+    "Jan Renwick: Availability A2",
+    "Jo Renwick: Availability A2",
+    "Petra Sands: ",
+  ]);
+  // One that is over, or limits nothing, holds nobody back.
+  for (const spell of [
+    ["Renwick, J", "2026-05-01", "2026-06-09", "out"],
+    ["Renwick, J", "2026-06-09", "", "full"],
+  ])
+    expect(lineOf(book(spell), "Jo Renwick").why.join()).not.toContain("Availability");
+  answerName(out, "Renwick, J", "Jan Renwick", true);
+  expect(lineOf(out, "Jan Renwick").sessions).toEqual([]);
+  expect(lineOf(out, "Jo Renwick").why.join()).not.toContain("Availability");
 });

@@ -72,11 +72,12 @@ export function madeWithout(
     .filter(({ line }) => onPage.has(nameKey(line.athlete)))
     .flatMap(({ line }) => line.reasons.filter(({ code }) => asks.has(code)))
     .map(({ facts }) => String(facts.place));
+  const limits = [...new Set(athletes.flatMap((athlete) => state.waiting(athlete).places))];
   return {
     damaged,
     rows,
     cells: cells.filter(isPlanned).map(({ cell }) => cell),
     deleted: deleted.filter(isPlanned).map(deletedLineWords),
-    ask,
+    ask: [...ask, ...limits],
   };
 }
