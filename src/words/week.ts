@@ -6,7 +6,7 @@ import type { DayBand } from "../coaching/next-week/day-bands";
 import type { LineReason, ProposedLine } from "../coaching/next-week/propose-line";
 import type { SessionItem } from "../coaching/next-week/session-plan";
 import { dayWords, weekdayWords } from "./days";
-import { bandParts, byFeel, onlyIf, sentence } from "./pages";
+import { bandParts, byFeel, onlyIf, pageWords, sentence } from "./pages";
 import { plainNumbers } from "./printed-numbers";
 import { raceName } from "./race-name";
 import { countWords, repetitionsWords, trimmed } from "./reasons-figures";
@@ -223,7 +223,23 @@ export function shortWhyWords(line: ProposedLine): string {
 }
 
 /** The reason of one session's line: whose turn it is, and with a step written ahead what else is lifted. */
-export function sessionWhyWords(
+export const sessionWhyWords = (
+  line: ProposedLine,
+  session: ProposedLine["sessions"][number],
+): string => `${whyOfSession(line, session)} ${speedsOfLastWords(line, session)}`.trim();
+
+/** That the speeds which decide a session's day were taken with another tool than the baseline's; "" where they were not. */
+export const speedsOfLastWords = (
+  { reasons, exercise }: Pick<ProposedLine, "reasons" | "exercise">,
+  session: ProposedLine["sessions"][number],
+): string =>
+  session.bands.length > 0 &&
+  session.exercise === exercise &&
+  reasons.some(({ code }) => code === "other-speeds")
+    ? pageWords.speedsOfLast
+    : "";
+
+function whyOfSession(
   line: ProposedLine,
   { otherwise, day }: ProposedLine["sessions"][number],
 ): string {

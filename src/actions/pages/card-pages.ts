@@ -5,6 +5,7 @@ import { cautions } from "../../words/cautions";
 import { datedDay } from "../../words/days";
 import { bandAgainWords, bandParts, clock, pageWords, sentence } from "../../words/pages";
 import { loadWords } from "../../words/session";
+import { speedsOfLastWords } from "../../words/week";
 import type { CardBand, CardPage } from "../page-messages";
 import { aboutWords } from "./about-words";
 import { cardSession } from "./card-session";
@@ -66,11 +67,7 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
         codes.includes("race-near") && session.sets < session.block.sets
           ? pageWords.setsBeforeRace
           : "",
-        codes.includes("other-speeds") &&
-        session.bands.length > 0 &&
-        session.exercise === line.exercise
-          ? pageWords.speedsOfLast
-          : "",
+        speedsOfLastWords(line, session),
         codes.includes("moved-poorly") ? pageWords.poorMovement : "",
         session.otherwise === null
           ? ""

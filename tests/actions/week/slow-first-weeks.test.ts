@@ -1,4 +1,5 @@
 import { printPages } from "../../../src/actions/pages/print-pages";
+import { serveRequest } from "../../../src/actions/requests";
 import { weekView } from "../../../src/actions/week-view";
 import { dayFromIso } from "../../../src/coaching/calendar/day";
 import { memoryWorkbook } from "../memory-workbook";
@@ -88,6 +89,17 @@ test("while another tool is in use week and card say whose speeds decide the day
   expect(
     pages.kind === "cards" && pages.cards.map(({ lift }) => lift.say.includes(onCard)),
   ).toEqual([true, true]);
+  // Beside the cell for the day's speed, too, which a phone shows alone.
+  const inTab = (rows: readonly unknown[][], today: string, monday: string) => {
+    const book = bookOf(rows, "trained");
+    serveRequest(book, "writeWeek", { today, monday, changes: [], athletes: null });
+    const tab = book.tabs().find(({ name: one }) => one === "Next week")!;
+    return book.values(tab.id).flatMap((row) => (row[0] === name ? [String(row[12])] : []));
+  };
+  expect(inTab(away, "2026-05-10", "2026-05-11")[0]).toMatch(
+    /\. The speeds are of last time’s tool/,
+  );
+  expect(inTab(home, "2026-05-03", "2026-05-04").join()).not.toMatch(/last time’s tool/);
   expect(next(home, "trained", "2026-05-03").why).not.toContain(said);
   const back = [...away, ...days("A", "05-12", "05-14")];
   expect(next(back, "trained", "2026-05-17").why).not.toContain(said);
