@@ -1,9 +1,14 @@
+import { speedHair } from "../coaching/bar-speed/hundredths";
 import type { DayDecision } from "../coaching/next-week/day-decision";
 import { symptomCaution } from "./diary";
 import { plainNumbers } from "./printed-numbers";
 import { countWords, trimmed } from "./reasons-figures";
 
 export const noHeavyWork = "no heavy work today";
+
+const lookAtBar = "look at the load on the bar and at the tool";
+/** Nobody is so many m/s slower for being tired: another load or a misread set is likelier (common practice, no source). */
+const tiredMost = 0.3;
 
 const off = (share: number) => `−${trimmed(100 * share, 1)} %`;
 
@@ -35,7 +40,7 @@ export function dayDecisionWords(
     }
     case "as planned":
       if (decision.doubtful !== undefined)
-        return `look at the load on the bar and at the tool: ${speed(decision.doubtful)} m/s faster than usual. As planned: lift ${plan(decision)}`;
+        return `${lookAtBar}: ${speed(decision.doubtful)} m/s faster than usual. As planned: lift ${plan(decision)}`;
       return decision.above
         ? `above usual: lift ${plan(decision)} as planned, add nothing`
         : `as planned: lift ${plan(decision)}`;
@@ -58,7 +63,7 @@ export function dayDecisionWords(
     case "no heavy work":
       return decision.slower === null
         ? `${noHeavyWork}: pain or illness. ${symptomCaution}`
-        : `${noHeavyWork}: ${under(decision.slower)}`;
+        : `${noHeavyWork}: ${under(decision.slower)}${decision.slower > tiredMost + speedHair ? `; ${lookAtBar}` : ""}`;
   }
 }
 

@@ -63,6 +63,13 @@ test("far faster than any ordinary day: the bar's load and the tool are looked a
   expect(lift("fast", 0.86, 85, 3, 2.5)).toBe("above usual: lift 85 as planned, add nothing");
 });
 
+test("slower than any tired athlete is: no heavy work, and the bar's load and the tool are looked at", () => {
+  expect(lift("0.55", 0.86, 85, 3, 2.5)).toBe(
+    "no heavy work today: 0.31 m/s slower than usual; look at the load on the bar and at the tool",
+  );
+  expect(lift("0.56", 0.86, 85, 3, 2.5)).toBe("no heavy work today: 0.30 m/s slower than usual");
+});
+
 test("a repeated marker after “then”, or on a second line: the better of the two decides", () => {
   expect(lift("0.73 0.73", 0.86, 85, 3, 2.5)).toMatch(/^repeat the set once/);
   expect(lift("0.73 0.73 then 0.84 0.83", 0.86, 85, 3, 2.5)).toBe("as planned: lift 85");
