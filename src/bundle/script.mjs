@@ -4,6 +4,8 @@ import { declarations } from "./declarations.mjs";
 import { loaded, root } from "./loaded.mjs";
 import { chosenLanguage } from "./other-language.mjs";
 import { scriptEntry } from "./script-entry.mjs";
+import { setWhereDeclared } from "./set-where-declared.mjs";
+
 import { withoutHelp } from "./without-help.mjs";
 import { withoutIdleModules } from "./without-idle-modules.mjs";
 import { withoutIdleStatistics } from "./without-idle-statistics.mjs";
@@ -34,7 +36,8 @@ export async function script(words = chosenLanguage()) {
     minifySyntax: true,
     ...language,
   });
-  const needed = withoutRepeatedCalls(withoutIdleModules(bundled.outputFiles[0].text)).replaceAll(
+  const declared = setWhereDeclared(bundled.outputFiles[0].text);
+  const needed = withoutRepeatedCalls(withoutIdleModules(declared)).replaceAll(
     "Number.NEGATIVE_INFINITY",
     "-Infinity",
   );
