@@ -24,11 +24,12 @@ export type WhoMay = {
 /** Pain of 0–10 from which a site takes lifts out without a word of `modified` (common practice, no source). */
 export const limitingPain = 4;
 
-/** Pain that ends the session and goes to a doctor or physiotherapist (common practice, no source). */
+/** Pain that ends the session and goes to a doctor or physiotherapist, and pregnancy, which needs a qualified person’s plan (common practice, no source). */
 const stops =
-  /(?<!\p{L})(bones?|shins?|stress fractures?|nights?(?!\P{L}*shift)|chest|dizz\p{L}*|limp\p{L}*|femur|tibial?|\p{L}*knochen\p{L}*|schienbein\p{L}*|stressfraktur\p{L}*|ermüdungsbr[uü]ch\p{L}*|nachts?(?!\P{L}*schicht)|nächt\p{L}*|brust\p{L}*|schwind\p{L}*|hink\p{L}*|humpel\p{L}*)(?!\p{L})/iu;
+  /(?<!\p{L})(bones?|shins?|stress fractures?|nights?(?!\P{L}*shift)|chest|dizz\p{L}*|limp\p{L}*|pregnan\p{L}*|schwanger\p{L}*|enceinte|embaraz\p{L}*|incinta|zwanger\p{L}*|gravid\p{L}*|femur|tibial?|\p{L}*knochen\p{L}*|schienbein\p{L}*|stressfraktur\p{L}*|ermüdungsbr[uü]ch\p{L}*|nachts?(?!\P{L}*schicht)|nächt\p{L}*|brust\p{L}*|schwind\p{L}*|hink\p{L}*|humpel\p{L}*)(?!\p{L})/iu;
 /** Whose word a limit is, where nobody may decide it but them. */
-const licensed = /(?<!\p{L})(dr|doc|doctor|physio\p{L}*|physicians?|arzt|ärzt\p{L}*)(?!\p{L})/iu;
+const licensed =
+  /(?<!\p{L})(dr|doc|doctor|physio\p{L}*|physicians?|midwi\p{L}*|obstetric\p{L}*|hebamme|arzt|ärzt\p{L}*)(?!\p{L})/iu;
 /** Pain that takes jumps out at any grade until asked about (common practice, no source). */
 const noJumping = /(?<!\p{L})(achilles\p{L}*|calf|calves|waden?)(?!\p{L})/iu;
 const jumpsForbidden =

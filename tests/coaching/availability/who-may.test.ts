@@ -69,6 +69,9 @@ test.each([
   "femur",
   "left tibia",
   "tibial",
+  "pregnant",
+  "pregnancy, 20th week",
+  "schwanger",
 ])("%s stops everything", (site) => {
   expect(may(spell({ site, pain: 2 })).not).toBe("see-a-doctor");
 });
@@ -93,6 +96,12 @@ test.each(["Dr S. Vane", "physio, R. Ames", "team doctor", "Ärztin", "Physiothe
     expect(may(spell({ ...signed, pain: 0 })).not).toBeNull();
   },
 );
+
+test("in pregnancy what a doctor or midwife has signed is done, without jumps", () => {
+  const signed = spell({ note: "pregnant", by: "Midwife A. Lorne", pain: null });
+  expect(may(signed)).toMatchObject({ not: null, noJumps: true });
+  expect(may({ ...signed, by: "MG" }).not).toBe("see-a-doctor");
+});
 
 test("pain beside the signature, a coach’s own, or another spell that nobody licensed signed stops all the same", () => {
   const signed = spell({ site: "shin", by: "Dr S. Vane", pain: null });
