@@ -100,6 +100,7 @@ export const pageWords = {
   halfSets: "Fewer sets this week, load kept.",
   setsBeforeRace: "Fewer sets before the race, load kept.",
   speedsOfLast: "The speeds are of last time’s tool and gym: with another judge by eye.",
+  byEyeWithAnother: "With another tool than last time judge by eye.",
   poorMovement: "Movement was poor last time: watch it first.",
   byFeel: `Loads ${byFeel}.`,
   instead: (usual: string) => `in place of ${usual}`,

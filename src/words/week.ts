@@ -31,7 +31,7 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "not-cleared": "Not cleared: by whom? Name who cleared them in the Availability tab.",
   "under-18-no-supervisor": "Under 18, no supervisor named: nothing is proposed.",
   "see-a-doctor":
-    "See a doctor or physiotherapist: bone, night or chest pain, dizziness or limping. Nothing is proposed until the Availability tab says what one of them allows, and who.",
+    "See a doctor or physiotherapist: bone, night or chest pain, dizziness, limping or pregnancy. Nothing is proposed until the Availability tab says what one of them allows, and who.",
   "no-sets-yet": "No work sets in the rows yet: write the first week by hand.",
   "only-jumps": ({ contacts, stack }) =>
     `No work sets in the rows, only jumps: no lift is proposed.${Number(contacts) > 0 ? ` At most ${countWords(Number(contacts), "ground contact")} a session${stack === "" ? "" : `, box jumps onto ${stackWords(String(stack).split("+").map(Number))}`}.` : ""}`,
@@ -223,21 +223,22 @@ export function shortWhyWords(line: ProposedLine): string {
 }
 
 /** The reason of one session's line: whose turn it is, and with a step written ahead what else is lifted. */
-export const sessionWhyWords = (
+export function sessionWhyWords(
   line: ProposedLine,
   session: ProposedLine["sessions"][number],
-): string => `${whyOfSession(line, session)} ${speedsOfLastWords(line, session)}`.trim();
+): string {
+  const why = whyOfSession(line, session);
+  return areSpeedsOfLast(line, session) ? `${why} ${pageWords.byEyeWithAnother}`.trim() : why;
+}
 
-/** That the speeds which decide a session's day were taken with another tool than the baseline's; "" where they were not. */
-export const speedsOfLastWords = (
+/** Whether the speeds that decide a session's day were taken with another tool than the baseline's. */
+export const areSpeedsOfLast = (
   { reasons, exercise }: Pick<ProposedLine, "reasons" | "exercise">,
   session: ProposedLine["sessions"][number],
-): string =>
+): boolean =>
   session.bands.length > 0 &&
   session.exercise === exercise &&
-  reasons.some(({ code }) => code === "other-speeds")
-    ? pageWords.speedsOfLast
-    : "";
+  reasons.some(({ code }) => code === "other-speeds");
 
 function whyOfSession(
   line: ProposedLine,

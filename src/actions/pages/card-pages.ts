@@ -5,7 +5,7 @@ import { cautions } from "../../words/cautions";
 import { datedDay } from "../../words/days";
 import { bandAgainWords, bandParts, clock, pageWords, sentence } from "../../words/pages";
 import { loadWords } from "../../words/session";
-import { speedsOfLastWords } from "../../words/week";
+import { areSpeedsOfLast } from "../../words/week";
 import type { CardBand, CardPage } from "../page-messages";
 import { aboutWords } from "./about-words";
 import { cardSession } from "./card-session";
@@ -67,7 +67,7 @@ function cardPage(week: PrintableWeek, one: PrintedSession, rack: number): CardP
         codes.includes("race-near") && session.sets < session.block.sets
           ? pageWords.setsBeforeRace
           : "",
-        speedsOfLastWords(line, session),
+        areSpeedsOfLast(line, session) ? pageWords.speedsOfLast : "",
         codes.includes("moved-poorly") ? pageWords.poorMovement : "",
         session.otherwise === null
           ? ""

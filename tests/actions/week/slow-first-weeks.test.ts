@@ -97,9 +97,9 @@ test("while another tool is in use week and card say whose speeds decide the day
     return book.values(tab.id).flatMap((row) => (row[0] === name ? [String(row[12])] : []));
   };
   expect(inTab(away, "2026-05-10", "2026-05-11")[0]).toMatch(
-    /\. The speeds are of last time’s tool/,
+    /\. With another tool than last time judge by eye\.$/,
   );
-  expect(inTab(home, "2026-05-03", "2026-05-04").join()).not.toMatch(/last time’s tool/);
+  expect(inTab(home, "2026-05-03", "2026-05-04").join()).not.toMatch(/another tool/);
   expect(next(home, "trained", "2026-05-03").why).not.toContain(said);
   const back = [...away, ...days("A", "05-12", "05-14")];
   expect(next(back, "trained", "2026-05-17").why).not.toContain(said);
