@@ -3,7 +3,7 @@ import type { Parameter } from "./sheet-function";
 /** Parameters that many formulas share, with one wording. */
 export const athletesParameter: Parameter = {
   name: "athletes",
-  help: "A name, a column of names, or the Athletes table with its header row.",
+  help: "A name or names, or the Athletes table with its header row.",
 };
 export const setsParameter: Parameter = {
   name: "sets",
@@ -40,6 +40,6 @@ export const platesParameter: Parameter = {
 };
 export const rulesParameter: Parameter = {
   name: "rules",
-  help: "The Rules table with its header row; the usual values without it.",
+  help: "The Rules table with its header row; else the usual values.",
   optional: true,
 };

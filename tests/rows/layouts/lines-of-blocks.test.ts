@@ -665,3 +665,26 @@ test("words alone below names in a column of their own are nobody's, and are tol
   expect(asked.records).toHaveLength(2);
   expect(problems(read("bar 15"))).toEqual([]);
 });
+
+test("a name beside the day, in a tab that names nobody, is the athlete of that session", () => {
+  const read = (...after: unknown[][]) =>
+    understandTable(
+      "Sets",
+      [
+        ["12 May 2026", "Ilka", ""],
+        ["Set", "kg", "Reps"],
+        [1, 80, 5],
+        ...after,
+        ["Set", "kg", "Reps"],
+        [1, 100, 5],
+      ],
+      { today, title: "Squat" },
+    ).reading;
+  expect(read(["12 May 2026", "Kofi", ""]).records.map(shortSet)).toEqual([
+    "05-12 Ilka 1 80x5",
+    "05-12 Kofi 1 100x5",
+  ]);
+  const nobody = read(["19 May 2026", "school hall", ""]);
+  expect(nobody.records.map(shortSet)).toEqual(["05-12 Ilka 1 80x5"]);
+  expect(problems(nobody)).toEqual(["A6 athlete-missing: 1"]);
+});

@@ -12,6 +12,8 @@ import type { PendingSet } from "./marker-sets";
 /** What stands above a row and holds for it, until another line says otherwise. */
 export type Above = {
   athlete: Placed | null;
+  /** The athlete stands beside the day, and holds for its session alone. */
+  besideDay: boolean;
   day: { day: Day; row: number; column: number } | null;
   minute: Placed | null;
   exercise: Placed | null;
@@ -58,6 +60,7 @@ export function aboveAll(title: string, tab: TabAnswers): Above {
   const athlete = tab.athlete ?? (liftInWords(title) === null ? personName(title) : null);
   return {
     athlete: athlete === null ? null : [athlete, -1],
+    besideDay: false,
     day: null,
     minute: null,
     exercise: lift === null ? null : [lift, -1],

@@ -83,10 +83,17 @@ export function startDay(
     return;
   }
   above.day = { day: result.day, row, column: said.column };
+  // Beside days names are of one session each.
+  const named = above.columns.athlete === undefined;
+  if (above.besideDay) above.athlete = null;
   said.line.forEach((cell, column) => {
     if (column === said.column || isBlank(cell)) return;
+    const name = named && above.athlete === null ? personName(String(cell)) : null;
     if (minuteOfDay(cell) !== null) above.minute = [cell, column];
-    else readSetting(walk, String(cell), row, column);
+    else if (name !== null) {
+      above.athlete = [name, column];
+      above.besideDay = true;
+    } else readSetting(walk, String(cell), row, column);
   });
 }
 
@@ -103,6 +110,7 @@ export function readWords(
     const name = lift === null && !namesJump(text) ? personName(text) : null;
     if (name !== null) {
       above.athlete = [name, column];
+      above.besideDay = false;
       above.day = null;
       above.kind = null;
     } else if (lift !== null) {
