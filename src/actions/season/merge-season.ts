@@ -3,7 +3,7 @@ import { nameKey } from "../../coaching/record/name-key";
 import type { SeasonPlan } from "../../coaching/season/season-plan";
 import { cellAddress } from "../../rows/value/cell-address";
 import { weekCellWords } from "../../words/season-tab";
-import type { CellToWrite } from "../week/merge-week";
+import type { CellToWrite } from "../week/row-of-week";
 import type { SeasonTab } from "./season-tab";
 
 /** Texts that came from us, by athlete and week: a cell that holds anything else is the coach's. */

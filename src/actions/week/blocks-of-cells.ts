@@ -1,5 +1,5 @@
 import type { Block } from "../workbook";
-import type { CellToWrite } from "./merge-week";
+import type { CellToWrite } from "./row-of-week";
 
 /** A writing takes no more writes than these for cells that lie apart, however many they are. */
 const mostApart = 8;

@@ -1,17 +1,10 @@
 import { cellAddress } from "../../rows/value/cell-address";
-import type { Written } from "../workbook";
-import { writtenText } from "./cell-text";
 import { deletedIn } from "./deleted-in";
-import { lineName, type PlannedLine, type WeekColumn, weekColumns } from "./plan-lines";
+import { newLine, standingLine } from "./merge-line";
+import { lineName, type PlannedLine, type WeekColumn } from "./plan-lines";
+import { type CellToWrite, coachCells, wholeRow } from "./row-of-week";
 import type { WeekTab } from "./week-tab";
-import { earlierTexts, type WrittenBefore } from "./written-before";
-
-/** One cell to write. */
-export type CellToWrite = {
-  readonly row: number;
-  readonly column: number;
-  readonly value: Written;
-};
+import type { WrittenBefore } from "./written-before";
 
 /** What writing a week would do to the tab. Nothing of the coach's is among the cells. */
 export type WeekMerge = {
@@ -36,8 +29,6 @@ export type WeekMerge = {
   readonly written: WrittenBefore;
 };
 
-type Columns = Record<string, readonly string[]>;
-
 /**
  * Compares a plan with the tab, line by line and cell by cell. A cell is replaced only while it still
  * holds what was written there before; lines never move; new ones go below the last row with anything
@@ -55,112 +46,69 @@ export function mergeWeek(given: {
   readonly inScope: (name: string) => boolean;
   readonly again: boolean;
 }): WeekMerge {
-  const { tab, before, monday, lines, inScope, again } = given;
+  const { tab, before, inScope } = given;
   const isDeleted = deletedIn(tab, before);
-  const deleted: PlannedLine[] = [];
-  const added: string[] = [];
-  const changed: string[] = [];
-  const removed: string[] = [];
-  const same: string[] = [];
-  const kept: string[] = [];
-  const own: WeekMerge["own"][number][] = [];
-  const cells: CellToWrite[] = [];
-  const still: CellToWrite[] = [];
-  const written: Record<string, Columns> = {};
-  const places = Object.values(tab.columnOf);
-  const first = Math.min(...places);
-  const last = Math.max(...places);
-  /** A whole row in one run, also over columns put in between, so that no half of it can stand alone. */
-  const wholeRow = (row: number, valueAt: (place: number) => Written) => {
-    for (let place = first; place <= last; place++) {
-      cells.push({ row, column: place, value: valueAt(place) });
-    }
+  const lines = given.lines.map((line) => ({
+    line,
+    name: lineName(given.monday, line.athlete, line.session),
+  }));
+  const planned = new Set(namesOf(lines));
+  const staysDeleted = (name: string) => isDeleted(name) && !given.again;
+  const merged = mergedLines(
+    tab,
+    before,
+    lines.filter(({ name }) => !staysDeleted(name)),
+  );
+  const unplanned = [...tab.rowOf]
+    .filter(([name]) => inScope(name) && !planned.has(name))
+    .map(([name, row]) => ({ name, row, coachs: coachCells(tab, before[name], row) }));
+  const removed = unplanned.filter(({ coachs }) => coachs.length === 0);
+  const isRemoved = new Set(namesOf(removed));
+  const own = merged.flatMap(({ line: { athlete }, row, merge }) =>
+    merge.own.map((column) => ({ athlete, column, cell: cellAddress(row, tab.columnOf[column]) })),
+  );
+  const ours = new Map(merged.map(({ name, merge }) => [name, merge.written]));
+  const remembered = [
+    ...planned,
+    ...Object.keys(before).filter((name) => !inScope(name) && isDeleted(name)),
+    ...[...tab.rowOf.keys()].filter((name) => !isRemoved.has(name)),
+  ];
+  const standing = merged.filter(({ isNew }) => !isNew);
+  return {
+    added: namesOf(merged.filter(({ isNew }) => isNew)),
+    changed: namesOf(standing.filter(({ merge }) => merge.cells.length > 0)),
+    same: namesOf(standing.filter(({ merge }) => merge.cells.length === 0)),
+    removed: namesOf(removed),
+    deleted: lines.filter(({ name }) => staysDeleted(name)).map(({ line }) => line),
+    kept: [...own.map(({ cell }) => cell), ...unplanned.flatMap(({ coachs }) => coachs)],
+    own,
+    cells: [
+      ...merged.flatMap(({ merge }) => merge.cells),
+      ...removed.flatMap(({ row }) => wholeRow(tab, row, () => "")),
+    ],
+    standing: merged.flatMap(({ merge }) => merge.standing),
+    written: Object.fromEntries(
+      remembered.flatMap((name) => {
+        const columns = ours.get(name) ?? before[name];
+        return columns ? [[name, columns]] : [];
+      }),
+    ),
   };
-  let freeRow = tab.freeRow;
-  const planned = new Set<string>();
+}
 
-  for (const line of lines) {
-    const name = lineName(monday, line.athlete, line.session);
-    planned.add(name);
-    if (isDeleted(name) && !again) {
-      deleted.push(line);
-      written[name] = before[name]!;
-      continue;
-    }
+/** Each line in the row it stands in; new ones from the first free row on. */
+function mergedLines(
+  tab: WeekTab,
+  before: WrittenBefore,
+  lines: readonly { readonly line: PlannedLine; readonly name: string }[],
+) {
+  let { freeRow } = tab;
+  return lines.map(({ line, name }) => {
     const standing = tab.rowOf.get(name);
-    const row = standing ?? freeRow++;
-    const asPlanned = line.cells(tab.unit);
-    const wanted = (column: WeekColumn): Written => {
-      if (column === "line") return name;
-      if (column === "typed") return "";
-      const cell = asPlanned[column];
-      return typeof cell === "function"
-        ? cell((other) => cellAddress(row, tab.columnOf[other]))
-        : cell;
-    };
-    const ours: Record<string, readonly string[]> = {};
-    let touched = false;
-    for (const column of weekColumns) {
-      if (column === "typed") continue;
-      const place = tab.columnOf[column];
-      const text = writtenText(wanted(column));
-      const now = standing === undefined ? null : tab.text(row, place);
-      const earlier = earlierTexts(before, name, column);
-      if (now === null || now === text) {
-        ours[column] = [text];
-        if (now !== null) still.push({ row, column: place, value: wanted(column) });
-      } else if (earlier.includes(now)) {
-        ours[column] = [text];
-        touched = true;
-        cells.push({ row, column: place, value: wanted(column) });
-      } else {
-        // Remembered still: should the coach put our text back, the cell is ours again.
-        ours[column] = earlier;
-        const cell = cellAddress(row, place);
-        kept.push(cell);
-        own.push({ athlete: line.athlete, column, cell });
-      }
-    }
-    if (standing === undefined) {
-      wholeRow(row, (place) => {
-        const column = weekColumns.find((one) => tab.columnOf[one] === place);
-        return column === undefined ? "" : wanted(column);
-      });
-    }
-    written[name] = ours;
-    (standing === undefined ? added : touched ? changed : same).push(name);
-  }
-
-  for (const name of Object.keys(before)) {
-    if (!inScope(name) && isDeleted(name)) written[name] = before[name]!;
-  }
-  for (const [name, row] of tab.rowOf) {
-    if (planned.has(name)) continue;
-    if (!inScope(name)) {
-      if (before[name]) written[name] = before[name];
-      continue;
-    }
-    const coaches = coachCells(tab, before, name, row);
-    if (coaches.length > 0) {
-      kept.push(...coaches);
-      if (before[name]) written[name] = before[name];
-      continue;
-    }
-    removed.push(name);
-    wholeRow(row, () => "");
-  }
-  return { added, changed, removed, deleted, same, kept, own, cells, standing: still, written };
+    const isNew = standing === undefined;
+    const place = { tab, line, name, row: standing ?? freeRow++ };
+    return { ...place, isNew, merge: isNew ? newLine(place) : standingLine(place, before) };
+  });
 }
 
-/** Cells of a line's row that hold something we did not write there. */
-function coachCells(tab: WeekTab, before: WrittenBefore, name: string, row: number): string[] {
-  return tab
-    .filled(row)
-    .filter((place) => {
-      const column = weekColumns.find((one) => tab.columnOf[one] === place);
-      if (column === "line") return false;
-      if (column === undefined || column === "typed") return true;
-      return !(before[name]?.[column] ?? []).includes(tab.text(row, place));
-    })
-    .map((place) => cellAddress(row, place));
-}
+const namesOf = (lines: readonly { readonly name: string }[]) => lines.map(({ name }) => name);

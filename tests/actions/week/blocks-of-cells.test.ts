@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { blocksOfCells } from "../../../src/actions/week/blocks-of-cells";
-import type { CellToWrite } from "../../../src/actions/week/merge-week";
+import type { CellToWrite } from "../../../src/actions/week/row-of-week";
 import type { Block } from "../../../src/actions/workbook";
 
 const at = (row: number, column: number): CellToWrite => ({
