@@ -3,7 +3,6 @@ import { byFeel } from "./pages";
 import { trimmed } from "./reasons-figures";
 
 const swapReasons: Readonly<Record<SwapReason, string>> = {
-  "not-available": "not available",
   "no-rack": "no rack",
   "no-plate": "no plates for it",
   limb: "spared: ask first",

@@ -12,7 +12,6 @@ const given = {
   noJumps: false,
   isCut: false,
   state: { soreness: null, lastWord: null },
-  notAvailable: [],
 } as const;
 
 test("assistance in one line, shorter in a race week, swapped when sore", () => {

@@ -4,14 +4,7 @@ import { type Exercise, exerciseList, type Missing } from "./exercise-list";
 import type { JumpSets } from "./jump-sets";
 
 /** Why an exercise is not the usual one. */
-export type SwapReason =
-  | "not-available"
-  | "no-rack"
-  | "no-plate"
-  | "limb"
-  | "sore"
-  | "well-below-usual"
-  | "no-jumps";
+export type SwapReason = "no-rack" | "no-plate" | "limb" | "sore" | "well-below-usual" | "no-jumps";
 
 /** One exercise of a session, in its place. */
 export type SessionItem = {
@@ -38,8 +31,6 @@ export type SessionGiven = {
   readonly noJumps: boolean;
   readonly isCut: boolean;
   readonly state: Pick<AthleteState, "soreness" | "lastWord">;
-  /** Names from the exercise list that cannot be done. */
-  readonly notAvailable: readonly string[];
   /** What is missing for everything that needs it: no rack, or a limb that limits. */
   readonly missing?: readonly Missing[];
   /** Names from the exercise list for which the gym has no plates. */
@@ -54,6 +45,8 @@ type Swap = { readonly reason: SwapReason; readonly instead: string };
 const markerReps = 3;
 /** Assistance: two short sets, one in race weeks and on sore days (common practice, no source). */
 const assistanceReps = { split: 6, twist: 8 } as const;
+const once: Block = { sets: 1, reps: 1 };
+const none: Block = { sets: 0, reps: 0 };
 
 /**
  * The session in its order: warm-up, marker, hops, drop jump, box jump, main lift, assistance. What
@@ -62,66 +55,69 @@ const assistanceReps = { split: 6, twist: 8 } as const;
  * no jumps allowed nothing that lands stays. A limb comes before the room: who may not squat needs no rack.
  */
 export function sessionPlan(given: SessionGiven): readonly SessionItem[] {
-  const { state, jumps } = given;
-  const eased: SwapReason | null = state.soreness
-    ? "sore"
-    : state.lastWord === "well below usual"
-      ? "well-below-usual"
-      : null;
-  const short = given.isCut || eased !== null ? 1 : 2;
-  const once: Block = { sets: 1, reps: 1 };
-  const amounts: Readonly<Record<number, Block>> = {
-    2: jumps.hops,
-    3: jumps.dropJumps,
-    4: jumps.boxJumps,
+  const eased = easedBy(given.state);
+  const amountOf = amounts(given, eased !== null);
+  return exerciseList.flatMap((usual) => {
+    const amount = amountOf(usual);
+    if (!given.noJumps && amount.sets * amount.reps === 0) return [];
+    const item = itemOf(usual, amount, given, swapOf(usual, given, eased));
+    return usual.order === 1 ? [item, ...marker(given)] : [item];
+  });
+}
+
+function easedBy({ soreness, lastWord }: SessionGiven["state"]): SwapReason | null {
+  if (soreness) return "sore";
+  return lastWord === "well below usual" ? "well-below-usual" : null;
+}
+
+/** Sets and repetitions of an exercise by its place; what warms up is done once. */
+function amounts(given: SessionGiven, isEased: boolean): (usual: Exercise) => Block {
+  const { hops, dropJumps, boxJumps } = given.jumps;
+  const sets = given.isCut || isEased ? 1 : 2;
+  const byOrder: Readonly<Record<number, Block>> = {
+    2: hops,
+    3: dropJumps,
+    4: boxJumps,
     5: given,
-    6: { sets: short, reps: assistanceReps.split },
-    7: { sets: short, reps: assistanceReps.twist },
+    6: { sets, reps: assistanceReps.split },
+    7: { sets, reps: assistanceReps.twist },
   };
-  const items: SessionItem[] = [];
-  for (const usual of exerciseList) {
-    const { sets, reps } = amounts[usual.order] ?? once;
-    if (!given.noJumps && sets * reps === 0) continue;
-    const swap = swapOf(usual, given, eased);
-    const main = usual.kind === "main lift";
-    const out = swap?.reason === "no-jumps";
-    const exercise = swap === null ? (main ? given.lift : usual.name) : swap.instead;
-    const onBar = main && swap === null;
-    items.push({
-      exercise,
-      kind: usual.kind,
-      sets: out ? 0 : sets,
-      reps: out ? 0 : reps,
-      loadKg: onBar
-        ? given.loadKg
-        : main || usual.kind === "assistance"
-          ? (given.lastLoad?.(exercise) ?? null)
-          : null,
-      contacts: out ? 0 : usual.contacts * sets * reps,
-      insteadOf: swap === null ? null : main ? given.lift : usual.name,
-      reason: swap?.reason ?? null,
-    });
-    if (usual.order === 1 && given.markerKg !== null) {
-      items.push({
-        exercise: given.lift,
-        kind: "marker",
-        sets: 1,
-        reps: markerReps,
-        loadKg: given.markerKg,
-        contacts: 0,
-        insteadOf: null,
-        reason: null,
-      });
-    }
-  }
-  return items;
+  return ({ order }) => byOrder[order] ?? once;
+}
+
+/** An exercise as it is done in this session: itself, its alternative, or cut. */
+function itemOf(
+  usual: Exercise,
+  amount: Block,
+  given: SessionGiven,
+  swap: Swap | null,
+): SessionItem {
+  const isMain = usual.kind === "main lift";
+  const name = isMain ? given.lift : usual.name;
+  const exercise = swap?.instead ?? name;
+  const { sets, reps } = swap?.reason === "no-jumps" ? none : amount;
+  const lastLoad = () =>
+    isMain || usual.kind === "assistance" ? (given.lastLoad?.(exercise) ?? null) : null;
+  return {
+    exercise,
+    kind: usual.kind,
+    sets,
+    reps,
+    loadKg: isMain && swap === null ? given.loadKg : lastLoad(),
+    contacts: usual.contacts * sets * reps,
+    insteadOf: swap && name,
+    reason: swap?.reason ?? null,
+  };
+}
+
+function marker({ lift, markerKg }: SessionGiven): readonly SessionItem[] {
+  if (markerKg === null) return [];
+  const amount = { sets: 1, reps: markerReps, loadKg: markerKg, contacts: 0 };
+  return [{ exercise: lift, kind: "marker", ...amount, insteadOf: null, reason: null }];
 }
 
 function swapOf(usual: Exercise, given: SessionGiven, eased: SwapReason | null): Swap | null {
   if (usual.contacts > 0 && given.noJumps) return { reason: "no-jumps", instead: "" };
-  if (given.notAvailable.includes(usual.name)) {
-    return { reason: "not-available", instead: usual.instead };
-  }
   for (const what of given.missing ?? []) {
     const instead = usual.without[what];
     if (instead !== undefined) return { reason: what === "rack" ? "no-rack" : "limb", instead };
