@@ -11,6 +11,9 @@ type Lift = {
 /** Lifts in order of load cut into runs, one a rack: where each run begins, and the plates moved in all. */
 export type Cuts = { readonly starts: readonly number[]; readonly moves: number };
 
+/** A run of neighbours that may share a rack: plates moved on both sides from an empty bar to its last lift. */
+type Run = { readonly start: number; readonly sets: number; readonly moves: number };
+
 /**
  * Best cut of ordered lifts into at most so many runs of neighbours, fewest plates moved on both
  * sides first; null when no cut keeps every run within the sets. A run holds one kind of bar and lift. What a
@@ -22,50 +25,54 @@ export function fewestMoves(
   order: readonly Lift[],
   racks: number,
 ): (mostSets: number) => Cuts | null {
-  const length = order.length;
-  /** Up to each lift: sets, and plates moved from one lift to the next. */
-  const sets = [0];
-  const moved = [0];
-  for (const [at, lift] of order.entries()) {
-    const change = plateChange(order[at - 1]?.plates ?? lift.plates, lift.plates);
-    sets.push(sets[at]! + lift.sets);
-    moved.push(moved[at]! + change.takeOff.length + change.putOn.length);
-  }
-  const movesOf = (start: number, end: number) =>
-    2 * (order[start]!.plates.length + moved[end]! - moved[start + 1]!);
-
+  const runs = runsUpToEach(order);
   return (mostSets) => {
-    /** Moves of the first n lifts at the racks so far, and by rack where the last run begins. */
-    let best = [0, ...order.map(() => Number.POSITIVE_INFINITY)];
-    const begins: number[][] = [];
-    let answer: { moves: number; racks: number } | null = null;
-    for (let rack = 1; rack <= racks; rack++) {
-      const next = Array<number>(length + 1).fill(Number.POSITIVE_INFINITY);
-      const begin = Array<number>(length + 1).fill(-1);
-      for (let end = 1; end <= length; end++) {
-        const { lift, barKg } = order[end - 1]!;
-        for (let start = end - 1; start >= 0; start--) {
-          const first = order[start]!;
-          if (first.barKg !== barKg || first.lift !== lift) break;
-          if (sets[end]! - sets[start]! > mostSets) break;
-          const moves = best[start]! + movesOf(start, end);
-          if (moves < next[end]!) {
-            next[end] = moves;
-            begin[end] = start;
-          }
-        }
-      }
-      begins.push(begin);
-      best = next;
-      const moves = best[length]!;
-      if (moves < (answer?.moves ?? Number.POSITIVE_INFINITY)) answer = { moves, racks: rack };
+    /** Best cut of the first n lifts into as many runs as racks so far. */
+    let cuts: readonly (Cuts | null)[] = [{ starts: [], moves: 0 }];
+    let best: Cuts | null = null;
+    for (let rack = 0; rack < racks; rack++) {
+      cuts = [null, ...runs.map((last) => withLastRun(cuts, last, mostSets))];
+      const whole = cuts[order.length];
+      if (whole && (best === null || whole.moves < best.moves)) best = whole;
     }
-    if (!answer) return null;
-    const starts: number[] = [];
-    for (let rack = answer.racks, end = length; rack > 0; rack--) {
-      end = begins[rack - 1]![end]!;
-      starts.unshift(end);
-    }
-    return { starts, moves: answer.moves };
+    return best;
   };
+}
+
+/** The runs that end at each lift, the shortest first. */
+function runsUpToEach(order: readonly Lift[]): readonly (readonly Run[])[] {
+  const moved = order.map((lift, at) => {
+    const { takeOff, putOn } = plateChange(order[at - 1]?.plates ?? [], lift.plates);
+    return takeOff.length + putOn.length;
+  });
+  return order.map(({ barKg, lift }, end) => {
+    const runs: Run[] = [];
+    let sets = 0;
+    let between = 0;
+    for (let start = end; start >= 0; start--) {
+      const first = order[start]!;
+      if (first.barKg !== barKg || first.lift !== lift) break;
+      sets += first.sets;
+      runs.push({ start, sets, moves: 2 * (first.plates.length + between) });
+      between += moved[start]!;
+    }
+    return runs;
+  });
+}
+
+/** A cut of the lifts before one of these runs, and the run: fewest moves first, then the shortest run. */
+function withLastRun(
+  cuts: readonly (Cuts | null)[],
+  runs: readonly Run[],
+  mostSets: number,
+): Cuts | null {
+  let best: Cuts | null = null;
+  for (const run of runs) {
+    const before = cuts[run.start];
+    if (!before || run.sets > mostSets) continue;
+    const moves = before.moves + run.moves;
+    if (best === null || moves < best.moves)
+      best = { starts: [...before.starts, run.start], moves };
+  }
+  return best;
 }

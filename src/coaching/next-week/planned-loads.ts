@@ -1,6 +1,5 @@
 import { leastReserve } from "../blocks/next-block";
 import { restartAfter } from "../blocks/restart";
-import type { Day } from "../calendar/day";
 import { mostSessions } from "../season/usual-sessions-a-week";
 import {
   type AskedLess,
@@ -8,6 +7,7 @@ import {
   type LiftedDay,
   lightDays,
   reasonUnderPlan,
+  type UnderPlan,
 } from "./reason-under-plan";
 import { slowRun } from "./slow-run";
 import { takenDown } from "./taken-down";
@@ -42,59 +42,82 @@ export function plannedLoads<Session extends LiftedDay>(
   plannedFor: (session: Session, atMostKg: number) => number | null = () => null,
 ): readonly PlannedLoad[] {
   const planned: PlannedLoad[] = [];
-  /** Most sets at the present plan, and the first day of a lighter week under it. */
-  let fullSets = 0;
-  let lightFrom: Day | null = null;
   const down = takenDown(sessions);
   const days = sessions.map(({ day }) => day);
-  const isAfterRun = (before: readonly PlannedLoad[]) => slowRun(before, days) !== null;
-  /** The last session at its plan. */
-  let whole = sessions[0]!;
+  let plan: PlanNow = { whole: sessions[0]!, fullSets: 0, lightFrom: null };
   for (const [at, session] of sessions.entries()) {
-    const { gap, loadKg, sets, reps, movedWell } = session;
+    const { loadKg, lastKg, reps } = session;
     // The first is its own plan.
     const before = sessions[at - 1] ?? session;
-    const lastKg = planned[at - 1]?.loadKg ?? loadKg;
-    const begunKg = begunAt(sessions, at, lastKg, { lessOn, plannedFor });
-    const planKg = begunKg ?? lastKg;
+    const plannedKg = planned[at - 1]?.loadKg ?? loadKg;
+    const begunKg = begunAt(sessions, at, plannedKg, { lessOn, plannedFor });
+    const planKg = begunKg ?? plannedKg;
     const isUnder = loadKg < planKg && (begunKg !== null || reps <= before.reps);
     const isDown = down[at]!;
-    const isLess = isUnder || isDown;
-    const asked = isLess ? lessOn(session) : null;
-    const rest = restartAfter(gap, sessionsAWeek);
-    const isJudged = isLess && (rest === null || (asked === "eased" && !rest.halfSets));
-    const after = sessions[at + 1];
-    const found = isJudged
-      ? reasonUnderPlan({
-          session,
-          asked,
-          planKg,
-          isUnder,
-          isDown,
-          after,
-          whole,
-          fullSets,
-          lightFrom,
-        })
-      : null;
-    const less = found === "may not" || movedWell === false ? null : found;
-    const isUnexplained =
-      isJudged && found === null && !isExplained(before, gap) && !isAfterRun(planned);
-    if (less === "light") lightFrom ??= session.day;
-    if (less === null) {
-      fullSets = loadKg === planKg && reps === before.reps ? Math.max(fullSets, sets) : sets;
-      lightFrom = null;
-      whole = session;
-    }
-    const liftedKg = isDown ? session.lastKg : loadKg;
+    const { less, isUnexplained } =
+      isUnder || isDown
+        ? lessLifted(
+            {
+              ...plan,
+              session,
+              asked: lessOn(session),
+              planKg,
+              isUnder,
+              isDown,
+              after: sessions[at + 1],
+            },
+            before,
+            sessionsAWeek,
+          )
+        : asPlanned;
+    const isSamePlan = loadKg === planKg && reps === before.reps;
+    plan = planAfter(plan, session, less, isSamePlan);
+    const liftedKg = isDown ? lastKg : loadKg;
+    const heldKg = isUnder ? planKg : loadKg;
     planned.push({
-      loadKg: less === null ? liftedKg : isUnder ? planKg : loadKg,
+      loadKg: less === null ? liftedKg : heldKg,
       liftedKg,
       less,
-      droppedFromKg: isUnexplained ? planKg : null,
+      // What followed sessions slow again and again has their reason.
+      droppedFromKg: isUnexplained && slowRun(planned, days) === null ? planKg : null,
     });
   }
   return planned;
+}
+
+/** The present plan: its last session done whole, most sets done at it, first day of a lighter week under it. */
+type PlanNow = Pick<UnderPlan, "whole" | "fullSets" | "lightFrom">;
+
+/** Why less was lifted than planned, and whether the rows ought to say why and do not. */
+type Less = { readonly less: LessOn | null; readonly isUnexplained: boolean };
+
+const asPlanned: Less = { less: null, isUnexplained: false };
+
+/** After time off, and where it moved poorly, the lighter load is the plan itself. */
+function lessLifted(under: UnderPlan, before: LiftedDay, sessionsAWeek: number): Less {
+  const { gap, movedWell } = under.session;
+  const rest = restartAfter(gap, sessionsAWeek);
+  const isOfRace = under.asked === "eased" && !rest?.halfSets;
+  if (rest !== null && !isOfRace) return asPlanned;
+  const found = reasonUnderPlan(under);
+  return {
+    less: found === "may not" || movedWell === false ? null : found,
+    isUnexplained: found === null && !isExplained(before, gap),
+  };
+}
+
+/** A session for which less was asked leaves the plan as it was. */
+function planAfter(
+  plan: PlanNow,
+  session: LiftedDay,
+  less: LessOn | null,
+  isSamePlan: boolean,
+): PlanNow {
+  if (less === "light") return { ...plan, lightFrom: plan.lightFrom ?? session.day };
+  if (less !== null) return plan;
+  const { sets } = session;
+  const fullSets = isSamePlan ? Math.max(plan.fullSets, sets) : sets;
+  return { whole: session, fullSets, lightFrom: null };
 }
 
 /** What few repetitions in reserve or missed ones explain, or another rhythm would have taken for time off, is not asked about. */
