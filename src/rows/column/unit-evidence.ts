@@ -1,10 +1,11 @@
 import type { Column } from "../header/column";
 import type { TableView } from "../table-view";
-import { inBase, type Unit } from "../value/units";
+import type { Unit } from "../value/units";
 import { NamedBeside } from "./named-beside";
 import { numberCell } from "./number-cell";
 import { PoundPattern } from "./pound-pattern";
 import type { PlausibleRange } from "./quantity";
+import { UnitsThatFit } from "./units-that-fit";
 
 /** What the numbers of a whole column say about its unit. */
 export type UnitEvidence = {
@@ -17,55 +18,41 @@ export type UnitEvidence = {
   readonly most: number;
 };
 
-const fewest = 5;
-
 /** One pass over a column; of one whose unit is named, only the base unit's bounds are of use. */
 export function unitEvidence(view: TableView, column: Column, range: PlausibleRange): UnitEvidence {
-  const units = [range.base, ...range.rivals];
-  const fits = units.map(() => 0);
-  let count = 0;
-  let least = Number.POSITIVE_INFINITY;
-  let most = Number.NEGATIVE_INFINITY;
+  const fit = new UnitsThatFit(range);
   const pounds = new PoundPattern();
   const beside = new NamedBeside(range);
   for (let row = view.first; row < view.end; row++) {
-    const cell = view.cells[row]![column.index];
-    let value = cell as number;
-    if (typeof cell !== "number") {
-      if (typeof cell !== "string" || cell === "") continue;
-      const text = numberCell(cell);
-      if (text?.unit) beside.seeNamed(text.value, text.unit);
-      if (text === null || text.unit !== null) continue;
-      value = text.value;
-    }
-    if (value !== 0 || range.low > 0) count++;
+    const value = bareFigure(view.cells[row]![column.index], beside);
+    if (value === null) continue;
+    fit.see(value);
     pounds.see(value);
     beside.see(value);
-    for (let at = 0; at < units.length; at++) {
-      const base = inBase(value, units[at] as Unit);
-      if (base >= range.lowUnnamed && base <= range.high) fits[at]!++;
-    }
-    const base = inBase(value, units[0] as Unit);
-    if (base >= range.low && base <= range.high) {
-      if (base < least) least = base;
-      if (base > most) most = base;
-    }
   }
-  const settled = { least, most };
-  const rival = beside.rival;
-  if (range.quantity === "mass")
-    return range.rivals.length > 0 && (pounds.likely || rival !== null)
-      ? { unit: null, candidates: units, ...settled }
-      : { unit: range.base, candidates: [], ...settled };
-  // A few odd cells are reported one by one; a whole column that fits only another unit is in that unit.
-  const baseFits = fits[0]!;
-  if (rival !== null && baseFits >= count / 2)
-    return { unit: null, candidates: [range.base, rival], ...settled };
-  if (count < fewest || baseFits >= count / 2)
-    return { unit: range.base, candidates: [], ...settled };
-  const others = units.filter((_, at) => fits[at]! >= 0.8 * count);
-  if (others.length === 1) return { unit: others[0] as Unit, candidates: [], ...settled };
-  return others.length === 0
-    ? { unit: range.base, candidates: [], ...settled }
-    : { unit: null, candidates: others, ...settled };
+  const candidates = inDoubt(range, fit, pounds, beside.rival);
+  const { least, most } = fit;
+  return candidates.length > 1
+    ? { unit: null, candidates, least, most }
+    : { unit: candidates[0] ?? range.base, candidates: [], least, most };
+}
+
+/** A figure without a unit; one that names its own is seen beside those. */
+function bareFigure(cell: unknown, beside: NamedBeside): number | null {
+  if (typeof cell === "number") return cell;
+  if (typeof cell !== "string" || cell === "") return null;
+  const text = numberCell(cell);
+  if (text?.unit) beside.seeNamed(text.value, text.unit);
+  return text === null || text.unit !== null ? null : text.value;
+}
+
+/** The units the bare figures may be in where they may not be in the base unit alone: one is settled, several are asked about. */
+function inDoubt(
+  range: PlausibleRange,
+  fit: UnitsThatFit,
+  pounds: PoundPattern,
+  rival: Unit | null,
+): readonly Unit[] {
+  if (range.quantity === "mass") return pounds.likely || rival !== null ? fit.units : [];
+  return rival !== null && fit.isBase ? [range.base, rival] : fit.others;
 }

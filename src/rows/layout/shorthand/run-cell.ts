@@ -56,6 +56,24 @@ export function runCell(cell: unknown, bare: "minutes" | "km" | null): RunCell {
 }
 
 function runText(text: string, bare: "minutes" | "km" | null): RunCell {
+  const { interval, exertion, left, ...figures } = namedFigures(text);
+  const rest = restOfRun(left);
+  if (rest === null) return { is: "unread" };
+  const { unnamed, words } = rest;
+  if (unnamed !== "") {
+    if (bare === null) return { is: "figure-unsettled" };
+    if (figures[bare] !== "") return { is: "unread" };
+    figures[bare] = unnamed;
+  }
+  const inWords = runKinds.get(plainWords(words.join(" "))) ?? "";
+  const kind = rest.kind || (interval === "" ? inWords : "interval");
+  if (kind === "" && figures.minutes === "" && figures.km === "") return { is: "none", note: text };
+  const note = [interval, ...words].filter((word) => word !== "").join(" ");
+  return { is: "run", run: { kind, ...figures, exertion, note } };
+}
+
+/** The figures that say what they are, and the text without them. */
+function namedFigures(text: string) {
   let left = text;
   const take = (pattern: RegExp): RegExpExecArray | null => {
     const found = pattern.exec(left);
@@ -63,35 +81,33 @@ function runText(text: string, bare: "minutes" | "km" | null): RunCell {
     return found;
   };
   const interval = take(repeats)?.[0] ?? "";
-  const effort = take(exertion);
+  const [, ...effort] = take(exertion) ?? [];
   const far = take(distance);
   const long = take(minutes)?.[1] ?? "";
+  return {
+    interval,
+    exertion: effort.find((figure) => figure !== undefined) ?? "",
+    km: far === null ? "" : distanceOf(far),
+    minutes: long.replace(/['’′]/, " min"),
+    left,
+  };
+}
+
+/** What else is said: a kind of run, one figure without a unit, words. Null for two kinds, easy and then tempo, or more figures. */
+function restOfRun(text: string) {
   const words: string[] = [];
   let kind = "";
   let unnamed = "";
-  for (const token of left.split(/[\s;()]|,(?!\d)|(?<!\d),/)) {
+  for (const token of text.split(/[\s;()]|,(?!\d)|(?<!\d),/)) {
     const known = runKinds.get(plainWords(token));
     if (known !== undefined) {
-      // Easy and then tempo is neither.
-      if (kind !== "" && kind !== known) return { is: "unread" };
+      if (kind !== "" && kind !== known) return null;
       kind = known;
     } else if (/^\d+(?:[.,]\d+)?$/.test(token) && unnamed === "") unnamed = token;
-    else if (/\d/.test(token)) return { is: "unread" };
+    else if (/\d/.test(token)) return null;
     else if (token !== "@") words.push(token);
   }
-  if (kind === "" && interval !== "") kind = "interval";
-  if (kind === "") kind = runKinds.get(plainWords(words.join(" "))) ?? "";
-  if (unnamed !== "" && (bare === null || (bare === "km" ? far : long || null) !== null))
-    return { is: bare === null ? "figure-unsettled" : "unread" };
-  const run = {
-    kind,
-    minutes: bare === "minutes" && unnamed !== "" ? unnamed : long.replace(/['’′]/, " min"),
-    km: bare === "km" && unnamed !== "" ? unnamed : far === null ? "" : distanceOf(far),
-    exertion: effort?.[1] ?? effort?.[2] ?? effort?.[3] ?? "",
-    note: [interval, ...words].filter((word) => word !== "").join(" "),
-  };
-  const said = run.kind !== "" || run.minutes !== "" || run.km !== "";
-  return said ? { is: "run", run } : { is: "none", note: text };
+  return { kind, unnamed, words };
 }
 
 /** "10k" is ten kilometres. */

@@ -1,14 +1,12 @@
 import { type Day, mondayOf } from "../../../coaching/calendar/day";
-import { headerWords } from "../../header/header-words";
-import { headingLookup } from "../../header/recognise-header";
 import { isBlank } from "../../value/blank";
-import { dayOfCell } from "../../value/day-of-cell";
 import type { Unit } from "../../value/units";
 import { DaySettler } from "../day-settler";
 import type { LayoutContext } from "../layout-context";
 import { titleYear } from "../title-year";
-import { subHeadings } from "./sub-headings";
-import { type HeaderDate, weekHeader } from "./week-header";
+import { type FoundHeader, foundHeaders } from "./found-header";
+import { type SubHeading, subHeadings } from "./sub-headings";
+import type { HeaderDate } from "./week-header";
 
 /** A column of one day; `field` when a second header row names what stands in it. */
 export type DayColumn = {
@@ -42,94 +40,113 @@ export type DateHeader = {
 
 /** Every header of dates in the tab, top down; empty when dates do not run across. */
 export function dateHeaders(context: LayoutContext): DateHeader[] {
-  const { table, cells, end } = context;
-  const lookup = headingLookup(table);
-  const found: { row: number; lastRow: number; dates: HeaderDate[] }[] = [];
-  for (let row = 0; row < end; row++) {
-    const line = cells[row]!;
-    const weeks = weekHeader(context, row);
-    if (weeks !== null) {
-      const lastRow = Math.max(...weeks.flatMap((week) => week.weekdays.map((one) => one.row)));
-      found.push({ row, lastRow, dates: weeks });
-      row = lastRow;
-      continue;
-    }
-    const dates: HeaderDate[] = [];
-    // In a row that heads names, of what stands left of the first date only the name counts.
-    let headsNames = false;
-    let filled = 0;
-    for (let column = 0; column < line.length; column++) {
-      if (isBlank(line[column])) continue;
-      filled++;
-      if (lookup.get(headerWords(line[column]).words) === "athlete") headsNames = true;
-      const text = dayOfCell(line[column]);
-      // "80/85" is no date whichever comes first.
-      const none = text?.pair && text.year === null && Math.min(...text.pair) > 12;
-      if (text === null || none) continue;
-      if (dates.length === 0 && headsNames) filled = 2;
-      dates.push({ row, column, text, weekdays: [] });
-    }
-    if (dates.length >= 2 && 2 * dates.length >= filled) found.push({ row, lastRow: row, dates });
-  }
+  const found = foundHeaders(context);
   if (found.length === 0) return [];
-  const settler = new DaySettler(
-    found.flatMap(({ dates }) =>
-      dates.map(({ text, weekdays }) =>
-        weekdays.length === 0 ? text : { ...text, weekday: startOf(weekdays) },
-      ),
+  const texts = found.flatMap(({ dates }) =>
+    dates.map(({ text, weekdays }) =>
+      weekdays.length === 0 ? text : { ...text, weekday: startOf(weekdays) },
     ),
-    titleYear(context),
-    context.today,
-    context.dateOrder,
   );
+  const settler = new DaySettler(texts, titleYear(context), context.today, context.dateOrder);
   return found.map((header) => settled(context, header, settler));
 }
 
-function settled(
-  context: LayoutContext,
-  header: { row: number; lastRow: number; dates: readonly HeaderDate[] },
-  settler: DaySettler,
-): DateHeader {
-  const days: DayColumn[] = [];
-  const unsettled: DateHeader["unsettled"][number][] = [];
+function settled(context: LayoutContext, header: FoundHeader, settler: DaySettler): DateHeader {
   const { lastRow, fields, others } = subHeadings(context, header);
-  const width = Math.max(...[header.row, lastRow].map((row) => context.cells[row]!.length));
-  const under = new Map<number, boolean>();
-  const line = context.cells[header.row]!;
-  const noteColumns = [...fields.keys()]
-    .filter((column) => column < header.dates[0]!.column)
-    .map((column): DateHeader["noteColumns"][number] => ({ column, monday: null }));
+  const dates = settledDates(context, header, lastRow, settler);
+  const atDay = dates.filter(isAtDay);
   // With nothing but notes named beside them, figures stand under the dates themselves.
   const bare =
     header.lastRow === header.row && [...fields.values()].every(({ field }) => field === "note");
-  header.dates.forEach((found, at) => {
-    const result = settler.settle(found.text);
-    const day = "day" in result ? result.day : null;
-    if (!("day" in result)) unsettled.push({ row: found.row, column: found.column, ...result });
-    const inWeek = found.weekdays.length > 0;
-    if (day !== null && bare && !inWeek && !fields.has(found.column) && !others.has(found.column))
-      days.push({ column: found.column, day, field: null, unit: null });
-    const sunday = day !== null && found.weekdays[0]?.weekday === -1 && mondayOf(day) + 6 === day;
-    if (day !== null)
-      for (const { column, weekday } of found.weekdays)
-        days.push({
-          column,
-          day: (sunday ? day + 1 : mondayOf(day)) + weekday,
-          field: null,
-          unit: null,
-        });
-    const next = header.dates[at + 1]?.column ?? width;
-    let headed = true;
-    for (let column = found.column; column < next; column++) {
-      headed &&= column === found.column || isBlank(line[column]);
-      if (headed) under.set(column, day !== null);
-      const { field, unit = null, exercise } = fields.get(column) ?? {};
-      if (day !== null && field === "note") noteColumns.push({ column, monday: mondayOf(day) });
-      else if (day !== null && headed && field !== undefined && !inWeek)
-        days.push({ column, day, field, unit, ...(exercise && { exercise }) });
-    }
+  const isNote = (column: number) => fields.get(column)?.field === "note";
+  return {
+    firstRow: header.row,
+    lastRow,
+    under: new Map(
+      dates.flatMap(({ headed, day }) => headed.map((column) => [column, day !== null] as const)),
+    ),
+    days: atDay.flatMap((date) =>
+      date.weekdays.length > 0
+        ? weekdayColumns(date)
+        : dayColumns(date, fields, bare && !others.has(date.column)),
+    ),
+    noteColumns: [
+      ...[...fields.keys()]
+        .filter((column) => column < header.dates[0]!.column)
+        .map((column) => ({ column, monday: null })),
+      ...atDay.flatMap(({ columns, day }) =>
+        columns.filter(isNote).map((column) => ({ column, monday: mondayOf(day) })),
+      ),
+    ],
+    unsettled: dates.flatMap(({ row, column, problem }) =>
+      problem === null ? [] : [{ row, column, ...problem }],
+    ),
+  };
+}
+
+/** A date of a header with its day, or why it has none, and the columns up to the next date. */
+type SettledDate = HeaderDate & {
+  readonly day: Day | null;
+  readonly problem: {
+    readonly code: string;
+    readonly facts: Record<string, string | number>;
+  } | null;
+  readonly columns: readonly number[];
+  /** Of these the ones up to the next heading beside it. */
+  readonly headed: readonly number[];
+};
+
+const isAtDay = (date: SettledDate): date is SettledDate & { readonly day: Day } =>
+  date.day !== null;
+
+function settledDates(
+  { cells }: LayoutContext,
+  { row, dates }: FoundHeader,
+  lastRow: number,
+  settler: DaySettler,
+): readonly SettledDate[] {
+  const line = cells[row]!;
+  const width = Math.max(line.length, cells[lastRow]!.length);
+  return dates.map((date, at) => {
+    const { column, text } = date;
+    const result = settler.settle(text);
+    const end = dates[at + 1]?.column ?? width;
+    const columns = Array.from({ length: end - column }, (_, beside) => column + beside);
+    const next = columns.findIndex((other) => other > column && !isBlank(line[other]));
+    return {
+      ...date,
+      ...("day" in result ? { day: result.day, problem: null } : { day: null, problem: result }),
+      columns,
+      headed: next < 0 ? columns : columns.slice(0, next),
+    };
   });
-  return { firstRow: header.row, lastRow, under, days, noteColumns, unsettled };
+}
+
+/** A week's columns, one a weekday, counted from its Monday, or from the Sunday that its label names. */
+function weekdayColumns({ day, weekdays }: { day: Day } & HeaderDate): readonly DayColumn[] {
+  const monday = mondayOf(day);
+  const isSunday = weekdays[0]?.weekday === -1 && monday + 6 === day;
+  const from = isSunday ? day + 1 : monday;
+  return weekdays.map(({ column, weekday }) => ({
+    column,
+    day: from + weekday,
+    field: null,
+    unit: null,
+  }));
+}
+
+/** A day's columns: its own, or those whose heading under the date names a figure. */
+function dayColumns(
+  { day, column: own, headed }: SettledDate & { readonly day: Day },
+  fields: ReadonlyMap<number, SubHeading>,
+  bare: boolean,
+): readonly DayColumn[] {
+  const figures = headed.flatMap((column): DayColumn[] => {
+    const named = fields.get(column);
+    return named === undefined || named.field === "note" ? [] : [{ column, day, ...named }];
+  });
+  const itself = { column: own, day, field: null, unit: null };
+  return bare && !fields.has(own) ? [itself, ...figures] : figures;
 }
 
 /** A date over one weekday is that day; over several it is the week's Monday, or the Sunday it begins with. */
