@@ -4,7 +4,7 @@ import { accept } from "../outcome";
 import { readDayArgument } from "../rows/argument/day-argument";
 import { jumpTrendReason, jumpTrendWords } from "../words/reasons-jump";
 import { noteWords } from "../words/reasons-notes";
-import { askedAthletes, knownAthlete, rowsForAthletes } from "./arguments/asked-athletes";
+import { askedAthletes, rowsForKnown } from "./arguments/asked-athletes";
 import { givenTables } from "./arguments/given-tables";
 import { textCell } from "./arguments/number-cell";
 import { thrown } from "./arguments/thrown";
@@ -66,27 +66,19 @@ export const jumpTrendFunction: SheetFunction = {
       athletes: asked.table?.records ?? [],
       rules: given.rules,
     });
-    const names = given.namesUpTo(asOf);
-    return rowsForAthletes(
-      asked,
-      6,
-      ({ athlete }) => {
-        const known = knownAthlete(athlete, names, given.lookedIn);
-        if (!known.ok) return known;
-        const read = trendOf(athlete);
-        if (!read.ok) return read;
-        const trend = read.value;
-        const why = sentences(jumpTrendReason(trend), trend.notes.map(noteWords));
-        return accept([
-          trend.baselineCm ?? "–",
-          trend.nowCm ?? "–",
-          trend.change ?? "–",
-          trend.smallestChange ?? "–",
-          jumpTrendWords(trend),
-          withUnused(why, given.unused.of(athlete)),
-        ]);
-      },
-      given.unused,
-    );
+    return rowsForKnown(asked, given, asOf, 6, (athlete) => {
+      const read = trendOf(athlete);
+      if (!read.ok) return read;
+      const trend = read.value;
+      const why = sentences(jumpTrendReason(trend), trend.notes.map(noteWords));
+      return accept([
+        trend.baselineCm ?? "–",
+        trend.nowCm ?? "–",
+        trend.change ?? "–",
+        trend.smallestChange ?? "–",
+        jumpTrendWords(trend),
+        withUnused(why, given.unused.of(athlete)),
+      ]);
+    });
   },
 };

@@ -4,7 +4,7 @@ import { squadIndex } from "../coaching/series/squad-index";
 import { accept } from "../outcome";
 import { readDayArgument } from "../rows/argument/day-argument";
 import { readinessReason, readinessWords } from "../words/reasons-readiness";
-import { askedAthletes, knownAthlete, rowsForAthletes } from "./arguments/asked-athletes";
+import { askedAthletes, rowsForKnown } from "./arguments/asked-athletes";
 import { givenTables } from "./arguments/given-tables";
 import { thrown } from "./arguments/thrown";
 import { withUnused } from "./arguments/unused-rows";
@@ -57,21 +57,13 @@ export const readinessFunction: SheetFunction = {
       plates: given.rows("Plates"),
       settings: readinessSettingsAt(given.rules.falseFlagRate),
     });
-    const names = given.namesUpTo(asOf);
-    return rowsForAthletes(
-      asked,
-      3,
-      ({ athlete }) => {
-        const known = knownAthlete(athlete, names, given.lookedIn);
-        if (!known.ok) return known;
-        const day = dayOf(athlete);
-        return accept([
-          readinessWords(day),
-          day.size ?? "–",
-          withUnused(readinessReason(day), given.unused.of(athlete)),
-        ]);
-      },
-      given.unused,
-    );
+    return rowsForKnown(asked, given, asOf, 3, (athlete) => {
+      const day = dayOf(athlete);
+      return accept([
+        readinessWords(day),
+        day.size ?? "–",
+        withUnused(readinessReason(day), given.unused.of(athlete)),
+      ]);
+    });
   },
 };

@@ -3,7 +3,7 @@ import { weekLoad } from "../coaching/season/run-load";
 import { accept } from "../outcome";
 import { readDayArgument } from "../rows/argument/day-argument";
 import { weekRunsWords } from "../words/week-runs";
-import { askedAthletes, knownAthlete, rowsForAthletes } from "./arguments/asked-athletes";
+import { askedAthletes, rowsForKnown } from "./arguments/asked-athletes";
 import { givenTables } from "./arguments/given-tables";
 import { thrown } from "./arguments/thrown";
 import { withUnused } from "./arguments/unused-rows";
@@ -48,30 +48,22 @@ export const runLoadFunction: SheetFunction = {
     const asked = askedAthletes(athletes);
     const asOf = thrown(readDayArgument(asOfCell));
     const given = givenTables({ Runs: runs }, ["Runs"], asOf);
-    const names = given.namesUpTo(asOf);
-    return rowsForAthletes(
-      asked,
-      11,
-      ({ athlete }) => {
-        const known = knownAthlete(athlete, names, given.lookedIn);
-        if (!known.ok) return known;
-        const own = given
-          .rows("Runs")
-          .filter((run) => nameKey(run.athlete) === nameKey(athlete) && run.day <= asOf);
-        const week = weekLoad(own, asOf);
-        if (!week.ok) return week;
-        const { days, total, monotony, strain } = week.value;
-        const counted = own.filter(({ day }) => day > asOf - 7).length;
-        return accept([
-          days[6]!,
-          total,
-          monotony ?? "–",
-          strain ?? "–",
-          ...days.slice(0, 6),
-          withUnused(weekRunsWords(counted, monotony === null), given.unused.of(athlete)),
-        ]);
-      },
-      given.unused,
-    );
+    return rowsForKnown(asked, given, asOf, 11, (athlete) => {
+      const own = given
+        .rows("Runs")
+        .filter((run) => nameKey(run.athlete) === nameKey(athlete) && run.day <= asOf);
+      const week = weekLoad(own, asOf);
+      if (!week.ok) return week;
+      const { days, total, monotony, strain } = week.value;
+      const counted = own.filter(({ day }) => day > asOf - 7).length;
+      return accept([
+        days[6]!,
+        total,
+        monotony ?? "–",
+        strain ?? "–",
+        ...days.slice(0, 6),
+        withUnused(weekRunsWords(counted, monotony === null), given.unused.of(athlete)),
+      ]);
+    });
   },
 };

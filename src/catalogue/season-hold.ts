@@ -1,12 +1,12 @@
-import { squadHold } from "../coaching/hold/squad-hold";
 import { valueChange } from "../coaching/hold/value-change";
 import { squadIndex } from "../coaching/series/squad-index";
 import { accept } from "../outcome";
 import { readDayArgument } from "../rows/argument/day-argument";
 import { holdReason, holdWords, sinceWords, valueWords } from "../words/reasons-hold";
 import { noteWords } from "../words/reasons-notes";
-import { askedAthletes, knownAthlete, rowsForAthletes } from "./arguments/asked-athletes";
+import { askedAthletes, rowsForKnown } from "./arguments/asked-athletes";
 import { givenTables } from "./arguments/given-tables";
+import { holdGiven } from "./arguments/hold-given";
 import { thrown } from "./arguments/thrown";
 import { sentences, withUnused } from "./arguments/unused-rows";
 import { exampleJumps, exampleSets } from "./example-rows";
@@ -56,31 +56,19 @@ export const seasonHoldFunction: SheetFunction = {
       [],
       asOf,
     );
-    const hold = squadHold({
-      index: squadIndex({ sets: given.rows("Sets"), jumps: given.rows("Jumps") }, asOf),
-      plates: given.rows("Plates"),
-      athletes: asked.table?.records ?? [],
-      rules: given.rules,
+    const index = squadIndex({ sets: given.rows("Sets"), jumps: given.rows("Jumps") }, asOf);
+    const hold = holdGiven(index, asked, given);
+    return rowsForKnown(asked, given, asOf, 5, (athlete) => {
+      const season = hold.of(athlete);
+      const { value } = season;
+      const why = sentences(holdReason(season), season.notes.map(noteWords));
+      return accept([
+        holdWords(season),
+        sinceWords(season),
+        value ? valueWords(value) : "–",
+        (value && valueChange(value)) ?? "–",
+        withUnused(why, given.unused.of(athlete)),
+      ]);
     });
-    const names = given.namesUpTo(asOf);
-    return rowsForAthletes(
-      asked,
-      5,
-      ({ athlete }) => {
-        const known = knownAthlete(athlete, names, given.lookedIn);
-        if (!known.ok) return known;
-        const season = hold.of(athlete);
-        const { value } = season;
-        const why = sentences(holdReason(season), season.notes.map(noteWords));
-        return accept([
-          holdWords(season),
-          sinceWords(season),
-          value ? valueWords(value) : "–",
-          (value && valueChange(value)) ?? "–",
-          withUnused(why, given.unused.of(athlete)),
-        ]);
-      },
-      given.unused,
-    );
   },
 };

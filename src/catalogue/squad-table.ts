@@ -2,7 +2,6 @@ import { mayDoOn } from "../coaching/availability/spell-on";
 import type { Day } from "../coaching/calendar/day";
 import { racesOf } from "../coaching/diary/races-of";
 import type { SeasonHold } from "../coaching/hold/season-hold";
-import { squadHold } from "../coaching/hold/squad-hold";
 import { valueChange } from "../coaching/hold/value-change";
 import { readinessSettingsAt } from "../coaching/readiness/rated-settings";
 import { squadReadiness } from "../coaching/readiness/squad-readiness";
@@ -24,6 +23,7 @@ import { mayDoWords, nextRaceWords, rowsBesideWords } from "../words/squad-table
 import { askedAthletes, rowsForAthletes } from "./arguments/asked-athletes";
 import { type GivenTables, givenTables } from "./arguments/given-tables";
 import { groupRaces } from "./arguments/group-races";
+import { holdGiven } from "./arguments/hold-given";
 import { thrown } from "./arguments/thrown";
 import { exampleDiary, exampleJumps, exampleSets } from "./example-rows";
 import {
@@ -134,12 +134,7 @@ export const squadTableFunction: SheetFunction = {
       { sets: given.rows("Sets"), jumps: given.rows("Jumps"), diary: given.rows("Diary") },
       asOf,
     );
-    const hold = squadHold({
-      index,
-      plates: given.rows("Plates"),
-      athletes: asked.table?.records ?? [],
-      rules: given.rules,
-    });
+    const hold = holdGiven(index, asked, given);
     const dayOf = squadReadiness({
       index,
       plates: given.rows("Plates"),

@@ -2,14 +2,11 @@ import { performanceDays } from "../coaching/diary/performance-day";
 import { racesOf } from "../coaching/diary/races-of";
 import { unusualDays } from "../coaching/diary/unusual-day";
 import { accept, refuse } from "../outcome";
-import type { AskedAthlete } from "../rows/argument/athletes-argument";
 import { dayCell, unusualDayWords, unusualValueWords } from "../words/diary";
 import { countWords } from "../words/reasons-figures";
 import { groupRacesWords } from "../words/season-weeks";
-import { knownAthlete } from "./arguments/asked-athletes";
 import { diaryOfSquad } from "./arguments/diary-of-squad";
 import { groupRaces } from "./arguments/group-races";
-import { severalRowsForAthletes } from "./arguments/several-rows";
 import { withUnused } from "./arguments/unused-rows";
 import { exampleDiary, exampleJumps, exampleSets } from "./example-rows";
 import {
@@ -54,20 +51,19 @@ export const unusualDaysFunction: SheetFunction = {
     },
   ],
   compute: ([athletes, sets, jumps, diary, runs, races, asOf]) => {
-    const squad = diaryOfSquad(
-      athletes,
-      asOf,
-      { Sets: sets, Jumps: jumps, Diary: diary, Runs: runs, Races: races },
-      [],
-    );
+    const squad = diaryOfSquad(athletes, asOf, {
+      Sets: sets,
+      Jumps: jumps,
+      Diary: diary,
+      Runs: runs,
+      Races: races,
+    });
     const raced = squad.given.rows("Races");
     const others = groupRaces(
       squad.asked.asked,
       raced.filter(({ day }) => day <= squad.asOf),
     );
-    const rowsOf = ({ athlete, record }: AskedAthlete) => {
-      const known = knownAthlete(athlete, squad.names, squad.given.lookedIn);
-      if (!known.ok) return known;
+    return squad.rows(5, ({ athlete, record }) => {
       const own = squad.of(athlete);
       const sessions = performanceDays(own.hold).length;
       if (sessions < 4) {
@@ -93,7 +89,6 @@ export const unusualDaysFunction: SheetFunction = {
           at === 0 ? told(unusualDayWords(day)) : unusualDayWords(day),
         ]),
       );
-    };
-    return severalRowsForAthletes(squad.asked, 5, rowsOf, squad.given.unused);
+    });
   },
 };

@@ -5,11 +5,8 @@ import { symptomDays } from "../coaching/diary/symptom-day";
 import { itemsOfAthlete, whatDiffered } from "../coaching/diary/what-differed";
 import { nameKey } from "../coaching/record/name-key";
 import { accept, refuse } from "../outcome";
-import type { AskedAthlete } from "../rows/argument/athletes-argument";
 import { findingWords, symptomWordsOf } from "../words/diary";
-import { knownAthlete } from "./arguments/asked-athletes";
 import { diaryOfSquad } from "./arguments/diary-of-squad";
-import { severalRowsForAthletes } from "./arguments/several-rows";
 import { withUnused } from "./arguments/unused-rows";
 import { exampleDiary, exampleJumps, exampleSets } from "./example-rows";
 import {
@@ -76,16 +73,14 @@ export const whatDifferedFunction: SheetFunction = {
     },
   ],
   compute: ([athletes, sets, jumps, diary, runs, asOf]) => {
-    const squad = diaryOfSquad(
-      athletes,
-      asOf,
-      { Sets: sets, Jumps: jumps, Diary: diary, Runs: runs },
-      [],
-    );
+    const squad = diaryOfSquad(athletes, asOf, {
+      Sets: sets,
+      Jumps: jumps,
+      Diary: diary,
+      Runs: runs,
+    });
     const laidOut: ReturnType<typeof itemsOfAthlete>[] = [];
-    const rowsOf = ({ athlete }: AskedAthlete) => {
-      const known = knownAthlete(athlete, squad.names, squad.given.lookedIn);
-      if (!known.ok) return known;
+    const rows = squad.rows(9, ({ athlete }) => {
       const own = squad.of(athlete);
       const items = itemsOfAthlete(own);
       if (items.items.length === 0 && items.writtenAfter === 0) {
@@ -101,8 +96,7 @@ export const whatDifferedFunction: SheetFunction = {
           return [...row.slice(0, -1), withUnused(String(row[row.length - 1]), unused)];
         }),
       );
-    };
-    const rows = severalRowsForAthletes(squad.asked, 9, rowsOf, squad.given.unused);
+    });
     if (laidOut.length < 2) return rows;
     const together = squadDiffered(laidOut, seededChance(`all together ${squad.asOf}`));
     return [...rows, ...together.map((finding) => ["all together", ...findingRow(finding)])];

@@ -1,3 +1,4 @@
+import type { Day } from "../../coaching/calendar/day";
 import { nameKey } from "../../coaching/record/name-key";
 import { accept, type Outcome, refuse } from "../../outcome";
 import {
@@ -7,6 +8,7 @@ import {
 } from "../../rows/argument/athletes-argument";
 import { nameLink } from "../../rows/name/near-name";
 import { refusalSentence } from "../../words/refusals";
+import type { GivenTables } from "./given-tables";
 import { thrown } from "./thrown";
 import { type ToldBeside, withShared, withUnused } from "./unused-rows";
 
@@ -42,6 +44,26 @@ export function rowsForAthletes(
     if (single) throw new Error(sentence);
     return [sentence, ...Array<string>(width - 1).fill("–")];
   });
+}
+
+/** The same of athletes whom the rows up to a day name; the others are refused as by `knownAthlete`. */
+export function rowsForKnown(
+  asked: AthletesArgument,
+  given: GivenTables,
+  asOf: Day,
+  width: number,
+  figures: (athlete: string) => Outcome<readonly unknown[]>,
+): unknown[][] {
+  const names = given.namesUpTo(asOf);
+  return rowsForAthletes(
+    asked,
+    width,
+    ({ athlete }) => {
+      const known = knownAthlete(athlete, names, given.lookedIn);
+      return known.ok ? figures(athlete) : known;
+    },
+    given.unused,
+  );
 }
 
 /**

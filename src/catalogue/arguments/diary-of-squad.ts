@@ -1,14 +1,16 @@
 import type { Day } from "../../coaching/calendar/day";
 import type { DiaryOfAthlete } from "../../coaching/diary/what-differed";
 import { sessionStarts } from "../../coaching/diary/written-after";
-import { squadHold } from "../../coaching/hold/squad-hold";
 import { nameKey } from "../../coaching/record/name-key";
 import { squadIndex } from "../../coaching/series/squad-index";
-import type { AthletesArgument } from "../../rows/argument/athletes-argument";
+import type { Outcome } from "../../outcome";
+import type { AskedAthlete, AthletesArgument } from "../../rows/argument/athletes-argument";
 import { readDayArgument } from "../../rows/argument/day-argument";
 import type { TableName } from "../../rows/table-name";
-import { askedAthletes } from "./asked-athletes";
+import { askedAthletes, knownAthlete } from "./asked-athletes";
 import { type GivenTables, givenTables } from "./given-tables";
+import { holdGiven } from "./hold-given";
+import { severalRowsForAthletes } from "./several-rows";
 import { thrown } from "./thrown";
 
 /** A squad's seasons with the diary and runs beside them. */
@@ -16,7 +18,11 @@ export type DiaryOfSquad = {
   readonly asked: AthletesArgument;
   readonly asOf: Day;
   readonly given: GivenTables;
-  readonly names: ReadonlyMap<string, string>;
+  /** Rows of the result, several for each athlete asked about whom the rows name. */
+  readonly rows: (
+    width: number,
+    figures: (asked: AskedAthlete) => Outcome<readonly (readonly unknown[])[]>,
+  ) => unknown[][];
   readonly of: (athlete: string) => DiaryOfAthlete;
 };
 
@@ -25,26 +31,30 @@ export function diaryOfSquad(
   athletes: unknown,
   asOfCell: unknown,
   cells: Readonly<Partial<Record<TableName, unknown>>>,
-  needed: readonly TableName[],
 ): DiaryOfSquad {
   const asked = askedAthletes(athletes);
   const asOf = thrown(readDayArgument(asOfCell));
-  const given = givenTables(cells, needed, asOf);
+  const given = givenTables(cells, [], asOf);
   const sets = given.rows("Sets");
   const index = squadIndex({ sets, jumps: given.rows("Jumps"), diary: given.rows("Diary") }, asOf);
-  const hold = squadHold({
-    index,
-    plates: given.rows("Plates"),
-    athletes: asked.table?.records ?? [],
-    rules: given.rules,
-  });
+  const hold = holdGiven(index, asked, given);
+  const names = given.namesUpTo(asOf);
   const ofAthlete = <Row extends { readonly athlete: string }>(rows: readonly Row[], key: string) =>
     rows.filter(({ athlete }) => nameKey(athlete) === key);
   return {
     asked,
     asOf,
     given,
-    names: given.namesUpTo(asOf),
+    rows: (width, figures) =>
+      severalRowsForAthletes(
+        asked,
+        width,
+        (one) => {
+          const known = knownAthlete(one.athlete, names, given.lookedIn);
+          return known.ok ? figures(one) : known;
+        },
+        given.unused,
+      ),
     of: (athlete) => {
       const key = nameKey(athlete);
       return {
