@@ -1,7 +1,8 @@
 import { chartWords } from "../words/charts";
+import { ChartFrame, chartWidth } from "./chart-frame";
 import { dayNumber, monthStarts } from "./day-axis";
+import { Mark } from "./mark";
 import { at, type Scale, scale } from "./scale";
-import { Mark } from "./season-chart";
 
 export type DiaryChartGiven = {
   readonly athlete: string;
@@ -20,7 +21,6 @@ export type DiaryChartGiven = {
 };
 type MarkKind = "pain or illness" | "figure" | "note";
 
-const width = 276;
 const left = 34;
 const right = 6;
 const top = 8;
@@ -35,7 +35,7 @@ const lanes = ["pain or illness", "figure", "note"] as const;
 export function DiaryChart(given: DiaryChartGiven) {
   const from = dayNumber(given.from);
   const to = Math.max(dayNumber(given.to), from + 7);
-  const x = scale(from, to, left, width - right);
+  const x = scale(from, to, left, chartWidth - right);
   const reach = Math.max(
     2 * given.band,
     ...given.sessions.map(({ size }) => Math.min(5, Math.abs(size))),
@@ -44,23 +44,19 @@ export function DiaryChart(given: DiaryChartGiven) {
   const floor = top + panel + 8;
   const height = floor + 16 + lanes.length * 2 * lane;
   return (
-    <svg
-      class="chart"
-      viewBox={`0 0 ${width} ${height}`}
-      width="100%"
-      role="img"
-      aria-label={`${chartWords.diaryTitle(given.athlete)}. ${given.inWords}`}
+    <ChartFrame
+      height={height}
+      title={chartWords.diaryTitle(given.athlete)}
+      inWords={given.inWords}
     >
-      <title>{chartWords.diaryTitle(given.athlete)}</title>
-      <desc>{given.inWords}</desc>
       <rect
         class="band"
         x={left}
-        width={width - right - left}
+        width={chartWidth - right - left}
         y={at(y(given.band))}
         height={at(y(-given.band) - y(given.band))}
       />
-      <line class="base" x1={left} x2={width - right} y1={at(y(0))} y2={at(y(0))} />
+      <line class="base" x1={left} x2={chartWidth - right} y1={at(y(0))} y2={at(y(0))} />
       <text class="tick" x={left - 4} y={at(y(given.band))} text-anchor="end">
         good
       </text>
@@ -75,7 +71,7 @@ export function DiaryChart(given: DiaryChartGiven) {
           side={side}
         />
       ))}
-      <line class="axis" x1={left} x2={width - right} y1={floor} y2={floor} />
+      <line class="axis" x1={left} x2={chartWidth - right} y1={floor} y2={floor} />
       {monthStarts(from, to).map(({ day, name }) => (
         <text key={day} class="tick" x={at(x(day) + 2)} y={floor + 12}>
           {name}
@@ -91,7 +87,7 @@ export function DiaryChart(given: DiaryChartGiven) {
           y0={floor + 16 + index * 2 * lane}
         />
       ))}
-    </svg>
+    </ChartFrame>
   );
 }
 

@@ -1,5 +1,6 @@
 import { chartWords as words } from "../words/charts";
 import { type NumberStyle, printedNumbers } from "../words/printed-numbers";
+import { ChartFrame, chartWidth } from "./chart-frame";
 import { at, scale } from "./scale";
 
 export type LadderChartGiven = {
@@ -12,7 +13,6 @@ export type LadderChartGiven = {
   readonly numbers: NumberStyle;
 };
 
-const width = 276;
 const height = 84;
 
 /** The weeks ahead as steps: the load's height, the block written on each. */
@@ -20,20 +20,12 @@ export function LadderChart({ athlete, steps, numbers }: LadderChartGiven) {
   const { mass, withUnit } = printedNumbers(numbers);
   const loads = steps.map(({ loadKg }) => loadKg);
   const y = scale(Math.max(...loads) * 1.02, Math.min(...loads) * 0.9, 22, 64);
-  const step = (width - 8) / Math.max(1, steps.length);
+  const step = (chartWidth - 8) / Math.max(1, steps.length);
   const told = steps
     .map(({ week, block, loadKg }) => words.ladderStep(week, block, withUnit(loadKg)))
     .join("; ");
   return (
-    <svg
-      class="chart"
-      viewBox={`0 0 ${width} ${height}`}
-      width="100%"
-      role="img"
-      aria-label={`${words.ladderTitle(athlete)}. ${told}`}
-    >
-      <title>{words.ladderTitle(athlete)}</title>
-      <desc>{told}</desc>
+    <ChartFrame height={height} title={words.ladderTitle(athlete)} inWords={told}>
       {steps.map(({ week, block, loadKg }, i) => (
         <g key={week}>
           <line
@@ -51,6 +43,6 @@ export function LadderChart({ athlete, steps, numbers }: LadderChartGiven) {
           </text>
         </g>
       ))}
-    </svg>
+    </ChartFrame>
   );
 }

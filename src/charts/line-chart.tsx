@@ -1,5 +1,6 @@
 import { chartWords as words } from "../words/charts";
 import { type NumberStyle, printedNumbers } from "../words/printed-numbers";
+import { ChartFrame } from "./chart-frame";
 import { at, scale, ticks } from "./scale";
 
 export type LineChartGiven = {
@@ -19,7 +20,6 @@ export type LineChartGiven = {
   readonly numbers: NumberStyle;
 };
 
-const width = 276;
 const height = 150;
 const box = { left: 34, right: 270, top: 8, bottom: 122 };
 
@@ -41,15 +41,7 @@ export function LineChart({ exercise, points, line, inWords, numbers }: LineChar
   const upper = line.map(({ loadKg, high }) => [loadKg, high] as const);
   const lower = [...line].reverse().map(({ loadKg, low }) => [loadKg, low] as const);
   return (
-    <svg
-      class="chart"
-      viewBox={`0 0 ${width} ${height}`}
-      width="100%"
-      role="img"
-      aria-label={`${words.lineTitle(exercise)}. ${inWords}`}
-    >
-      <title>{words.lineTitle(exercise)}</title>
-      <desc>{inWords}</desc>
+    <ChartFrame height={height} title={words.lineTitle(exercise)} inWords={inWords}>
       <path class="band" d={`${path([...upper, ...lower])}Z`} />
       <path class="level" d={path(line.map(({ loadKg, speed }) => [loadKg, speed] as const))} />
       {points.map(({ loadKg, speed, latest }, i) => (
@@ -76,6 +68,6 @@ export function LineChart({ exercise, points, line, inWords, numbers }: LineChar
       <text class="key" x={box.left} y={height - 2}>
         {words.lineKey(unit)}
       </text>
-    </svg>
+    </ChartFrame>
   );
 }

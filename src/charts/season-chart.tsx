@@ -1,5 +1,7 @@
 import { chartWords as words } from "../words/charts";
+import { ChartFrame, chartWidth } from "./chart-frame";
 import { dayNumber, monthStarts } from "./day-axis";
+import { Mark, sideOf } from "./mark";
 import { raceLabels } from "./race-labels";
 import { at, scale } from "./scale";
 
@@ -10,7 +12,7 @@ export type SeasonChartGiven = {
   readonly series: readonly {
     readonly name: string;
     readonly points: readonly { readonly day: string; readonly percent: number }[];
-    /** Half-width of the band, percent: two of this value's own wobbles. */
+    /** Half-chartWidth of the band, percent: two of this value's own wobbles. */
     readonly band: number;
     /** Below its baseline the value itself is longer, so the percents at the side are the value's. */
     readonly turned?: boolean;
@@ -29,7 +31,6 @@ export type SeasonChartGiven = {
   readonly inWords: string;
 };
 
-const width = 276;
 const left = 34;
 const right = 6;
 const panel = 62;
@@ -51,24 +52,16 @@ const lineOfText = 10;
 export function SeasonChart(given: SeasonChartGiven) {
   const from = dayNumber(given.from);
   const to = Math.max(dayNumber(given.to), from + 7);
-  const x = scale(from, to, left, width - right);
+  const x = scale(from, to, left, chartWidth - right);
   const labels = raceLabels(
     given.races.map((race) => ({ ...race, x: x(dayNumber(race.day)) })),
-    width,
+    chartWidth,
   );
   const top = usualTop + (labels.some(({ row }) => row === 1) ? labelRow : 0);
   const bottom = top + given.series.length * (panel + gap);
   const height = bottom + (given.since ? 34 : 20);
   return (
-    <svg
-      class="chart"
-      viewBox={`0 0 ${width} ${height}`}
-      width="100%"
-      role="img"
-      aria-label={`${words.seasonTitle(given.athlete)}. ${given.inWords}`}
-    >
-      <title>{words.seasonTitle(given.athlete)}</title>
-      <desc>{given.inWords}</desc>
+    <ChartFrame height={height} title={words.seasonTitle(given.athlete)} inWords={given.inWords}>
       {given.races.map((race, index) => {
         const label = labels[index]!;
         const row = label.row ?? 0;
@@ -97,7 +90,13 @@ export function SeasonChart(given: SeasonChartGiven) {
       {given.series.map((one, index) => (
         <Panel key={one.name} {...one} x={x} y0={top + index * (panel + gap)} />
       ))}
-      <line class="axis" x1={left} x2={width - right} y1={bottom - axisUp} y2={bottom - axisUp} />
+      <line
+        class="axis"
+        x1={left}
+        x2={chartWidth - right}
+        y1={bottom - axisUp}
+        y2={bottom - axisUp}
+      />
       {monthStarts(from, to).map(({ day, name }) => (
         <text key={day} class="tick" x={at(x(day) + 2)} y={bottom}>
           {name}
@@ -124,7 +123,7 @@ export function SeasonChart(given: SeasonChartGiven) {
           </text>
         </g>
       )}
-    </svg>
+    </ChartFrame>
   );
 }
 
@@ -150,11 +149,11 @@ function Panel({
       <rect
         class="band"
         x={left}
-        width={width - right - left}
+        width={chartWidth - right - left}
         y={at(y(band))}
         height={at(y(-band) - y(band))}
       />
-      <line class="base" x1={left} x2={width - right} y1={at(y(0))} y2={at(y(0))} />
+      <line class="base" x1={left} x2={chartWidth - right} y1={at(y(0))} y2={at(y(0))} />
       <text class="tick" x={left - 4} y={at(y(0) + 4)} text-anchor="end">
         0 %
       </text>
@@ -178,36 +177,12 @@ function Panel({
           key={day}
           cx={x(dayNumber(day))}
           cy={y(inside(percent))}
-          side={percent > band ? 1 : percent < -band ? -1 : 0}
+          side={sideOf(percent, -band, band)}
         />
       ))}
       <text class="key halo" x={left} y={y0 - 6}>
         {turned ? words.longerLower(name) : name}
       </text>
     </g>
-  );
-}
-
-/** A dot inside the band, a triangle outside it: shape before colour. */
-export function Mark({
-  cx,
-  cy,
-  side,
-  size = 1,
-}: {
-  readonly cx: number;
-  readonly cy: number;
-  readonly side: -1 | 0 | 1;
-  /** Smaller in the rows of a table. */
-  readonly size?: number;
-}) {
-  if (side === 0) return <circle class="dot" cx={at(cx)} cy={at(cy)} r={at(2.2 * size)} />;
-  const reach = 4 * size;
-  const [tip, base] = side > 0 ? [-reach, 3 * size] : [reach, -3 * size];
-  return (
-    <path
-      class={side > 0 ? "dot-up" : "dot-down"}
-      d={`M${at(cx)} ${at(cy + tip)}L${at(cx - reach)} ${at(cy + base)}H${at(cx + reach)}Z`}
-    />
   );
 }

@@ -1,6 +1,6 @@
 import { dayNumber } from "./day-axis";
+import { Mark, sideOf } from "./mark";
 import { at, scale } from "./scale";
-import { Mark } from "./season-chart";
 
 export type SeasonRowGiven = {
   readonly from: string;
@@ -67,7 +67,7 @@ export function SeasonRow({ from, to, points, band, since, way, races }: SeasonR
           key={day}
           cx={x(dayNumber(day))}
           cy={y(inside(percent))}
-          side={percent > band ? 1 : percent < -band ? -1 : 0}
+          side={sideOf(percent, -band, band)}
           size={0.62}
         />
       ))}

@@ -1,4 +1,6 @@
 import { chartWords as words } from "../words/charts";
+import { ChartFrame } from "./chart-frame";
+import { Mark, sideOf } from "./mark";
 import { at, scale } from "./scale";
 
 export type SetsChartGiven = {
@@ -12,7 +14,6 @@ export type SetsChartGiven = {
   readonly inWords: string;
 };
 
-const width = 276;
 const height = 104;
 const box = { left: 34, right: 270, top: 8, bottom: 76 };
 
@@ -24,15 +25,7 @@ export function SetsChart({ sets, inWords }: SetsChartGiven) {
   const y = scale(high, low, box.top, box.bottom);
   const x = scale(1, Math.max(2, ...sets.map(({ set }) => set)), box.left + 14, box.right - 14);
   return (
-    <svg
-      class="chart"
-      viewBox={`0 0 ${width} ${height}`}
-      width="100%"
-      role="img"
-      aria-label={`${words.setsTitle}. ${inWords}`}
-    >
-      <title>{words.setsTitle}</title>
-      <desc>{inWords}</desc>
+    <ChartFrame height={height} title={words.setsTitle} inWords={inWords}>
       <line class="base" x1={box.left} x2={box.right} y1={at(y(0))} y2={at(y(0))} />
       {sets.map(({ set, low: from, high: to }) =>
         from === null || to === null ? null : (
@@ -47,18 +40,11 @@ export function SetsChart({ sets, inWords }: SetsChartGiven) {
         ),
       )}
       {sets.map(({ set, percent, low: from, high: to }) => {
-        const side = from !== null && percent < from ? -1 : to !== null && percent > to ? 1 : 0;
-        const [cx, cy] = [x(set), y(percent)];
+        const side = sideOf(percent, from ?? percent, to ?? percent);
+        const cx = x(set);
         return (
           <g key={set}>
-            {side === 0 ? (
-              <circle class="dot" cx={at(cx)} cy={at(cy)} r={3} />
-            ) : (
-              <path
-                class={side > 0 ? "dot-up" : "dot-down"}
-                d={`M${at(cx)} ${at(cy - 4 * side)}L${at(cx - 4)} ${at(cy + 3 * side)}H${at(cx + 4)}Z`}
-              />
-            )}
+            <Mark cx={cx} cy={y(percent)} side={side} radius={3} />
             <text class="tick" x={at(cx)} y={box.bottom + 12} text-anchor="middle">
               {set}
             </text>
@@ -73,6 +59,6 @@ export function SetsChart({ sets, inWords }: SetsChartGiven) {
       <text class="key" x={box.left} y={height - 2}>
         {words.setsKey}
       </text>
-    </svg>
+    </ChartFrame>
   );
 }
