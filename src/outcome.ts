@@ -13,6 +13,11 @@ export function accept<T>(value: T): Outcome<T> {
   return { ok: true, value };
 }
 
+/** The figure of an outcome; null where it is refused and nobody is told why. */
+export function valueOrNull<T>(outcome: Outcome<T>): T | null {
+  return outcome.ok ? outcome.value : null;
+}
+
 /** The figure of an outcome that cannot be refused here; a refusal is our own mistake and throws. */
 export function certain<T>(outcome: Outcome<T>): T {
   if (!outcome.ok) throw new Error(`refused against expectation: ${outcome.refusal.code}`);

@@ -1,3 +1,4 @@
+import { valueOrNull } from "../../outcome";
 import type { JumpAttempt } from "../record/jump-attempt";
 import type { Plate } from "../record/plate";
 import { stackHeight } from "./stack-height";
@@ -11,7 +12,5 @@ export function dropCmOf(
   { dropCm, dropStackKg }: Pick<JumpAttempt, "dropCm" | "dropStackKg">,
   plates: readonly Plate[],
 ): number | null {
-  if (dropStackKg === undefined) return dropCm;
-  const height = stackHeight(dropStackKg, plates);
-  return height.ok ? height.value : null;
+  return dropStackKg === undefined ? dropCm : valueOrNull(stackHeight(dropStackKg, plates));
 }

@@ -1,10 +1,11 @@
+import { valueOrNull } from "../../outcome";
 import { speedOnLine } from "../bar-speed/expected-speed";
 import { latestRows, lineRows, squadLines } from "../bar-speed/squad-lines";
 import { squadSetToSet } from "../bar-speed/squad-set-to-set";
 import { strengthEstimate } from "../bar-speed/strength-estimate";
 import { type Day, mondayOf } from "../calendar/day";
 import { settingInUse } from "../hold/setting-in-use";
-import { otherSetting } from "../hold/setting-notes";
+import { type OtherSetting, otherSetting } from "../hold/setting-notes";
 import type { SquadHold } from "../hold/squad-hold";
 import { athleteNamed } from "../record/athlete-named";
 import { exerciseKey } from "../record/exercise-key";
@@ -12,8 +13,9 @@ import type { LiftingSet } from "../record/lifting-set";
 import type { SquadRows } from "../record/squad-rows";
 import { remembered } from "../series/remembered";
 import { upToDay } from "../series/span-of-days";
+import type { SpeedSet } from "../series/speed-set";
 import { type SquadIndex, squadIndex } from "../series/squad-index";
-import type { LiftState } from "./athlete-state";
+import type { LiftState, UsualSpeeds } from "./athlete-state";
 import { usualLeads } from "./usual-lead";
 
 /** A squad's rows, laid out up to the day it is asked about, and who holds. */
@@ -40,6 +42,15 @@ export function liftStates(
     return squadLines({ index: known, exercise: lift });
   });
   const sets = remembered((lift: string) => squadSetToSet({ index, exercise: lift }));
+  const isHeld = (athlete: string, lift: string): boolean | null => {
+    const session = valueOrNull(sets(lift)(athlete));
+    if (session === null || session.word === "too few rows") return null;
+    // A session without a device is the last one, too: speeds of an earlier one do not speak of it.
+    const isSince = setsOf(athlete).some(
+      (set) => set.day > session.day && exerciseKey(set.exercise) === lift,
+    );
+    return isSince ? null : session.word !== "slower than usual";
+  };
   return (athlete) => {
     const { baseline } = hold.of(athlete);
     const about = athleteNamed(rows.athletes, athlete);
@@ -48,50 +59,45 @@ export function liftStates(
     return remembered((exercise: string): LiftState => {
       // Whether its speeds were taken or not: no other lift's speeds speak of it.
       const lift = exerciseKey(exercise);
-      const recent = lines(`${lift}\n${asOf}`)(athlete);
+      const lineUpTo = (day: Day) => valueOrNull(lines(`${lift}\n${day}`)(athlete));
+      const recent = lineUpTo(asOf);
       const all = index.of(athlete)?.lifts.get(lift) ?? [];
       const setting = settingInUse(all, baselineDay);
-      const usual = setting === undefined ? null : lines(`${lift}\n${baselineDay}`)(athlete);
-      const ofBaseline = usual?.ok === true ? usual.value : null;
-      const lateLine = recent.ok ? recent.value : null;
-      const line = ofBaseline ?? lateLine;
-      const lifted = setting === undefined ? latestRows(all) : lineRows(all, setting);
-      const leadOn = usualLeads(lifted);
-      const [before, latest] = [upToDay(all, baselineDay), all].map(
-        (sets) => sets[sets.length - 1]?.setting,
-      );
+      const ofBaseline = setting === undefined ? null : lineUpTo(baselineDay);
+      const line = ofBaseline ?? recent;
+      const leadOn = usualLeads(setting === undefined ? latestRows(all) : lineRows(all, setting));
       /** Another tool or gym than the baseline's was in use when that week's cards were made. */
       const wasAway = remembered(
         (monday: Day) => settingInUse(upToDay(all, monday - 1), baselineDay) === undefined,
       );
-      const session = sets(lift)(athlete);
-      const strength = lateLine ? strengthEstimate(lateLine, rows.rules.minimumSpeed) : null;
-      // A session without a device is the last one, too: speeds of an earlier one do not speak of it.
-      const isSince = (day: number) =>
-        setsOf(athlete).some((set) => set.day > day && exerciseKey(set.exercise) === lift);
+      // Judged as its card was, by the weeks before: a line with the slow day in it hides it.
+      const lineOn = (on: Day) =>
+        ofBaseline === null || on <= baselineDay || wasAway(mondayOf(on))
+          ? lineUpTo(mondayOf(on) - 1)
+          : null;
+      const strength = recent && valueOrNull(strengthEstimate(recent, rows.rules.minimumSpeed));
+      const speedsOn = (known: typeof line): UsualSpeeds => ({
+        usualSpeed: (loadKg) => (known ? speedOnLine(known, loadKg).speed : null),
+        usualLead: (kind, loadKg) => known && leadOn(known, kind, loadKg),
+      });
       return {
-        heldSpeed:
-          !session.ok || session.value.word === "too few rows" || isSince(session.value.day)
-            ? null
-            : session.value.word !== "slower than usual",
-        usualSpeed: (loadKg) => (line ? speedOnLine(line, loadKg).speed : null),
+        heldSpeed: isHeld(athlete, lift),
+        usualSpeed: speedsOn(line).usualSpeed,
         usualLead: (kind, loadKg, on) => {
-          // Judged as its card was, by the weeks before: a line with the slow day in it hides it.
-          const then =
-            on !== undefined && (ofBaseline === null || on <= baselineDay || wasAway(mondayOf(on)))
-              ? lines(`${lift}\n${mondayOf(on) - 1}`)(athlete)
-              : null;
-          const known = then?.ok === true ? then.value : line;
-          return known ? leadOn(known, kind, loadKg) : null;
+          const known = (on === undefined ? null : lineOn(on)) ?? line;
+          return known && leadOn(known, kind, loadKg);
         },
-        recent: {
-          usualSpeed: (loadKg) => (lateLine ? speedOnLine(lateLine, loadKg).speed : null),
-          usualLead: (kind, loadKg) => (lateLine ? leadOn(lateLine, kind, loadKg) : null),
-        },
-        otherSetting:
-          setting === undefined && before && latest ? otherSetting(latest, before) : null,
-        strengthLowKg: strength?.ok === true ? strength.value.low : null,
+        recent: speedsOn(recent),
+        otherSetting: setting === undefined ? changedSetting(all, baselineDay) : null,
+        strengthLowKg: strength?.low ?? null,
       };
     });
   };
+}
+
+/** How the latest set's setting differs from the one the baseline ended with; null without either. */
+function changedSetting(all: readonly SpeedSet[], baselineDay: Day): OtherSetting | null {
+  const before = upToDay(all, baselineDay);
+  const [last, latest] = [before[before.length - 1], all[all.length - 1]];
+  return last?.setting && latest?.setting ? otherSetting(latest.setting, last.setting) : null;
 }

@@ -1,3 +1,4 @@
+import { valueOrNull } from "../../outcome";
 import type { Block } from "../blocks/block";
 import { leastReserve } from "../blocks/next-block";
 import { chartReps, chartShare, mostReps, singleFromSet } from "../blocks/repetition-load";
@@ -71,6 +72,5 @@ export const fewLeft = ({ reserveSeen }: PresentStep) =>
 function strengthSeen({ plannedReserve, reserveKg, block }: PresentStep): number | null {
   if (plannedReserve === null) return null;
   const reps = Math.min(chartReps, block.reps + Math.floor(plannedReserve));
-  const single = singleFromSet(reserveKg, reps);
-  return single.ok ? single.value : null;
+  return valueOrNull(singleFromSet(reserveKg, reps));
 }

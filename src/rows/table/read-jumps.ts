@@ -1,4 +1,5 @@
 import type { JumpAttempt } from "../../coaching/record/jump-attempt";
+import { valueOrNull } from "../../outcome";
 import { yesNoColumn } from "../column/choice-column";
 import { dayColumn, newDayAside } from "../column/day-column";
 import { minuteColumn } from "../column/minute-column";
@@ -89,6 +90,5 @@ function stackOf(view: TableView, line: readonly unknown[], row: number): readon
 /** Plates in a cell of heights, "2x20+5"; null for a figure or anything else. */
 function plates(cell: unknown): readonly number[] | null {
   if (typeof cell !== "string" || !/[x×*+]/i.test(cell)) return null;
-  const stack = readStack(cell);
-  return stack.ok ? stack.value : null;
+  return valueOrNull(readStack(cell));
 }
