@@ -1,6 +1,5 @@
 import { type Day, isoFromDay } from "../coaching/calendar/day";
-import type { Finding } from "../coaching/diary/finding";
-import { leastDays, leastWith } from "../coaching/diary/finding";
+import { type Finding, leastDays, leastWith } from "../coaching/diary/finding";
 import type { SymptomDay } from "../coaching/diary/symptom-day";
 import type { StoodOut, UnusualDay } from "../coaching/diary/unusual-day";
 import { ownPercent } from "../coaching/hold/own-percent";

@@ -1,8 +1,7 @@
 import { accept, type Outcome, refuse } from "../../outcome";
 import type { Day } from "../calendar/day";
 import { type LeadingSets, leadingOffs, squadWorth } from "./leading-sets";
-import type { LineFit, LineRow, ZeroLoadPrior } from "./line-fit";
-import { lineFit } from "./line-fit";
+import { type LineFit, type LineRow, lineFit, type ZeroLoadPrior } from "./line-fit";
 import type { LineSettings } from "./line-settings";
 import { recentRows } from "./recency";
 

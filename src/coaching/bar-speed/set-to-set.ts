@@ -67,47 +67,51 @@ export type SessionPattern = {
  * @param sets of one lift and one day
  */
 export function sessionPattern(sets: readonly SpeedSet[]): SessionPattern | null {
-  let first: SpeedSet | null = null;
-  let firstSpeeds: RepSpeeds = [];
-  const later: { set: number; logChange: number }[] = [];
-  let workSets = 0;
-  let notCompared = 0;
-  let markers = 0;
-  let last = 0;
-  for (const set of sets) {
-    if (set.marker) {
-      if (first === null) markers = Math.max(markers, set.set.set ?? 0);
-      continue;
-    }
-    const written = set.set.set ?? 0;
-    const alike = set.loadKg === first?.loadKg && set.setting === first?.setting;
-    const begun = first?.set.set ?? 0;
-    if (alike && written > 0 && written <= begun && last > begun) {
-      first = null;
-      later.length = 0;
-      workSets = 0;
-      notCompared = 0;
-    }
-    last = written;
-    workSets++;
-    if (first === null) {
-      if (written <= markers) markers = 0;
-      first = set;
-      firstSpeeds = set.set.repSpeeds;
-      continue;
-    }
-    const ratio = alike ? speedRatio(first, firstSpeeds, set) : null;
-    const number = set.set.set === null ? workSets : written - markers;
-    if (ratio === null) notCompared++;
-    else later.push({ set: number, logChange: 100 * Math.log(ratio) });
-  }
-  return first && { day: first.day, workSets, notCompared, later };
+  const { work, markers } = laterSession(sets);
+  const [first, ...others] = work;
+  if (first === undefined) return null;
+  const later = others.flatMap((set, at) => {
+    const ratio = isAlike(set, first) ? speedRatio(first, set) : null;
+    if (ratio === null) return [];
+    const number = set.set.set === null ? at + 2 : set.set.set - markers;
+    return [{ set: number, logChange: 100 * Math.log(ratio) }];
+  });
+  const notCompared = others.length - later.length;
+  return { day: first.day, workSets: work.length, notCompared, later };
 }
 
-type RepSpeeds = readonly (number | null)[];
+const isAlike = (set: SpeedSet, first: SpeedSet) =>
+  set.loadKg === first.loadKg && set.setting === first.setting;
+
+/** Work sets of the day's later session, and how many marker sets their numbers count on from. */
+function laterSession(sets: readonly SpeedSet[]) {
+  let work: SpeedSet[] = [];
+  let markers = 0;
+  for (const set of sets) {
+    const number = set.set.set ?? 0;
+    if (set.marker) {
+      if (work.length === 0) markers = Math.max(markers, number);
+      continue;
+    }
+    if (work.length > 0 && beginsAgain(set, work)) work = [];
+    work.push(set);
+    if (work.length === 1 && number <= markers) markers = 0;
+  }
+  return { work, markers };
+}
+
+/** Numbers that had gone on from the first set's are back at it, at the same load. */
+function beginsAgain(set: SpeedSet, work: readonly SpeedSet[]): boolean {
+  const first = work[0]!;
+  const begun = first.set.set ?? 0;
+  const last = work[work.length - 1]!.set.set ?? 0;
+  const number = set.set.set ?? 0;
+  return isAlike(set, first) && number > 0 && number <= begun && last > begun;
+}
 
 /** Mean speed of the later set over that of the first, over repetitions read in both. */
-function speedRatio(first: SpeedSet, firstSpeeds: RepSpeeds, later: SpeedSet): number | null {
+function speedRatio(first: SpeedSet, later: SpeedSet): number | null {
+  const firstSpeeds = first.set.repSpeeds;
   const laterSpeeds = later.set.repSpeeds;
   let sumFirst = 0;
   let sumLater = 0;

@@ -2,10 +2,8 @@ import { type Outcome, refuse } from "../../outcome";
 import { exerciseKey } from "../record/exercise-key";
 import type { LoadedSet, Setting, SpeedSet } from "../series/speed-set";
 import type { SquadIndex } from "../series/squad-index";
-import type { LineSettings } from "./line-settings";
-import { usualLineSettings } from "./line-settings";
-import type { LoadSpeedLine } from "./load-speed-line";
-import { loadSpeedLine } from "./load-speed-line";
+import { type LineSettings, usualLineSettings } from "./line-settings";
+import { type LoadSpeedLine, loadSpeedLine } from "./load-speed-line";
 import { type SquadLift, squadLift } from "./squad-lift";
 
 /** A line, how the squad's leading sets lie around theirs, and the sets left out of it as they were taken in another setting than the latest. */

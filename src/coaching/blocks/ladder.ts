@@ -1,5 +1,4 @@
-import type { Block } from "./block";
-import { isSame, rotation } from "./block";
+import { type Block, isSame, rotation } from "./block";
 import { leastReserve } from "./next-block";
 import { mostReps } from "./repetition-load";
 import { type StepSize, stepUpKg } from "./step-up";

@@ -43,27 +43,9 @@ const mostRise = 0.1;
  * @returns Refuses `load-impossible`, `strength-impossible`, `step-impossible`, `step-too-large`
  * and `reserve-never` when no load leaves two repetitions in reserve.
  */
-export function nextBlock({
-  block,
-  loadKg,
-  movedWell,
-  volumeDone,
-  heldSpeed,
-  strengthKg,
-  stepKg,
-  riseOf = (kg) => stepUpKg(kg, { stepKg, largestStep: mostRise }),
-  resetShare = 0,
-}: {
-  readonly block: Block;
-  readonly loadKg: number;
-  readonly movedWell: boolean | null;
-  readonly volumeDone: boolean | null;
-  readonly heldSpeed: boolean | null;
-  readonly strengthKg: number | null;
-  readonly stepKg: number;
-  readonly riseOf?: (loadKg: number) => number;
-  readonly resetShare?: number;
-}): Outcome<NextBlock> {
+export function nextBlock(given: StepGiven & Gates): Outcome<NextBlock> {
+  const { block, loadKg, strengthKg, stepKg, resetShare = 0 } = given;
+  const { riseOf = (kg: number) => stepUpKg(kg, { stepKg, largestStep: mostRise }) } = given;
   if (!(loadKg > 0 && loadKg <= 500)) return refuse("load-impossible", { loadKg });
   if (strengthKg !== null && !(strengthKg > 0 && strengthKg <= 500))
     return refuse("strength-impossible", { strengthKg });
@@ -81,41 +63,61 @@ export function nextBlock({
     kg === null
       ? refuse("reserve-never", { loadKg, strengthKg: strengthKg ?? 0 })
       : accept({ block: next, loadKg: kg, reason, reserve: reserveAt(next, kg) });
-  const hold = (reason: NextBlockReason) => {
-    const kg = under(loadKg, (one) => keeps(block, one));
-    return answer(block, kg, kg === loadKg ? reason : "reserve-short");
+  /** The block at a load, or under it where that leaves too little in reserve. */
+  const at = (one: Block, wanted: number, reason: NextBlockReason) => {
+    const kg = under(wanted, (load) => keeps(one, load));
+    return answer(one, kg, kg === wanted ? reason : "reserve-short");
   };
 
-  if (movedWell !== true) return hold(movedWell === null ? "quality-not-recorded" : "moved-poorly");
-  if (volumeDone !== true)
-    return hold(volumeDone === null ? "volume-not-recorded" : "volume-missed");
-  if (heldSpeed !== true) return hold(heldSpeed === null ? "speed-not-recorded" : "speed-lost");
-
+  const held = heldBy(given);
+  if (held !== null) return at(block, loadKg, held);
   const place = rotation.findIndex((one) => isSame(one, block));
   const next = rotation[(place + 1) % rotation.length]!;
-  if (place === rotation.length - 1) {
-    const lower = resetShare > 0 ? Math.ceil(((1 - resetShare) * loadKg) / stepKg - 1e-9) : 0;
-    const from = loadKg - lower * stepKg;
-    const turn = (kg: number) => {
-      const loads = [kg];
-      while (loads.length < rotation.length) {
-        const last = loads[loads.length - 1]!;
-        loads.push(last + riseOf(last));
-      }
-      return loads;
-    };
-    const highest = loadKg + riseOf(loadKg);
-    const whole = (kg: number) =>
-      strengthKg === null
-        ? resetShare > 0 || turn(kg)[rotation.length - 1]! <= highest + 1e-9
-        : turn(kg).every((one, i) => keeps(rotation[i]!, one));
-    const start = under(from, whole);
-    if (start === null && strengthKg === null) return refuse("step-too-large", { stepKg, loadKg });
-    return answer(next, start, "reset");
+  if (place < rotation.length - 1) {
+    const rise = riseOf(loadKg);
+    return at(next, loadKg + rise, rise > 0 ? "step-up" : "step-too-coarse");
   }
-  const rise = riseOf(loadKg);
-  const wanted = loadKg + rise;
-  const kg = under(wanted, (one) => keeps(next, one));
-  if (kg !== wanted) return answer(next, kg, "reserve-short");
-  return answer(next, kg, rise > 0 ? "step-up" : "step-too-coarse");
+  const lower = resetShare > 0 ? Math.ceil(((1 - resetShare) * loadKg) / stepKg - 1e-9) : 0;
+  const highest = loadKg + riseOf(loadKg);
+  const start = under(loadKg - lower * stepKg, (kg) => {
+    const loads = turnFrom(kg, riseOf);
+    if (strengthKg !== null) return loads.every((one, i) => keeps(rotation[i]!, one));
+    return resetShare > 0 || loads[rotation.length - 1]! <= highest + 1e-9;
+  });
+  if (start === null && strengthKg === null) return refuse("step-too-large", { stepKg, loadKg });
+  return answer(next, start, "reset");
+}
+
+/** What the last session says of the gates; null where it was not recorded. */
+type Gates = {
+  readonly movedWell: boolean | null;
+  readonly volumeDone: boolean | null;
+  readonly heldSpeed: boolean | null;
+};
+
+type StepGiven = {
+  readonly block: Block;
+  readonly loadKg: number;
+  readonly strengthKg: number | null;
+  readonly stepKg: number;
+  readonly riseOf?: (loadKg: number) => number;
+  readonly resetShare?: number;
+};
+
+/** The first gate that holds the block; null when all are passed. */
+function heldBy({ movedWell, volumeDone, heldSpeed }: Gates): NextBlockReason | null {
+  if (movedWell !== true) return movedWell === null ? "quality-not-recorded" : "moved-poorly";
+  if (volumeDone !== true) return volumeDone === null ? "volume-not-recorded" : "volume-missed";
+  if (heldSpeed !== true) return heldSpeed === null ? "speed-not-recorded" : "speed-lost";
+  return null;
+}
+
+/** Loads of a whole turn of the rotation that begins at one, kg. */
+function turnFrom(kg: number, riseOf: (loadKg: number) => number): readonly number[] {
+  const loads = [kg];
+  while (loads.length < rotation.length) {
+    const last = loads[loads.length - 1]!;
+    loads.push(last + riseOf(last));
+  }
+  return loads;
 }

@@ -1,5 +1,4 @@
-import type { Day } from "../calendar/day";
-import { mondayOf } from "../calendar/day";
+import { type Day, mondayOf } from "../calendar/day";
 import { restartAfter } from "./restart";
 
 /** A session's day, the days since the athlete trained before it, and the load of its first work set, kg. */

@@ -1,5 +1,4 @@
-import type { Day } from "../calendar/day";
-import { weekdayOfDay } from "../calendar/day";
+import { type Day, weekdayOfDay } from "../calendar/day";
 import { grouped } from "../series/grouped";
 import { aroundLevel } from "./around-level";
 import type { DiaryItem } from "./diary-item";

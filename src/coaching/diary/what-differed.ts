@@ -95,49 +95,58 @@ export function findings(
 ): readonly Finding[] {
   const tested = drafts.filter(({ p }) => p !== null);
   const adjusted = certain(adjustedForMany(tested.map(({ p }) => p!)));
-  const found = drafts.map((draft): Finding => {
-    const { days, slope, p, stream } = draft;
-    const place = tested.indexOf(draft);
-    const adjustedP = place < 0 ? null : adjusted[place]!;
-    const { kind, key, step, unit } = days.item;
-    const half = slope ? step * slope.error * studentLimit(95, slope.freedom) : 0;
-    const difference = slope ? step * slope.perUnit : null;
-    // Of an amount whose low side matters, having it means less of it.
-    const withIs = slope ? slope.perUnit * (days.side === "under" ? -1 : 1) : -1;
-    const oddIs = withIs > 0 ? "good" : "slow";
-    const counts = days.count(oddIs, stream);
-    // A value may be missing on some of the days: then it says nothing about those.
-    const known = slope ? counts.oddDays + counts.otherDays : days.compared.days.length;
-    // A link that may as well be none or go the other way is none to name, however seldom chance deals it.
-    const named = slope !== null && Math.abs(difference!) > half;
-    return {
+  const adjustedOf = new Map(tested.map((draft, at) => [draft, adjusted[at]!]));
+  const found = drafts.map(
+    (draft): Finding => ({
       ...whose,
-      item: key,
-      kind,
-      unit,
-      step,
-      word:
-        adjustedP === null
-          ? days.verdict === "compare"
-            ? "always the same"
-            : days.verdict
-          : adjustedP <= linkLimit && named
-            ? "goes together"
-            : "no link seen",
-      days: known,
-      daysWith: days.daysWith,
-      border: days.border,
-      side: days.side,
-      value: days.compared.streams[stream]!.value,
-      difference,
-      low: difference === null ? null : difference - half,
-      high: difference === null ? null : difference + half,
-      p,
-      adjustedP,
+      ...findingOf(draft, adjustedOf.get(draft) ?? null),
       itemsLookedAt: tested.length,
-      oddIs,
-      ...counts,
-    };
-  });
+    }),
+  );
   return found.sort((a, b) => (a.p ?? 2) - (b.p ?? 2));
+}
+
+/** What one item's draft says, once its p-value is held against those of all items. */
+function findingOf(
+  { days, slope, p, stream }: Draft,
+  adjustedP: number | null,
+): Omit<Finding, "athlete" | "athletes" | "writtenAfter" | "itemsLookedAt"> {
+  const { kind, key, step, unit } = days.item;
+  const half = slope ? step * slope.error * studentLimit(95, slope.freedom) : 0;
+  const difference = slope ? step * slope.perUnit : null;
+  // Of an amount whose low side matters, having it means less of it.
+  const withIs = slope ? slope.perUnit * (days.side === "under" ? -1 : 1) : -1;
+  const oddIs = withIs > 0 ? "good" : "slow";
+  const counts = days.count(oddIs, stream);
+  // A link that may as well be none or go the other way is none to name, however seldom chance deals it.
+  const named = slope !== null && Math.abs(difference!) > half;
+  return {
+    item: key,
+    kind,
+    unit,
+    step,
+    word: wordOf(days.verdict, adjustedP, named),
+    // A value may be missing on some of the days: then it says nothing about those.
+    days: slope ? counts.oddDays + counts.otherDays : days.compared.days.length,
+    daysWith: days.daysWith,
+    border: days.border,
+    side: days.side,
+    value: days.compared.streams[stream]!.value,
+    difference,
+    low: difference === null ? null : difference - half,
+    high: difference === null ? null : difference + half,
+    p,
+    adjustedP,
+    oddIs,
+    ...counts,
+  };
+}
+
+function wordOf(
+  verdict: ItemDays["verdict"],
+  adjustedP: number | null,
+  named: boolean,
+): Finding["word"] {
+  if (adjustedP !== null) return adjustedP <= linkLimit && named ? "goes together" : "no link seen";
+  return verdict === "compare" ? "always the same" : verdict;
 }

@@ -1,6 +1,5 @@
 import type { Day } from "../calendar/day";
-import type { TestDay } from "../jumps/test-day";
-import { testDays } from "../jumps/test-day";
+import { type TestDay, testDays } from "../jumps/test-day";
 import type { Plate } from "../record/plate";
 import { remembered } from "../series/remembered";
 import { addDays } from "../series/season-start";

@@ -13,7 +13,7 @@ import { suddenChange } from "./sudden-change";
 import { visibleFall } from "./visible-fall";
 import { type WatchedSeason, watchedSeason } from "./watched-season";
 import { oldAfterDays } from "./word-caveats";
-import { wordOfSeason } from "./word-of-season";
+import { type WordOfSeason, wordOfSeason } from "./word-of-season";
 
 /** Reading to a step errs by step/√12, uniform within it. */
 const stepError = 0.29;
@@ -47,20 +47,13 @@ export function judgedSeason(
   const sudden = judged.word === "holding" ? suddenChange(watched) : null;
   const word = sudden?.word ?? judged.word;
   const since = sudden?.since ?? judged.since;
-  const onsets = sudden
-    ? ([sudden.lastBefore, sudden.since] as const)
-    : word === "slipping"
-      ? evidence && onsetRange(evidence.low.byOnset)
-      : word === "rising"
-        ? evidence && onsetRange(evidence.high.byOnset)
-        : null;
+  const onsets = sudden ? ([sudden.lastBefore, sudden.since] as const) : onsetsOf(judged);
   const measures = watched.measures.map((_, m) => holdMeasure(season, watched, m, since));
   const fall = word === "too few rows" ? null : visibleFall(watched);
-  const value = sudden
-    ? measures[sudden.measure]!
-    : word === "holding"
-      ? (fallenValue(measures, fall) ?? valueThatMoved(stillRead(measures, season, watched), word))
-      : valueThatMoved(measures, word);
+  const steady = () =>
+    fallenValue(measures, fall) ?? valueThatMoved(stillRead(measures, season, watched), word);
+  const moved = () => (word === "holding" ? steady() : valueThatMoved(measures, word));
+  const value = sudden ? measures[sudden.measure]! : moved();
   const notes: HoldNote[] = [...season.notes, ...rowNotes(season, watched, rules)];
   if (sudden) notes.push({ code: "sudden-change", facts: { kind: value!.kind, of: value!.of } });
   return {
@@ -85,17 +78,29 @@ export function judgedSeason(
     sessions: sessions.map((day, s) => ({
       day,
       inBaseline: s < baselineSessions,
-      percents: watched.measures.map(({ values, baselineMean, place }) => {
-        const value = values[s]!;
-        return Number.isNaN(value)
-          ? null
-          : season.measures[place]!.plainPercent(value - baselineMean);
-      }),
+      percents: percentsOf(season, watched, s),
     })),
     needed: word === "too few rows" ? missingRows(season, watched, rules) : [],
     notes,
   };
 }
+
+/** Between which sessions a lasting change began; null where there is none. */
+function onsetsOf({ word, evidence }: WordOfSeason): readonly [number, number] | null {
+  if (evidence === null || (word !== "slipping" && word !== "rising")) return null;
+  return onsetRange(word === "slipping" ? evidence.low.byOnset : evidence.high.byOnset);
+}
+
+/** What each measure read in a session, percent from its baseline; null where it read nothing. */
+const percentsOf = (
+  season: AthleteSeason,
+  watched: WatchedSeason,
+  session: number,
+): readonly (number | null)[] =>
+  watched.measures.map(({ values, baselineMean, place }) => {
+    const value = values[session]!;
+    return Number.isNaN(value) ? null : season.measures[place]!.plainPercent(value - baselineMean);
+  });
 
 /** The measures read of late, all where none was: a figure of weeks ago says nothing of who holds now. */
 function stillRead(
@@ -112,9 +117,6 @@ function stillRead(
 }
 
 /** A novice is expected to rise: holding is `level`. */
-function spoken(
-  word: ReturnType<typeof wordOfSeason>["word"],
-  { details }: AthleteSeason,
-): HoldWord {
+function spoken(word: WordOfSeason["word"], { details }: AthleteSeason): HoldWord {
   return word === "holding" && details?.experience === "novice" ? "level" : word;
 }

@@ -1,10 +1,15 @@
 import type { Day } from "../calendar/day";
-import type { TestDay } from "../jumps/test-day";
-import { heightStep, isOfOne } from "../jumps/test-day";
+import { heightStep } from "../jumps/height-step";
+import { isOfOne, type TestDay } from "../jumps/test-day";
 import { earlierRuns } from "./earlier-runs";
 import type { HoldNote, MeasureKind } from "./season-hold";
-import type { SeasonDays, SeasonMeasure } from "./season-measure";
-import { commonest, logScale, stretchedBaseline } from "./season-measure";
+import {
+  commonest,
+  logScale,
+  type SeasonDays,
+  type SeasonMeasure,
+  stretchedBaseline,
+} from "./season-measure";
 import { settingChanged } from "./setting-notes";
 
 const valueOfKind: Record<Exclude<MeasureKind, "bar speed">, (day: TestDay) => number | null> = {

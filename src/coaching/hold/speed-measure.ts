@@ -1,6 +1,5 @@
 import { speedOnLine } from "../bar-speed/expected-speed";
-import type { LineFit, ZeroLoadPrior } from "../bar-speed/line-fit";
-import { lineFit } from "../bar-speed/line-fit";
+import { type LineFit, lineFit, type ZeroLoadPrior } from "../bar-speed/line-fit";
 import { lineFitWithDrift } from "../bar-speed/line-fit-with-drift";
 import type { LineSettings } from "../bar-speed/line-settings";
 import { surerLine } from "../bar-speed/squad-lift";
@@ -11,8 +10,12 @@ import type { LoadedSet, SpeedSet } from "../series/speed-set";
 import { earlierRuns } from "./earlier-runs";
 import { farOffNotes } from "./far-off-sets";
 import type { HoldNote } from "./season-hold";
-import type { SeasonDays, SeasonMeasure } from "./season-measure";
-import { commonest, stretchedBaseline } from "./season-measure";
+import {
+  commonest,
+  type SeasonDays,
+  type SeasonMeasure,
+  stretchedBaseline,
+} from "./season-measure";
 import { sessionReadings } from "./session-readings";
 import { firstOfDays, settingNotes } from "./setting-notes";
 

@@ -5,8 +5,7 @@ import type { Day } from "../calendar/day";
 import type { Athlete } from "../record/athlete";
 import { nameKey } from "../record/name-key";
 import type { Plate } from "../record/plate";
-import type { BaselineWindow } from "../series/baseline-window";
-import { baselineWindow } from "../series/baseline-window";
+import { type BaselineWindow, baselineWindow } from "../series/baseline-window";
 import { grouped } from "../series/grouped";
 import { addDays, gymDays } from "../series/season-start";
 import type { AthleteRows, SquadIndex } from "../series/squad-index";
@@ -15,8 +14,7 @@ import { jumpMeasure } from "./jump-measure";
 import { otherLiftNotes } from "./other-lift-notes";
 import type { HoldNote, MeasureKind } from "./season-hold";
 import type { SeasonMeasure } from "./season-measure";
-import type { LiftSeason } from "./speed-measure";
-import { liftSeason, ownLine, speedMeasure } from "./speed-measure";
+import { type LiftSeason, liftSeason, ownLine, speedMeasure } from "./speed-measure";
 
 /** One athlete's season, laid out by session. */
 export type AthleteSeason = {

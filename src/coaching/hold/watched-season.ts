@@ -1,5 +1,4 @@
-import type { HoldSettings } from "./hold-settings";
-import { usualHoldSettings } from "./hold-settings";
+import { type HoldSettings, usualHoldSettings } from "./hold-settings";
 import type { LevelPrior } from "./last-season-level";
 import { ownTypicalErrors } from "./own-typical-error";
 

@@ -1,5 +1,4 @@
-import type { StepEvidence } from "./step-evidence";
-import { stepEvidence } from "./step-evidence";
+import { type StepEvidence, stepEvidence } from "./step-evidence";
 import type { WatchedSeason } from "./watched-season";
 
 /** The season's word after one session, and the evidence it rests on. */

@@ -12,8 +12,9 @@ import type { SquadRules } from "../record/squad-rules";
 import { baselineWindow } from "../series/baseline-window";
 import { seasonStart as usualSeasonStart } from "../series/season-start";
 import type { SquadIndex } from "../series/squad-index";
+import { heightStep } from "./height-step";
 import type { JumpTrend } from "./jump-trend";
-import { heightStep, type TestDay, testDays } from "./test-day";
+import { type TestDay, testDays } from "./test-day";
 
 /**
  * Every athlete's trend in one jump test on the index's last day, judged as a season with this one

@@ -38,68 +38,47 @@ export function testDays(
   const days: TestDay[] = [];
   for (let start = 0, end = 0; start < attempts.length; start = end) {
     const { day } = attempts[start]!;
-    const dropCm = dropCmOf(attempts[start]!, plates);
-    const heights: number[] = [];
-    const contacts: number[] = [];
-    const ratios: number[] = [];
-    let byStack = false;
-    let notRead = 0;
-    for (; end < attempts.length && attempts[end]!.day === day; end++) {
-      const attempt = attempts[end]!;
-      if (dropCmOf(attempt, plates) !== dropCm) continue;
-      const height = attemptHeight(attempt, plates);
-      if (height.ok) heights.push(height.value.cm);
-      else if (
-        height.refusal.code !== "attempt-missed" &&
-        height.refusal.code !== "attempt-without-height"
-      )
-        notRead++;
-      byStack ||= height.ok ? height.value.isBound : attempt.cleared === false;
-      const contactS = attempt.contactS ?? 0;
-      if (!(contactS > 0)) continue;
-      contacts.push(contactS);
-      if (height.ok && !height.value.isBound) ratios.push(height.value.cm / 100 / contactS);
-    }
-    const best = heights.length > 0 ? Math.max(...heights) : null;
-    days.push({
-      day,
-      attempts: end - start,
-      heightsNotRead: notRead,
-      dropCm,
-      heightCm: byStack ? best : meanIfAny(heights),
-      bestCm: best,
-      byStack,
-      contactS: meanIfAny(contacts),
-      reactiveStrength: meanIfAny(ratios),
-    });
+    while (attempts[end]?.day === day) end++;
+    days.push(testDay(attempts.slice(start, end), plates));
   }
   return days;
 }
 
+/** Without these codes a height was meant and could not be read. */
+const nothingToRead: readonly string[] = ["attempt-missed", "attempt-without-height"];
+
+/** @param attempts of one day, one at least */
+function testDay(attempts: readonly JumpAttempt[], plates: readonly Plate[]): TestDay {
+  const dropCm = dropCmOf(attempts[0]!, plates);
+  const read = attempts
+    .filter((attempt) => dropCmOf(attempt, plates) === dropCm)
+    .map((attempt) => ({ attempt, height: attemptHeight(attempt, plates) }));
+  const heights = read.flatMap(({ height }) => (height.ok ? [height.value.cm] : []));
+  const best = heights.length > 0 ? Math.max(...heights) : null;
+  const byStack = read.some(({ attempt, height }) =>
+    height.ok ? height.value.isBound : attempt.cleared === false,
+  );
+  const touched = read.flatMap(({ attempt: { contactS }, height }) =>
+    contactS !== null && contactS > 0 ? [{ contactS, height }] : [],
+  );
+  return {
+    day: attempts[0]!.day,
+    attempts: attempts.length,
+    heightsNotRead: read.filter(
+      ({ height }) => !height.ok && !nothingToRead.includes(height.refusal.code),
+    ).length,
+    dropCm,
+    heightCm: byStack ? best : meanIfAny(heights),
+    bestCm: best,
+    byStack,
+    contactS: meanIfAny(touched.map(({ contactS }) => contactS)),
+    reactiveStrength: meanIfAny(
+      touched.flatMap(({ contactS, height }) =>
+        height.ok && !height.value.isBound ? [height.value.cm / 100 / contactS] : [],
+      ),
+    ),
+  };
+}
+
 /** One value a day may be the best of several, and is not held against their mean; of stacks it is the best ever. */
 export const isOfOne = ({ attempts, byStack }: TestDay): boolean => attempts === 1 && !byStack;
-
-/** Days before heights that were typed are asked whether they come in steps. */
-const leastDaysForGrid = 6;
-
-/**
- * Step between one height and the next, cm: of plate stacks and boxes the smallest difference seen,
- * of heights typed as numbers the same when every height lies on that grid. Null when there is none.
- */
-export function heightStep(days: readonly TestDay[]): number | null {
-  const heights = days.flatMap(({ heightCm }) => (heightCm === null ? [] : [heightCm]));
-  heights.sort((a, b) => a - b);
-  let step = Number.POSITIVE_INFINITY;
-  for (let i = 1; i < heights.length; i++) {
-    const difference = heights[i]! - heights[i - 1]!;
-    // Thicknesses are added in floating point: the same stack may differ in the last digits.
-    if (difference > 1e-6) step = Math.min(step, difference);
-  }
-  if (!Number.isFinite(step)) return null;
-  if (days.some(({ byStack }) => byStack)) return step;
-  const onGrid = heights.every((height) => {
-    const steps = (height - heights[0]!) / step;
-    return Math.abs(steps - Math.round(steps)) < 0.01;
-  });
-  return onGrid && heights.length >= leastDaysForGrid ? step : null;
-}

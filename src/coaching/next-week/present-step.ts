@@ -1,7 +1,6 @@
 import { type Block, isSame, rotation } from "../blocks/block";
 import type { SessionLoad } from "../blocks/way-back";
-import type { Day } from "../calendar/day";
-import { mondayOf } from "../calendar/day";
+import { type Day, mondayOf } from "../calendar/day";
 import type { Athlete } from "../record/athlete";
 import { exerciseKey } from "../record/exercise-key";
 import type { LiftingSet } from "../record/lifting-set";

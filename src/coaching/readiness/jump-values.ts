@@ -1,5 +1,5 @@
-import type { TestDay } from "../jumps/test-day";
-import { heightStep, isOfOne } from "../jumps/test-day";
+import { heightStep } from "../jumps/height-step";
+import { isOfOne, type TestDay } from "../jumps/test-day";
 import type { Dated } from "./past-values";
 
 /** A test's values in percent on days comparable with one of them; more is better. */

@@ -6,8 +6,7 @@ import type { LiftingSet } from "../record/lifting-set";
 import { nameKey } from "../record/name-key";
 import { inOrder, OrderWatch } from "./in-order";
 import { remembered } from "./remembered";
-import type { SpeedSet } from "./speed-set";
-import { speedSetReader, withLeads } from "./speed-set";
+import { type SpeedSet, speedSetReader, withLeads } from "./speed-set";
 
 /** One athlete's rows up to the day asked for, each list in order of day, time and row. */
 export type AthleteRows = {

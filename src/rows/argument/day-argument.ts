@@ -1,5 +1,4 @@
-import type { Day } from "../../coaching/calendar/day";
-import { dayFromDate } from "../../coaching/calendar/day";
+import { type Day, dayFromDate } from "../../coaching/calendar/day";
 import { accept, type Outcome, refuse } from "../../outcome";
 import { isBlank } from "../value/blank";
 import { dayFromText, settleDay } from "../value/day-text";

@@ -1,5 +1,4 @@
-import type { Quantity, Unit } from "../value/units";
-import { unitOf } from "../value/units";
+import { type Quantity, type Unit, unitOf } from "../value/units";
 
 /** What a column of one quantity may hold, in its base unit. Bounds are common practice, no source. */
 export type PlausibleRange = {
