@@ -9,9 +9,10 @@ import type { Done } from "../messages";
 import type { Workbook } from "../workbook";
 import { blocksOfCells } from "./blocks-of-cells";
 import { changesKept, forgetChanges } from "./coach-changes";
+import { ensureWeekTab } from "./ensure-week-tab";
 import { mergeWeek, type WeekMerge } from "./merge-week";
 import { assertWritable, lineName, mondayOfLine, type PlannedLine } from "./plan-lines";
-import { ensureWeekTab, findWeekTab, presentWeekTab, readWeekTab } from "./week-tab";
+import { findWeekTab, presentWeekTab, readWeekTab } from "./week-tab";
 import { earlierTexts, type WrittenBefore, writtenKept } from "./written-before";
 
 /** A week's lines to stand in the tab. */
