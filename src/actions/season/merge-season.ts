@@ -26,43 +26,56 @@ export type SeasonMerge = {
  * and to the right of everything; a cell is replaced only while it still holds what was written there.
  */
 export function mergeSeason(tab: SeasonTab, plan: SeasonPlan, before: SeasonWritten): SeasonMerge {
-  const headings: CellToWrite[] = [];
+  const { headings, rowOf, columnOf } = placesOf(tab, plan);
   const cells: CellToWrite[] = [];
   const still: CellToWrite[] = [];
   const kept: string[] = [];
   const during: Record<string, readonly string[]> = { ...before };
   const after: Record<string, readonly string[]> = { ...before };
-  const columnOf = new Map(tab.columnOf);
-  let { freeRow, freeColumn } = tab;
-  for (const { monday } of plan.athletes[0]?.weeks ?? []) {
-    const week = isoFromDay(monday);
-    if (columnOf.has(week)) continue;
-    columnOf.set(week, freeColumn);
-    headings.push({ row: tab.headingRow, column: freeColumn++, value: { day: week } });
-  }
   for (const { athlete, weeks } of plan.athletes) {
-    const standing = tab.rowOf.get(nameKey(athlete));
-    const row = standing ?? freeRow++;
-    if (standing === undefined) headings.push({ row, column: tab.athleteColumn, value: athlete });
+    const row = rowOf.get(nameKey(athlete))!;
     for (const week of weeks) {
       const monday = isoFromDay(week.monday);
-      const column = columnOf.get(monday)!;
       const key = `${monday} ${nameKey(athlete)}`;
-      const wanted = weekCellWords(week);
-      const now = tab.text(row, column);
+      const cell = { row, column: columnOf.get(monday)!, value: weekCellWords(week) };
+      const now = tab.text(row, cell.column);
       const earlier = before[key];
-      if (now === wanted) {
-        after[key] = [wanted];
-        still.push({ row, column, value: wanted });
-      } else if (earlier ? earlier.includes(now) : now === "") {
-        // What stood there is ours too until the writing is through, a blank of a new cell included.
-        during[key] = [...new Set([...(earlier ?? []), now, wanted])];
-        after[key] = [wanted];
-        cells.push({ row, column, value: wanted });
-      } else {
-        kept.push(cellAddress(row, column));
+      if (now !== cell.value && !(earlier ?? [""]).includes(now)) {
+        kept.push(cellAddress(row, cell.column));
+        continue;
       }
+      after[key] = [cell.value];
+      if (now === cell.value) {
+        still.push(cell);
+        continue;
+      }
+      // What stood there is ours too until the writing is through, a blank of a new cell included.
+      during[key] = [...new Set([...(earlier ?? []), now, cell.value])];
+      cells.push(cell);
     }
   }
   return { headings, cells, standing: still, kept, during, after };
+}
+
+/** Row of every athlete and column of every week, new ones below and to the right, with their headings. */
+function placesOf(tab: SeasonTab, plan: SeasonPlan) {
+  const { headingRow, athleteColumn, freeRow, freeColumn } = tab;
+  const newWeeks = (plan.athletes[0]?.weeks ?? [])
+    .map(({ monday }) => isoFromDay(monday))
+    .filter((week) => !tab.columnOf.has(week))
+    .map((week, at) => ({ week, column: freeColumn + at }));
+  const newAthletes = plan.athletes
+    .filter(({ athlete }) => !tab.rowOf.has(nameKey(athlete)))
+    .map(({ athlete }, at) => ({ athlete, row: freeRow + at }));
+  const headings: CellToWrite[] = [
+    ...newWeeks.map(({ week, column }) => ({ row: headingRow, column, value: { day: week } })),
+    ...newAthletes.map(({ athlete, row }) => ({ row, column: athleteColumn, value: athlete })),
+  ];
+  const rows = newAthletes.map(({ athlete, row }) => [nameKey(athlete), row] as const);
+  const columns = newWeeks.map(({ week, column }) => [week, column] as const);
+  return {
+    headings,
+    rowOf: new Map([...tab.rowOf, ...rows]),
+    columnOf: new Map([...tab.columnOf, ...columns]),
+  };
 }
