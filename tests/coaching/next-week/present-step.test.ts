@@ -1,5 +1,6 @@
 import { barLoad } from "../../../src/coaching/next-week/bar-load";
-import { dropHeight, equalPlates } from "../../../src/coaching/next-week/drop-height";
+import { dropHeight } from "../../../src/coaching/next-week/drop-height";
+import { equalPlates } from "../../../src/coaching/next-week/drop-stack";
 import { blockOf, liftSessions } from "../../../src/coaching/next-week/lift-session";
 import { presentStep } from "../../../src/coaching/next-week/present-step";
 import { sessionSteps } from "../../../src/coaching/next-week/session-steps";

@@ -1,5 +1,6 @@
 import fc from "fast-check";
-import { dropHeight, equalPlates } from "../../../src/coaching/next-week/drop-height";
+import { dropHeight } from "../../../src/coaching/next-week/drop-height";
+import { equalPlates } from "../../../src/coaching/next-week/drop-stack";
 import { exerciseList, type Missing } from "../../../src/coaching/next-week/exercise-list";
 import { jumpSets } from "../../../src/coaching/next-week/jump-sets";
 import { type SessionGiven, sessionPlan } from "../../../src/coaching/next-week/session-plan";
