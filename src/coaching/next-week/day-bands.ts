@@ -26,19 +26,31 @@ export function dayBands(plan: DayPlan & { readonly usualSpeed: number }): reado
   // From fast to slow, one hundredth at a time: where the answer changes a new band begins.
   for (let at = Math.round(plan.usualSpeed * 100); at >= 5; at--) {
     const speed = at / 100;
-    const decided = decideToday({ kind: "speeds", sets: [[speed]] }, plan);
-    if (!decided.ok) return [];
-    const repeat = decided.value.kind === "repeat the marker";
-    const said = decided.value.kind === "repeat the marker" ? decided.value.ifSame : decided.value;
-    const loadKg = "loadKg" in said ? said.loadKg : null;
-    const share = said.kind === "lighter" ? said.share : 0;
-    const repeatFrom = repeat ? speed : null;
+    const said = saidOf(speed, plan);
+    if (said === null) return [];
+    const { loadKg, share, repeatFrom } = said;
     const end = bands.length - 1;
     const last = bands[end];
     if (!last || last.loadKg !== loadKg) {
       if (last) bands[end] = { ...last, from: (at + 1) / 100 };
       bands.push({ from: null, to: last ? speed : null, loadKg, share, repeatFrom });
-    } else if (repeat) bands[end] = { ...last, repeatFrom };
+    } else if (repeatFrom !== null) bands[end] = { ...last, repeatFrom };
   }
   return bands;
+}
+
+/** What is lifted after a marker at a speed; null where no load but the plan exists. */
+function saidOf(
+  speed: number,
+  plan: DayPlan,
+): Pick<DayBand, "loadKg" | "share" | "repeatFrom"> | null {
+  const decided = decideToday({ kind: "speeds", sets: [[speed]] }, plan);
+  if (!decided.ok) return null;
+  const isRepeated = decided.value.kind === "repeat the marker";
+  const said = decided.value.kind === "repeat the marker" ? decided.value.ifSame : decided.value;
+  return {
+    loadKg: "loadKg" in said ? said.loadKg : null,
+    share: said.kind === "lighter" ? said.share : 0,
+    repeatFrom: isRepeated ? speed : null,
+  };
 }

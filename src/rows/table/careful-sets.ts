@@ -87,23 +87,18 @@ export function carefulSetReader({
     const cellNote = aside.note;
     const { repSpeeds, single } = speeds(line, row);
     // Three equal sets without number, time or single repetitions are three sets, not one typed thrice.
-    if (
-      (numbered.set !== null && !oneRowPerRep) ||
-      rep !== null ||
-      minute !== null ||
-      repSpeeds.length > 2
-    ) {
-      const earlier = doubled.earlier(line, row);
-      if (earlier >= 0) {
-        // What is wrong in it was already said of the earlier row.
-        view.log.issues.length = issuesBefore;
-        return reportDoubled(view, row, earlier);
-      }
+    const isOne = (numbered.set !== null && !oneRowPerRep) || rep !== null || minute !== null;
+    const earlier = isOne || repSpeeds.length > 2 ? doubled.earlier(line, row) : -1;
+    if (earlier >= 0) {
+      // What is wrong in it was already said of the earlier row.
+      view.log.issues.length = issuesBefore;
+      return reportDoubled(view, row, earlier);
     }
     if (loadKg !== null) loads.see(exercise);
     else if (isEmpty(line[fields.load?.index ?? -1])) loads.miss(row, exercise);
     const reps = repsDone(line, row);
     const asRep = single !== null && (oneRowPerRep || meaning.ofReps || reps === 1);
+    const setSpeed = asRep ? null : single;
     const said = joined(note(line, row), cellNote);
     const plain: LiftingSet = {
       row: row + 1,
@@ -116,8 +111,8 @@ export function carefulSetReader({
       reps: oneRowPerRep ? null : reps,
       loadKg,
       repSpeeds: asRep ? [single] : repSpeeds,
-      setSpeed: asRep ? null : single,
-      setSpeedIs: asRep || single === null ? null : meaning.setSpeedIs,
+      setSpeed,
+      setSpeedIs: setSpeed === null ? null : meaning.setSpeedIs,
       speedIs: speedIs(line, row) ?? meaning.speedIs,
       tool: tool(line, row),
       barKg: bar(line, row),
@@ -129,8 +124,7 @@ export function carefulSetReader({
       note: said,
     };
     const set = perHand ? { ...plain, loadPerHand: true } : plain;
-    if (!oneRowPerRep) return set;
-    return repRows.join(set, rep, single);
+    return oneRowPerRep ? repRows.join(set, rep, single) : set;
   };
 }
 
