@@ -1,7 +1,7 @@
 import type { RowIssueCode } from "./row-issues";
 
 /** A kind of problem in a few words, by code; like kinds share their words. */
-export const rowKinds = {
+const rowKinds = {
   "no-header": "no header row",
   "column-missing": "column missing",
   "needed-blank": "blank where needed",

@@ -4,8 +4,8 @@ import { platesASide, roundDownToPlates } from "../../src/coaching/blocks/plate-
 import { chartShares, singleFromSet } from "../../src/coaching/blocks/repetition-load";
 import { flightHeight } from "../../src/coaching/jumps/flight-height";
 import { reactiveStrength } from "../../src/coaching/jumps/reactive-strength";
-import { cmFromInches } from "../../src/coaching/units/length";
 import { kgFromPounds, poundsFromKg } from "../../src/coaching/units/mass";
+import { inBase, unitOf } from "../../src/rows/value/units";
 import { expectWithin, figureOf } from "./figure-of";
 import jumps from "./jump-physics.json";
 import lifts from "./repetitions-and-plates.json";
@@ -88,6 +88,6 @@ test.each(lifts.units.pounds)("%d lb is %d kg", (pounds, kg) => {
 
 test("450 mm is 17.716535 in; 20 kg is 44.092452 lb", () => {
   const [inches, cm] = lifts.units.inches[0]!;
-  expectWithin(cmFromInches(inches!), cm!, 2e-6);
+  expectWithin(inBase(inches!, unitOf("in")!), cm!, 2e-6);
   expectWithin(poundsFromKg(20), lifts.units.twentyKgInPounds, 5e-7);
 });

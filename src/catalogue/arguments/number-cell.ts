@@ -29,7 +29,7 @@ export function optionalNumberCell(cell: unknown, name: string): Outcome<number 
  * Reads a quantity in its base unit, which a bare number is in; a cell may name its own: "155 lb", "0.3 m".
  * Refuses what `numberCell` does; another quantity's unit makes no number.
  */
-export const quantityCell =
+const quantityCell =
   (base: "kg" | "cm" | "m/s") =>
   (cell: unknown, name: string): Outcome<number> => {
     const text = typeof cell === "string" ? /^(.*\d)\s*(\D+)$/.exec(cell.trim()) : null;

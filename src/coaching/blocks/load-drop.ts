@@ -21,7 +21,7 @@ export const dropBands = {
 } as const;
 
 /** Share off a clearly slow day, and half of it a slightly slow one (common practice, no source). */
-export const usualShareOff = 0.1;
+const usualShareOff = 0.1;
 
 /**
  * Load for the remaining sets from the speed of the marker or first set against its usual: 0.06–0.10
