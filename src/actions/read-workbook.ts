@@ -20,7 +20,7 @@ import { type TableName, tableNames } from "../rows/table-name";
 import type { DecimalMark } from "../rows/value/decimal-mark";
 import { squadColumns } from "../words/squad-columns";
 import { ownTabNames } from "../words/tabs";
-import { type Answers, recallAnswers } from "./answers";
+import { type Answers, recallAnswers } from "./answers/answers";
 import type { Tab, Workbook } from "./workbook";
 
 /** One tab as it was read; a tab may be two tables, sets with the jumps kept among them. */

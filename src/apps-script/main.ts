@@ -1,5 +1,5 @@
-import { highlightSquad } from "../actions/highlight-squad";
 import { serveRequest } from "../actions/requests";
+import { highlightSquad } from "../actions/squad/highlight-squad";
 import { menuWords } from "../words/menu";
 import { sheetWorkbook } from "./sheet-workbook";
 

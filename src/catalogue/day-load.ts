@@ -1,5 +1,5 @@
 import { usualBarKg } from "../coaching/blocks/usual-bar";
-import { decideToday } from "../coaching/next-week/decide-today";
+import { decideToday } from "../coaching/next-week/on-the-day/decide-today";
 import { ruleDefinitions, usualRules } from "../coaching/record/squad-rules";
 import { kgFromPounds } from "../coaching/units/mass";
 import { accept, refuse } from "../outcome";

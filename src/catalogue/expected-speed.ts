@@ -1,6 +1,6 @@
 import { expectedSpeed } from "../coaching/bar-speed/expected-speed";
 import { latestRows, squadLines } from "../coaching/bar-speed/squad-lines";
-import { usualLeadAt } from "../coaching/next-week/usual-lead";
+import { usualLeadAt } from "../coaching/next-week/state/usual-lead";
 import { exerciseKey } from "../coaching/record/exercise-key";
 import { accept, refuse } from "../outcome";
 import { mostlyPounds } from "../rows/header/mostly-pounds";

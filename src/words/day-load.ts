@@ -1,5 +1,5 @@
 import { speedHair } from "../coaching/bar-speed/hundredths";
-import type { DayDecision } from "../coaching/next-week/day-decision";
+import type { DayDecision } from "../coaching/next-week/on-the-day/day-decision";
 import { symptomCaution } from "./diary";
 import { plainNumbers } from "./printed-numbers";
 import { countWords, trimmed } from "./reasons-figures";

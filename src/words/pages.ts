@@ -1,5 +1,5 @@
 import type { Day } from "../coaching/calendar/day";
-import type { DayBand } from "../coaching/next-week/day-bands";
+import type { DayBand } from "../coaching/next-week/on-the-day/day-bands";
 import { dayWords } from "./days";
 import type { PrintedNumbers } from "./printed-numbers";
 import { countWords } from "./reasons-figures";

@@ -1,4 +1,4 @@
-import type { SessionItem, SwapReason } from "../coaching/next-week/session-plan";
+import type { SessionItem, SwapReason } from "../coaching/next-week/session/session-plan";
 import { byFeel } from "./pages";
 import { trimmed } from "./reasons-figures";
 

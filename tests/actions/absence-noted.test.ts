@@ -1,7 +1,7 @@
 import { printPages } from "../../src/actions/pages/print-pages";
 import { readWorkbook } from "../../src/actions/read-workbook";
 import { serveRequest } from "../../src/actions/requests";
-import { weekView } from "../../src/actions/week-view";
+import { weekView } from "../../src/actions/week/week-view";
 import { dayFromIso } from "../../src/coaching/calendar/day";
 import { memoryWorkbook } from "./memory-workbook";
 

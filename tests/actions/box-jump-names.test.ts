@@ -1,5 +1,5 @@
-import { athleteStates } from "../../src/actions/athlete-states";
-import { stateOfSquad } from "../../src/actions/state-of-squad";
+import { athleteStates } from "../../src/actions/squad/athlete-states";
+import { stateOfSquad } from "../../src/actions/squad/state-of-squad";
 import { dayFromIso } from "../../src/coaching/calendar/day";
 import { sampleCells, sampleClub } from "./sample-club";
 

@@ -1,3 +1,4 @@
+import { forgetLong, recallLong, rememberLong } from "../../src/actions/answers/remember-long";
 import type {
   Done,
   KeptMatter,
@@ -6,7 +7,6 @@ import type {
   SquadView,
   WeekView,
 } from "../../src/actions/messages";
-import { forgetLong, recallLong, rememberLong } from "../../src/actions/remember-long";
 import { type RequestName, serveRequest } from "../../src/actions/requests";
 import { recallWords } from "../../src/words/remembered";
 import { monday, priya, smallClub, today, tomas } from "../faults/small-club";

@@ -3,8 +3,8 @@ import { printPages } from "../../src/actions/pages/print-pages";
 import { serveRequest } from "../../src/actions/requests";
 import { proposedWeek } from "../../src/actions/week/proposed-week";
 import { weekToWrite } from "../../src/actions/week/week-to-write";
+import { weekView } from "../../src/actions/week/week-view";
 import { writeWeek } from "../../src/actions/week/write-week";
-import { weekView } from "../../src/actions/week-view";
 import { dayFromIso, isoFromDay } from "../../src/coaching/calendar/day";
 import { memoryWorkbook } from "./memory-workbook";
 

@@ -1,5 +1,5 @@
-import { athleteStates } from "../../src/actions/athlete-states";
-import { stateOfSquad } from "../../src/actions/state-of-squad";
+import { athleteStates } from "../../src/actions/squad/athlete-states";
+import { stateOfSquad } from "../../src/actions/squad/state-of-squad";
 import { isoFromDay } from "../../src/coaching/calendar/day";
 import { firstDay, wobble } from "../coaching/series/invented-season";
 import { memoryWorkbook } from "./memory-workbook";

@@ -1,5 +1,5 @@
-import { athleteView } from "../../src/actions/athlete-view";
-import { weekView } from "../../src/actions/week-view";
+import { athleteView } from "../../src/actions/squad/athlete-view";
+import { weekView } from "../../src/actions/week/week-view";
 import { dayFromIso, isoFromDay } from "../../src/coaching/calendar/day";
 import { memoryWorkbook } from "./memory-workbook";
 

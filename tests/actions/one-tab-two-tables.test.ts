@@ -1,5 +1,5 @@
 import type { RowCheckView } from "../../src/actions/messages";
-import { rowCheck } from "../../src/actions/row-check";
+import { rowCheck } from "../../src/actions/row-check/row-check";
 import { dayFromIso } from "../../src/coaching/calendar/day";
 import { memoryWorkbook } from "./memory-workbook";
 

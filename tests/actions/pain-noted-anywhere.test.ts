@@ -1,6 +1,6 @@
-import { athleteStates } from "../../src/actions/athlete-states";
-import { stateOfSquad } from "../../src/actions/state-of-squad";
-import { weekView } from "../../src/actions/week-view";
+import { athleteStates } from "../../src/actions/squad/athlete-states";
+import { stateOfSquad } from "../../src/actions/squad/state-of-squad";
+import { weekView } from "../../src/actions/week/week-view";
 import { dayFromIso } from "../../src/coaching/calendar/day";
 import { memoryWorkbook } from "./memory-workbook";
 

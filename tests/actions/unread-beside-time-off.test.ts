@@ -1,5 +1,5 @@
-import { squadView } from "../../src/actions/squad-view";
-import { weekView } from "../../src/actions/week-view";
+import { squadView } from "../../src/actions/squad/squad-view";
+import { weekView } from "../../src/actions/week/week-view";
 import { dayFromIso } from "../../src/coaching/calendar/day";
 import { memoryWorkbook } from "./memory-workbook";
 

@@ -1,5 +1,5 @@
+import { recallLong } from "../../src/actions/answers/remember-long";
 import { keptMatters } from "../../src/actions/messages";
-import { recallLong } from "../../src/actions/remember-long";
 import type { Workbook } from "../../src/actions/workbook";
 
 /**

@@ -1,12 +1,12 @@
-import { evidenceLimit } from "../../src/coaching/hold/evidence-limit";
+import { evidenceLimit } from "../../src/coaching/hold/evidence/evidence-limit";
+import { seasonLimit } from "../../src/coaching/hold/evidence/season-limit";
+import { serialCorrelation } from "../../src/coaching/hold/evidence/serial-correlation";
+import { visibleFall } from "../../src/coaching/hold/evidence/visible-fall";
 import { usualHoldSettings } from "../../src/coaching/hold/hold-settings";
-import { lastSeasonLevels } from "../../src/coaching/hold/last-season-level";
-import { seasonLimit } from "../../src/coaching/hold/season-limit";
-import { serialCorrelation } from "../../src/coaching/hold/serial-correlation";
-import { sessionReadings } from "../../src/coaching/hold/session-readings";
+import { sessionReadings } from "../../src/coaching/hold/measures/session-readings";
 import type { AthleteSeason } from "../../src/coaching/hold/squad-seasons";
-import { visibleFall } from "../../src/coaching/hold/visible-fall";
 import { watchedSeason } from "../../src/coaching/hold/watched-season";
+import { lastSeasonLevels } from "../../src/coaching/hold/yardsticks/last-season-level";
 import type { SpeedSet } from "../../src/coaching/series/speed-set";
 import { agree, type Chance, onCases, same } from "./cases";
 import { product, transposed } from "./matrix";

@@ -1,13 +1,13 @@
-import { betweenMeasures } from "../../src/coaching/hold/between-measures";
-import { changeFactor } from "../../src/coaching/hold/change-factor";
-import { changeSince } from "../../src/coaching/hold/change-since";
+import { changeFactor } from "../../src/coaching/hold/evidence/change-factor";
+import { changeSince } from "../../src/coaching/hold/evidence/change-since";
+import { onsetRange } from "../../src/coaching/hold/evidence/onset-range";
+import { runInflation, runsApartVariance } from "../../src/coaching/hold/evidence/serial-variance";
+import { stepEvidence } from "../../src/coaching/hold/evidence/step-evidence";
 import { usualHoldSettings } from "../../src/coaching/hold/hold-settings";
-import { onsetRange } from "../../src/coaching/hold/onset-range";
-import { ownTypicalErrors } from "../../src/coaching/hold/own-typical-error";
-import { runInflation, runsApartVariance } from "../../src/coaching/hold/serial-variance";
-import { squadTypicalError } from "../../src/coaching/hold/squad-typical-error";
-import { stepEvidence } from "../../src/coaching/hold/step-evidence";
 import { type WatchedMeasure, watchedSeason } from "../../src/coaching/hold/watched-season";
+import { betweenMeasures } from "../../src/coaching/hold/yardsticks/between-measures";
+import { ownTypicalErrors } from "../../src/coaching/hold/yardsticks/own-typical-error";
+import { squadTypicalError } from "../../src/coaching/hold/yardsticks/squad-typical-error";
 import { agree, type Chance, onCases, same } from "./cases";
 import { product, solved } from "./matrix";
 

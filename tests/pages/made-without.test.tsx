@@ -1,7 +1,7 @@
 import render from "preact-render-to-string";
+import { rememberLong } from "../../src/actions/answers/remember-long";
 import type { AthleteView, WeekView } from "../../src/actions/messages";
 import type { PageKind, PrintedPages } from "../../src/actions/page-messages";
-import { rememberLong } from "../../src/actions/remember-long";
 import { type RequestName, serveRequest } from "../../src/actions/requests";
 import { Pages } from "../../src/pages/pages";
 import { Without } from "../../src/pages/without";

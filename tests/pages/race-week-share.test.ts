@@ -1,7 +1,7 @@
 import { cardPages } from "../../src/actions/pages/card-pages";
 import { printableWeek } from "../../src/actions/pages/printable-week";
 import { weekPaper } from "../../src/actions/pages/week-paper";
-import { weekView } from "../../src/actions/week-view";
+import { weekView } from "../../src/actions/week/week-view";
 import { dayFromIso } from "../../src/coaching/calendar/day";
 import { sampleClub } from "../actions/sample-club";
 

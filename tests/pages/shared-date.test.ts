@@ -1,6 +1,6 @@
 import { printableWeek } from "../../src/actions/pages/printable-week";
 import { weekPaper } from "../../src/actions/pages/week-paper";
-import { squadView } from "../../src/actions/squad-view";
+import { squadView } from "../../src/actions/squad/squad-view";
 import { dayFromIso } from "../../src/coaching/calendar/day";
 import { sampleClub } from "./sample-club";
 

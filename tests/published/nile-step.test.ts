@@ -1,4 +1,4 @@
-import { stepEvidence } from "../../src/coaching/hold/step-evidence";
+import { stepEvidence } from "../../src/coaching/hold/evidence/step-evidence";
 import { watchedSeason } from "../../src/coaching/hold/watched-season";
 import { mean, standardDeviation } from "../../src/statistics/spread";
 import { expectWithin, figureOf } from "./figure-of";

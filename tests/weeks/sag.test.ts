@@ -1,9 +1,9 @@
 import { speedOnLine } from "../../src/coaching/bar-speed/expected-speed";
 import { squadLines } from "../../src/coaching/bar-speed/squad-lines";
 import { loadDrop } from "../../src/coaching/blocks/load-drop";
-import { decideToday } from "../../src/coaching/next-week/decide-today";
+import { decideToday } from "../../src/coaching/next-week/on-the-day/decide-today";
 import { proposeLine } from "../../src/coaching/next-week/propose-line";
-import { usualWidth } from "../../src/coaching/next-week/usual-width";
+import { usualWidth } from "../../src/coaching/next-week/state/usual-width";
 import { squadIndex } from "../../src/coaching/series/squad-index";
 import { accept } from "../../src/outcome";
 import { dayDecisionWords } from "../../src/words/day-load";

@@ -139,7 +139,10 @@ test("a squad is told how many false flags to expect", () => {
 
 test("every note code that the season can give has words, and none says why", () => {
   const folder = join(__dirname, "../../src/coaching/hold");
-  const source = readdirSync(folder).map((file) => readFileSync(join(folder, file), "utf8"));
+  const files = readdirSync(folder, { recursive: true }) as string[];
+  const source = files.flatMap((file) =>
+    file.endsWith(".ts") ? [readFileSync(join(folder, file), "utf8")] : [],
+  );
   const given = source.flatMap((text) =>
     [...text.matchAll(/code:\s*(?:[^"{}]*\?\s*)?"([a-z-]+)"(?:\s*:\s*"([a-z-]+)")?/g)].flatMap(
       ([, a, b]) => (b ? [a!, b] : [a!]),

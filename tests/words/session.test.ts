@@ -1,5 +1,5 @@
-import { jumpSets } from "../../src/coaching/next-week/jump-sets";
-import { sessionPlan } from "../../src/coaching/next-week/session-plan";
+import { jumpSets } from "../../src/coaching/next-week/jumps/jump-sets";
+import { sessionPlan } from "../../src/coaching/next-week/session/session-plan";
 import { assistanceWords, itemWords } from "../../src/words/session";
 
 const given = {

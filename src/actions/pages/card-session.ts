@@ -1,6 +1,6 @@
 import { slowContactS } from "../../coaching/jumps/contact-kind";
 import { stackHeight } from "../../coaching/jumps/stack-height";
-import type { SessionItem } from "../../coaching/next-week/session-plan";
+import type { SessionItem } from "../../coaching/next-week/session/session-plan";
 import { athleteNamed } from "../../coaching/record/athlete-named";
 import { pageWords, sentence } from "../../words/pages";
 import { loadWords } from "../../words/session";

@@ -1,8 +1,8 @@
 import { nameKey } from "../../coaching/record/name-key";
 import { deletedLineWords } from "../../words/next-week-tab";
-import { damagedKept } from "../forget-damaged";
+import { damagedKept } from "../answers/forget-damaged";
 import type { MadeWithout } from "../page-messages";
-import { rowsNotUsed } from "../rows-not-used";
+import { rowsNotUsed } from "../row-check/rows-not-used";
 import type { WeekColumn } from "../week/plan-lines";
 import type { ProposedWeek } from "../week/proposed-week";
 import { findWeekTab } from "../week/week-tab";

@@ -4,9 +4,9 @@ import { valueWords } from "../../words/reasons-hold";
 import { squadWords } from "../../words/reasons-squad";
 import { rowsOfNobodyWords } from "../../words/row-check";
 import { raceSetsWords } from "../../words/week-notes";
-import { rowsNotUsed } from "../rows-not-used";
-import { rowsOfNobody } from "../rows-of-nobody";
-import { tabsToConfirm } from "../tabs-to-confirm";
+import { rowsNotUsed } from "../row-check/rows-not-used";
+import { rowsOfNobody } from "../row-check/rows-of-nobody";
+import { tabsToConfirm } from "../row-check/tabs-to-confirm";
 import type { PrintableWeek } from "./printable-week";
 import { plannedWeekName } from "./reported-week";
 

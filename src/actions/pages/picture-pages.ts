@@ -1,6 +1,6 @@
 import { pageWords } from "../../words/pages";
-import { athleteViewOf } from "../athlete-view";
 import type { PicturePage } from "../page-messages";
+import { athleteViewOf } from "../squad/athlete-view";
 import { laddersAhead } from "../week/ladders-ahead";
 import { madeWithout } from "./made-without";
 import type { PrintableWeek } from "./printable-week";

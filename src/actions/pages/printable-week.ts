@@ -1,13 +1,13 @@
 import type { Day } from "../../coaching/calendar/day";
 import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
-import { gymPlates } from "../../coaching/next-week/usual-plates";
+import { gymPlates } from "../../coaching/next-week/session/usual-plates";
 import { nameKey } from "../../coaching/record/name-key";
 import type { Plate } from "../../coaching/record/plate";
 import { grouped } from "../../coaching/series/grouped";
 import type { PrintedNumbers } from "../../words/printed-numbers";
 import type { WeekChange } from "../messages";
 import type { MadeWithout } from "../page-messages";
-import type { StateOfSquad } from "../state-of-squad";
+import type { StateOfSquad } from "../squad/state-of-squad";
 import { proposedWeek } from "../week/proposed-week";
 import type { Workbook } from "../workbook";
 import { damagedForPaper, notFollowed } from "./made-without";

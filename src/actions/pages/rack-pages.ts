@@ -1,5 +1,5 @@
-import { plateChange } from "../../coaching/next-week/plate-change";
-import type { RackShare } from "../../coaching/next-week/rack-plan";
+import { plateChange } from "../../coaching/next-week/rack/plate-change";
+import type { RackShare } from "../../coaching/next-week/rack/rack-plan";
 import { exerciseKey } from "../../coaching/record/exercise-key";
 import { cautions } from "../../words/cautions";
 import { datedDay } from "../../words/days";

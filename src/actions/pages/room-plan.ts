@@ -4,7 +4,7 @@ import {
   liftedAlike,
   type RackPlan,
   rackPlan,
-} from "../../coaching/next-week/rack-plan";
+} from "../../coaching/next-week/rack/rack-plan";
 import type { SquadRules } from "../../coaching/record/squad-rules";
 import { refusalSentence } from "../../words/refusals";
 import type { PrintedSession } from "./printable-week";

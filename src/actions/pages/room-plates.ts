@@ -1,5 +1,5 @@
 import { stampedOn } from "../../coaching/jumps/stack-height";
-import type { RackPlan } from "../../coaching/next-week/rack-plan";
+import type { RackPlan } from "../../coaching/next-week/rack/rack-plan";
 import { listWords } from "../../words/pages";
 import { stackWords } from "../../words/week";
 import type { RackPage } from "../page-messages";

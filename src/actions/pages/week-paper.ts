@@ -19,8 +19,8 @@ import {
   valueWords,
 } from "../../words/reasons-hold";
 import { noteStatement } from "../../words/reasons-notes";
-import { seasonPicture } from "../athlete-view";
 import type { WeekPageLine, WeekPaper } from "../page-messages";
+import { seasonPicture } from "../squad/athlete-view";
 import { madeWithout } from "./made-without";
 import { howSureWords, paperSentences } from "./paper-sentences";
 import type { PrintableWeek } from "./printable-week";

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { kept } from "../kept";
+import { kept } from "../answers/kept";
 import type { SeasonWritten } from "./merge-season";
 
 const stored = z.record(z.string(), z.array(z.string()));

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { kept } from "../kept";
+import { kept } from "../answers/kept";
 import { type WeekChange, withChanges } from "../messages/week-change";
 import type { Workbook } from "../workbook";
 

@@ -9,7 +9,6 @@ import type { Wanted } from "../../coaching/next-week/proposed-line";
 import { athleteNamed } from "../../coaching/record/athlete-named";
 import { rowsByAthlete } from "../../coaching/series/rows-by-athlete";
 import { readStack } from "../../rows/value/stack";
-import { athleteStates } from "../athlete-states";
 import {
   changeOf,
   type FieldsChanged,
@@ -17,8 +16,9 @@ import {
   type TurnChanged,
   type WeekChange,
 } from "../messages/week-change";
-import { namesOf } from "../squad-view";
-import { type StateOfSquad, stateOfSquad } from "../state-of-squad";
+import { athleteStates } from "../squad/athlete-states";
+import { namesOf } from "../squad/squad-view";
+import { type StateOfSquad, stateOfSquad } from "../squad/state-of-squad";
 import type { Workbook } from "../workbook";
 import { changesKept, withRemembered } from "./coach-changes";
 import { typedInTab } from "./typed-in-tab";

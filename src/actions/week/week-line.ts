@@ -23,8 +23,8 @@ import {
 } from "../../words/week";
 import { gymDaysWords } from "../../words/week-days";
 import type { WeekLine, WeekSession } from "../messages";
-import { rowsNotUsed } from "../rows-not-used";
-import type { StateOfSquad } from "../state-of-squad";
+import { rowsNotUsed } from "../row-check/rows-not-used";
+import type { StateOfSquad } from "../squad/state-of-squad";
 import { laddersAhead } from "./ladders-ahead";
 import { hundredths } from "./planned-lines";
 import type { ProposedWeek } from "./proposed-week";

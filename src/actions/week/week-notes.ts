@@ -1,4 +1,4 @@
-import { keepsMovement } from "../../coaching/next-week/keeps-movement";
+import { keepsMovement } from "../../coaching/next-week/state/keeps-movement";
 import { asksOfColumn } from "../../rows/header/questions-of-reading";
 import { asksOfTab } from "../../rows/layout/tab-questions";
 import { dayFrom } from "../../words/days";
@@ -6,7 +6,7 @@ import { raceName } from "../../words/race-name";
 import { waitingWords } from "../../words/waiting-rows";
 import { weekNoteWords } from "../../words/week-notes";
 import type { ReadWorkbook } from "../read-workbook";
-import { tabsToConfirm } from "../tabs-to-confirm";
+import { tabsToConfirm } from "../row-check/tabs-to-confirm";
 import type { ProposedWeek } from "./proposed-week";
 
 /** An issue that an answer under Set up settles. */

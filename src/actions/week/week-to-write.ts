@@ -2,7 +2,7 @@ import { gymStepKg } from "../../coaching/blocks/gym-step";
 import { roundDownToPlates } from "../../coaching/blocks/plate-loading";
 import { isoFromDay } from "../../coaching/calendar/day";
 import type { ProposedSession } from "../../coaching/next-week/propose-line";
-import { gymPlates } from "../../coaching/next-week/usual-plates";
+import { gymPlates } from "../../coaching/next-week/session/usual-plates";
 import { columnName } from "../../rows/value/cell-address";
 import type { ReadWorkbook } from "../read-workbook";
 import { plannedLines } from "./planned-lines";

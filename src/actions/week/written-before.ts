@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { kept } from "../kept";
+import { kept } from "../answers/kept";
 
 const stored = z.record(z.string(), z.record(z.string(), z.array(z.string())));
 

@@ -1,6 +1,6 @@
 import { saysUnwell } from "../../coaching/diary/says-unwell";
-import type { ByEye, SeenToday } from "../../coaching/next-week/day-decision";
-import { saysLighter } from "../../coaching/next-week/says-lighter";
+import type { ByEye, SeenToday } from "../../coaching/next-week/on-the-day/day-decision";
+import { saysLighter } from "../../coaching/next-week/slow-day/says-lighter";
 import { foundText } from "../../rows/value/found-text";
 import { notASpeedWords } from "../../words/day-load";
 import { isBlank } from "./elementwise";

@@ -1,4 +1,4 @@
-import { changeSince } from "./change-since";
+import { changeSince } from "./evidence/change-since";
 import type { HoldMeasure } from "./season-hold";
 import type { AthleteSeason } from "./squad-seasons";
 import type { WatchedSeason } from "./watched-season";

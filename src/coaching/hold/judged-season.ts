@@ -1,19 +1,19 @@
 import type { Day } from "../calendar/day";
 import type { SquadRules } from "../record/squad-rules";
+import { onsetRange } from "./evidence/onset-range";
+import { seasonLimit } from "./evidence/season-limit";
+import { suddenChange } from "./evidence/sudden-change";
+import { visibleFall } from "./evidence/visible-fall";
+import { type WordOfSeason, wordOfSeason } from "./evidence/word-of-season";
 import { fallenValue, holdMeasure, valueThatMoved } from "./hold-measure";
 import { type HoldSettings, usualHoldSettings } from "./hold-settings";
-import { onsetRange } from "./onset-range";
-import { plannedSessions } from "./planned-sessions";
+import { plannedSessions } from "./measures/planned-sessions";
 import type { HoldMeasure, HoldNote, HoldWord, SeasonHold } from "./season-hold";
-import { seasonLimit } from "./season-limit";
 import { missingRows, rowNotes } from "./season-notes";
 import type { AthleteSeason } from "./squad-seasons";
-import type { SquadYardsticks } from "./squad-yardsticks";
-import { suddenChange } from "./sudden-change";
-import { visibleFall } from "./visible-fall";
 import { type WatchedSeason, watchedSeason } from "./watched-season";
 import { oldAfterDays } from "./word-caveats";
-import { type WordOfSeason, wordOfSeason } from "./word-of-season";
+import type { SquadYardsticks } from "./yardsticks/squad-yardsticks";
 
 /** Reading to a step errs by step/√12, uniform within it. */
 const stepError = 0.29;

@@ -5,13 +5,13 @@ import type { Plate } from "../record/plate";
 import type { SquadRules } from "../record/squad-rules";
 import { seasonStart as usualSeasonStart } from "../series/season-start";
 import type { SquadIndex } from "../series/squad-index";
+import { seasonLimit } from "./evidence/season-limit";
 import { judgedSeason } from "./judged-season";
-import { newToolNoted } from "./new-tool-noted";
+import { newToolNoted } from "./measures/new-tool-noted";
 import type { HoldNote, SeasonHold } from "./season-hold";
-import { seasonLimit } from "./season-limit";
-import { mayShare, sharedDates } from "./shared-dates";
+import { mayShare, sharedDates } from "./shared-change/shared-dates";
 import { squadSeasons } from "./squad-seasons";
-import { squadYardsticks } from "./squad-yardsticks";
+import { squadYardsticks } from "./yardsticks/squad-yardsticks";
 
 /** A smaller serial correlation is allowed for, and not said. */
 const worthSaying = 0.1;

@@ -9,12 +9,12 @@ import { type BaselineWindow, baselineWindow } from "../series/baseline-window";
 import { grouped } from "../series/grouped";
 import { addDays, gymDays } from "../series/season-start";
 import type { AthleteRows, SquadIndex } from "../series/squad-index";
-import { type ChosenMeasures, squadMeasures } from "./chosen-measures";
-import { jumpMeasure } from "./jump-measure";
-import { otherLiftNotes } from "./other-lift-notes";
+import { type ChosenMeasures, squadMeasures } from "./measures/chosen-measures";
+import { jumpMeasure } from "./measures/jump-measure";
+import { otherLiftNotes } from "./measures/other-lift-notes";
+import type { SeasonMeasure } from "./measures/season-measure";
+import { type LiftSeason, liftSeason, ownLine, speedMeasure } from "./measures/speed-measure";
 import type { HoldNote, MeasureKind } from "./season-hold";
-import type { SeasonMeasure } from "./season-measure";
-import { type LiftSeason, liftSeason, ownLine, speedMeasure } from "./speed-measure";
 
 /** One athlete's season, laid out by session. */
 export type AthleteSeason = {

@@ -1,6 +1,6 @@
 import { type HoldSettings, usualHoldSettings } from "./hold-settings";
-import type { LevelPrior } from "./last-season-level";
-import { ownTypicalErrors } from "./own-typical-error";
+import type { LevelPrior } from "./yardsticks/last-season-level";
+import { ownTypicalErrors } from "./yardsticks/own-typical-error";
 
 /** One measure over an athlete's sessions, as the evidence reads it. */
 export type MeasureSeries = {

@@ -1,10 +1,10 @@
 import { accept, type Outcome, refuse } from "../../outcome";
 import { normalDeviate } from "../../statistics/limits";
 import { judgedSeason } from "../hold/judged-season";
-import { jumpMeasure } from "../hold/jump-measure";
+import { jumpMeasure } from "../hold/measures/jump-measure";
 import type { SeasonHold } from "../hold/season-hold";
 import { type AthleteSeason, laidOut } from "../hold/squad-seasons";
-import { squadYardsticks } from "../hold/squad-yardsticks";
+import { squadYardsticks } from "../hold/yardsticks/squad-yardsticks";
 import type { Athlete } from "../record/athlete";
 import { nameKey } from "../record/name-key";
 import type { Plate } from "../record/plate";

@@ -1,8 +1,7 @@
 import { type Day, mondayOf } from "../calendar/day";
 import { nameKey } from "../record/name-key";
-import { asDone, type Lifted } from "./as-done";
-import { inTraining } from "./gap-before";
 import type { LineReason } from "./line-reason";
+import { inTraining } from "./next-step/gap-before";
 import { proposeWeek } from "./propose-week";
 import type {
   LineChange,
@@ -12,6 +11,7 @@ import type {
   ProposedSession,
   ProposedWeek,
 } from "./proposed-line";
+import { asDone, type Lifted } from "./week/as-done";
 
 export type { LineChange, LineReason, ProposedLine, ProposedSession };
 

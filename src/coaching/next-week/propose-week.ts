@@ -1,15 +1,15 @@
 import type { WhoMay } from "../availability/who-may";
 import { mostSessions } from "../season/usual-sessions-a-week";
-import type { AthleteState } from "./athlete-state";
-import { dayReasons } from "./day-reasons";
-import { isStrained } from "./is-strained";
-import { jumpsAloneReasons } from "./jumps-alone-reasons";
-import type { LiftPlan } from "./lift-plan";
-import { liftingWeek } from "./lifting-week";
-import { absenceReasons, unwellReasons } from "./line-reasons";
 import type { LineGiven, ProposedWeek } from "./proposed-line";
-import { weekFrame } from "./week-frame";
-import { weekReasons } from "./week-reasons";
+import { dayReasons } from "./reasons/day-reasons";
+import { jumpsAloneReasons } from "./reasons/jumps-alone-reasons";
+import { absenceReasons, unwellReasons } from "./reasons/line-reasons";
+import { weekReasons } from "./reasons/week-reasons";
+import type { LiftPlan } from "./session/lift-plan";
+import type { AthleteState } from "./state/athlete-state";
+import { isStrained } from "./state/is-strained";
+import { liftingWeek } from "./week/lifting-week";
+import { weekFrame } from "./week/week-frame";
 
 /** One week's sets for one athlete from the rows as they stand, with every reason. */
 export function proposeWeek(given: LineGiven): ProposedWeek {

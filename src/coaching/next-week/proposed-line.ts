@@ -6,14 +6,14 @@ import type { SquadRows } from "../record/squad-rows";
 import type { GymDays } from "../season/gym-days";
 import type { WeekKind } from "../season/race-hours";
 import type { MassUnit } from "../units/mass";
-import type { AthleteState } from "./athlete-state";
-import type { DayBand } from "./day-bands";
-import type { DropHeight } from "./drop-height";
-import type { JumpSets } from "./jump-sets";
+import type { DropHeight } from "./jumps/drop-height";
+import type { JumpSets } from "./jumps/jump-sets";
 import type { LineReason } from "./line-reason";
-import type { PresentStep } from "./present-step";
-import type { SessionItem } from "./session-plan";
-import type { SessionStep } from "./session-steps";
+import type { SessionStep } from "./next-step/session-steps";
+import type { DayBand } from "./on-the-day/day-bands";
+import type { PresentStep } from "./present-step/present-step";
+import type { SessionItem } from "./session/session-plan";
+import type { AthleteState } from "./state/athlete-state";
 
 /** A line of the day's decision, and the speed that ends a set at its load, m/s; null where none is known. */
 export type SessionBand = DayBand & { readonly speedFloor: number | null };

@@ -1,5 +1,5 @@
 import type { Day } from "../../coaching/calendar/day";
-import { sessionsApart } from "../../coaching/next-week/heaviest-of-day";
+import { sessionsApart } from "../../coaching/next-week/present-step/heaviest-of-day";
 import type { LiftingSet } from "../../coaching/record/lifting-set";
 import { nameKey } from "../../coaching/record/name-key";
 

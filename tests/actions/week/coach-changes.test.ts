@@ -1,6 +1,6 @@
+import { weekView } from "../../../src/actions/week/week-view";
 import { writeProposedWeek } from "../../../src/actions/week/write-proposed-week";
 import { takeBackWeek } from "../../../src/actions/week/write-week";
-import { weekView } from "../../../src/actions/week-view";
 import { dayFromIso } from "../../../src/coaching/calendar/day";
 import { nextWeekHeadings } from "../../../src/words/next-week-tab";
 import { sampleClub } from "../sample-club";

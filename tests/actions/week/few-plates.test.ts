@@ -1,4 +1,4 @@
-import { weekView } from "../../../src/actions/week-view";
+import { weekView } from "../../../src/actions/week/week-view";
 import { isoFromDay } from "../../../src/coaching/calendar/day";
 import { firstDay, wobble } from "../../coaching/series/invented-season";
 import { memoryWorkbook } from "../memory-workbook";

@@ -1,4 +1,4 @@
-import { weekView } from "../../../src/actions/week-view";
+import { weekView } from "../../../src/actions/week/week-view";
 import { dayFromIso } from "../../../src/coaching/calendar/day";
 import { memoryWorkbook } from "../memory-workbook";
 

@@ -1,5 +1,5 @@
+import { weekView } from "../../../src/actions/week/week-view";
 import { writeProposedWeek } from "../../../src/actions/week/write-proposed-week";
-import { weekView } from "../../../src/actions/week-view";
 import { dayFromIso } from "../../../src/coaching/calendar/day";
 import { platesOfOtherLoadWords } from "../../../src/words/week";
 import { opened } from "../../local-host/opened";

@@ -1,13 +1,13 @@
 import { cardPages } from "../../../src/actions/pages/card-pages";
 import { printableWeek } from "../../../src/actions/pages/printable-week";
 import { rackPages } from "../../../src/actions/pages/rack-pages";
-import { squadView } from "../../../src/actions/squad-view";
+import { squadView } from "../../../src/actions/squad/squad-view";
 import { proposedWeek } from "../../../src/actions/week/proposed-week";
 import { weekToWrite } from "../../../src/actions/week/week-to-write";
-import { weekView } from "../../../src/actions/week-view";
+import { weekView } from "../../../src/actions/week/week-view";
 import { gymStepKg } from "../../../src/coaching/blocks/gym-step";
 import { isoFromDay } from "../../../src/coaching/calendar/day";
-import { decideToday } from "../../../src/coaching/next-week/decide-today";
+import { decideToday } from "../../../src/coaching/next-week/on-the-day/decide-today";
 import { kgFromPounds } from "../../../src/coaching/units/mass";
 import { firstDay, wobble } from "../../coaching/series/invented-season";
 import { memoryWorkbook } from "../memory-workbook";

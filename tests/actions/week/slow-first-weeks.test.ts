@@ -1,6 +1,6 @@
 import { printPages } from "../../../src/actions/pages/print-pages";
 import { serveRequest } from "../../../src/actions/requests";
-import { weekView } from "../../../src/actions/week-view";
+import { weekView } from "../../../src/actions/week/week-view";
 import { dayFromIso } from "../../../src/coaching/calendar/day";
 import { memoryWorkbook } from "../memory-workbook";
 

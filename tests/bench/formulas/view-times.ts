@@ -1,5 +1,5 @@
-import { squadView } from "../../../src/actions/squad-view";
-import { weekView } from "../../../src/actions/week-view";
+import { squadView } from "../../../src/actions/squad/squad-view";
+import { weekView } from "../../../src/actions/week/week-view";
 import { readDayArgument } from "../../../src/rows/argument/day-argument";
 import { memoryWorkbook } from "../../actions/memory-workbook";
 import { setRows } from "./set-rows";

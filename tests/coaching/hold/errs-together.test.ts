@@ -1,9 +1,9 @@
-import { betweenMeasures } from "../../../src/coaching/hold/between-measures";
-import { serialCorrelation } from "../../../src/coaching/hold/serial-correlation";
-import { runInflation } from "../../../src/coaching/hold/serial-variance";
+import { serialCorrelation } from "../../../src/coaching/hold/evidence/serial-correlation";
+import { runInflation } from "../../../src/coaching/hold/evidence/serial-variance";
 import type { AthleteSeason } from "../../../src/coaching/hold/squad-seasons";
-import { squadTypicalError } from "../../../src/coaching/hold/squad-typical-error";
-import { squadYardsticks } from "../../../src/coaching/hold/squad-yardsticks";
+import { betweenMeasures } from "../../../src/coaching/hold/yardsticks/between-measures";
+import { squadTypicalError } from "../../../src/coaching/hold/yardsticks/squad-typical-error";
+import { squadYardsticks } from "../../../src/coaching/hold/yardsticks/squad-yardsticks";
 import { chance } from "../../bench/seasons/chance";
 
 const missing = Number.NaN;

@@ -1,4 +1,4 @@
-import { seasonLimit } from "../../../src/coaching/hold/season-limit";
+import { seasonLimit } from "../../../src/coaching/hold/evidence/season-limit";
 import { squadHold } from "../../../src/coaching/hold/squad-hold";
 import type { Athlete } from "../../../src/coaching/record/athlete";
 import { usualRules } from "../../../src/coaching/record/squad-rules";

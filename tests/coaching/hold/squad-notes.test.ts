@@ -1,6 +1,6 @@
 import { squadHold } from "../../../src/coaching/hold/squad-hold";
 import { squadSeasons } from "../../../src/coaching/hold/squad-seasons";
-import { squadYardsticks } from "../../../src/coaching/hold/squad-yardsticks";
+import { squadYardsticks } from "../../../src/coaching/hold/yardsticks/squad-yardsticks";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
 import { squadIndex } from "../../../src/coaching/series/squad-index";

@@ -1,11 +1,11 @@
-import { usualHoldSettings } from "../../../src/coaching/hold/hold-settings";
 import {
   type DirectedEvidence,
   type StepEvidence,
   stepEvidence,
-} from "../../../src/coaching/hold/step-evidence";
+} from "../../../src/coaching/hold/evidence/step-evidence";
+import { wordOfSeason } from "../../../src/coaching/hold/evidence/word-of-season";
+import { usualHoldSettings } from "../../../src/coaching/hold/hold-settings";
 import { watchedSeason } from "../../../src/coaching/hold/watched-season";
-import { wordOfSeason } from "../../../src/coaching/hold/word-of-season";
 
 const limit = 10;
 const baseline = 6;

@@ -1,11 +1,11 @@
-import { changeSince } from "../../../src/coaching/hold/change-since";
-import { evidenceLimit } from "../../../src/coaching/hold/evidence-limit";
+import { changeSince } from "../../../src/coaching/hold/evidence/change-since";
+import { evidenceLimit } from "../../../src/coaching/hold/evidence/evidence-limit";
+import { onsetRange } from "../../../src/coaching/hold/evidence/onset-range";
+import { stepEvidence } from "../../../src/coaching/hold/evidence/step-evidence";
+import { visibleFall } from "../../../src/coaching/hold/evidence/visible-fall";
+import { wordOfSeason } from "../../../src/coaching/hold/evidence/word-of-season";
 import { usualHoldSettings } from "../../../src/coaching/hold/hold-settings";
-import { onsetRange } from "../../../src/coaching/hold/onset-range";
-import { stepEvidence } from "../../../src/coaching/hold/step-evidence";
-import { visibleFall } from "../../../src/coaching/hold/visible-fall";
 import { watchedSeason } from "../../../src/coaching/hold/watched-season";
-import { wordOfSeason } from "../../../src/coaching/hold/word-of-season";
 import worked from "../worked-cases.json";
 
 /** Our own worked cases: see the note in the file. */

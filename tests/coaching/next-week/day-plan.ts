@@ -1,4 +1,4 @@
-import type { DayPlan } from "../../../src/coaching/next-week/day-decision";
+import type { DayPlan } from "../../../src/coaching/next-week/on-the-day/day-decision";
 
 /** 80 kg planned where 0.64 m/s is usual, two sets left, any load of the 2.5 kg steps buildable. */
 export const plan: DayPlan = {

@@ -1,14 +1,17 @@
-import { assistanceLoad, isAssistance } from "../../../src/coaching/next-week/assistance-load";
-import { dayBands } from "../../../src/coaching/next-week/day-bands";
-import type { DayPlan } from "../../../src/coaching/next-week/day-decision";
-import { decideToday } from "../../../src/coaching/next-week/decide-today";
-import { dropHeight } from "../../../src/coaching/next-week/drop-height";
+import {
+  assistanceLoad,
+  isAssistance,
+} from "../../../src/coaching/next-week/exercises/assistance-load";
+import { dropHeight } from "../../../src/coaching/next-week/jumps/drop-height";
+import { dayBands } from "../../../src/coaching/next-week/on-the-day/day-bands";
+import type { DayPlan } from "../../../src/coaching/next-week/on-the-day/day-decision";
+import { decideToday } from "../../../src/coaching/next-week/on-the-day/decide-today";
+import { presentStep } from "../../../src/coaching/next-week/present-step/present-step";
 import {
   contactReasons,
   cutReasons,
   swapReasons,
-} from "../../../src/coaching/next-week/line-reasons";
-import { presentStep } from "../../../src/coaching/next-week/present-step";
+} from "../../../src/coaching/next-week/reasons/line-reasons";
 import type { Race } from "../../../src/coaching/record/race";
 import { accept, refuse } from "../../../src/outcome";
 import { lineReasonWords } from "../../../src/words/week";

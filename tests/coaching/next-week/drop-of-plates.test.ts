@@ -1,7 +1,7 @@
 import { dropCmOf } from "../../../src/coaching/jumps/drop-cm";
-import { dropHeight } from "../../../src/coaching/next-week/drop-height";
-import { dropReasons } from "../../../src/coaching/next-week/line-reasons";
+import { dropHeight } from "../../../src/coaching/next-week/jumps/drop-height";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
+import { dropReasons } from "../../../src/coaching/next-week/reasons/line-reasons";
 import type { JumpAttempt } from "../../../src/coaching/record/jump-attempt";
 import { understandTable } from "../../../src/rows/read-table";
 import { lineReasonWords } from "../../../src/words/week";

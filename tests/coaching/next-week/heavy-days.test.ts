@@ -1,7 +1,7 @@
-import { harderThanPlan } from "../../../src/coaching/next-week/harder-than-plan";
+import { harderThanPlan } from "../../../src/coaching/next-week/present-step/harder-than-plan";
+import { takenDown } from "../../../src/coaching/next-week/present-step/taken-down";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
-import { saysLighter } from "../../../src/coaching/next-week/says-lighter";
-import { takenDown } from "../../../src/coaching/next-week/taken-down";
+import { saysLighter } from "../../../src/coaching/next-week/slow-day/says-lighter";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
 import { lineReasonWords } from "../../../src/words/week";
 import { athlete, day, session, squadRows, state } from "./written-squad";

@@ -1,7 +1,10 @@
-import { plannedLoads } from "../../../src/coaching/next-week/planned-loads";
+import { plannedLoads } from "../../../src/coaching/next-week/present-step/planned-loads";
+import type {
+  AskedLess,
+  LiftedDay,
+} from "../../../src/coaching/next-week/present-step/reason-under-plan";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
-import type { AskedLess, LiftedDay } from "../../../src/coaching/next-week/reason-under-plan";
-import { slowDay } from "../../../src/coaching/next-week/slow-day";
+import { slowDay } from "../../../src/coaching/next-week/slow-day/slow-day";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
 import type { SquadRows } from "../../../src/coaching/record/squad-rows";
 import { lineReasonWords } from "../../../src/words/week";

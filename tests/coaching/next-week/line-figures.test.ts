@@ -1,5 +1,5 @@
-import type { StateOnLift } from "../../../src/coaching/next-week/athlete-state";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
+import type { StateOnLift } from "../../../src/coaching/next-week/state/athlete-state";
 import type { Plate } from "../../../src/coaching/record/plate";
 import type { SquadRows } from "../../../src/coaching/record/squad-rows";
 import { usualRules } from "../../../src/coaching/record/squad-rules";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { platesASide } from "../../../src/coaching/blocks/plate-loading";
 import { mostReps } from "../../../src/coaching/blocks/repetition-load";
-import type { AthleteState } from "../../../src/coaching/next-week/athlete-state";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
+import type { AthleteState } from "../../../src/coaching/next-week/state/athlete-state";
 import type { Race } from "../../../src/coaching/record/race";
 import { lineReasonWords } from "../../../src/words/week";
 import { athlete, clubRuns, day, plates, race, session, squadRows, state } from "./written-squad";

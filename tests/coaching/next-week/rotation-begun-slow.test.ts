@@ -1,10 +1,10 @@
-import type { DayPlan } from "../../../src/coaching/next-week/day-decision";
-import { liftSessions } from "../../../src/coaching/next-week/lift-session";
+import type { DayPlan } from "../../../src/coaching/next-week/on-the-day/day-decision";
+import { liftSessions } from "../../../src/coaching/next-week/present-step/lift-session";
+import { proposeLine } from "../../../src/coaching/next-week/propose-line";
 import {
   plannedBeforeSlow,
   plannedForSlow,
-} from "../../../src/coaching/next-week/planned-before-slow";
-import { proposeLine } from "../../../src/coaching/next-week/propose-line";
+} from "../../../src/coaching/next-week/slow-day/planned-before-slow";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
 import type { Plate } from "../../../src/coaching/record/plate";
 import { lineReasonWords } from "../../../src/words/week";

@@ -1,7 +1,7 @@
 import type { Block } from "../../../src/coaching/blocks/block";
 import { type Day, dayFromIso } from "../../../src/coaching/calendar/day";
-import type { LiftState, StateOnLift } from "../../../src/coaching/next-week/athlete-state";
-import type { StepRows } from "../../../src/coaching/next-week/present-step";
+import type { StepRows } from "../../../src/coaching/next-week/present-step/present-step";
+import type { LiftState, StateOnLift } from "../../../src/coaching/next-week/state/athlete-state";
 import type { Athlete } from "../../../src/coaching/record/athlete";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";
 import type { Plate } from "../../../src/coaching/record/plate";

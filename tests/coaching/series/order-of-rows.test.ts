@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { squadSetToSet } from "../../../src/coaching/bar-speed/squad-set-to-set";
 import { squadHold } from "../../../src/coaching/hold/squad-hold";
-import { presentStep } from "../../../src/coaching/next-week/present-step";
+import { presentStep } from "../../../src/coaching/next-week/present-step/present-step";
 import { squadReadiness } from "../../../src/coaching/readiness/squad-readiness";
 import type { JumpAttempt } from "../../../src/coaching/record/jump-attempt";
 import type { LiftingSet } from "../../../src/coaching/record/lifting-set";

@@ -1,6 +1,6 @@
-import { athleteStates } from "../../../src/actions/athlete-states";
-import { namesOf } from "../../../src/actions/squad-view";
-import { stateOfSquad } from "../../../src/actions/state-of-squad";
+import { athleteStates } from "../../../src/actions/squad/athlete-states";
+import { namesOf } from "../../../src/actions/squad/squad-view";
+import { stateOfSquad } from "../../../src/actions/squad/state-of-squad";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
 import { athleteNamed } from "../../../src/coaching/record/athlete-named";
 import { rowsByAthlete } from "../../../src/coaching/series/rows-by-athlete";

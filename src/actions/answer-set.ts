@@ -1,9 +1,0 @@
-import { changeAnswers } from "./stored-answers";
-import type { Workbook } from "./workbook";
-
-/** Remembers that a set is right as it stands, or forgets it; a set typed otherwise is asked about again. */
-export function answerSet(workbook: Workbook, set: string, right: boolean): void {
-  changeAnswers(workbook, ({ rightSets }) => ({
-    rightSets: [...rightSets.filter((one) => one !== set), ...(right ? [set] : [])],
-  }));
-}

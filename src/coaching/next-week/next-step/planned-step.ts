@@ -1,0 +1,33 @@
+import type { Block } from "../../blocks/block";
+import { wayBack } from "../../blocks/way-back";
+import type { LineReason } from "../line-reason";
+import { heldByState } from "./held-by-state";
+import { stepAfterMarathon, stepAfterTimeOff } from "./step-after-break";
+import type { StepGiven } from "./step-given";
+import { stepOnLadder } from "./step-on-ladder";
+import { stepOnWayBack } from "./step-on-way-back";
+
+/** Next week's block and load of one athlete, and why. */
+export type PlannedStep = {
+  readonly block: Block;
+  readonly loadKg: number;
+  readonly halfSets: boolean;
+  readonly reasons: readonly LineReason[];
+  /** The plan has followed a run of slow days: speeds are those of late. */
+  readonly isFollowed?: boolean;
+  /** Every gate stood open: with steps by session the week's second session may go on. */
+  readonly ready: boolean;
+};
+
+/** The step for next week: the first of these that has a say. */
+export function plannedStep(given: StepGiven): PlannedStep {
+  const { step, size } = given;
+  const back = wayBack(step.sessions, step.sessionsAWeek, given.monday, size.stepKg);
+  return (
+    stepAfterTimeOff(given, back) ??
+    stepAfterMarathon(given) ??
+    heldByState(given, back) ??
+    stepOnWayBack(given, back) ??
+    stepOnLadder(given)
+  );
+}

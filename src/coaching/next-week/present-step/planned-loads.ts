@@ -1,0 +1,144 @@
+import { leastReserve } from "../../blocks/next-block";
+import { restartAfter } from "../../blocks/restart";
+import { mostSessions } from "../../season/usual-sessions-a-week";
+import {
+  type AskedLess,
+  type LessOn,
+  type LiftedDay,
+  lightDays,
+  reasonUnderPlan,
+  type UnderPlan,
+} from "./reason-under-plan";
+import { slowRun } from "./slow-run";
+import { takenDown } from "./taken-down";
+
+/** The load a session stands for on the ladder, and why less was lifted; null where it was not. */
+export type PlannedLoad = {
+  readonly loadKg: number;
+  /** Lifted in the first work set, or in the last where the day was taken down from it, kg. */
+  readonly liftedKg: number;
+  readonly less: LessOn | null;
+  /** The load before it, kg, where a lighter one has no reason in the rows; null otherwise. */
+  readonly droppedFromKg: number | null;
+};
+
+/**
+ * The load each session stands for: what was lifted, but on a day that asked for less than its plan
+ * the load from before it. Were such a day's load the next plan, a season of ordinary slow days and
+ * lighter weeks would take the bar down step by step while the athlete holds. A first set at its plan
+ * with lighter ones after it is such a day. A new rotation begun on a slow day stands for what its next
+ * session has within the week, or its card must have begun from. Lighter and with fewer sets for no more
+ * than a week is a lighter week. After time off, where it moved poorly, and where a new rotation began
+ * with more repetitions, the lighter load is the plan itself; the rest after a race is no time off.
+ *
+ * @param sessions of one athlete's lift, in order
+ * @param lessOn why a session's day asked for less
+ * @param plannedFor load a slow session's card must have begun from, up to one; null where none is known
+ */
+export function plannedLoads<Session extends LiftedDay>(
+  sessions: readonly Session[],
+  sessionsAWeek: number,
+  lessOn: (session: Session) => AskedLess,
+  plannedFor: (session: Session, atMostKg: number) => number | null = () => null,
+): readonly PlannedLoad[] {
+  const planned: PlannedLoad[] = [];
+  const down = takenDown(sessions);
+  const days = sessions.map(({ day }) => day);
+  let plan: PlanNow = { whole: sessions[0]!, fullSets: 0, lightFrom: null };
+  for (const [at, session] of sessions.entries()) {
+    const { loadKg, lastKg, reps } = session;
+    // The first is its own plan.
+    const before = sessions[at - 1] ?? session;
+    const plannedKg = planned[at - 1]?.loadKg ?? loadKg;
+    const begunKg = begunAt(sessions, at, plannedKg, { lessOn, plannedFor });
+    const planKg = begunKg ?? plannedKg;
+    const isUnder = loadKg < planKg && (begunKg !== null || reps <= before.reps);
+    const isDown = down[at]!;
+    const { less, isUnexplained } =
+      isUnder || isDown
+        ? lessLifted(
+            {
+              ...plan,
+              session,
+              asked: lessOn(session),
+              planKg,
+              isUnder,
+              isDown,
+              after: sessions[at + 1],
+            },
+            before,
+            sessionsAWeek,
+          )
+        : asPlanned;
+    const isSamePlan = loadKg === planKg && reps === before.reps;
+    plan = planAfter(plan, session, less, isSamePlan);
+    const liftedKg = isDown ? lastKg : loadKg;
+    const heldKg = isUnder ? planKg : loadKg;
+    planned.push({
+      loadKg: less === null ? liftedKg : heldKg,
+      liftedKg,
+      less,
+      // What followed sessions slow again and again has their reason.
+      droppedFromKg: isUnexplained && slowRun(planned, days) === null ? planKg : null,
+    });
+  }
+  return planned;
+}
+
+/** The present plan: its last session done whole, most sets done at it, first day of a lighter week under it. */
+type PlanNow = Pick<UnderPlan, "whole" | "fullSets" | "lightFrom">;
+
+/** Why less was lifted than planned, and whether the rows ought to say why and do not. */
+type Less = { readonly less: LessOn | null; readonly isUnexplained: boolean };
+
+const asPlanned: Less = { less: null, isUnexplained: false };
+
+/** After time off, and where it moved poorly, the lighter load is the plan itself. */
+function lessLifted(under: UnderPlan, before: LiftedDay, sessionsAWeek: number): Less {
+  const { gap, movedWell } = under.session;
+  const rest = restartAfter(gap, sessionsAWeek);
+  const isOfRace = under.asked === "eased" && !rest?.halfSets;
+  if (rest !== null && !isOfRace) return asPlanned;
+  const found = reasonUnderPlan(under);
+  return {
+    less: found === "may not" || movedWell === false ? null : found,
+    isUnexplained: found === null && !isExplained(before, gap),
+  };
+}
+
+/** A session for which less was asked leaves the plan as it was. */
+function planAfter(
+  plan: PlanNow,
+  session: LiftedDay,
+  less: LessOn | null,
+  isSamePlan: boolean,
+): PlanNow {
+  if (less === "light") return { ...plan, lightFrom: plan.lightFrom ?? session.day };
+  if (less !== null) return plan;
+  const { sets } = session;
+  const fullSets = isSamePlan ? Math.max(plan.fullSets, sets) : sets;
+  return { whole: session, fullSets, lightFrom: null };
+}
+
+/** What few repetitions in reserve or missed ones explain, or another rhythm would have taken for time off, is not asked about. */
+const isExplained = ({ missed, reserve }: LiftedDay, gap: number) =>
+  missed ||
+  (reserve !== null && reserve < leastReserve) ||
+  restartAfter(gap, mostSessions) !== null;
+
+/** The load a new rotation began at where its first session was a slow day, kg; null otherwise. */
+function begunAt<Session extends LiftedDay>(
+  sessions: readonly Session[],
+  at: number,
+  lastKg: number,
+  given: {
+    readonly lessOn: (session: Session) => AskedLess;
+    readonly plannedFor: (session: Session, atMostKg: number) => number | null;
+  },
+): number | null {
+  const [before, session, after] = [sessions[at - 1], sessions[at]!, sessions[at + 1]];
+  const { day, loadKg, reps } = session;
+  if (before === undefined || reps <= before.reps || given.lessOn(session) !== "slow") return null;
+  const again = after?.reps === reps && after.day - day <= lightDays ? after.loadKg : 0;
+  return again > loadKg ? Math.min(again, lastKg) : given.plannedFor(session, lastKg);
+}

@@ -1,0 +1,153 @@
+import type { SeasonHold } from "../../../../src/coaching/hold/season-hold";
+import { howAllChanged } from "../../../../src/coaching/hold/shared-change/how-all-changed";
+import { chance } from "../../../bench/seasons/chance";
+
+const wobble = 4;
+const first = 100;
+const shared = 160;
+type Change = (day: number) => number;
+const still: Change = () => 0;
+const step =
+  (wobbles: number, from = shared): Change =>
+  (day) =>
+    day < from ? 0 : wobbles;
+const slope =
+  (wobbles: number, days: number): Change =>
+  (day) =>
+    wobbles * Math.max(0, Math.min(1, (day - shared + 1) / days));
+
+/** Six athletes of two sessions a week: what bar speed and jump truly do, in wobbles, with their noise. */
+function squad(bars: (athlete: number) => Change, jumps: ((athlete: number) => Change) | null) {
+  const random = chance(41);
+  return Array.from({ length: 6 }, (_, athlete) => ({
+    measures: [{ kind: "bar speed", wobble }, ...(jumps ? [{ kind: "jump height", wobble }] : [])],
+    sessions: Array.from({ length: 34 }, (_, at) => {
+      const day = first + 7 * Math.floor(at / 2) + 3 * (at % 2);
+      const read = (change: Change) => wobble * (change(day) + random.normal());
+      return { day, percents: [read(bars(athlete)), ...(jumps ? [read(jumps(athlete))] : [])] };
+    }),
+  })) as unknown as SeasonHold[];
+}
+const how = (squadNow: readonly SeasonHold[], word = "slipping", reading = "bar speed") =>
+  howAllChanged(squadNow, { word, day: shared, reading });
+
+test("bar speeds fall from one day on while jumps hold: the tool may have changed", () => {
+  expect(
+    how(
+      squad(
+        () => step(-2),
+        () => still,
+      ),
+    ),
+  ).toBe("at once");
+  expect(how(squad(() => step(-2), null))).toBe("at once");
+});
+
+test("bar speeds and jumps fall alike, at once or not: no one tool reads both", () => {
+  expect(
+    how(
+      squad(
+        () => step(-2),
+        () => step(-2),
+      ),
+    ),
+  ).toBe("in both");
+  expect(
+    how(
+      squad(
+        () => slope(-2, 35),
+        () => slope(-2, 35),
+      ),
+    ),
+  ).toBe("in both");
+  const jumps = how(
+    squad(
+      () => step(-2),
+      () => step(-2),
+    ),
+    "slipping",
+    "jumps",
+  );
+  expect(jumps).toBe("in both");
+});
+
+test("what rises with the bars is a rise, not a fall of the jumps", () => {
+  expect(
+    how(
+      squad(
+        () => step(2),
+        () => step(1),
+      ),
+      "rising",
+    ),
+  ).toBe("in both");
+  expect(
+    how(
+      squad(
+        () => step(2),
+        () => step(-1),
+      ),
+      "rising",
+    ),
+  ).toBe("at once");
+  expect(
+    how(
+      squad(
+        () => step(-2),
+        () => step(1),
+      ),
+    ),
+  ).toBe("at once");
+});
+
+test("of jumps, what counts is the mean since the shared day: 0.6 wobbles are a change of their own", () => {
+  const flat = (wobbles: number) =>
+    squad(
+      () => step(-2),
+      () => still,
+    ).map((one) => ({
+      ...one,
+      sessions: one.sessions.map(({ day, percents }) => ({
+        day,
+        percents: [percents[0]!, day < shared ? -99 : wobble * wobbles],
+      })),
+    })) as unknown as SeasonHold[];
+  expect(how(flat(-0.59))).toBe("at once");
+  expect(how(flat(-0.61))).toBe("in both");
+});
+
+test("speed alone that sinks over weeks, or from day to day of each athlete's own, came little by little", () => {
+  expect(
+    how(
+      squad(
+        () => slope(-2.5, 35),
+        () => still,
+      ),
+    ),
+  ).toBe("little by little");
+  const own = (athlete: number) => step(-2.5, shared - 15 + 6 * athlete);
+  expect(how(squad(own, () => still))).toBe("little by little");
+});
+
+test("one misreading among the jumps makes no fall of them", () => {
+  const [one, ...others] = squad(
+    () => step(-2),
+    () => still,
+  );
+  const sessions = one!.sessions.map(({ percents, ...rest }, at) => ({
+    ...rest,
+    percents: at === 33 ? [percents[0]!, -100 * wobble] : percents,
+  }));
+  expect(how([{ ...one!, sessions }, ...others] as SeasonHold[])).toBe("at once");
+});
+
+test("a value not read that day is no value", () => {
+  const gaps = squad(
+    () => step(-2),
+    () => still,
+  ).map((one) => ({
+    ...one,
+    sessions: one.sessions.map(({ day, percents }) => ({ day, percents: [percents[0]!, null] })),
+  })) as unknown as SeasonHold[];
+  expect(how(gaps)).toBe("at once");
+});
