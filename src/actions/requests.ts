@@ -31,17 +31,17 @@ type Request = {
 };
 
 const text = z.string().check(z.maxLength(500));
-/** Days come as text, and are checked and turned into days by their names. */
-const isoDay = z.string();
-const dayNames = ["today", "monday", "day"] as const;
-type WithDays<Message> = {
-  readonly [Name in keyof Message]: Name extends (typeof dayNames)[number]
-    ? Exclude<Message[Name], string> | Day
-    : Message[Name];
-};
+const isoDay = z.pipe(
+  z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/)),
+  z.transform((iso: string, context): Day => {
+    const day = dayFromIso(iso);
+    if (day !== null) return day;
+    context.issues.push({ code: "custom", message: "no such day", input: iso });
+    return z.NEVER;
+  }),
+);
 const tabId = z.int().check(z.gte(0));
-const cell = text;
-const cellAddress = /^[A-Z]{1,3}[1-9]\d{0,6}$/;
+const cell = z.string().check(z.regex(/^[A-Z]{1,3}[1-9]\d{0,6}$/));
 const today = { today: isoDay };
 /** A question about a whole tab: what it is about, and how a doubtful bar is written. */
 const matter = { about: z.enum(tabMatters), written: text };
@@ -61,7 +61,7 @@ const changes = z.array(change).check(z.maxLength(500));
 
 function request<Shape extends z.core.$ZodLooseShape>(
   shape: Shape,
-  run: (workbook: Workbook, given: WithDays<z.output<z.ZodMiniObject<Shape>>>) => unknown,
+  run: (workbook: Workbook, given: z.output<z.ZodMiniObject<Shape>>) => unknown,
 ): Request {
   const schema = z.strictObject(shape);
   return {
@@ -71,16 +71,7 @@ function request<Shape extends z.core.$ZodLooseShape>(
         const [issue] = read.error.issues;
         throw new Error(wrongMessageWords(issue?.path.join(".") ?? ""));
       }
-      const given = { ...read.data } as Record<string, unknown>;
-      for (const name of dayNames) {
-        const iso = given[name];
-        if (typeof iso !== "string") continue;
-        given[name] = dayFromIso(iso);
-        if (given[name] === null) throw new Error(wrongMessageWords(name));
-      }
-      if ("cell" in given && !cellAddress.test(String(given.cell)))
-        throw new Error(wrongMessageWords("cell"));
-      return run(workbook, given as WithDays<z.output<z.ZodMiniObject<Shape>>>);
+      return run(workbook, read.data as z.output<z.ZodMiniObject<Shape>>);
     },
   };
 }
