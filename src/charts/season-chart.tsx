@@ -12,7 +12,7 @@ export type SeasonChartGiven = {
   readonly series: readonly {
     readonly name: string;
     readonly points: readonly { readonly day: string; readonly percent: number }[];
-    /** Half-chartWidth of the band, percent: two of this value's own wobbles. */
+    /** Half-width of the band, percent: two of this value's own wobbles. */
     readonly band: number;
     /** Below its baseline the value itself is longer, so the percents at the side are the value's. */
     readonly turned?: boolean;
