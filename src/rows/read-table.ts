@@ -93,6 +93,7 @@ function understandOne<T extends TableName>(
   const mayStandAbove = lacking === "athlete" || lacking === "exercise";
   const lacksOne =
     layout === "blocks one under another" &&
+    lacking !== undefined &&
     others.length === 0 &&
     (!mayStandAbove || lie.decided!.header.unknown.length > 0);
   if (unfolded !== null) {

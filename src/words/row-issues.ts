@@ -233,9 +233,9 @@ export const rowIssueSentences = {
     `${cellOut} Sets and repetitions could be either way round.`,
     `${answerIt}spell the order out once in the heading or title, for example “kg x sets x reps”.`,
   ],
-  "speeds-unsettled": () => [
-    `${noSpeeds}these could be one for each set or one for each repetition.`,
-    `${answerIt}say “per set” or “per rep” in the heading of the speeds.`,
+  "speeds-unsettled": ({ dropsRow }) => [
+    `${dropsRow ? "The row is left out of the figures" : "The sets count without their speeds"}: these could be one for each set or one for each repetition.`,
+    `${answerIt}${dropsRow ? "head the speeds “Set 1” or “Rep 1” and so on" : "say “per set” or “per rep” in the heading of the speeds"}.`,
   ],
   "speeds-too-many": (issue) => [
     `${noSpeeds}${fact(issue, "speeds")} speeds${speedsSaid(issue)} do not fit ${setsDone(issue)}.`,

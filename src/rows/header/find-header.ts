@@ -8,7 +8,7 @@ import type { Column } from "./column";
 import { neededFields } from "./columns";
 import { plainWords } from "./header-words";
 import { namedByValues } from "./named-by-values";
-import { numbersAlone, oneSetARow } from "./one-set-a-row";
+import { numbersAlone, speedsUnderNumbers } from "./one-set-a-row";
 import { type RecognisedHeader, recogniseHeader } from "./recognise-header";
 import { rowsSearched } from "./rows-searched";
 
@@ -73,7 +73,8 @@ function withTitledUnit(found: FoundHeader, cells: Cells): FoundHeader {
 /** Numbers alone over the speeds of one set a row are its repetitions. */
 function withNumberedReps(found: FoundHeader, cells: Cells, end: number): FoundHeader {
   const columns = found.repColumns.length === 0 ? numbersAlone(found.line) : [];
-  if (columns.length === 0 || !oneSetARow(cells, found, end, found.fields, columns)) return found;
+  if (columns.length === 0) return found;
+  if (speedsUnderNumbers(cells, found, end, found.fields, columns) !== "each rep") return found;
   return {
     ...found,
     repColumns: columns.map((index, at) => ({

@@ -1,15 +1,16 @@
 import type { Cells } from "../../cells";
 import type { Column } from "../../header/column";
 import { plainWords } from "../../header/header-words";
-import { numbersAlone, oneSetARow } from "../../header/one-set-a-row";
+import { numbersAlone, speedsUnderNumbers } from "../../header/one-set-a-row";
 import { namesSummary } from "../../table/read-lines";
 import { setKinds } from "../../table/set-kinds";
 import { liftInWords } from "../lift-in-words";
+import type { SpeedsSaid } from "../shorthand/spread-speeds";
 import type { Placed } from "../unfolded";
 import { dateColumn, nameColumn } from "./columns-of-rows";
 import { figuresOfSets } from "./figures-of-sets";
 import type { HeadedGroups } from "./header-of-groups";
-import { figures, type HeadingParts } from "./heading-parts";
+import { figures, type HeadingParts, headingParts } from "./heading-parts";
 import { athletesAmong, liftsAmong, namesLift, namesOver } from "./names-over-figures";
 
 const ofReps = /^(?:mean|avg|average|best|fastest|max|peak|top|mittel|beste)\b/;
@@ -36,7 +37,8 @@ export function groupsUnder(
   if (labelled === null) return null;
   const { all, lifts, labels } = labelled;
   const bare = figuresOfSets(cells, row + 1, end, all.filter(isCounted));
-  if (bare === "speed" && countsReps(cells, row, end, all)) return null;
+  const speedsAre = bare === "speed" ? speedsOver(cells, { row, top, end }, all) : "each set";
+  if (speedsAre === "each rep") return null;
   const fieldOf = (one: HeadingParts) => one.field ?? (isCounted(one) ? bare : null);
   const { shared, known, groups } = sortedColumns({ all, labels, left, fieldOf });
   if (!areSets(groups, shared)) return null;
@@ -56,6 +58,7 @@ export function groupsUnder(
     left,
     shared,
     known,
+    isOpen: speedsAre === null,
     groups: groups.map(({ of, columns, reps }) => {
       const label: Placed | null = of.label === "" ? null : [of.label, of.column.index];
       return {
@@ -69,16 +72,18 @@ export function groupsUnder(
   };
 }
 
-/** Whether numbers alone over the speeds are of the repetitions of the one set in each row. */
-function countsReps(
+/** What numbers alone over the speeds count; null where it is open, and no word above them says sets. */
+function speedsOver(
   cells: Cells,
-  row: number,
-  end: number,
+  { row, top, end }: Omit<Place, "left">,
   headings: readonly HeadingParts[],
-): boolean {
+): SpeedsSaid {
   const alone = numbersAlone(cells[row]!);
+  const saysSets = (line: readonly unknown[]) =>
+    line.some((cell, at) => headingParts(cell, at).field === "setCount");
+  if (alone.length === 0 || cells.slice(top, row).some(saysSets)) return "each set";
   const named = Object.fromEntries(headings.map(({ field, column }) => [field, column]));
-  return alone.length > 0 && oneSetARow(cells, { first: row + 1 }, end, named, alone);
+  return speedsUnderNumbers(cells, { first: row + 1 }, end, named, alone);
 }
 
 type Labelled = {

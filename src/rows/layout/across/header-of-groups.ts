@@ -19,6 +19,20 @@ export type HeadedGroups = {
   /** What holds for the whole row. */
   readonly shared: Readonly<Record<string, Column>>;
   readonly groups: readonly HeadedGroup[];
+  /** The groups may be repetitions of one set as well. */
+  readonly isOpen: boolean;
   /** Every column that is spoken for. */
   readonly known: ReadonlySet<number>;
 };
+
+/** The groups as the coach said: one for each set, or each repetition of the row's one set. */
+export function groupsAsSaid(
+  across: HeadedGroups,
+  speeds: "each set" | "each rep" | undefined,
+): HeadedGroups {
+  if (!across.isOpen || speeds === undefined) return across;
+  const { groups } = across;
+  const reps = groups.flatMap(({ columns }) => Object.values(columns));
+  const ofOne = [{ ...groups[0]!, columns: {}, reps, set: null }];
+  return { ...across, isOpen: false, groups: speeds === "each rep" ? ofOne : groups };
+}

@@ -15,7 +15,7 @@ export function acrossRow(walk: Walk, line: readonly unknown[], row: number): vo
     into.mark(row, "heading");
     return;
   }
-  const { groups } = above.across as HeadedGroups;
+  const { groups, isOpen } = above.across as HeadedGroups;
   const shared = above.columns;
   if (!takeOwnContext(walk, line, row)) return;
   const { exercise } = above;
@@ -31,6 +31,10 @@ export function acrossRow(walk: Walk, line: readonly unknown[], row: number): vo
     if (cells.every(({ cell }) => typeof cell === "string" && !/\d/.test(cell))) {
       for (const { index, cell } of cells) tellWords(walk, row, index, String(cell).trim());
       continue;
+    }
+    if (isOpen) {
+      into.report("speeds-unsettled", row, cells[0]!.index, {}, true);
+      return;
     }
     // The row's own lift is known by now.
     const { exercise: _, ...others } = shared;

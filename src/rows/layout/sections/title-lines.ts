@@ -5,6 +5,7 @@ import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
 import { foundText } from "../../value/found-text";
 import { minuteOfDay } from "../../value/minute-of-day";
+import { groupsAsSaid } from "../across/header-of-groups";
 import { countsSets } from "../counts-sets";
 import { liftInWords, namesJump } from "../lift-in-words";
 import { loadMeaning } from "../load-meaning";
@@ -18,10 +19,10 @@ export function startBlock(
   row: number,
   end: number,
 ): void {
-  const { above, into } = walk;
+  const { above, into, tab } = walk;
   into.mark(row, "heading");
   above.header = row;
-  above.across = said.across ?? null;
+  above.across = said.across ? groupsAsSaid(said.across, tab.speeds) : null;
   above.set = null;
   const { setCount, ...others } = said.columns;
   const numbers = setCount && !countsSets(into.source, setCount.index, row + 1, end);
