@@ -17,7 +17,7 @@ export type TableView = {
   readonly repColumns: readonly Column[];
   /** Year for dates written without one, from a title; null when nothing says. */
   readonly year: number | null;
-  /** The day asked about, for tables whose dates without a year lie near it. */
+  /** The day asked about; a reading that never asks holds for any. */
   readonly today?: () => Day | null;
   readonly log: IssueLog;
 };

@@ -82,6 +82,10 @@ export const rowIssueSentences = {
     `Type the load of this ${withinSentence(fact(issue, "exercise"))} set.`,
     "no load",
   ],
+  "boxes-open": (issue) => [
+    `From here on no box of ${fact(issue, "athlete")} is ticked: the rows up to today count as planned, not done.`,
+    "Tick what was done; leave what was not.",
+  ],
   "words-alone": () => [
     "Nothing else stands in its row, so no row was read from it.",
     "A comment can stay: say it is right. If it is a row, fill in its other cells.",

@@ -7,6 +7,7 @@ const rowKinds = {
   "needed-blank": "blank where needed",
   "load-blank": "load missing",
   "cell-error": "cell without result",
+  "boxes-open": "done or planned?",
   "words-alone": "words alone in a row",
   "not-a-day": "date unreadable",
   "day-is-number": "date shown as a number",

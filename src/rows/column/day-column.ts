@@ -1,5 +1,6 @@
 import { type Day, isoFromDay } from "../../coaching/calendar/day";
 import type { Column } from "../header/column";
+import type { TableName } from "../table-name";
 import type { CellReader, TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { type DayText, settleDay } from "../value/day-text";
@@ -30,12 +31,14 @@ export const newDayAside = (): DayAside => ({
 });
 
 const dayMs = 86_400_000;
+/** Plans and spells: what is read of them lies about the day they are read on. */
+const liesNear: ReadonlySet<TableName> = new Set(["Availability", "Races"]);
 /** Plans and spells without a year lie so near the day they are read on, or they are asked about. */
 const nearDays = 150;
 
 /** The year that brings a date nearest today, where it is near and the table's dates may be so told. */
-function nearToday(text: DayText, { today }: TableView): number | null {
-  const now = today?.() ?? null;
+function nearToday(text: DayText, { table, today }: TableView): number | null {
+  const now = liesNear.has(table) ? (today?.() ?? null) : null;
   const year = nearYear(text, now, null);
   if (now === null || year === null) return null;
   const ways = [settleDay(text, "day first", year), settleDay(text, "month first", year)];

@@ -11,7 +11,7 @@ import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { reserveInWords, reserveOfEffort } from "../value/reserve-in-words";
 import { reportBlank, reportDoubled } from "./needed";
-import { notDoneCells, onlyPlanned } from "./not-done";
+import { notDoneCells } from "./not-done";
 import { type LineResult, wordsAlone } from "./read-lines";
 import { RepRows } from "./rep-rows";
 import { setKinds, speedKinds } from "./set-kinds";
@@ -27,6 +27,7 @@ export function carefulSetReader({
   meaning,
   doubled,
   loads,
+  boxes,
 }: SetsBeingRead): (line: readonly unknown[], row: number) => LineResult<LiftingSet> {
   const { fields } = view;
   const aside: Aside = { note: "", perHand: false };
@@ -54,7 +55,6 @@ export function carefulSetReader({
   const { note: noted, ...others } = fields;
   const known = [...Object.values(others), ...view.repColumns];
   const notDone = notDoneCells(view);
-  const planned = onlyPlanned(view);
 
   return (line, row) => {
     // Under merged cells words alone are no set of the athlete above.
@@ -67,7 +67,7 @@ export function carefulSetReader({
     if (athlete === "") return reportBlank(view, fields.athlete, row);
     const exercise = lift(line, row);
     const words = notDone(line);
-    if (words.length > 0 || planned(line)) {
+    if (words.length > 0 || boxes.isPlan(line, row, { athlete, day })) {
       for (const column of [...words, noted?.index ?? -1])
         if (!isBlank(line[column]))
           view.log.keep(row, column, String(line[column]).trim(), { athlete, day });

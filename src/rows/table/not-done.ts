@@ -1,9 +1,7 @@
-import { sampleColumn } from "../header/value-fit";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
-import { holdsNothing, saysNoValue } from "../value/no-value";
+import { saysNoValue } from "../value/no-value";
 import { saysWhy, saysWhyNothing } from "../value/why-nothing";
-import { yesNo } from "../value/yes-no";
 
 const notDone =
   /^(?:dn[sp]|skip(?:ped)?|missed|rest|off|abs\.?|not done|cancelled|ausgelassen|entfällt)$/i;
@@ -33,18 +31,4 @@ export function notDoneCells({
       ? says
       : [];
   };
-}
-
-/**
- * Reader that is true for a row whose set was only planned: its box under "Done" is not ticked, in a column
- * in which others are, and no speed stands beside it.
- */
-export function onlyPlanned(view: TableView): (line: readonly unknown[]) => boolean {
-  const { done, speed } = view.fields;
-  if (done === undefined) return () => false;
-  const isDone = (cell: unknown) => yesNo(cell) === true;
-  const isUsed = sampleColumn(view.cells, view.first, view.end, done.index).some(isDone);
-  const speeds = [...(speed ? [speed] : []), ...view.repColumns];
-  return (line) =>
-    isUsed && !isDone(line[done.index]) && speeds.every(({ index }) => holdsNothing(line[index]));
 }

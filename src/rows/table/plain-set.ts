@@ -111,15 +111,15 @@ export class PlainSet implements LiftingSet {
 
   /** The same set as a record of its own. */
   record(): LiftingSet {
-    return Object.fromEntries(figures.map((one) => [one, this[one]])) as unknown as LiftingSet;
+    const { row, day, minute, athlete, exercise, set, kind, reps, loadKg, repSpeeds } = this;
+    const { setSpeed, setSpeedIs, speedIs, tool, barKg, gym, movedWell, repsInReserve } = this;
+    const { by, note } = this;
+    return {
+      ...{ row, day, minute, athlete, exercise, set, kind, reps, loadKg, repSpeeds },
+      ...{ setSpeed, setSpeedIs, speedIs, tool, barKg, gym, movedWell, repsInReserve, by, note },
+    };
   }
 }
-
-/** What a set's record says. */
-const figures =
-  "row day minute athlete exercise set kind reps loadKg repSpeeds setSpeed setSpeedIs speedIs tool barKg gym movedWell repsInReserve by note".split(
-    " ",
-  ) as (keyof LiftingSet & keyof PlainSet)[];
 
 function numberAt(line: readonly unknown[], index: number): number | null {
   const cell = index < 0 ? "" : line[index];

@@ -6,6 +6,7 @@ import { carefulSetReader } from "./careful-sets";
 import { DoubledRows } from "./doubled-rows";
 import { LoadsSeen } from "./loads-seen";
 import { reportDoubled } from "./needed";
+import { OpenBoxes } from "./open-boxes";
 import { withEvening } from "./past-midnight";
 import { PlainRows } from "./plain-rows";
 import { questionDays } from "./question-days";
@@ -20,6 +21,7 @@ const manyRows = 250;
 export function readSetRows(view: TableView, plainFrom: number = manyRows): Reading<LiftingSet> {
   const doubled = new DoubledRows(view);
   const loads = new LoadsSeen();
+  const boxes = new OpenBoxes(view);
   const shared = {
     view,
     numbers: setNumbers(view),
@@ -27,6 +29,7 @@ export function readSetRows(view: TableView, plainFrom: number = manyRows): Read
     meaning: speedMeaning(view.fields.speed?.words ?? ""),
     doubled,
     loads,
+    boxes,
   };
   const readWithCare = carefulSetReader(shared);
   const plainRows =
@@ -42,6 +45,7 @@ export function readSetRows(view: TableView, plainFrom: number = manyRows): Read
 
   const reading = readLines<LiftingSet>(view, readLine);
   loads.report(view);
+  boxes.report();
   return questionDays(view, { ...reading, records: withEvening(reading.records) });
 }
 

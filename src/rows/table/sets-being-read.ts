@@ -2,6 +2,7 @@ import type { DayAside } from "../column/day-column";
 import type { TableView } from "../table-view";
 import type { DoubledRows } from "./doubled-rows";
 import type { LoadsSeen } from "./loads-seen";
+import type { OpenBoxes } from "./open-boxes";
 import type { speedMeaning } from "./set-kinds";
 import type { SetNumbers } from "./set-numbers";
 
@@ -13,4 +14,5 @@ export type SetsBeingRead = {
   readonly meaning: ReturnType<typeof speedMeaning>;
   readonly doubled: DoubledRows;
   readonly loads: LoadsSeen;
+  readonly boxes: OpenBoxes;
 };

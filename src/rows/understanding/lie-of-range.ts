@@ -32,9 +32,6 @@ export type LieOfRange = {
   readonly log: IssueLog;
 };
 
-/** Plans and spells: what is read of them lies about the day they are read on. */
-const liesNear: ReadonlySet<TableName> = new Set(["Availability", "Races"]);
-
 type Seen = Pick<LieOfRange, "view" | "missing" | "layout">;
 
 /** Finds the header, decides what each column is, and how the rows lie. */
@@ -62,7 +59,7 @@ export function lieOfRange(table: TableName, cells: Cells, options: ReadOptions)
     const fields = { ...decided.header.fields, ...more.fields };
     const missing = missingOf(table, fields);
     const rows = viewOf(table, more.cells, end, found, { ...decided.header, fields }, year, log);
-    const view = liesNear.has(table) ? { ...rows, today: () => context.today } : rows;
+    const view = { ...rows, today: () => context.today };
     return { view, missing, layout: chooseLayout(context, view, missing, decided.header.unknown) };
   };
   const bare = seenWith({});

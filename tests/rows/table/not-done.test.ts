@@ -121,3 +121,37 @@ test("a row of several sets that was not done is none of them", () => {
   );
   expect(reading.records.map(({ loadKg }) => loadKg)).toEqual([80, 80]);
 });
+
+test("where an athlete's boxes are ticked no more, the rows up to today are told once; those to come are a plan", () => {
+  const on = (day: string, who: string, kg: number, done: boolean) => [
+    day,
+    who,
+    "squat",
+    kg,
+    "",
+    done,
+    "",
+  ];
+  const { reading } = understandTable(
+    "Sets",
+    [
+      ["Date", "Athlete", "Exercise", "kg", "m/s", "Done?", "Note"],
+      on("2026-05-05", "Ilka", 80, true),
+      on("2026-05-05", "Ilka", 82.5, false),
+      on("2026-05-05", "Bea", 40, true),
+      on("2026-05-07", "Ilka", 80, false),
+      on("2026-05-12", "Ilka", 80, false),
+      on("2026-05-12", "Bea", 40, true),
+      on("2099-05-19", "Bea", 40, false),
+    ],
+    { today },
+  );
+  expect(reading.records.map(({ athlete, loadKg }) => `${athlete} ${loadKg}`)).toEqual([
+    "Ilka 80",
+    "Bea 40",
+    "Bea 40",
+  ]);
+  expect(reading.issues.map(({ cell, code, facts }) => [cell, code, facts])).toEqual([
+    ["F5", "boxes-open", { athlete: "Ilka" }],
+  ]);
+});
