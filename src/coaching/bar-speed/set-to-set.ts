@@ -67,51 +67,58 @@ export type SessionPattern = {
  * @param sets of one lift and one day
  */
 export function sessionPattern(sets: readonly SpeedSet[]): SessionPattern | null {
-  const { work, markers } = laterSession(sets);
-  const [first, ...others] = work;
+  const { from, markers } = laterSession(sets);
+  const first = sets[from];
   if (first === undefined) return null;
-  const later = others.flatMap((set, at) => {
-    const ratio = isAlike(set, first) ? speedRatio(first, set) : null;
-    if (ratio === null) return [];
-    const number = set.set.set === null ? at + 2 : set.set.set - markers;
-    return [{ set: number, logChange: 100 * Math.log(ratio) }];
-  });
-  const notCompared = others.length - later.length;
-  return { day: first.day, workSets: work.length, notCompared, later };
+  const firstSpeeds = first.set.repSpeeds;
+  const later: { set: number; logChange: number }[] = [];
+  let workSets = 1;
+  for (let at = from + 1; at < sets.length; at++) {
+    const set = sets[at]!;
+    if (set.marker) continue;
+    workSets++;
+    const ratio = isAlike(set, first) ? speedRatio(first, firstSpeeds, set) : null;
+    if (ratio === null) continue;
+    const number = set.set.set === null ? workSets : set.set.set - markers;
+    later.push({ set: number, logChange: 100 * Math.log(ratio) });
+  }
+  return { day: first.day, workSets, notCompared: workSets - 1 - later.length, later };
 }
 
 const isAlike = (set: SpeedSet, first: SpeedSet) =>
   set.loadKg === first.loadKg && set.setting === first.setting;
 
-/** Work sets of the day's later session, and how many marker sets their numbers count on from. */
+/**
+ * Where the day's later session begins, −1 without a work set, and how many marker sets its numbers count
+ * on from. It begins where numbers that had gone on from the first set's are back at it, at the same load.
+ */
 function laterSession(sets: readonly SpeedSet[]) {
-  let work: SpeedSet[] = [];
+  let from = -1;
+  let begun = 0;
+  let last = 0;
   let markers = 0;
-  for (const set of sets) {
+  for (let at = 0; at < sets.length; at++) {
+    const set = sets[at]!;
     const number = set.set.set ?? 0;
     if (set.marker) {
-      if (work.length === 0) markers = Math.max(markers, number);
+      if (from < 0) markers = Math.max(markers, number);
       continue;
     }
-    if (work.length > 0 && beginsAgain(set, work)) work = [];
-    work.push(set);
-    if (work.length === 1 && number <= markers) markers = 0;
+    const isBack = number > 0 && number <= begun && last > begun;
+    if (from < 0 || (isBack && isAlike(set, sets[from]!))) {
+      from = at;
+      begun = number;
+      if (number <= markers) markers = 0;
+    }
+    last = number;
   }
-  return { work, markers };
+  return { from, markers };
 }
 
-/** Numbers that had gone on from the first set's are back at it, at the same load. */
-function beginsAgain(set: SpeedSet, work: readonly SpeedSet[]): boolean {
-  const first = work[0]!;
-  const begun = first.set.set ?? 0;
-  const last = work[work.length - 1]!.set.set ?? 0;
-  const number = set.set.set ?? 0;
-  return isAlike(set, first) && number > 0 && number <= begun && last > begun;
-}
+type RepSpeeds = readonly (number | null)[];
 
 /** Mean speed of the later set over that of the first, over repetitions read in both. */
-function speedRatio(first: SpeedSet, later: SpeedSet): number | null {
-  const firstSpeeds = first.set.repSpeeds;
+function speedRatio(first: SpeedSet, firstSpeeds: RepSpeeds, later: SpeedSet): number | null {
   const laterSpeeds = later.set.repSpeeds;
   let sumFirst = 0;
   let sumLater = 0;

@@ -35,9 +35,9 @@ export function sumsUp({
     (field) => fields[field]?.index ?? [],
   );
   // The same few words stand down a column.
-  const seen = new Map<unknown, boolean>();
+  const seen = new Map<string, boolean>();
   const sums = (cell: unknown) => {
-    if (!cell) return false;
+    if (typeof cell !== "string" || cell === "") return false;
     if (!seen.has(cell)) seen.set(cell, namesSummary(cell) && !mayBeRow.test(plainWords(cell)));
     return seen.get(cell)!;
   };
