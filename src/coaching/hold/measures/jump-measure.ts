@@ -45,7 +45,7 @@ export function jumpMeasure(
   const dropped = (all: readonly TestDay[]) => all.filter(({ dropCm }) => dropCm === usualDrop);
   const others = season.filter(({ dropCm }) => dropCm !== usualDrop);
   const kinds = new Set(dropped(baseline).map(isOfOne));
-  const compared = (day: TestDay) => kinds.size !== 1 || kinds.has(isOfOne(day));
+  const compared = (day: TestDay) => kinds.has(isOfOne(day));
   const days = dropped(season).filter(compared);
   const uncompared = dropped(season).filter((day) => !compared(day));
   const scale = logScale(kind === "contact time");
