@@ -21,9 +21,10 @@ export const rowsOfNobodyWords = (rows: string): string =>
 
 /** What to do about a name that the Athletes table does not have, beside the answers to choose from. */
 export function nameQuestionWords(near: readonly string[], ofRace = false): string {
-  if (ofRace && near.length === 0) return "Name athletes, a group of the Athletes table, or all.";
+  if (ofRace && near.length === 0)
+    return "Name athletes, a group of the Athletes table, or all; or say in the sidebar who this is.";
   return near.length === 0
-    ? "Correct the name, add the athlete to the Athletes table, or say in the sidebar that they are not in the squad."
+    ? "Say in the sidebar who this is, or that they are not in the squad; or correct the name, or add the athlete to the Athletes table."
     : whoseName(near.join(" or "), "Choose here, or correct the name in its cells.");
 }
 

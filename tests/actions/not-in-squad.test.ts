@@ -27,7 +27,7 @@ test("who has left is asked about once: said to be not in the squad, nothing is 
     [
       left,
       2,
-      "Correct the name, add the athlete to the Athletes table, or say in the sidebar that they are not in the squad.",
+      "Say in the sidebar who this is, or that they are not in the squad; or correct the name, or add the athlete to the Athletes table.",
     ],
   ]);
   const after = ask<RowCheckView>(book, "answerName", gone);
@@ -40,6 +40,30 @@ test("who has left is asked about once: said to be not in the squad, nothing is 
   ]);
   ask(book, "forgetName", { written: left, athlete: "" });
   expect(ask<RowCheckView>(book, "rowCheck").names).toHaveLength(1);
+});
+
+test("a nickname is linked with an athlete it is not spelt like, in sets and races, and that can be taken back", () => {
+  const book = memoryWorkbook({
+    Athletes: [["Athlete"], ["Theodora Vance"], [stays]],
+    Sets: [["Date", "Athlete", "Exercise", "Load (kg)"], set("2026-06-08", "Teddy")],
+    Races: [
+      ["Date", "Race", "Who"],
+      ["2026-06-20", "Quillbeck 10k", "Teddy"],
+    ],
+  });
+  const before = ask<RowCheckView>(book, "rowCheck");
+  expect(before.names.map(({ name, rows, near }) => [name, rows, near])).toEqual([
+    ["Teddy", 2, []],
+  ]);
+  expect(before.athletes).toEqual(["Theodora Vance", stays]);
+  const teddy = { written: "Teddy", athlete: "Theodora Vance", same: true };
+  const after = ask<RowCheckView>(book, "answerName", teddy);
+  expect([after.names, after.summary]).toEqual([[], "4 of 4 rows read"]);
+  expect(ask<SetUpView>(book, "setUpView").names).toEqual([
+    { spelling: "Teddy", athlete: "Theodora Vance", same: true },
+  ]);
+  ask(book, "forgetName", { written: "Teddy" });
+  expect(ask<RowCheckView>(book, "rowCheck").names).toEqual(before.names);
 });
 
 test("whoever comes back to the Athletes table counts again, whatever was said before", () => {
@@ -70,8 +94,7 @@ test("without a table of athletes whoever has rows is in the squad: a name is ne
       set("2026-06-10", "Tove Fenwick"),
     ],
   });
-  const { names } = ask<RowCheckView>(book, "rowCheck");
-  expect(names.map(({ name, mayBeNobody }) => [name, mayBeNobody])).toEqual([
-    ["Tove Fenwick", false],
-  ]);
+  const { names, athletes } = ask<RowCheckView>(book, "rowCheck");
+  expect(names.map(({ name }) => name)).toEqual(["Tove Fenwick"]);
+  expect(athletes).toEqual([]);
 });

@@ -53,7 +53,12 @@ test("a runner nobody knows is asked about, as in every other table, and the ans
       ["Tomas Reyerson"],
       "Is this Tomas Reyerson? Choose here, or correct the name in its cells.",
     ],
-    ["women", "C3", [], "Name athletes, a group of the Athletes table, or all."],
+    [
+      "women",
+      "C3",
+      [],
+      "Name athletes, a group of the Athletes table, or all; or say in the sidebar who this is.",
+    ],
   ]);
   const said = ask<RowCheckView>(squad, "answerName", {
     written: "Tomas Reyersen",

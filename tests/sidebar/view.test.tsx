@@ -166,9 +166,25 @@ test("each problem names its cell, what was found and what to do; only a propose
   expect(text).toMatch(/H412.*62.*Write 0\.62 if centimetres/);
   expect(text.match(/Write 0\.62/g)!.length).toBe(2);
   expect(text).toMatch(/Count as Tomas Reyerson.*Not Tomas Reyerson.*Not in the squad/);
-  const [name] = rows.names;
-  const alone = { ...rows, names: [{ ...name!, mayBeNobody: false }] };
+  const alone = { ...rows, athletes: [] };
   expect(words(shown({ view: "rows", rows: alone }))).not.toContain("Not in the squad");
+});
+
+test("a name spelt like nobody's can be any athlete's, none chosen beforehand; one with a near spelling offers that", () => {
+  const [name] = rows.names;
+  const named = (near: readonly string[], athletes = rows.athletes) =>
+    shown({
+      view: "rows",
+      rows: { ...rows, athletes, names: [{ ...name!, name: "Teddy", near }] },
+    });
+  const html = named([]);
+  expect(words(html)).toMatch(
+    /Who is “Teddy”\? No answer yet Priya Tellander Tomas Reyerson Go to C12 Count as this athlete Not in the squad/,
+  );
+  expect(html).toMatch(/<option selected value>No answer yet/);
+  expect(html).toMatch(/<button[^>]*disabled[^>]*>Count as this athlete/);
+  expect(named(["Tomas Reyerson"])).not.toContain("Who is");
+  expect(named([], [])).not.toContain("Who is");
 });
 
 test("set-up asks one question at a time with three values, and says who can see the sheet", () => {

@@ -137,6 +137,7 @@ export const rows: RowCheckView = {
   ],
   leftAlone: ["Shopping"],
   waiting: "To answer under Set up: In Sets, what is “Feel”?",
+  athletes: ["Priya Tellander", "Tomas Reyerson"],
   names: [
     {
       name: "T. Reyerson",
@@ -145,7 +146,6 @@ export const rows: RowCheckView = {
       cell: "C12",
       rows: 4,
       near: ["Tomas Reyerson"],
-      mayBeNobody: true,
       toDo: "Is this Tomas Reyerson? Choose here, or correct the name in its cells.",
     },
   ],

@@ -25,8 +25,6 @@ export type NameQuestion = {
   readonly rows: number;
   /** Athletes it may be, likeliest first; none once each was said to be somebody else. */
   readonly near: readonly string[];
-  /** Can be said to be not in the squad: without an Athletes table everybody with rows is. */
-  readonly mayBeNobody: boolean;
   readonly toDo: string;
 };
 
@@ -38,6 +36,8 @@ export type RowCheckView = ReadWithout & {
   readonly noRows: boolean;
   readonly problems: readonly RowProblem[];
   readonly names: readonly NameQuestion[];
+  /** Whose a name can be said to be, or nobody's; none without an Athletes table, where everybody with rows is in the squad. */
+  readonly athletes: readonly string[];
   /** Tabs that no table was found in, and of which nothing was said. */
   readonly leftAlone: readonly string[];
   /** The questions that wait under Set up, in words; "" for none. */

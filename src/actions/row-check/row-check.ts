@@ -35,6 +35,7 @@ export function rowCheck(workbook: Workbook, today: Day): RowCheckView {
       ...setsToLookAt(state),
     ],
     names: unknownNames(read),
+    athletes: read.rows.athletes.map(({ athlete }) => athlete),
     leftAlone: leftAlone(read),
     waiting: waitingQuestions(questionsShown(read)),
   };

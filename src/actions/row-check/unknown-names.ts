@@ -54,7 +54,6 @@ export function unknownNames(read: ReadWorkbook): NameQuestion[] {
               cell: cellOfName(read.cells(tab.id), issue.row, column, issue.found),
               rows,
               near,
-              mayBeNobody: athletes.length > 0,
               toDo: nameQuestionWords(near, table === "Races"),
             },
       );

@@ -1,10 +1,11 @@
-import type { NameQuestion, RowCheckView, RowProblem } from "../../actions/messages";
+import type { RowCheckView, RowProblem } from "../../actions/messages";
 import { withMark } from "../../words/printed-numbers";
 import { leftAloneWords } from "../../words/row-check";
 import { kindCounts, kindWords } from "../../words/row-kinds";
 import { sidebarWords as words } from "../../words/sidebar";
 import { likeProblems } from "../like-problems";
 import type { State } from "../state";
+import { UnknownName } from "./name-question";
 import type { Dispatch } from "./sidebar";
 
 const shownAtFirst = 100;
@@ -34,7 +35,7 @@ export function RowsPage({
       <ul class="list">
         {rows.names.map((one) => (
           <li key={one.name}>
-            <Name one={one} today={today} dispatch={dispatch} />
+            <UnknownName one={one} athletes={rows.athletes} today={today} dispatch={dispatch} />
           </li>
         ))}
         {listed.slice(0, shownAtFirst).map(({ first, more, column, headingInDoubt }) => (
@@ -118,66 +119,6 @@ function Problem({
         {right !== null && (
           <button type="button" class="btn" onClick={() => ask("answerSet", { today, set: right })}>
             {words.rightSo}
-          </button>
-        )}
-      </p>
-    </div>
-  );
-}
-
-function Name({
-  one,
-  today,
-  dispatch,
-}: {
-  readonly one: NameQuestion;
-  readonly today: string;
-  readonly dispatch: Dispatch;
-}) {
-  const answer = (athlete: string, same: boolean) =>
-    dispatch({
-      type: "asked",
-      ask: { name: "answerName", message: { today, written: one.name, athlete, same } },
-      busy: words.working,
-    });
-  const goTo = () =>
-    dispatch({
-      type: "asked",
-      ask: { name: "goToCell", message: { tabId: one.tabId, cell: one.cell } },
-      busy: words.working,
-    });
-  return (
-    <div class="problem">
-      <p>
-        <strong>{`${one.tab} ${one.cell}`}</strong>{" "}
-        <span class="soft">{words.inRows(one.rows)}</span>
-      </p>
-      <p>
-        <strong>{words.nameNotListed(one.name)}</strong>
-      </p>
-      <p>{one.toDo}</p>
-      <p class="buttons">
-        <button type="button" class="btn" onClick={goTo}>
-          {words.goTo(one.cell)}
-        </button>
-        {one.near.map((athlete) => (
-          <button key={athlete} type="button" class="btn" onClick={() => answer(athlete, true)}>
-            {words.countAs(athlete)}
-          </button>
-        ))}
-        {one.near.map((athlete) => (
-          <button
-            key={athlete}
-            type="button"
-            class="btn plain"
-            onClick={() => answer(athlete, false)}
-          >
-            {words.somebodyElse(athlete)}
-          </button>
-        ))}
-        {one.mayBeNobody && (
-          <button type="button" class="btn plain" onClick={() => answer("", false)}>
-            {words.notInSquad}
           </button>
         )}
       </p>

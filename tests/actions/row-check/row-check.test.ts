@@ -53,7 +53,6 @@ test("an unknown name stands once over all tables, at its first cell, and counts
       cell: "B3",
       rows: 3,
       near: ["Tomas Reyerson"],
-      mayBeNobody: true,
       toDo: "Is this Tomas Reyerson? Choose here, or correct the name in its cells.",
     },
   ]);
@@ -67,7 +66,7 @@ test("an unknown name stands once over all tables, at its first cell, and counts
   expect(said.names.map(({ near, toDo }) => [near, toDo])).toEqual([
     [
       [],
-      "Correct the name, add the athlete to the Athletes table, or say in the sidebar that they are not in the squad.",
+      "Say in the sidebar who this is, or that they are not in the squad; or correct the name, or add the athlete to the Athletes table.",
     ],
   ]);
   const yes = { written: "Tomas Reyersen", athlete: "Tomas Reyerson", same: true };
