@@ -12,6 +12,7 @@ const settingWords: Readonly<Record<string, string>> = {
   barKg: "bar",
   figure: "figure for the set",
   lift: "lift",
+  test: "jump test",
   attempts: "number of attempts a day",
 };
 
@@ -28,10 +29,10 @@ export function otherSettingWords({ what, before, after }: Facts): string {
 }
 
 function settingChange(facts: Facts): string {
-  const { sessions, sinceDay, of } = facts;
+  const { sessions, sinceDay, of, before } = facts;
   const many = countWords(Number(sessions), "session");
   const are = Number(sessions) === 1 ? "is" : "are";
-  return `${many}${of === undefined ? "" : ` of ${withinSentence(String(of))}`} from ${dayWords(Number(sinceDay))} with ${otherSettingWords(facts)} ${are} not compared`;
+  return `${many}${of === undefined || of === before ? "" : ` of ${withinSentence(String(of))}`} from ${dayWords(Number(sinceDay))} with ${otherSettingWords(facts)} ${are} not compared`;
 }
 
 const measure = ({ kind, of }: Facts) =>

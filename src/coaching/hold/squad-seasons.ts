@@ -11,7 +11,7 @@ import { addDays, gymDays } from "../series/season-start";
 import type { AthleteRows, SquadIndex } from "../series/squad-index";
 import { type ChosenMeasures, squadMeasures } from "./measures/chosen-measures";
 import { jumpMeasure } from "./measures/jump-measure";
-import { otherLiftNotes } from "./measures/other-lift-notes";
+import { replacedLiftNotes, replacedTestNotes } from "./measures/replaced-notes";
 import type { SeasonMeasure } from "./measures/season-measure";
 import { type LiftSeason, liftSeason, ownLine, speedMeasure } from "./measures/speed-measure";
 import type { HoldNote, MeasureKind } from "./season-hold";
@@ -69,8 +69,6 @@ export function squadSeasons(given: {
   );
 
   return begun.map(({ rows, details: own, window, days, chosen, lift }) => {
-    const jump = (kind: Parameters<typeof jumpMeasure>[0], test: string) =>
-      jumpMeasure(kind, rows.jumps.get(test)![0]!.test, testDaysOf(rows, test), days);
     const notes: HoldNote[] = [];
     const measures: SeasonMeasure[] = [];
     const add = (
@@ -88,14 +86,16 @@ export function squadSeasons(given: {
       const { prior, settings } = knowledge.get(chosen.lift)!;
       const measure = speedMeasure(lift, prior, settings);
       add("bar speed", lift.of, measure, lift.baselineRows.length > 0);
-      notes.push(...otherLiftNotes(rows, chosen.lift!));
+      notes.push(...replacedLiftNotes(rows, chosen.lift!));
     }
-    if (chosen.height !== null) {
-      add("jump height", chosen.height, jump("jump height", chosen.height));
-    }
-    if (chosen.third) {
-      add(chosen.third.kind, chosen.third.test, jump(chosen.third.kind, chosen.third.test));
-    }
+    const followed = [chosen.height, chosen.third?.test];
+    const addJump = (kind: Parameters<typeof jumpMeasure>[0], test: string) => {
+      const name = rows.jumps.get(test)![0]!.test;
+      add(kind, test, jumpMeasure(kind, name, testDaysOf(rows, test), days));
+      notes.push(...replacedTestNotes(rows, kind, test, followed, testDaysOf));
+    };
+    if (chosen.height !== null) addJump("jump height", chosen.height);
+    if (chosen.third) addJump(chosen.third.kind, chosen.third.test);
     return laidOut({ rows, details: own, window, measures, notes });
   });
 }

@@ -12,7 +12,11 @@ import {
 } from "./season-measure";
 import { settingChanged } from "./setting-notes";
 
-const valueOfKind: Record<Exclude<MeasureKind, "bar speed">, (day: TestDay) => number | null> = {
+/** What a test day says of each kind of value. */
+export const valueOfKind: Record<
+  Exclude<MeasureKind, "bar speed">,
+  (day: TestDay) => number | null
+> = {
   "jump height": ({ heightCm }) => heightCm,
   "reactive strength": ({ reactiveStrength }) => reactiveStrength,
   "contact time": ({ contactS }) => contactS,

@@ -70,3 +70,41 @@ test("with baseline dates of its own the new lift is followed, and nothing is sa
   expect(season.measures.map(({ of }) => of)).toEqual(["trap bar deadlift"]);
   expect(notesOf(season)).toEqual([]);
 });
+
+/** Box jumps on the first eight days, another test from then on, beside drop jumps on every day. */
+const jumpsOnly = (other: string, sessions: number) =>
+  squadHold({
+    index: squadIndex(
+      {
+        jumps: Array.from({ length: sessions }, (_, session) => [
+          jumpAttempt({
+            day: day(session),
+            test: session < 8 ? "box jump" : other,
+            heightCm: 40 + (session % 2),
+          }),
+          jumpAttempt({
+            day: day(session),
+            test: "drop jump",
+            heightCm: 30 + (session % 2),
+            contactS: 0.2 + 0.01 * (session % 2),
+          }),
+        ]).flat(),
+      },
+      day(sessions - 1),
+    ),
+    plates: [],
+    athletes: [],
+    rules: usualRules,
+  }).all[0]!;
+
+test("a jump test given up for another is said as a lift is; one that is followed itself takes no other's place", () => {
+  const season = jumpsOnly("squat jump", 23);
+  expect(holdReason(season)).toContain("; box jump last compared on 30 Apr");
+  expect(notesOf(season).map(noteWords)).toEqual([
+    "15 sessions from 4 May with another jump test (squat jump; baseline: box jump) are not compared. New baseline dates in the Athletes table would follow them.",
+  ]);
+  expect(notesOf(jumpsOnly("squat jump", 12))).toEqual([]);
+  expect(notesOf(jumpsOnly("box jump", 23))).toEqual([]);
+  const withDropJumps = notesOf(jumpsOnly("drop jump", 23));
+  expect(withDropJumps.filter(({ facts }) => facts.what === "test")).toEqual([]);
+});
