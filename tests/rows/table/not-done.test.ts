@@ -15,6 +15,10 @@ test.each([
   [["squat", "skipped", "", "", "", ""], "D2 Ilka: skipped"],
   [["rest", "", "", "", "", ""], "C2 Ilka: rest"],
   [["", "", "away – camp", "", "", ""], "E2 Ilka: away – camp"],
+  [["squat", 1, "", "", "", "Ill, did not train"], "H2 Ilka: Ill, did not train"],
+  [["squat", "", "-", "", "", "didn’t train today (calf)"], "H2 Ilka: didn’t train today (calf)"],
+  [["squat", 1, "", "", "", "sick"], "H2 Ilka: sick"],
+  [["squat", 1, "", "", "", "missed"], "H2 Ilka: missed"],
 ])("a row that says why nothing was done is no set, and its words are kept: %j", (cells, words) => {
   const reading = read(row(...cells));
   expect([reading.records, problems(reading), notes(reading)]).toEqual([[], [], [words]]);
@@ -35,6 +39,10 @@ test.each([
   [["pull-up", 1, "BW", "", "", ""], "05-12 Ilka 1 ?x?"],
   [["plank", 1, "-", "", "", ""], "05-12 Ilka 1 ?x?"],
   [["squat", 1, true, "ill", "", ""], "05-12 Ilka 1 ?x?"],
+  [["squat", 1, 80, "", "", "Ill, did not train"], "05-12 Ilka 1 80x?"],
+  [["pull-up", 1, "", "", "", "slight knee pain"], "05-12 Ilka 1 ?x?"],
+  [["pull-up", 1, "", "", "", "did not train well"], "05-12 Ilka 1 ?x?"],
+  [["pull-up", 1, "", "", "", "did not train, 3 easy ones"], "05-12 Ilka 1 ?x?"],
 ])("a row with a figure, or with words that do not say so, stays a set: %j", (cells, set) => {
   expect(read(row(...cells)).records.map(shortSet)).toEqual([set]);
 });
