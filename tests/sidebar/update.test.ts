@@ -150,6 +150,15 @@ test("an answer about a week that is older than the last change is not shown", (
   expect([late.week, late.shown]).toEqual([newest, [{ ...tomas, sets: 3 }]]);
 });
 
+test("an answer about a week since left is not shown, though nothing was changed in either", () => {
+  const shown = { ...start, week, monday: week.monday };
+  const july = update(shown, { type: "chose week", monday: "2026-07-06" });
+  const back = update(july.state, { type: "chose week", monday: week.monday });
+  const answer = { ...week, monday: "2026-07-06" };
+  const late = after(back.state, { type: "answered", ask: july.asks[0]!, answer });
+  expect([late.week, late.monday]).toEqual([week, week.monday]);
+});
+
 test("a week that cannot be read leaves the one on screen, and that one is written", () => {
   const changes = [{ athlete: "Tomas Reyerson", loadKg: 82.5 }];
   const chosen = update(

@@ -1,4 +1,5 @@
 import { findTables } from "../../../src/rows/find-tables";
+import { setsUnderDate } from "../../../src/rows/layout/wide/sets-under-date";
 import type { Reading } from "../../../src/rows/reading";
 import { notes, problems, shortJump, shortSet, today } from "./short";
 
@@ -104,4 +105,17 @@ test("tries numbered under each date are jumps of that day", () => {
 test("a jump under a date is no lift, and is asked about", () => {
   const [lifts] = found("Squat", ...dates("kg", "CMJ cm"), ["Ilka", 80, 30.5, 80, 32]);
   expect([lifts!.table, lifts!.columns]).toEqual(["Sets", ["CMJ cm"]]);
+});
+
+test("a lift alone heads loads only where loads or sets of them stand below it", () => {
+  const under = (...below: unknown[]) =>
+    setsUnderDate([["Squat"], ...below.map((cell) => [cell])], {
+      row: 0,
+      column: 0,
+      end: below.length + 1,
+    });
+  const load = { field: "load", unit: null, exercise: "Squat" };
+  expect(under(80, "", "ill", "5x80")).toEqual(load);
+  expect(under(80, 0.62)).toBeNull();
+  expect(under("12/5")).toBeNull();
 });
