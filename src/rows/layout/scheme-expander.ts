@@ -1,4 +1,5 @@
 import { exerciseKey } from "../../coaching/record/exercise-key";
+import { OpenBoxes } from "../table/open-boxes";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { isDitto } from "../value/ditto";
@@ -29,6 +30,7 @@ const loadless: SetGroup = { load: null, unit: null, reps: null, sets: 1 };
 export class SchemeExpander {
   private readonly memory = new SessionMemory();
   private readonly sense: SchemeSense;
+  private readonly areTicked: boolean;
 
   constructor(
     private readonly view: TableView,
@@ -37,6 +39,7 @@ export class SchemeExpander {
     order: readonly SchemePart[] | null,
   ) {
     this.sense = schemeSense(order, tab.setsFirst);
+    this.areTicked = new OpenBoxes(view).isUsed;
   }
 
   sets(read: SchemeRow): void {
@@ -211,8 +214,13 @@ export class SchemeExpander {
     { speeds, column }: { readonly speeds: readonly (number | null)[]; readonly column: number },
     cellNote: string,
   ): void {
-    const { row, scheme, shared } = read;
+    const { row, scheme } = read;
     this.keep(read, groups);
+    const { done } = read.shared;
+    // A speed says that all sets of the row were done, whether or not its box is ticked.
+    const wasDone = this.areTicked && speeds.some((speed) => speed !== null);
+    const shared =
+      done && wasDone ? { ...read.shared, done: [true, done[1]] as const } : read.shared;
     const note = withWords(read.note, cellNote, scheme);
     const worded = column === scheme ? null : figuresFor(this.view.fields.speed!.words);
     const sets = groups.reduce((sum, group) => sum + group.sets, 0);

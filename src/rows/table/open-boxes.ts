@@ -15,7 +15,8 @@ type OfDay = Required<Somebody>;
  * no speed stands beside it, is a set that was only planned.
  */
 export class OpenBoxes {
-  private readonly isUsed: boolean;
+  /** Some are ticked: what is not was not done. */
+  readonly isUsed: boolean;
   private readonly lastDone = new Map<string, Day>();
   private readonly open: (OfDay & { readonly row: number })[] = [];
 

@@ -163,3 +163,25 @@ test("where an athlete's boxes are ticked no more, the rows up to today are told
     ["F5", "boxes-open", { athlete: "Ilka" }],
   ]);
 });
+
+test("a speed beside several sets says that all of them were done, though the box is not ticked", () => {
+  const of = (sets: string, reps: number, speed: unknown, done: boolean) =>
+    row("squat", sets, reps, speed, done);
+  const cells = [
+    ["Date", "Athlete", "Exercise", "Sets x reps", "kg", "m/s", "Done?"],
+    of("2x5", 80, "", true),
+    of("2x3", 90, 0.5, false),
+    of("2x2", 95, "0.5 0.49", false),
+    of("2x5", 85, "", false),
+  ];
+  const { reading } = understandTable("Sets", cells, { today });
+  expect(reading.records.map(shortSet)).toEqual([
+    "05-12 Ilka 1 80x5",
+    "05-12 Ilka 2 80x5",
+    "05-12 Ilka 3 90x3 0.5",
+    "05-12 Ilka 4 90x3",
+    "05-12 Ilka 5 95x2",
+    "05-12 Ilka 6 95x2",
+  ]);
+  expect(problems(reading)).toEqual(["F4 speeds-unsettled: 0.5 0.49"]);
+});
