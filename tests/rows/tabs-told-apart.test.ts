@@ -244,3 +244,24 @@ test("days, athletes and one jump test are jumps; days and athletes with words n
   const [[table, sureness] = []] = tables("Testing", rows("Vibe", 7));
   expect([table, Number(sureness) < 0.6]).toEqual(["Diary", true]);
 });
+
+test("“What” beside the lift is what was lifted, and no run", () => {
+  const read = (what: unknown) => {
+    const line = (on: string) => [on, "Ilka", "Squat", what, 0.6];
+    const cells = [
+      ["date", "who", "lift", "what", "speed"],
+      line("12 May 2026"),
+      line("14 May 2026"),
+    ];
+    const [found, ...others] = findTables([{ name: "Tab", cells }], { today });
+    expect(others).toEqual([]);
+    const { questions, tabQuestions } = found!.understanding;
+    const asked = [
+      ...questions.map(({ heading }) => heading),
+      ...tabQuestions.map((one) => one.about),
+    ];
+    return [found!.table, found!.sureness < 0.6, ...asked];
+  };
+  expect(read("80x5x3")).toEqual(["Sets", false, "scheme order"]);
+  expect(read("80 x 5")).toEqual(["Sets", false]);
+});

@@ -15,8 +15,8 @@ const isScheme = (cell: unknown) => typeof cell === "string" && scheme.test(cell
 /** "Session", "Thursday", "Gym night": when it was, where days stand below. Any other heading is asked about. */
 const whenever =
   /^(?:(?:gym|training|lifting) )?(?:session|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|night|evening|morning)$/;
-/** "Top set", "Working sets": what was lifted, where loads and repetitions stand below. */
-const whatever = /(?:^| )sets?$/;
+/** "Top set", "Working sets", or "What" beside the lift: what was lifted, where loads and repetitions stand below. */
+const whatever = /(?:^| )sets?$|^what$/;
 
 /** Filled cells that say so at least: one alone may be a slip. */
 const least = 2;

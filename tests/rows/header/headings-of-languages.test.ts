@@ -139,3 +139,20 @@ test.each([
   ]);
   expect(runs[0]!.understanding.reading.notes?.map(({ words }) => words)).toEqual([read]);
 });
+
+test("“Peso” is the load, and French times of a drop jump are contact and flight, in the heading's unit", () => {
+  expect(
+    recordsOf(
+      "Fuerza",
+      ["Fecha", "Atleta", "Ejercicio", "Peso", "Repeticiones"],
+      ["8 de junio de 2026", "Ana Prieto", "Sentadilla", 60, 5],
+    ),
+  ).toMatchObject(["Sets", { exercise: "Sentadilla", reps: 5, loadKg: 60 }]);
+  expect(
+    recordsOf(
+      "Sauts",
+      ["Jour", "Nom", "Saut", "Temps de contact (ms)", "Temps de vol (s)"],
+      ["8 juin 2026", "Éloïse", "drop jump", 180, 0.5],
+    ),
+  ).toMatchObject(["Jumps", { test: "drop jump", contactS: 0.18, flightS: 0.5 }]);
+});

@@ -503,3 +503,18 @@ test.each([
     reading.records.map((jump) => `${jump.test} ${shortJump(jump).replace("05-12 Ilka ", "")}`),
   ).toEqual(jumps);
 });
+
+test.each([
+  ["DJ30 CT (ms)", "DJ30 FT (ms)"],
+  ["DJ30 GCT ms", "DJ30 FT ms"],
+  ["DJ30 temps de contact (ms)", "DJ30 temps de vol (ms)"],
+])("“%s” and “%s” are the times of one drop jump", (contact, flight) => {
+  const { reading } = understandTable("Jumps", [
+    ["Date", "Athlete", contact, flight],
+    ["2026-05-12", "Kofi", 180, 500],
+  ]);
+  expect(reading.records.map((jump) => `${jump.test}: ${shortJump(jump)}`)).toEqual([
+    "DJ30: 05-12 Kofi 0.18/0.5",
+  ]);
+  expect(reading.records[0]!.dropCm).toBe(30);
+});

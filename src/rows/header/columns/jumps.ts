@@ -17,8 +17,8 @@ export const jumpsColumns = {
   drop: headings("drop height|drop|drop from|drop ht|fallhohe|box height"),
   landing: headings("landing height|landing|onto|landehohe|landing box"),
   contact: headings(
-    "contact time|contact|ground contact|ground contact time|kontaktzeit|bodenkontaktzeit|bkz|kontakt|gct|ct",
+    "contact time|contact|ground contact|ground contact time|kontaktzeit|bodenkontaktzeit|bkz|kontakt|gct|ct|temps de contact",
   ),
-  flight: headings("flight time|flight|flugzeit|flug|air time|ft"),
+  flight: headings("flight time|flight|flugzeit|flug|air time|ft|temps de vol"),
   note: headings(noteHeadings),
 } as const;

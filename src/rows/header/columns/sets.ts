@@ -19,7 +19,7 @@ export const setsColumns = {
     "sets x reps|scheme|set x rep|work done|sets and reps|what was done|sets × reps|prescription",
   ),
   load: headings(
-    "load|weight|wt|bar load|kg|lb|lbs|load on bar|last|gewicht|barbell load|total load|weight on bar|kgs|gew|weight lifted|charge|carga|carico",
+    "load|weight|wt|bar load|kg|lb|lbs|load on bar|last|gewicht|barbell load|total load|weight on bar|kgs|gew|weight lifted|charge|carga|carico|peso",
   ),
   speed: headings(
     "rep speeds|speeds|speed|bar speed|velocity|m/s|cm/s|mm/s|mean speed|mean velocity|avg speed|av speed|ave speed|average speed|average velocity|avg velocity|geschwindigkeit|tempo|speed of set|set speed|mv|m/s mittel je satz|velocities|bar velocity|mean bar speed|mittlere geschwindigkeit|vel|peak speed|peak velocity|best speed|best rep|fastest rep|best rep speed|top speed|speed of best rep|geschw|bar-geschw|hantelgeschwindigkeit|stangengeschwindigkeit|mittl geschw|vmean|v mean|mpv|mean propulsive velocity|vitesse|velocidad|velocita|snelheid|hastighet",

@@ -12,15 +12,15 @@ export function isJumpColumn(heading: string): boolean {
   // "CMJ1" is CMJ, the first.
   return (
     namesJump(heading.replace(/(\p{L})(?=\d\b)/gu, "$1 ")) ||
-    /\b(contact|flight|kontakt|flugzeit)\b/.test(plainWords(heading))
+    /\b(contact|flight|kontakt|flugzeit|temps de vol)\b/.test(plainWords(heading))
   );
 }
 
 /** The figure a test column holds; null where the cell itself says: a height or a stack. */
 export function partOf(heading: string): JumpPart | null {
   const words = plainWords(heading);
-  if (/\b(contact|kontakt|kontaktzeit)\b/.test(words)) return "contact";
-  if (/\b(flight|flugzeit)\b/.test(words)) return "flight";
+  if (/\b(contact|kontakt|kontaktzeit|g?ct)\b/.test(words)) return "contact";
+  if (/\b(flight|flugzeit|temps de vol)\b|\bft [([]?m?s\b/.test(words)) return "flight";
   if (/\b(stack|stapel)\b/.test(words)) return "stack";
   return null;
 }
@@ -28,9 +28,10 @@ export function partOf(heading: string): JumpPart | null {
 /** The test's name: the heading without unit and figure. */
 export function testName(heading: string): string {
   const name = heading
-    .replace(/[([][^)\]]*[)\]]/g, " ")
+    // "FT (ms)" is a flight time, "(ft)" is feet.
+    .replace(/\bft(?=[\s([]+m?s\b)|[([][^)\]]*[)\]]/gi, " ")
     .replace(
-      /\b(ground contact|contact|flight|stack|stapel|kontaktzeit|flugzeit|height|ht)\b(\s+time)?/gi,
+      /\b(ground contact|(?:temps de )?contact|g?ct|flight|temps de vol|stack|stapel|kontaktzeit|flugzeit|height|ht)\b(\s+time)?/gi,
       "",
     )
     .replace(/\b(ms|s|cm|mm|m|in)\s*$/i, "")
