@@ -214,9 +214,9 @@ export const rowIssueSentences = {
   "day-missing": (issue) => [
     rowOut,
     "Put the day of the session above its rows, such as “7 April 2026”, or in a column.",
-    issue.facts.week === undefined
-      ? "no day above this row"
-      : `${fact(issue, "cell")}, “${fact(issue, "week")}”, names a week, not a day`,
+    "week" in issue.facts
+      ? `${fact(issue, "cell")}, “${fact(issue, "week")}”, names a week, not a day`
+      : "no day above this row",
   ],
   "exercise-missing": (issue) => [
     issue.column > 0 && issue.found === "" ? tableOut : "Nothing under this heading can be used.",
@@ -240,8 +240,8 @@ export const rowIssueSentences = {
     `${answerIt}spell the order out once in the heading or title, for example “kg x sets x reps”.`,
   ],
   "speeds-unsettled": ({ dropsRow }) => [
-    `${dropsRow ? "The row is left out of the figures" : "The sets count without their speeds"}: these could be one for each set or one for each repetition.`,
-    `${answerIt}${dropsRow ? "head the speeds “Set 1” or “Rep 1” and so on" : "say “per set” or “per rep” in the heading of the speeds"}.`,
+    `${dropsRow ? `${rowOut} The speeds` : `${noSpeeds}these`} could be one for each set or one for each repetition.`,
+    `${answerIt}${dropsRow ? "head them “Set 1” or “Rep 1”" : "say “per set” or “per rep” in the heading of the speeds"}.`,
   ],
   "speeds-too-many": (issue) => [
     `${noSpeeds}${fact(issue, "speeds")} speeds${speedsSaid(issue)} do not fit ${setsDone(issue)}.`,
