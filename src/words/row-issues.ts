@@ -211,10 +211,12 @@ export const rowIssueSentences = {
     "Say under Set up whose tab it is, or put the name above the block, in the tab's name, or in a column.",
     "no athlete above this row",
   ],
-  "day-missing": () => [
+  "day-missing": (issue) => [
     rowOut,
-    "Put the day of the session above its rows, or in a column; a week is no day.",
-    "no day above this row",
+    "Put the day of the session above its rows, such as “7 April 2026”, or in a column.",
+    "week" in issue.facts
+      ? `${fact(issue, "cell")}, “${fact(issue, "week")}”, names a week, not a day`
+      : "no day above this row",
   ],
   "exercise-missing": (issue) => [
     issue.column > 0 && issue.found === "" ? tableOut : "Nothing under this heading can be used.",

@@ -1,4 +1,5 @@
 import { understandTable } from "../../../src/rows/read-table";
+import { sayRowIssue } from "../../../src/words/row-issues";
 import { notes, problems, shortSet, today } from "./short";
 
 // Lines and tab names over blocks of sets; athletes, days and figures are invented.
@@ -85,4 +86,21 @@ test("a new day ends a warm-up, as a new athlete does", () => {
     ["warm-up", "work"],
     ["warm-up", "warm-up"],
   ]);
+});
+
+test.each<readonly [string, readonly (readonly unknown[])[], string, string]>([
+  ["alone over a block", [["Week of 6 April"]], "A2", "Week of 6 April"],
+  ["below the week's number", [["Week 1"], ["w/c 6 Apr"]], "A3", "w/c 6 Apr"],
+  ["beside the week's number", [["Week 1", "w/c 6 Apr"]], "A2", "Week 1"],
+])("a week %s is said to be no day, with its cell", (_, lines, cell, week) => {
+  const { reading } = read([["Ilka"], ...lines, heads, ["Squat", 80, 5, 0.6]]);
+  const row = lines.length + 3;
+  expect(problems(reading)).toEqual([`A${row} day-missing: Squat`]);
+  expect(Object.values(sayRowIssue(reading.issues[0]!))).toEqual([
+    `${cell}, “${week}”, names a week, not a day`,
+    "The whole row is left out of the figures.",
+    "Put the day of the session above its rows, such as “7 April 2026”, or in a column.",
+  ]);
+  const dated = [["Ilka"], ...lines, ["7 April 2026"], heads, ["Squat", 80, 5, 0.6]];
+  expect(read(dated).reading.records.map(shortSet)).toEqual(["04-07 Ilka work 80x5 0.6"]);
 });

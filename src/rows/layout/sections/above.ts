@@ -15,6 +15,8 @@ export type Above = {
   /** The athlete stands beside the day, and holds for its session alone. */
   besideDay: boolean;
   day: { day: Day; row: number; column: number } | null;
+  /** What was written last that names a week, and its cell's row and column; it is no day. */
+  week: { readonly week: string; readonly cell: string } | null;
   minute: Placed | null;
   exercise: Placed | null;
   /** The kind of the sets that follow, as a line of its own says: "Warm-up". */
@@ -62,6 +64,7 @@ export function aboveAll(title: string, tab: TabAnswers): Above {
     athlete: athlete === null ? null : [athlete, -1],
     besideDay: false,
     day: null,
+    week: null,
     minute: null,
     exercise: lift === null ? null : [lift, -1],
     kind: null,
@@ -108,4 +111,12 @@ export function keyOf({ athlete, day, exercise }: Above): string {
 /** The athlete above, as a note carries it. */
 export function whoAbove(above: Above): string {
   return String(above.athlete?.[0] ?? "");
+}
+
+/** A row of nobody, of no day or of no lift is left out; what names a week above it is said to be no day. */
+export function reportLacking({ above, into }: Walk, row: number): void {
+  const { athlete, day, week } = above;
+  if (athlete === null) into.report("athlete-missing", row, 0, {}, true);
+  else if (day === null) into.report("day-missing", row, 0, week ?? {}, true);
+  else into.report("exercise-missing", row, 0, {}, true);
 }

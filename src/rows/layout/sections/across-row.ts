@@ -4,7 +4,7 @@ import { holdsNothing, illnessIn } from "../../value/no-value";
 import type { HeadedGroups } from "../across/header-of-groups";
 import { namesSide } from "../across/names-over-figures";
 import { jumpCell } from "../wide/jump-cell";
-import { type Walk, whoAbove } from "./above";
+import { reportLacking, type Walk, whoAbove } from "./above";
 import { noteOf, setRow, takeOwnContext } from "./set-row";
 import { describeColumns } from "./title-lines";
 
@@ -83,7 +83,7 @@ export function acrossJumps(
   if (into.table !== "Jumps" || !takeOwnContext(walk, line, row)) return;
   const { athlete, day, columns } = above;
   if (athlete === null || day === null) {
-    into.report(athlete === null ? "athlete-missing" : "day-missing", row, 0, {}, true);
+    reportLacking(walk, row);
     return;
   }
   const { note, exercise } = columns;

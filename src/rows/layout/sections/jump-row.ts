@@ -2,15 +2,16 @@ import { isoFromDay } from "../../../coaching/calendar/day";
 import { isBlank } from "../../value/blank";
 import { saysNoValue } from "../../value/no-value";
 import { jumpCell, tries } from "../wide/jump-cell";
-import { type Walk, whoAbove } from "./above";
+import { reportLacking, type Walk, whoAbove } from "./above";
 
 /** A row of a jump test among the sets: "5x15+5, o", "5x15+10, xo", "5x15+10+5, xx-, stop". */
 export function jumpRow(
-  { above, into }: Walk,
+  walk: Walk,
   line: readonly unknown[],
   row: number,
   labelColumn: number,
 ): void {
+  const { above, into } = walk;
   into.mark(row, into.table === "Jumps" ? "data" : "heading");
   const [first, second, ...others] = line
     .map((cell, column) => ({ cell, column }))
@@ -18,7 +19,7 @@ export function jumpRow(
   if (into.table !== "Jumps" || first === undefined) return;
   const { athlete, day, test } = above;
   if (athlete === null || day === null) {
-    into.report(athlete === null ? "athlete-missing" : "day-missing", row, 0, {}, true);
+    reportLacking(walk, row);
     return;
   }
   const parsed = jumpCell(first.cell, []);

@@ -9,6 +9,7 @@ import { isDate } from "../../value/is-date";
 import { headedGroups } from "../across/headed-groups";
 import type { HeadedGroups } from "../across/header-of-groups";
 import { liftInWords } from "../lift-in-words";
+import { speaksOfWeek } from "../wide/week-header";
 import { labelled } from "./above";
 
 /** What one line of a tab of blocks is. */
@@ -85,6 +86,11 @@ export function lineIn(line: readonly unknown[]): SectionLine {
     return { is: "day", text: day, column: first, line };
   const [, second = -1] = filled;
   const name = line[second];
+  if (filled.length > 1 && filled.every((column) => speaksOfWeek(line[column])))
+    return {
+      is: "words",
+      words: filled.map((column) => ({ text: String(line[column]).trim(), column })),
+    };
   if (
     filled.length === 2 &&
     typeof name === "string" &&

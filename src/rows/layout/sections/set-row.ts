@@ -7,7 +7,7 @@ import { noSense } from "../shorthand/scheme-order";
 import { setCell } from "../shorthand/set-cell";
 import type { Placed } from "../unfolded";
 import { withWords } from "../with-words";
-import { keyOf, type Walk, whoAbove } from "./above";
+import { keyOf, reportLacking, type Walk, whoAbove } from "./above";
 import { shorthandRow } from "./shorthand-row";
 
 /** A row of sets under a header: its own cells first, then what stands above it. */
@@ -29,13 +29,7 @@ export function setRow(
   }
   const { athlete, day, exercise } = above;
   if (athlete === null || day === null || exercise === null) {
-    into.report(
-      athlete === null ? "athlete-missing" : day === null ? "day-missing" : "exercise-missing",
-      row,
-      0,
-      {},
-      true,
-    );
+    reportLacking(walk, row);
     return;
   }
   const own: Record<string, Placed | undefined> = {};

@@ -2,8 +2,10 @@ import { plainWords } from "../../header/header-words";
 import { beginsSummary, isBlankLine } from "../../table/read-lines";
 import { setKinds } from "../../table/set-kinds";
 import { isBlank } from "../../value/blank";
+import { cellAddress } from "../../value/cell-address";
 import { dayOfCell } from "../../value/day-of-cell";
 import { isDitto } from "../../value/ditto";
+import { foundText } from "../../value/found-text";
 import { DaySettler } from "../day-settler";
 import type { LayoutContext } from "../layout-context";
 import { namesJump } from "../lift-in-words";
@@ -12,6 +14,7 @@ import { setCell } from "../shorthand/set-cell";
 import { titleYear } from "../title-year";
 import { Unfolded } from "../unfolded";
 import { jumpCell } from "../wide/jump-cell";
+import { speaksOfWeek } from "../wide/week-header";
 import { aboveAll, type Walk } from "./above";
 import { acrossJumps, acrossRow, tellNotes } from "./across-row";
 import { jumpRow } from "./jump-row";
@@ -48,6 +51,7 @@ export function unfoldSections(context: LayoutContext): Unfolded | null {
     const line = cells[row]!;
     const said = lines[row] as SectionLine;
     if (isBlankLine(line)) continue;
+    noteWeek(walk, line, row);
     if (said.is === "summary" && beginsSummary(line, walk.above.columns.athlete))
       into.mark(row, "heading");
     else if (said.is === "header") {
@@ -63,6 +67,12 @@ export function unfoldSections(context: LayoutContext): Unfolded | null {
   markMarkerSets(walk.pending);
   for (const { row, flat, meanings } of walk.pending) into.emit(row, flat, undefined, meanings);
   return into;
+}
+
+/** A line that names a week names no day: rows that lack theirs are told of it. */
+function noteWeek({ above }: Walk, line: readonly unknown[], row: number): void {
+  const at = line.findIndex((cell) => speaksOfWeek(cell) && dayOfCell(cell) === null);
+  if (at >= 0) above.week = { week: foundText(line[at]), cell: cellAddress(row + 1, at + 1) };
 }
 
 /** Day and name in their own columns: a row like the others, with nothing lifted. */

@@ -62,3 +62,9 @@ export function weekStart(cell: unknown): DayText | null {
     );
   return after === null ? null : dayOfCell(after[1]!.replace(/[*(].*/, ""));
 }
+
+const weekly = /^\s*(?:w\/?c|week|wk|woche)(?!\p{L})/iu;
+
+/** "Week 1", "w/c 6 Apr": words that begin with a week. */
+export const speaksOfWeek = (cell: unknown): boolean =>
+  typeof cell === "string" && cell.length < 60 && weekly.test(cell);
