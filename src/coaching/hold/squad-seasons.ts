@@ -91,8 +91,10 @@ export function squadSeasons(given: {
     const followed = [chosen.height, chosen.third?.test];
     const addJump = (kind: Parameters<typeof jumpMeasure>[0], test: string) => {
       const name = rows.jumps.get(test)![0]!.test;
-      add(kind, test, jumpMeasure(kind, name, testDaysOf(rows, test), days));
-      notes.push(...replacedTestNotes(rows, kind, test, followed, testDaysOf));
+      const tested = testDaysOf(rows, test);
+      add(kind, test, jumpMeasure(kind, name, tested, days));
+      const own = { name, days: tested };
+      notes.push(...replacedTestNotes(rows, kind, own, followed, testDaysOf));
     };
     if (chosen.height !== null) addJump("jump height", chosen.height);
     if (chosen.third) addJump(chosen.third.kind, chosen.third.test);

@@ -7,8 +7,12 @@ import { oldAfterDays } from "../word-caveats";
 import { valueOfKind } from "./jump-measure";
 import { firstOfDays, settingChanged } from "./setting-notes";
 
-/** A lift or a jump test by its name, and the days it was done on, in order. */
-type Done = { readonly name: string; readonly days: readonly Day[] };
+/** A lift or a jump test by its name, its last day at the latest, and the days it was done on, in order. */
+type Other = {
+  readonly name: string;
+  readonly lastDay: Day;
+  readonly days: () => readonly Day[];
+};
 
 /**
  * One note where the lift that the season is followed by has given way to another: the other's sessions
@@ -17,48 +21,58 @@ type Done = { readonly name: string; readonly days: readonly Day[] };
  * @param lift key of the lift that is followed
  */
 export function replacedLiftNotes(rows: AthleteRows, lift: string): readonly HoldNote[] {
-  const done = (key: string): Done => {
-    const days = firstOfDays(lineRows(rows.lifts.get(key)!));
-    return { name: days[days.length - 1]?.set.exercise ?? "", days: days.map(({ day }) => day) };
-  };
-  return replacedNotes(done(lift), [...rows.lifts.keys()].map(done), { what: "lift" });
+  const last = lastOf(lineRows(rows.lifts.get(lift)!));
+  if (last === undefined) return [];
+  const others = [...rows.lifts.values()].map((sets): Other => {
+    const latest = lastOf(sets)!;
+    return {
+      name: latest.set.exercise,
+      lastDay: latest.day,
+      days: () => firstOfDays(lineRows(sets)).map(({ day }) => day),
+    };
+  });
+  return replacedNotes(last.day, others, { what: "lift", before: last.set.exercise });
 }
 
 /**
  * The same of a jump test, among the tests that give its value and are not followed themselves.
  *
- * @param test key of the test
+ * @param own the test's name as the coach writes it, and its days
  * @param followed keys of all that are followed
  */
 export function replacedTestNotes(
   rows: AthleteRows,
   kind: Exclude<MeasureKind, "bar speed">,
-  test: string,
+  own: { readonly name: string; readonly days: readonly TestDay[] },
   followed: readonly (string | undefined | null)[],
   testDaysOf: (rows: AthleteRows, test: string) => readonly TestDay[],
 ): readonly HoldNote[] {
-  const done = (key: string): Done => ({
-    name: rows.jumps.get(key)![0]!.test,
-    days: testDaysOf(rows, key)
-      .filter((day) => valueOfKind[kind](day) !== null)
-      .map(({ day }) => day),
-  });
-  const others = [...rows.jumps.keys()].filter((key) => !followed.includes(key));
-  const own = done(test);
-  return replacedNotes(own, others.map(done), { what: "test", of: own.name });
+  const daysIn = (days: readonly TestDay[]) =>
+    days.filter((day) => valueOfKind[kind](day) !== null).map(({ day }) => day);
+  const lastDay = lastOf(daysIn(own.days));
+  if (lastDay === undefined) return [];
+  const others = [...rows.jumps]
+    .filter(([key]) => !followed.includes(key))
+    .map(([key, jumps]): Other => {
+      const { test, day } = lastOf(jumps)!;
+      return { name: test, lastDay: day, days: () => daysIn(testDaysOf(rows, key)) };
+    });
+  return replacedNotes(lastDay, others, { what: "test", before: own.name, of: own.name });
 }
 
 function replacedNotes(
-  { name, days }: Done,
-  others: readonly Done[],
-  how: { readonly what: string; readonly of?: string },
+  lastDay: Day,
+  others: readonly Other[],
+  how: { readonly what: string; readonly before: string; readonly of?: string },
 ): readonly HoldNote[] {
-  const last = days[days.length - 1];
-  if (last === undefined) return [];
+  const isLater = (day: Day) => day - lastDay > oldAfterDays;
+  // Every athlete is asked: days are laid out only of what was done late enough.
   const [other] = others
-    .map((one) => ({ name: one.name, days: one.days.filter((day) => day > last) }))
+    .filter((one) => isLater(one.lastDay))
+    .map(({ name, days }) => ({ name, days: days().filter((day) => day > lastDay) }))
+    .filter(({ days }) => days.some(isLater))
     .sort((a, b) => b.days.length - a.days.length);
-  const latest = other?.days[other.days.length - 1];
-  if (!other || !latest || latest - last <= oldAfterDays) return [];
-  return [settingChanged(other.days, { ...how, before: name, after: other.name })];
+  return other ? [settingChanged(other.days, { ...how, after: other.name })] : [];
 }
+
+const lastOf = <One>(list: readonly One[]): One | undefined => list[list.length - 1];
