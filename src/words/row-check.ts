@@ -25,7 +25,7 @@ export function nameQuestionWords(near: readonly string[], ofRace = false): stri
     return "Name athletes, a group of the Athletes table, or all; or say in the sidebar who this is.";
   return near.length === 0
     ? "Say in the sidebar who this is, or that they are not in the squad; or correct the name, or add the athlete to the Athletes table."
-    : whoseName(near.join(" or "), "Choose here, or correct the name in its cells.");
+    : whoseName(near.join(" or "), "Say so in the sidebar, or correct the name in its cells.");
 }
 
 /** A tab that looks like a table, before the coach has said whether it is. */

@@ -146,7 +146,7 @@ export const rows: RowCheckView = {
       cell: "C12",
       rows: 4,
       near: ["Tomas Reyerson"],
-      toDo: "Is this Tomas Reyerson? Choose here, or correct the name in its cells.",
+      toDo: "Is this Tomas Reyerson? Say so in the sidebar, or correct the name in its cells.",
     },
   ],
 };

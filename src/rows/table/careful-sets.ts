@@ -9,6 +9,7 @@ import { speedColumn } from "../column/speed-column";
 import { textColumn } from "../column/text-column";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
+import { isMark } from "../value/no-value";
 import { reserveInWords, reserveOfEffort } from "../value/reserve-in-words";
 import { reportBlank, reportDoubled } from "./needed";
 import { notDoneCells } from "./not-done";
@@ -68,9 +69,13 @@ export function carefulSetReader({
     const exercise = lift(line, row);
     const words = notDone(line);
     if (words.length > 0 || boxes.isPlan(line, row, { athlete, day })) {
-      for (const column of [...words, noted?.index ?? -1])
-        if (!isBlank(line[column]))
-          view.log.keep(row, column, String(line[column]).trim(), { athlete, day });
+      const noteAt = noted?.index ?? -1;
+      for (const column of [...words, noteAt]) {
+        const said = String(line[column] ?? "").trim();
+        // Of a mark in a figure's place nothing is to be known but that there is none.
+        if (said !== "" && (column === noteAt || !isMark(said)))
+          view.log.keep(row, column, said, { athlete, day });
+      }
       return "no-record";
     }
     if (exercise === "") return reportBlank(view, fields.exercise, row);

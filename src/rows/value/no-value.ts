@@ -20,6 +20,9 @@ export function saysNoValue(text: string): boolean {
   return marks.has(text.trim().toLowerCase()) || illnessIn(text) !== "";
 }
 
+/** True for a mark that says no more than that there is no value: of no illness. */
+export const isMark = (text: string): boolean => saysNoValue(text) && illnessIn(text) === "";
+
 /** The mark itself of a cell that holds no value for an illness; "" of all others. */
 export function illnessIn(text: string): string {
   const mark = text.trim();

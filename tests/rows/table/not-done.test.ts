@@ -11,8 +11,6 @@ test.each([
   [["squat", 1, "ill", "", "", ""], "E2 Ilka: ill"],
   [["squat", 1, "", "malade", "", ""], "F2 Ilka: malade"],
   [["squat", 1, "", "", "calf pain 4/10", ""], "G2 Ilka: calf pain 4/10"],
-  [["squat", 1, "DNS", "-", "n/a", ""], "E2 Ilka: DNS"],
-  [["squat", "skipped", "", "", "", ""], "D2 Ilka: skipped"],
   [["rest", "", "", "", "", ""], "C2 Ilka: rest"],
   [["", "", "away – camp", "", "", ""], "E2 Ilka: away – camp"],
   [["squat", 1, "", "", "", "Ill, did not train"], "H2 Ilka: Ill, did not train"],
@@ -24,6 +22,14 @@ test.each([
   expect([reading.records, problems(reading), notes(reading)]).toEqual([[], [], [words]]);
   expect(counts(reading)).toEqual([1, 0, 0, 1]);
 });
+
+test.each([[["squat", 1, "DNS", "-", "n/a", ""]], [["squat", "skipped", "", "", "", ""]]])(
+  "marks that say no more than that nothing was done are no words: %j",
+  (cells) => {
+    const reading = read(row(...cells));
+    expect([reading.records, problems(reading), notes(reading)]).toEqual([[], [], []]);
+  },
+);
 
 test("its own note is kept beside them", () => {
   expect(notes(read(row("squat", 1, "ill", "", "", "back on Monday")))).toEqual([
