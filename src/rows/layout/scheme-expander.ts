@@ -1,5 +1,5 @@
 import { exerciseKey } from "../../coaching/record/exercise-key";
-import { OpenBoxes } from "../table/open-boxes";
+import { anyTicked } from "../table/open-boxes";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { isDitto } from "../value/ditto";
@@ -39,7 +39,7 @@ export class SchemeExpander {
     order: readonly SchemePart[] | null,
   ) {
     this.sense = schemeSense(order, tab.setsFirst);
-    this.areTicked = new OpenBoxes(view).isUsed;
+    this.areTicked = anyTicked(view);
   }
 
   sets(read: SchemeRow): void {

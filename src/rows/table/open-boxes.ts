@@ -10,20 +10,22 @@ const isTicked = (cell: unknown) => yesNo(cell) === true;
 
 type OfDay = Required<Somebody>;
 
+/** Whether a column "Done" is in use: a box of it is ticked. */
+export const anyTicked = ({ cells, first, end, fields: { done } }: TableView): boolean =>
+  done !== undefined && sampleColumn(cells, first, end, done.index).some(isTicked);
+
 /**
  * The boxes of a plan's column "Done": a row of which the box is not ticked, in a column in which others are, and
  * no speed stands beside it, is a set that was only planned.
  */
 export class OpenBoxes {
   /** Some are ticked: what is not was not done. */
-  readonly isUsed: boolean;
+  private readonly isUsed: boolean;
   private readonly lastDone = new Map<string, Day>();
   private readonly open: (OfDay & { readonly row: number })[] = [];
 
   constructor(private readonly view: TableView) {
-    const { cells, first, end, fields } = view;
-    const { done } = fields;
-    this.isUsed = done !== undefined && sampleColumn(cells, first, end, done.index).some(isTicked);
+    this.isUsed = anyTicked(view);
   }
 
   /** Whether a row, counted from 0, is only planned. */

@@ -1,4 +1,5 @@
 import type { LiftingSet } from "../../coaching/record/lifting-set";
+import { withEvening } from "../../coaching/series/with-evening";
 import { newDayAside } from "../column/day-column";
 import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
@@ -7,7 +8,6 @@ import { DoubledRows } from "./doubled-rows";
 import { LoadsSeen } from "./loads-seen";
 import { reportDoubled } from "./needed";
 import { OpenBoxes } from "./open-boxes";
-import { withEvening } from "./past-midnight";
 import { PlainRows } from "./plain-rows";
 import { questionDays } from "./question-days";
 import { type LineResult, readLines } from "./read-lines";

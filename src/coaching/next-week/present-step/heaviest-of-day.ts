@@ -1,7 +1,5 @@
 import type { LiftingSet } from "../../record/lifting-set";
-
-/** Sets more than so many minutes apart are of two sessions (common practice, no source). */
-export const sessionsApart = 180;
+import { sessionsApart } from "../../series/with-evening";
 
 /**
  * Of a day's sessions of a lift, morning and evening, the one with the heaviest work set, the first of

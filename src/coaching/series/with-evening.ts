@@ -1,7 +1,9 @@
-import type { Day } from "../../coaching/calendar/day";
-import { sessionsApart } from "../../coaching/next-week/present-step/heaviest-of-day";
-import type { LiftingSet } from "../../coaching/record/lifting-set";
-import { nameKey } from "../../coaching/record/name-key";
+import type { Day } from "../calendar/day";
+import type { LiftingSet } from "../record/lifting-set";
+import { nameKey } from "../record/name-key";
+
+/** Sets more than so many minutes apart are of two sessions (common practice, no source). */
+export const sessionsApart = 180;
 
 const midnight = 24 * 60;
 
