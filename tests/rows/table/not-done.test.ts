@@ -136,6 +136,19 @@ test("a row of several sets that was not done is none of them", () => {
   expect(reading.records.map(({ loadKg }) => loadKg)).toEqual([80, 80]);
 });
 
+test("where no box is ticked, a speed beside one row of several sets leaves the others sets", () => {
+  const { reading } = understandTable(
+    "Sets",
+    [
+      ["Date", "Athlete", "Exercise", "Sets x reps", "kg", "m/s", "Done"],
+      row("squat", "2x5", 80, 0.62, false),
+      row("squat", "2x5", 85, "", false),
+    ],
+    { today },
+  );
+  expect(reading.records.map(({ loadKg }) => loadKg)).toEqual([80, 80, 85, 85]);
+});
+
 test("where an athlete's boxes are ticked no more, the rows up to today are told once; those to come are a plan", () => {
   const on = (day: string, who: string, kg: number, done: boolean) => [
     day,
