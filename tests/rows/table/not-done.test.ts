@@ -141,8 +141,8 @@ test("where no box is ticked, a speed beside one row of several sets leaves the 
     "Sets",
     [
       ["Date", "Athlete", "Exercise", "Sets x reps", "kg", "m/s", "Done"],
-      row("squat", "2x5", 80, 0.62, false),
-      row("squat", "2x5", 85, "", false),
+      row("squat", "2x5", 80, 0.62, "n"),
+      row("squat", "2x5", 85, "", "n"),
     ],
     { today },
   );
