@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import { type Day, dayFromIso, isoFromDay } from "../coaching/calendar/day";
+import { mostSessions } from "../coaching/season/usual-sessions-a-week";
 import { tabMatters } from "../rows/layout/tab-question";
 import { tableNames } from "../rows/table-name";
 import { wrongMessageWords } from "../words/wrong-message";
@@ -52,6 +53,7 @@ const change = z.strictObject({
   block: z.optional(text),
   loadKg: z.optional(z.number().check(z.gte(0), z.lte(500))),
   sets: z.optional(z.int().check(z.gte(1), z.lte(10))),
+  sessions: z.optional(z.int().check(z.gte(1), z.lte(mostSessions))),
   day: z.optional(text),
   contacts: z.optional(z.int().check(z.gte(0), z.lte(200))),
   stack: z.optional(text),

@@ -152,6 +152,7 @@ const fieldWords: Readonly<Record<string, string>> = {
   block: "block",
   loadKg: "load",
   sets: "sets",
+  sessions: "sessions",
   day: "day",
   contacts: "contacts",
   stack: "stack",

@@ -73,7 +73,15 @@ test("rows deleted in the tab are written again by a button of their own, for th
 
 test("an opened athlete's fields all have names, and the bar is drawn with its words", () => {
   const html = shown({ week, athlete: "Tomas Reyerson" });
-  for (const name of ["Block", "Sets this week", "Load, kg", "Day", "Contacts", "Stack"])
+  for (const name of [
+    "Block",
+    "Sets a session",
+    "Sessions this week",
+    "Load, kg",
+    "Day",
+    "Contacts",
+    "Stack",
+  ])
     expect(words(html)).toContain(name);
   expect(html).toContain('aria-label="85 kg: 20+10+2.5 a side"');
   expect(html).toContain('aria-label="One plate step lighter"');

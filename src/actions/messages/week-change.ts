@@ -13,6 +13,7 @@ export type FieldsChanged = {
   readonly block?: string;
   readonly loadKg?: number;
   readonly sets?: number;
+  readonly sessions?: number;
   readonly day?: string;
   readonly contacts?: number;
   readonly stack?: string;

@@ -12,6 +12,7 @@ const change = z.object({
   block: z.optional(z.string()),
   loadKg: z.optional(z.number()),
   sets: z.optional(z.number()),
+  sessions: z.optional(z.number()),
   day: z.optional(z.string()),
   contacts: z.optional(z.number()),
   stack: z.optional(z.string()),

@@ -98,12 +98,13 @@ const byHandOf = ({ turns, ...ofWeek }: ChangeOfAthlete): ProposedWeek["lines"][
 
 /** A change as the message carries it; a stack or block that cannot be read is left as proposed. */
 function lineChange(change: ChangeOfAthlete): LineChange {
-  const { sets, turns, day, contacts, stack, noRack } = change;
+  const { sets, sessions, turns, day, contacts, stack, noRack } = change;
   const stackRead = stack === undefined || stack === "" ? null : readStack(stack);
   const dayRead = day === undefined ? null : dayFromIso(day);
   return {
     ...wantedOf(change),
     ...(sets !== undefined && { sets }),
+    ...(sessions !== undefined && { sessions }),
     turns: new Map([...turns].map(([turn, set]) => [turn, wantedOf(set)])),
     ...(dayRead !== null && { day: dayRead }),
     ...(contacts !== undefined && { contacts }),

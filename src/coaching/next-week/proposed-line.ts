@@ -124,6 +124,8 @@ export type Wanted = Partial<Pick<SessionStep, "block" | "loadKg">>;
 /** A coach's own wish for a line; what is left out stays as proposed. Block and load are of the week's first turn. */
 export type LineChange = Wanted & {
   readonly sets?: number;
+  /** Sessions of the week. */
+  readonly sessions?: number;
   /** What is set of the week's other turns, by the turn's name. */
   readonly turns?: ReadonlyMap<string, Wanted>;
   readonly day?: Day;

@@ -9,6 +9,7 @@ import { sentenceWords } from "../../words/reasons-figures";
 import { weekViewWords as words } from "../../words/week-view";
 import type { State } from "../state";
 import { BlockField } from "./block-field";
+import { CountField } from "./count-field";
 import { DeletedRows } from "./deleted-rows";
 import { leadSession, otherSessions } from "./lead-session";
 import { LoadField } from "./load-field";
@@ -16,9 +17,6 @@ import { notYetShown } from "./not-yet-shown";
 import { BarOfSession, IfWritten, OnTheDay } from "./session-parts";
 import type { Dispatch } from "./sidebar";
 import { TypedField } from "./typed-field";
-
-const fieldText = (event: { readonly currentTarget: EventTarget | null }) =>
-  (event.currentTarget as HTMLSelectElement | HTMLInputElement).value;
 
 /** One athlete's proposal: why, the fields to change, what follows, the day's decision. */
 export function WeekFields({
@@ -84,21 +82,25 @@ export function WeekFields({
           </div>
           <div class="fields">
             <BlockField line={line} session={first} state={state} dispatch={dispatch} />
-            <label class="field">
-              <span>{words.setsThisWeek}</span>
-              <select
-                value={String(fields.sets)}
-                onChange={(event) => change({ sets: Number(fieldText(event)) })}
-              >
-                {[1, 2, 3, 4, 5].map((sets) => (
-                  <option key={sets}>{sets}</option>
-                ))}
-              </select>
-            </label>
+            <CountField
+              label={words.setsASession}
+              value={fields.sets}
+              counts={[1, 2, 3, 4, 5]}
+              commit={(sets) => change({ sets })}
+            />
             <LoadField line={line} session={first} {...loads} />
+            <CountField
+              label={words.sessionsThisWeek}
+              value={wished.sessions ?? line.sessions.length}
+              counts={[1, 2]}
+              commit={(sessions) => change({ sessions })}
+            />
             <label class="field">
               <span>{words.day}</span>
-              <select value={fields.day} onChange={(event) => change({ day: fieldText(event) })}>
+              <select
+                value={fields.day}
+                onChange={({ currentTarget }) => change({ day: currentTarget.value })}
+              >
                 {line.days.map(({ day, label, why }) => (
                   // On such a day nothing is proposed, and with the fields the way back would be gone.
                   <option key={day} value={day} disabled={why === "may-not-lift"}>

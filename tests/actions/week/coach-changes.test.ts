@@ -46,6 +46,27 @@ test("a later change of another field is put on top, and the week's difference n
   expect(String(cell(book, "sets")[0])).toMatch(/^1×/);
 });
 
+test("one session instead of two takes the second out of the tab, and stays so until taken back", () => {
+  const book = sampleClub();
+  const theirs = () =>
+    weekView(book, today, monday, []).lines.find(({ athlete }) => athlete === who)!;
+  const rowsOf = () =>
+    book.values(book.tabNamed("Next week").id).filter(([athlete]) => athlete === who);
+  const { athlete: who } = weekView(book, today, monday, []).lines.find(
+    ({ sessions }) => sessions.length === 2,
+  )!;
+  writeProposedWeek(book, today, monday, [], null);
+  expect(rowsOf()).toHaveLength(2);
+  const one = [{ athlete: who, sessions: 1 }];
+  expect(weekView(book, today, monday, one).already).toContain(`Taken out: ${who}.`);
+  writeProposedWeek(book, today, monday, one, [who]);
+  expect(rowsOf()).toHaveLength(1);
+  expect(theirs().sessions).toHaveLength(1);
+  expect(theirs().why[0]).toBe("Changed by you, kept until taken back: sessions.");
+  takeBackWeek(book, "2026-06-29");
+  expect(theirs().sessions).toHaveLength(2);
+});
+
 test("a change that names the first turn by its empty name is one of the week's own", () => {
   const book = sampleClub();
   const proposed = lineOf(book).sessions[0]!.loadKg;

@@ -65,7 +65,7 @@ export function weekFrame(given: LineGiven): WeekFrame {
   const alone = step === null ? jumpsAlone(given) : null;
   const comes = step ?? alone;
   const sessionsAWeek = comes?.sessionsAWeek ?? usualSessionsAWeek(athlete, []);
-  const wanted = Math.min(mostSessions, Math.max(1, sessionsAWeek));
+  const wanted = change.sessions ?? Math.min(mostSessions, Math.max(1, sessionsAWeek));
   const days =
     comes === null
       ? null
