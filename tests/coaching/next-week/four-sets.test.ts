@@ -57,6 +57,16 @@ test("one session of five within twelve weeks, or fewer than four of four, and f
   ).toBe("5×3 72.5");
 });
 
+test("five sets on the last day of twelve weeks ago are of no season's habit any more", () => {
+  const since = (weeks: number): Week[] => [
+    [5, 5, 67.5],
+    ...Array<Week>(weeks).fill([4, 5, 67.5]),
+    ...fours,
+  ];
+  // Thursday to Thursday: 84 days, and 77.
+  expect([next(since(10))[0], next(since(9))[0]]).toEqual(["4×5 70", "5×5 70"]);
+});
+
 test("a block the coach sets is done in full, and a race's week halves the four", () => {
   expect(next(fours, { change: { block: { sets: 5, reps: 5 } } })).toEqual([
     "5×5 70",

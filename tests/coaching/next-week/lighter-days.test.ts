@@ -128,6 +128,7 @@ const plans = (days: readonly Lifted[], over: Partial<LiftedDay> = {}) =>
     ),
     2,
     (one) => days.find(([iso]) => day(iso) === one.day)?.[3] ?? null,
+    () => null,
   );
 
 test("a day's loads go back to the last whole one, not to one from before a break or a new rotation", () => {
@@ -199,6 +200,7 @@ test("after few repetitions in reserve, or missed ones, a lighter load is not as
       ]),
       2,
       () => null,
+      () => null,
     )[1]!.droppedFromKg;
   };
   expect([asked(1), asked(2), asked(2, true)]).toEqual([null, 85, null]);
@@ -225,6 +227,7 @@ test("ten days without the lift are its time off to whoever comes twice a week: 
         ...{ movedWell: true, reserve: null },
       })),
       1,
+      () => null,
       () => null,
     )[1]!.droppedFromKg;
   expect([asked("2026-05-14"), asked("2026-05-15")]).toEqual([85, null]);

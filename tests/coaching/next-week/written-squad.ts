@@ -176,5 +176,6 @@ export const stepRows = (
   barKg: 20,
   about: null,
   lessOn: () => null,
+  plannedFor: () => null,
   ...over,
 });

@@ -23,7 +23,7 @@ export type BlockShown = {
  * Reads the block from the last session whose sets tell it.
  *
  * @param sessions of one athlete's lift, in order, at least one
- * @param plans what each of them stands for
+ * @param plans what each of them stands for, and later ones
  * @param plannedSets sets of a block that a day's week plans
  */
 export function blockShown(
@@ -43,9 +43,7 @@ export function blockShown(
   const back = halvedFrom(sessions, shown, sessionsAWeek);
   // Fewer sets in the last week before time off, as before its race, are not the block that was halved.
   const before =
-    back > 0
-      ? blockShown(sessions.slice(0, back), plans.slice(0, back), plannedSets, sessionsAWeek)
-      : null;
+    back > 0 ? blockShown(sessions.slice(0, back), plans, plannedSets, sessionsAWeek) : null;
   const isHalved = before !== null && isHalfOf(before.block, sessions[shown]!);
   const like = isHalved ? before.like : sessions[shown]!;
   const block = isHalved ? before.block : blockOf(like);
@@ -74,9 +72,9 @@ export function fewByPlan(
 ): (at: number) => boolean {
   const fullest = rotation[0]!;
   return (at) =>
-    plannedSets(fullest, sessions[at]!.day) < fullest.sets ||
-    ["eased", "light", "noted"].includes(plans[at]!.less ?? "");
+    plannedSets(fullest, sessions[at]!.day) < fullest.sets || withFewSets.includes(plans[at]!.less);
 }
+const withFewSets: readonly PlannedLoad["less"][] = ["eased", "light", "noted"];
 
 /** Four sets lie between the blocks: those before at the same load show whether of three or of five. */
 const isBetween = ({ sets }: LiftSession) => sets === fourSets;
@@ -102,4 +100,4 @@ function halvedFrom(sessions: readonly LiftSession[], at: number, sessionsAWeek:
 
 /** Half the sets of the first week after time off are of the block before it. */
 const isHalfOf = (block: Block, { sets, reps }: LiftSession): boolean =>
-  reps > 3 === block.reps > 3 && sets === halfSetsOf(block.sets);
+  reps === block.reps && sets === halfSetsOf(block.sets);

@@ -10,13 +10,12 @@ import { sessionsApart } from "../../series/with-evening";
  */
 export function heaviestOfDay(sets: readonly LiftingSet[]): readonly LiftingSet[] {
   const sessions: LiftingSet[][] = [];
-  let last: number | null = null;
+  let last = Number.POSITIVE_INFINITY;
   for (const set of sets) {
     const { minute } = set;
     const now = sessions[sessions.length - 1];
     // A marker of the morning belongs to the lift of the evening.
-    const begins =
-      last !== null && minute !== null && minute - last > sessionsApart && now!.some(isWork);
+    const begins = (minute ?? 0) - last > sessionsApart && now?.some(isWork);
     if (now === undefined || begins) sessions.push([set]);
     else now.push(set);
     last = minute ?? last;
@@ -26,5 +25,6 @@ export function heaviestOfDay(sets: readonly LiftingSet[]): readonly LiftingSet[
 
 const isWork = ({ kind }: LiftingSet) => kind === "work";
 
+/** Of sets without a load none is. */
 const heaviest = (session: readonly LiftingSet[]): number =>
-  Math.max(0, ...session.filter(isWork).map(({ loadKg }) => loadKg ?? 0));
+  Math.max(...session.filter(isWork).flatMap(({ loadKg }) => loadKg ?? []));

@@ -39,7 +39,7 @@ export type LiftSession = {
  * The sessions of one athlete's lift, in order; days without a work set with a load are none.
  *
  * @param gymDays days with a main lift, this one or another, in order
- * @param legDays days with a lift of the legs, whatever it was, in order
+ * @param legDays those and days with another lift of the legs, in order
  */
 export function liftSessions(
   lift: readonly LiftingSet[],
@@ -86,17 +86,17 @@ export function liftSessions(
  * practice, no source).
  *
  * @param gymDays days with a main lift, in order
- * @param legDays days with a lift of the legs, whatever it was, in order
+ * @param legDays those and days with another lift of the legs, in order
  */
 export const daysOff = (
   from: Day,
   to: Day,
   gymDays: readonly Day[],
   legDays: readonly Day[],
-): number => (longestGap(from, to, gymDays) + longestGap(from, to, [...legDays, ...gymDays])) / 2;
+): number => (longestGap(from, to, gymDays) + longestGap(from, to, legDays)) / 2;
 
 function longestGap(from: Day, to: Day, days: readonly Day[]): number {
-  const inside = days.filter((day) => day > from && day < to).sort((a, b) => a - b);
+  const inside = days.filter((day) => day > from && day < to);
   const between = [from, ...inside, to];
   return Math.max(...between.slice(1).map((day, at) => day - between[at]!));
 }

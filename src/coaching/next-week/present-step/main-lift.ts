@@ -48,15 +48,15 @@ export function liftDays(sets: readonly LiftingSet[]): readonly LiftDay[] {
   return [...days].map(([day, setsOf]) => ({ day, setsOf })).sort((a, b) => a.day - b.day);
 }
 
-/** One athlete's days on which the legs were loaded by whatever lift, in order. */
-export function legDays(sets: readonly LiftingSet[]): readonly Day[] {
+/** One athlete's days on which the legs were loaded by whatever lift, those with a main lift among them, in order. */
+export function legDays(sets: readonly LiftingSet[], trained: readonly Day[]): readonly Day[] {
   const loadsLegs = remembered(
     (exercise: string) => isLegAssistance(exercise) || rankOfLift(exercise) < 2,
   );
   const days = sets.flatMap(({ kind, loadKg, exercise, day }) =>
     kind === "work" && loadKg !== null && loadsLegs(exercise) ? [day] : [],
   );
-  return [...new Set(days)].sort((a, b) => a - b);
+  return [...new Set([...days, ...trained])].sort((a, b) => a - b);
 }
 
 /** Days back from the last one that tell which lift an athlete is on. */

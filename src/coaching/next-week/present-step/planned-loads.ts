@@ -39,7 +39,7 @@ export function plannedLoads<Session extends LiftedDay>(
   sessions: readonly Session[],
   sessionsAWeek: number,
   lessOn: (session: Session) => AskedLess,
-  plannedFor: (session: Session, atMostKg: number) => number | null = () => null,
+  plannedFor: (session: Session, atMostKg: number) => number | null,
 ): readonly PlannedLoad[] {
   const planned: PlannedLoad[] = [];
   const down = takenDown(sessions);

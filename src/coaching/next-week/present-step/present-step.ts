@@ -110,7 +110,7 @@ export type StepRows = {
   /** Why a day asked for less than its plan, from the lift's sets on it. */
   readonly lessOn: (session: readonly LiftingSet[], day: Day) => AskedLess;
   /** The load a slow session's card must have begun from, kg, up to one; null where none is known. */
-  readonly plannedFor?: (session: LiftSession, atMostKg: number) => number | null;
+  readonly plannedFor: (session: LiftSession, atMostKg: number) => number | null;
 };
 
 /**
@@ -124,12 +124,10 @@ export function presentStep(given: StepRows): PresentStep | null {
   const trained = liftDays(own);
   const main = mainLift(trained);
   if (main === null) return null;
-  const legs = legDays(own);
-  const stepOf = (lift: string) => stepOfLift(setsOfLift(own, lift), { trained, legs }, given);
-  const step = stepOf(main);
-  return (
-    step && { ...step, others: liftsInTurn(trained, main).flatMap((one) => stepOf(one) ?? []) }
-  );
+  const gymDays = trained.map(({ day }) => day);
+  const days = { trained, gymDays, legs: legDays(own, gymDays) };
+  const stepOf = (lift: string) => stepOfLift(setsOfLift(own, lift), days, given);
+  return { ...stepOf(main), others: liftsInTurn(trained, main).map(stepOf) };
 }
 
 /** All sets of a lift, in order. */
@@ -139,23 +137,28 @@ const setsOfLift = (own: readonly LiftingSet[], lift: string) =>
     (set) => set,
   );
 
+/** An athlete's days in the gym, in order. */
+type TrainingDays = {
+  /** With a main lift, and which. */
+  readonly trained: readonly LiftDay[];
+  readonly gymDays: readonly Day[];
+  /** Those and days with another lift of the legs. */
+  readonly legs: readonly Day[];
+};
+
 /**
  * The step of one lift.
  *
- * @param lift its sets, in order
- * @param days.trained every day with a main lift, this one or another
- * @param days.legs every day with a lift of the legs
+ * @param lift its sets, in order, on one day at least a work set with a load
  */
 function stepOfLift(
   lift: readonly LiftingSet[],
-  { trained, legs }: { readonly trained: readonly LiftDay[]; readonly legs: readonly Day[] },
+  { trained, gymDays, legs }: TrainingDays,
   given: StepRows,
-): PresentStep | null {
+): PresentStep {
   const { asOf, plannedSets } = given;
-  const gymDays = trained.map(({ day }) => day);
   const { planned: sessions, others } = sessionsOfPlan(liftSessions(lift, gymDays, legs));
-  const last = sessions[sessions.length - 1];
-  if (last === undefined) return null;
+  const last = sessions[sessions.length - 1]!;
   const days = sessions.map(({ day }) => day);
   const trainedDay = gymDays[gymDays.length - 1]!;
   const sessionsAWeek = usualSessionsAWeek(given.about, gymDays);
@@ -188,11 +191,11 @@ function stepOfLift(
     lastDay: last.day,
     isHeaviest: last.isHeaviest,
     trainedDay,
-    legDay: Math.max(trainedDay, ...legs),
-    gapSince: last.day < trainedDay ? daysOff(last.day, trainedDay, gymDays, legs) : 0,
+    legDay: legs[legs.length - 1]!,
+    gapSince: daysOff(last.day, trainedDay, gymDays, legs),
     done: { sets: like.sets, reps: Math.max(...like.work.map(repsDone)) },
     liftBefore: liftBefore(trained, days[0]!),
-    inTurn: others.length > 0 ? inTurnAsPlanned(others, plansOf(others), plannedSets) : [],
+    inTurn: inTurnAsPlanned(others, plansOf(others), plannedSets),
     others: [],
     sessionsAWeek,
     weeksHeld: new Set(days.slice(since).map(mondayOf)).size,

@@ -19,8 +19,14 @@ test("of a light session in the morning and a heavy one in the evening the heavy
   const [light, heavy] = [at(tuesday, 7, 2, 3, 60), at(tuesday, 18, 3, 5, 85)];
   expect(loads(light, heavy)).toEqual([85, 85, 85]);
   expect(loads(at(tuesday, 7, 3, 5, 85), at(tuesday, 18, 2, 3, 60))).toEqual([85, 85, 85]);
+  // What counts is the work: neither a heavier warm-up single nor sets of which nobody wrote a load.
+  const single = { ...at(tuesday, 7, 1, 1, 90)[1]!, kind: "warm-up" as const };
+  expect(loads([single], light, heavy)).toEqual([85, 85, 85]);
+  const unwritten = light.map((set) => ({ ...set, loadKg: null }));
+  expect(loads(unwritten, heavy)).toEqual([85, 85, 85]);
   // Alike they are the same session twice, not one of twice the sets.
-  expect(loads(at(tuesday, 7, 3, 5, 85), at(tuesday, 18, 3, 5, 85))).toEqual([85, 85, 85]);
+  const [morning, evening] = [at(tuesday, 7, 3, 5, 85), at(tuesday, 18, 3, 5, 85)];
+  expect(heaviestOfDay([...morning, ...evening])).toEqual(morning);
 });
 
 test("within three hours, or without times, they are one session; a marker of the morning is the evening's", () => {

@@ -32,6 +32,8 @@ test("a day without a work set with a load is no session; the marker is among al
 test("days since the athlete trained are counted from whatever lift came before", () => {
   const gap = (...gymDays: number[]) => sessionsOf(of(5), [...gymDays, tuesday])[0]!.gap;
   expect([gap(), gap(tuesday - 14, tuesday - 5), gap(tuesday - 14)]).toEqual([0, 5, 14]);
+  // Days off after it are none before it.
+  expect(sessionsOf(of(5), [tuesday - 5, tuesday, tuesday + 30])[0]!.gap).toBe(5);
 });
 
 const lifted = (...loads: number[]) => {
