@@ -432,19 +432,23 @@ test("the sets of a slow day show its block: nobody goes back to five for a load
 
 test("fewer sets than the most at the plan make a lighter week, not fewer than of another plan", () => {
   const less = (...days: Lifted[]) => plans(days).map((one) => one.less);
-  const at = (iso: string, loadKg: number, sets: number, reps = 5): Lifted => [
-    iso,
-    loadKg,
-    reps,
-    null,
-    sets,
-  ];
+  const at = (
+    iso: string,
+    loadKg: number,
+    sets: number,
+    reps = 5,
+    why: AskedLess = null,
+  ): Lifted => [iso, loadKg, reps, why, sets];
   // Five sets once, then three: three sets lighter are fewer than the five.
   expect(less(at("2026-05-05", 80, 5), at("2026-05-07", 80, 3), at("2026-05-12", 70, 3))).toEqual([
     null,
     null,
     "light",
   ]);
+  // A slow day of three between them shows no plan of three.
+  expect(
+    less(at("2026-05-05", 80, 5), at("2026-05-07", 75, 3, 5, "slow"), at("2026-05-12", 70, 3)),
+  ).toEqual([null, "slow", "light"]);
   // Five sets at another load, or of other repetitions, say nothing of three at this one.
   expect(less(at("2026-05-05", 75, 5), at("2026-05-07", 80, 3), at("2026-05-12", 70, 3))).toEqual([
     null,

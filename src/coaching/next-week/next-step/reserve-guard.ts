@@ -43,11 +43,6 @@ export function guardAgainst(state: LiftState, step: PresentStep): number | null
   return state.strengthLowKg ?? (isPastChart ? null : seenGuardOf(state, step));
 }
 
-/** What left fewer than two is not gone on from because an estimate says more; without one it guards itself. */
-export function seenLessThanEstimated(state: LiftState, step: PresentStep): boolean {
-  return state.strengthLowKg !== null && fewLeft(step);
-}
-
 /** Whether two repetitions stay in reserve at a load; without a guard nothing says that they do not. */
 export const leavesReserve = (block: Block, loadKg: number, guardKg: number | null): boolean =>
   guardKg === null || mostReps(loadKg / guardKg) - block.reps >= leastReserve;
@@ -64,7 +59,7 @@ export function keepingReserve(
   return kg;
 }
 
-/** Whether the last session was seen to leave fewer than two. */
+/** Whether the last session was seen to leave fewer than two: it is not gone on from because an estimate says more. */
 export const fewLeft = ({ reserveSeen }: PresentStep) =>
   reserveSeen !== null && reserveSeen < leastReserve;
 

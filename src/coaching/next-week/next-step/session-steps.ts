@@ -38,5 +38,5 @@ export function sessionSteps(
     const moved = !isSame(next.block, lastBlock) || next.loadKg !== lastKg;
     steps.push({ ...next, otherwise: moved ? { block: lastBlock, loadKg: lastKg } : null });
   }
-  return steps.slice(0, count);
+  return steps;
 }

@@ -1,7 +1,7 @@
 import { onSteps } from "../../blocks/on-steps";
 import type { WayBack } from "../../blocks/way-back";
 import type { PlannedStep } from "./planned-step";
-import { keepingReserve, leavesReserve, seenLessThanEstimated } from "./reserve-guard";
+import { fewLeft, keepingReserve, leavesReserve } from "./reserve-guard";
 import { held, sameBlock } from "./same-block";
 import type { StepGiven } from "./step-given";
 
@@ -11,7 +11,7 @@ const halvedUnder = 0.85;
 /** The next grade after a break; null without one, or once the guard lets it rise no further and the ladder leads on. */
 export function stepOnWayBack(given: StepGiven, back: WayBack | null): PlannedStep | null {
   if (back === null) return null;
-  const { state, step, guardKg, size } = given;
+  const { step, guardKg, size } = given;
   const whole = leavesReserve(step.block, back.gradeKg, guardKg);
   // What the reserve allows is looked for in steps from the present load: between them plates make none.
   const gradeKg = whole ? back.gradeKg : onSteps(step.loadKg, back.gradeKg, size.stepKg);
@@ -24,6 +24,6 @@ export function stepOnWayBack(given: StepGiven, back: WayBack | null): PlannedSt
   if (step.volumeDone === false && !halved) return held(given, "volume-missed", step.sets);
   // No grade is climbed before an A race either.
   if (rises && given.kind === "race week") return held(given, "race-week-held");
-  if (rises && seenLessThanEstimated(state, step)) return held(given, "reserve-seen");
+  if (rises && fewLeft(step)) return held(given, "reserve-seen");
   return sameBlock(given, gradeKg, { code: "grade-back", facts: { before: back.beforeKg } });
 }

@@ -48,3 +48,11 @@ test("a break eases what was done last where the load from before an earlier one
   // Nine tenths of 47.5 are 42.75.
   expect(loadKg).toBe(42.5);
 });
+
+test("where nothing is taken off, the load of last time is no other for lying between the gym's whole steps", () => {
+  const here = { ...step, sessions: [], inTurn: [{ ...step.inTurn[1]!, loadKg: 48.5 }] };
+  const usual = { now: false, marathonDay: null, monday, gradeKg: 1, wholeKg: 2.5 };
+  expect(easedTurn(here, { loadKg: 80, ...usual }).loadKg).toBe(48.5);
+  // A tenth off is 43.65.
+  expect(easedTurn(here, { loadKg: 72, ...usual, now: true }).loadKg).toBe(42.5);
+});

@@ -35,6 +35,9 @@ test("a new exercise is planned on within its first week, however many sets of t
   const { exercise, loads, said } = weekOf("2026-05-11", [...squats, ...front]);
   expect([exercise, ...loads]).toEqual(["front squat", "3x5 60", "3x5 60"]);
   expect(said).toContain("Front squat since 5 May in place of back squat: planned on from it.");
+  // Begun after three weeks off, it has no block of its own from before them.
+  const late = front.map((set) => ({ ...set, day: set.day + 14 }));
+  expect(weekOf("2026-05-25", [...squats, ...late]).loads).toEqual(["3x5 60", "3x5 60"]);
   const told = (days: number) =>
     weekOf("2026-05-18", [
       ...squats,
