@@ -12,6 +12,9 @@ const given = {
   noJumps: false,
   isCut: false,
   state: { soreness: null, lastWord: null },
+  missing: [],
+  noPlates: [],
+  lastLoad: () => null,
 } as const;
 
 test("assistance in one line, shorter in a race week, swapped when sore", () => {

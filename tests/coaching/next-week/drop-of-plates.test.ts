@@ -3,6 +3,7 @@ import { dropHeight } from "../../../src/coaching/next-week/jumps/drop-height";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
 import { dropReasons } from "../../../src/coaching/next-week/reasons/line-reasons";
 import type { JumpAttempt } from "../../../src/coaching/record/jump-attempt";
+import type { Plate } from "../../../src/coaching/record/plate";
 import { understandTable } from "../../../src/rows/read-table";
 import { lineReasonWords } from "../../../src/words/week";
 import { jumpAttempt } from "../series/invented-season";
@@ -120,4 +121,24 @@ test("why a drop is lower is among a line's reasons, and nothing is said without
   // A sore day's hops take the drop jump's place.
   expect(dropReasons(lineOf(0.257, { day: day("2026-06-28"), value: 7 }).sessions)).toEqual([]);
   expect(dropReasons([])).toEqual([]);
+});
+
+test("a gym that lists no plates is not told that it lacks some for its jumps or its marker", () => {
+  const itemsWith = (of: readonly Plate[]) =>
+    proposeLine({
+      athlete: athlete(name),
+      name,
+      state: state(name),
+      rows: squadRows({
+        sets: session(name, "2026-06-23", { sets: 5, reps: 5, loadKg: 85, markerKg: 67.5 }),
+        plates: of,
+      }),
+      monday: day("2026-06-29"),
+      asOf: day("2026-06-28"),
+    }).sessions[0]!.items;
+  const lacks = (of: readonly Plate[]) => itemsWith(of).some(({ reason }) => reason === "no-plate");
+  const [large] = plates;
+  expect([lacks([]), lacks([{ ...large!, thicknessCm: 50 }])]).toEqual([false, true]);
+  const marker = itemsWith([]).find(({ kind }) => kind === "marker");
+  expect(marker!.loadKg).toBe(67.5);
 });

@@ -11,24 +11,21 @@ import type { SessionStep } from "./session-steps";
  *
  * @param eased.loadKg planned for the step this week, kg
  * @param eased.now a break or a marathon eases this week
- * @param eased.marathonDay of the marathon that does; null without one
  */
 export function easedTurn(
   step: PresentStep,
   eased: {
     readonly loadKg: number;
     readonly now: boolean;
-    readonly marathonDay: Day | null;
     readonly monday: Day;
     readonly gradeKg: number;
     readonly wholeKg: number;
   },
 ): Pick<SessionStep, "block" | "loadKg"> {
-  const { loadKg, now, marathonDay, monday, gradeKg, wholeKg } = eased;
+  const { loadKg, now, monday, gradeKg, wholeKg } = eased;
   // Also where another break followed: what was not done since the first stands as far under its load.
-  const back =
-    marathonDay === null ? wayBack(step.sessions, step.sessionsAWeek, monday, gradeKg) : null;
-  const since = marathonDay ?? back?.sinceDay ?? Number.POSITIVE_INFINITY;
+  const back = wayBack(step.sessions, step.sessionsAWeek, monday, gradeKg);
+  const since = back?.sinceDay ?? Number.POSITIVE_INFINITY;
   const {
     sets,
     reps,

@@ -131,7 +131,6 @@ export function liftPlan(
       const eased = easedTurn(present, {
         loadKg: planned.loadKg,
         now: easedNow,
-        marathonDay: marathonDays === null ? null : firstDay - marathonDays,
         monday,
         gradeKg: size.stepKg,
         wholeKg: usualSize.stepKg,

@@ -32,11 +32,11 @@ export type SessionGiven = {
   readonly isCut: boolean;
   readonly state: Pick<AthleteState, "soreness" | "lastWord">;
   /** What is missing for everything that needs it: no rack, or a limb that limits. */
-  readonly missing?: readonly Missing[];
+  readonly missing: readonly Missing[];
   /** Names from the exercise list for which the gym has no plates. */
-  readonly noPlates?: readonly string[];
+  readonly noPlates: readonly string[];
   /** Load an assistance exercise was last done with, kg. */
-  readonly lastLoad?: (exercise: string) => number | null;
+  readonly lastLoad: (exercise: string) => number | null;
 };
 
 /** An alternative and the reason for it. */
@@ -96,8 +96,7 @@ function itemOf(
   const name = isMain ? given.lift : usual.name;
   const exercise = swap?.instead ?? name;
   const { sets, reps } = swap?.reason === "no-jumps" ? none : amount;
-  const lastLoad = () =>
-    isMain || usual.kind === "assistance" ? (given.lastLoad?.(exercise) ?? null) : null;
+  const lastLoad = () => (isMain || usual.kind === "assistance" ? given.lastLoad(exercise) : null);
   return {
     exercise,
     kind: usual.kind,
@@ -118,11 +117,11 @@ function marker({ lift, markerKg }: SessionGiven): readonly SessionItem[] {
 
 function swapOf(usual: Exercise, given: SessionGiven, eased: SwapReason | null): Swap | null {
   if (usual.contacts > 0 && given.noJumps) return { reason: "no-jumps", instead: "" };
-  for (const what of given.missing ?? []) {
+  for (const what of given.missing) {
     const instead = usual.without[what];
     if (instead !== undefined) return { reason: what === "rack" ? "no-rack" : "limb", instead };
   }
-  if (given.noPlates?.includes(usual.name)) {
+  if (given.noPlates.includes(usual.name)) {
     return { reason: "no-plate", instead: usual.without.plate ?? usual.instead };
   }
   return eased !== null && usual.givesWayWhenSore

@@ -19,7 +19,7 @@ const step = {
   ],
 } as unknown as PresentStep;
 const turn = (over: Partial<Parameters<typeof easedTurn>[1]>) => {
-  const usual = { now: false, marathonDay: null, monday, gradeKg: 2.5, wholeKg: 2.5 };
+  const usual = { now: false, monday, gradeKg: 2.5, wholeKg: 2.5 };
   const { block, loadKg } = easedTurn(step, { loadKg: 90, ...usual, ...over });
   return `${block.sets}x${block.reps} ${loadKg}`;
 };
@@ -29,10 +29,9 @@ test("on the way back a fast day is so much of what it was before as the heavy o
   expect([turn({}), turn({ loadKg: 100 })]).toEqual(["5x3 52.5", "5x3 60"]);
 });
 
-test("away again it is as far under what it was before the first time as the lift; a marathon eases what was done before it", () => {
+test("away again it is as far under what it was before the first time as the lift", () => {
   // 72 of 100: 43.2 of 60, in whole steps 42.5.
   expect(turn({ now: true, loadKg: 72 })).toBe("5x3 42.5");
-  expect(turn({ now: true, loadKg: 72, marathonDay: day("2026-05-01") })).toBe("5x3 52.5");
 });
 
 test("a break eases what was done last where the load from before an earlier one is reached", () => {
@@ -40,7 +39,7 @@ test("a break eases what was done last where the load from before an earlier one
   const { loadKg } = easedTurn(whole, {
     loadKg: 72,
     now: true,
-    marathonDay: null,
+
     monday,
     gradeKg: 2.5,
     wholeKg: 2.5,
@@ -51,7 +50,7 @@ test("a break eases what was done last where the load from before an earlier one
 
 test("where nothing is taken off, the load of last time is no other for lying between the gym's whole steps", () => {
   const here = { ...step, sessions: [], inTurn: [{ ...step.inTurn[1]!, loadKg: 48.5 }] };
-  const usual = { now: false, marathonDay: null, monday, gradeKg: 1, wholeKg: 2.5 };
+  const usual = { now: false, monday, gradeKg: 1, wholeKg: 2.5 };
   expect(easedTurn(here, { loadKg: 80, ...usual }).loadKg).toBe(48.5);
   // A tenth off is 43.65.
   expect(easedTurn(here, { loadKg: 72, ...usual, now: true }).loadKg).toBe(42.5);

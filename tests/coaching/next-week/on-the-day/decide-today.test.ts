@@ -18,6 +18,9 @@ test("within 0.05 m/s of usual the plan stands; from 0.06 faster nothing is adde
   expect(say(speeds([0.59, 0.59]))).toBe("as planned: lift 80");
   expect(say(speeds([0.69]))).toBe("as planned: lift 80");
   expect(say(speeds([0.7]))).toBe("above usual: lift 80 as planned, add nothing");
+  // So much faster that the bar or the tool is looked at first: 0.16, not 0.15.
+  expect(say(speeds([0.79]))).toBe("above usual: lift 80 as planned, add nothing");
+  expect(say(speeds([0.8]))).toMatch(/: 0\.16 m\/s faster than usual\. As planned: lift 80$/);
 });
 
 test("0.06 to 0.10 slower: 5 % off, rounded down, the real share said", () => {

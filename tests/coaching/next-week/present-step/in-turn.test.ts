@@ -7,6 +7,7 @@ import { proposeLine } from "../../../../src/coaching/next-week/propose-line";
 import type { LiftState } from "../../../../src/coaching/next-week/state/athlete-state";
 import { turnsByDay, turnsOfWeek } from "../../../../src/coaching/next-week/week/turn-of-week";
 import type { LiftingSet } from "../../../../src/coaching/record/lifting-set";
+import { usualRules } from "../../../../src/coaching/record/squad-rules";
 import { assistanceWords } from "../../../../src/words/session";
 import { lineReasonWords, sessionWhyWords } from "../../../../src/words/week";
 import { athlete, day, movesAt, race, session, squadRows, state } from "../written-squad";
@@ -123,6 +124,18 @@ test("a lift in turn with more repetitions than the rotation's stays as it was, 
   expect(said).toContain(
     "Hip thrust in turn: 3×8 at 90 kg on Thu 7 May. As last time: its next step is yours to set.",
   );
+  // So it is while the ladder would hold it: no week of its block is counted.
+  const two = thrusts.filter((set) => set.day < tuesday + 14);
+  expect(weekAfter(two, 2).said).toContain(
+    "Hip thrust in turn: 3×8 at 90 kg on Thu 23 Apr. As last time: its next step is yours to set.",
+  );
+  // Twice in a week, with steps by session, it is the same twice.
+  const rules = { ...usualRules, stepBySession: 1 };
+  const midweek = [...thrusts, ...on(29, { loadKg: 75 })];
+  expect(weekAfter(midweek, 4, { asOf: tuesday + 29 }, { rules }).days).toEqual([
+    "1 3x8 90 hip thrust",
+    "3 3x8 90 hip thrust",
+  ]);
   // 16 days longer than usual: a fifth off 90 is 72, on plates of 2.5 two a side 70, half the sets.
   expect(weekAfter(thrusts, 6).days[1]).toBe("3 2x8 70 hip thrust");
 });
@@ -333,6 +346,53 @@ test("a fast day that was slow, missed a repetition or had fewer sets for a race
   // As the last of them was: that the first had three sets says nothing.
   const fewer = cut.filter(({ day: of, set }) => of !== tuesday + 2 || (set ?? 0) <= 3);
   expect(weekAfter(fewer, 3, {}, { races }).days[1]).toBe("3 5x3 60");
+});
+
+test("after a marathon the fast day is eased once, of what it was before the race", () => {
+  const fast = { sets: 5, reps: 3, loadKg: 60 };
+  const lifted = [0, 1, 2, 3].flatMap((week) => [
+    ...on(7 * week, { loadKg: 75 }),
+    ...on(7 * week + 2, fast),
+  ]);
+  const races = [race("2026-05-03", 9, { distanceKm: 42.195 })];
+  const rules = { ...usualRules, daysToUsualAfterMarathon: 21 };
+  // A tenth off 75 and 60, in whole steps, and half the sets; so again the week after.
+  const eased = ["1 2x5 67.5", "3 3x3 52.5"];
+  expect(weekAfter(lifted, 5, {}, { races, rules }).days).toEqual(eased);
+  const since = [
+    ...on(35, { sets: 2, loadKg: 67.5 }),
+    ...on(37, { sets: 3, reps: 3, loadKg: 52.5 }),
+  ];
+  expect(weekAfter([...lifted, ...since], 6, {}, { races, rules }).days).toEqual(eased);
+});
+
+test("nor does the fast day go back to its whole load while the heavy one is eased after a marathon and weeks off", () => {
+  const lifted = [0, 1, 2].flatMap((week) => [
+    ...on(7 * week, { loadKg: 75 }),
+    ...on(7 * week + 2, { sets: 5, reps: 3, loadKg: 60 }),
+  ]);
+  const races = [race("2026-04-26", 9, { distanceKm: 42.195 })];
+  const rules = { ...usualRules, daysToUsualAfterMarathon: 28 };
+  // Three weeks off: a fifth off both, and half the sets; the week after it is still the marathon's.
+  const back = [...on(35, { sets: 2, loadKg: 60 }), ...on(37, { sets: 3, reps: 3, loadKg: 47.5 })];
+  expect(weekAfter([...lifted, ...back], 6, {}, { races, rules }).days).toEqual([
+    "1 2x5 60",
+    "3 3x3 47.5",
+  ]);
+});
+
+test("back after weeks away the fast day climbs with the heavy one, as far under what it was", () => {
+  const lifted = [0, 1, 2].flatMap((week) => [
+    ...on(7 * week, { loadKg: 75 }),
+    ...on(7 * week + 2, { sets: 5, reps: 3, loadKg: 60 }),
+  ]);
+  // 30 % off both, and half the sets; then a fifth off: 60 of 75, and 48 of 60 in whole steps.
+  expect(weekAfter(lifted, 6).days).toEqual(["1 2x5 52.5", "3 3x3 40"]);
+  const back = [
+    ...on(42, { sets: 2, loadKg: 52.5 }),
+    ...on(44, { sets: 3, reps: 3, loadKg: 40 }),
+  ].map((set) => ({ ...set, repsInReserve: null }));
+  expect(weekAfter([...lifted, ...back], 7).days).toEqual(["1 3x5 60", "3 5x3 47.5"]);
 });
 
 test("fives and threes in turn: the ladder is that of the fives", () => {

@@ -24,6 +24,9 @@ const usual: SessionGiven = {
   noJumps: false,
   isCut: false,
   state: { soreness: null, lastWord: "as usual" },
+  missing: [],
+  noPlates: [],
+  lastLoad: () => null,
 };
 const anything: readonly Missing[] = ["rack", "plate", "leg", "trunk", "arm"];
 const plan = (over: Partial<SessionGiven> = {}) => sessionPlan({ ...usual, ...over });

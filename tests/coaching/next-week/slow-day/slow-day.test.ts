@@ -45,9 +45,10 @@ test("without one the first work set decides, not the sets after it, nor a warm-
   expect(slow(at(work, 0.58, 0.58))).toBe(false);
 });
 
-test("one figure of the set is its speed; without a speed, a load or a usual speed nothing is slow", () => {
+test("one figure of the set is its speed where no repetitions have theirs; without a speed, a load or a usual speed nothing is slow", () => {
   expect(slow({ ...at(marker), setSpeed: 0.7 })).toBe(true);
   expect(slow({ ...at(marker), setSpeed: 0.8 })).toBe(false);
+  expect(slow({ ...at(marker, 0.7, 0.7, 0.7), setSpeed: 0.8 })).toBe(true);
   expect(slow(at(marker))).toBe(false);
   // Nor does it make a slow one beside it any less slow.
   const bad = at(marker, 0.7, 0.7, 0.7);

@@ -30,6 +30,12 @@ test("an ordinary day asks for no less; a slow one does", () => {
   expect(why("2026-06-11", {}, on("2026-06-11", 0.12))).toBe("slow");
 });
 
+test("a note beside the work sets, though none stands beside the marker, gives the reason; a slow bar comes first", () => {
+  const noted = (note: string, slower = 0) => why("2026-06-11", {}, on("2026-06-11", slower, note));
+  expect([noted("felt heavy"), noted("new belt")]).toEqual(["noted", null]);
+  expect(noted("felt heavy", 0.12)).toBe("slow");
+});
+
 test("under a limit, with pain noted beside a set, or in the week of pain in the diary nothing is of a day", () => {
   const slow = (iso: string) => on(iso, 0.12);
   expect(why("2026-06-11", { mayDo: "modified" }, slow("2026-06-11"))).toBe("may not");
