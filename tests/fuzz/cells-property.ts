@@ -3,7 +3,7 @@ import { dayFromIso } from "../../src/coaching/calendar/day";
 import { plainWords } from "../../src/rows/header/header-words";
 import { type Understanding, understandTable } from "../../src/rows/read-table";
 import { PlainSet } from "../../src/rows/table/plain-set";
-import { namesSummary } from "../../src/rows/table/read-lines";
+import { namesSummary } from "../../src/rows/table/summary-lines";
 import type { TableName } from "../../src/rows/table-name";
 import { isBlank } from "../../src/rows/value/blank";
 import { dayOfCell } from "../../src/rows/value/day-of-cell";

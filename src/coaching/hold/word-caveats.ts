@@ -42,7 +42,7 @@ export function lastCompared({
   notes,
 }: SeasonHold): LastCompared | null {
   for (const [place, measure] of measures.entries()) {
-    const day = lastOf(sessions.filter(({ percents }) => (percents[place] ?? null) !== null));
+    const day = lastDayOf(sessions.filter(({ percents }) => (percents[place] ?? null) !== null));
     // A note names the jump it is about, and no lift: one is followed.
     const of = measure.kind === "bar speed" ? undefined : measure.of;
     const changed = notes.some(
@@ -56,10 +56,10 @@ export function lastCompared({
 
 /** Day of the last reading where the word rests on old ones; null where it is recent, or there is none. */
 export function oldSince({ sessions, asOf }: SeasonHold): Day | null {
-  const last = lastOf(sessions.filter(({ percents }) => percents.some((one) => one !== null)));
+  const last = lastDayOf(sessions.filter(({ percents }) => percents.some((one) => one !== null)));
   return last !== null && asOf - last > oldAfterDays ? last : null;
 }
 
 /** The sessions are in order of day. */
-const lastOf = (sessions: SeasonHold["sessions"]): Day | null =>
+const lastDayOf = (sessions: SeasonHold["sessions"]): Day | null =>
   sessions[sessions.length - 1]?.day ?? null;

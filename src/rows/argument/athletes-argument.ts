@@ -6,7 +6,7 @@ import { headingLookup, recogniseHeader } from "../header/recognise-header";
 import { joinedNames } from "../name/joined-names";
 import { readTable } from "../read-table";
 import type { Reading } from "../reading";
-import { beginsSummary } from "../table/read-lines";
+import { beginsSummary } from "../table/summary-lines";
 import { isBlank } from "../value/blank";
 import { foundText } from "../value/found-text";
 

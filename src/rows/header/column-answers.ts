@@ -32,24 +32,13 @@ export function withAnswers(
   const unknown = new Set(header.unknown);
   for (const answer of answers.columns) {
     const index = answer.column - 1;
-    const held = Object.entries(fields).find(([, column]) => column.index === index);
-    const heldRep = reps.find((column) => column.index === index);
-    const heading = String(line[index] ?? "").trim();
-    const before = held?.[1] ??
-      heldRep ?? { index, unit: null, heading, words: heading.toLowerCase() };
-    const column: Column = {
-      ...before,
-      ...(answer.unit === undefined ? {} : { unit: unitOf(answer.unit) }),
-      ...(answer.dateOrder === undefined ? {} : { dateOrder: answer.dateOrder }),
-    };
-    const field =
-      answer.field === undefined
-        ? heldRep === undefined
-          ? (held?.[0] ?? null)
-          : "rep 0"
-        : answer.field;
-    if (held !== undefined) delete fields[held[0]];
-    const place = reps.indexOf(heldRep as Column);
+    const held = Object.keys(fields).find((field) => fields[field]!.index === index);
+    const place = reps.findIndex((column) => column.index === index);
+    const before = held === undefined ? reps[place] : fields[held];
+    const column = answered(before ?? unheld(line, index), answer);
+    const recognised = place >= 0 ? "rep 0" : (held ?? null);
+    const field = answer.field === undefined ? recognised : answer.field;
+    if (held !== undefined) delete fields[held];
     reps = reps.filter((rep) => rep.index !== index);
     // A unit or an order alone says nothing of the meaning.
     if (answer.field !== undefined) unknown.delete(index);
@@ -59,3 +48,15 @@ export function withAnswers(
   }
   return { fields, repColumns: reps, unknown: [...unknown] };
 }
+
+/** A column that no meaning was recognised for. */
+function unheld(line: readonly unknown[], index: number): Column {
+  const heading = String(line[index] ?? "").trim();
+  return { index, unit: null, heading, words: heading.toLowerCase() };
+}
+
+const answered = (column: Column, { unit, dateOrder }: ColumnAnswer): Column => ({
+  ...column,
+  ...(unit !== undefined && { unit: unitOf(unit) }),
+  ...(dateOrder !== undefined && { dateOrder }),
+});

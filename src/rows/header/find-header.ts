@@ -1,7 +1,6 @@
 import type { Cells } from "../cells";
 import type { TableName } from "../table-name";
 import { isBlank } from "../value/blank";
-import { isDitto } from "../value/ditto";
 import { isDate } from "../value/is-date";
 import { type Unit, unitOf } from "../value/units";
 import type { Column } from "./column";
@@ -11,6 +10,8 @@ import { namedByValues } from "./named-by-values";
 import { numbersAlone, speedsUnderNumbers } from "./one-set-a-row";
 import { type RecognisedHeader, recogniseHeader } from "./recognise-header";
 import { rowsSearched } from "./rows-searched";
+import { twoRows } from "./two-rows";
+import { withUnitsRow } from "./units-row";
 
 /** The rows that read most like the table's header, and how well. Rows count from 0. */
 export type FoundHeader = RecognisedHeader & {
@@ -135,75 +136,4 @@ function weightOf(table: TableName, found: FoundHeader): number {
     0.5 * unknown.length -
     5 * figures
   );
-}
-
-/** Headings of two rows joined column by column, the upper ones carried right; null when the second is data. */
-function twoRows(
-  table: TableName,
-  upper: readonly unknown[],
-  lower: readonly unknown[],
-): unknown[] | null {
-  const joined: unknown[] = [];
-  let carried = "";
-  let filled = 0;
-  for (let index = 0; index < Math.max(upper.length, lower.length); index++) {
-    const below = lower[index];
-    if (
-      isDate(below) ||
-      (typeof below === "number" && !(Number.isInteger(below) && below >= 1 && below <= 20))
-    )
-      return null;
-    if (!isBlank(upper[index])) carried = String(upper[index]);
-    if (!isBlank(below)) filled++;
-    // "Rep speeds" over 1, 2, 3 are Rep 1 … Rep 3.
-    const numbered = /^\s*(?:rep|r)?\s*(\d{1,2})\s*$/i.exec(isBlank(below) ? "" : String(below));
-    const speeds =
-      /\b(rep|speed|speeds|m\/s|velocity|wdh|geschwindigkeit)/i.test(carried) ||
-      recogniseHeader("Sets", [carried]).fields.speed !== undefined;
-    if (numbered !== null && speeds)
-      joined.push(`rep ${numbered[1]}${/m\/s/.test(carried) ? " (m/s)" : ""}`);
-    else if (isBlank(below)) joined.push(upper[index] ?? "");
-    else
-      joined.push(
-        isBlank(upper[index]) || recogniseWords(table, below) ? below : `${upper[index]} ${below}`,
-      );
-  }
-  return filled >= 2 ? joined : null;
-}
-
-function recogniseWords(table: TableName, cell: unknown): boolean {
-  return [table, "Sets" as const, "Jumps" as const].some(
-    (one) => Object.keys(recogniseHeader(one, [cell]).fields).length > 0,
-  );
-}
-
-/** Meanings that have no unit: something under them is data. */
-const wordsOf = ["athlete", "exercise", "test", "race", "rule"];
-
-/** A row of units under the header ("", "", "kg", "m/s") gives its units to the columns. */
-function withUnitsRow(found: FoundHeader, cells: Cells, end: number): FoundHeader {
-  if (found.first >= end) return found;
-  const line = cells[found.first]!;
-  const filled = line.filter((cell) => !isBlank(cell));
-  const bare = (cell: unknown) => String(cell).replace(/[()[\]]/g, "");
-  const units = filled.filter((cell) => !isDitto(cell) && unitOf(bare(cell)) !== null).length;
-  const wordsOnly = filled.every(
-    (cell) =>
-      typeof cell === "string" && !/\d/.test(cell.replace(/0\s*[-–]\s*10|1\s*[-–]\s*[57]/, "")),
-  );
-  // "Ilka, mile" is an athlete and her event.
-  if (wordsOf.some((field) => !isBlank(line[found.fields[field]?.index ?? -1]))) return found;
-  if (units === 0 || !wordsOnly || units < filled.length / 2) return found;
-  const united = (column: Column): Column => ({
-    ...column,
-    unit: column.unit ?? unitOf(bare(line[column.index])),
-  });
-  return {
-    ...found,
-    first: found.first + 1,
-    fields: Object.fromEntries(
-      Object.entries(found.fields).map(([field, column]) => [field, united(column)]),
-    ),
-    repColumns: found.repColumns.map(united),
-  };
 }

@@ -1,7 +1,8 @@
 import { dayColumn } from "../column/day-column";
 import { textColumn } from "../column/text-column";
 import { IssueLog } from "../issue-log";
-import { beginsSummary, isBlankLine, namesSummary, sumsUp } from "../table/read-lines";
+import { isBlankLine } from "../table/read-lines";
+import { beginsSummary, namesSummary, sumsUp } from "../table/summary-lines";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { namesJump } from "./lift-in-words";

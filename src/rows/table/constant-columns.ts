@@ -1,6 +1,7 @@
 import type { Cells } from "../cells";
 import type { Column } from "../header/column";
-import { beginsSummary, isBlankLine } from "./read-lines";
+import { isBlankLine } from "./read-lines";
+import { beginsSummary } from "./summary-lines";
 
 /**
  * The rows with a column more for each meaning that holds for the whole table and has no column of

@@ -1,63 +1,10 @@
 import type { Column } from "../header/column";
 import { neededFields } from "../header/columns";
-import { plainWords } from "../header/header-words";
 import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { dayFromText } from "../value/day-text";
-
-const summary = new Set(
-  "avg average mean max min sum total totals count sd median schnitt mittel mittelwert durchschnitt summe gesamt ø subtotal best bestwert range volume tonnage moyenne somme promedio suma totale gemiddelde summa".split(
-    " ",
-  ),
-);
-
-/** True for the first word of a row of averages or sums. */
-export function namesSummary(cell: unknown): boolean {
-  return summary.has(plainWords(cell).replace(/[.:]$/, ""));
-}
-
-/** Words of such rows that are first names too. */
-export function mayBeName(cell: unknown): boolean {
-  return /^m(ax|in)$/.test(plainWords(cell));
-}
-
-/** What a row is of; the best or greatest, and a day of volume, may be rows like the others. */
-const labels = ["exercise", "test", "set"];
-const mayBeRow = /^(?:best|max|min|volume)/;
-
-/** Whether a row's lift, test or set, or what kind of run it was, is a sum or an average: "Total" beside the athlete's name. */
-export function sumsUp({
-  table,
-  fields,
-}: Pick<TableView, "table" | "fields">): (line: readonly unknown[]) => boolean {
-  const columns = (table === "Runs" ? ["kind"] : labels).flatMap(
-    (field) => fields[field]?.index ?? [],
-  );
-  // The same few words stand down a column.
-  const seen = new Map<string, boolean>();
-  const sums = (cell: unknown) => {
-    if (typeof cell !== "string" || cell === "") return false;
-    if (!seen.has(cell)) seen.set(cell, namesSummary(cell) && !mayBeRow.test(plainWords(cell)));
-    return seen.get(cell)!;
-  };
-  return (line) => columns.some((index) => sums(line[index]));
-}
-
-/** "Summe: 5 Athleten", "Total athletes: 5", "5 runners": how many there are. */
-const counted =
-  /^(?:(?:sum|summe|total|gesamt|anzahl|count)\b\D*\d+\D*|\d+ (?:athletes?|athleten|runners?|läufer))$/i;
-
-/** True for a row that begins so, where its first filled cell names no athlete. */
-export function beginsSummary(
-  line: readonly unknown[],
-  athlete: Pick<Column, "index"> | undefined,
-): boolean {
-  const at = line.findIndex((cell) => !isBlank(cell));
-  const words = line[at];
-  if (typeof words === "string" && counted.test(words.trim())) return true;
-  return namesSummary(line[at]) && !(at === athlete?.index && mayBeName(line[at]));
-}
+import { isSummary, sumsUp } from "./summary-lines";
 
 /**
  * A record, null for a row that was reported, "no-record" for one that was read and makes none of its
@@ -73,53 +20,57 @@ export function readLines<Row extends object>(
   view: TableView,
   readLine: (line: readonly unknown[], row: number) => LineResult<Row>,
 ): Reading<Row> {
+  const { cells, first, end, log } = view;
+  const isHeading = headingLines(view);
   const records: Row[] = [];
   let rowsRead = 0;
   let rowsReported = 0;
-  let rowsHeading = view.first;
-  let rowsBlank = view.cells.length - view.end;
-  for (let row = 0; row < view.first; row++)
-    if (isBlankLine(view.cells[row]!)) {
-      rowsBlank++;
-      rowsHeading--;
-    }
-  const heads = neededFields[view.table as "Sets"].map((field) => view.fields[field]?.index ?? -1);
-  const headLine = view.cells[view.headerRow] ?? [];
-  const first = heads[0]!;
-  const sums = sumsUp(view);
-  for (let row = view.first; row < view.end; row++) {
-    const line = view.cells[row]!;
-    const lead = line[first];
-    if (
-      (lead === "" || lead === undefined || lead === null || lead === false) &&
-      isBlankLine(line)
-    ) {
-      rowsBlank++;
-      continue;
-    }
-    const isHeading =
-      (typeof lead === "string" || isBlank(lead)) &&
-      (isHeadingAgain(line, headLine, heads) || isSummary(line, heads, view.fields.athlete));
-    if (isHeading || sums(line)) {
-      rowsHeading++;
-      continue;
-    }
-    const before = view.log.issues.length;
-    const result = readLine(line, row);
-    if (result === null) {
-      rowsReported++;
-      const ofDays = view.fields.day ?? view.fields.from;
-      const words = ofDays === undefined ? -1 : wordsAlone(line, view.fields.athlete);
-      if (words >= 0) {
-        view.log.issues.length = before;
-        view.log.add("words-alone", row, words, line[words], {}, true);
+  let rowsHeading = 0;
+  let rowsBlank = cells.length - end;
+  for (let row = 0; row < end; row++) {
+    const line = cells[row]!;
+    if (isBlankLine(line)) rowsBlank++;
+    else if (row < first || isHeading(line)) rowsHeading++;
+    else {
+      const before = log.issues.length;
+      const result = readLine(line, row);
+      if (result === null) {
+        rowsReported++;
+        tellOfWordsAlone(view, row, before);
+      } else {
+        rowsRead++;
+        if (result !== "no-record") records.push(result);
       }
-    } else {
-      rowsRead++;
-      if (result !== "no-record") records.push(result);
     }
   }
-  return { records, issues: view.log.issues, rowsRead, rowsReported, rowsBlank, rowsHeading };
+  return { records, issues: log.issues, rowsRead, rowsReported, rowsBlank, rowsHeading };
+}
+
+/** A comment across a table of days is said to be one, whatever was said of its cells from `before` on. */
+function tellOfWordsAlone({ cells, fields, log }: TableView, row: number, before: number): void {
+  if ((fields.day ?? fields.from) === undefined) return;
+  const line = cells[row]!;
+  const words = wordsAlone(line, fields.athlete);
+  if (words < 0) return;
+  log.issues.length = before;
+  log.add("words-alone", row, words, line[words], {}, true);
+}
+
+/** Tells headings printed again, and sums and averages, from rows of data. */
+function headingLines(view: TableView): (line: readonly unknown[]) => boolean {
+  const { fields } = view;
+  const heads = neededFields[view.table as "Sets"].map((field) => fields[field]?.index ?? -1);
+  const headLine = view.cells[view.headerRow] ?? [];
+  const sums = sumsUp(view);
+  return (line) => {
+    const lead = line[heads[0]!];
+    const isOfWords = typeof lead === "string" || isBlank(lead);
+    return (
+      (isOfWords &&
+        (isHeadingAgain(line, headLine, heads) || isSummary(line, heads, fields.athlete))) ||
+      sums(line)
+    );
+  };
 }
 
 /** Words that are alone in a row are a name that was begun with, where they are so few. */
@@ -151,15 +102,4 @@ function isHeadingAgain(
 ): boolean {
   for (const index of heads) if (line[index] !== head[index] || isBlank(line[index])) return false;
   return true;
-}
-
-/** "AVG", "Schnitt", "total" in the row's first filled cell, and a needed cell left blank. */
-function isSummary(
-  line: readonly unknown[],
-  heads: readonly number[],
-  athlete: Column | undefined,
-): boolean {
-  let lacks = heads.length < 2;
-  for (const index of heads) if (isBlank(line[index])) lacks = true;
-  return lacks && beginsSummary(line, athlete);
 }

@@ -1,5 +1,5 @@
 import { plainWords } from "../../header/header-words";
-import { namesSummary } from "../../table/read-lines";
+import { namesSummary } from "../../table/summary-lines";
 import { weekdayOfWord } from "../../value/day-text";
 import { liftInWords, namesJump } from "../lift-in-words";
 import { plannedWords } from "../planned-words";

@@ -1,7 +1,8 @@
 import type { Cells } from "../../cells";
 import type { Column } from "../../header/column";
 import { recogniseHeader } from "../../header/recognise-header";
-import { isBlankLine, mayBeName, namesSummary } from "../../table/read-lines";
+import { isBlankLine } from "../../table/read-lines";
+import { mayBeName, namesSummary } from "../../table/summary-lines";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
 import type { DayText } from "../../value/day-text";

@@ -1,6 +1,7 @@
 import { plainWords } from "../../header/header-words";
-import { beginsSummary, isBlankLine } from "../../table/read-lines";
+import { isBlankLine } from "../../table/read-lines";
 import { setKinds } from "../../table/set-kinds";
+import { beginsSummary } from "../../table/summary-lines";
 import { isBlank } from "../../value/blank";
 import { cellAddress } from "../../value/cell-address";
 import { dayOfCell } from "../../value/day-of-cell";

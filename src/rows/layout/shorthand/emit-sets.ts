@@ -2,7 +2,7 @@ import type { Unit } from "../../value/units";
 import type { Placed, Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
 import type { SetGroup } from "./scheme";
-import { type SpeedsSaid, spreadSpeeds } from "./spread-speeds";
+import { type SetSpeeds, type SpeedsSaid, spreadSpeeds } from "./spread-speeds";
 
 /** Where the sets of one shorthand cell stand, and what else is known of them. */
 export type SetsPlace = {
@@ -35,23 +35,7 @@ export function emitSets(
   let number = 0;
   for (const group of groups)
     for (let repeat = 0; repeat < group.sets; repeat++) {
-      const speed = spread?.[number];
-      const written =
-        speed === undefined
-          ? ""
-          : speed.reps.length > 0
-            ? speed.reps.join(" / ")
-            : (speed.single ?? "");
-      const load = withUnit(group.load ?? "", group.unit ?? place.unit ?? null);
-      const own: Record<string, Placed | undefined> = {
-        set: place.label ?? [(place.shorthandSets ?? 0) + number + 1, place.schemeColumn],
-        speed: [written, place.speedColumn],
-      };
-      if (group.load !== null || place.shared.load === undefined)
-        own.load = [load, place.schemeColumn];
-      if (group.reps !== null) own.reps = [group.reps, place.schemeColumn];
-      if (number === 0) own.note = place.note;
-      into.emit(place.row, own, shared);
+      into.emit(place.row, setCells(place, group, number, spread?.[number]), shared);
       number++;
     }
   if (fit === "unsettled") into.log.addAtSource("speeds-unsettled", place.row, place.speedColumn);
@@ -63,3 +47,25 @@ export function emitSets(
       said: said ?? "",
     });
 }
+
+/** What the set of that number, from 0, says beyond what all sets of its cell share. */
+function setCells(
+  place: SetsPlace,
+  { load, unit, reps }: SetGroup,
+  number: number,
+  speed: SetSpeeds | undefined,
+): Record<string, Placed | undefined> {
+  const { schemeColumn, shorthandSets = 0 } = place;
+  const cells: Record<string, Placed | undefined> = {
+    set: place.label ?? [shorthandSets + number + 1, schemeColumn],
+    speed: [speed === undefined ? "" : speedWritten(speed), place.speedColumn],
+  };
+  if (load !== null || place.shared.load === undefined)
+    cells.load = [withUnit(load ?? "", unit ?? place.unit ?? null), schemeColumn];
+  if (reps !== null) cells.reps = [reps, schemeColumn];
+  if (number === 0) cells.note = place.note;
+  return cells;
+}
+
+const speedWritten = ({ reps, single }: SetSpeeds) =>
+  reps.length > 0 ? reps.join(" / ") : (single ?? "");

@@ -1,5 +1,5 @@
 import { carriedColumns } from "../../table/carried-columns";
-import { mayBeName, namesSummary } from "../../table/read-lines";
+import { mayBeName, namesSummary } from "../../table/summary-lines";
 import { isBlank } from "../../value/blank";
 import type { Unfolded } from "../unfolded";
 
@@ -37,28 +37,39 @@ export function athleteRows(
     const name = line[nameColumn];
     const filled = line.filter((cell) => !isBlank(cell)).length;
     if (filled === 0) continue;
-    // A name with a mark before it has figures in its row, or words of several days.
-    const isOfDays = filled > 2 || line.some((cell, at) => at !== nameColumn && hasDigit(cell));
-    const marked = typeof name === "string" ? /^(\*+|†)\s*(.+)/s.exec(name.trim()) : null;
-    const foot = isOfDays ? null : marked;
-    if (foot !== null) footnotes.set(foot[1]!, foot[2]!);
-    // A lone word in the first column is a section or a title, averages are no athlete.
-    const alone = filled === 1 && !isBlank(name) && typeof name === "string";
+    const foot = filled > 2 ? null : footnoteOf(line, nameColumn);
     const isSummary = namesSummary(name) && !(mayBeName(name) && standsAlone(row));
-    if (foot !== null || isSummary || alone) {
+    if (foot !== null) {
+      footnotes.set(foot.mark, foot.words);
       into.mark(row, "heading");
-      if (foot === null && alone && !isSummary) titles.push(name);
-      if (foot === null) above = "";
-      continue;
+    } else if (isSummary || (filled === 1 && isWords(name))) {
+      // A lone word in the first column is a section or a title, averages are no athlete.
+      into.mark(row, "heading");
+      if (!isSummary) titles.push(name as string);
+      above = "";
+    } else {
+      titles = [];
+      const named = isBlank(name) ? "" : String(name).trim().replace(/\s+/g, " ");
+      const athlete = named || (namesBlank(line) ? above : "");
+      above = athlete;
+      if (athlete === "") into.report("needed-blank", row, nameColumn, { heading: "athlete" });
+      else rows.push({ row, athlete, nameColumn });
     }
-    titles = [];
-    const named = isBlank(name) ? "" : String(name).trim().replace(/\s+/g, " ");
-    const athlete = named || (namesBlank(line) ? above : "");
-    above = athlete;
-    if (athlete === "") into.report("needed-blank", row, nameColumn, { heading: "athlete" });
-    else rows.push({ row, athlete, nameColumn });
   }
   return { rows, footnotes, titles };
+}
+
+const isWords = (cell: unknown) => typeof cell === "string" && !isBlank(cell);
+
+/** Words after a mark in a row of no more than a name and a word; a name so marked has figures in its row. */
+function footnoteOf(
+  line: readonly unknown[],
+  nameColumn: number,
+): { readonly mark: string; readonly words: string } | null {
+  if (line.some((cell, at) => at !== nameColumn && hasDigit(cell))) return null;
+  const name = line[nameColumn];
+  const [, mark, words] = (typeof name === "string" && /^(\*+|†)\s*(.+)/s.exec(name.trim())) || [];
+  return words === undefined ? null : { mark: mark!, words };
 }
 
 const hasDigit = (cell: unknown) => /\d/.test(String(cell));

@@ -22,6 +22,8 @@ export type JumpCell = {
 };
 
 const nothing: JumpCell = { attempts: [], note: "", mark: "", problem: null };
+const unsure: JumpCell = { ...nothing, problem: "unsure" };
+const unread: JumpCell = { ...nothing, problem: "jump-unread" };
 const plates = String.raw`(?:\d{1,2}\s*[x×]\s*)?\d{1,2}(?:[.,]\d+)?(?:\s*\+\s*(?:\d{1,2}\s*[x×]\s*)?\d{1,2}(?:[.,]\d+)?)*`;
 // A number is never cut in two: "182/0.49/3" is no stack of 18 kg; "5x5x80" is none that was missed.
 const stacked = new RegExp(
@@ -32,6 +34,11 @@ const number = String.raw`(?:\d+(?:[.,]\d+)?|[.,]\d+)`;
 // "5 x 15" is a stack, "41 in sand" names no inches.
 const measured = new RegExp(
   `^(${number})\\s*(cm|"|(?:m|in)$)?\\s*(\\*+|†)?(?:\\s+(?![x×*+]\\s*\\d)(\\D.*))?$`,
+);
+
+const doubted = new RegExp(`^${number}\\s*\\?+$`);
+const timed = new RegExp(
+  `^(${number})\\s*(?:ms|s)?(?:\\s*/\\s*(${number})\\s*(?:ms|s)?)?(?:\\s+(\\D.*))?$`,
 );
 
 const asNumber = (text: string) => Number(text.replace(",", "."));
@@ -54,57 +61,59 @@ function severalNumbers(text: string): readonly string[] | null {
 export function jumpCell(cell: unknown, parts: readonly JumpPart[]): JumpCell {
   if (isBlank(cell) || cell === false) return nothing;
   if (typeof cell === "number") return { ...nothing, attempts: [single(cell, parts)] };
-  if (typeof cell !== "string") return { ...nothing, problem: "jump-unread" };
+  if (typeof cell !== "string") return unread;
   // Of a cell with several lines all are read.
   const text = cell.trim().replace(/\s+/g, " ");
   if (saysNoValue(text) || /^x{1,3}-?$/i.test(text)) return { ...nothing, note: illnessIn(text) };
   if (!/\d/.test(text) || saysWhyNothing(text)) return { ...nothing, note: text };
-  if (new RegExp(`^${number}\\s*\\?+$`).test(text)) return { ...nothing, problem: "unsure" };
-  const figures = parts.some((part) => part === "contact" || part === "flight");
-  const several = new RegExp(
-    `^(${number})\\s*(?:ms|s)?(?:\\s*/\\s*(${number})\\s*(?:ms|s)?)?(?:\\s+(\\D.*))?$`,
-  ).exec(text);
-  if (figures && several !== null) {
-    const values = several.slice(1, 3).filter((value) => value !== undefined);
-    if (values.length > parts.length) return { ...nothing, problem: "jump-unread" };
-    const attempt = Object.fromEntries(values.map((value, at) => [parts[at], value]));
-    return { ...nothing, attempts: [attempt], note: several[3] ?? "" };
-  }
+  if (doubted.test(text)) return unsure;
+  return (
+    times(text, parts) ?? severalHeights(text, parts) ?? oneHeight(text, parts) ?? stackOf(text)
+  );
+}
+
+/** "182/.49": a figure for each of the title's parts, where they are of contact or flight; null otherwise. */
+function times(text: string, parts: readonly JumpPart[]): JumpCell | null {
+  const found = timed.exec(text);
+  if (found === null || !parts.some((part) => part === "contact" || part === "flight")) return null;
+  const values = found.slice(1, 3).filter((value) => value !== undefined);
+  if (values.length > parts.length) return unread;
+  const attempt = Object.fromEntries(values.map((value, at) => [parts[at], value]));
+  return { ...nothing, attempts: [attempt], note: found[3] ?? "" };
+}
+
+/** "41 42 40 cm"; null where there are not several numbers. */
+function severalHeights(text: string, parts: readonly JumpPart[]): JumpCell | null {
   const each = severalNumbers(text.replace(/\s*cm\b/gi, ""));
-  if (each !== null) {
-    // No plate is that heavy: "30, 31" are two heights, "15, 20" may be two stacks.
-    const heights = each.every((one) => asNumber(one) > heaviestPlateKg);
-    if (!heights || parts.includes("stack")) return { ...nothing, problem: "jump-unread" };
-    return { ...nothing, attempts: each.map((height) => ({ height })) };
-  }
-  const height = measured.exec(text);
+  if (each === null) return null;
+  // No plate is that heavy: "30, 31" are two heights, "15, 20" may be two stacks.
+  const heights = each.every((one) => asNumber(one) > heaviestPlateKg);
+  if (!heights || parts.includes("stack")) return unread;
+  return { ...nothing, attempts: each.map((height) => ({ height })) };
+}
+
+/** "31.5 cm* windy"; null where it may be a stack. */
+function oneHeight(text: string, parts: readonly JumpPart[]): JumpCell | null {
+  const [, figure, unit, mark = "", note = ""] = measured.exec(text) ?? [];
+  if (figure === undefined || parts.includes("stack")) return null;
   // "10*" may be a plate that was missed; no plate is as heavy as "31*".
-  const mark = height?.[3] ?? "";
-  const isHeight =
-    mark === "" || height?.[2] !== undefined || asNumber(height![1]!) > heaviestPlateKg;
-  if (height !== null && !parts.includes("stack") && isHeight) {
-    const note = height[4] ?? "";
-    // A second figure, "31.5 / 31.9", must not pass for a note.
-    if (/^[^\p{L}(]*\d[^\p{L}(]*$/u.test(note)) return { ...nothing, problem: "jump-unread" };
-    const written = [height[1], height[2]].filter(Boolean).join(" ");
-    return { ...nothing, attempts: [{ height: written }], note, mark };
-  }
+  if (mark !== "" && unit === undefined && asNumber(figure) <= heaviestPlateKg) return null;
+  // A second figure, "31.5 / 31.9", must not pass for a note.
+  if (/^[^\p{L}(]*\d[^\p{L}(]*$/u.test(note)) return unread;
+  const height = unit === undefined ? figure : `${figure} ${unit}`;
+  return { ...nothing, attempts: [{ height }], note, mark };
+}
+
+function stackOf(text: string): JumpCell {
   const stack = stacked.exec(text);
-  if (stack === null) return { ...nothing, problem: "jump-unread" };
+  if (stack === null) return unread;
   const note = stack[5]!;
-  if (/^\?+$/.test(note)) return { ...nothing, problem: "unsure" };
+  if (/^\?+$/.test(note)) return unsure;
   // An attempt that cannot be read must not pass for a note, nor the load of a lift.
-  if (/^(?:\?|[x×@]\s*\d|\/.*\d|\d+[.,]\d|[\d.,]+ ?(?:kg|lbs?)?$)/i.test(note))
-    return { ...nothing, problem: "jump-unread" };
+  if (/^(?:\?|[x×@]\s*\d|\/.*\d|\d+[.,]\d|[\d.,]+ ?(?:kg|lbs?)?$)/i.test(note)) return unread;
   // "30-31" and "30, 31 tired" are no plate of 30 kg.
-  if (/^[\d.,]+$/.test(stack[1]!) && /^[,;–-]\s*\d/.test(note))
-    return { ...nothing, problem: "jump-unread" };
-  return {
-    attempts: attemptsOf(stack),
-    note,
-    mark: stack[2] ?? "",
-    problem: null,
-  };
+  if (/^[\d.,]+$/.test(stack[1]!) && /^[,;–-]\s*\d/.test(note)) return unread;
+  return { attempts: attemptsOf(stack), note, mark: stack[2] ?? "", problem: null };
 }
 
 /** "5x15+5 o / +10 x": the stack cleared, then missed with ten more on top. */

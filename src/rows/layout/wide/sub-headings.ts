@@ -1,6 +1,8 @@
+import type { Cells } from "../../cells";
 import { headerWords } from "../../header/header-words";
 import { headingLookup } from "../../header/recognise-header";
 import { headsNotes } from "../../header/unknown-column";
+import type { TableName } from "../../table-name";
 import type { Unit } from "../../value/units";
 import type { LayoutContext } from "../layout-context";
 import { isOfOthers, isTry, setsUnderDate } from "./sets-under-date";
@@ -30,44 +32,57 @@ export function subHeadings(
 } {
   const others = new Set<number>();
   const row = header.row + 1;
+  const line = cells[row] ?? [];
   const lookup = headingLookup(table);
   const beside = notesBeside(cells[header.row]!);
   const fields = new Map(beside);
   const firstDate = header.dates[0]!.column;
-  let headsNames = false;
+  const left = line.slice(0, firstDate).map((cell) => headerWords(cell));
+  for (const [column, { words, unit }] of left.entries())
+    if (headsNotes.test(words)) fields.set(column, { field: "note", unit });
+  const headsNames = left.some(({ words }) => lookup.get(words) === "athlete");
   let named = 0;
-  (cells[row] ?? []).forEach((cell, column) => {
+  for (let column = firstDate; column < line.length; column++) {
+    const cell = line[column];
     const { words, unit } = headerWords(cell);
-    const note = headsNotes.test(words) ? "note" : undefined;
-    if (column < firstDate) {
-      if (note !== undefined) fields.set(column, { field: note, unit });
-      if (lookup.get(words) === "athlete") headsNames = true;
-      return;
-    }
-    const field =
-      lookup.get(words) ??
-      note ??
-      (unit !== null && words === "" ? lookup.get(unit.name) : undefined) ??
-      (table === "Sets" && done.test(words) ? "load" : undefined) ??
-      (table === "Jumps" && testUnderDate(cell) !== null ? "height" : undefined);
+    const field = fieldNamed(table, cell);
     // A number alone may be data where no names are headed.
     const heads = headsNames || /\p{L}/u.test(words);
     const found =
       field !== undefined
         ? { field, unit }
-        : heads && table === "Jumps" && isTry(cell)
-          ? { field: null, unit }
-          : heads && table === "Sets"
-            ? setsUnderDate(cells, { row, column, end })
-            : null;
+        : heads
+          ? unnamed(table, cells, { row, column, end }, unit)
+          : null;
     if (found !== null) {
       fields.set(column, found);
       named++;
     } else if (isOfOthers(table, cell)) others.add(column);
-  });
+  }
   return header.lastRow > header.row || headsNames || named >= 2
     ? { lastRow: row, fields, others }
     : { lastRow: header.row, fields: beside, others: new Set() };
+}
+
+/** The meaning that a heading under a date names by its words, or by its unit alone. */
+function fieldNamed(table: TableName, cell: unknown): string | undefined {
+  const { words, unit } = headerWords(cell);
+  const field = headingLookup(table).get(words === "" && unit !== null ? unit.name : words);
+  if (field !== undefined) return field;
+  if (headsNotes.test(words)) return "note";
+  if (table === "Sets" && done.test(words)) return "load";
+  return table === "Jumps" && testUnderDate(cell) !== null ? "height" : undefined;
+}
+
+/** A heading without a meaning of its own: one try more of a jump, or a lift over its sets. */
+function unnamed(
+  table: TableName,
+  cells: Cells,
+  place: { readonly row: number; readonly column: number; readonly end: number },
+  unit: Unit | null,
+): SubHeading | null {
+  if (table === "Jumps" && isTry(cells[place.row]![place.column])) return { field: null, unit };
+  return table === "Sets" ? setsUnderDate(cells, place) : null;
 }
 
 /** The jump test that a heading under a date names; null where it names a figure of one, or anything else. */

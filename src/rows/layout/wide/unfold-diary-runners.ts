@@ -1,6 +1,7 @@
 import { headerWords } from "../../header/header-words";
 import { headingLookup } from "../../header/recognise-header";
-import { isBlankLine, namesSummary } from "../../table/read-lines";
+import { isBlankLine } from "../../table/read-lines";
+import { namesSummary } from "../../table/summary-lines";
 import type { TableView } from "../../table-view";
 import { isBlank } from "../../value/blank";
 import type { LayoutContext } from "../layout-context";

@@ -1,5 +1,6 @@
 import { headerWords } from "../../header/header-words";
-import { isBlankLine, namesSummary } from "../../table/read-lines";
+import { isBlankLine } from "../../table/read-lines";
+import { namesSummary } from "../../table/summary-lines";
 import type { TableView } from "../../table-view";
 import { isBlank } from "../../value/blank";
 import { saysNoValue } from "../../value/no-value";

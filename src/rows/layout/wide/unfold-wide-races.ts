@@ -2,7 +2,8 @@ import { isoFromDay } from "../../../coaching/calendar/day";
 import { plainWords } from "../../header/header-words";
 import { headingLookup } from "../../header/recognise-header";
 import { headsNotes } from "../../header/unknown-column";
-import { isBlankLine, mayBeName, namesSummary } from "../../table/read-lines";
+import { isBlankLine } from "../../table/read-lines";
+import { mayBeName, namesSummary } from "../../table/summary-lines";
 import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
 import { saysNoValue } from "../../value/no-value";
@@ -30,12 +31,7 @@ export function unfoldWideRaces(context: LayoutContext): Unfolded | null {
   const columns = new Set([...days, ...unsettled].map(({ column }) => column));
   const nameRow = [lastRow + 1, firstRow - 1].find((row) => namesRaces(cells[row], columns));
   if (nameRow === undefined) return null;
-  const beside = [...cells[firstRow]!.keys()].filter((column) => !columns.has(column));
-  // A number or a group may stand before the name.
-  const headed = beside.find((at) =>
-    [nameRow, firstRow].some((row) => headsAthletes(cells[row]![at])),
-  );
-  const nameColumn = headed ?? beside[0] ?? 0;
+  const nameColumn = nameColumnOf([cells[nameRow]!, cells[firstRow]!], columns);
   const into = new Unfolded("Races", cells, firstRow, context.leftAlone);
   const noteColumns = [...cells[nameRow]!.keys()].filter((at) =>
     [nameRow, firstRow].some((row) => headsNotes.test(plainWords(cells[row]![at]))),
@@ -47,33 +43,66 @@ export function unfoldWideRaces(context: LayoutContext): Unfolded | null {
     const line = cells[row]!;
     const who = line[nameColumn];
     if (isBlankLine(line)) continue;
-    if (namesSummary(who) && !mayBeName(who)) {
+    const isSummary = namesSummary(who) && !mayBeName(who);
+    if (!isSummary) besideRaces(into, row, { columns, nameColumn, noteColumns });
+    if (isSummary || !line.some((cell, at) => columns.has(at) && !isBlank(cell)))
       into.mark(row, "heading");
-      continue;
-    }
-    line.forEach((cell, at) => {
-      if (columns.has(at) || at === nameColumn || isBlank(cell) || cell === false) return;
-      if (noteColumns.includes(at)) into.note(row, at, textOf(who), null, "table", textOf(cell));
-      else into.unread.see(firstRow, row, at, true);
-    });
-    if (!line.some((cell, at) => columns.has(at) && !isBlank(cell))) into.mark(row, "heading");
-    else if (ofRaces(who)) {
-      // "Venue", "Distance": of the races, not of an athlete.
-      for (const { day, column } of days)
-        if (!isBlank(line[column]))
-          into.note(row, column, "", day, "day", `${textOf(who)}: ${textOf(line[column])}`);
-    } else if (isBlank(who))
+    else if (ofRaces(who)) noteOfRaces(into, row, who, days);
+    else if (isBlank(who))
       into.report("needed-blank", row, nameColumn, { heading: "athlete" }, true);
     else for (const day of days) emitRace(into, line, row, day, [who, nameColumn], nameRow);
   }
   return into;
 }
 
+/** The column that heads the athletes, or else the first beside the dates: a number or a group may stand before the name. */
+function nameColumnOf(
+  [names, dates]: readonly [readonly unknown[], readonly unknown[]],
+  columns: ReadonlySet<number>,
+): number {
+  const beside = [...dates.keys()].filter((column) => !columns.has(column));
+  const headed = beside.find((at) => [names, dates].some((line) => headsAthletes(line[at])));
+  return headed ?? beside[0] ?? 0;
+}
+
+/** What stands in an athlete's row beside the races: notes are kept, the rest is not read. */
+function besideRaces(
+  into: Unfolded,
+  row: number,
+  {
+    columns,
+    nameColumn,
+    noteColumns,
+  }: {
+    readonly columns: ReadonlySet<number>;
+    readonly nameColumn: number;
+    readonly noteColumns: readonly number[];
+  },
+): void {
+  const line = into.source[row]!;
+  const who = textOf(line[nameColumn]);
+  line.forEach((cell, at) => {
+    if (columns.has(at) || at === nameColumn || isBlank(cell) || cell === false) return;
+    if (noteColumns.includes(at)) into.note(row, at, who, null, "table", textOf(cell));
+    else into.unread.see(into.headerRow, row, at, true);
+  });
+}
+
+/** "Venue", "Distance": of the races, not of an athlete. */
+function noteOfRaces(into: Unfolded, row: number, what: unknown, days: readonly RaceDay[]): void {
+  for (const { day, column } of days) {
+    const cell = into.source[row]![column];
+    if (!isBlank(cell)) into.note(row, column, "", day, "day", `${textOf(what)}: ${textOf(cell)}`);
+  }
+}
+
+type RaceDay = { readonly day: number; readonly column: number };
+
 function emitRace(
   into: Unfolded,
   line: readonly unknown[],
   row: number,
-  { day, column }: { readonly day: number; readonly column: number },
+  { day, column }: RaceDay,
   who: Placed,
   nameRow: number,
 ): void {

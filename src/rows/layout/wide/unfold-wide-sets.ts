@@ -8,7 +8,7 @@ import { noSense, orderFromWords, schemeSense } from "../shorthand/scheme-order"
 import { setCell } from "../shorthand/set-cell";
 import type { TabAnswers } from "../tab-answers";
 import type { Unfolded } from "../unfolded";
-import { gridOf } from "./grid-blocks";
+import { type Block, gridOf } from "./grid-blocks";
 import { setsRow } from "./sets-row";
 
 /**
@@ -21,45 +21,58 @@ export function unfoldWideSets(context: LayoutContext): Unfolded | null {
   const { into, blocks } = grid;
   for (const block of blocks) {
     const titles = [...block.titles, context.title];
-    const words = plainWords(titles.join(" | "));
     const titled = titles.map(liftInWords).find((found) => found !== null) ?? null;
-    // Under "Squat plan" or "Squat % of 1RM" nothing was lifted.
-    if (titles.some((title) => liftInWords(title) !== null && planned.test(plainWords(title)))) {
-      for (const { row, nameColumn } of block.rows) into.report("row-unread", row, nameColumn);
-      continue;
-    }
     const lift = titled ?? context.tab.exercise ?? null;
-    const { days } = block.header;
-    const named = days.length > 0 && days.every(({ exercise }) => exercise !== undefined);
-    if (lift === null && !block.known.has("exercise") && !named) {
-      into.report("exercise-missing", block.header.firstRow, 0);
-      into.mark(block.header.firstRow, "heading");
-      for (const { row } of block.rows) {
-        into.mark(row, "reported");
-        for (const { column, field } of days) {
-          const cell = context.cells[row]![column];
-          const said = setCell(cell, noSense);
-          const sets = said.is === "sets" && (said.groups[0]!.reps !== null || field === "load");
-          if (sets || said.is === "order-unsettled") into.ask("exercise", cell);
-        }
-      }
-      continue;
+    if (titles.some(titlesPlan))
+      for (const { row, nameColumn } of block.rows) into.report("row-unread", row, nameColumn);
+    else if (lift === null && !namesLifts(block)) reportLiftless(context, into, block);
+    else {
+      const said = saidOf(context, titles, lift);
+      into.describe("speed", { heading: "speed", words: said.speed });
+      for (const row of block.rows) setsRow(context.cells, into, block, row, said);
     }
-    const speed = speedWords(words, context.tab);
-    into.describe("speed", { heading: "speed", words: speed });
-    const said = {
-      sense: schemeSense(
-        titles.map(orderFromWords).find((parts) => parts !== null) ?? null,
-        context.tab.setsFirst,
-      ),
-      speeds: context.tab.speeds ?? null,
-      asksSpeed: speed === speedNotSaid,
-      lift,
-      unit: context.massUnit ?? massInWords(words),
-    };
-    for (const row of block.rows) setsRow(context.cells, into, block, row, said);
   }
   return into;
+}
+
+/** Under "Squat plan" or "Squat % of 1RM" nothing was lifted. */
+const titlesPlan = (title: string) =>
+  liftInWords(title) !== null && planned.test(plainWords(title));
+
+/** Whether each row, or each of the columns under the dates, says its own lift. */
+const namesLifts = ({ known, header: { days } }: Block) =>
+  known.has("exercise") ||
+  (days.length > 0 && days.every(({ exercise }) => exercise !== undefined));
+
+/** The coach is asked for the lift where there are sets to ask for. */
+function reportLiftless({ cells }: LayoutContext, into: Unfolded, block: Block): void {
+  const { firstRow, days } = block.header;
+  into.report("exercise-missing", firstRow, 0);
+  into.mark(firstRow, "heading");
+  for (const { row } of block.rows) {
+    into.mark(row, "reported");
+    for (const { column, field } of days) {
+      const cell = cells[row]![column];
+      const said = setCell(cell, noSense);
+      const sets = said.is === "sets" && (said.groups[0]!.reps !== null || field === "load");
+      if (sets || said.is === "order-unsettled") into.ask("exercise", cell);
+    }
+  }
+}
+
+/** What titles and answers say of all sets of a block. */
+function saidOf({ tab, massUnit }: LayoutContext, titles: readonly string[], lift: string | null) {
+  const words = plainWords(titles.join(" | "));
+  const speed = speedWords(words, tab);
+  const order = titles.map(orderFromWords).find((parts) => parts !== null) ?? null;
+  return {
+    sense: schemeSense(order, tab.setsFirst),
+    speed,
+    speeds: tab.speeds ?? null,
+    asksSpeed: speed === speedNotSaid,
+    lift,
+    unit: massUnit ?? massInWords(words),
+  };
 }
 
 /** A title's end. */
