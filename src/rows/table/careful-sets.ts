@@ -4,6 +4,7 @@ import { minuteColumn } from "../column/minute-column";
 import { numberColumn } from "../column/number-column";
 import { plausible } from "../column/quantity";
 import { type Aside, quantityColumn } from "../column/quantity-column";
+import type { CellReader } from "../table-view";
 import { reportDoubled } from "./needed";
 import type { LineResult } from "./read-lines";
 import { RepRows } from "./rep-rows";
@@ -15,10 +16,11 @@ import type { SetsBeingRead } from "./sets-being-read";
 import { type SpeedsOfSet, speedsOfSet } from "./speeds-of-set";
 import { whoseSet } from "./whose-set";
 
-/** Reader of any row of the Sets table, cell by cell, with all that a cell may mean. */
-export function carefulSetReader(
-  being: SetsBeingRead,
-): (line: readonly unknown[], row: number) => LineResult<LiftingSet> {
+/** Reader of any row of the Sets table, cell by cell, with all that a cell may mean; and of its cells alone. */
+export function carefulSetReader(being: SetsBeingRead): {
+  readonly read: CellReader<LineResult<LiftingSet>>;
+  readonly cells: readonly CellReader<unknown>[];
+} {
   const { view, numbers, days, meaning, doubled, loads } = being;
   const { fields, log } = view;
   const aside: Aside = { note: "", perHand: false };
@@ -34,7 +36,7 @@ export function carefulSetReader(
   const repRows = new RepRows();
   const oneRowPerRep = fields.rep !== undefined;
 
-  return (line, row) => {
+  const read: CellReader<LineResult<LiftingSet>> = (line, row) => {
     const issuesBefore = log.issues.length;
     const whose = readWhose(line, row);
     if (whose === null || whose === "no-record") return whose;
@@ -91,9 +93,20 @@ export function carefulSetReader(
       by,
       note,
     };
-    const read = perHand ? { ...plain, loadPerHand: true } : plain;
-    return oneRowPerRep ? repRows.join(read, rep, told.single) : read;
+    const one = perHand ? { ...plain, loadPerHand: true } : plain;
+    return oneRowPerRep ? repRows.join(one, rep, told.single) : one;
   };
+  const cells = [
+    readMinute,
+    setNumber,
+    repNumber,
+    kindOf,
+    repsDone,
+    load,
+    speeds,
+    (line: readonly unknown[], row: number) => details(line, row, ""),
+  ];
+  return { read, cells };
 }
 
 /** A speed alone is the set's, or that of its one repetition. */

@@ -41,39 +41,54 @@ export function readAthleteRows(view: TableView): Reading<Athlete> {
   const step = fields.step && stepShareColumn(view, fields.step);
   const seen = new Map<string, number>();
 
-  return readLines<Athlete>(view, (line, row) => {
-    const athlete = name(line, row);
-    if (athlete === "") return reportBlank(view, fields.athlete, row);
-    const earlier = seen.get(nameKey(athlete));
-    if (earlier !== undefined) {
-      log.add(
-        "athlete-twice",
-        row,
-        fields.athlete!.index,
+  return readLines<Athlete>(
+    view,
+    (line, row) => {
+      const athlete = name(line, row);
+      if (athlete === "") return reportBlank(view, fields.athlete, row);
+      const earlier = seen.get(nameKey(athlete));
+      if (earlier !== undefined) {
+        log.add(
+          "athlete-twice",
+          row,
+          fields.athlete!.index,
+          athlete,
+          { earlierRow: log.rowNumber(earlier) },
+          true,
+        );
+        return null;
+      }
+      seen.set(nameKey(athlete), row);
+      if (hasDoubtfulLetters(athlete)) log.add("name-letters", row, fields.athlete!.index, athlete);
+      const age = ageOf(view, line, row);
+      return {
+        row: row + 1,
         athlete,
-        { earlierRow: log.rowNumber(earlier) },
-        true,
-      );
-      return null;
-    }
-    seen.set(nameKey(athlete), row);
-    if (hasDoubtfulLetters(athlete)) log.add("name-letters", row, fields.athlete!.index, athlete);
-    const age = ageOf(view, line, row);
-    return {
-      row: row + 1,
-      athlete,
-      group: group(line, row),
-      event: event(line, row),
-      experience: experience(line, row),
-      ...age,
-      ...supervisorOf(view, supervisor(line, row), row),
-      baselineFrom: from(line, row),
-      baselineTo: to(line, row),
-      sessionsAWeek: sessions(line, row),
-      notes: notes(line, row),
-      ...(step && { stepShare: step(line, row) }),
-    };
-  });
+        group: group(line, row),
+        event: event(line, row),
+        experience: experience(line, row),
+        ...age,
+        ...supervisorOf(view, supervisor(line, row), row),
+        baselineFrom: from(line, row),
+        baselineTo: to(line, row),
+        sessionsAWeek: sessions(line, row),
+        notes: notes(line, row),
+        ...(step && { stepShare: step(line, row) }),
+      };
+    },
+    [
+      group,
+      event,
+      experience,
+      (line, row) => ageOf(view, line, row),
+      (line, row) => supervisorOf(view, supervisor(line, row), row),
+      from,
+      to,
+      sessions,
+      notes,
+      ...(step ? [step] : []),
+    ],
+  );
 }
 
 /** Of a column called Status words may say what the athlete may do: that is of a day, and belongs in Availability. */

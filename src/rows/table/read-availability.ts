@@ -56,40 +56,44 @@ export function readAvailabilityRows(view: TableView): Reading<AvailabilitySpell
   const note = textColumn(view, fields.note);
   const doubled = new DoubledRows(view);
 
-  return readLines<AvailabilitySpell>(view, (line, row) => {
-    const athlete = name(line, row);
-    if (athlete === "") return reportBlank(view, fields.athlete, row);
-    const first = from(line, row);
-    if (first === null) return null;
-    const allowed = mayDo(line, row);
-    if (allowed === null) return null;
-    const lastOfSpan = span.last;
-    const last = until(line, row) ?? lastOfSpan;
-    if (last !== null && last < first && fields.until !== undefined) {
-      log.add(
-        "ends-before-start",
-        row,
-        fields.until!.index,
-        line[fields.until!.index],
-        { from: isoFromDay(first), until: isoFromDay(last) },
-        true,
-      );
-      return null;
-    }
-    const earlier = doubled.earlier(line, row);
-    if (earlier >= 0) return reportDoubled(view, row, earlier);
-    return {
-      row: row + 1,
-      athlete,
-      from: first,
-      until: last,
-      mayDo: allowed,
-      by: by(line, row),
-      site: site(line, row),
-      pain: pain(line, row),
-      note: [leadingWord(line[fields.mayDo!.index])?.rest ?? "", note(line, row)]
-        .filter((one) => one !== "")
-        .join("; "),
-    };
-  });
+  return readLines<AvailabilitySpell>(
+    view,
+    (line, row) => {
+      const athlete = name(line, row);
+      if (athlete === "") return reportBlank(view, fields.athlete, row);
+      const first = from(line, row);
+      if (first === null) return null;
+      const allowed = mayDo(line, row);
+      if (allowed === null) return null;
+      const lastOfSpan = span.last;
+      const last = until(line, row) ?? lastOfSpan;
+      if (last !== null && last < first && fields.until !== undefined) {
+        log.add(
+          "ends-before-start",
+          row,
+          fields.until!.index,
+          line[fields.until!.index],
+          { from: isoFromDay(first), until: isoFromDay(last) },
+          true,
+        );
+        return null;
+      }
+      const earlier = doubled.earlier(line, row);
+      if (earlier >= 0) return reportDoubled(view, row, earlier);
+      return {
+        row: row + 1,
+        athlete,
+        from: first,
+        until: last,
+        mayDo: allowed,
+        by: by(line, row),
+        site: site(line, row),
+        pain: pain(line, row),
+        note: [leadingWord(line[fields.mayDo!.index])?.rest ?? "", note(line, row)]
+          .filter((one) => one !== "")
+          .join("; "),
+      };
+    },
+    [from, until, mayDo, by, site, pain, note],
+  );
 }

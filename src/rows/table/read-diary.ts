@@ -37,31 +37,50 @@ export function readDiaryRows(view: TableView): Reading<DiaryDay> {
   const isPrivate = yesNoColumn(view, fields.private);
   const doubled = new DoubledRows(view);
 
-  const reading = readLines<DiaryDay>(view, (line, row) => {
-    const day = readDay(line, row);
-    if (day === null) return null;
-    const athlete = name(line, row);
-    if (athlete === "") return reportBlank(view, fields.athlete, row);
-    const earlier = doubled.earlier(line, row);
-    if (earlier >= 0) return reportDoubled(view, row, earlier);
-    return {
-      row: row + 1,
-      day,
-      minute: minute(line, row) ?? aside.minute,
-      athlete,
-      sleepH: sleepH(line, row),
-      sleepQuality: sleepQuality(line, row),
-      soreness: soreness(line, row),
-      fatigue: fatigue(line, row),
-      stress: stress(line, row),
-      mood: mood(line, row),
-      carbsInSession: carbs(line, row),
-      foodNote: food(line, row),
-      newToday: newToday(line, row),
-      note: [pain(line, row), note(line, row)].filter(Boolean).join("; "),
-      private: isPrivate(line, row) ?? somethingStands(line[fields.private?.index ?? -1]),
-    };
-  });
+  const reading = readLines<DiaryDay>(
+    view,
+    (line, row) => {
+      const day = readDay(line, row);
+      if (day === null) return null;
+      const athlete = name(line, row);
+      if (athlete === "") return reportBlank(view, fields.athlete, row);
+      const earlier = doubled.earlier(line, row);
+      if (earlier >= 0) return reportDoubled(view, row, earlier);
+      return {
+        row: row + 1,
+        day,
+        minute: minute(line, row) ?? aside.minute,
+        athlete,
+        sleepH: sleepH(line, row),
+        sleepQuality: sleepQuality(line, row),
+        soreness: soreness(line, row),
+        fatigue: fatigue(line, row),
+        stress: stress(line, row),
+        mood: mood(line, row),
+        carbsInSession: carbs(line, row),
+        foodNote: food(line, row),
+        newToday: newToday(line, row),
+        note: [pain(line, row), note(line, row)].filter(Boolean).join("; "),
+        private: isPrivate(line, row) ?? somethingStands(line[fields.private?.index ?? -1]),
+      };
+    },
+    [
+      minute,
+      name,
+      sleepH,
+      sleepQuality,
+      soreness,
+      fatigue,
+      stress,
+      mood,
+      carbs,
+      food,
+      newToday,
+      pain,
+      note,
+      isPrivate,
+    ],
+  );
   return questionDays(view, reading);
 }
 

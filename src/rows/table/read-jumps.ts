@@ -37,42 +37,59 @@ export function readJumpRows(view: TableView): Reading<JumpAttempt> {
   const doubled = new DoubledRows(view);
   const figures = [fields.height, fields.stack, fields.contact, fields.flight];
 
-  const reading = readLines<JumpAttempt>(view, (line, row) => {
-    const day = readDay(line, row);
-    if (day === null) return null;
-    const athlete = name(line, row);
-    if (athlete === "") return reportBlank(view, fields.athlete, row);
-    const test = readTest(line, row);
-    if (test === "") return reportBlank(view, fields.test, row);
-    const number = attempt(line, row);
-    const minute = readMinute(line, row) ?? dayAside.minute;
-    if (number !== null || minute !== null) {
-      const earlier = doubled.earlier(line, row);
-      if (earlier >= 0) return reportDoubled(view, row, earlier);
-    }
-    aside.note = "";
-    const stackKg = stackOf(view, line, row);
-    const dropStackKg = plates(line[fields.drop?.index ?? -1]);
-    const record = {
-      row: row + 1,
-      day,
-      athlete,
-      test,
-      heightCm: height(line, row),
-      stackKg,
-      cleared: cleared(line, row),
-      dropCm: dropStackKg ? null : drop(line, row),
-      ...(dropStackKg && { dropStackKg }),
-      landingCm: landing(line, row),
-      contactS: contact(line, row),
-      flightS: flight(line, row),
-      note: [note(line, row), aside.note].filter((words) => words !== "").join("; "),
-    };
-    const empty = figures.every((column) => column === undefined || isBlank(line[column.index]));
-    if (empty && record.note === "" && record.cleared === null)
-      log.add("no-figure", row, fields.height?.index ?? fields.stack?.index ?? -1, "");
-    return record;
-  });
+  const reading = readLines<JumpAttempt>(
+    view,
+    (line, row) => {
+      const day = readDay(line, row);
+      if (day === null) return null;
+      const athlete = name(line, row);
+      if (athlete === "") return reportBlank(view, fields.athlete, row);
+      const test = readTest(line, row);
+      if (test === "") return reportBlank(view, fields.test, row);
+      const number = attempt(line, row);
+      const minute = readMinute(line, row) ?? dayAside.minute;
+      if (number !== null || minute !== null) {
+        const earlier = doubled.earlier(line, row);
+        if (earlier >= 0) return reportDoubled(view, row, earlier);
+      }
+      aside.note = "";
+      const stackKg = stackOf(view, line, row);
+      const dropStackKg = plates(line[fields.drop?.index ?? -1]);
+      const record = {
+        row: row + 1,
+        day,
+        athlete,
+        test,
+        heightCm: height(line, row),
+        stackKg,
+        cleared: cleared(line, row),
+        dropCm: dropStackKg ? null : drop(line, row),
+        ...(dropStackKg && { dropStackKg }),
+        landingCm: landing(line, row),
+        contactS: contact(line, row),
+        flightS: flight(line, row),
+        note: [note(line, row), aside.note].filter((words) => words !== "").join("; "),
+      };
+      const empty = figures.every((column) => column === undefined || isBlank(line[column.index]));
+      if (empty && record.note === "" && record.cleared === null)
+        log.add("no-figure", row, fields.height?.index ?? fields.stack?.index ?? -1, "");
+      return record;
+    },
+    [
+      readMinute,
+      name,
+      readTest,
+      attempt,
+      height,
+      (line, row) => stackOf(view, line, row),
+      cleared,
+      drop,
+      landing,
+      contact,
+      flight,
+      note,
+    ],
+  );
   return questionDays(view, reading);
 }
 

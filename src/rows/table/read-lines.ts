@@ -1,7 +1,7 @@
 import type { Column } from "../header/column";
 import { neededFields } from "../header/columns";
 import type { Reading } from "../reading";
-import type { TableView } from "../table-view";
+import type { CellReader, TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { dayFromText } from "../value/day-text";
 import { isSummary, sumsUp } from "./summary-lines";
@@ -15,13 +15,18 @@ export type LineResult<Row> = Row | null | "no-record";
 /**
  * Walks the rows of a table once and counts each exactly once. Padding at the end of a whole-column
  * range costs one look from the bottom up.
+ *
+ * @param cellReaders readers of the cells that a row given up at its first fault may have been left
+ * with unread: what is wrong in those is told with it
  */
 export function readLines<Row extends object>(
   view: TableView,
   readLine: (line: readonly unknown[], row: number) => LineResult<Row>,
+  cellReaders: readonly CellReader<unknown>[] = [],
 ): Reading<Row> {
   const { cells, first, end, log } = view;
   const isHeading = headingLines(view);
+  const tellOtherFaults = otherFaults(view, cellReaders);
   const records: Row[] = [];
   let rowsRead = 0;
   let rowsReported = 0;
@@ -36,7 +41,7 @@ export function readLines<Row extends object>(
       const result = readLine(line, row);
       if (result === null) {
         rowsReported++;
-        tellOfWordsAlone(view, row, before);
+        if (!isOfWordsAlone(view, row, before)) tellOtherFaults(line, row, before);
       } else {
         rowsRead++;
         if (result !== "no-record") records.push(result);
@@ -46,14 +51,41 @@ export function readLines<Row extends object>(
   return { records, issues: log.issues, rowsRead, rowsReported, rowsBlank, rowsHeading };
 }
 
-/** A comment across a table of days is said to be one, whatever was said of its cells from `before` on. */
-function tellOfWordsAlone({ cells, fields, log }: TableView, row: number, before: number): void {
-  if ((fields.day ?? fields.from) === undefined) return;
+/** Whether a row is a comment across a table of days, which then is said, whatever was said of its cells from `before` on. */
+function isOfWordsAlone({ cells, fields, log }: TableView, row: number, before: number): boolean {
+  if ((fields.day ?? fields.from) === undefined) return false;
   const line = cells[row]!;
   const words = wordsAlone(line, fields.athlete);
-  if (words < 0) return;
+  if (words < 0) return false;
   log.issues.length = before;
   log.add("words-alone", row, words, line[words], {}, true);
+  return true;
+}
+
+/**
+ * Tells what else is wrong in a row that was given up, so that a coach mends it once. Of a row that
+ * repeats another all was said there; a cell is told of once, though several rows may be read from it.
+ */
+function otherFaults(
+  { log }: TableView,
+  cellReaders: readonly CellReader<unknown>[],
+): (line: readonly unknown[], row: number, before: number) => void {
+  const told = new Set<string>();
+  return (line, row, before) => {
+    const { issues, kept } = log;
+    const known = issues.slice(before);
+    if (known.some(({ code }) => code === "doubled-row")) return;
+    for (const { cell } of known) told.add(cell);
+    const [so, keptSo] = [issues.length, kept.length];
+    for (const read of cellReaders) read(line, row);
+    // Words kept are words of a record, and there is none.
+    kept.length = keptSo;
+    for (const issue of issues.splice(so)) {
+      if (told.has(issue.cell)) continue;
+      told.add(issue.cell);
+      issues.push(issue);
+    }
+  };
 }
 
 /** Tells headings printed again, and sums and averages, from rows of data. */

@@ -18,26 +18,30 @@ export function readPlateRows(view: TableView): Reading<Plate> {
     log.add(code, row, column, cell, facts, true);
     return null;
   };
-  return readLines<Plate>(view, (line, row) => {
-    const before = log.issues.length;
-    const massKg = mass(line, row);
-    const thicknessCm = thickness(line, row);
-    if (massKg === null || thicknessCm === null)
-      return log.issues.length > before
-        ? null
-        : reportBlank(view, massKg === null ? fields.mass : fields.thickness, row);
-    const earlier = seen.get(massKg);
-    if (earlier !== undefined) {
-      const code = earlier.thicknessCm === thicknessCm ? "doubled-row" : "plate-twice";
-      return left(row, fields.mass!.index, line[fields.mass!.index], code, {
-        massKg,
-        earlierRow: log.rowNumber(earlier.row),
-      });
-    }
-    seen.set(massKg, { row, thicknessCm });
-    const stamped = Number.parseFloat(String(line[fields.mass!.index]).replace(",", "."));
-    const inKg = !(Math.abs(stamped - massKg) > 0.01);
-    const plate = { row: row + 1, massKg, thicknessCm, owned: owned(line, row) };
-    return inKg ? plate : { ...plate, stamped };
-  });
+  return readLines<Plate>(
+    view,
+    (line, row) => {
+      const before = log.issues.length;
+      const massKg = mass(line, row);
+      const thicknessCm = thickness(line, row);
+      if (massKg === null || thicknessCm === null)
+        return log.issues.length > before
+          ? null
+          : reportBlank(view, massKg === null ? fields.mass : fields.thickness, row);
+      const earlier = seen.get(massKg);
+      if (earlier !== undefined) {
+        const code = earlier.thicknessCm === thicknessCm ? "doubled-row" : "plate-twice";
+        return left(row, fields.mass!.index, line[fields.mass!.index], code, {
+          massKg,
+          earlierRow: log.rowNumber(earlier.row),
+        });
+      }
+      seen.set(massKg, { row, thicknessCm });
+      const stamped = Number.parseFloat(String(line[fields.mass!.index]).replace(",", "."));
+      const inKg = !(Math.abs(stamped - massKg) > 0.01);
+      const plate = { row: row + 1, massKg, thicknessCm, owned: owned(line, row) };
+      return inKg ? plate : { ...plate, stamped };
+    },
+    [owned],
+  );
 }

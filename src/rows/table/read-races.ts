@@ -39,41 +39,45 @@ export function readRaceRows(view: TableView): Reading<Race> {
   const doubled = new DoubledRows(view);
   const furtherDays: Race[] = [];
 
-  const reading = readLines<Race>(view, (line, row) => {
-    const day = readDay(line, row);
-    if (day === null) return null;
-    const last: Day = aside.last ?? day;
-    if (last - day >= mostDays) {
-      view.log.add("not-a-day", row, fields.day!.index, line[fields.day!.index], {}, true);
-      return null;
-    }
-    const race = name(line, row);
-    if (race === "") return reportBlank(view, fields.race, row);
-    // Nobody named is the whole squad; whom a formula failed to name is not, nor whom a mark repeats of it.
-    const cell = isDitto(line[whoAt]) ? whoAbove(row) : line[whoAt];
-    if (isErrorCell(cell)) return reportBlank(view, fields.who, row);
-    const earlier = doubled.earlier(line, row);
-    if (earlier >= 0) return reportDoubled(view, row, earlier);
-    // A line each in one cell: a row of names that a space alone would run together.
-    const lines = String(cell)
-      .split(/[\r\n]/)
-      .map(trimmed);
-    const runs = lines.length > 1 ? lines.filter((one) => one !== "").join("; ") : who(line, row);
-    const first: Race = {
-      row: row + 1,
-      day,
-      startMinute: start(line, row) ?? aside.minute,
-      race,
-      who: runs === "" || /^(all|alle|squad|everyone|everybody)$/i.test(runs) ? "all" : runs,
-      distanceKm: distance(line, row),
-      surface: surface(line, row),
-      matters: matters(line, row),
-    };
-    // Which day of a meeting is whose is not said: each is kept free as a race day is.
-    for (let further = day + 1; further <= last; further++)
-      furtherDays.push({ ...first, day: further, startMinute: null });
-    return first;
-  });
+  const reading = readLines<Race>(
+    view,
+    (line, row) => {
+      const day = readDay(line, row);
+      if (day === null) return null;
+      const last: Day = aside.last ?? day;
+      if (last - day >= mostDays) {
+        view.log.add("not-a-day", row, fields.day!.index, line[fields.day!.index], {}, true);
+        return null;
+      }
+      const race = name(line, row);
+      if (race === "") return reportBlank(view, fields.race, row);
+      // Nobody named is the whole squad; whom a formula failed to name is not, nor whom a mark repeats of it.
+      const cell = isDitto(line[whoAt]) ? whoAbove(row) : line[whoAt];
+      if (isErrorCell(cell)) return reportBlank(view, fields.who, row);
+      const earlier = doubled.earlier(line, row);
+      if (earlier >= 0) return reportDoubled(view, row, earlier);
+      // A line each in one cell: a row of names that a space alone would run together.
+      const lines = String(cell)
+        .split(/[\r\n]/)
+        .map(trimmed);
+      const runs = lines.length > 1 ? lines.filter((one) => one !== "").join("; ") : who(line, row);
+      const first: Race = {
+        row: row + 1,
+        day,
+        startMinute: start(line, row) ?? aside.minute,
+        race,
+        who: runs === "" || /^(all|alle|squad|everyone|everybody)$/i.test(runs) ? "all" : runs,
+        distanceKm: distance(line, row),
+        surface: surface(line, row),
+        matters: matters(line, row),
+      };
+      // Which day of a meeting is whose is not said: each is kept free as a race day is.
+      for (let further = day + 1; further <= last; further++)
+        furtherDays.push({ ...first, day: further, startMinute: null });
+      return first;
+    },
+    [start, name, who, distance, surface, matters],
+  );
   if (furtherDays.length === 0) return reading;
   const records = [...reading.records, ...furtherDays].sort((a, b) => a.row - b.row);
   return { ...reading, records };

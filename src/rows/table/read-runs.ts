@@ -44,44 +44,48 @@ export function readRunRows(view: TableView): Reading<Run> {
   const notes: RowNote[] = [];
   const doubled = new DoubledRows(view);
 
-  const reading = readLines<Run>(view, (line, row) => {
-    const day = readDay(line, row);
-    if (day === null) return null;
-    const athlete = name(line, row);
-    if (athlete === "") return reportBlank(view, fields.athlete, row);
-    const more = words(line, row);
-    const left: string[] = [];
-    const figure = (field: keyof typeof own): number | null => {
-      const found = own[field](line, row);
-      const said = more?.[field] ?? "";
-      if (said === "") return found;
-      if (found === null) return beside[field](lineWith(fields.kind!.index, said), row);
-      left.push(said);
-      return found;
-    };
-    const run = {
-      row: row + 1,
-      day,
-      minute: minute(line, row) ?? aside.minute,
-      athlete,
-      kind: isRest(line) ? null : kindOf(line, row),
-      minutes: figure("minutes"),
-      exertion: figure("exertion"),
-      km: figure("km"),
-    };
-    // Two easy half-hours on one day are common; with the distance equal too it is one run twice.
-    if (run.km !== null || run.minute !== null) {
-      const earlier = doubled.earlier(line, row);
-      if (earlier >= 0) return reportDoubled(view, row, earlier);
-    }
-    if (more !== null) left.push(more.note);
-    const said = left.filter((one) => one !== "").join(" ");
-    if (said !== "") notes.push(noteAt(row, fields.kind!.index, run, said));
-    const noted = note(line, row);
-    if (noted !== "") notes.push(noteAt(row, fields.note!.index, run, noted));
-    const isRun = run.minutes || run.km || run.exertion;
-    return !isRun && (isRest(line) || run.minutes === 0) ? "no-record" : run;
-  });
+  const reading = readLines<Run>(
+    view,
+    (line, row) => {
+      const day = readDay(line, row);
+      if (day === null) return null;
+      const athlete = name(line, row);
+      if (athlete === "") return reportBlank(view, fields.athlete, row);
+      const more = words(line, row);
+      const left: string[] = [];
+      const figure = (field: keyof typeof own): number | null => {
+        const found = own[field](line, row);
+        const said = more?.[field] ?? "";
+        if (said === "") return found;
+        if (found === null) return beside[field](lineWith(fields.kind!.index, said), row);
+        left.push(said);
+        return found;
+      };
+      const run = {
+        row: row + 1,
+        day,
+        minute: minute(line, row) ?? aside.minute,
+        athlete,
+        kind: isRest(line) ? null : kindOf(line, row),
+        minutes: figure("minutes"),
+        exertion: figure("exertion"),
+        km: figure("km"),
+      };
+      // Two easy half-hours on one day are common; with the distance equal too it is one run twice.
+      if (run.km !== null || run.minute !== null) {
+        const earlier = doubled.earlier(line, row);
+        if (earlier >= 0) return reportDoubled(view, row, earlier);
+      }
+      if (more !== null) left.push(more.note);
+      const said = left.filter((one) => one !== "").join(" ");
+      if (said !== "") notes.push(noteAt(row, fields.kind!.index, run, said));
+      const noted = note(line, row);
+      if (noted !== "") notes.push(noteAt(row, fields.note!.index, run, noted));
+      const isRun = run.minutes || run.km || run.exertion;
+      return !isRun && (isRest(line) || run.minutes === 0) ? "no-record" : run;
+    },
+    [minute, name, kindOf, ...Object.values(own), note],
+  );
   return notes.length === 0 ? reading : { ...reading, notes };
 }
 

@@ -31,19 +31,19 @@ export function readSetRows(view: TableView, plainFrom: number = manyRows): Read
     loads,
     boxes,
   };
-  const readWithCare = carefulSetReader(shared);
+  const careful = carefulSetReader(shared);
   const plainRows =
     view.end - view.first < plainFrom || rowsLeanOnOthers(view) ? null : new PlainRows(shared);
 
   const readLine = (line: readonly unknown[], row: number): LineResult<LiftingSet> => {
     const set = plainRows === null ? null : plainRows.read(line, row);
-    if (plainRows === null || set === null) return readWithCare(line, row);
+    if (plainRows === null || set === null) return careful.read(line, row);
     loads.see(set.exercise);
     const earlier = plainRows.mayRepeat ? doubled.earlierPlain(line, row) : -1;
     return earlier < 0 ? set : reportDoubled(view, row, earlier);
   };
 
-  const reading = readLines<LiftingSet>(view, readLine);
+  const reading = readLines<LiftingSet>(view, readLine, careful.cells);
   loads.report(view);
   boxes.report();
   return questionDays(view, { ...reading, records: withEvening(reading.records) });

@@ -343,7 +343,7 @@ test("a rule, a lift or a test with a sign that is also a unit is no row of unit
     ["Date", "Race", "Distance"],
     ["", "Spring mile", "km"],
   ]).reading;
-  expect(problems(races)).toEqual(["A2 needed-blank: "]);
+  expect(problems(races)).toEqual(["A2 needed-blank: ", "C2 not-a-number: km"]);
 });
 
 test("repetitions a side that differ are no repetitions a side, and a row of figures above dates is no title", () => {
