@@ -13,11 +13,13 @@ export const localPage = {
   ownAbout:
     "An .xlsx workbook, or the .csv files of one folder together. You can also drop them here.",
   stays: "Everything stays on this machine. No account, no network.",
+  keys: "By keyboard: F6 goes from the grid to the toolbar and to the sidebar.",
   openDropped: (files: string) => `Open ${files} in place of this workbook?`,
   keptHere: (place: string) => `Everything here is saved to ${place}.`,
   lostHere:
     "What you changed here is not in a file yet and would be lost: press Save as .xlsx first to keep it.",
   openIt: "Open it",
+  openAnotherOne: "Open another",
   stayHere: "Stay here",
   manyFiles: (count: number) => `${count} files`,
   back: "Back to the workbook",

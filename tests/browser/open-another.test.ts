@@ -98,3 +98,18 @@ test("the browser's own way back from the first screen leads to the workbook, to
   await page.getByRole("heading", { name: "spring-log" }).waitFor();
   await ready(page);
 });
+
+test("what is in no file yet is not left behind unasked", async () => {
+  const question = page.getByText(/^What you changed here is not in a file yet/);
+  const first = await tabs();
+  await typeInto(page, first![0]!, "A1", "In no file");
+  await page.getByRole("button", { name: "Open…" }).click();
+  await question.waitFor();
+  await page.getByRole("button", { name: "Stay here" }).click();
+  await question.waitFor({ state: "detached" });
+  const kept = await page.evaluate(() => globalThis.holdline?.workbook().tabs[0]);
+  expect(kept?.cells[0]?.[0]?.value).toBe("In no file");
+  await page.getByRole("button", { name: "Open…" }).click();
+  await page.getByRole("button", { name: "Open another", exact: true }).click();
+  await page.getByRole("button", { name: "Back to the workbook" }).waitFor();
+});

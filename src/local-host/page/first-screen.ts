@@ -74,7 +74,7 @@ export function firstScreen(
           }),
         ]
       : []),
-    element("p", { className: "soft", textContent: localPage.stays }),
+    element("p", { className: "soft", textContent: `${localPage.stays} ${localPage.keys}` }),
   );
   screen.ondragover = (event) => {
     event.preventDefault();

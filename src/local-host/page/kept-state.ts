@@ -7,6 +7,15 @@ import { endTyping } from "./end-typing";
 import type { MessageStrip } from "./message-strip";
 import { requests } from "./requests";
 
+/** What the page can do with a workbook that it keeps. */
+export type KeptState = {
+  readonly saveCopy: () => Promise<void>;
+  /** What of this workbook would be lost by leaving now: nothing where it has a place. */
+  readonly wouldLose: () => boolean;
+  /** Writes what is still to be written, and lets the page go without asking. */
+  readonly leave: () => Promise<void>;
+};
+
 /**
  * Keeps the workbook: written after each change where it has a place, else asked for on leaving.
  * `state` always says which.
@@ -16,13 +25,7 @@ export function keptState(
   { opening, place }: Pick<OpenedWorkbook, "opening" | "place">,
   state: HTMLElement,
   { put }: MessageStrip,
-): {
-  readonly saveCopy: () => Promise<void>;
-  /** What of this workbook would be lost by leaving now: nothing where it has a place. */
-  readonly wouldLose: () => boolean;
-  /** Writes what is still to be written, and lets the page go without asking. */
-  readonly leave: () => Promise<void>;
-} {
+): KeptState {
   let unkept = false;
   let leaving = false;
   state.textContent = localPage.calculating;

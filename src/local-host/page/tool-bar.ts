@@ -4,6 +4,7 @@ import { messageOf } from "../message-of";
 import { chooseAnother } from "./choose-another";
 import { element } from "./element";
 import { endTyping } from "./end-typing";
+import type { KeptState } from "./kept-state";
 import { menuButton } from "./menu-button";
 import type { MessageStrip } from "./message-strip";
 
@@ -13,7 +14,7 @@ export function toolBar(
   name: string,
   state: HTMLElement,
   { put }: MessageStrip,
-  saveCopy: () => Promise<void>,
+  kept: KeptState,
 ): readonly HTMLElement[] {
   const button = (label: string, run: () => void) =>
     element("button", { type: "button", className: "quiet", textContent: label, onclick: run });
@@ -26,6 +27,21 @@ export function toolBar(
         put("tool", { text: localPage.menuFailed(label, messageOf(error)), error: true });
       });
   };
+  const leaveToChoose = async () => {
+    await kept.leave();
+    chooseAnother();
+  };
+  const openAnother = () => {
+    if (!kept.wouldLose()) return leaveToChoose();
+    return put("tool", {
+      text: localPage.lostHere,
+      action: {
+        label: localPage.openAnotherOne,
+        run: () => attempt(localPage.openAnother, leaveToChoose),
+      },
+      close: localPage.stayHere,
+    });
+  };
   return [
     element("h1", { textContent: name }),
     ...host.menus.map(({ title, items }) =>
@@ -33,10 +49,10 @@ export function toolBar(
         attempt(label, () => host.run(functionName));
       }),
     ),
-    button(localPage.openAnother, chooseAnother),
+    button(localPage.openAnother, () => attempt(localPage.openAnother, openAnother)),
     button(localPage.undo, host.undo),
     button(localPage.redo, host.redo),
-    button(localPage.saveCopy, () => attempt(localPage.saveCopy, saveCopy)),
+    button(localPage.saveCopy, () => attempt(localPage.saveCopy, kept.saveCopy)),
     state,
   ];
 }

@@ -65,7 +65,7 @@ export async function workbookPage(
   host.open();
   const state = element("span", { className: "soft", role: "status" });
   const kept = keptState(host, { opening, place }, state, messages);
-  bar.append(...toolBar(host, workbook.name, state, messages, kept.saveCopy));
+  bar.append(...toolBar(host, workbook.name, state, messages, kept));
   notes.forEach((text, index) => {
     messages.put(`note ${index}`, { text });
   });
