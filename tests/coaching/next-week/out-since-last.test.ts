@@ -50,10 +50,15 @@ test("three days out with a stomach bug: the step that was due waits, and it is 
   );
 });
 
+test("a spell that began before the last session and went on after it holds the step as well", () => {
+  expect(planOf(line([{ from: day("2026-04-29"), until: day("2026-05-02") }]))).toBe("3×5 85");
+});
+
 test("neither an earlier spell, nor another's, nor one to come, nor a modified one over holds it", () => {
   const goesOn = (spell: Partial<AvailabilitySpell>) => planOf(line([spell])) === "5×3 87.5";
   expect(goesOn({ from: day("2026-04-24"), until: day("2026-04-27") })).toBe(true);
-  expect(goesOn({ from: day("2026-04-24"), until: null, athlete: "Ilka Brandmoor" })).toBe(true);
+  expect(goesOn({ from: day("2026-04-24"), until: day("2026-04-30") })).toBe(true);
+  expect(goesOn({ athlete: "Ilka Brandmoor" })).toBe(true);
   expect(goesOn({ from: day("2026-05-09"), until: day("2026-05-12") })).toBe(true);
   expect(goesOn({ mayDo: "modified", from: day("2026-05-01"), until: day("2026-05-03") })).toBe(
     true,

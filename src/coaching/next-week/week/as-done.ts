@@ -19,7 +19,7 @@ export function asDone(given: LineGiven, { sessions, step }: Lifted): LineGiven 
   const sets = lifted.flatMap((one) => {
     const key = exerciseKey(one.exercise);
     const like = rows.sets.find((set) => exerciseKey(set.exercise) === key && set.kind === "work");
-    return like ? setsOf(like, one) : [];
+    return setsOf(like!, one);
   });
   const steps = step === null ? [] : [step, ...step.others];
   const ofLift = remembered((lift: string) => {
@@ -27,11 +27,10 @@ export function asDone(given: LineGiven, { sessions, step }: Lifted): LineGiven 
     const isOf = ({ exercise }: { readonly exercise: string }) =>
       exerciseKey(exercise) === exerciseKey(lift);
     const at = steps.find(isOf);
-    // What guards a step by reserves seen is not raised by loads that nobody has lifted yet.
-    const seenKg = at ? seenGuardOf(on, at) : (on.seenKg ?? null);
     return {
       ...on,
-      seenKg: lifted.filter(isOf).reduce(guardLeaving, seenKg),
+      // What guards a step by reserves seen is not raised by loads that nobody has lifted yet.
+      ...(at && { seenKg: lifted.filter(isOf).reduce(guardLeaving, seenGuardOf(on, at)) }),
       // Of sets that nobody has lifted yet no speed is known.
       heldSpeed: null,
     };

@@ -68,9 +68,9 @@ export function liftingWeek(
         setsOn,
         needsRack: plan === own || isSquat(plan.step.exercise),
         turnOf: (onLadder) => turnOf(plan, onLadder),
-        ladderDays: chosen.flatMap(({ day }) =>
-          planOn(day) === plan && turns.get(day)!.onLadder ? [day] : [],
-        ),
+        ladderDays: chosen
+          .map(({ day }) => day)
+          .filter((day) => planOn(day) === plan && turns.get(day)!.onLadder),
       }),
     ]),
   );

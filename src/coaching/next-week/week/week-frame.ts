@@ -47,7 +47,7 @@ export function weekFrame(given: LineGiven): WeekFrame {
   const setsOn = (sets: number, day: Day) =>
     cutOn(day) ? raceWeekSets(sets, rules.raceWeekSets) : sets;
   const mayOn = (day: Day) => whoMay(athlete, name, rows.availability, day);
-  const on = ([set]: readonly LiftingSet[]) => onLift(state, set?.exercise ?? "");
+  const on = ([set]: readonly LiftingSet[]) => onLift(state, set!.exercise);
   const step = presentStep({
     sets: rows.sets,
     athlete: name,

@@ -155,6 +155,12 @@ test("once a week, one lift a week: whose turn it is, and neither is time off", 
   expect(thrust.said).toEqual([
     "Hip thrust in turn: 3×5 at 100 kg on Tue 12 May. Hold: week 3 of 3.",
   ]);
+  // After weeks off only the lift that has the week tells what they take off.
+  const off = weekAfter(until(5), 8, { athlete: once });
+  expect(off.said).toEqual([
+    "Hip thrust in turn: 2×5 at 70 kg on Tue 2 Jun. Off 21 days longer than usual: 30 % off the load before, half the sets.",
+    "Ground contacts halved.",
+  ]);
   // The weeks ahead are each lift's own: the turn goes on as if both were done.
   expect(
     thrust.line.outlook.map(({ monday, exercise, loadKg }) => [monday - tuesday, exercise, loadKg]),
@@ -212,6 +218,37 @@ test("a block set by hand of another turn is that turn's, on its ladder or besid
   ]);
   const ofFast = new Map([["back squat in turn", { block: { sets: 3, reps: 3 } }]]);
   expect(weekAfter(fast, 3, { change: { turns: ofFast } }).days).toContain("3 3x3 60");
+});
+
+test("a load set by hand is the athlete's own lift's, though another one has the week's first day", () => {
+  const sets = [0, 7].flatMap((days) => [...on(days, deadlift), ...on(days + 2, { loadKg: 75 })]);
+  expect(weekAfter(sets, 2, { change: { loadKg: 80 } }).days).toEqual([
+    "1 3x5 95 trap-bar deadlift",
+    "3 3x5 80",
+  ]);
+});
+
+test("with steps by session each lift in turn goes one step on, not one more for the other's day", () => {
+  const rules = { ...usualRules, stepBySession: 1 };
+  expect(weekAfter(inTurn(4), 4, {}, { rules }).days).toEqual([
+    "1 5x3 77.5",
+    "3 5x3 97.5 trap-bar deadlift",
+  ]);
+});
+
+test("in the weeks ahead each lift in turn is guarded by the repetitions left in its own sets", () => {
+  const pulls = (week: number, repsInReserve: number) =>
+    on(7 * week + 2, { ...deadlift, sets: 5 }).map((set) => ({ ...set, repsInReserve }));
+  const ahead = (left: number) =>
+    weekAfter(
+      [0, 1].flatMap((week) => [...on(7 * week, { loadKg: 110 }), ...pulls(week, left)]),
+      2,
+    )
+      .line.outlook.filter(({ exercise }) => exercise === deadlift.exercise)
+      .map(({ block, loadKg }) => `${blockText(block)} ${loadKg}`);
+  // Two left after five of 95 kg are a best of 117: seven repetitions of it are 97.3 kg, whatever the squat's is.
+  expect(ahead(2).slice(0, 2)).toEqual(["5×5 95", "3×5 95"]);
+  expect(ahead(3).slice(0, 2)).toEqual(["5×5 95", "3×5 97.5"]);
 });
 
 test("a load set by hand that no plates here make is told of the lift it was set of", () => {
@@ -471,6 +508,12 @@ test("without a rack a deadlift in turn stays, a squat in turn gives way as the 
       ["1 3x5 75", `3 3x5 60 ${squat}`],
       ["leg press", "leg press"],
     ]);
+});
+
+test("without a rack the lift an athlete is on gives way, whatever it is", () => {
+  const sets = [0, 2].flatMap((days) => on(days, { exercise: "good morning", loadKg: 40 }));
+  const { line } = weekAfter(sets, 1, { change: { noRack: true } });
+  expect(line.sessions.map(({ instead }) => instead?.exercise)).toEqual(["leg press", "leg press"]);
 });
 
 test("what stands for the lift without a rack is said wherever in the week its day is", () => {
