@@ -34,7 +34,7 @@ export function readRunRows(view: TableView): Reading<Run> {
   const words = runInWords(view, fields.kind);
   const figures = (of: (field: string) => Column | undefined) => ({
     minutes: lengthColumn(view, of("minutes"), "min", { low: 0, high: 900 }),
-    exertion: numberColumn(view, of("exertion"), { low: 0, high: 10 }),
+    exertion: numberColumn(view, of("exertion"), { low: 0, high: 10, rangeHighEnd: true }),
     km: quantityColumn(view, of("km"), plausible.km),
   });
   const own = figures((field) => fields[field]);

@@ -335,8 +335,9 @@ test("plain numbers: ranges at their lower end where a range makes sense, tenths
     2,
   ]);
   expect(told(reserve)).toEqual(["9 not-a-number"]);
-  const exertion = oneColumn("Runs", "Exertion", ["10", "0", "11"]);
-  expect(exertion.reading.records.map(({ exertion }) => exertion)).toEqual([10, 0, null]);
+  // Of a range the harder end: of two loads the higher is the careful one.
+  const exertion = oneColumn("Runs", "Exertion", ["10", "0", "11", "5-6", "6,5 – 7"]);
+  expect(exertion.reading.records.map(({ exertion }) => exertion)).toEqual([10, 0, null, 6, 7]);
   const none = oneColumn("Sets", "Reps", ["five", true, new Date(2026, 4, 5)]);
   expect(none.reading.issues.map(({ code, facts }) => [code, facts])).toEqual([
     ["not-a-number", { heading: "Reps" }],

@@ -34,6 +34,8 @@ test.each([
   ["45 min effort 6", "45 min | @6"],
   ["45 min exertion 10", "45 min | @10"],
   ["45 min 7/10", "45 min | @7"],
+  ["45 min rpe 5-6", "45 min | @5-6"],
+  ["60' @ 4–5 hilly", "60 min | @4–5 | (hilly)"],
   ["8x400", "interval | (8x400)"],
   ["8 × 400 m @8", "interval | @8 | (8 × 400 m)"],
   ["5x1 km", "interval | (5x1 km)"],

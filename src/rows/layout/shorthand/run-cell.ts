@@ -33,7 +33,7 @@ const minutes = new RegExp(
   "i",
 );
 const exertion =
-  /\b(?:rpe|exertion|effort)\s*(\d{1,2}(?:[.,]5)?)\b|@\s*(\d{1,2})(?![\d.,])|\b(\d{1,2})\s*\/\s*10\b/i;
+  /\b(?:rpe|exertion|effort)\s*(\d{1,2}(?:[.,]5)?(?:\s*[-–]\s*\d{1,2})?)\b|@\s*(\d{1,2}(?:\s*[-–]\s*\d{1,2})?)(?![\d.,])|\b(\d{1,2})\s*\/\s*10\b/i;
 const repeats =
   /\b\d{1,2}\s*[x×]\s*(?:\d{3,4}\s*m?|\d+(?:[.,]\d+)?\s*(?:km|k|mi|min|['’′]))(?![a-z\d])/i;
 const others =
