@@ -21,6 +21,7 @@ import type { DecimalMark } from "../rows/value/decimal-mark";
 import { squadColumns } from "../words/squad-columns";
 import { ownTabNames } from "../words/tabs";
 import { type Answers, recallAnswers } from "./answers/answers";
+import { askedOfPlan } from "./row-check/planned-days";
 import type { Tab, Workbook } from "./workbook";
 
 /** One tab as it was read; a tab may be two tables, sets with the jumps kept among them. */
@@ -82,6 +83,9 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
   const rowsRead = counts.reduce((sum, reading) => sum + reading.rowsRead, 0);
   const rowsReported = counts.reduce((sum, reading) => sum + reading.rowsReported, 0);
   const taken = new Set(tabs.map(({ tab }) => tab.id));
+  const isOfPlan = askedOfPlan(
+    all.find(({ tab }) => tab.name === ownTabNames.nextWeek)?.cells ?? [],
+  );
   return {
     rows: {
       athletes: records("Athletes"),
@@ -105,7 +109,8 @@ export function readWorkbook(workbook: Workbook, today: Day): ReadWorkbook {
       used.flatMap(({ tab, understanding }) => {
         const column = understanding.columns.find(({ field }) => field === "athlete")?.column;
         const cells = joinedNames(cellsOf(tab.id));
-        return understanding.reading.issues.map((issue) => ({
+        const issues = understanding.reading.issues.filter((issue) => !isOfPlan(issue));
+        return issues.map((issue) => ({
           tab,
           issue,
           athlete: String(
