@@ -1,4 +1,6 @@
 import { type Day, mondayOf } from "../calendar/day";
+import { onSteps } from "./on-steps";
+import { hairKg } from "./plate-loading";
 import { restartAfter } from "./restart";
 
 /** A session's day, the days since the athlete trained before it, and the load of its first work set, kg. */
@@ -52,5 +54,9 @@ export function wayBack(
   // Loads were rounded down to plates: the next grade is the first that is a step above the last.
   const grades = [3, 2, 1].map((tenths) => beforeKg * (1 - grade * tenths));
   const gradeKg = grades.find((kg) => kg >= last.loadKg + stepKg) ?? beforeKg;
-  return { beforeKg, sinceDay: since, gradeKg };
+  // Nor does what was rounded off make a grade larger than the steps nearest to a tenth.
+  const steps = Math.max(1, Math.round((grade * beforeKg) / stepKg));
+  const mostKg = last.loadKg + steps * stepKg;
+  const isLarger = onSteps(last.loadKg, gradeKg, stepKg) > mostKg + hairKg;
+  return { beforeKg, sinceDay: since, gradeKg: isLarger ? mostKg : gradeKg };
 }

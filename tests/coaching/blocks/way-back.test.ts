@@ -31,15 +31,17 @@ test("once a week is a rhythm, not a break", () => {
 const next = (sessions: readonly { day: number; loadKg: number }[], iso: string) =>
   wayBack(gapped(sessions), 2, day(iso), 2.5);
 
-test("one grade a week: 67.5, then 10 % off 85, then 85, then the ladder", () => {
+test("one grade a week: 67.5, then 10 % off 85, then a tenth of 85 more, then 85 and the ladder", () => {
   expect(next(first, "2026-06-08")).toMatchObject({
     beforeKg: 85,
     gradeKg: expect.closeTo(76.5, 9),
   });
-  // 76.5 rounds down to 75 on plates; the grade above it is the load from before.
+  // 76.5 rounds down to 75 on plates, from where 85 would be 13 %: 8.5 are three steps and a bit.
   const second = [...first, session("2026-06-09", 75), session("2026-06-11", 75)];
-  expect(next(second, "2026-06-15")).toMatchObject({ beforeKg: 85, gradeKg: 85 });
-  expect(next([...second, session("2026-06-16", 85)], "2026-06-22")).toBeNull();
+  expect(next(second, "2026-06-15")).toMatchObject({ beforeKg: 85, gradeKg: 82.5 });
+  const third = [...second, session("2026-06-16", 82.5)];
+  expect(next(third, "2026-06-22")).toMatchObject({ beforeKg: 85, gradeKg: 85 });
+  expect(next([...third, session("2026-06-23", 85)], "2026-06-29")).toBeNull();
 });
 
 test("a light athlete does not stay on one grade for want of small plates", () => {
@@ -47,6 +49,14 @@ test("a light athlete does not stay on one grade for want of small plates", () =
   const back = [session("2026-05-14", 40), session("2026-06-02", 30)];
   expect(next(back, "2026-06-08")!.gradeKg).toBeCloseTo(36, 9);
   expect(next([...back, session("2026-06-09", 35)], "2026-06-15")!.gradeKg).toBe(40);
+});
+
+test("coarse plates make no grade larger than a tenth, but for one step", () => {
+  // 10 % off 60 is 54, on plates of 5 kg a pair 50: a tenth is 6, one step.
+  const back = [session("2026-05-14", 60), session("2026-06-02", 50)];
+  expect(wayBack(gapped(back), 2, day("2026-06-08"), 5)!.gradeKg).toBe(55);
+  // A step of 10 kg is more than a tenth, and there is no smaller one.
+  expect(wayBack(gapped(back), 2, day("2026-06-08"), 10)!.gradeKg).toBe(60);
 });
 
 test("a grade just one step above the last load is the next", () => {
