@@ -118,3 +118,31 @@ test("and those back with the tool of before, whose cards were made from the oth
   expect(loads).toEqual([85, 85]);
   expect(why[0]).toBe("80 kg last session, a slow day: planned on from 85 kg.");
 });
+
+test("in turn with another tool each day is judged by its own weekday's, and the card with it", () => {
+  const week = (tuesday: string, thursday: string, slow = false) => [
+    ...evening(`2026-${tuesday}`, slow ? 0.84 : 0.9, slow ? 80 : 85),
+    ...evening(`2026-${thursday}`, 0.97, 85, "B"),
+  ];
+  const rows = [
+    ...week("04-07", "04-09"),
+    ...week("04-14", "04-16"),
+    ...week("04-21", "04-23"),
+    ...week("04-28", "04-30"),
+  ];
+  const [line] = weekView(bookOf(rows, "trained"), dayFromIso("2026-05-03")!, null, []).lines;
+  const fastest = line!.sessions.map(({ dayWords, bands }) => [dayWords, bands[0]!.speed]);
+  expect(fastest).toEqual([
+    ["Tue 5 May", "0.85 or faster"],
+    ["Thu 7 May", "0.91 or faster"],
+  ]);
+  // By tool B both an ordinary Tuesday and a slow one would be slow.
+  const slow = [...rows, ...week("05-05", "05-07", true).slice(0, 4)];
+  const { loads, why } = next(slow, "trained", "2026-05-10");
+  expect(loads[0]).toBe(85);
+  expect(why[0]).toBe("80 kg last session, a slow day: planned on from 85 kg.");
+  const usual = evening("2026-05-05", 0.9, 80);
+  expect(next([...rows, ...usual], "trained", "2026-05-10").why.join(" ")).toMatch(
+    /Lighter than the 85 kg before it, and no row says why/,
+  );
+});

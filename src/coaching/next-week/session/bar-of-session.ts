@@ -1,6 +1,7 @@
 import { gymStepKg } from "../../blocks/gym-step";
 import { roundDownToPlates } from "../../blocks/plate-loading";
 import { mostReps } from "../../blocks/repetition-load";
+import type { Day } from "../../calendar/day";
 import type { Plate } from "../../record/plate";
 import type { BarLoad } from "../next-step/bar-load";
 import type { SessionStep } from "../next-step/session-steps";
@@ -44,12 +45,14 @@ export function barOfSession(
   sets: number,
   { loadKg, plates: side }: BarLoad,
   markerKg: number | null,
+  day: Day,
 ): BarOfSession {
-  const lead = state.usualLead(markerKg === null ? "work" : "marker", markerKg ?? loadKg);
+  const speeds = state.onDay?.(day) ?? state;
+  const lead = speeds.usualLead(markerKg === null ? "work" : "marker", markerKg ?? loadKg);
   const setsAfterLead = markerKg === null ? sets - 1 : sets;
   /** A bar at its usual speed ends a set once it loses the cap. */
   const floorAt = (kg: number | null) => {
-    const from = kg === null ? null : state.usualSpeed(kg);
+    const from = kg === null ? null : speeds.usualSpeed(kg);
     return from === null ? null : from * (1 - rules.velocityLossCap);
   };
   return {

@@ -103,7 +103,7 @@ export function liftPlan(
   return {
     step: present,
     // Followed down, it is not judged by speeds from before once more.
-    state: planned.isFollowed ? { ...state, ...state.recent } : state,
+    state: planned.isFollowed ? { ...state, ...state.recent, onDay: () => null } : state,
     size,
     planned,
     rest,

@@ -24,6 +24,8 @@ export type LiftState = {
   readonly usualLead: (kind: "marker" | "work", loadKg: number, on?: Day) => UsualLead | null;
   /** Of the latest sessions, whoever it is. */
   readonly recent: UsualSpeeds;
+  /** Usual speeds of what a planned day's weekday is trained with, where tools or gyms are used in turn; null elsewhere. */
+  readonly onDay?: (day: Day) => UsualSpeeds | null;
   /** How what the usual speeds were taken with differs from the baseline's; null where it does not, or nothing is known. */
   readonly otherSetting: OtherSetting | null;
   /** Cautious end of the strength estimate, kg; null when it is refused. Guards only. */

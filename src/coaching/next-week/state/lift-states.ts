@@ -17,6 +17,7 @@ import type { SpeedSet } from "../../series/speed-set";
 import { type SquadIndex, squadIndex } from "../../series/squad-index";
 import type { LiftState, UsualSpeeds } from "./athlete-state";
 import { usualLeads } from "./usual-lead";
+import { weekdaySetting } from "./weekday-setting";
 
 /** A squad's rows, laid out up to the day it is asked about, and who holds. */
 export type LiftsOfSquad = {
@@ -75,15 +76,27 @@ export function liftStates(
         ofBaseline === null || on <= baselineDay || wasAway(mondayOf(on))
           ? lineUpTo(mondayOf(on) - 1)
           : null;
-      const strength = recent && valueOrNull(strengthEstimate(recent, rows.rules.minimumSpeed));
-      const speedsOn = (known: typeof line): UsualSpeeds => ({
+      const speedsOn = (known: typeof line, leads = leadOn): UsualSpeeds => ({
         usualSpeed: (loadKg) => (known ? speedOnLine(known, loadKg).speed : null),
-        usualLead: (kind, loadKg) => known && leadOn(known, kind, loadKg),
+        usualLead: (kind, loadKg) => known && leads(known, kind, loadKg),
       });
+      const onDay = remembered((day: Day): UsualSpeeds | null => {
+        const ofDay = weekdaySetting(all, day);
+        if (ofDay === undefined) return null;
+        const rows = lineRows(all, ofDay);
+        // As it was known before the day's week, within the baseline where there is one.
+        const before = upToDay(rows, Math.min(baselineDay, mondayOf(day) - 1));
+        const last = before[before.length - 1];
+        return last ? speedsOn(lineUpTo(last.day), usualLeads(rows)) : null;
+      });
+      const strength = recent && valueOrNull(strengthEstimate(recent, rows.rules.minimumSpeed));
       return {
         heldSpeed: isHeld(athlete, lift),
         usualSpeed: speedsOn(line).usualSpeed,
+        onDay,
         usualLead: (kind, loadKg, on) => {
+          const ofDay = on === undefined ? null : onDay(on);
+          if (ofDay) return ofDay.usualLead(kind, loadKg);
           const known = (on === undefined ? null : lineOn(on)) ?? line;
           return known && leadOn(known, kind, loadKg);
         },
