@@ -39,6 +39,9 @@ export function lineName(monday: string, athlete: string, session: number): stri
 export const mondayOfLine = (name: string): string | null =>
   /^(\d{4}-\d{2}-\d{2}) /.exec(name)?.[1] ?? null;
 
+/** Athlete of a line, from its name. */
+export const athleteOfLine = (name: string): string => name.slice(11).replace(/ \d+$/, "");
+
 /**
  * Checked before anything is written, since half a week is worse than none. Throws for two lines of
  * one name and for numbers that are none: both would be our mistake, not the coach's.

@@ -20,8 +20,10 @@ import { athleteStates } from "../squad/athlete-states";
 import { namesOf } from "../squad/squad-view";
 import { type StateOfSquad, stateOfSquad } from "../squad/state-of-squad";
 import type { Workbook } from "../workbook";
+import { askedInTab } from "./asked-in-tab";
 import { changesKept, withRemembered } from "./coach-changes";
-import { typedInTab } from "./typed-in-tab";
+import { readableWeekTab, typedInTab } from "./typed-in-tab";
+import { writtenKept } from "./written-before";
 
 /** A week's proposal, with the lines as proposed and a coach's changes on top. */
 export type ProposedWeek = {
@@ -51,7 +53,9 @@ export function proposedWeek(
   const stateOf = athleteStates(state);
   const { rows } = state.read;
   const rowsOf = rowsByAthlete(rows);
-  const typed = typedInTab(workbook, state.read);
+  const tab = readableWeekTab(workbook, state.read);
+  const typed = tab && typedInTab(workbook, tab);
+  const askedOf = tab && askedInTab(tab, writtenKept.read(workbook).value);
   const lines = namesOf(state).map((name) => {
     const change = changeOfAthlete(all, name);
     const line = proposeLine({
@@ -64,7 +68,8 @@ export function proposedWeek(
       asOf: state.asOf,
       change: lineChange(change),
       isLeftOut: change.leaveOut === true,
-      typed: (week) => typed(name, week),
+      ...(typed && { typed: (week) => typed(name, week) }),
+      ...(askedOf && { asked: (day) => askedOf(name, day) }),
       decided: (week) => {
         const decided = changeOfAthlete(before[isoFromDay(week)] ?? [], name);
         return decided.leaveOut === true ? "left out" : lineChange(decided);

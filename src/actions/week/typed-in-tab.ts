@@ -14,17 +14,13 @@ import { earlierTexts, writtenKept } from "./written-before";
 
 /**
  * What the coach has typed over loads and sets of the Next week tab, or that the row was deleted, by
- * athlete, week and session: the weeks after count on it. Of a tab that can no longer be read Next week itself tells, and text that is
- * no load or no sets counts as nothing typed.
- *
- * @param read the workbook as it was read for the week: its tabs are not read again
+ * athlete, week and session: the weeks after count on it. Text that is no load or no sets counts as
+ * nothing typed.
  */
 export function typedInTab(
   workbook: Workbook,
-  { cells }: Pick<ReadWorkbook, "cells">,
+  tab: WeekTab,
 ): (athlete: string, monday: Day) => ReadonlyMap<number, TypedSession | "deleted"> {
-  const tab = readable(workbook, cells);
-  if (tab === null) return () => new Map();
   const before = writtenKept.read(workbook).value;
   const isDeleted = deletedIn(tab, before);
   return (athlete, monday) => {
@@ -49,7 +45,16 @@ export function typedInTab(
   };
 }
 
-function readable(workbook: Workbook, cells: ReadWorkbook["cells"]): WeekTab | null {
+/**
+ * The Next week tab, where there is one and it can be read; of one that no longer can Next week itself
+ * tells.
+ *
+ * @param read the workbook as it was read for the week: its tabs are not read again
+ */
+export function readableWeekTab(
+  workbook: Workbook,
+  { cells }: Pick<ReadWorkbook, "cells">,
+): WeekTab | null {
   const tab = findWeekTab(workbook);
   if (!tab) return null;
   try {
@@ -61,7 +66,8 @@ function readable(workbook: Workbook, cells: ReadWorkbook["cells"]): WeekTab | n
   }
 }
 
-function massFrom(text: string, unit: WeekTab["unit"]): number | null {
+/** A load in a cell of the tab, kg; null for what is none. */
+export function massFrom(text: string, unit: WeekTab["unit"]): number | null {
   const found = numberFromText(text);
   if (found === null || found.unsure || found.thousands !== null) return null;
   const kg = unit === "lb" ? kgFromPounds(found.value) : found.value;

@@ -11,7 +11,13 @@ import { blocksOfCells } from "./blocks-of-cells";
 import { changesKept, forgetChanges } from "./coach-changes";
 import { ensureWeekTab } from "./ensure-week-tab";
 import { mergeWeek, type WeekMerge } from "./merge-week";
-import { assertWritable, lineName, mondayOfLine, type PlannedLine } from "./plan-lines";
+import {
+  assertWritable,
+  athleteOfLine,
+  lineName,
+  mondayOfLine,
+  type PlannedLine,
+} from "./plan-lines";
 import { findWeekTab, presentWeekTab, readWeekTab } from "./week-tab";
 import { earlierTexts, type WrittenBefore, writtenKept } from "./written-before";
 
@@ -110,8 +116,7 @@ function merged(
   const tab = readWeekTab(workbook, presentWeekTab(workbook));
   const asked = athletes === null ? null : new Set(athletes);
   const scope = (name: string) =>
-    name.startsWith(`${monday} `) &&
-    (asked === null || asked.has(name.slice(monday.length + 1).replace(/ \d+$/, "")));
+    name.startsWith(`${monday} `) && (asked === null || asked.has(athleteOfLine(name)));
   return mergeWeek({
     tab,
     before: writtenKept.read(workbook).value,

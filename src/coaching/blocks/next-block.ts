@@ -26,7 +26,7 @@ export type NextBlock = {
 
 /** Repetitions every step leaves in reserve, and the most a step may add (common practice). */
 export const leastReserve = 2;
-const mostRise = 0.1;
+export const mostRise = 0.1;
 
 /**
  * Next block of the rotation and its load. The gates come strictly in order: movement quality, volume,

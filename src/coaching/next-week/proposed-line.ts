@@ -107,6 +107,8 @@ export type LineGiven = {
   readonly isLeftOut?: boolean;
   /** What the coach has typed over sessions that were written, or that one was deleted, by a week's Monday and the session's place in it, from 1. */
   readonly typed?: (monday: Day) => ReadonlyMap<number, TypedSession | "deleted">;
+  /** What the week as written asked for on a day; undefined where none stands. */
+  readonly asked?: (day: Day) => AskedSession | undefined;
   /** What the coach has decided of another week, by its Monday. */
   readonly decided?: (monday: Day) => LineChange | "left out" | undefined;
 };
@@ -116,6 +118,14 @@ export type TypedSession = {
   readonly loadKg?: number;
   readonly sets?: number;
   readonly reps?: number;
+};
+
+/** A session as it was asked for in the written week, by the coach's hand or ours; null where a cell says none. */
+export type AskedSession = {
+  readonly sets: number | null;
+  readonly loadKg: number | null;
+  /** The load stands as it was proposed: less than before it was no day's, but the plan. */
+  readonly isProposed: boolean;
 };
 
 /** What a coach has set by hand of a lift. */

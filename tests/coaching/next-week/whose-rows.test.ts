@@ -144,6 +144,20 @@ test("jumps halved are said as soon as one session has any", () => {
   expect(codes(some)).toContain("contacts-halved");
 });
 
+test("who was not to jump for a week or more lands half as much when it is over, a week or two", () => {
+  const contacts = (from: number, until: number) => {
+    const { sessions, reasons } = line({
+      availability: [{ ...achilles, from: monday + from, until: monday + until }],
+    });
+    return [sessions[0]!.contacts, reasons.some(({ code }) => code === "contacts-halved")];
+  };
+  expect(contacts(-28, -1)).toEqual([30, true]);
+  // Seven of the fourteen days before Tuesday, and six.
+  expect(contacts(-28, -7)).toEqual([30, true]);
+  expect(contacts(-28, -8)).toEqual([60, false]);
+  expect(contacts(-3, -1)).toEqual([60, false]);
+});
+
 test("a block set by hand is not stepped on within the week", () => {
   const bySession = { rules: { ...rules, stepBySession: 1 } };
   const each = (change?: Given["change"]) =>

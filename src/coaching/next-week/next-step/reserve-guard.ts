@@ -64,8 +64,10 @@ export const fewLeft = ({ reserveSeen }: PresentStep) =>
   reserveSeen !== null && reserveSeen < leastReserve;
 
 /** Of a day that asked for less than its plan the reserve says nothing of the plan: that of the session before it does. */
-function strengthSeen({ plannedReserve, reserveKg, block }: PresentStep): number | null {
+function strengthSeen(step: PresentStep): number | null {
+  const { plannedReserve, reserveKg, block, heavierSeenKg } = step;
   if (plannedReserve === null) return null;
   const reps = Math.min(chartReps, block.reps + Math.floor(plannedReserve));
-  return valueOrNull(singleFromSet(reserveKg, reps));
+  const seenKg = valueOrNull(singleFromSet(reserveKg, reps));
+  return fewLeft(step) ? seenKg : Math.max(seenKg ?? 0, heavierSeenKg ?? 0) || null;
 }

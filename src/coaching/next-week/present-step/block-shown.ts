@@ -36,7 +36,11 @@ export function blockShown(
   const last = sessions[end]!;
   const { loadKg } = plans[end]!;
   const isFew = fewByPlan(sessions, plans, plannedSets);
-  const samePlan = (at: number) => plans[at]!.loadKg === loadKg && sessions[at]!.reps === last.reps;
+  // A lighter week says nothing of the plan's repetitions.
+  const isLight = (at: number) => plans[at]!.less === "light";
+  const samePlan = (at: number) =>
+    plans[at]!.loadKg === loadKg &&
+    (sessions[at]!.reps === last.reps || isLight(at) || isLight(end));
   const tellsNothing = (at: number) => isFew(at) || isBetween(sessions[at]!);
   let shown = end;
   while (shown > 0 && tellsNothing(shown) && samePlan(shown - 1)) shown--;

@@ -1,6 +1,9 @@
-import { leastReserve } from "../../blocks/next-block";
+import { rotation } from "../../blocks/block";
+import { leastReserve, mostRise } from "../../blocks/next-block";
+import { hairKg } from "../../blocks/plate-loading";
 import { restartAfter } from "../../blocks/restart";
 import { mostSessions } from "../../season/usual-sessions-a-week";
+import type { AskedSession } from "../proposed-line";
 import {
   type AskedLess,
   type LessOn,
@@ -22,6 +25,19 @@ export type PlannedLoad = {
   readonly droppedFromKg: number | null;
 };
 
+/** What is known of a session's day besides what was lifted on it. */
+export type ToldOfDay<Session> = {
+  /** Why it asked for less. */
+  readonly lessOn: (session: Session) => AskedLess;
+  /** The load a slow session's card must have begun from, kg, up to one; null where none is known. */
+  readonly plannedFor: (session: Session, atMostKg: number) => number | null;
+  /** What the week as written asked for; undefined where nothing stands. */
+  readonly asked?: (session: Session) => AskedSession | undefined;
+};
+
+/** No block of the rotation has fewer: a day with fewer begins no new turn of it. */
+export const fewestSets = Math.min(...rotation.map(({ sets }) => sets));
+
 /**
  * The load each session stands for: what was lifted, but on a day that asked for less than its plan
  * the load from before it. Were such a day's load the next plan, a season of ordinary slow days and
@@ -32,14 +48,12 @@ export type PlannedLoad = {
  * with more repetitions, the lighter load is the plan itself; the rest after a race is no time off.
  *
  * @param sessions of one athlete's lift, in order
- * @param lessOn why a session's day asked for less
- * @param plannedFor load a slow session's card must have begun from, up to one; null where none is known
+ * @param told what is known of a session's day besides
  */
 export function plannedLoads<Session extends LiftedDay>(
   sessions: readonly Session[],
   sessionsAWeek: number,
-  lessOn: (session: Session) => AskedLess,
-  plannedFor: (session: Session, atMostKg: number) => number | null,
+  told: ToldOfDay<Session>,
 ): readonly PlannedLoad[] {
   const planned: PlannedLoad[] = [];
   const down = takenDown(sessions);
@@ -50,17 +64,18 @@ export function plannedLoads<Session extends LiftedDay>(
     // The first is its own plan.
     const before = sessions[at - 1] ?? session;
     const plannedKg = planned[at - 1]?.loadKg ?? loadKg;
-    const begunKg = begunAt(sessions, at, plannedKg, { lessOn, plannedFor });
+    const begunKg = begunAt(sessions, at, plannedKg, told);
     const planKg = begunKg ?? plannedKg;
-    const isUnder = loadKg < planKg && (begunKg !== null || reps <= before.reps);
+    const isNewTurn = reps > before.reps && session.sets >= fewestSets;
+    const isUnder = loadKg < planKg && (begunKg !== null || !isNewTurn);
     const isDown = down[at]!;
     const { less, isUnexplained } =
-      isUnder || isDown
+      (isUnder || isDown) && !isAsProposed(session, told)
         ? lessLifted(
             {
               ...plan,
               session,
-              asked: lessOn(session),
+              asked: told.lessOn(session),
               planKg,
               isUnder,
               isDown,
@@ -92,6 +107,22 @@ type PlanNow = Pick<UnderPlan, "whole" | "fullSets" | "lightFrom">;
 type Less = { readonly less: LessOn | null; readonly isUnexplained: boolean };
 
 const asPlanned: Less = { less: null, isUnexplained: false };
+
+/** Lifted in all sets as the week was proposed and written, and not for a race's sake: nothing less was done. */
+const isAsProposed = <Session extends LiftedDay>(
+  session: Session,
+  { asked, lessOn }: ToldOfDay<Session>,
+): boolean => {
+  const written = asked?.(session);
+  const { loadKg, lastKg } = session;
+  return (
+    written?.isProposed === true &&
+    written.loadKg !== null &&
+    Math.abs(loadKg - written.loadKg) < hairKg &&
+    lastKg >= loadKg &&
+    lessOn(session) !== "eased"
+  );
+};
 
 /** After time off, and where it moved poorly, the lighter load is the plan itself. */
 function lessLifted(under: UnderPlan, before: LiftedDay, sessionsAWeek: number): Less {
@@ -126,19 +157,20 @@ const isExplained = ({ missed, reserve }: LiftedDay, gap: number) =>
   (reserve !== null && reserve < leastReserve) ||
   restartAfter(gap, mostSessions) !== null;
 
-/** The load a new rotation began at where its first session was a slow day, kg; null otherwise. */
+/** The load a step or a new rotation began at where its first session was a slow day, kg; null otherwise. */
 function begunAt<Session extends LiftedDay>(
   sessions: readonly Session[],
   at: number,
   lastKg: number,
-  given: {
-    readonly lessOn: (session: Session) => AskedLess;
-    readonly plannedFor: (session: Session, atMostKg: number) => number | null;
-  },
+  { lessOn, plannedFor, asked }: ToldOfDay<Session>,
 ): number | null {
   const [before, session, after] = [sessions[at - 1], sessions[at]!, sessions[at + 1]];
   const { day, loadKg, reps } = session;
-  if (before === undefined || reps <= before.reps || given.lessOn(session) !== "slow") return null;
+  if (before === undefined || lessOn(session) !== "slow") return null;
+  const askedKg = asked?.(session)?.loadKg ?? 0;
+  // More than any step is of another lift, done on another's day.
+  if (askedKg > lastKg && askedKg <= lastKg * (1 + mostRise)) return askedKg;
+  if (reps <= before.reps) return null;
   const again = after?.reps === reps && after.day - day <= lightDays ? after.loadKg : 0;
-  return again > loadKg ? Math.min(again, lastKg) : given.plannedFor(session, lastKg);
+  return again > loadKg ? Math.min(again, lastKg) : plannedFor(session, lastKg);
 }

@@ -7,9 +7,11 @@ import type { LiftingSet } from "../../record/lifting-set";
 import { nameKey } from "../../record/name-key";
 import { usualSessionsAWeek } from "../../season/usual-sessions-a-week";
 import { inOrder } from "../../series/in-order";
+import type { LineGiven } from "../proposed-line";
 import { type BarInUse, barInUse } from "./bar-in-use";
 import { blockShown } from "./block-shown";
 import { byUse } from "./by-use";
+import { heavierSeen } from "./heavier-seen";
 import { type InTurn, inTurnAsPlanned } from "./in-turn";
 import {
   blockOf,
@@ -85,6 +87,8 @@ export type PresentStep = BarInUse &
     /** The same of the last session at its planned load, and that load, kg. */
     readonly plannedReserve: number | null;
     readonly reserveKg: number;
+    /** Most that heavier sessions of late say of the strength by the repetitions they left, kg; null without any. */
+    readonly heavierSeenKg: number | null;
     /** Usual gym weekdays, most used first, and the usual start in minutes after midnight. */
     readonly weekdays: readonly number[];
     readonly minute: number;
@@ -111,6 +115,10 @@ export type StepRows = {
   readonly lessOn: (session: readonly LiftingSet[], day: Day) => AskedLess;
   /** The load a slow session's card must have begun from, kg, up to one; null where none is known. */
   readonly plannedFor: (session: LiftSession, atMostKg: number) => number | null;
+  /** What the week as written asked for on a day. */
+  readonly asked?: LineGiven["asked"];
+  /** A day of a week from which no race took any: the athlete came when it suits. */
+  readonly isOwnDay?: (day: Day) => boolean;
 };
 
 /**
@@ -163,7 +171,11 @@ function stepOfLift(
   const trainedDay = gymDays[gymDays.length - 1]!;
   const sessionsAWeek = usualSessionsAWeek(given.about, gymDays);
   const plansOf = (ones: readonly LiftSession[]) =>
-    plannedLoads(ones, sessionsAWeek, ({ all, day }) => given.lessOn(all, day), given.plannedFor);
+    plannedLoads(ones, sessionsAWeek, {
+      ...given,
+      lessOn: ({ all, day }) => given.lessOn(all, day),
+      asked: ({ day }) => given.asked?.(day),
+    });
   const plans = plansOf(sessions);
   const { loadKg, liftedKg, less } = plans[plans.length - 1]!;
   let whole = sessions.length - 1;
@@ -174,7 +186,10 @@ function stepOfLift(
     plannedSets,
     sessionsAWeek,
   );
-  const of = setsAsked(plannedSets(block, last.day));
+  const of = Math.min(
+    setsAsked(plannedSets(block, last.day)),
+    given.asked?.(last.day)?.sets ?? Number.POSITIVE_INFINITY,
+  );
   return {
     exercise: last.work[0]!.exercise,
     block,
@@ -209,9 +224,10 @@ function stepOfLift(
     reserveSeen: last.reserve,
     plannedReserve: reserveFor(last.reps, sessions[whole]!),
     reserveKg: plans[whole]!.loadKg,
+    heavierSeenKg: heavierSeen(sessions, loadKg),
     ...usualMarker(lift, sessions),
     ...barInUse(lift, given.barKg),
-    weekdays: usualWeekdays(gymDays),
+    weekdays: usualWeekdays(gymDays, given.isOwnDay),
     minute: byUse(lift.slice(-40).flatMap(({ minute }) => minute ?? []))[0] ?? usualMinute,
     sessions: sessions.map(({ day, gap }, at) => ({ day, gap, loadKg: plans[at]!.loadKg })),
   };

@@ -24,6 +24,7 @@ export function jumpsAloneReasons(
     mayLift,
     races,
     cutOn,
+    landsAgain,
   }: WeekFrame & { readonly alone: JumpsAlone },
 ): LineReason[] {
   const who = mayOn(firstDay);
@@ -33,6 +34,7 @@ export function jumpsAloneReasons(
   const gap = gapBefore({ lastDay: alone.lastDay, firstDay, monday, asOf, mayLift });
   const eased =
     isStrained(state) ||
+    landsAgain ||
     cutOn(firstDay) ||
     daysSinceMarathon(firstDay, races, rows.rules) !== null ||
     restartAfter(gap, alone.sessionsAWeek) !== null;

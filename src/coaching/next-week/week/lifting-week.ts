@@ -55,7 +55,7 @@ export function liftingWeek(
       ? ""
       : turnName({ step: plan.step, onLadder });
   const plans = all.filter((plan) => chosen.some(({ day }) => planOn(day) === plan));
-  const eased = own.easedNow || isStrained(state);
+  const eased = own.easedNow || isStrained(state) || frame.landsAgain;
   const writers = new Map(
     plans.map((plan) => [
       plan,

@@ -1,17 +1,19 @@
 import { type WhoMay, whoMay } from "../../availability/who-may";
 import { usualBarKg } from "../../blocks/usual-bar";
-import type { Day } from "../../calendar/day";
+import { type Day, mondayOf } from "../../calendar/day";
 import { racesOf } from "../../diary/races-of";
 import type { LiftingSet } from "../../record/lifting-set";
 import { nameKey } from "../../record/name-key";
 import type { Race } from "../../record/race";
 import { type GymDays, gymDays } from "../../season/gym-days";
-import { isCutForRace, type WeekKind, weekKind } from "../../season/race-hours";
+import { isCutForRace, raceClash, type WeekKind, weekKind } from "../../season/race-hours";
 import { raceWeekSets } from "../../season/race-week-sets";
 import { mostSessions, usualSessionsAWeek } from "../../season/usual-sessions-a-week";
 import { type JumpsAlone, jumpsAlone } from "../jumps/jumps-alone";
+import { fewestSets } from "../present-step/planned-loads";
 import { type PresentStep, presentStep } from "../present-step/present-step";
-import type { LineGiven } from "../proposed-line";
+import { usualMinute } from "../present-step/usual-times";
+import type { AskedSession, LineGiven } from "../proposed-line";
 import { plannedForSlow } from "../slow-day/planned-before-slow";
 import { whyLess } from "../slow-day/why-less";
 import { onLift } from "../state/athlete-state";
@@ -34,6 +36,8 @@ export type WeekFrame = {
   readonly mayLift: (day: Day) => boolean;
   /** A day on which an A race has sets and contacts cut. */
   readonly cutOn: (day: Day) => boolean;
+  /** For a week or more of the last two no jumps were allowed: landing is built up again. */
+  readonly landsAgain: boolean;
   /** So many sets, or fewer on a day that an A race has cut. */
   readonly setsOn: (sets: number, day: Day) => number;
 };
@@ -52,7 +56,10 @@ export function weekFrame(given: LineGiven): WeekFrame {
     sets: rows.sets,
     athlete: name,
     asOf,
-    plannedSets: (block, day) => setsOn(block.sets, day),
+    plannedSets: (block, day) => fewestAsked(setsOn(block.sets, day), given.asked?.(day)),
+    asked: given.asked,
+    isOwnDay: (day) =>
+      weekOf(day).every((one) => raceClash(one, usualMinute, races, rules) === null),
     seasonDays: 7 * rules.seasonWeeks,
     barKg: usualBarKg(given.unit),
     about: athlete,
@@ -80,6 +87,7 @@ export function weekFrame(given: LineGiven): WeekFrame {
           mayLift,
         });
   const allowed = days?.all.find(({ refused }) => refused?.code !== "may-not-lift");
+  const firstDay = change.day ?? days?.best[0]?.day ?? allowed?.day ?? monday;
   return {
     races,
     kind: weekKind(monday, races),
@@ -88,10 +96,28 @@ export function weekFrame(given: LineGiven): WeekFrame {
     sessionsAWeek,
     wanted,
     days,
-    firstDay: change.day ?? days?.best[0]?.day ?? allowed?.day ?? monday,
+    firstDay,
+    landsAgain: daysWithoutJumps(firstDay, mayOn) >= notJumpedDays,
     mayOn,
     mayLift,
     cutOn,
     setsOn,
   };
+}
+
+const weekOf = (day: Day) => Array.from({ length: 7 }, (_, at) => mondayOf(day) + at);
+
+/** So many of the days before a session without jumps, and landing is halved once more (common practice, no source). */
+const notJumpedDays = 7;
+const lookedBackDays = 14;
+
+const daysWithoutJumps = (firstDay: Day, mayOn: WeekFrame["mayOn"]): number =>
+  Array.from({ length: lookedBackDays }, (_, at) => mayOn(firstDay - 1 - at)).filter(
+    ({ noJumps }) => noJumps,
+  ).length;
+
+/** Fewer sets than any block has were fewer by plan, whatever has become of the race since. */
+function fewestAsked(sets: number, asked: AskedSession | undefined): number {
+  const few = asked?.sets ?? sets;
+  return few < fewestSets ? Math.min(few, sets) : sets;
 }

@@ -52,6 +52,7 @@ const step = ({
   reserveSeen: null,
   plannedReserve: over.reserveSeen ?? null,
   reserveKg: over.loadKg ?? 80,
+  heavierSeenKg: null,
   markerKg: 60,
   markerIsUnder: true,
   barKg: 20,

@@ -15,12 +15,7 @@ const plans = (...lifted: readonly Lifted[]) => {
     ...{ missed: false, timed: true, movedWell: true, reserve: null },
     ...over,
   }));
-  return plannedLoads(
-    gapped(sessions),
-    1,
-    ({ asked }) => asked,
-    () => 85,
-  );
+  return plannedLoads(gapped(sessions), 1, { lessOn: ({ asked }) => asked, plannedFor: () => 85 });
 };
 const stands = (...lifted: readonly Lifted[]) =>
   plans(...lifted).map(({ loadKg, less }) => [loadKg, less]);
