@@ -7,7 +7,8 @@ import { nameKey } from "../../coaching/record/name-key";
 import { grouped } from "../../coaching/series/grouped";
 import { withNames } from "../../rows/name/name-answers";
 import type { TableName } from "../../rows/table-name";
-import { type ReadTab, type ReadWorkbook, sureEnough } from "../read-workbook";
+import type { ReadTab } from "../read-tab";
+import { type ReadWorkbook, sureEnough } from "../read-workbook";
 import type { StateOfSquad } from "../squad/state-of-squad";
 import { placeOfWords } from "./place-of-words";
 

@@ -1,6 +1,7 @@
 import { hasHeadings } from "../../rows/header/has-headings";
 import { rowCheckColumns } from "../../words/row-check-columns";
-import { isOwnTab, type ReadWorkbook } from "../read-workbook";
+import { isOwnTab } from "../read-tab";
+import type { ReadWorkbook } from "../read-workbook";
 
 /** Tabs no table was found in, but for our own, those with a row check, and those said to be none. */
 export function leftAlone({ otherTabs, answers, cells }: ReadWorkbook): string[] {

@@ -5,7 +5,8 @@ import { tableNames } from "../../rows/table-name";
 import { unitsLike } from "../../rows/value/units";
 import type { PlacedAnswer } from "../answers/answers";
 import type { Choice, ColumnMatter, SetUpAnswer } from "../messages";
-import type { ReadTab, ReadWorkbook } from "../read-workbook";
+import type { ReadTab } from "../read-tab";
+import type { ReadWorkbook } from "../read-workbook";
 import type { Tab } from "../workbook";
 import { fieldChoices, plainChoice } from "./set-up-questions";
 

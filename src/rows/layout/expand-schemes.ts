@@ -23,7 +23,7 @@ export function expandSchemes(view: TableView, table: "Sets" | "Jumps", tab: Tab
   const { cells, fields } = view;
   const into = new Unfolded(table, cells, view.headerRow);
   if (table === "Sets") into.passesOver = () => true;
-  for (let row = 0; row < view.first; row++) into.mark(row, "heading");
+  into.markHeadings(view.first);
   const scheme = (fields.scheme ?? fields.load)!;
   into.describe("load", loadMeaning(fields.load ?? scheme));
   for (const field of ["speed", "reserve", "effort", "bar"]) {
@@ -34,29 +34,44 @@ export function expandSchemes(view: TableView, table: "Sets" | "Jumps", tab: Tab
   const quiet = { ...view, log: new IssueLog("Sets") };
   const readDay = dayColumn(quiet, fields.day, false);
   const readName = textColumn(quiet, fields.athlete);
-  const sums = sumsUp(view);
+  const isSummary = summaryRows(view);
   const expand = new SchemeExpander(view, into, tab, orderFromWords(scheme.heading));
   for (let row = view.first; row < view.end; row++) {
     const line = cells[row]!;
     if (isBlankLine(line)) continue;
-    const own = line[fields.athlete!.index];
-    const summed = beginsSummary(line, fields.athlete) && (isBlank(own) || namesSummary(own));
-    if (summed || sums(line)) {
+    const read = isSummary(line)
+      ? null
+      : schemeRow(view, line, row, scheme.index, readDay(line, row), readName(line, row));
+    if (read === null || namesJump(read.exercise) !== (table === "Jumps"))
       into.mark(row, "heading");
-      continue;
-    }
-    const read = schemeRow(view, line, row, scheme.index, readDay(line, row), readName(line, row));
-    const jump = namesJump(read.exercise);
-    if (jump && table === "Jumps") jumpOf(into, read);
-    else if (jump || table === "Jumps") into.mark(row, "heading");
+    else if (table === "Jumps") jumpOf(into, read);
     else {
-      for (const column of [...view.repColumns, fields.set, fields.rep])
-        if (column !== undefined && !isBlank(line[column.index]))
-          into.unread.see(view.headerRow, row, column.index);
+      seeUnread(view, into, row);
       expand.sets(read);
     }
   }
   return into;
+}
+
+/** Tells rows of sums, where no athlete has their name. */
+function summaryRows(view: TableView): (line: readonly unknown[]) => boolean {
+  const { athlete } = view.fields;
+  const sums = sumsUp(view);
+  return (line) => {
+    const own = line[athlete!.index];
+    return (beginsSummary(line, athlete) && (isBlank(own) || namesSummary(own))) || sums(line);
+  };
+}
+
+/** Single repetitions and numbers of sets have no place beside a scheme. */
+function seeUnread(
+  { cells, fields, headerRow, repColumns }: TableView,
+  into: Unfolded,
+  row: number,
+) {
+  for (const column of [...repColumns, fields.set, fields.rep])
+    if (column !== undefined && !isBlank(cells[row]![column.index]))
+      into.unread.see(headerRow, row, column.index);
 }
 
 /** A jump kept in the log of sets: its stack or height stands where the scheme would. */

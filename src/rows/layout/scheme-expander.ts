@@ -3,8 +3,9 @@ import { anyTicked } from "../table/open-boxes";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { isDitto } from "../value/ditto";
-import { holdsNothing } from "../value/no-value";
 import { countedGroups } from "./counted-groups";
+import type { Placed } from "./flat-rows";
+import { noLift } from "./no-lift";
 import type { SchemeRow } from "./scheme-row";
 import { asWeekday } from "./shorthand/as-weekday";
 import { emitSets } from "./shorthand/emit-sets";
@@ -21,7 +22,7 @@ import {
 } from "./shorthand/speeds-beside";
 import { figuresFor } from "./shorthand/spread-speeds";
 import type { TabAnswers } from "./tab-answers";
-import type { Placed, Unfolded } from "./unfolded";
+import type { Unfolded } from "./unfolded";
 import { withWords } from "./with-words";
 
 const loadless: SetGroup = { load: null, unit: null, reps: null, sets: 1 };
@@ -55,17 +56,10 @@ export class SchemeExpander {
     }
     const counted = said.is === "none" && this.counts(line);
     if (said.is === "none" && !counted) {
-      this.noLift(read, said.note, listed);
+      noLift(this.view, this.into, read, said.note, listed);
       return;
     }
-    const groups =
-      said.is === "sets"
-        ? countedGroups(this.view, this.into, read, said.groups)
-        : counted
-          ? countedGroups(this.view, this.into, read, [loadless])
-          : said.is === "ditto"
-            ? this.repeated(read)
-            : null;
+    const groups = this.groupsOf(read, said, counted);
     if (groups === null) {
       this.unread(read, problemOf(said), read.scheme);
       return;
@@ -85,6 +79,17 @@ export class SchemeExpander {
     const { note } = said.is === "sets" ? said : { note: "" };
     this.write({ ...read, shared: agreed.shared }, agreed.groups, speeds, note);
     tellSpeeds(into, row, speedAt, fields.speed?.heading ?? "", listed);
+  }
+
+  /** The sets that a row says, counts or repeats; null where that cannot be read. */
+  private groupsOf(
+    read: SchemeRow,
+    said: ReturnType<typeof setCell>,
+    counted: boolean,
+  ): readonly SetGroup[] | null {
+    if (said.is === "sets") return countedGroups(this.view, this.into, read, said.groups);
+    if (counted) return countedGroups(this.view, this.into, read, [loadless]);
+    return said.is === "ditto" ? this.repeated(read) : null;
   }
 
   /** The athlete's sets before, or their load alone where the row counts its own. */
@@ -159,42 +164,6 @@ export class SchemeExpander {
     }
     const heading = this.view.fields.speed?.heading ?? "";
     tellSpeeds(this.into, read.row, speedAt, heading, listed);
-  }
-
-  /**
-   * A ride, a swim, a rest: understood, and no lift. A row that lacks what it needs is still reported, and
-   * one with a load in its own column counts.
-   */
-  private noLift(read: SchemeRow, words: string, listed: SpeedsBeside): void {
-    const { row, line, scheme, shared, athlete, day, exercise } = read;
-    const { fields } = this.view;
-    const unreadable = day === null && !isBlank(line[fields.day!.index]);
-    const lacking = isBlank(exercise) || athlete === "" || day === null;
-    const speeds = listed.speeds.some((speed) => speed !== null);
-    const loaded = !holdsNothing(shared.load?.[0]);
-    const emits = unreadable || loaded || (isBlank(line[scheme]) && (lacking || speeds));
-    const spoken = [
-      holdsNothing(exercise) ? "" : String(exercise).trim(),
-      words,
-      read.noteWords,
-      emits && !loaded ? "" : read.others(),
-    ];
-    this.into.note(
-      row,
-      scheme,
-      athlete,
-      day,
-      "day",
-      spoken.filter((part) => part !== "").join("; "),
-    );
-    if (emits)
-      this.into.emit(row, {
-        ...shared,
-        load: shared.load ?? ["", scheme],
-        speed:
-          fields.speed === undefined ? undefined : [line[fields.speed.index], fields.speed.index],
-        note: withWords(read.note, words, scheme),
-      });
   }
 
   /** A row that gives no sets: a mark below it must not repeat what stands further up. */

@@ -1,7 +1,7 @@
 import { type Day, isoFromDay } from "../../coaching/calendar/day";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
-import type { Placed } from "./unfolded";
+import type { Placed } from "./flat-rows";
 import { wordsOfCells } from "./with-words";
 
 const carried = [

@@ -1,7 +1,7 @@
 import { isBlank } from "../value/blank";
 import { foundText } from "../value/found-text";
 import { holdsNothing } from "../value/no-value";
-import type { Placed } from "./unfolded";
+import type { Placed } from "./flat-rows";
 
 /** A row's note with the words that stand in one of its cells beside the figures; either may be missing. */
 export function withWords(

@@ -1,5 +1,5 @@
 import type { Column } from "../../header/column";
-import type { Placed } from "../unfolded";
+import type { Placed } from "../flat-rows";
 
 /** Columns of one lift, one set or one athlete, side by side with those of another. */
 export type HeadedGroup = {

@@ -4,9 +4,10 @@ import { weekdayOfWord } from "../../value/day-text";
 import type { Unit } from "../../value/units";
 import type { HeadedGroups } from "../across/header-of-groups";
 import type { DaySettler } from "../day-settler";
+import type { Placed } from "../flat-rows";
 import { liftInWords } from "../lift-in-words";
 import type { TabAnswers } from "../tab-answers";
-import type { Placed, Unfolded } from "../unfolded";
+import type { Unfolded } from "../unfolded";
 import type { PendingSet } from "./marker-sets";
 
 /** What stands above a row and holds for it, until another line says otherwise. */

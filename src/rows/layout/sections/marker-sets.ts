@@ -1,7 +1,7 @@
 import { plainWords } from "../../header/header-words";
 import { setKinds } from "../../table/set-kinds";
+import type { Placed } from "../flat-rows";
 import type { Meanings } from "../meanings";
-import type { Placed } from "../unfolded";
 
 /** A set on its way to the flat rows. */
 export type PendingSet = {

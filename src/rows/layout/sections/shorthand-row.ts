@@ -2,6 +2,7 @@ import type { Column } from "../../header/column";
 import { plainWords } from "../../header/header-words";
 import { setKinds } from "../../table/set-kinds";
 import { countedGroups } from "../counted-groups";
+import type { Placed } from "../flat-rows";
 import { emitSets } from "../shorthand/emit-sets";
 import { withFiguresBeside } from "../shorthand/figures-beside";
 import { orderFromWords, schemeSense } from "../shorthand/scheme-order";
@@ -14,7 +15,6 @@ import {
   tellSpeeds,
 } from "../shorthand/speeds-beside";
 import { figuresFor, type SpeedsSaid } from "../shorthand/spread-speeds";
-import type { Placed } from "../unfolded";
 import { withWords } from "../with-words";
 import { keyOf, type Walk } from "./above";
 

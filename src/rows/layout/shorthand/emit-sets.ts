@@ -1,5 +1,6 @@
 import type { Unit } from "../../value/units";
-import type { Placed, Unfolded } from "../unfolded";
+import type { Placed } from "../flat-rows";
+import type { Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
 import type { SetGroup } from "./scheme";
 import { type SetSpeeds, type SpeedsSaid, spreadSpeeds } from "./spread-speeds";

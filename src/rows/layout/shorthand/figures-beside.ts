@@ -2,7 +2,8 @@ import { numberCell } from "../../column/number-cell";
 import { isDitto } from "../../value/ditto";
 import { foundText } from "../../value/found-text";
 import { holdsNothing } from "../../value/no-value";
-import type { Placed, Unfolded } from "../unfolded";
+import type { Placed } from "../flat-rows";
+import type { Unfolded } from "../unfolded";
 import type { SetGroup } from "./scheme";
 
 type Shared = Readonly<Record<string, Placed | undefined>>;

@@ -1,6 +1,7 @@
 import { headerWords } from "../../header/header-words";
 import { isBlank } from "../../value/blank";
-import type { Placed, Unfolded } from "../unfolded";
+import type { Placed } from "../flat-rows";
+import type { Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
 import type { Block } from "./grid-blocks";
 

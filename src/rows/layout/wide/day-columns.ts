@@ -1,9 +1,10 @@
 import { type Day, isoFromDay } from "../../../coaching/calendar/day";
+import type { Placed } from "../flat-rows";
 import { emitSets } from "../shorthand/emit-sets";
 import { withFiguresBeside } from "../shorthand/figures-beside";
 import { problemOf, setCell } from "../shorthand/set-cell";
 import { ownSpeeds, speedsIn, tellSpeeds } from "../shorthand/speeds-beside";
-import type { Placed, Unfolded } from "../unfolded";
+import type { Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
 import { filledColumns } from "./column-groups";
 import type { DayColumn } from "./date-header";

@@ -1,5 +1,6 @@
 import { isBlank } from "../../value/blank";
-import type { Placed, Unfolded } from "../unfolded";
+import type { Placed } from "../flat-rows";
+import type { Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
 import { jumpCell } from "./jump-cell";
 import { jumpTitle } from "./jump-title";

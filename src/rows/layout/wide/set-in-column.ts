@@ -1,8 +1,9 @@
+import type { Placed } from "../flat-rows";
 import { emitSets } from "../shorthand/emit-sets";
 import { orderFromWords, schemeSense } from "../shorthand/scheme-order";
 import { setCell } from "../shorthand/set-cell";
 import type { TabAnswers } from "../tab-answers";
-import type { Placed, Unfolded } from "../unfolded";
+import type { Unfolded } from "../unfolded";
 import { withWords } from "../with-words";
 import type { TestColumn, Who } from "./test-column";
 

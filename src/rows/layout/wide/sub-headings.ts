@@ -43,45 +43,33 @@ export function subHeadings(
   const headsNames = left.some(({ words }) => lookup.get(words) === "athlete");
   let named = 0;
   for (let column = firstDate; column < line.length; column++) {
-    const cell = line[column];
-    const { words, unit } = headerWords(cell);
-    const field = fieldNamed(table, cell);
-    // A number alone may be data where no names are headed.
-    const heads = headsNames || /\p{L}/u.test(words);
-    const found =
-      field !== undefined
-        ? { field, unit }
-        : heads
-          ? unnamed(table, cells, { row, column, end }, unit)
-          : null;
+    const found = headingUnder(table, cells, { row, column, end }, headsNames);
     if (found !== null) {
       fields.set(column, found);
       named++;
-    } else if (isOfOthers(table, cell)) others.add(column);
+    } else if (isOfOthers(table, line[column])) others.add(column);
   }
   return header.lastRow > header.row || headsNames || named >= 2
     ? { lastRow: row, fields, others }
     : { lastRow: header.row, fields: beside, others: new Set() };
 }
 
-/** The meaning that a heading under a date names by its words, or by its unit alone. */
-function fieldNamed(table: TableName, cell: unknown): string | undefined {
-  const { words, unit } = headerWords(cell);
-  const field = headingLookup(table).get(words === "" && unit !== null ? unit.name : words);
-  if (field !== undefined) return field;
-  if (headsNotes.test(words)) return "note";
-  if (table === "Sets" && done.test(words)) return "load";
-  return table === "Jumps" && testUnderDate(cell) !== null ? "height" : undefined;
-}
-
-/** A heading without a meaning of its own: one try more of a jump, or a lift over its sets. */
-function unnamed(
+function headingUnder(
   table: TableName,
   cells: Cells,
   place: { readonly row: number; readonly column: number; readonly end: number },
-  unit: Unit | null,
+  headsNames: boolean,
 ): SubHeading | null {
-  if (table === "Jumps" && isTry(cells[place.row]![place.column])) return { field: null, unit };
+  const cell = cells[place.row]![place.column];
+  const { words, unit } = headerWords(cell);
+  const field = headingLookup(table).get(words === "" && unit !== null ? unit.name : words);
+  if (field !== undefined) return { field, unit };
+  if (headsNotes.test(words)) return { field: "note", unit };
+  if (table === "Sets" && done.test(words)) return { field: "load", unit };
+  if (table === "Jumps" && testUnderDate(cell) !== null) return { field: "height", unit };
+  // A number alone may be data where no names are headed.
+  if (!headsNames && !/\p{L}/u.test(words)) return null;
+  if (table === "Jumps" && isTry(cell)) return { field: null, unit };
   return table === "Sets" ? setsUnderDate(cells, place) : null;
 }
 

@@ -44,7 +44,7 @@ export function unfoldDiaryRunners(
   const into = new Unfolded("Diary", cells, headerRow);
   into.passesOver = (column) => runners.every(({ index }) => index !== column);
   into.describe("day", day);
-  for (let row = 0; row < first; row++) into.mark(row, "heading");
+  into.markHeadings(first);
   for (let row = first; row < end; row++) {
     const line = cells[row]!;
     if (isBlankLine(line)) continue;

@@ -5,7 +5,8 @@ import type { TableView } from "../../table-view";
 import { isBlank } from "../../value/blank";
 import { saysNoValue } from "../../value/no-value";
 import { yesNo } from "../../value/yes-no";
-import { type Placed, Unfolded } from "../unfolded";
+import type { Placed } from "../flat-rows";
+import { Unfolded } from "../unfolded";
 
 type Runners = { readonly index: number; readonly who: string };
 
@@ -29,7 +30,7 @@ export function unfoldRaceRunners(view: TableView, unknown: readonly number[]): 
   const into = new Unfolded("Races", cells, headerRow);
   const isOpen = (column: number) => runners.every(({ index }) => index !== column);
   into.passesOver = isOpen;
-  for (let row = 0; row < first; row++) into.mark(row, "heading");
+  into.markHeadings(first);
   for (const [field, column] of Object.entries(fields)) into.describe(field, column);
   for (let row = first; row < view.end; row++) {
     const line = cells[row]!;

@@ -1,7 +1,8 @@
 import { isoFromDay } from "../../../coaching/calendar/day";
 import { isBlank } from "../../value/blank";
+import type { Placed } from "../flat-rows";
 import type { LayoutContext } from "../layout-context";
-import type { Placed, Unfolded } from "../unfolded";
+import type { Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
 import type { AthleteRow } from "./athlete-rows";
 import { besideDates } from "./beside-dates";

@@ -8,8 +8,9 @@ import { isBlank } from "../../value/blank";
 import { dayOfCell } from "../../value/day-of-cell";
 import { saysNoValue } from "../../value/no-value";
 import { yesNo } from "../../value/yes-no";
+import type { Placed } from "../flat-rows";
 import type { LayoutContext } from "../layout-context";
-import { type Placed, Unfolded } from "../unfolded";
+import { Unfolded } from "../unfolded";
 import { dateHeaders } from "./date-header";
 
 const speaks =
@@ -31,20 +32,22 @@ export function unfoldWideRaces(context: LayoutContext): Unfolded | null {
   const columns = new Set([...days, ...unsettled].map(({ column }) => column));
   const nameRow = [lastRow + 1, firstRow - 1].find((row) => namesRaces(cells[row], columns));
   if (nameRow === undefined) return null;
-  const nameColumn = nameColumnOf([cells[nameRow]!, cells[firstRow]!], columns);
+  const beside = [...cells[firstRow]!.keys()].filter((column) => !columns.has(column));
+  const heads = (of: (cell: unknown) => boolean) =>
+    beside.filter((at) => [nameRow, firstRow].some((row) => of(cells[row]![at])));
+  // A number or a group may stand before the name.
+  const nameColumn = heads(headsAthletes)[0] ?? beside[0] ?? 0;
+  const noteColumns = heads(isNotes);
   const into = new Unfolded("Races", cells, firstRow, context.leftAlone);
-  const noteColumns = [...cells[nameRow]!.keys()].filter((at) =>
-    [nameRow, firstRow].some((row) => headsNotes.test(plainWords(cells[row]![at]))),
-  );
   const first = Math.max(nameRow, lastRow) + 1;
-  for (let row = 0; row < first; row++) into.mark(row, "heading");
+  into.markHeadings(first);
   for (const { row, column, code, facts } of unsettled) into.report(code, row, column, facts);
   for (let row = first; row < end; row++) {
     const line = cells[row]!;
     const who = line[nameColumn];
     if (isBlankLine(line)) continue;
     const isSummary = namesSummary(who) && !mayBeName(who);
-    if (!isSummary) besideRaces(into, row, { columns, nameColumn, noteColumns });
+    if (!isSummary) besideRaces(into, row, [who, nameColumn], columns, noteColumns);
     if (isSummary || !line.some((cell, at) => columns.has(at) && !isBlank(cell)))
       into.mark(row, "heading");
     else if (ofRaces(who)) noteOfRaces(into, row, who, days);
@@ -55,35 +58,17 @@ export function unfoldWideRaces(context: LayoutContext): Unfolded | null {
   return into;
 }
 
-/** The column that heads the athletes, or else the first beside the dates: a number or a group may stand before the name. */
-function nameColumnOf(
-  [names, dates]: readonly [readonly unknown[], readonly unknown[]],
-  columns: ReadonlySet<number>,
-): number {
-  const beside = [...dates.keys()].filter((column) => !columns.has(column));
-  const headed = beside.find((at) => [names, dates].some((line) => headsAthletes(line[at])));
-  return headed ?? beside[0] ?? 0;
-}
-
 /** What stands in an athlete's row beside the races: notes are kept, the rest is not read. */
 function besideRaces(
   into: Unfolded,
   row: number,
-  {
-    columns,
-    nameColumn,
-    noteColumns,
-  }: {
-    readonly columns: ReadonlySet<number>;
-    readonly nameColumn: number;
-    readonly noteColumns: readonly number[];
-  },
+  [who, nameColumn]: Placed,
+  columns: ReadonlySet<number>,
+  noteColumns: readonly number[],
 ): void {
-  const line = into.source[row]!;
-  const who = textOf(line[nameColumn]);
-  line.forEach((cell, at) => {
+  into.source[row]!.forEach((cell, at) => {
     if (columns.has(at) || at === nameColumn || isBlank(cell) || cell === false) return;
-    if (noteColumns.includes(at)) into.note(row, at, who, null, "table", textOf(cell));
+    if (noteColumns.includes(at)) into.note(row, at, textOf(who), null, "table", textOf(cell));
     else into.unread.see(into.headerRow, row, at, true);
   });
 }
@@ -142,10 +127,12 @@ const ofRaces = (cell: unknown): boolean =>
   headingLookup("Races").has(plainWords(cell)) ||
   /^(?:venue|place|location|where|ort|travel|transport)$/.test(plainWords(cell));
 
+const isNotes = (cell: unknown): boolean => headsNotes.test(plainWords(cell));
+
 const headsAthletes = (cell: unknown): boolean =>
   headingLookup("Athletes").get(plainWords(cell)) === "athlete";
 
 const headsNames = (cell: unknown): boolean =>
   /^(?:races?|meets?|meeting|event|fixture|competition|wettkampf|rennen|athletes?|names?|runners?|athlet)$/.test(
     plainWords(cell),
-  ) || headsNotes.test(plainWords(cell));
+  ) || isNotes(cell);

@@ -1,10 +1,11 @@
 import { type Day, isoFromDay } from "../../../coaching/calendar/day";
 import { plainWords } from "../../header/header-words";
 import { isBlank } from "../../value/blank";
+import type { Placed } from "../flat-rows";
 import type { LayoutContext } from "../layout-context";
 import { liftInWords, namesJump } from "../lift-in-words";
 import { type RunCell, runCell, type WrittenRun } from "../shorthand/run-cell";
-import type { Placed, Unfolded } from "../unfolded";
+import type { Unfolded } from "../unfolded";
 import { withUnit } from "../with-unit";
 import type { AthleteRow } from "./athlete-rows";
 import { ColumnGroups, filledColumns } from "./column-groups";

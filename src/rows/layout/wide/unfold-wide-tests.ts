@@ -6,9 +6,10 @@ import { isBlankLine } from "../../table/read-lines";
 import { beginsSummary } from "../../table/summary-lines";
 import type { TableView } from "../../table-view";
 import { isBlank } from "../../value/blank";
+import type { Placed } from "../flat-rows";
 import type { LayoutContext } from "../layout-context";
 import { liftInWords } from "../lift-in-words";
-import { type Placed, Unfolded } from "../unfolded";
+import { Unfolded } from "../unfolded";
 import { withBoxDropped } from "./box-dropped";
 import { findTestColumns, type TestColumns } from "./find-test-columns";
 import { jumpsInColumn } from "./jumps-in-column";
@@ -83,7 +84,7 @@ function describedRows(
   { columns, headingOf, liftOf, isDerived }: TestColumns,
 ): Unfolded {
   const into = new Unfolded(table, cells, headerRow);
-  for (let row = 0; row < first; row++) into.mark(row, "heading");
+  into.markHeadings(first);
   const taken = new Set(columns.map(({ index }) => index));
   // Sets and jumps of one tab are each read by themselves.
   into.passesOver = (column) =>
