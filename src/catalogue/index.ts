@@ -1,4 +1,5 @@
 import { formulaHelp, parameterHelp } from "../words/formula-help";
+import { agreementFunction } from "./agreement";
 import { dayLoadFunction } from "./day-load";
 import { expectedSpeedFunction } from "./expected-speed";
 import { flightHeightFunction } from "./flight-height";
@@ -9,6 +10,7 @@ import { loadSpeedLineFunction } from "./load-speed-line";
 import { nextBlockFunction } from "./next-block";
 import { reactiveStrengthFunction } from "./reactive-strength";
 import { readinessFunction } from "./readiness";
+import { reliabilityFunction } from "./reliability";
 import { repsInReserveFunction } from "./reps-in-reserve";
 import { rowCheckFunction } from "./row-check";
 import { runLoadFunction } from "./run-load";
@@ -49,6 +51,8 @@ const entries: readonly SheetFunction[] = [
   repsInReserveFunction,
   seasonWeeksFunction,
   rowCheckFunction,
+  reliabilityFunction,
+  agreementFunction,
 ];
 
 /** Every custom function, its help in the language the words are in. */

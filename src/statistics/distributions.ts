@@ -34,18 +34,6 @@ export function normalQuantile(share: number): Outcome<number> {
   return refusedShare(share) ?? accept(jStat.normal.inv(share, 0, 1));
 }
 
-/** Probability of a t further from 0 than this one, both sides. Refuses `degrees-impossible`, `value-not-finite`. */
-export function studentTwoSided(t: number, degrees: number): Outcome<number> {
-  if (!Number.isFinite(t)) return refuse("value-not-finite", { place: 1 });
-  return refusedDegrees(degrees) ?? accept(2 * jStat.studentt.cdf(-Math.abs(t), degrees));
-}
-
-/** Probability of a normal deviate further from 0 than this one, both sides. Refuses `value-not-finite`. */
-export function normalTwoSided(z: number): Outcome<number> {
-  if (!Number.isFinite(z)) return refuse("value-not-finite", { place: 1 });
-  return accept(2 * jStat.normal.cdf(-Math.abs(z), 0, 1));
-}
-
 function refusedShare(share: number): Outcome<never> | null {
   return share > 0 && share < 1 ? null : refuse("share-impossible", { share });
 }

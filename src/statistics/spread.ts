@@ -1,5 +1,5 @@
 import { medianSorted, mean as plainMean } from "simple-statistics";
-import { accept, type Outcome, refuse } from "../outcome";
+import { accept, type Outcome } from "../outcome";
 import { usable } from "./usable";
 
 /** Arithmetic mean, in the values' unit. Refuses `values-too-few` (none) and `value-not-finite`. */
@@ -29,29 +29,6 @@ export const meanIfAny = (values: readonly number[]): number | null =>
 /** Middle value of figures, one at least; of an even number, the mean of the two in the middle. */
 export const middleOf = (values: readonly number[]): number =>
   medianSorted([...values].sort((a, b) => a - b));
-
-/** The same of any values. Refuses as `mean`. */
-export function median(values: readonly number[]): Outcome<number> {
-  const given = usable(values, 1);
-  return given.ok ? accept(middleOf(values)) : given;
-}
-
-/**
- * Lag-1 autocorrelation: Σ(xᵢ − x̄)(xᵢ₊₁ − x̄) / Σ(xᵢ − x̄)², from −1 to 1.
- * Refuses `values-too-few` below two, `value-not-finite`, `values-all-equal`.
- */
-export function lagOneAutocorrelation(values: readonly number[]): Outcome<number> {
-  const given = usable(values, 2);
-  if (!given.ok) return given;
-  const middle = centre(values);
-  const squares = squaresAbout(values, middle);
-  if (squares === 0) return refuse("values-all-equal", { found: values.length });
-  let products = 0;
-  for (let i = 1; i < values.length; i++) {
-    products += (values[i]! - middle) * (values[i - 1]! - middle);
-  }
-  return accept(products / squares);
-}
 
 /** The mean with its own rounding taken out by a second pass. */
 function centre(values: readonly number[]): number {

@@ -119,6 +119,3 @@ function said(words: typeof sentences, { code, facts }: HoldNote): string {
   const text = sentence(facts);
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
-
-/** Codes with words. */
-export const noteCodes: readonly string[] = Object.keys(sentences);

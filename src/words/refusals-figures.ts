@@ -12,6 +12,8 @@ const kg = (value: string | number | undefined) => `${trimmed(Number(value), 2)}
 export const figureRefusals = {
   "loss-few-reps": ({ reps }: Facts) =>
     `Velocity loss needs at least two repetitions of a set, side by side or in one cell; ${Number(reps) === 0 ? "no speed was" : "one was"} given.`,
+  "cap-impossible": ({ cap }: Facts) =>
+    `A cap of ${cap} is not possible: give a fraction up to 0.5, such as 0.2. Speeds go into one range, and a decimal comma parts arguments, too: write 0.79, or “0,79”.`,
   "loss-speed-impossible": ({ rep, speed }: Facts) =>
     `Repetition ${rep} has a speed of ${speed}: speeds are above 0, in m/s.`,
   "speeds-unreadable": ({ found }: Facts) =>

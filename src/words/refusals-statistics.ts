@@ -6,12 +6,18 @@ const inRow = (row: string | number | undefined) => (row === undefined ? "" : ` 
 /** Why a row of numbers gives no figure. */
 export const statisticsRefusals = {
   "values-too-few": ({ found, needed }: Facts) =>
-    `${found} values are too few: at least ${needed} are needed.`,
+    `At least ${needed} values are needed (found: ${found}).`,
   "value-not-finite": ({ place }: Facts) => `Value ${place} is not a number.`,
   "value-not-above-zero": ({ place }: Facts) =>
     `Value ${place} is not above zero, and has no logarithm.`,
   "values-all-equal": ({ found }: Facts) =>
     `All ${found} values are the same, so nothing can be told from their spread.`,
+  "value-missing": ({ name }: Facts) =>
+    `${name} is blank: fill it in, or leave its row out of the range.`,
+  "trials-too-few": ({ athletes, trials }: Facts) =>
+    `Two athletes with two trials each are the least: give one athlete a row and one trial a column (rows: ${athletes}, columns: ${trials}).`,
+  "trials-without-error": () =>
+    "Every athlete changed by the same from trial to trial, so no error can be told: is a column a copy?",
   "lengths-differ": ({ first, second }: Facts) =>
     `The two columns have ${first} and ${second} values: give as many in each.`,
   "share-impossible": ({ share }: Facts) => `A share of ${share} is not between 0 and 1.`,
@@ -26,5 +32,4 @@ export const statisticsRefusals = {
     `The run in row ${row} has no exertion or no minutes that can be used, so the week's load would read too low: fill in both.`,
   "load-unvarying": ({ days }: Facts) =>
     `All ${days} days have the same run load, so monotony cannot be told.`,
-  "counts-impossible": () => "Counts are whole numbers from 0 up.",
 } as const;

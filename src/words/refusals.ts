@@ -14,9 +14,6 @@ const sentences: Readonly<Record<string, Say>> = {
   ...statisticsRefusals,
 };
 
-/** Codes with a sentence. */
-export const refusalCodes: readonly string[] = Object.keys(sentences);
-
 /** Why there is no figure, and what to do, in one or two sentences. */
 export function refusalSentence({ code, facts }: Refusal): string {
   const say = sentences[code];

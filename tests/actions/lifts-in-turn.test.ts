@@ -4,9 +4,9 @@ import { serveRequest } from "../../src/actions/requests";
 import { proposedWeek } from "../../src/actions/week/proposed-week";
 import { weekToWrite } from "../../src/actions/week/week-to-write";
 import { weekView } from "../../src/actions/week/week-view";
-import { writeWeek } from "../../src/actions/week/write-week";
 import { dayFromIso, isoFromDay } from "../../src/coaching/calendar/day";
 import { memoryWorkbook } from "./memory-workbook";
+import { writeWeek } from "./week/write-alone";
 
 const names = ["Wren Castellow", "Tomas Reyerson"];
 const first = dayFromIso("2026-04-07")!;

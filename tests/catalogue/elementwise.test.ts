@@ -296,3 +296,27 @@ test("a stack of pound plates is refused in pounds", () => {
   );
   expect(() => call("STACK_HEIGHT", "7", plates)).toThrow("Plate 1 of the stack is 7 kg, and");
 });
+
+test("a cap gives each set the repetition that reached it first and the second in a row", () => {
+  const sets = [
+    [0.6, 0.55, 0.47, 0.45],
+    [0.6, 0.47, 0.55, 0.58],
+    ["", "", "", ""],
+    [0.6, 0.59, "", ""],
+    ["slow", "", "", ""],
+  ];
+  expect(call("VELOCITY_LOSS", sets, 0.2)).toEqual([
+    [0.25, 3, 4],
+    [0.0333333, 2, ""],
+    ["", "", ""],
+    [0.0166667, "", ""],
+    [expect.stringContaining("Not a speed (slow)"), "–", "–"],
+  ]);
+  expect(call("VELOCITY_LOSS", sets.slice(0, 2), [[0.2], [""]])).toEqual([
+    [0.25, 3, 4],
+    [0.0333333, "", ""],
+  ]);
+  for (const cap of [0, -0.1, 0.51, 20])
+    expect(() => call("VELOCITY_LOSS", [sets[0]], cap)).toThrow(`A cap of ${cap} is not possible`);
+  expect(call("VELOCITY_LOSS", [sets[0]], 0.5)).toEqual([[0.25, "", ""]]);
+});

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { refusalCodes, refusalSentence } from "../../src/words/refusals";
+import { refusalSentence } from "../../src/words/refusals";
+import { codesIn } from "../words/codes-in";
 
 const src = join(__dirname, "../../src");
 const pure = /^(statistics|coaching|rows|catalogue)\/.*\.ts$/;
@@ -8,6 +9,9 @@ const text = (readdirSync(src, { recursive: true }) as string[])
   .filter((file) => pure.test(file))
   .map((file) => readFileSync(join(src, file), "utf8"))
   .join("\n");
+const refusalCodes = readdirSync(join(src, "words"))
+  .filter((file) => /^refusals-.*\.ts$/.test(file))
+  .flatMap(codesIn);
 const refused = new Set([...text.matchAll(/\brefuse\(\s*"([a-z-]+)"/g)].map(([, code]) => code!));
 
 test.each([...refused].sort())("%s has a sentence", (code) => {
@@ -24,15 +28,8 @@ test.each(refusalCodes)("the sentence of %s is plain", (code) => {
 });
 
 test("no code has two sentences", () => {
-  const folder = join(src, "words");
-  const codes = readdirSync(folder)
-    .filter((file) => /^refusals-.*\.ts$/.test(file))
-    .flatMap((file) => [
-      ...readFileSync(join(folder, file), "utf8").matchAll(/^ {2}"([a-z0-9-]+)": /gm),
-    ])
-    .map(([, code]) => code!);
-  expect(codes.filter((code, at) => codes.indexOf(code) !== at)).toEqual([]);
-  expect(codes).toHaveLength(refusalCodes.length);
+  expect(refusalCodes.length).toBeGreaterThan(80);
+  expect(refusalCodes.filter((code, at) => refusalCodes.indexOf(code) !== at)).toEqual([]);
 });
 
 test("a code without a sentence is our mistake", () => {

@@ -3,7 +3,7 @@ import { reactiveStrength } from "../../src/coaching/jumps/reactive-strength";
 import { testDays } from "../../src/coaching/jumps/test-day";
 import { agreement } from "../../src/coaching/reliability/agreement";
 import { intraclass } from "../../src/coaching/reliability/intraclass";
-import { percentTypicalError, twoTrials } from "../../src/coaching/reliability/typical-error";
+import { trialReliability } from "../../src/coaching/reliability/trial-reliability";
 import { jumpAttempt } from "../coaching/series/invented-season";
 import { figureOf } from "../published/figure-of";
 import { agree, onCases, same } from "./cases";
@@ -45,25 +45,15 @@ test("reactive strength, from millimetres and milliseconds; a day's figure the m
   });
 });
 
-test("typical error: from the two-way squares of athletes and trials, not from the changes", () => {
+test("typical error of two trials: from the changes, not from the two-way squares of athletes and trials", () => {
   onCases(23, ({ whole, real, list }) => {
     const first = list(whole(2, 9), () => real(20, 60));
     const second = first.map((one) => one + real(-4, 5));
-    const found = figureOf(twoTrials(first, second));
+    const found = figureOf(trialReliability(first.map((one, i) => [one, second[i]!])));
     const n = first.length;
-    // What neither an athlete's mean nor a trial's explains.
-    const grand = mean([...first, ...second]);
-    const rest = sum(
-      first.map((a, i) => {
-        const own = (a + second[i]!) / 2;
-        const off = [a - own - mean(first) + grand, second[i]! - own - mean(second) + grand];
-        return off[0]! ** 2 + off[1]! ** 2;
-      }),
-    );
-    const error = Math.sqrt(rest / (n - 1));
+    const error = Math.sqrt(squares(first.map((a, i) => second[i]! - a)) / (n - 1) / 2);
     agree(found.typicalError, error, "typical error");
     agree(found.meanChange, mean(second) - mean(first), "mean change");
-    agree(found.changeSd, Math.sqrt(2) * error, "spread of changes");
     agree(found.detectableChange, 1.96 * Math.sqrt(2) * error, "detectable");
     // Each limit has its share of chi-square beyond it.
     agree(below((n - 1) * (error / found.low) ** 2, n - 1), 0.975, "low");
@@ -77,7 +67,7 @@ test("typical error: from the two-way squares of athletes and trials, not from t
     const ratios = first.map((a, i) => second[i]! / a);
     const middle = Math.exp(mean(ratios.map(Math.log)));
     const logSd = Math.sqrt(sum(ratios.map((r) => Math.log(r / middle) ** 2)) / (n - 1));
-    agree(figureOf(percentTypicalError(first, second)), 100 * (Math.exp(logSd / Math.SQRT2) - 1));
+    agree(found.percentError!, 100 * (Math.exp(logSd / Math.SQRT2) - 1), "percent");
   });
 });
 
@@ -121,21 +111,17 @@ test("intraclass correlations: variance components from pairs within athletes an
     const within = sum(rows.map(squares)) / (n * (k - 1));
     const between = (k * squares(rows.map(mean))) / (n - 1);
     const trials = (n * squares(columns.map(mean))) / (k - 1);
-    // Residuals doubly centred: each cell less its row's and its column's mean.
-    const grand = mean(rows.flat());
-    const error =
-      sum(
-        rows.flatMap((row) =>
-          row.map((one, j) => (one - mean(row) - mean(columns[j]!) + grand) ** 2),
-        ),
-      ) /
-      ((n - 1) * (k - 1));
+    // Half the variance of the differences between two trials, the mean of all pairs of trials.
+    const pairs = columns.flatMap((one, j) =>
+      columns.slice(j + 1).map((other) => squares(one.map((a, i) => a - other[i]!))),
+    );
+    const error = mean(pairs) / (n - 1) / 2;
     const found = figureOf(intraclass(rows));
     agree(found.between, between, "between");
     agree(found.within, within, "within");
     agree(found.trials, trials, "trials");
     agree(found.error, error, "error");
-    agree(found.typicalError ** 2, error, "typical error");
+    agree(figureOf(trialReliability(rows)).typicalError ** 2, error, "typical error");
     // As shares of variance: athletes' true spread against all of it.
     const share = (ofAthletes: number, rest: number) => ofAthletes / (ofAthletes + rest);
     const oneWay = (between - within) / k;

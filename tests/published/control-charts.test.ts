@@ -5,7 +5,7 @@ import {
   sumsPlan,
   weightedAverageLimit,
   weightedAverages,
-} from "../../src/statistics/control-chart";
+} from "../reference/control-chart";
 import charts from "./control-charts.json";
 import { expectWithin, figureOf } from "./figure-of";
 

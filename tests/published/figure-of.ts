@@ -1,3 +1,4 @@
+import { catalogue } from "../../src/catalogue";
 import type { Outcome } from "../../src/outcome";
 
 /** The figure; a refusal fails the test with its code. */
@@ -16,3 +17,19 @@ export function expectWithin(found: number, expected: number, tolerance: number)
 export function expectDigits(found: number, expected: number, share: number): void {
   expectWithin(found, expected, Math.abs(expected) * share);
 }
+
+/** What a formula gives in cells. */
+export const formula = (name: string, ...args: readonly unknown[]): unknown =>
+  catalogue.find((entry) => entry.name === name)!.compute(args);
+
+/** The figures of a formula that names each in its first column, by that name. */
+export const namedFigures = (name: string, ...args: readonly unknown[]) =>
+  new Map(
+    (formula(name, ...args) as [string, number, number, number][]).map(([figure, ...values]) => [
+      figure,
+      values,
+    ]),
+  );
+
+/** Values as a range of one column. */
+export const column = (values: readonly number[]): number[][] => values.map((value) => [value]);

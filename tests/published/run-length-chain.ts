@@ -1,6 +1,5 @@
-import { normalTwoSided } from "../../src/statistics/distributions";
 import { solved } from "../mirror-figures/matrix";
-import { figureOf } from "./figure-of";
+import { normalTwoSided } from "../reference/normal-two-sided";
 
 /** Where a chart stands after one value: rising in the value, in a straight line where it is not cut off. */
 type Step = (standing: number, value: number) => number;
@@ -9,7 +8,7 @@ const manySd = 40;
 
 /** Share of normal values at or under one. */
 function under(value: number): number {
-  const tail = figureOf(normalTwoSided(Math.abs(value))) / 2;
+  const tail = normalTwoSided(Math.abs(value)) / 2;
   return value < 0 ? tail : 1 - tail;
 }
 

@@ -1,9 +1,5 @@
-import {
-  cumulativeSums,
-  weightedAverageLimit,
-  weightedAverages,
-} from "../../src/statistics/control-chart";
-import { normalTwoSided } from "../../src/statistics/distributions";
+import { cumulativeSums, weightedAverageLimit, weightedAverages } from "../reference/control-chart";
+import { normalTwoSided } from "../reference/normal-two-sided";
 import { expectWithin, figureOf } from "./figure-of";
 import { lengthAboveZero, lengthBothSides } from "./run-length-chain";
 import lengths from "./run-lengths.json";
@@ -32,7 +28,7 @@ test.each(lengths.averages)("weighted averages, weight $weight, $width SD: $mean
 });
 
 test.each(lengths.threeSd)("single values three SD out, shift %d SD: one in %d", (shift, mean) => {
-  const upper = figureOf(normalTwoSided(3 - shift!)) / 2;
-  const lower = figureOf(normalTwoSided(3 + shift!)) / 2;
+  const upper = normalTwoSided(3 - shift!) / 2;
+  const lower = normalTwoSided(3 + shift!) / 2;
   expectWithin(1 / (upper + lower), mean!, lengths.threeSdTolerance);
 });

@@ -1,6 +1,6 @@
 import { volumeLoad } from "../../src/coaching/blocks/volume-load";
 import { reactiveStrength } from "../../src/coaching/jumps/reactive-strength";
-import { twoTrials } from "../../src/coaching/reliability/typical-error";
+import { trialReliability } from "../../src/coaching/reliability/trial-reliability";
 import { mean } from "../../src/statistics/spread";
 import { expectWithin, figureOf } from "./figure-of";
 import reliability from "./reliability.json";
@@ -20,7 +20,7 @@ test.each(published.takeOff.cases)(
 
 test("the plain coefficient of variation of two trials is not the one from logarithms", () => {
   const { first, second } = reliability.twoTrials;
-  const { typicalError } = figureOf(twoTrials(first, second));
+  const { typicalError } = figureOf(trialReliability(first.map((one, at) => [one, second[at]!])));
   const plain = (100 * typicalError) / figureOf(mean([...first, ...second]));
   expectWithin(plain, published.plainVariation.expected, published.plainVariation.tolerance);
   expect(Math.abs(plain - reliability.percent.expected)).toBeGreaterThan(0.1);

@@ -1,7 +1,6 @@
 import { lineFit } from "../../src/coaching/bar-speed/line-fit";
 import { usualLineSettings } from "../../src/coaching/bar-speed/line-settings";
-import { straightLine } from "../../src/statistics/straight-line";
-import { expectWithin, figureOf } from "./figure-of";
+import { expectWithin } from "./figure-of";
 import curve from "./squat-curve.json";
 
 /** An athlete whose best single is 100 kg, so that a load in kg is a share of it in %. */
@@ -45,12 +44,7 @@ test.each([
 
 test("the parallel squat's straight line comes back from its own points", () => {
   const { points, intercept, slope } = curve.parallel;
-  const line = figureOf(
-    straightLine(
-      points.map(([, speed]) => speed!),
-      points.map(([share]) => share!),
-    ),
-  );
+  const line = fitted(points.map(([share, speed]) => [speed!, share!]));
   expectWithin(line.intercept, intercept, 1e-6);
   expectWithin(line.slope, slope, 1e-6);
   // Speed on load, as the product fits it, is the same line when every point lies on it.

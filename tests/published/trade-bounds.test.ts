@@ -3,13 +3,14 @@ import { chartShare, singleFromSet } from "../../src/coaching/blocks/repetition-
 import { contactKind, slowContactS } from "../../src/coaching/jumps/contact-kind";
 import { flightHeight } from "../../src/coaching/jumps/flight-height";
 import { gravity } from "../../src/coaching/jumps/gravity";
-import { twoTrials } from "../../src/coaching/reliability/typical-error";
 import { refuse } from "../../src/outcome";
-import { individualsChart } from "../../src/statistics/control-chart";
-import { normalTwoSided, studentTwoSided } from "../../src/statistics/distributions";
+import { studentQuantile } from "../../src/statistics/distributions";
 import { mean, standardDeviation } from "../../src/statistics/spread";
+import { reliabilityLabels as label } from "../../src/words/reliability";
+import { individualsChart } from "../reference/control-chart";
+import { normalTwoSided } from "../reference/normal-two-sided";
 import charts from "./control-charts.json";
-import { expectWithin, figureOf } from "./figure-of";
+import { expectWithin, figureOf, namedFigures } from "./figure-of";
 import reliability from "./reliability.json";
 import bounds from "./trade-bounds.json";
 
@@ -46,12 +47,21 @@ test("a quarter of a second on the ground is still fast, a millisecond more is s
 
 test("Student's sleep data: typical error, and the paired t", () => {
   const { first, second, meanChange, changeSd, typicalError, t, p } = bounds.sleep;
-  const found = figureOf(twoTrials(first, second));
-  expectWithin(found.meanChange, meanChange, bounds.tolerance);
-  expectWithin(found.changeSd, changeSd, bounds.tolerance);
-  expectWithin(found.typicalError, typicalError, bounds.tolerance);
-  expectWithin(found.meanChange / (found.changeSd / Math.sqrt(first.length)), t, bounds.tolerance);
-  expectWithin(figureOf(studentTwoSided(t, first.length - 1)), p, bounds.tolerance);
+  const found = namedFigures(
+    "RELIABILITY",
+    first.map((one, at) => [one, second[at]!]),
+  );
+  const [error] = found.get(label.typicalError)!;
+  const [change] = found.get(label.meanChange)!;
+  expectWithin(error, typicalError, bounds.tolerance);
+  expectWithin(change, meanChange, bounds.tolerance);
+  const sd = Math.SQRT2 * error;
+  expectWithin(sd, changeSd, 2 * bounds.tolerance);
+  expectWithin(change / (sd / Math.sqrt(first.length)), t, bounds.tolerance);
+  // The t beyond which so small a share lies, both sides; p is given to six decimals.
+  const beyond = (share: number) => figureOf(studentQuantile(1 - share / 2, first.length - 1));
+  expect(t).toBeGreaterThan(beyond(p + bounds.tolerance));
+  expect(t).toBeLessThan(beyond(p - bounds.tolerance));
 });
 
 test("flow rate: the limits rest on the moving range, not on the SD", () => {
@@ -67,7 +77,7 @@ test("flow rate: the limits rest on the moving range, not on the SD", () => {
 });
 
 test.each(bounds.runLengths.rows)("beyond %d SD once in %d values", (sd, length) => {
-  expectWithin(1 / figureOf(normalTwoSided(sd!)), length!, bounds.runLengths.tolerance);
+  expectWithin(1 / normalTwoSided(sd!), length!, bounds.runLengths.tolerance);
 });
 
 test("a fifth of the SD between athletes, from the first trial", () => {

@@ -1,4 +1,4 @@
-import { runningLoss, stopRep } from "../../src/coaching/bar-speed/stop-rep";
+import { runningLoss } from "../../src/coaching/bar-speed/stop-rep";
 import { velocityLoss } from "../../src/coaching/bar-speed/velocity-loss";
 import { platesASide, roundDownToPlates } from "../../src/coaching/blocks/plate-loading";
 import { chartShares, singleFromSet } from "../../src/coaching/blocks/repetition-load";
@@ -6,7 +6,7 @@ import { flightHeight } from "../../src/coaching/jumps/flight-height";
 import { reactiveStrength } from "../../src/coaching/jumps/reactive-strength";
 import { kgFromPounds, poundsFromKg } from "../../src/coaching/units/mass";
 import { inBase, unitOf } from "../../src/rows/value/units";
-import { expectWithin, figureOf } from "./figure-of";
+import { expectWithin, figureOf, formula } from "./figure-of";
 import jumps from "./jump-physics.json";
 import lifts from "./repetitions-and-plates.json";
 import speed from "./velocity-loss.json";
@@ -15,6 +15,12 @@ test.each(speed.cases)("loss of $speeds is from the fastest to the last", ({ spe
   expectWithin(figureOf(velocityLoss(speeds)), loss, speed.tolerance);
 });
 
+/** Repetition at which VELOCITY_LOSS finds the cap reached; null where it leaves the cell blank. */
+function firstAtCap(speeds: readonly number[], cap: number) {
+  const [[, first]] = formula("VELOCITY_LOSS", [speeds], cap) as [[number, number | ""]];
+  return first === "" ? null : first;
+}
+
 test("running loss, and the repetition that reaches each cap", () => {
   const { speeds, running, stops } = speed.cases[0]!;
   const found = runningLoss(speeds);
@@ -22,12 +28,20 @@ test("running loss, and the repetition that reaches each cap", () => {
   running!.forEach((loss, index) => {
     expectWithin(found[index]!, loss, speed.tolerance);
   });
-  for (const [cap, rep] of stops!) expect(stopRep(speeds, cap!)).toBe(rep);
+  for (const [cap, rep] of stops!) expect(firstAtCap(speeds, cap!)).toBe(rep);
 });
 
 test.each(speed.edges)("a cap of $cap is reached by $speeds", ({ speeds, cap, stop }) => {
-  expect(stopRep(speeds, cap)).toBe(stop);
+  expect(firstAtCap(speeds, cap)).toBe(stop);
 });
+
+test.each(speed.secondInARow)(
+  "a set is not ended by one repetition past a cap of $cap: $speeds",
+  ({ speeds, cap, first, second }) => {
+    const [[, one, two]] = formula("VELOCITY_LOSS", [speeds], cap) as [unknown[]];
+    expect([one, two]).toEqual([first, second]);
+  },
+);
 
 test.each(speed.groupMeans.pairs)("a fall from %d to %d m/s is %d", (from, to, loss) => {
   expectWithin(figureOf(velocityLoss([from!, to!])), loss!, speed.groupMeans.tolerance);

@@ -1,5 +1,5 @@
-import { mannKendall } from "../../src/statistics/mann-kendall";
 import { theilSen } from "../../src/statistics/theil-sen";
+import { mannKendall } from "../reference/mann-kendall";
 import { expectWithin, figureOf } from "./figure-of";
 import trend from "./trend.json";
 

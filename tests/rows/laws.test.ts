@@ -1,7 +1,7 @@
 import vm from "node:vm";
 import fc from "fast-check";
 import type { LiftingSet } from "../../src/coaching/record/lifting-set";
-import { readSets } from "../../src/rows/readers";
+import { readSets } from "./readers";
 
 const head = ["Date", "Athlete", "Exercise", "Set", "Load (kg)", "Rep 1", "Rep 2", "Movement ok?"];
 const speed = fc.integer({ min: 30, max: 140 }).map((hundredths) => hundredths / 100);

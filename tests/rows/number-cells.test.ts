@@ -1,7 +1,7 @@
 import type { Cells } from "../../src/rows/cells";
 import { jumpCell } from "../../src/rows/layout/wide/jump-cell";
 import { jumpTitle } from "../../src/rows/layout/wide/jump-title";
-import * as rows from "../../src/rows/readers";
+import * as rows from "./readers";
 
 const issues = (reading: { issues: readonly { code: string; cell: string }[] }) =>
   reading.issues.map(({ code, cell }) => `${cell} ${code}`);

@@ -2,10 +2,10 @@ import { dayFromIso } from "../../src/coaching/calendar/day";
 import { usualRules } from "../../src/coaching/record/squad-rules";
 import type { Cells } from "../../src/rows/cells";
 import { nameLink } from "../../src/rows/name/near-name";
-import * as rows from "../../src/rows/readers";
 import { squadRules } from "../../src/rows/table/read-rules";
 import { dayFromText, settleDay } from "../../src/rows/value/day-text";
 import { minuteOfDay } from "../../src/rows/value/minute-of-day";
+import * as rows from "./readers";
 
 const day = (iso: string) => dayFromIso(iso) as number;
 const issues = (reading: { issues: readonly { code: string; cell: string }[] }) =>

@@ -1,7 +1,7 @@
 import { dayFromIso, isoFromDay } from "../../src/coaching/calendar/day";
-import { readSets } from "../../src/rows/readers";
 import { oddDays } from "../../src/rows/table/odd-days";
 import { problems } from "./layouts/short";
+import { readSets } from "./readers";
 
 const head = ["Date", "Athlete", "Exercise", "Set", "Load"];
 /** Tuesdays and Thursdays from 7 April 2026 on, as real dates. */

@@ -1,5 +1,5 @@
 import { dayFromIso } from "../../src/coaching/calendar/day";
-import * as rows from "../../src/rows/readers";
+import * as rows from "./readers";
 
 const day = (iso: string) => dayFromIso(iso) as number;
 const counts = (r: {

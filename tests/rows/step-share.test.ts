@@ -1,4 +1,4 @@
-import * as rows from "../../src/rows/readers";
+import * as rows from "./readers";
 
 const steps = (...cells: unknown[]) => {
   const reading = rows.readAthletes([

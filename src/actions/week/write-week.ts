@@ -41,11 +41,6 @@ export function weekDifference(workbook: Workbook, week: WeekToWrite): WeekMerge
   return merged(workbook, week);
 }
 
-/** Writes a week to the `Next week` tab, one coach at a time. */
-export function writeWeek(workbook: Workbook, week: WeekToWrite): Done {
-  return workbook.alone(() => putWeek(workbook, week));
-}
-
 /**
  * Puts a week's lines into the tab, for a caller that writes alone. Only lines that differ; the
  * coach's own cells stay. What is about to be ours is remembered before the first cell is written, so

@@ -1,13 +1,14 @@
-import { accept, certain, type Outcome } from "../../outcome";
+import { certain } from "../../outcome";
 import { varianceRatioQuantile } from "../../statistics/distributions";
-import { intraclass } from "./intraclass";
+import type { Intraclass } from "./intraclass";
 
 export type Limits = { readonly low: number; readonly high: number };
 
 /** 95 % limits of the three single-trial intraclass correlations. */
 export type IntraclassLimits = {
   readonly oneWay: Limits;
-  readonly agreement: Limits;
+  /** null unless the correlation is above 0: the degrees of freedom rest on shares of variance. */
+  readonly agreement: Limits | null;
   readonly consistency: Limits;
 };
 
@@ -17,15 +18,12 @@ const share = 0.975;
  * Limits by the F distribution (Shrout & Fleiss 1979, Psychol Bull 86:424–426); those of agreement
  * with Satterthwaite's degrees of freedom.
  *
- * @param rows one athlete a row, one trial a column
- * @returns Refuses as `intraclass`.
+ * @param figures of trials between which there is an error
+ * @param n athletes, two or more
+ * @param k trials, two or more
  */
-export function intraclassLimits(rows: readonly (readonly number[])[]): Outcome<IntraclassLimits> {
-  const figures = intraclass(rows);
-  if (!figures.ok) return figures;
-  const n = rows.length;
-  const k = rows[0]!.length;
-  const { between, within, trials, error, agreement: r } = figures.value;
+export function intraclassLimits(figures: Intraclass, n: number, k: number): IntraclassLimits {
+  const { between, within, trials, error, agreement: r } = figures;
 
   const single = (ratio: number, lower: number): Limits => {
     const down = certain(varianceRatioQuantile(share, n - 1, lower));
@@ -39,16 +37,16 @@ export function intraclassLimits(rows: readonly (readonly number[])[]): Outcome<
   const degrees =
     ((k - 1) * (n - 1) * (k * r * ratio + spare) ** 2) /
     ((n - 1) * k ** 2 * r ** 2 * ratio ** 2 + spare ** 2);
-  const down = varianceRatioQuantile(share, n - 1, degrees);
-  if (!down.ok) return down;
-  const up = certain(varianceRatioQuantile(share, degrees, n - 1));
-  const rest = k * trials + (k * n - k - n) * error;
-  return accept({
+  const ofAgreement = (): Limits => {
+    const down = between / certain(varianceRatioQuantile(share, n - 1, degrees));
+    const up = between * certain(varianceRatioQuantile(share, degrees, n - 1));
+    const rest = k * trials + (k * n - k - n) * error;
+    const of = (one: number) => (n * (one - error)) / (rest + n * one);
+    return { low: of(down), high: of(up) };
+  };
+  return {
     oneWay: single(between / within, n * (k - 1)),
     consistency: single(between / error, (n - 1) * (k - 1)),
-    agreement: {
-      low: (n * (between - down.value * error)) / (down.value * rest + n * between),
-      high: (n * (up * between - error)) / (rest + n * up * between),
-    },
-  });
+    agreement: r > 0 ? ofAgreement() : null,
+  };
 }

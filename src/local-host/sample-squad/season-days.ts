@@ -17,10 +17,3 @@ export const today = dayOf("2026-06-28");
 export function weekOf(day: number): number {
   return Math.floor((day - seasonStart) / 7) + 1;
 }
-
-/** Tuesdays (`1`) or Thursdays (`3`), or any weekday from Monday 0, from the season's start to a day. */
-export function weekdays(weekday: number, until: number): readonly number[] {
-  const days: number[] = [];
-  for (let day = seasonStart + weekday; day <= until; day += 7) days.push(day);
-  return days;
-}

@@ -1,10 +1,10 @@
 import { proposedWeek } from "../../../src/actions/week/proposed-week";
 import { weekToWrite } from "../../../src/actions/week/week-to-write";
 import { weekView } from "../../../src/actions/week/week-view";
-import { writeWeek } from "../../../src/actions/week/write-week";
 import type { Written } from "../../../src/actions/workbook";
 import { dayFromIso, isoFromDay } from "../../../src/coaching/calendar/day";
 import { memoryWorkbook } from "../memory-workbook";
+import { writeWeek } from "./write-alone";
 
 const name = "Wren Castellow";
 const first = dayFromIso("2026-04-07")!;

@@ -1,7 +1,8 @@
 import type { PlannedLine } from "../../../src/actions/week/plan-lines";
-import { takeBackWeek, weekDifference, writeWeek } from "../../../src/actions/week/write-week";
+import { takeBackWeek, weekDifference } from "../../../src/actions/week/write-week";
 import { writtenKept } from "../../../src/actions/week/written-before";
 import { memoryWorkbook } from "../memory-workbook";
+import { writeWeek } from "./write-alone";
 
 // Invented lines of the invented club; only the writing is under test here.
 const line = (athlete: string, session: number, loadKg: number, why = "Hold."): PlannedLine => ({

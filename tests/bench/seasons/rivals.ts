@@ -1,5 +1,5 @@
-import { cumulativeSums, weightedAverages } from "../../../src/statistics/control-chart";
 import { figureOf } from "../../published/figure-of";
+import { cumulativeSums, weightedAverages } from "../../reference/control-chart";
 import type { SimulatedAthlete } from "./world";
 
 /**

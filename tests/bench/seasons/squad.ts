@@ -1,5 +1,5 @@
 import { squadIndex } from "../../../src/coaching/series/squad-index";
-import { readAthletes, readDiary, readJumps, readSets } from "../../../src/rows/readers";
+import { readAthletes, readDiary, readJumps, readSets } from "../../rows/readers";
 import { type Chance, chance } from "./chance";
 import { squadCells } from "./squad-cells";
 import {

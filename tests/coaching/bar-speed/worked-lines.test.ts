@@ -2,7 +2,6 @@ import { expectedSpeed, speedOnLine } from "../../../src/coaching/bar-speed/expe
 import { type LineRow, lineFit } from "../../../src/coaching/bar-speed/line-fit";
 import { usualLineSettings } from "../../../src/coaching/bar-speed/line-settings";
 import { loadSpeedLine } from "../../../src/coaching/bar-speed/load-speed-line";
-import { loadAtSpeed, shiftOfDay } from "../../../src/coaching/bar-speed/shift-of-day";
 import { squadZeroLoad } from "../../../src/coaching/bar-speed/squad-zero-load";
 import { strengthEstimate } from "../../../src/coaching/bar-speed/strength-estimate";
 import { studentLimit } from "../../../src/statistics/limits";
@@ -22,8 +21,6 @@ type Line = {
     athlete: number;
     now: number;
     load: number;
-    plan: number;
-    first: { load: number; v: number }[];
   };
   output: {
     pooled: { V0: number; tau: number };
@@ -37,8 +34,6 @@ type Line = {
     t: number;
     strength: { estimate: number; lo: number | null; hi: number | null };
     refused: string | null;
-    todayShift: { raw: number; shift: number };
-    loadForPlan: number;
   };
 };
 const lines = worked.cases.filter(({ kind }) => kind === "load-speed line") as unknown as Line[];
@@ -90,12 +85,5 @@ describe.each(lines)("worked line $id: $name", ({ input, output }) => {
       expect(output.refused).toBe("loads spread less than 10 % of the heaviest");
       expect(strength).toMatchObject({ ok: false, refusal: { code: "strength-loads-alike" } });
     }
-  });
-
-  test("today's shift, and the load for the planned speed", () => {
-    const sets = input.first.map(({ load, v }) => ({ loadKg: load, speed: v }));
-    const shift = shiftOfDay(line, sets);
-    expect(shift).toBeCloseTo(output.todayShift.shift, 6);
-    expect(loadAtSpeed(line, input.plan, shift)).toBeCloseTo(output.loadForPlan, 6);
   });
 });

@@ -1,5 +1,4 @@
 import { intraclass } from "../../../src/coaching/reliability/intraclass";
-import { percentTypicalError } from "../../../src/coaching/reliability/typical-error";
 import { refuse } from "../../../src/outcome";
 
 test("the very first reading is looked at like any other, and named as the first", () => {
@@ -9,12 +8,9 @@ test("the very first reading is looked at like any other, and named as the first
       [3, 4],
     ]),
   ).toEqual(refuse("value-not-finite", { place: 1 }));
-  expect(percentTypicalError([0, 40], [41, 42])).toEqual(
-    refuse("value-not-above-zero", { place: 1 }),
-  );
 });
 
 test("one athlete, or one trial, is too few to tell athletes apart", () => {
-  expect(intraclass([[1, 2, 4]])).toEqual(refuse("values-too-few", { found: 1, needed: 2 }));
-  expect(intraclass([[1], [2], [4]])).toEqual(refuse("values-too-few", { found: 1, needed: 2 }));
+  expect(intraclass([[1, 2, 4]])).toEqual(refuse("trials-too-few", { athletes: 1, trials: 3 }));
+  expect(intraclass([[1], [2], [4]])).toEqual(refuse("trials-too-few", { athletes: 3, trials: 1 }));
 });

@@ -1,5 +1,5 @@
 import { dayFromIso } from "../../../src/coaching/calendar/day";
-import { readSets } from "../../../src/rows/readers";
+import { readSets } from "../../rows/readers";
 
 const head = ["Date", "Time", "Athlete", "Exercise", "Set", "Reps", "Load (kg)", "Speed (m/s)"];
 const read = (...rows: readonly (readonly [string, string, string?])[]) =>

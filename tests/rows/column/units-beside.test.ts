@@ -1,6 +1,6 @@
 import { unitsBeside } from "../../../src/rows/column/units-beside";
 import { understandTable } from "../../../src/rows/read-table";
-import { readSets } from "../../../src/rows/readers";
+import { readSets } from "../readers";
 
 // Units in a column of their own; figures invented, the pound is 0.45359237 kg (NIST SP 811).
 

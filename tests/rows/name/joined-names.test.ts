@@ -1,5 +1,5 @@
 import { joinedNames } from "../../../src/rows/name/joined-names";
-import { readAthletes, readSets } from "../../../src/rows/readers";
+import { readAthletes, readSets } from "../readers";
 
 // Names in two columns; all invented.
 

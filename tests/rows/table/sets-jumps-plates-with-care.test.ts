@@ -1,7 +1,7 @@
 import { understandTable } from "../../../src/rows/read-table";
-import { readSets } from "../../../src/rows/readers";
 import type { TableName } from "../../../src/rows/table-name";
 import { problems, shortSet, today } from "../layouts/short";
+import { readSets } from "../readers";
 
 type Row = readonly unknown[];
 const read = <T extends TableName>(table: T, head: Row, ...rows: readonly Row[]) =>

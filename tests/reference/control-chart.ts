@@ -1,5 +1,5 @@
-import { accept, type Outcome, refuse } from "../outcome";
-import { usable } from "./usable";
+import { accept, type Outcome, refuse } from "../../src/outcome";
+import { usable } from "../../src/statistics/usable";
 
 /** Mean moving range of two over SD for normal values, as the tables print it; exactly 2/√π. */
 const printedRangeOverSd = 1.128;

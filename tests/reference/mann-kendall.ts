@@ -1,6 +1,6 @@
-import { accept, certain, type Outcome, refuse } from "../outcome";
-import { normalTwoSided } from "./distributions";
-import { usable } from "./usable";
+import { accept, type Outcome, refuse } from "../../src/outcome";
+import { usable } from "../../src/statistics/usable";
+import { normalTwoSided } from "./normal-two-sided";
 
 /** S = rises less falls over all pairs, its variance, z with a continuity step, two-sided p. */
 export type MannKendall = {
@@ -29,5 +29,5 @@ export function mannKendall(values: readonly number[]): Outcome<MannKendall> {
   if (eighteenths === 0) return refuse("values-all-equal", { found: n });
   const variance = eighteenths / 18;
   const z = (s - Math.sign(s)) / Math.sqrt(variance);
-  return accept({ s, variance, z, p: certain(normalTwoSided(z)) });
+  return accept({ s, variance, z, p: normalTwoSided(z) });
 }

@@ -1,5 +1,5 @@
-import type { Cells } from "./cells";
-import { readTable } from "./read-table";
+import type { Cells } from "../../src/rows/cells";
+import { readTable } from "../../src/rows/read-table";
 
 /** The nine readers, each for the range of one table with its header row. */
 export const readAthletes = (cells: Cells) => readTable("Athletes", cells);
