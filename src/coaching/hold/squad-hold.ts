@@ -60,7 +60,7 @@ export function squadHold({
     ...hold,
     notes: [
       ...hold.notes,
-      ...newToolNoted(hold, index.of(hold.athlete)),
+      ...newToolNoted(hold, index.of(hold.athlete)!),
       ...shared.filter(({ facts }) => mayShare(hold, facts)),
     ],
   }));

@@ -19,21 +19,14 @@ export function inOrder<Row>(rows: readonly Row[], placeOf: (row: Row) => Placed
   if (inOrderAlready(rows, placeOf)) return rows;
   const placed = rows.map((row) => ({ row, place: placeOf(row), minute: -1 }));
   sortUnlessSorted(placed, (a, b) => a.place.day - b.place.day || a.place.row - b.place.row);
-  let timed = false;
   for (let i = 0; i < placed.length; i++) {
     const { place } = placed[i]!;
     const above = placed[i - 1];
     const carried = above && above.place.day === place.day ? above.minute : -1;
     placed[i]!.minute = place.minute ?? carried;
-    timed ||= placed[i]!.minute >= 0;
   }
-  if (timed) {
-    sortUnlessSorted(
-      placed,
-      // Rows of one time stand in order of row already.
-      (a, b) => a.place.day - b.place.day || a.minute - b.minute,
-    );
-  }
+  // Rows of one time stand in order of row already.
+  sortUnlessSorted(placed, (a, b) => a.place.day - b.place.day || a.minute - b.minute);
   const ordered: Row[] = [];
   for (let start = 0, end = 0; start < placed.length; start = end) {
     const { place, minute } = placed[start]!;

@@ -19,15 +19,15 @@ export function withEvening(sets: readonly LiftingSet[]): readonly LiftingSet[] 
   const keyOf = (athlete: string, day: Day) => `${nameKey(athlete)} ${day}`;
   const latest = new Map<string, number>();
   for (const { athlete, day, minute } of sets) {
-    if (minute === null || minute < midnight - sessionsApart) continue;
+    const late = minute ?? 0;
+    if (late < midnight - sessionsApart) continue;
     const key = keyOf(athlete, day);
-    latest.set(key, Math.max(minute, latest.get(key) ?? 0));
+    latest.set(key, Math.max(late, latest.get(key) ?? 0));
   }
   return sets.map((set) => {
     if (!isEarly(set)) return set;
     for (const day of [set.day - 1, set.day]) {
-      const minute = latest.get(keyOf(set.athlete, day));
-      if (minute === undefined) continue;
+      const minute = latest.get(keyOf(set.athlete, day)) ?? 0;
       if (midnight + set.minute! - minute <= sessionsApart) return { ...set, day, minute };
     }
     return set;

@@ -1,5 +1,7 @@
 import { dayFromIso } from "../../../src/coaching/calendar/day";
+import { withEvening } from "../../../src/coaching/series/with-evening";
 import { readSets } from "../../rows/readers";
+import { liftingSet } from "./invented-season";
 
 const head = ["Date", "Time", "Athlete", "Exercise", "Set", "Reps", "Load (kg)", "Speed (m/s)"];
 const read = (...rows: readonly (readonly [string, string, string?])[]) =>
@@ -42,6 +44,11 @@ test("or under the day on which the session began", () => {
   ]);
 });
 
+test("a row without a time is of the day written beside it", () => {
+  const rows = read(["2026-02-16", "23:40"], ["2026-02-17", "00:05"], ["2026-02-17", ""]);
+  expect(rows[2]).toEqual([monday + 1, null, 3]);
+});
+
 test("of two evenings it is the one just before midnight", () => {
   const days = read(["2026-02-16", "23:40"], ["2026-02-17", "00:05"], ["2026-02-17", "23:40"]);
   expect(days.map(([day]) => day)).toEqual([monday, monday, monday + 1]);
@@ -55,6 +62,15 @@ test("an early morning is a day of its own: without an evening, hours after it, 
     at(21, 30),
     2,
   ]);
+  expect(read(["2026-02-16", "21:00"], ["2026-02-17", "00:00"])[1]).toEqual([monday, at(21, 0), 2]);
   expect(read(["2026-02-16", "23:40", "Bruno Teasel"], ["2026-02-17", "00:30"])[1]).toEqual(own);
   expect(read(["2026-02-15", "23:40"], ["2026-02-17", "00:30"])[1]).toEqual(own);
+});
+
+test("sets of which none was done so early are handed back as they are", () => {
+  const sets = [
+    liftingSet({ day: monday, minute: at(3, 0) }),
+    liftingSet({ day: monday, minute: null }),
+  ];
+  expect(withEvening(sets)).toBe(sets);
 });

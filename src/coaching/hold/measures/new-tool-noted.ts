@@ -21,16 +21,19 @@ const daysBefore = 7;
  * The first day on which a coach noted another tool, mat, shoes or floor beside the value that moved,
  * where its change may have begun then: that is looked at before the athlete. The word stays, as
  * nobody knows from a note how the new one reads.
+ *
+ * @param rows the athlete's, those of the value that moved among them
  */
 export function newToolNoted(
-  { word, value, sinceDay, sinceFrom, sinceTo }: SeasonHold,
-  rows: AthleteRows | undefined,
+  { value, sinceDay, sinceFrom, sinceTo }: SeasonHold,
+  rows: AthleteRows,
 ): readonly HoldNote[] {
-  if ((word !== "slipping" && word !== "rising") || !value || sinceDay === null) return [];
+  if (sinceDay === null) return [];
+  const { kind, of } = value!;
   const notes: readonly { readonly day: Day; readonly note: string }[] =
-    (value.kind === "bar speed"
-      ? rows?.lifts.get(exerciseKey(value.of))?.map(({ set }) => set)
-      : rows?.jumps.get(nameKey(value.of))) ?? [];
+    kind === "bar speed"
+      ? rows.lifts.get(exerciseKey(of))!.map(({ set }) => set)
+      : rows.jumps.get(nameKey(of))!;
   const from = (sinceFrom ?? sinceDay) - daysBefore;
   const to = sinceTo ?? sinceDay;
   const first = notes.find(

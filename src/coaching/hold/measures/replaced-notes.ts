@@ -22,9 +22,8 @@ type Other = {
  */
 export function replacedLiftNotes(rows: AthleteRows, lift: string): readonly HoldNote[] {
   const last = lastOf(lineRows(rows.lifts.get(lift)!));
-  if (last === undefined) return [];
   const others = [...rows.lifts.values()].map((sets): Other => {
-    const latest = lastOf(sets)!;
+    const latest = lastOf(sets);
     return {
       name: latest.set.exercise,
       lastDay: latest.day,
@@ -50,11 +49,10 @@ export function replacedTestNotes(
   const daysIn = (days: readonly TestDay[]) =>
     days.filter((day) => valueOfKind[kind](day) !== null).map(({ day }) => day);
   const lastDay = lastOf(daysIn(own.days));
-  if (lastDay === undefined) return [];
   const others = [...rows.jumps]
     .filter(([key]) => !followed.includes(key))
     .map(([key, jumps]): Other => {
-      const { test, day } = lastOf(jumps)!;
+      const { test, day } = lastOf(jumps);
       return { name: test, lastDay: day, days: () => daysIn(testDaysOf(rows, key)) };
     });
   return replacedNotes(lastDay, others, { what: "test", before: own.name, of: own.name });
@@ -75,4 +73,4 @@ function replacedNotes(
   return other ? [settingChanged(other.days, { ...how, after: other.name })] : [];
 }
 
-const lastOf = <One>(list: readonly One[]): One | undefined => list[list.length - 1];
+const lastOf = <One>(list: readonly One[]): One => list[list.length - 1]!;

@@ -28,17 +28,17 @@ export function settingNotes(
   usual: Setting,
   { baselineTo }: SeasonDays,
 ): readonly HoldNote[] {
-  const changes = new Map<string, { what: keyof Setting; after: string | number; days: Day[] }>();
+  const changes = new Map<string, OtherSetting & { readonly days: Day[] }>();
   for (const { setting, day } of firstOfDays(season)) {
     const other = otherSetting(setting, usual);
     if (!other) continue;
-    const { what, after } = other;
-    const known = changes.get(`${what} ${after}`);
+    const key = `${other.what} ${other.after}`;
+    const known = changes.get(key);
     if (known) known.days.push(day);
-    else changes.set(`${what} ${after}`, { what, after, days: [day] });
+    else changes.set(key, { ...other, days: [day] });
   }
-  return [...changes.values()].map(({ what, after, days }) => {
-    const note = settingChanged(days, { what, before: usual[what] ?? "", after });
+  return [...changes.values()].map(({ days, ...how }) => {
+    const note = settingChanged(days, how);
     return days[0]! <= baselineTo ? { ...note, code: "setting-changed-in-baseline" } : note;
   });
 }

@@ -26,17 +26,17 @@ type BarOfSession = Pick<
 >;
 
 /** With another exercise in the lift's place there is no bar to speak of, and no marker to lead. */
-export const noBar = (sets: number): BarOfSession => ({
+export const noBar: BarOfSession = {
   plates: [],
   otherwise: null,
   markerKg: null,
-  setsAfterLead: sets - 1,
+  setsAfterLead: 0,
   speedFloor: null,
   usualLeadSpeed: null,
   lowLeadSpeed: null,
   bands: [],
   reserve: null,
-});
+};
 
 /** The bar of a session as this gym's plates make it. Without a marker the first work set decides the day. */
 export function barOfSession(

@@ -89,7 +89,7 @@ export function sessionProposer(
       loadKg,
       barKg: step.barKg,
       instead,
-      ...(instead ? noBar(sets) : barOfSession(given, planned, sets, bar, markerKg, day)),
+      ...(instead ? noBar : barOfSession(given, planned, sets, bar, markerKg, day)),
       stackKg,
       stackCm,
       contacts,

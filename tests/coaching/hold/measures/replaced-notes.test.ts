@@ -49,6 +49,31 @@ test("a lift laid aside for two weeks is not given up, and neither is one that g
   expect(notesOf(hold(23, 23))).toEqual([]);
 });
 
+test("of several lifts since then the one done most is named, with its sessions since then alone", () => {
+  const on = (exercise: string, ...sessions: number[]) =>
+    sessions.map((session) => liftingSet({ day: day(session), exercise, loadKg: 60 }));
+  const upTo = (from: number, to: number) =>
+    Array.from({ length: to - from }, (_, at) => from + at);
+  const season = squadHold({
+    index: squadIndex(
+      {
+        sets: [
+          ...on("back squat", ...upTo(0, 8)),
+          ...on("hip thrust", 8, 12, 22),
+          ...on("trap bar deadlift", 5, 7, ...upTo(9, 23)),
+        ],
+      },
+      day(22),
+    ),
+    plates: [],
+    athletes: [],
+    rules: usualRules,
+  }).all[0]!;
+  expect(notesOf(season).map(({ facts }) => [facts.after, facts.sessions, facts.sinceDay])).toEqual(
+    [["trap bar deadlift", 14, day(9)]],
+  );
+});
+
 test("with baseline dates of its own the new lift is followed, and nothing is said of the old", () => {
   const season = squadHold({
     index: squadIndex(
