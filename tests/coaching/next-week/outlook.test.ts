@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { blockText, rotation } from "../../../src/coaching/blocks/block";
 import { isoFromDay } from "../../../src/coaching/calendar/day";
 import { proposeLine } from "../../../src/coaching/next-week/propose-line";
+import type { TypedSession } from "../../../src/coaching/next-week/proposed-line";
 import type { SquadRows } from "../../../src/coaching/record/squad-rows";
 import { usualRules } from "../../../src/coaching/record/squad-rules";
 import { lineReasonWords } from "../../../src/words/week";
@@ -257,4 +258,20 @@ test("what the coach has typed in the tab is what the weeks after it go on from,
   // Typed over one session only, the other is lifted as it stands.
   const second = (week: number) => new Map(week === monday ? [[2, { loadKg: 75 }] as const] : []);
   expect(ahead(line({}, { typed: second }))[1]).toBe("5×3 77.5");
+});
+
+test("sessions deleted in the tab are not lifted, and other repetitions typed there are another block", () => {
+  const both = (one: TypedSession | "deleted") => (week: number) =>
+    new Map<number, TypedSession | "deleted">(
+      week === monday
+        ? [
+            [1, one],
+            [2, one],
+          ]
+        : [],
+    );
+  // As where the week is left out: 10 % off 70, on plates 62.5.
+  expect(ahead(line({}, { typed: both("deleted") }))[0]).toBe("5×5 62.5");
+  const threes = ahead(line({}, { typed: both({ sets: 5, reps: 3 }) }));
+  expect(threes.slice(0, 2)).toEqual(["5×3 72.5", "3×3 75"]);
 });

@@ -71,6 +71,12 @@ test("two lifts in turn: each is on its own day, at the next step of its own lad
     "Hold: week 3 of 3.",
     "Trap-bar deadlift in turn: 3×5 at 95 kg on Thu 23 Apr. Hold: week 3 of 3.",
   ]);
+  // Two weeks ahead both go a step on, if all before goes as planned: nothing of it is done yet.
+  expect(weekAfter(inTurn(2), 3, { asOf: tuesday + 12 }).said).toEqual([
+    "If all before it goes as planned.",
+    "A step on, 75 to 77.5 kg.",
+    "Trap-bar deadlift in turn: 5×3 at 97.5 kg on Thu 30 Apr. A step on, 95 to 97.5 kg.",
+  ]);
   const [own, other] = line.sessions;
   expect([own!, other!].map((one) => sessionWhyWords(line, one))).toEqual([
     "Hold: week 3 of 3.",
