@@ -82,6 +82,9 @@ test("a usual day at that load makes it the plan, and nobody is asked why it is 
   expect(held.said).toContain("No step up while slipping.");
   expect(held.said.join()).not.toMatch(/no row says why|Slipping, and/);
   expect(held.usual).toBeCloseTo(speed(67.5), 9);
+  // After as many days within less than three weeks they are asked.
+  const sooner = [...baseline, ...slow(() => 80, days.slice(2)), ...usual];
+  expect(weekOf("2026-05-18", sooner).said.join()).toMatch(/no row says why/);
 });
 
 test("of loads that differed it is the middle one, the lower of two", () => {
