@@ -391,6 +391,38 @@ test("a fast day that was slow, missed a repetition or had fewer sets for a race
   expect(weekAfter(fewer, 3, {}, { races }).days[1]).toBe("3 5x3 60");
 });
 
+test("a heavy day missed before it makes no heavy day of the fast one", () => {
+  const fast = { sets: 5, reps: 3, loadKg: 60 };
+  const weeks = (...heavy: number[]) =>
+    [0, 1, 2, 3, 4].flatMap((week) => [
+      ...(heavy.includes(week) ? on(7 * week, { loadKg: 75 }) : []),
+      ...on(7 * week + 2, fast),
+    ]);
+  const usual = ["1 5x3 77.5", "3 5x3 60"];
+  expect(weekAfter(weeks(0, 1, 2, 3, 4), 5).days).toEqual(usual);
+  expect(weekAfter(weeks(0, 1, 2, 3), 5).days).toEqual(usual);
+  // Nor does a marathon, after which the fast day came first.
+  const races = [race("2026-05-03", 9, { distanceKm: 42.195 })];
+  const before = weeks(0, 1, 2, 3).filter((set) => set.day < tuesday + 28);
+  const back = [...before, ...on(34, { sets: 3, reps: 3, loadKg: 52.5 })];
+  expect(weekAfter(back, 5, { asOf: tuesday + 34 }, { races }).days).toEqual([
+    "1 2x5 67.5",
+    "3 3x3 52.5",
+  ]);
+  const parts = (...loads: [number, number][]) => {
+    const sets = loads.flatMap(([days, loadKg]) => on(days, { loadKg }));
+    return sessionsOfPlan(liftSessions(sets, [])).others.map(({ day: at }) => at - tuesday);
+  };
+  const four = [0, 7].flatMap((days): [number, number][] => [
+    [days, 80],
+    [days + 2, 64],
+  ]);
+  // As light as the fast one within two weeks it is fast; heavier or later it is told by its own week.
+  expect(parts(...four, [23, 64])).toEqual([2, 9, 23]);
+  expect(parts(...four, [24, 64])).toEqual([2, 9]);
+  expect(parts(...four, [23, 65])).toEqual([2, 9]);
+});
+
 test("after a marathon the fast day is eased once, of what it was before the race", () => {
   const fast = { sets: 5, reps: 3, loadKg: 60 };
   const lifted = [0, 1, 2, 3].flatMap((week) => [
