@@ -37,7 +37,7 @@ export function liftStates(
 ): (athlete: string) => (exercise: string) => LiftState {
   const { asOf } = index;
   const lines = remembered((key: string) => {
-    const [lift = "", upTo = ""] = key.split("\n");
+    const [lift, upTo] = key.split("\n") as [string, string];
     const day = Number(upTo);
     const known = day === asOf ? index : squadIndex({ sets: rows.sets }, day);
     return squadLines({ index: known, exercise: lift });
