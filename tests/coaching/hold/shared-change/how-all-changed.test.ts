@@ -151,3 +151,27 @@ test("a value not read that day is no value", () => {
   })) as unknown as SeasonHold[];
   expect(how(gaps)).toBe("at once");
 });
+
+/** Bar speeds that fall on the shared day, and what the jumps of a day lie off, in wobbles. */
+const jumpsOff = (of: (day: number, at: number) => number | null) =>
+  squad(
+    () => step(-2),
+    () => still,
+  ).map((one) => ({
+    ...one,
+    sessions: one.sessions.map(({ day, percents }, at) => {
+      const off = of(day, at);
+      return { day, percents: [percents[0]!, off === null ? null : wobble * off] };
+    }),
+  })) as unknown as SeasonHold[];
+
+test("days on which nobody jumped make no fall of the jumps smaller", () => {
+  expect(how(jumpsOff((_, at) => (at % 2 ? -0.8 : null)))).toBe("in both");
+});
+
+test("what is read on the shared day itself is of the change", () => {
+  // A session's day: two and a half wobbles then and half a one on the fifteen after it are 0.63 on the mean.
+  const day = first + 63;
+  const off = jumpsOff((on) => (on === day ? -2.5 : -0.5));
+  expect(howAllChanged(off, { word: "slipping", day, reading: "bar speed" })).toBe("in both");
+});
