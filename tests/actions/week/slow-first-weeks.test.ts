@@ -136,6 +136,22 @@ test("in turn with another tool each day is judged by its own weekday's, and the
     ["Tue 5 May", "0.85 or faster"],
     ["Thu 7 May", "0.91 or faster"],
   ]);
+  // A new tool since a Thursday, for good, is no turn: the next Tuesday is by the one in use.
+  const since = [...week("04-07", "04-09", false), ...week("04-14", "04-16")].map((row) =>
+    row.map((cell) => (cell === "B" ? "A" : cell)),
+  );
+  const days = ["04-23", "04-26"].flatMap((one) => evening(`2026-${one}`, 0.97, 85, "B"));
+  const [now] = weekView(
+    bookOf([...since, ...days], "trained"),
+    dayFromIso("2026-04-26")!,
+    null,
+    [],
+  ).lines;
+  expect(now!.why.join()).toMatch(/The speeds that decide the day are with another tool \(B;/);
+  expect(now!.sessions.map(({ bands }) => bands[0]!.speed)).toEqual([
+    "0.91 or faster",
+    "0.91 or faster",
+  ]);
   // By tool B both an ordinary Tuesday and a slow one would be slow.
   const slow = [...rows, ...week("05-05", "05-07", true).slice(0, 4)];
   const { loads, why } = next(slow, "trained", "2026-05-10");
