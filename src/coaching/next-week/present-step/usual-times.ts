@@ -17,6 +17,6 @@ export function usualWeekdays(
   days: readonly Day[],
   isOwnDay: (day: Day) => boolean = () => true,
 ): readonly number[] {
-  const own = days.filter(isOwnDay);
+  const own = days.slice(-2 * lateSessions).filter(isOwnDay);
   return byUse((own.length > 0 ? own : days).map(weekdayOfDay).slice(-lateSessions));
 }
