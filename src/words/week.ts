@@ -23,6 +23,7 @@ const lessWords: Readonly<Record<string, string>> = {
   light: "with fewer sets, as in a lighter week",
   noted: "lighter as noted beside it",
   heavy: "a heavy day",
+  extra: "besides the written week",
 };
 
 /** One reason in words, from its code and facts. */

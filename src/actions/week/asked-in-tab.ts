@@ -27,12 +27,12 @@ export function askedInTab(
   const byAthlete = grouped(lines, ({ athlete }) => athlete);
   return (athlete, day) => {
     const own = byAthlete.get(athlete) ?? [];
-    const [of] = own.filter((line) => line.day === day);
-    if (of) return of;
-    const week = isoFromDay(mondayOf(day));
-    const sets = own.flatMap((line) => (line.monday === week ? (line.sets ?? []) : []));
-    return sets.length === 0
-      ? undefined
-      : { sets: Math.min(...sets), loadKg: null, isProposed: false };
+    const week = own.filter(({ monday }) => monday === isoFromDay(mondayOf(day)));
+    const [ofDay] = own.filter((line) => line.day === day);
+    if (ofDay) return { ...ofDay, isOfDay: true, ofWeek: week.length };
+    const sets = week.flatMap((line) => line.sets ?? []);
+    if (sets.length === 0) return undefined;
+    const fewest = { sets: Math.min(...sets), loadKg: null, isProposed: false };
+    return { ...fewest, isOfDay: false, ofWeek: week.length };
   };
 }

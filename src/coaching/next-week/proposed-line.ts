@@ -126,6 +126,10 @@ export type AskedSession = {
   readonly loadKg: number | null;
   /** The load stands as it was proposed: less than before it was no day's, but the plan. */
   readonly isProposed: boolean;
+  /** Of that very day, not of its week alone. */
+  readonly isOfDay: boolean;
+  /** Sessions written for the week. */
+  readonly ofWeek: number;
 };
 
 /** What a coach has set by hand of a lift. */

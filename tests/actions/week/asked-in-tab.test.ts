@@ -146,3 +146,21 @@ test("a load that the coach has typed lower is asked about, as one lifted lower 
   for (const days of [1, 3]) lift(evening(week + days, { sets: 5, reps: 3, kg: 72.5 }));
   expect(next(week + 7).why.join()).toMatch(/Lighter than the 75 kg before it/);
 });
+
+test("a lighter session besides those of the written week, all of which were done, leaves the plan as it was", () => {
+  const { write, next, lift } = club();
+  write(week);
+  const done = { sets: 5, reps: 3, kg: 77.5 };
+  const extra = evening(week + 5, { sets: 3, reps: 5, kg: 60 });
+  lift(evening(week + 1, done));
+  lift(extra);
+  // Thursday's may have been moved to the Saturday, and is asked about.
+  expect(next(week + 7).why.join()).not.toMatch(/besides/);
+  lift(evening(week + 3, done));
+  const { why, sessions } = next(week + 7);
+  expect(why[0]).toBe("60 kg last session, besides the written week: planned on from 77.5 kg.");
+  expect(sessions.map(({ sets, reps, loadKg }) => `${sets}×${reps} ${loadKg}`)).toEqual([
+    "5×3 77.5",
+    "5×3 77.5",
+  ]);
+});

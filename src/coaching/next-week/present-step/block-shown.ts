@@ -37,7 +37,7 @@ export function blockShown(
   const { loadKg } = plans[end]!;
   const isFew = fewByPlan(sessions, plans, plannedSets);
   // A lighter week says nothing of the plan's repetitions.
-  const isLight = (at: number) => plans[at]!.less === "light";
+  const isLight = (at: number) => ["light", "extra"].includes(plans[at]!.less ?? "");
   const samePlan = (at: number) =>
     plans[at]!.loadKg === loadKg &&
     (sessions[at]!.reps === last.reps || isLight(at) || isLight(end));
@@ -78,7 +78,7 @@ export function fewByPlan(
   return (at) =>
     plannedSets(fullest, sessions[at]!.day) < fullest.sets || withFewSets.includes(plans[at]!.less);
 }
-const withFewSets: readonly PlannedLoad["less"][] = ["eased", "light", "noted"];
+const withFewSets: readonly PlannedLoad["less"][] = ["eased", "light", "noted", "extra"];
 
 /** Four sets lie between the blocks: those before at the same load show whether of three or of five. */
 const isBetween = ({ sets }: LiftSession) => sets === fourSets;

@@ -2,6 +2,7 @@ import { rotation } from "../../blocks/block";
 import { leastReserve, mostRise } from "../../blocks/next-block";
 import { hairKg } from "../../blocks/plate-loading";
 import { restartAfter } from "../../blocks/restart";
+import { mondayOf } from "../../calendar/day";
 import { mostSessions } from "../../season/usual-sessions-a-week";
 import type { AskedSession } from "../proposed-line";
 import {
@@ -66,7 +67,8 @@ export function plannedLoads<Session extends LiftedDay>(
     const plannedKg = planned[at - 1]?.loadKg ?? loadKg;
     const begunKg = begunAt(sessions, at, plannedKg, told);
     const planKg = begunKg ?? plannedKg;
-    const isNewTurn = reps > before.reps && session.sets >= fewestSets;
+    const isExtra = isBesides(session, sessions, told);
+    const isNewTurn = reps > before.reps && session.sets >= fewestSets && !isExtra;
     const isUnder = loadKg < planKg && (begunKg !== null || !isNewTurn);
     const isDown = down[at]!;
     const { less, isUnexplained } =
@@ -79,6 +81,7 @@ export function plannedLoads<Session extends LiftedDay>(
               planKg,
               isUnder,
               isDown,
+              isExtra,
               after: sessions[at + 1],
             },
             before,
@@ -107,6 +110,19 @@ type PlanNow = Pick<UnderPlan, "whole" | "fullSets" | "lightFrom">;
 type Less = { readonly less: LessOn | null; readonly isUnexplained: boolean };
 
 const asPlanned: Less = { less: null, isUnexplained: false };
+
+/** Of no row of the written week, all of whose sessions were done on their days. */
+function isBesides<Session extends LiftedDay>(
+  session: Session,
+  sessions: readonly Session[],
+  { asked }: ToldOfDay<Session>,
+): boolean {
+  const written = asked?.(session);
+  if (written === undefined || written.isOfDay) return false;
+  const monday = mondayOf(session.day);
+  const ofWeek = sessions.filter(({ day }) => mondayOf(day) === monday);
+  return ofWeek.filter((one) => asked?.(one)?.isOfDay).length >= written.ofWeek;
+}
 
 /** Lifted in all sets as the week was proposed and written, and not for a race's sake: nothing less was done. */
 const isAsProposed = <Session extends LiftedDay>(

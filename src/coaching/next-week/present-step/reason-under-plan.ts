@@ -7,11 +7,12 @@ export type LiftedDay = Omit<LiftSession, "all" | "work" | "isBuiltUp" | "isHeav
 
 /**
  * Why a day asked for less than its plan: a slow day, eased for or after a race, a lighter week, as noted
- * beside a set, harder than the plan though lighter, or taken down within the day.
+ * beside a set, harder than the plan though lighter, taken down within the day, or besides the
+ * week as it was written.
  */
-export type LessOn = "slow" | "eased" | "light" | "noted" | "heavy" | "down";
+export type LessOn = "slow" | "eased" | "light" | "noted" | "heavy" | "down" | "extra";
 /** The same as the rows of a day tell it by themselves; "may not" where what the athlete may do was limited. */
-export type AskedLess = Exclude<LessOn, "light" | "heavy" | "down"> | "may not" | null;
+export type AskedLess = Exclude<LessOn, "light" | "heavy" | "down" | "extra"> | "may not" | null;
 
 /** A lighter week is one (common practice, no source). */
 export const lightDays = 7;
@@ -30,6 +31,8 @@ export type UnderPlan = {
   readonly whole: LiftedDay;
   /** Most sets at the present plan. */
   readonly fullSets: number;
+  /** Besides the sessions of the written week, all of which were done. */
+  readonly isExtra: boolean;
   /** First day of a lighter week under it; null outside one. */
   readonly lightFrom: Day | null;
 };
@@ -38,6 +41,7 @@ export type UnderPlan = {
 export function reasonUnderPlan(given: UnderPlan): LessOn | "may not" | null {
   const { session, asked, isUnder, isDown, whole, fullSets, lightFrom } = given;
   const { day, sets } = session;
+  if (isUnder && given.isExtra && asked !== "may not") return "extra";
   const isLight = isUnder && sets < fullSets && day - (lightFrom ?? day) < lightDays;
   if (isLight && (asked === null || asked === "noted")) return "light";
   if (asked !== null) return asked;
