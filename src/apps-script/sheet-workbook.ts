@@ -12,7 +12,7 @@ export function sheetWorkbook(): Workbook {
   const clock = new SheetClock(() => spreadsheet.getSpreadsheetTimeZone());
   const language = new SheetLanguage(() => spreadsheet.getSpreadsheetLocale());
   const sheetOf = (tabId: number) => {
-    const sheet = spreadsheet.getSheets().find((one) => one.getSheetId() === tabId);
+    const sheet = spreadsheet.getSheetById(tabId);
     if (!sheet) throw new Error(spreadsheetWords.tabGone);
     return sheet;
   };

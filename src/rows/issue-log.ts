@@ -57,18 +57,9 @@ export class IssueLog {
   ): void {
     if (dropsRow) this.dropped.add(row);
     const at = this.origin === null ? { row, column } : this.origin(row, column);
-    this.issues.push({
-      table: this.table,
-      code,
-      row: at.row + 1,
-      column: at.column + 1,
-      cell: cellAddress(at.row + 1, Math.max(at.column, 0) + 1),
-      found: foundText(
-        this.source === null || at.column < 0 ? cell : this.source[at.row]?.[at.column],
-      ),
-      facts,
-      dropsRow,
-    });
+    const isOwn = this.source !== null && at.column >= 0;
+    const found = isOwn ? this.source[at.row]?.[at.column] : cell;
+    this.tell(code, at.row, at.column, found, facts, dropsRow);
   }
 
   /** Reports a cell of the coach's own range, counted from 0. */
@@ -79,13 +70,29 @@ export class IssueLog {
     facts: RowIssue["facts"] = {},
     dropsRow = false,
   ): void {
+    this.tell(code, row, column, this.source?.[row]?.[column], facts, dropsRow);
+  }
+
+  /** Takes back what was told after the first so many issues, and gives it. */
+  takeBack(mark: number): readonly RowIssue[] {
+    return this.issues.splice(mark);
+  }
+
+  private tell(
+    code: string,
+    row: number,
+    column: number,
+    found: unknown,
+    facts: RowIssue["facts"],
+    dropsRow: boolean,
+  ): void {
     this.issues.push({
       table: this.table,
       code,
       row: row + 1,
       column: column + 1,
-      cell: cellAddress(row + 1, column + 1),
-      found: foundText(this.source?.[row]?.[column]),
+      cell: cellAddress(row + 1, Math.max(column, 0) + 1),
+      found: foundText(found),
       facts,
       dropsRow,
     });

@@ -1,3 +1,4 @@
+import { requestEffects } from "../actions/messages/request-effects";
 import type { Event } from "./event";
 import type { Ask, State, Step } from "./state";
 import { afterEvent } from "./steps/after-event";
@@ -11,11 +12,10 @@ export function update(state: State, event: Event): Step {
   }
   // A button pressed twice: what writes is not asked for again while it is being done.
   const isDouble = asks.some(
-    (ask) => !onlyReads.test(ask.name) && state.waiting.some((one) => isSame(one, ask)),
+    (ask) => requestEffects[ask.name] !== "looks" && state.waiting.some((one) => isSame(one, ask)),
   );
   if (isDouble) return { state, asks: [] };
   return { state: { ...next, waiting: [...state.waiting, ...asks] }, asks };
 }
 
-const onlyReads = /View$|^(?:rowCheck|goToCell|printPages)$/;
 const isSame = (one: Ask, other: Ask) => JSON.stringify(one) === JSON.stringify(other);

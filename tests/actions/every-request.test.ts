@@ -1,3 +1,4 @@
+import { requestEffects } from "../../src/actions/messages/request-effects";
 import { type RequestName, requests, serveRequest } from "../../src/actions/requests";
 import { menuFunctions } from "../../src/actions/server-functions";
 import { cellsOf, openServices } from "../faults/held-by-services";
@@ -11,6 +12,11 @@ const writing = new Set(scenarios.map(({ request }) => request));
 
 test("every request writes and has a scenario, or only looks: a new one is in one of the lists", () => {
   expect([...writing, ...looking].sort()).toEqual(Object.keys(requests).sort());
+});
+
+test("what the sidebar is told of a request, that it writes or only looks, is so", () => {
+  const said = Object.entries(requestEffects).filter(([, effect]) => effect === "writes");
+  expect(said.map(([name]) => name).sort()).toEqual([...writing].sort());
 });
 
 test("requests about what is remembered come in pairs, one that takes back what the other said", () => {

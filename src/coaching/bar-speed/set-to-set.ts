@@ -70,14 +70,13 @@ export function sessionPattern(sets: readonly SpeedSet[]): SessionPattern | null
   const { from, markers } = laterSession(sets);
   const first = sets[from];
   if (first === undefined) return null;
-  const firstSpeeds = first.set.repSpeeds;
   const later: { set: number; logChange: number }[] = [];
   let workSets = 1;
   for (let at = from + 1; at < sets.length; at++) {
     const set = sets[at]!;
     if (set.marker) continue;
     workSets++;
-    const ratio = isAlike(set, first) ? speedRatio(first, firstSpeeds, set) : null;
+    const ratio = isAlike(set, first) ? speedRatio(first, set) : null;
     if (ratio === null) continue;
     const number = set.set.set === null ? workSets : set.set.set - markers;
     later.push({ set: number, logChange: 100 * Math.log(ratio) });
@@ -115,10 +114,9 @@ function laterSession(sets: readonly SpeedSet[]) {
   return { from, markers };
 }
 
-type RepSpeeds = readonly (number | null)[];
-
 /** Mean speed of the later set over that of the first, over repetitions read in both. */
-function speedRatio(first: SpeedSet, firstSpeeds: RepSpeeds, later: SpeedSet): number | null {
+function speedRatio(first: SpeedSet, later: SpeedSet): number | null {
+  const firstSpeeds = first.set.repSpeeds;
   const laterSpeeds = later.set.repSpeeds;
   let sumFirst = 0;
   let sumLater = 0;

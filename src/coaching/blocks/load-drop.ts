@@ -44,11 +44,8 @@ export function loadDrop(
   stepKg: number,
   shareOff: number = usualShareOff,
 ): Outcome<LoadDrop> {
-  if (!(plannedKg > 0 && plannedKg <= 500)) return refuse("load-impossible", { loadKg: plannedKg });
-  for (const one of [speed, usualSpeed]) {
-    if (!(one > 0 && one <= 4)) return refuse("speed-impossible", { speed: one });
-  }
-  if (!(stepKg > 0 && stepKg <= 20)) return refuse("step-impossible", { stepKg });
+  const refused = refusedPlan(plannedKg, [speed, usualSpeed], stepKg);
+  if (refused) return refused;
   const slower = hundredths(usualSpeed) - hundredths(speed);
   if (slower > dropBands.none.above + speedHair) return accept({ kind: "no heavy work", slower });
   if (slower < dropBands.light.from - speedHair) {
@@ -61,4 +58,17 @@ export function loadDrop(
   return steps === 0
     ? accept({ kind: "as planned", loadKg })
     : accept({ kind: "lighter", loadKg, share: 1 - loadKg / plannedKg, slower });
+}
+
+/** Refuses what `loadDrop` does but for a step too large; null for figures that can be. Any number of speeds. */
+export function refusedPlan(
+  plannedKg: number,
+  speeds: readonly number[],
+  stepKg: number,
+): Outcome<never> | null {
+  if (!(plannedKg > 0 && plannedKg <= 500)) return refuse("load-impossible", { loadKg: plannedKg });
+  for (const speed of speeds) {
+    if (!(speed > 0 && speed <= 4)) return refuse("speed-impossible", { speed });
+  }
+  return stepKg > 0 && stepKg <= 20 ? null : refuse("step-impossible", { stepKg });
 }

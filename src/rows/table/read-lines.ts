@@ -57,7 +57,7 @@ function isOfWordsAlone({ cells, fields, log }: TableView, row: number, before: 
   const line = cells[row]!;
   const words = wordsAlone(line, fields.athlete);
   if (words < 0) return false;
-  log.issues.length = before;
+  log.takeBack(before);
   log.add("words-alone", row, words, line[words], {}, true);
   return true;
 }
@@ -80,7 +80,7 @@ function otherFaults(
     for (const read of cellReaders) read(line, row);
     // Words kept are words of a record, and there is none.
     kept.length = keptSo;
-    for (const issue of issues.splice(so)) {
+    for (const issue of log.takeBack(so)) {
       if (told.has(issue.cell)) continue;
       told.add(issue.cell);
       issues.push(issue);

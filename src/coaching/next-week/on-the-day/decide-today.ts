@@ -1,6 +1,6 @@
 import { accept, type Outcome, refuse } from "../../../outcome";
 import { hundredths, speedHair } from "../../bar-speed/hundredths";
-import { dropBands, loadDrop } from "../../blocks/load-drop";
+import { dropBands, loadDrop, refusedPlan } from "../../blocks/load-drop";
 import { roundDownToPlates } from "../../blocks/plate-loading";
 import type { ByEye, DayDecision, DayPlan, LeftOfPlan, SeenToday } from "./day-decision";
 import { lighterSets } from "./lighter-sets";
@@ -30,8 +30,8 @@ export function decideToday(seen: SeenToday, plan: DayPlan): Outcome<DayDecision
     usual !== null && lowest !== null && lowest <= usual
       ? Math.min(lowest, hundredths(usual - 0.01))
       : null;
-  const check = loadDrop(plannedKg, usual ?? 1, usual ?? 1, plan.stepKg);
-  if (!check.ok) return check;
+  const refused = refusedPlan(plannedKg, usual === null ? [] : [usual], plan.stepKg);
+  if (refused) return refused;
   if (seen.kind === "nothing") {
     const keepsFrom = usual === null ? null : slowestKept(usual, plan);
     return accept({ kind: "before the set", keepsFrom, ...planned(plan) });
