@@ -3,6 +3,7 @@ import { type Day, dayFromIso, isoFromDay } from "../coaching/calendar/day";
 import { mostSessions } from "../coaching/season/usual-sessions-a-week";
 import { tabMatters } from "../rows/layout/tab-question";
 import { tableNames } from "../rows/table-name";
+import { bridgeWords } from "../words/bridge";
 import { wrongMessageWords } from "../words/wrong-message";
 import { answerColumn, forgetColumn } from "./answers/answer-column";
 import { answerName, forgetName } from "./answers/answer-name";
@@ -219,7 +220,7 @@ export type RequestName = keyof typeof requests;
 /** Serves one request by name. Throws for a name that is none, whatever it is a property of. */
 export function serveRequest(workbook: Workbook, name: string, message: unknown): unknown {
   if (!Object.prototype.propertyIsEnumerable.call(requests, name)) {
-    throw new Error(`The sidebar may not ask for ${name}.`);
+    throw new Error(bridgeWords.notAsked(name));
   }
   return requests[name as RequestName].run(workbook, message);
 }

@@ -1,3 +1,5 @@
+import { bridgeWords } from "../words/bridge";
+
 /** The way from the sidebar to the script: one call by name, one answer. */
 export type Bridge = (name: string, message: unknown) => Promise<unknown>;
 
@@ -12,9 +14,7 @@ declare const google: { readonly script: { readonly run: Runner } } | undefined;
 export const scriptBridge: Bridge = (name, message) =>
   new Promise((resolve, reject) => {
     if (typeof google === "undefined") {
-      reject(
-        new Error("The sidebar is not connected to the spreadsheet. Close and open it again."),
-      );
+      reject(new Error(bridgeWords.notConnected));
       return;
     }
     const runner = google.script.run
@@ -22,16 +22,11 @@ export const scriptBridge: Bridge = (name, message) =>
       .withFailureHandler((error) => reject(new Error(sentenceOf(error))));
     const call = runner[name];
     if (call) call.call(runner, message);
-    else reject(new Error(otherVersion));
+    else reject(new Error(bridgeWords.otherVersion));
   });
-
-const otherVersion =
-  "The sidebar and the script are of different versions. Close the sidebar and open it again.";
 
 /** The platform puts "Error: " or "Exception: " before a sentence, and may answer with nothing. */
 function sentenceOf(error: { readonly message?: string } | null): string {
   const text = String(error?.message ?? "").replace(/^(?:Error|Exception): /, "");
-  return text === ""
-    ? "The spreadsheet did not answer. If several accounts are signed in, use a window with one."
-    : text;
+  return text === "" ? bridgeWords.noAnswer : text;
 }

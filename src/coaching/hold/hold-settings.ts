@@ -4,38 +4,27 @@
  * flagged about as often as the coach chose under every broken assumption tried. Percent are of
  * baseline.
  *
- * Found with seeds used for nothing else, at a limit that flags equally many calm seasons, 1,200 to
- * 2,500 of them and as many with a fall of 5 %; standard error about 1. Share of falls found within
- * 4/6/8 sessions, percent:
- *
- * - a session's first set alone 42/61/73, all its sets 45/63/75;
- * - correlations of measures and of sessions taken from the squad: the same in usual seasons, but calm
- *   seasons flagged 10 and not 14 % where measures correlate by .7, 8 and not 17 % where sessions do
- *   by .4, 15 and not 17 % where one day in ten is 8 % off, and 48/70/82 found, not 34/56/71, where
- *   measures are independent;
- * - cut at 1.7 and three rows at least, 40/64/76 beside 41/62/74 cut at 2.1 and two rows;
- * - last season's level as part of a baseline reading, where its rows are given: `lastSeasonLevels`;
- * - the limit grown with the sessions planned: one visit a week and two are flagged equally often.
- *
- * Tried and left out: the squad's common day taken off each value, from the squad's others on that day,
- * shrunk, with steps of the whole squad kept (39/60/72, not 35/58/69, where a fifth of the noise is the
- * squad's day, but 38/63/74, not 40/64/75, in usual seasons; and a slow slide of the whole squad would be
- * taken for its days; kept to what differs from the days around, 35/59/71 and no gain in usual
- * seasons); a whole session's score cut as well as each value (fewer); typical errors from the residuals
- * on either side of each onset, streams of two measures, a smooth cut of large scores (fewer).
+ * Judged by the share of falls of 5 % found within 4, 6 and 8 sessions at a limit that flags equally
+ * many calm seasons, with seeds used for nothing else; `npm run bench:seasons` prints what they give.
  */
 export type HoldSettings = {
-  /** Correlation of two measures of one session; a squad's own rows replace it. */
+  /**
+   * Correlation of two measures of one session; a squad's own rows replace it, so that calm seasons stay
+   * calm where measures go together more than usual, and falls are found sooner where less.
+   */
   readonly betweenMeasures: number;
   /** Share of that correlation which the evidence reckons with. */
   readonly betweenShare: number;
-  /** Correlation of one session's error with the next session's; a squad's own rows replace it. */
+  /** Correlation of one session's error with the next session's; a squad's own rows replace it, for the same reason. */
   readonly serial: number;
   /** Serial errors widen a run of sessions by its length, and not as if it were endless. */
   readonly serialByRun: boolean;
   /** Degrees of freedom the squad's typical error is worth; 9 suits a spread of 25 % (Smyth 2004). */
   readonly squadWorth: number;
-  /** Scores are cut to this many typical errors, so that one misreading cannot decide (Huber 1964). */
+  /**
+   * Scores are cut to this many typical errors, so that one misreading cannot decide (Huber 1964); cut
+   * less, and with fewer rows asked of a change, large falls are found sooner and small ones later.
+   */
   readonly clip: number;
   /** Measures of one session are averaged by their typical errors and correlation, not equally. */
   readonly byError: boolean;

@@ -3,8 +3,8 @@ import type { WatchedSeason } from "../watched-season";
 /**
  * Smallest fall in all measures that would usually show within six more sessions, percent:
  * 3.4 · mean typical error · √(1/P + c/(6·P)), P the weight and c the count of the sessions so far.
- * In simulation 84 % of falls of just that size, begun at any session, were found in time (400 seasons,
- * limit for one calm season in ten).
+ * In simulation seven of eight falls of just that size, begun at any session, are found in time at the
+ * limit for one calm season in ten (`npm run bench:seasons`).
  */
 export function visibleFall(
   season: WatchedSeason,
