@@ -70,6 +70,7 @@ test.each([
     refuse("degrees-impossible", { degrees: 0 }),
   ],
   ["a trend straight up", () => theilSen([2, 2], [1, 3]), refuse("values-all-equal", { found: 2 })],
+  ["x not a number", () => theilSen([1, Number.NaN], [1, 2]), bad(2)],
   ["y not a number", () => theilSen([1, 2], [1, Number.NaN]), bad(2)],
   ["p below 0", () => adjustedForMany([-0.1]), refuse("probability-impossible", { place: 1 })],
   [
