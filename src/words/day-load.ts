@@ -1,10 +1,11 @@
 import { speedHair } from "../coaching/bar-speed/hundredths";
 import type { DayDecision } from "../coaching/next-week/on-the-day/day-decision";
-import { symptomCaution } from "./diary";
 import { plainNumbers } from "./printed-numbers";
 import { countWords, trimmed } from "./reasons-figures";
 
 export const noHeavyWork = "no heavy work today";
+/** The caution in a cell's few words; the tab has it in full above its rows. */
+const askFirst = "Ask first. Bone, night or chest pain, dizziness or limping: see a doctor.";
 
 const lookAtBar = "look at the load on the bar and at the tool";
 /** Nobody is so many m/s slower for being tired: another load or a misread set is likelier (common practice, no source). */
@@ -62,7 +63,7 @@ export function dayDecisionWords(
     }
     case "no heavy work":
       return decision.slower === null
-        ? `${noHeavyWork}: pain or illness. ${symptomCaution}`
+        ? `${noHeavyWork}: pain or illness. ${askFirst}`
         : `${noHeavyWork}: ${under(decision.slower)}${decision.slower > tiredMost + speedHair ? `; ${lookAtBar}` : ""}`;
   }
 }
@@ -70,6 +71,6 @@ export function dayDecisionWords(
 /** What stands in the answer's cell when the typed one is neither a speed nor a word for one. */
 export function notASpeedWords(found: string, perhaps: number | null): string {
   return perhaps === null
-    ? `${found} is not a bar speed: type 0.86, or fast, usual, slow or ill.`
+    ? `${found} is not a bar speed: type a speed such as 0.86, or fast, usual, slow or ill.`
     : `${found} is not a bar speed in m/s. Type ${perhaps.toFixed(2)}?`;
 }

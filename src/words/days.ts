@@ -26,6 +26,9 @@ const months = [
 ] as const;
 const short = (name: string | undefined) => name?.slice(0, 3) ?? "";
 
+/** "June"; months from 1. */
+export const monthName = (month: number): string => months[month - 1] ?? "";
+
 /** "May", "Jun"; months from 1. */
 export const shortMonth = (month: number): string => short(months[month - 1]);
 

@@ -19,13 +19,27 @@ export function rowsReadWords(read: number, filled: number, ofNobody: number): s
 export const rowsOfNobodyWords = (rows: string): string =>
   `${rows} under a name that is not among the athletes`;
 
+/** "2 of 3397 rows were not used: 1 not read, 1 under a name that is not among the athletes."; "" where all were. */
+export function rowsUnusedWords(
+  filled: number,
+  { notRead, ofNobody }: { readonly notRead: number; readonly ofNobody: number },
+): string {
+  const unused = notRead + ofNobody;
+  if (unused === 0) return "";
+  const why = [
+    ...(notRead === 0 ? [] : [`${grouped(notRead)} not read`]),
+    ...(ofNobody === 0 ? [] : [rowsOfNobodyWords(grouped(ofNobody))]),
+  ];
+  return `${grouped(unused)} of ${countWords(filled, "row")} ${unused === 1 ? "was" : "were"} not used: ${why.join(", ")}.`;
+}
+
 /** What to do about a name that the Athletes table does not have, beside the answers to choose from. */
 export function nameQuestionWords(near: readonly string[], ofRace = false): string {
   if (ofRace && near.length === 0)
-    return "Name athletes, a group of the Athletes table, or all; or say in the sidebar who this is.";
+    return "Name athletes, a group of the Athletes table, or all; or say here who this is.";
   return near.length === 0
-    ? "Say in the sidebar who this is, or that they are not in the squad; or correct the name, or add the athlete to the Athletes table."
-    : whoseName(near.join(" or "), "Say so in the sidebar, or correct the name in its cells.");
+    ? "Say here who this is, or that they are not in the squad; or correct the name, or add the athlete to the Athletes table."
+    : whoseName(near.join(" or "), "Say so here, or correct the name in its cells.");
 }
 
 /** A tab that looks like a table, before the coach has said whether it is. */

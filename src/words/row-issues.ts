@@ -1,6 +1,7 @@
 import { fieldHeading } from "../rows/header/field-heading";
 import type { RowIssue } from "../rows/reading";
 import { weekdays } from "./days";
+import { impossibleDayWords } from "./impossible-day";
 import { withinSentence } from "./reasons-figures";
 
 /** What a coach reads about one issue. */
@@ -49,6 +50,12 @@ const setsDone = (issue: RowIssue): string => {
   return `${sets} ${sets === 1 ? "set" : "sets"}${of}`;
 };
 
+/** The speeds of a list that holds something else, too: "0.59 0.56"; an example where they are fewer than two. */
+const speedsIn = (found: string): string => {
+  const speeds = found.split(/\s+/).filter((piece) => /^\d?[.,]\d+$/.test(piece));
+  return speeds.length < 2 ? "0.62 0.60" : speeds.join(" ");
+};
+
 const noSpeeds = "The sets count without their speeds: ";
 const answerIt = "Answer the question under Set up, or ";
 const cellOut = "This cell is left out of the figures; the rest of its row counts.";
@@ -90,7 +97,10 @@ export const rowIssueSentences = {
     "Nothing else stands in its row, so no row was read from it.",
     "A comment can stay: say it is right. If it is a row, fill in its other cells.",
   ],
-  "not-a-day": (issue) => [left(issue), "Type the date as 2026-05-12, or pick it as a date."],
+  "not-a-day": (issue) => [
+    left(issue),
+    impossibleDayWords(issue.found) ?? "Type the day it was, such as 2026-06-23.",
+  ],
   "day-is-number": (issue) => [
     rowOut,
     `Format the cell as a date${issue.facts.mend === undefined ? "" : ` (it would be ${fact(issue, "mend")})`}, or type the date again.`,
@@ -110,7 +120,11 @@ export const rowIssueSentences = {
   ],
   "not-a-number": (issue) => [
     left(issue),
-    `Type one number in ${column(issue)}; words belong in the note.`,
+    issue.facts.unit === "1 for yes"
+      ? "Type 1 for yes, 0 for no."
+      : issue.facts.piece === undefined
+        ? `Type one number in ${column(issue)}; words belong in the note.`
+        : `Type the speeds with a space between, such as ${speedsIn(issue.found)}; words belong in the note.`,
   ],
   "date-in-number": (issue) => [
     left(issue),
@@ -292,7 +306,7 @@ export const rowIssueSentences = {
   ],
   "copied-from-near-name": (issue) => [
     `Load and scheme were copied from “${fact(issue, "from")}” in row ${fact(issue, "earlierRow")}, a near spelling of this name.`,
-    "Spell the name the same way, or say in the sidebar, under Rows, that they are one athlete.",
+    "Spell the name the same way, or say under Rows that they are one athlete.",
   ],
   "jump-unread": () => [
     cellOut,
@@ -312,9 +326,11 @@ export const rowIssueSentences = {
     `Row ${fact(issue, "earlierRow")} already gives ${fact(issue, "massKg")} kg another thickness; that one is used.`,
     "Keep one thickness for each mass, or stack only plates of one maker.",
   ],
-  "rule-unknown": () => [
+  "rule-unknown": (issue) => [
     "Nothing follows from this row.",
-    "Use the name of a rule as Set up lists them under Rules.",
+    issue.facts.near === undefined
+      ? "Use the name of a rule as Set up lists them under Rules."
+      : `Is this “${fact(issue, "near")}”? Type it so, or the name of another rule as Set up lists them.`,
   ],
   "rule-twice": (issue) => [
     `Row ${fact(issue, "earlierRow")} sets this rule already; that value is used.`,

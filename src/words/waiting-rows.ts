@@ -6,10 +6,10 @@ export type Waiting = { readonly brief: string; readonly toDo: string };
 
 /** What waits for the coach's word before it counts for an athlete. */
 export const waitingWords = {
-  /** "127 rows under “Jo” may be Jo Renwick: say so in the sidebar, under Rows" */
+  /** "127 rows under “Jo” may be Jo Renwick: say so under Rows" */
   name: (written: string, rows: number, athlete: string): Waiting => ({
     brief: `${countWords(rows, "row")} under “${written}” may be ${athlete}`,
-    toDo: "say so in the sidebar, under Rows",
+    toDo: "say so under Rows",
   }),
   /** Its place alone, as this may be printed: "Injury report D5 does not count: read it before anything is lifted" */
   spell: (place: string): Waiting => ({

@@ -6,10 +6,12 @@ import {
   usualRules,
 } from "../../coaching/record/squad-rules";
 import { textColumn } from "../column/text-column";
+import { nameLink } from "../name/near-name";
 import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { numberFromText } from "../value/number-text";
+import { yesNo } from "../value/yes-no";
 import { reportBlank } from "./needed";
 import { readLines } from "./read-lines";
 
@@ -37,15 +39,15 @@ export function readRuleRows(view: TableView): Reading<RuleSetting> {
       return null;
     };
     const key = keys.get(nameKey(rule));
-    if (key === undefined) return report("rule-unknown", fields.rule!.index);
+    if (key === undefined) return report("rule-unknown", fields.rule!.index, nearRule(rule));
     const earlier = seen.get(key);
     if (earlier !== undefined)
       return report("rule-twice", fields.rule!.index, { earlierRow: log.rowNumber(earlier) });
     const cell = line[at];
     if (isBlank(cell)) return reportBlank(view, fields.value, row);
-    const value = ruleValue(cell);
     const { least, most, unit } = ruleDefinitions[key];
-    if (value === null) return report("not-a-number", at, { heading: fields.value!.heading });
+    const value = unit === "1 for yes" ? yesValue(cell) : ruleValue(cell);
+    if (value === null) return report("not-a-number", at, { heading: fields.value!.heading, unit });
     if (value < least || value > most) {
       const mend = unit === "fraction" && value / 100 >= least && value / 100 <= most;
       return report("rule-out-of-bounds", at, {
@@ -58,6 +60,19 @@ export function readRuleRows(view: TableView): Reading<RuleSetting> {
     seen.set(key, row);
     return { row: row + 1, key, value };
   });
+}
+
+/** The one rule whose name a name may be a slip or a part of, as a fact; none where several are. */
+function nearRule(name: string): Record<string, string> {
+  const labels = Object.values(ruleDefinitions).map(({ label }) => label);
+  const near = labels.filter((label) => nameLink(name, label) !== null);
+  return near.length === 1 ? { near: near[0]! } : {};
+}
+
+/** "y" and "no" say the same as 1 and 0. */
+function yesValue(cell: unknown): number | null {
+  const said = yesNo(cell);
+  return said === null ? ruleValue(cell) : Number(said);
 }
 
 function ruleValue(cell: unknown): number | null {

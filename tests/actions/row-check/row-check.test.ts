@@ -53,7 +53,7 @@ test("an unknown name stands once over all tables, at its first cell, and counts
       cell: "B3",
       rows: 3,
       near: ["Tomas Reyerson"],
-      toDo: "Is this Tomas Reyerson? Say so in the sidebar, or correct the name in its cells.",
+      toDo: "Is this Tomas Reyerson? Say so here, or correct the name in its cells.",
     },
   ]);
   expect(kindCounts(checked)).toEqual([{ kind: "name not among the athletes", count: 1 }]);
@@ -66,7 +66,7 @@ test("an unknown name stands once over all tables, at its first cell, and counts
   expect(said.names.map(({ near, toDo }) => [near, toDo])).toEqual([
     [
       [],
-      "Say in the sidebar who this is, or that they are not in the squad; or correct the name, or add the athlete to the Athletes table.",
+      "Say here who this is, or that they are not in the squad; or correct the name, or add the athlete to the Athletes table.",
     ],
   ]);
   const yes = { written: "Tomas Reyersen", athlete: "Tomas Reyerson", same: true };

@@ -32,7 +32,7 @@ const whyOf = (book: ReturnType<typeof workbook>, athlete: string) =>
 
 test("who has rows under a name that is asked about is not told to begin, but where they wait", () => {
   const book = workbook([]);
-  const wait = "8 rows under “Jo” may be Jo Renwick: say so in the sidebar, under Rows";
+  const wait = "8 rows under “Jo” may be Jo Renwick: say so under Rows";
   const line = lineOf(book, "Jo Renwick");
   expect([line.brief, line.why[0], line.odd]).toEqual([wait.replace(/:.*/, ""), `${wait}.`, true]);
   expect(line.why.join(" ")).not.toContain("No work sets in the rows yet");

@@ -1,6 +1,8 @@
 import { dayFromIso } from "../../../src/coaching/calendar/day";
 import { understandTable } from "../../../src/rows/read-table";
+import type { RowIssue } from "../../../src/rows/reading";
 import type { TableName } from "../../../src/rows/table-name";
+import { sayRowIssue } from "../../../src/words/row-issues";
 import { problems, today } from "../layouts/short";
 
 const read = <T extends TableName>(
@@ -308,6 +310,10 @@ test.each([
   ["racks", "12 racks", 12],
   ["racks", true, 1],
   ["RACKS", 3, 3],
+  ["Step every session, not by the week", "yes", 1],
+  ["Step every session, not by the week", "n", 0],
+  ["Step every session, not by the week", 1, 1],
+  ["Step every session, not by the week", "0", 0],
 ])("the rule %p set to %p is %p", (name, value, read) => {
   expect(rule(name, value)).toBe(read);
 });
@@ -325,6 +331,25 @@ test.each([
   ["racks", -1, "rule-out-of-bounds"],
 ])("the rule %p set to %p is no setting: %s", (name, value, code) => {
   expect(rule(name, value)).toMatchObject({ code, dropsRow: true });
+});
+
+test.each([
+  ["Weeks at a step", "Weeks at a step before the next"],
+  ["Racks in the rooom", "Racks in the room"],
+  ["No heavy work before an A", "No heavy work before an A race"],
+])("a rule named %p may be %p, which is asked", (name, near) => {
+  expect(rule(name, 3)).toMatchObject({ code: "rule-unknown", facts: { near } });
+});
+
+test("of a rule named like none, or like several, nothing is guessed", () => {
+  for (const name of ["Moon phase", "A race"])
+    expect(rule(name, 3)).not.toHaveProperty("facts.near");
+});
+
+test("a rule of yes and no that says neither tells what it takes", () => {
+  const issue = rule("Step every session, not by the week", "perhaps");
+  expect(issue).toMatchObject({ code: "not-a-number", facts: { unit: "1 for yes" } });
+  expect(sayRowIssue(issue as RowIssue).whatToDo).toBe("Type 1 for yes, 0 for no.");
 });
 
 test("what is told of a rule: its bounds, a percent taken for a whole, the earlier row", () => {
