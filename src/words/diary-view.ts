@@ -8,6 +8,7 @@ export const diaryViewWords = {
   heading: "Diary",
   ask: "Days to ask about",
   differed: "What differed",
+  others: "Others",
   answer: (dayName: string) => `Answer for ${dayName}`,
   write: "Write into the Diary",
   goesTo: (cell: string) => `Goes to ${cell}, after what stands there.`,

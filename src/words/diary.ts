@@ -3,6 +3,7 @@ import { type Finding, leastDays, leastWith } from "../coaching/diary/finding";
 import type { SymptomDay } from "../coaching/diary/symptom-day";
 import type { StoodOut, UnusualDay } from "../coaching/diary/unusual-day";
 import { ownPercent } from "../coaching/hold/own-percent";
+import { grouped } from "../coaching/series/grouped";
 import { dayWords } from "./days";
 import { countWords, percentWords, signedPercentWords, trimmed } from "./reasons-figures";
 import { valueWords } from "./reasons-hold";
@@ -87,6 +88,19 @@ export function findingWords(finding: Finding): string {
     return `Not enough to call a link over ${countWords(days, "day")}${who}: ${stepWords(finding)}, ${intervalWords(finding)}; ${counts} Of ${looked} one comes this close by chance in ${percentWords(100 * Math.min(1, adjustedP!))} of seasons or so; the season's slow drift and the weekday are taken out.${left}`;
   }
   return `No link to be seen over ${countWords(days, "day")}${who}: ${stepWords(finding)}, ${intervalWords(finding)}; ${counts} ${capital(tried)}.${left}`;
+}
+
+/** Whether a finding is no link, and no interval of it lies clear of zero. */
+export const isNoLink = ({ word, p, low, high, athletes }: Finding): boolean =>
+  word === "no link seen" && athletes === 1 && p! > 0.05 && low! <= 0 && high! >= 0;
+
+/** Findings without a link in one: "No link to be seen in 17 days: soreness, sleep; in 12 days: mood. …"; what was taken out is said once. */
+export function noLinksWords(findings: readonly Finding[]): string {
+  const byDays = grouped(findings, ({ days }) => days);
+  const named = [...byDays].map(
+    ([days, some]) => `in ${countWords(days, "day")}: ${some.map(({ item }) => item).join(", ")}`,
+  );
+  return `No link to be seen ${named.join("; ")}. The season's slow drift and the weekday taken out, ${countWords(findings[0]!.itemsLookedAt, "item")} looked at.`;
 }
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

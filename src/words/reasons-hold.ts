@@ -65,8 +65,10 @@ export function lastComparedWords(hold: SeasonHold): string {
 /**
  * Why the season has its word, in one line: which value, how far, since when, its wobble, how many
  * sessions against how many, and for holding what loss would have shown.
+ *
+ * @param sinceToldBeside since when stands beside the word already
  */
-export function holdReason(hold: SeasonHold): string {
+export function holdReason(hold: SeasonHold, sinceToldBeside = false): string {
   const { word, value } = hold;
   if (word === "too few rows" || !value) return holdWords({ ...hold, word: "too few rows" });
   const counts = `${countWords(value.rowsSince, "session")} against ${value.baselineRows}`;
@@ -74,7 +76,8 @@ export function holdReason(hold: SeasonHold): string {
   const last = oldSince(hold);
   const old = last === null ? "" : `; nothing measured since ${dayWords(last)}`;
   if (word === "slipping" || word === "rising") {
-    return `${movedWords(value)} since about ${sinceWords(hold)}, ${wobble}, ${counts}${old}`;
+    const since = sinceToldBeside ? "" : ` since about ${sinceWords(hold)}`;
+    return `${movedWords(value)}${since}, ${wobble}, ${counts}${old}`;
   }
   const now =
     value.change === null

@@ -2,6 +2,8 @@ import type { Finding } from "../../src/coaching/diary/finding";
 import {
   countsWords,
   findingWords,
+  isNoLink,
+  noLinksWords,
   symptomCaution,
   symptomWordsOf,
   unusualDayWords,
@@ -51,6 +53,18 @@ test("an interval clear of zero is never beside the words that no link is to be 
     expect(findingWords({ ...seen, low: low!, high: high! })).toMatch(/^Not enough to call a link/);
   }
   expect(findingWords({ ...seen, low: -0.4, high: 3.9 })).toMatch(/^No link to be seen/);
+});
+
+test("items without a link are told together, by how many days each has; a close one is not among them", () => {
+  const none = { ...finding, word: "no link seen", p: 0.4, low: -1, high: 2, days: 17 } as Finding;
+  expect(isNoLink(none)).toBe(true);
+  for (const over of [{ p: 0.05 }, { low: 0.1 }, { high: -0.1 }, { athletes: 2 }])
+    expect(isNoLink({ ...none, ...over })).toBe(false);
+  expect(isNoLink({ ...none, word: "goes together" })).toBe(false);
+  const other = { ...none, item: "mood", days: 12 };
+  expect(noLinksWords([none, { ...none, item: "soreness" }, other])).toBe(
+    "No link to be seen in 17 days: sleep, soreness; in 12 days: mood. The season's slow drift and the weekday taken out, 8 items looked at.",
+  );
 });
 
 test("a run's load is named as one where its days are counted", () => {

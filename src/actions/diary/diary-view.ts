@@ -1,7 +1,7 @@
 import { type Day, isoFromDay } from "../../coaching/calendar/day";
 import { askAbout } from "../../coaching/diary/ask-about";
 import { diaryTimeline } from "../../coaching/diary/diary-timeline";
-import { oddSize } from "../../coaching/diary/finding";
+import { type Finding, oddSize } from "../../coaching/diary/finding";
 import { racesOf } from "../../coaching/diary/races-of";
 import { seededChance } from "../../coaching/diary/seeded-chance";
 import { symptomDays } from "../../coaching/diary/symptom-day";
@@ -17,6 +17,8 @@ import { nameKey } from "../../coaching/record/name-key";
 import { dayWords } from "../../words/days";
 import {
   findingWords,
+  isNoLink,
+  noLinksWords,
   nothingStoodOut,
   symptomWordsOf,
   unusualDayParts,
@@ -48,12 +50,26 @@ function diaryViewOf(state: StateOfSquad, athlete: string): DiaryView {
     picture: pictureOf(own, days),
     days: askAbout(days, state.asOf).map((day) => dayToAsk(state, athlete, day)),
     noDays: days.length === 0 ? diaryViewWords.noDays : "",
-    items: items.map((finding) => ({
-      item: finding.item,
-      words: state.numbers.marked(findingWords(finding)),
+    items: itemsSaid(items).map(({ item, words }) => ({
+      item,
+      words: state.numbers.marked(words),
     })),
     noItems: items.length === 0 ? diaryViewWords.noItems : "",
   };
+}
+
+/** Each item that says something in a sentence of its own, those without a link in one. */
+function itemsSaid(items: readonly Finding[]): readonly DiaryView["items"][number][] {
+  const without = items.filter(isNoLink);
+  const together = without.length > 1 ? without : [];
+  return [
+    ...items
+      .filter((finding) => !together.includes(finding))
+      .map((finding) => ({ item: finding.item, words: findingWords(finding) })),
+    ...(together.length > 0
+      ? [{ item: diaryViewWords.others, words: noLinksWords(together) }]
+      : []),
+  ];
 }
 
 function diaryOf({ read, asOf, hold, index }: StateOfSquad, athlete: string): DiaryOfAthlete {

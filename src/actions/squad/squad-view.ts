@@ -69,7 +69,7 @@ export function squadLine(state: StateOfSquad, athlete: string): SquadLine {
     since: since === "–" ? "" : `since ${since}`,
     // Sentences, the last without its full stop.
     why: [
-      numbers.told([`${holdReason(season)}.`, ...notes.map(noteWords)].join(" ")),
+      numbers.told([`${holdReason(season, true)}.`, ...notes.map(noteWords)].join(" ")),
       ...[...names, ...spells].map((one) => `${waitingWords.whole(one)}.`),
     ]
       .join(" ")

@@ -44,8 +44,13 @@ test("the picture holds every session, the unusual ones marked, and says the sam
   expect(inWords).toContain("unusual: 9 Jun (slow), 23 Jun (slow)");
 });
 
-test("what differed is the formula's: counts of days in every sentence", () => {
-  expect(calm.items.length).toBeGreaterThan(5);
+test("what differed is the formula's: counts of days in every sentence, items without a link in one", () => {
+  expect(calm.items.length).toBeGreaterThan(1);
+  const [together, ...none] = calm.items.filter(({ item }) => item === "Others");
+  expect(together!.words).toMatch(
+    /^No link to be seen in \d+ days: [^.]+, [^.]+\. The season's slow drift/,
+  );
+  expect(none).toEqual([]);
   for (const { words } of calm.items) expect(words).toMatch(/\d+ days?/);
 });
 
