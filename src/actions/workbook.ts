@@ -47,6 +47,8 @@ export type Workbook = {
     widths: readonly number[],
     fromColumn?: number,
   ) => void;
+  /** Keeps the first columns in view, beside whatever is scrolled to. */
+  readonly keepInView: (tabId: number, columns: number) => void;
   /** Whether no cell of a column has a ground of its own, from a row down to the last filled one. */
   readonly isPlain: (tabId: number, column: number, fromRow: number) => boolean;
   /** Gives a column a fixed ground from a row down to the tab's end. */

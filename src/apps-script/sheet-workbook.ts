@@ -66,6 +66,9 @@ export function sheetWorkbook(): Workbook {
         sheet.setColumnWidth(fromColumn + at, pixels);
       });
     },
+    keepInView: (tabId, columns) => {
+      sheetOf(tabId).setFrozenColumns(columns);
+    },
     isPlain: (tabId, column, fromRow) => {
       const sheet = sheetOf(tabId);
       const rows = Math.max(1, sheet.getLastRow() - fromRow + 1);

@@ -6,7 +6,7 @@ import { raceName } from "./race-name";
 export const seasonTabWords = {
   title: "Season: each athlete’s weeks, from the first race to the last",
   legend:
-    "Race week and week after: of an A race. B and C races are named in the week they fall in.",
+    "Race week and week after: of an A race. B and C races are named in the week they fall in; · is a week with none.",
   athlete: "Athlete",
   button: "Write the Season tab",
   help: "One row for each athlete, one column for each week, in a tab of its own. Your own cells there stay.",
@@ -14,14 +14,16 @@ export const seasonTabWords = {
   noAthletes: "No athletes were read. Name them in an Athletes tab first.",
 } as const;
 
-const kindWords = { ordinary: "ordinary", "race week": "race week", "week after": "week after" };
+/** An ordinary week is quiet: most are. */
+const kindWords = { ordinary: "·", "race week": "race week", "week after": "week after" };
 
-/** "ordinary", "race week: R2 (A) 23 May", "ordinary: R3 (B) 13 Jun", "week after" */
+/** "·", "race week: R2 (A) 23 May", "R3 (B) 13 Jun", "week after" */
 export function weekCellWords({ kind, races }: PlannedWeek): string {
   const named = races.map(
     ({ race, matters, day }) => `${raceName(race)} (${matters ?? "C"}) ${dayWords(day)}`,
   );
-  return named.length === 0 ? kindWords[kind] : `${kindWords[kind]}: ${named.join(", ")}`;
+  if (named.length === 0) return kindWords[kind];
+  return kind === "ordinary" ? named.join(", ") : `${kindWords[kind]}: ${named.join(", ")}`;
 }
 
 /** "Season: 12 weeks, 234 cells written. Yours, kept: C5."; a length seldom raced is asked about. */

@@ -13,6 +13,7 @@ const memory = memoryWorkbook(smallClub());
 type Dressed = { readonly headingRow: number; readonly widths: readonly number[] };
 type Told = {
   readonly dressed: [string, Dressed][];
+  readonly inView: [number, number][];
   readonly offers: [string, string[]][];
   readonly formats: [string, string][];
   readonly aligned: string[];
@@ -53,14 +54,25 @@ test("headings are bold and stay in view, columns are as wide, and the coach's t
     const dress = dressed.get(name);
     expect([name, frozenRows]).toEqual([name, dress?.headingRow ?? 0]);
     if (!dress) expect([name, columnWidths]).toEqual([name, []]);
-    else {
-      const grid = host.engine.book.getSheetByName(name)!;
-      const widths = dress.widths.map((_, column) => grid.getColumnWidth(column));
-      expect([name, widths]).toEqual([name, dress.widths]);
-    }
     const bold = cells.flatMap((row, i) => (row.some((cell) => cell?.style?.bold) ? [i + 1] : []));
     expect([name, bold]).toEqual([name, dress ? [dress.headingRow] : []]);
   }
+  for (const [key, { widths }] of told.dressed) {
+    const [name, from] = place(key);
+    const grid = host.engine.book.getSheetByName(name)!;
+    const shown = widths.map((_, at) => grid.getColumnWidth(Number(from) - 1 + at));
+    expect([name, shown]).toEqual([name, widths]);
+  }
+});
+
+test("names stay in view beside what is scrolled to, in the two tabs read along a row", () => {
+  const frozen = host
+    .workbook()
+    .tabs.flatMap(({ name, frozenColumns }) => (frozenColumns > 0 ? [[name, frozenColumns]] : []));
+  expect(sorted(frozen)).toEqual(
+    sorted(told.inView.map(([id, columns]) => [place(String(id))[0], columns])),
+  );
+  expect(frozen.map(([name]) => name).sort()).toEqual(["Next week", "Season"]);
 });
 
 test("athlete, marker, typed speed and its answer are seen together on a phone", () => {

@@ -49,6 +49,8 @@ type Held = {
   readonly marks: Map<number, readonly { ours: boolean; highlight: Highlight }[]>;
   readonly offers: Map<string, readonly string[]>;
   readonly dressed: Map<string, unknown>;
+  /** By tab: the first columns kept in view. */
+  readonly inView: Map<number, number>;
   readonly formats: Map<string, string>;
   readonly aligned: Set<string>;
   readonly painted: Map<string, string>;
@@ -64,6 +66,7 @@ const nothingHeld = (): Held => ({
   marks: new Map(),
   offers: new Map(),
   dressed: new Map(),
+  inView: new Map(),
   formats: new Map(),
   aligned: new Set(),
   painted: new Map(),
@@ -78,6 +81,7 @@ const copyOf = (held: Held): Held => ({
   marks: new Map(held.marks),
   offers: new Map(held.offers),
   dressed: new Map(held.dressed),
+  inView: new Map(held.inView),
   formats: new Map(held.formats),
   aligned: new Set(held.aligned),
   painted: new Map(held.painted),
@@ -90,6 +94,7 @@ export function memoryWorkbook(
   held: Held = nothingHeld(),
 ): MemoryWorkbook {
   const { made, kept, marks, offers, dressed, formats, aligned, painted, warned, tags } = held;
+  const { inView } = held;
   const add = (name: string, rows: readonly (readonly unknown[])[]): MemoryTab => {
     const tab = {
       id: held.nextId++,
@@ -176,6 +181,9 @@ export function memoryWorkbook(
       if (made.some((one) => one.name === name)) throw new Error("A tab of that name is there");
       const { id } = add(name, []);
       return { id, name };
+    }),
+    keepInView: counted("keepInView", (id, columns) => {
+      inView.set(id, columns);
     }),
     dress: counted("dress", (id, headingRow, widths, fromColumn = 1) => {
       dressed.set(`${id}!${fromColumn}`, { headingRow, widths });
@@ -292,6 +300,7 @@ export function memoryWorkbook(
           tabs: made.map(({ id, name }) => ({ name, cells: grid(id) })),
           marks: [...marks],
           dressed: [...dressed],
+          inView: [...inView],
           offers: [...offers],
           formats: [...formats],
           aligned: [...aligned],

@@ -19,7 +19,7 @@ export type SeasonTab = {
 };
 
 const headingRow = 3;
-const widths = [150, ...Array.from({ length: 25 }, () => 190)];
+const namesWidth = 150;
 
 /** Makes the tab when it is missing and heads it when it is empty. */
 export function ensureSeasonTab(workbook: Workbook): Tab {
@@ -27,7 +27,9 @@ export function ensureSeasonTab(workbook: Workbook): Tab {
   const tab = workbook.tabs().find((one) => one.name === name) ?? workbook.addTab(name);
   const isEmpty = workbook.values(tab.id).every((row) => row.every((cell) => cell === ""));
   if (!isEmpty) return tab;
-  workbook.dress(tab.id, headingRow, widths);
+  workbook.dress(tab.id, headingRow, [namesWidth]);
+  // Weeks are read along a row: whose it is stays beside them.
+  workbook.keepInView(tab.id, 1);
   workbook.write(tab.id, {
     row: 1,
     column: 1,

@@ -1,10 +1,11 @@
-import type { Day } from "../../coaching/calendar/day";
+import { type Day, isoFromDay } from "../../coaching/calendar/day";
 import { type SeasonPlan, seasonPlan } from "../../coaching/season/season-plan";
 import { cellAddress } from "../../rows/value/cell-address";
-import { seasonTabWords, seasonWrittenWords } from "../../words/season-tab";
+import { seasonTabWords, seasonWrittenWords, weekCellWords } from "../../words/season-tab";
 import type { Done } from "../messages";
 import { readWorkbook } from "../read-workbook";
 import { blocksOfCells } from "../week/blocks-of-cells";
+import type { CellToWrite } from "../week/row-of-week";
 import type { Workbook } from "../workbook";
 import { mergeSeason } from "./merge-season";
 import { seasonKept } from "./season-kept";
@@ -30,6 +31,9 @@ function writePlan(workbook: Workbook, plan: SeasonPlan): Done {
   if (cells.length > 0) seasonKept.put(workbook, during);
   // Shown as days before they are days: a writing that stops between the two is completed like any other.
   const columns = headings.filter(({ row }) => row === tab.headingRow).map((one) => one.column);
+  const [first] = columns;
+  if (first !== undefined)
+    workbook.dress(tab.tab.id, tab.headingRow, newWeekWidths(headings, plan), first);
   for (const column of columns) {
     const cell = cellAddress(tab.headingRow, column);
     workbook.format(tab.tab.id, cell, "d mmm");
@@ -40,4 +44,19 @@ function writePlan(workbook: Workbook, plan: SeasonPlan): Done {
   if (JSON.stringify(after) !== JSON.stringify(before)) seasonKept.put(workbook, after);
   const weeks = plan.athletes[0]?.weeks.length ?? 0;
   return { said: seasonWrittenWords(weeks, cells.length, kept, plan.unusualLength) };
+}
+
+/** As long as "week after". */
+const quietest = 10;
+
+/** Widths of the columns of new weeks, pixels: most weeks are quiet and narrow, a race is named in few lines. */
+function newWeekWidths(headings: readonly CellToWrite[], plan: SeasonPlan): readonly number[] {
+  return headings.flatMap(({ value }) => {
+    if (typeof value !== "object" || !("day" in value)) return [];
+    const weeks = plan.athletes.flatMap((athlete) =>
+      athlete.weeks.filter(({ monday }) => isoFromDay(monday) === value.day),
+    );
+    const longest = Math.max(...weeks.map((week) => weekCellWords(week).length));
+    return [longest > quietest ? 150 : 84];
+  });
 }

@@ -48,6 +48,7 @@ export function ensureWeekTab(workbook: Workbook, monday: string, unit: NumberSt
     headingRow,
     weekColumns.map((column) => widths[column]),
   );
+  workbook.keepInView(tab.id, 1);
   workbook.paint(tab.id, weekColumns.indexOf(typedColumn) + 1, headingRow, typedGround);
   const under = (column: WeekColumn) => {
     const letter = columnName(weekColumns.indexOf(column) + 1);
