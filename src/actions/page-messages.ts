@@ -34,7 +34,7 @@ export type CardBand = {
   /** "0.81", "0.76 to 0.80"; the smaller words after it: "or faster". */
   readonly speed: string;
   readonly speedAfter: string;
-  /** "once more from 0.79": where the marker is first repeated; "" for nowhere. */
+  /** "0.82: repeat the set first": where the leading set is first repeated; "" for nowhere. */
   readonly again: string;
   /** "85"; "" for no heavy work. */
   readonly lift: string;

@@ -50,6 +50,7 @@ const matter = { about: z.enum(tabMatters), written: text };
 const change = z.strictObject({
   athlete: text,
   turn: z.optional(text),
+  asProposed: z.optional(z.literal(true)),
   leaveOut: z.optional(z.boolean()),
   block: z.optional(text),
   loadKg: z.optional(z.number().check(z.gte(0), z.lte(500))),

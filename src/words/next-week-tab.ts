@@ -127,16 +127,32 @@ export function lineTwiceWords(tab: string, line: string, rows: readonly number[
   return `In ${tab}, the line “${line}” stands in rows ${rows.join(" and ")}. Nothing was written. Delete one and write again.`;
 }
 
-/** What a writing would do, with the names whose lines change, said before it is done. */
-export function ifWrittenWords(merge: {
+/** What a writing would do to the tab, by the names of its lines. */
+type WritingTold = {
   readonly added: readonly string[];
   readonly changed: readonly string[];
   readonly removed: readonly string[];
   readonly same: readonly string[];
   readonly kept: readonly string[];
   readonly deleted: readonly DeletedLine[];
-}): string {
+};
+
+/** Whether writing would change nothing: the week stands in the tab as it is proposed. */
+export const standsAsProposed = ({ added, changed, removed, same }: WritingTold): boolean =>
+  same.length > 0 && added.length + changed.length + removed.length === 0;
+
+/** What a writing would do, with the names whose lines change, said before it is done. */
+export function ifWrittenWords(merge: WritingTold): string {
   const { added, changed, removed, same, kept, deleted } = merge;
+  if (standsAsProposed(merge)) {
+    const written =
+      same.length === 1
+        ? "Written: 1 row stands in Next week."
+        : `Written: ${rows(same.length)} stand in Next week.`;
+    return [written, keptWords(kept), deletedWords(deleted)]
+      .filter((part) => part !== "")
+      .join(" ");
+  }
   const counts = { added: added.length, changed: changed.length, removed: removed.length };
   const words = weekDifferenceWords({ ...counts, same: same.length, kept, deleted });
   const named = (heading: string, names: readonly string[]) => {
@@ -148,23 +164,17 @@ export function ifWrittenWords(merge: {
 }
 
 const fieldWords: Readonly<Record<string, string>> = {
-  leaveOut: "left out or taken in",
-  block: "block",
-  loadKg: "load",
-  sets: "sets",
   sessions: "sessions",
   day: "day",
   contacts: "contacts",
   stack: "stack",
-  noRack: "no rack or a rack",
+  noRack: "no rack",
 };
 
-/** "Changed by you, kept until taken back: load, sets, load of hip thrust." */
-export function byHandWords(
-  fields: readonly { readonly field: string; readonly turn: string }[],
-): string {
-  const words = fields.map(
-    ({ field, turn }) => `${fieldWords[field] ?? field}${turn === "" ? "" : ` of ${turn}`}`,
-  );
+/** "Changed by you, kept until taken back: day, contacts." What is set of load, sets and block tells by itself. */
+export function byHandWords(fields: readonly string[]): string {
+  const words = fields.map((field) => fieldWords[field] ?? field);
   return `Changed by you, kept until taken back: ${words.join(", ")}.`;
 }
+
+export const leftOutWords = "Left out by you.";

@@ -27,7 +27,7 @@ export const pageLabels = {
   floorHead: "Speed floor",
   noHeavy: "no heavy work today, tell coach",
   faster:
-    "Faster than usual adds nothing to the bar. Once more, or in doubt: repeat the set, the better mean decides. Movement first, then volume, then load.",
+    "Faster than usual adds nothing to the bar. In doubt: repeat the set once, the better mean decides. Movement first, then volume, then load.",
   jumps: "Jumps",
   contact: "contact",
   setsOf: (sets: number, reps: number) => `${sets} ${sets === 1 ? "set" : "sets"} of ${reps}`,

@@ -42,13 +42,16 @@ export function bandParts(
     : { speed: from === to ? speed(to) : `${speed(from)} to ${speed(to)}`, speedAfter: "" };
 }
 
-/** "once more from 0.79": there and faster the marker is first repeated; "once more" in all of the band. */
+/** "0.80 to 0.82: repeat the set first": the band's speeds at which the leading set is first repeated; "repeat the set first" in all of it. */
 export function bandAgainWords(
-  { from, repeatFrom }: Pick<DayBand, "from" | "repeatFrom">,
-  { speed }: Pick<PrintedNumbers, "speed">,
+  { from, to, repeatFrom }: Pick<DayBand, "from" | "to" | "repeatFrom">,
+  numbers: Pick<PrintedNumbers, "speed">,
 ): string {
   if (repeatFrom === null) return "";
-  return repeatFrom === from ? "once more" : `once more from ${speed(repeatFrom)}`;
+  const all = "repeat the set first";
+  if (repeatFrom === from) return all;
+  const { speed, speedAfter } = bandParts({ from: repeatFrom, to }, numbers);
+  return `${`${speed} ${speedAfter}`.trim()}: ${all}`;
 }
 
 /** "off 5, on 10 + 2.5"; "same bar" when nothing moves. */
@@ -97,10 +100,10 @@ export const pageWords = {
   noJumpsToday: "No jumps in this session.",
   stopRule:
     "End a set at two repetitions running under the speed floor, or when the movement goes.",
-  halfSets: "Fewer sets this week, load kept.",
-  setsBeforeRace: "Fewer sets before the race, load kept.",
+  halfSets: "Fewer sets this week.",
+  setsBeforeRace: "Fewer sets before the race.",
   speedsOfLast: "The speeds are of last time’s tool and gym: with another judge by eye.",
-  byEyeWithAnother: "With another tool than last time judge by eye.",
+  byEyeWithAnother: "If the bar tool is not last time’s, judge by eye.",
   poorMovement: "Movement was poor last time: watch it first.",
   byFeel: `Loads ${byFeel}.`,
   instead: (usual: string) => `in place of ${usual}`,

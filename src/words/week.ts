@@ -7,9 +7,9 @@ import type { LineReason, ProposedLine } from "../coaching/next-week/propose-lin
 import type { SessionItem } from "../coaching/next-week/session/session-plan";
 import { dayWords, weekdayWords } from "./days";
 import { bandParts, byFeel, onlyIf, pageWords, sentence } from "./pages";
-import { plainNumbers } from "./printed-numbers";
+import { type PrintedNumbers, plainNumbers } from "./printed-numbers";
 import { raceName } from "./race-name";
-import { countWords, repetitionsWords, trimmed } from "./reasons-figures";
+import { countWords, repetitionsWords, trimmed, withinSentence } from "./reasons-figures";
 import { movedWords } from "./reasons-hold";
 import { otherSettingWords } from "./reasons-notes";
 import { raceRuleWords } from "./week-days";
@@ -25,6 +25,14 @@ const lessWords: Readonly<Record<string, string>> = {
   heavy: "a heavy day",
   extra: "besides the written week",
 };
+
+/** "Down from 95 to 85 kg", "At 50 kg": what a load is that keeps two repetitions in reserve. */
+function reserveShortStart({ fromKg, toKg }: LineReason["facts"]): string {
+  if (toKg === undefined) return "No more load";
+  return Number(toKg) < Number(fromKg)
+    ? `Down from ${kg(fromKg)} to ${kg(toKg)} kg`
+    : `At ${kg(toKg)} kg`;
+}
 
 /** One reason in words, from its code and facts. */
 const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) => string)>> = {
@@ -65,7 +73,12 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
     `Lighter than the ${kg(from)} kg before it, and no row says why: planned on from ${kg(load)} kg. Was it for that week only, change the load.`,
   "in-turn": ({ day, exercise, sets, reps, kg: load }) =>
     `${sentence(String(exercise))} in turn: ${sets}×${reps} at ${kg(load)} kg on ${weekdayWords(Number(day))}.`,
-  "set-by-hand": ({ kg: load }) => `Set by you; ${kg(load)} kg was proposed.`,
+  "set-by-hand": ({ sets, reps, kg: load }) =>
+    `Set by you; ${[
+      ...(sets === undefined ? [] : [`${sets}×${reps}`]),
+      ...(load === undefined ? [] : [`${kg(load)} kg`]),
+    ].join(" at ")} was proposed.`,
+  "why-proposed": "Its reason:",
   "as-last-time": "As last time: its next step is yours to set.",
   "eased-as-lift": "As much lighter as the lift.",
   "new-bar": ({ bar, before }) =>
@@ -113,14 +126,15 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "no-plate": ({ exercise, insteadOf }) =>
     `No plates here for the ${insteadOf}: ${exercise} instead.`,
   "reserve-seen": "Fewer than two repetitions were left in reserve last session: hold.",
-  "reserve-short": "Kept lower: the load would leave fewer than two repetitions in reserve.",
+  "reserve-short": (facts) =>
+    `${reserveShortStart(facts)}: more would leave fewer than two repetitions in reserve.`,
   reset: ({ toKg }) => `The rotation begins again at ${kg(toKg)} kg.`,
   "fallen-held": (facts) => `No step up: ${movedWords(facts as MovedValue)}.`,
   "out-held": "Out since the last session: the step waits a week.",
   "race-week-held": "The step waits until the week after the race.",
-  "race-week": ({ from, to }) => `Race week: sets ${from} to ${to}, load kept.`,
+  "race-week": ({ from, to }) => `Race week: sets ${from} to ${to}.`,
   "race-near": ({ day, race, on, from, to }) =>
-    `${weekdayWords(Number(day))} prepares ${raceName(race)}, an A race on ${weekdayWords(Number(on))}: sets ${from} to ${to}, load kept.`,
+    `${weekdayWords(Number(day))} prepares ${raceName(race)}, an A race on ${weekdayWords(Number(on))}: sets ${from} to ${to}.`,
   "day-before-race": (facts) => raceRuleWords(facts, "before"),
   "day-after-race": (facts) => raceRuleWords(facts, "after"),
   "no-jumps": ({ site }) =>
@@ -186,6 +200,16 @@ export function boxWords({
   return stackCm === null ? "" : `${stackCm} cm`;
 }
 
+/** The same to be read, its height first: "38.2 cm (5×15+5)", "41 cm", or the plates alone where no height is known. */
+export function stackToRead(
+  { stackKg, stackCm }: Parameters<typeof boxWords>[0],
+  { cm }: Pick<PrintedNumbers, "cm">,
+): string {
+  const height = stackCm === null ? "" : `${cm(stackCm)} cm`;
+  if (stackKg.length === 0) return height;
+  return height === "" ? stackWords(stackKg) : `${height} (${stackWords(stackKg)})`;
+}
+
 /** "0.81 or faster", "0.76 to 0.80", "0.70 or slower" */
 export function bandSpeedWords(band: Pick<DayBand, "from" | "to">): string {
   const { speed, speedAfter } = bandParts(band, { speed: (value) => value.toFixed(2) });
@@ -205,9 +229,16 @@ export function bandChangeWords({ loadKg, share }: DayBand): string {
 
 /**
  * The short reason of the list, without its full stop: the first; where that is the usual hold and the
- * last loads were lighter, what became of them, as that is why the line is read first.
+ * last loads were lighter, what became of them, as that is why the line is read first. A load that comes
+ * down to keep its reserve is told with it.
  */
 export function briefWords(line: ProposedLine): string {
+  const short = line.reasons.find(({ code }, at) => at > 0 && code === "reserve-short");
+  const brief = firstBrief(line);
+  return short ? `${brief}; ${withinSentence(reserveShortStart(short.facts))}` : brief;
+}
+
+function firstBrief(line: ProposedLine): string {
   const [usual] = line.reasons;
   const lighter = line.reasons.find(({ code }) => code.startsWith("lighter-"));
   const first = usual?.code === "hold-week" && lighter ? lighter : usual;
@@ -272,6 +303,10 @@ export function consequenceWords(session: ProposedLine["sessions"][number]): str
   return [
     ...(session.instead ? [] : [onBar, `Volume load ${trimmed(volumeLoad([session]), 2)} kg.`]),
     ...(contacts > 0 ? [`At most ${countWords(contacts, "ground contact")}.`] : []),
-    ...(hoursToRace === null ? [] : [`${Math.floor(hoursToRace)} h to the next race.`]),
+    ...(hoursToRace === null ? [] : [`${hoursOrDays(hoursToRace)} to the next race.`]),
   ];
 }
+
+/** Hours in which a rule may be broken are told as hours, longer times in days. */
+const hoursOrDays = (hours: number): string =>
+  hours > 96 ? countWords(Math.floor(hours / 24), "day") : `${Math.floor(hours)} h`;

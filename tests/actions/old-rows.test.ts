@@ -19,11 +19,11 @@ const seen = (today: string) => {
 test("a workbook of another year says whose rows it judges, and from which week it goes on", () => {
   expect(seen("2026-06-10")).toEqual([
     "Rows up to 13 Jul 2025",
-    "The last rows are of the week to 13 Jul 2025: what is proposed goes on from there. For sets after the time off choose the week to come.",
+    "The last rows are of the week to 13 Jul 2025: what is proposed goes on from there. For a first week back after time off, choose the week of 15 Jun.",
   ]);
   expect(seen("2025-09-10")).toEqual([
     "Rows up to 13 Jul",
-    "The last rows are of the week to 13 Jul: what is proposed goes on from there. For sets after the time off choose the week to come.",
+    "The last rows are of the week to 13 Jul: what is proposed goes on from there. For a first week back after time off, choose the week of 15 Sep.",
   ]);
 });
 

@@ -179,7 +179,7 @@ test("the saved workbook opened again has the same rows, and the week can be tak
   await page.getByRole("menuitem").first().click();
   await inside().getByText("Read first").waitFor(patient);
   await inside()
-    .getByText(/^If written: \d+ rows the same\.$/)
+    .getByText(/^Written: \d+ rows stand in Next week\.$/)
     .waitFor(patient);
   await click("Take back");
   // A row with a typed speed holds something of the coach's: it stays, and its cell is named.

@@ -79,7 +79,7 @@ test("Tomas in race week: two sets of five, Tuesday only, his marker and three l
     lift: { name: "Back squat", sets: 2, reps: 5 },
   });
   expect(own[0]!.cautions).toHaveLength(2);
-  expect(own[0]!.lift.say).toContain("Fewer sets this week, load kept.");
+  expect(own[0]!.lift.say).toContain("Fewer sets this week.");
 });
 
 test("who is out has no card and no place at a rack, and paper says `out` without a reason", () => {

@@ -9,6 +9,8 @@ export type WeekChange = FieldsChanged & {
 
 /** What a change of an athlete's week sets. */
 export type FieldsChanged = {
+  /** All that was changed of the athlete's week before is taken back. */
+  readonly asProposed?: true;
   readonly leaveOut?: boolean;
   readonly block?: string;
   readonly loadKg?: number;
@@ -23,13 +25,18 @@ export type FieldsChanged = {
 /** Changes with one key are about the same: one athlete, however spelled, and one turn of the week. */
 const keyOf = ({ athlete, turn = "" }: WeekChange) => `${nameKey(athlete)}\n${turn}`;
 
-/** Newer changes on top of earlier ones, the later of each field counting. */
+/** Newer changes on top of earlier ones, the later of each field counting; "as proposed" takes back those of its athlete alone. */
 export function withChanges(
   before: readonly WeekChange[],
   newer: readonly WeekChange[],
 ): readonly WeekChange[] {
   const all = new Map(before.map((one) => [keyOf(one), one]));
-  for (const one of newer) all.set(keyOf(one), { ...all.get(keyOf(one)), ...one });
+  for (const one of newer) {
+    const athlete = nameKey(one.athlete);
+    const takenBack = [...all].filter(([, { athlete: whose }]) => nameKey(whose) === athlete);
+    if (one.asProposed) for (const [key] of takenBack) all.delete(key);
+    all.set(keyOf(one), { ...all.get(keyOf(one)), ...one });
+  }
   return [...all.values()];
 }
 

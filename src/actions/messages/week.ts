@@ -24,7 +24,7 @@ export type WeekSession = {
   /** "0.81 or faster: 85 kg, as planned" and so on, for the day. */
   readonly bands: readonly {
     readonly speed: string;
-    /** "once more from 0.79": where the marker is first repeated; "" for nowhere. */
+    /** "0.82: repeat the set first": where the leading set is first repeated; "" for nowhere. */
     readonly again: string;
     readonly lift: string;
     readonly change: string;
@@ -49,6 +49,8 @@ export type WeekLine = {
   readonly exercise: string;
   readonly sessions: readonly WeekSession[];
   readonly leftOut: boolean;
+  /** Something is set to another value than is proposed. */
+  readonly byHand: boolean;
   /** The coach has said that there is no rack for this line. */
   readonly noRack: boolean;
   /** Rows of this line that the coach has deleted in the Next week tab. */
@@ -80,6 +82,8 @@ export type WeekView = ReadWithout & {
   readonly deleted: number;
   /** What writing would do to rows of this week that already stand in the tab; "" for a first writing. */
   readonly already: string;
+  /** The week stands in the tab as it is proposed: writing would change nothing. */
+  readonly isWritten: boolean;
   /** Smallest change of load this gym's plates make, kg. */
   readonly stepKg: number;
   readonly canTakeBack: boolean;

@@ -4,7 +4,7 @@ import type { SessionItem } from "../../coaching/next-week/session/session-plan"
 import { athleteNamed } from "../../coaching/record/athlete-named";
 import { pageWords, sentence } from "../../words/pages";
 import { loadWords } from "../../words/session";
-import { stackWords } from "../../words/week";
+import { stackToRead, stackWords } from "../../words/week";
 import type { CardPage } from "../page-messages";
 import type { PrintableWeek, PrintedSession } from "./printable-week";
 
@@ -22,7 +22,7 @@ export function cardSession(
   const { items, drop } = session;
   const jumping = items.filter((item) => item.kind === "plyometrics" || item.kind === "jump");
   const landings = jumping.filter(({ contacts }) => contacts > 0);
-  const stack = numbers.marked(stackOf(week, session));
+  const stack = numbers.marked(stackToRead(session, numbers));
   const place = (item: SessionItem) =>
     item.insteadOf === null ? "" : ` (${pageWords.instead(item.insteadOf)})`;
   // Plates seldom make the height wished for: what the stack really measures is printed.
@@ -88,14 +88,4 @@ function assistanceLines(
     return `${sentence(exercise)}${place(item)}: ${item.sets} × ${item.reps} a side${how}.`;
   });
   return once ? [...lines, pageWords.byFeel] : lines;
-}
-
-/** "5×15+5 (40 cm)", "40 cm", "" */
-export function stackOf(
-  { numbers }: PrintableWeek,
-  { stackKg, stackCm }: PrintedSession["session"],
-): string {
-  const height = stackCm === null ? "" : `${numbers.cm(stackCm)} cm`;
-  if (stackKg.length === 0) return height;
-  return height === "" ? stackWords(stackKg) : `${stackWords(stackKg)} (${height})`;
 }

@@ -1,12 +1,12 @@
 import { listWords, sentence, spelled } from "../../words/pages";
-import { countWords } from "../../words/reasons-figures";
 import { valueWords } from "../../words/reasons-hold";
 import { squadWords } from "../../words/reasons-squad";
-import { rowsOfNobodyWords } from "../../words/row-check";
-import { raceSetsWords } from "../../words/week-notes";
+import { rowsUnusedWords } from "../../words/row-check";
+import { setsCutWords } from "../../words/week-notes";
 import { rowsNotUsed } from "../row-check/rows-not-used";
 import { rowsOfNobody } from "../row-check/rows-of-nobody";
 import { tabsToConfirm } from "../row-check/tabs-to-confirm";
+import { setsCut } from "../week/week-notes";
 import type { PrintableWeek } from "./printable-week";
 import { plannedWeekName } from "./reported-week";
 
@@ -35,24 +35,35 @@ function moved({ state, lines }: PrintableWeek): string {
 
 /** What next week changes: race weeks, loads held, and who lifts nothing. */
 function changes(week: PrintableWeek): string {
-  const { state, lines } = week;
+  const { lines } = week;
   const racing = lines.filter(({ line }) => line.kind === "race week");
-  const held = lines.filter(({ line }) =>
-    line.reasons.some(({ code }) => code === "slipping-held"),
-  );
   const up = lines.filter(({ line }) => line.reasons.some(({ code }) => code === "step-up"));
   const none = lines.filter(({ line, leftOut }) => leftOut || line.sessions.length === 0);
   const names = (some: typeof lines) => listWords(some.map(({ line }) => line.athlete));
   return [
     racing.length === 0
       ? `${plannedWeekName(week)} is a race week for nobody.`
-      : `${plannedWeekName(week)} is a race week for ${spelled(racing.length)}: ${raceSetsWords(state.read.rows.rules.raceWeekSets)}.`,
-    held.length === 0 ? "" : `Load held while slipping: ${names(held)}.`,
+      : `${plannedWeekName(week)} is a race week for ${spelled(racing.length)}${setsCutWords(setsCut(lines))}.`,
+    noStepUp(week),
     up.length === 0 ? "" : `A step up for ${spelled(up.length)}: ${names(up)}.`,
     none.length === 0 ? "" : `Nothing planned for ${names(none)}.`,
   ]
     .filter((part) => part !== "")
     .join(" ");
+}
+
+/** "No step up while slipping: Joss Whitterby at 80 kg; Tomas Reyerson down from 95 to 85 kg." */
+function noStepUp({ lines, numbers: { mass, withUnit } }: PrintableWeek): string {
+  const held = lines.flatMap(({ line, leftOut }) => {
+    const [first] = line.sessions.filter(({ turn }) => turn === "");
+    const isHeld = line.reasons.some(({ code }) => code === "slipping-held");
+    if (leftOut || first === undefined || !isHeld) return [];
+    const before = line.step!.loadKg;
+    return first.loadKg < before
+      ? [`${line.athlete} down from ${mass(before)} to ${withUnit(first.loadKg)}`]
+      : [`${line.athlete} at ${withUnit(first.loadKg)}`];
+  });
+  return held.length === 0 ? "" : `No step up while slipping: ${held.join("; ")}.`;
 }
 
 /** An athlete without a session for longer than this is asked after (common practice, no source). */
@@ -105,22 +116,18 @@ export function howSureWords({ state, lines }: PrintableWeek): string {
   const { read, hold } = state;
   const seasons = lines.map(({ line }) => hold.of(line.athlete));
   const flags = squadWords(seasons, read.rows.rules.falseFlagRate).split(". ").slice(1).join(". ");
-  const unused = read.rowsFilled - read.rowsRead;
   const byAthlete = lines.flatMap(({ line }) => {
     const count = rowsNotUsed(read, line.athlete);
     return count === 0 ? [] : [`${line.athlete} ${count}`];
   });
   const open = tabsToConfirm(read).map(({ tab }) => tab);
-  const rows =
-    unused === 0
-      ? open.length === 0
-        ? "Every row was read."
-        : "Every row of the tables in use was read."
-      : `${unused} of ${countWords(read.rowsFilled, "row")} ${unused === 1 ? "was" : "were"} not used.`;
-  const ofNobody = rowsOfNobody(read);
-  const nobody =
-    ofNobody === 0 ? "" : ` Not used: ${rowsOfNobodyWords(countWords(ofNobody, "row"))}.`;
+  const rows = rowsUnusedWords(read.rowsFilled, {
+    notRead: read.rowsFilled - read.rowsRead,
+    ofNobody: rowsOfNobody(read),
+  });
+  const all =
+    open.length === 0 ? "Every row was read." : "Every row of the tables in use was read.";
   const asked = byAthlete.length === 0 ? "" : ` Cells to look at: ${byAthlete.join(", ")}.`;
   const waiting = open.length === 0 ? "" : ` Not in use until confirmed: ${listWords(open)}.`;
-  return `${flags} ${rows}${nobody}${waiting}${asked} Supports judgement; not medical advice.`;
+  return `${flags} ${rows || all}${waiting}${asked} Supports judgement; not medical advice.`;
 }

@@ -4,7 +4,6 @@ import { grouped } from "../../coaching/series/grouped";
 import { dayWords, weekdayWords } from "../../words/days";
 import { listWords, spelled } from "../../words/pages";
 import { raceName } from "../../words/race-name";
-import { raceSetsWords } from "../../words/week-notes";
 import type { WeekPaper } from "../page-messages";
 import type { PrintableWeek } from "./printable-week";
 import { reportedMonday } from "./reported-week";
@@ -33,7 +32,7 @@ export function weeksAhead(week: PrintableWeek): WeekPaper["weeks"] {
       race: raceWords(here),
       gym: [
         racing > 0
-          ? `race week for ${some(racing)}: ${raceSetsWords(rules.raceWeekSets)}, nothing heavy in the last ${rules.hoursBeforeA} h`
+          ? `race week for ${some(racing)}: ${rules.raceWeekSets < 1 ? "fewer" : "all"} sets, nothing heavy in the last ${rules.hoursBeforeA} h`
           : "",
         after > 0 ? `week after for ${some(after)}` : "",
         racing + after === 0 ? "ordinary" : "",

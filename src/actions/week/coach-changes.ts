@@ -41,7 +41,7 @@ export function rememberChanges(
 ): void {
   if (changes.length === 0) return;
   const before = changesKept.whole(workbook);
-  const next = { ...before, [monday]: withChanges(before[monday] ?? [], changes) };
+  const next = { ...before, [monday]: setBy(withChanges(before[monday] ?? [], changes)) };
   const kept = Object.keys(next).sort().slice(-weeksKept);
   changesKept.put(workbook, Object.fromEntries(kept.map((week) => [week, next[week]!])));
 }
@@ -51,3 +51,9 @@ export function forgetChanges(workbook: Workbook, monday: string): void {
   const { [monday]: gone, ...others } = changesKept.whole(workbook);
   if (gone) changesKept.put(workbook, others);
 }
+
+/** What is still set; that something was taken back need not be remembered. */
+const setBy = (changes: readonly WeekChange[]): readonly WeekChange[] =>
+  changes.flatMap(({ asProposed: _, ...set }) =>
+    Object.keys(set).some((field) => field !== "athlete" && field !== "turn") ? [set] : [],
+  );

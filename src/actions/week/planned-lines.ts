@@ -4,11 +4,11 @@ import type { ProposedLine, ProposedSession } from "../../coaching/next-week/pro
 import { type NumberStyle, type PrintedNumbers, printedNumbers } from "../../words/printed-numbers";
 import { assistanceWords } from "../../words/session";
 import {
-  boxWords,
   insteadCellWords,
   platesCellWords,
   platesOfOtherLoadWords,
   sessionWhyWords,
+  stackToRead,
 } from "../../words/week";
 import type { CellOfRow, PlannedCells, PlannedLine } from "./plan-lines";
 
@@ -56,7 +56,7 @@ function cellsOf(
     load: mass(instead ? instead.loadKg : session.loadKg),
     plates: instead ? "" : (cell) => ({ formula: platesFormula(session, numbers, cell) }),
     floor: hundredths(session.speedFloor) ?? "",
-    stack: marked(boxWords(session)),
+    stack: marked(stackToRead(session, numbers)),
     contacts: session.contacts,
     assistance: told(assistanceWords(session.items)),
     why: told(sessionWhyWords(line, session)),

@@ -9,19 +9,14 @@ import type { Wanted } from "../../coaching/next-week/proposed-line";
 import { athleteNamed } from "../../coaching/record/athlete-named";
 import { rowsByAthlete } from "../../coaching/series/rows-by-athlete";
 import { readStack } from "../../rows/value/stack";
-import {
-  changeOf,
-  type FieldsChanged,
-  otherTurnsOf,
-  type TurnChanged,
-  type WeekChange,
-} from "../messages/week-change";
+import { changeOf, otherTurnsOf, type TurnChanged, type WeekChange } from "../messages/week-change";
 import { athleteStates } from "../squad/athlete-states";
 import { namesOf } from "../squad/squad-view";
 import { type StateOfSquad, stateOfSquad } from "../squad/state-of-squad";
 import type { Workbook } from "../workbook";
 import { askedInTab } from "./asked-in-tab";
 import { changesKept, withRemembered } from "./coach-changes";
+import { type ChangeOfAthlete, type FieldByHand, fieldsByHand } from "./fields-by-hand";
 import { readableWeekTab, typedInTab } from "./typed-in-tab";
 import { writtenKept } from "./written-before";
 
@@ -34,8 +29,8 @@ export type ProposedWeek = {
     readonly line: ProposedLine;
     readonly leftOut: boolean;
     readonly noRack: boolean;
-    /** Fields of the proposal the coach has changed, now or in an earlier writing. */
-    readonly byHand: readonly { readonly field: string; readonly turn: string }[];
+    /** Fields that the coach has set to something else than is proposed, now or in an earlier writing. */
+    readonly byHand: readonly FieldByHand[];
   }[];
 };
 
@@ -58,48 +53,39 @@ export function proposedWeek(
   const askedOf = tab && askedInTab(tab, writtenKept.read(workbook).value);
   const lines = namesOf(state).map((name) => {
     const change = changeOfAthlete(all, name);
-    const line = proposeLine({
-      athlete: athleteNamed(rows.athletes, name) ?? null,
-      name,
-      state: stateOf(name),
-      rows: rowsOf(name),
-      unit: state.numbers.unit,
-      monday,
-      asOf: state.asOf,
-      change: lineChange(change),
-      isLeftOut: change.leaveOut === true,
-      ...(typed && { typed: (week) => typed(name, week) }),
-      ...(askedOf && { asked: (day) => askedOf(name, day) }),
-      decided: (week) => {
-        const decided = changeOfAthlete(before[isoFromDay(week)] ?? [], name);
-        return decided.leaveOut === true ? "left out" : lineChange(decided);
-      },
-    });
+    const proposed = (set: LineChange) =>
+      proposeLine({
+        athlete: athleteNamed(rows.athletes, name) ?? null,
+        name,
+        state: stateOf(name),
+        rows: rowsOf(name),
+        unit: state.numbers.unit,
+        monday,
+        asOf: state.asOf,
+        change: set,
+        isLeftOut: change.leaveOut === true,
+        ...(typed && { typed: (week) => typed(name, week) }),
+        ...(askedOf && { asked: (day) => askedOf(name, day) }),
+        decided: (week) => {
+          const decided = changeOfAthlete(before[isoFromDay(week)] ?? [], name);
+          return decided.leaveOut === true ? "left out" : lineChange(decided);
+        },
+      });
+    const line = proposed(lineChange(change));
     return {
       line,
       leftOut: change.leaveOut === true,
       noRack: change.noRack === true,
-      byHand: byHandOf(change),
+      byHand: fieldsByHand(change, line, () => proposed({})),
     };
   });
   return { state, today, monday, lines };
 }
 
-/** All that was changed of one athlete's week. */
-type ChangeOfAthlete = FieldsChanged & {
-  readonly turns: ReadonlyMap<string, TurnChanged>;
-};
-
 const changeOfAthlete = (changes: readonly WeekChange[], name: string): ChangeOfAthlete => ({
   ...changeOf(changes, name),
   turns: otherTurnsOf(changes, name),
 });
-
-/** Fields changed, those of another turn with its name. */
-const byHandOf = ({ turns, ...ofWeek }: ChangeOfAthlete): ProposedWeek["lines"][number]["byHand"] =>
-  [["", ofWeek] as const, ...turns].flatMap(([turn, set]) =>
-    Object.keys(set).map((field) => ({ field, turn })),
-  );
 
 /** A change as the message carries it; a stack or block that cannot be read is left as proposed. */
 function lineChange(change: ChangeOfAthlete): LineChange {

@@ -1,14 +1,14 @@
 import { blockText, rotation } from "../../coaching/blocks/block";
 import { isoFromDay } from "../../coaching/calendar/day";
+import { withTheirOwn } from "../../coaching/next-week/line-reason";
 import type { ProposedLine, ProposedSession } from "../../coaching/next-week/propose-line";
 import { athleteNamed } from "../../coaching/record/athlete-named";
 import { weekdayWords } from "../../words/days";
 import { dressOf } from "../../words/dress";
-import { byHandWords } from "../../words/next-week-tab";
+import { byHandWords, leftOutWords } from "../../words/next-week-tab";
 import { bandAgainWords } from "../../words/pages";
 import type { PrintedNumbers } from "../../words/printed-numbers";
-import { sentenceWords } from "../../words/reasons-figures";
-import { holdReason, holdWords } from "../../words/reasons-hold";
+import { holdWords } from "../../words/reasons-hold";
 import { waitingWords } from "../../words/waiting-rows";
 import {
   bandChangeWords,
@@ -25,6 +25,7 @@ import { gymDaysWords } from "../../words/week-days";
 import type { WeekLine, WeekSession } from "../messages";
 import { rowsNotUsed } from "../row-check/rows-not-used";
 import type { StateOfSquad } from "../squad/state-of-squad";
+import type { FieldByHand } from "./fields-by-hand";
 import { laddersAhead } from "./ladders-ahead";
 import { hundredths } from "./planned-lines";
 import type { ProposedWeek } from "./proposed-week";
@@ -44,7 +45,7 @@ export function weekLine(
   // Whose rows wait under another name is not without rows.
   const reasons = line.reasons.filter(({ code }) => code !== "no-sets-yet" || names.length === 0);
   // What looks like time off may be rows that could not be read.
-  const unread = reasons.some(({ code }) => /^(?:restart|no-sets-yet)/.test(code))
+  const unread = withTheirOwn(reasons).some(({ code }) => /^(?:restart|no-sets-yet)/.test(code))
     ? rowsNotUsed(state.read, line.athlete)
     : 0;
   const word = line.not === "out" ? "out" : holdWords(season);
@@ -55,17 +56,19 @@ export function weekLine(
     odd: line.odd || waits.length > 0,
     word,
     dress: dressOf(word),
-    brief: first?.brief ?? (told(briefWords({ ...line, reasons })) || (names[0]?.brief ?? "")),
+    brief: leftOut
+      ? leftOutWords.replace(".", "")
+      : (first?.brief ?? (told(briefWords({ ...line, reasons })) || (names[0]?.brief ?? ""))),
     why: [
-      ...(byHand.length > 0 ? [byHandWords(byHand)] : []),
+      ...(leftOut ? [leftOutWords] : othersByHand(byHand)),
       ...waits.map((one) => `${waitingWords.whole(one)}.`),
-      ...reasons.map(lineReasonWords),
+      ...(leftOut ? [] : reasons.map(lineReasonWords)),
       ...(unread > 0 ? [waitingWords.unread(unread)] : []),
-      sentenceWords(holdReason(season)),
     ].map(told),
     exercise: line.exercise,
     sessions: line.sessions.map((session) => weekSession(line, session, state.numbers)),
     leftOut,
+    byHand: byHand.length > 0,
     noRack,
     daysSaid: line.days === null ? [] : gymDaysWords(line.days),
     ahead: laddersAhead(line),
@@ -76,6 +79,14 @@ export function weekLine(
       why: refused?.code ?? "",
     })),
   };
+}
+
+/** What was set besides a session's bar, of which its own reason says so. */
+function othersByHand(byHand: readonly FieldByHand[]): readonly string[] {
+  const fields = byHand.flatMap(({ field }) =>
+    field === "block" || field === "loadKg" || field === "sets" ? [] : [field],
+  );
+  return fields.length === 0 ? [] : [byHandWords(fields)];
 }
 
 function weekSession(

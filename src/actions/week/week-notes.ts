@@ -1,10 +1,11 @@
+import { mondayOf } from "../../coaching/calendar/day";
 import { keepsMovement } from "../../coaching/next-week/state/keeps-movement";
 import { asksOfColumn } from "../../rows/header/questions-of-reading";
 import { asksOfTab } from "../../rows/layout/tab-questions";
 import { dayFrom } from "../../words/days";
 import { raceName } from "../../words/race-name";
 import { waitingWords } from "../../words/waiting-rows";
-import { weekNoteWords } from "../../words/week-notes";
+import { type SetsCut, weekNoteWords } from "../../words/week-notes";
 import type { ReadWorkbook } from "../read-workbook";
 import { tabsToConfirm } from "../row-check/tabs-to-confirm";
 import type { ProposedWeek } from "./proposed-week";
@@ -38,9 +39,22 @@ export function weekNotes({ state, today, monday, lines }: ProposedWeek): string
     const tabs = new Set(unsettled.map(({ tab }) => tab.name));
     notes.unshift(waitingWords.unsettled(unsettled.length, [...tabs]));
   }
-  if (state.asOf !== today) notes.unshift(weekNoteWords.old(dayFrom(today, state.asOf)));
+  if (state.asOf !== today)
+    notes.unshift(
+      weekNoteWords.old(dayFrom(today, state.asOf), dayFrom(today, mondayOf(today) + 7)),
+    );
   if (rows.sets.length > 0 && !keepsMovement(rows.sets)) notes.push(movementWords(state.read));
   if (rows.plates.length === 0) notes.push(weekNoteWords.noPlates);
   if (rows.rules.racks < 0.5) notes.push(weekNoteWords.noRacks);
-  return racing === 0 ? notes : [...notes, weekNoteWords.racing(racing, rows.rules.raceWeekSets)];
+  return racing === 0 ? notes : [...notes, weekNoteWords.racing(racing, setsCut(lines))];
 }
+
+/** Sets that a race week has cut, as the lines have it. */
+export const setsCut = (
+  lines: readonly Pick<ProposedWeek["lines"][number], "line" | "leftOut">[],
+): readonly SetsCut[] =>
+  lines.flatMap(({ line, leftOut }) =>
+    line.reasons.flatMap(({ code, facts: { from, to } }) =>
+      code === "race-week" && !leftOut ? [{ from: Number(from), to: Number(to) }] : [],
+    ),
+  );

@@ -3,7 +3,12 @@ import { type Day, isoFromDay, mondayOf } from "../../coaching/calendar/day";
 import { gymPlates } from "../../coaching/next-week/session/usual-plates";
 import { cautions } from "../../words/cautions";
 import { dayWords } from "../../words/days";
-import { deletedDaysWords, ifWrittenWords, ownCellsWords } from "../../words/next-week-tab";
+import {
+  deletedDaysWords,
+  ifWrittenWords,
+  ownCellsWords,
+  standsAsProposed,
+} from "../../words/next-week-tab";
 import { damagedMemories } from "../answers/forget-damaged";
 import type { WeekChange, WeekView } from "../messages";
 import { toCheck } from "../row-check/to-check";
@@ -59,6 +64,7 @@ export function weekView(
     ),
     deleted,
     already: already === 0 || difference === null ? "" : ifWrittenWords(difference),
+    isWritten: already > 0 && difference !== null && standsAsProposed(difference),
     stepKg: plateStepKg(gymPlates(state.read.rows.plates, state.numbers.unit)) || usualStepKg,
     canTakeBack: already > 0 || week.lines.some(({ byHand }) => byHand.length > 0),
     toCheck: toCheck(state),

@@ -34,6 +34,8 @@ export type ProposedSession = {
   readonly setsAfterLead: number;
   readonly reps: number;
   readonly loadKg: number;
+  /** What it would be that day with no bar, sets or repetitions set by hand. */
+  readonly asProposed: Pick<ProposedSession, "sets" | "reps" | "loadKg">;
   readonly barKg: number;
   readonly plates: readonly number[];
   /** What is done in place of the main lift, and then no load of the ladder counts; null for the lift. */

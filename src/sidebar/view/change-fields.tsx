@@ -72,7 +72,12 @@ export function ChangeFields({
       <p>
         <button type="button" class="btn plain" onClick={() => change({ noRack: !noRack })}>
           {noRack ? words.rackAgain : words.noRack}
-        </button>
+        </button>{" "}
+        {line.byHand && (
+          <button type="button" class="btn" onClick={() => change({ asProposed: true })}>
+            {words.asProposed}
+          </button>
+        )}
       </p>
       <BarOfSession session={session} numbers={numbers} />
       <div aria-live="polite">

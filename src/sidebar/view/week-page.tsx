@@ -60,11 +60,11 @@ export function WeekPage({
       <div class="write">
         <button
           type="button"
-          class="btn main"
+          class={week.isWritten ? "btn" : "btn main"}
           disabled={week.rowsToWrite === 0}
           {...unlessBusy(state, () => dispatch({ type: "wrote", athletes: null }))}
         >
-          {words.write(week.rowsToWrite)}
+          {week.isWritten ? words.writeAgain : words.write(week.rowsToWrite)}
         </button>
         <p class="soft small">{week.already === "" ? words.noOther : week.already}</p>
         <DeletedRows rows={week.deleted} athletes={null} dispatch={dispatch} />{" "}

@@ -45,3 +45,13 @@ test("where nothing was changed there is nothing", () => {
   expect(otherTurnsOf(changes, athlete).size).toBe(0);
   expect(otherTurnsOf([{ athlete, turn, loadKg: 90 }], "Priya Tellander").size).toBe(0);
 });
+
+test("taken back as proposed, all that was changed of the athlete goes and the others' changes stay", () => {
+  const priya = { athlete: "Priya Tellander", sets: 2 };
+  const before = [{ athlete, loadKg: 80 }, priya, { athlete, turn, loadKg: 90 }];
+  const back = { athlete: "tomas reyerson", asProposed: true } as const;
+  expect(withChanges(before, [back])).toEqual([priya, back]);
+  // Changes made after it are put on top of it, on an earlier list as on this one.
+  const later = withChanges([back], [{ athlete: "tomas reyerson", sets: 3 }]);
+  expect(withChanges(before, later)).toEqual([priya, { ...back, sets: 3 }]);
+});

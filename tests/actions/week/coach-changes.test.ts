@@ -1,3 +1,4 @@
+import type { WeekChange, WeekSession } from "../../../src/actions/messages";
 import { weekView } from "../../../src/actions/week/week-view";
 import { writeProposedWeek } from "../../../src/actions/week/write-proposed-week";
 import { takeBackWeek } from "../../../src/actions/week/write-week";
@@ -27,9 +28,12 @@ test("a load changed and written is what a sidebar opened again proposes and wri
   expect(new Set(cell(book, "load"))).toEqual(new Set([proposed - 5]));
   // Opened again: no changes come from the sidebar.
   const again = weekView(book, today, monday, []);
-  expect(again.already).toMatch(/^If written: \d+ rows the same\.$/);
+  expect(again.already).toMatch(/^Written: \d+ rows stand in Next week\.$/);
+  expect(again.isWritten).toBe(true);
   expect(lineOf(book).sessions[0]!.loadKg).toBe(proposed - 5);
-  expect(lineOf(book).why[0]).toBe("Changed by you, kept until taken back: load.");
+  expect(lineOf(book).why.join(" ")).toContain(
+    `Set by you; ${proposed} kg was proposed. Its reason:`,
+  );
   const before = book.all();
   expect(writeProposedWeek(book, today, monday, [], null).said).toMatch(/^\d+ rows the same\.$/);
   expect(book.all()).toEqual(before);
@@ -156,4 +160,82 @@ test("the tab says why in one short sentence, and plates under their own heading
     expect(String(row[headings.indexOf("why")])).toMatch(/^[A-Z0-9].{3,85}\.$/);
     expect(String(row[headings.indexOf("plates")])).not.toContain("side");
   }
+});
+
+const kofi = "Kofi Anstruther";
+const lineWith = (book: Club, ...changes: WeekChange[]) =>
+  weekView(book, today, monday, changes).lines.find(({ athlete }) => athlete === kofi)!;
+
+test("a load set by hand is told as that, with what was proposed, in the list, under Why and in the tab", () => {
+  const book = sampleClub();
+  const { loadKg } = lineWith(book).sessions[0]!;
+  const set = { athlete: kofi, loadKg: loadKg + 2.5 };
+  const said = `Set by you; ${loadKg} kg was proposed`;
+  const line = lineWith(book, set);
+  expect(line.brief).toBe(said);
+  expect(line.why[0]).toMatch(new RegExp(`^${said}\\. Its reason: Hold: week 2 of 3\\.$`));
+  expect(line.why.slice(1).join(" ")).not.toMatch(/Hold: week|load kept|Changed by you/);
+  expect(line.byHand).toBe(true);
+  writeProposedWeek(book, today, monday, [set], null);
+  const rows = book.values(book.tabNamed("Next week").id).filter(([athlete]) => athlete === kofi);
+  expect(rows.map((row) => row[headings.indexOf("why")])).toContain(`${said}.`);
+});
+
+test("sets or a block set by hand are told with the ones proposed", () => {
+  const book = sampleClub();
+  const { sets, reps } = lineWith(book).sessions[0]!;
+  const more = lineWith(book, { athlete: kofi, sets: sets + 1 });
+  expect(more.brief).toBe(`Set by you; ${sets}×${reps} was proposed`);
+  // What is set by hand is not what a race week has left.
+  expect(more.why.join(" ")).not.toContain("Race week: sets");
+  const both = lineWith(book, { athlete: kofi, block: "3×3", loadKg: 100 });
+  expect(both.brief).toMatch(/^Set by you; \d×\d at 107\.5 kg was proposed$/);
+});
+
+test("set back to what is proposed nothing is changed", () => {
+  const book = sampleClub();
+  const before = lineWith(book);
+  const [{ loadKg, sets, block, day, contacts, stack }] = before.sessions as [WeekSession];
+  const same = { loadKg, sets, block, day, contacts, stack, leaveOut: false, noRack: false };
+  const line = lineWith(book, { athlete: kofi, ...same, sessions: before.sessions.length });
+  expect(line.byHand).toBe(false);
+  expect(line.why.join(" ")).not.toMatch(/by you/);
+  expect(line.brief).toBe(before.brief);
+});
+
+test("other things set by hand are told by their names", () => {
+  const book = sampleClub();
+  const { contacts, days, why } = lineWith(book).sessions.map((session) => ({
+    ...lineWith(book),
+    ...session,
+  }))[0]!;
+  const day = days.find(({ why: refused }) => refused === "")!.day;
+  const line = lineWith(book, { athlete: kofi, contacts: contacts + 2, stack: "20", day });
+  expect(line.why[0]).toMatch(/^Changed by you, kept until taken back: contacts, stack/);
+  expect(line.why).toEqual(expect.arrayContaining([why[0]]));
+});
+
+test("an athlete left out is told as left out, not by the reasons of what was proposed", () => {
+  const line = lineWith(sampleClub(), { athlete: kofi, leaveOut: true });
+  expect(line).toMatchObject({ brief: "Left out by you", byHand: true });
+  expect(line.why[0]).toBe("Left out by you.");
+  expect(line.why.join(" ")).not.toContain("Hold");
+});
+
+test("one athlete's changes are taken back alone, those written before, too; the others' stay", () => {
+  const book = sampleClub();
+  const proposed = lineWith(book);
+  const tomasKg = lineOf(book).sessions[0]!.loadKg;
+  const set = [
+    { athlete: kofi, loadKg: 100, leaveOut: true },
+    { athlete: tomas, loadKg: tomasKg - 5 },
+  ];
+  writeProposedWeek(book, today, monday, set, null);
+  const back = { athlete: kofi, asProposed: true } as const;
+  expect(lineWith(book, back)).toEqual(proposed);
+  writeProposedWeek(book, today, monday, [back], null);
+  expect(lineWith(book)).toEqual(proposed);
+  expect(lineOf(book).sessions[0]!.loadKg).toBe(tomasKg - 5);
+  // What is set after that holds.
+  expect(lineWith(book, { ...back, loadKg: 100 }).sessions[0]!.loadKg).toBe(100);
 });

@@ -91,7 +91,7 @@ test("the card and the phone take the same load for a slow marker", () => {
   // 5 % off 160 lb is 152, built as 150; 10 % off is 144, built as 140.
   expect(card.bands.map(({ lift }) => lift)).toEqual(["160", "150", "140", ""]);
   // Three weeks of rows leave the line's own interval wide: just past the band the marker is repeated.
-  expect(card.bands[1]!.again).toMatch(/^once more from \d/);
+  expect(card.bands[1]!.again).toMatch(/^0\.\d\d( to 0\.\d\d)?: repeat the set first$/);
   const { session } = week.sessions.find(({ line }) => line.athlete === ada)!;
   const usual = session.usualLeadSpeed!;
   const phone = (slower: number) => {

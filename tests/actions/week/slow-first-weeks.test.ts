@@ -97,7 +97,7 @@ test("while another tool is in use week and card say whose speeds decide the day
     return book.values(tab.id).flatMap((row) => (row[0] === name ? [String(row[12])] : []));
   };
   expect(inTab(away, "2026-05-10", "2026-05-11")[0]).toMatch(
-    /\. With another tool than last time judge by eye\.$/,
+    /\. If the bar tool is not last time’s, judge by eye\.$/,
   );
   expect(inTab(home, "2026-05-03", "2026-05-04").join()).not.toMatch(/another tool/);
   expect(next(home, "trained", "2026-05-03").why).not.toContain(said);

@@ -290,7 +290,7 @@ test("sets cut for a race are told from how many to how many, as many as before 
   expect(cut(3)).toEqual([]);
   const [early] = cut(5, race("2026-05-18", 10, { race: "R2, heats" }));
   expect(lineReasonWords(early!)).toBe(
-    "Fri 15 May prepares R2, an A race on Mon 18 May: sets 5 to 3, load kept.",
+    "Fri 15 May prepares R2, an A race on Mon 18 May: sets 5 to 3.",
   );
 });
 

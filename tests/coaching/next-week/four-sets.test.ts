@@ -70,7 +70,7 @@ test("five sets on the last day of twelve weeks ago are of no season's habit any
 test("a block the coach sets is done in full, and a race's week halves the four", () => {
   expect(next(fours, { change: { block: { sets: 5, reps: 5 } } })).toEqual([
     "5×5 70",
-    "Hold: week 3 of 3.",
+    "Set by you; 4×5 was proposed. Its reason: Hold: week 3 of 3.",
   ]);
   const races = [race("2026-04-26", 10)];
   expect(next(fours, {}, { races })[0]).toBe("2×5 70");

@@ -94,7 +94,7 @@ test("a race week ahead: sets cut, load kept, and the step waits until after it"
   expect(inWeeks(1, { races }).reasons.map(lineReasonWords).slice(0, 3)).toEqual([
     "If all before it goes as planned.",
     "The step waits until the week after the race.",
-    "Race week: sets 3 to 2, load kept.",
+    "Race week: sets 3 to 2.",
   ]);
 });
 

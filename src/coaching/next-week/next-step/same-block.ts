@@ -17,7 +17,10 @@ export function sameBlock(
     block: step.block,
     loadKg,
     halfSets,
-    reasons: short ? [reason, { code: "reserve-short", facts: {} }] : [reason],
+    reasons: [
+      reason,
+      ...(short ? [{ code: "reserve-short", facts: { fromKg: wantedKg, toKg: loadKg } }] : []),
+    ],
     ready: false,
   };
 }
@@ -25,7 +28,9 @@ export function sameBlock(
 /** The same block and load again, and why; after a day that asked for less than its plan that, too. */
 export function held(given: StepGiven, code: string, facts: LineReason["facts"] = {}): PlannedStep {
   const again = sameBlock(given, given.step.loadKg, { code, facts });
-  return { ...again, reasons: [...again.reasons, ...lighterReasons(given.step)] };
+  const [first, ...others] = again.reasons;
+  // What was planned and lifted is told before what becomes of it.
+  return { ...again, reasons: [first!, ...lighterReasons(given.step), ...others] };
 }
 
 /** Why the plan is not what was lifted last. */

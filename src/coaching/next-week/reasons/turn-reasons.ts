@@ -1,6 +1,7 @@
 import type { LineReason } from "../line-reason";
 import type { ProposedSession, Wanted } from "../proposed-line";
 import type { LiftPlan } from "../session/lift-plan";
+import { orByHand } from "./by-hand";
 import { fewerSetsReasons } from "./line-reasons";
 
 /**
@@ -8,17 +9,17 @@ import { fewerSetsReasons } from "./line-reasons";
  * of another session of a lift that it is as it was last.
  */
 export function turnReasons(
-  { day, exercise, sets, reps, loadKg, instead, onLadder }: ProposedSession,
+  session: ProposedSession,
   plan: LiftPlan,
   wanted: Wanted,
 ): LineReason[] {
+  const { day, exercise, sets, reps, loadKg, instead, onLadder } = session;
   if (instead !== null) return [];
   const facts = { day, exercise, sets, reps, kg: loadKg };
   const { planned, bar, dropped, readAs } = plan;
   if (onLadder) {
     const of = [
-      ...byHandReasons(planned.loadKg, wanted),
-      ...planned.reasons,
+      ...orByHand(session, planned.reasons),
       ...bar(wanted.loadKg ?? planned.loadKg).reasons,
       ...dropped,
       ...readAs,
@@ -36,15 +37,8 @@ export function turnReasons(
         ? "eased-as-lift"
         : null;
   const of = [
-    ...byHandReasons(proposedKg, wanted),
-    ...(how === null ? [] : [{ code: how, facts: {} }]),
+    ...orByHand(session, how === null ? [] : [{ code: how, facts: {} }]),
     ...(wanted.loadKg === undefined ? [] : bar(wanted.loadKg).reasons),
   ];
   return [{ code: "in-turn", facts, of }];
 }
-
-/** A load the coach has set is told with the one it took the place of. */
-const byHandReasons = (proposedKg: number, { loadKg }: Wanted): LineReason[] =>
-  loadKg === undefined || loadKg === proposedKg
-    ? []
-    : [{ code: "set-by-hand", facts: { kg: proposedKg } }];

@@ -5,6 +5,7 @@ import type { LineGiven, ProposedSession } from "../proposed-line";
 import { handSet } from "../session/hand-set";
 import type { LiftingWeek } from "../week/lifting-week";
 import type { WeekFrame } from "../week/week-frame";
+import { orByHand } from "./by-hand";
 import {
   contactReasons,
   cutReasons,
@@ -34,10 +35,10 @@ export function weekReasons(
 ): readonly LineReason[] {
   const { own, sessions } = week;
   const isOwn = ({ day, onLadder }: ProposedSession) => week.planOn(day) === own && onLadder;
-  const hasOwn = sessions.some(isOwn);
+  const first = sessions.find(isOwn);
   return [
     ...swapReasons(sessions, who),
-    ...(hasOwn || isTakenDownUnseen(week) ? ownLoadReasons(week, change) : []),
+    ...(first || isTakenDownUnseen(week) ? ownLoadReasons(week, change, first) : []),
     ...sessions.flatMap((session) =>
       isOwn(session)
         ? []
@@ -45,7 +46,9 @@ export function weekReasons(
     ),
     ...own.dropped,
     ...own.readAs,
-    ...(change.block === undefined && hasOwn ? fewerSetsReasons(own) : []),
+    ...(change.block === undefined && change.sets === undefined && first
+      ? fewerSetsReasons(own)
+      : []),
     ...newLiftReasons(own.step),
     ...raceCutReasons(frame, week, change),
     ...((week.eased || week.racing) && change.contacts === undefined
@@ -67,9 +70,11 @@ const isTakenDownUnseen = ({ own, plans }: LiftingWeek) =>
 function ownLoadReasons(
   { own, turnOf }: LiftingWeek,
   change: NonNullable<LineGiven["change"]>,
+  first: ProposedSession | undefined,
 ): readonly LineReason[] {
   const loadKg = handSet(change, turnOf(own, true)).loadKg ?? own.planned.loadKg;
-  return [...own.planned.reasons, ...own.bar(loadKg).reasons];
+  const { reasons } = own.planned;
+  return [...(first ? orByHand(first, reasons) : reasons), ...own.bar(loadKg).reasons];
 }
 
 /** Of the first session with fewer sets for a race: in a race week the week says which. */
@@ -79,7 +84,8 @@ function raceCutReasons(
   change: NonNullable<LineGiven["change"]>,
 ): readonly LineReason[] {
   const cut = sessions.find(({ day }) => cutOn(day));
-  if (cut === undefined) return [];
+  // Sets set by hand are not what a race has left of them.
+  if (cut === undefined || change.sets !== undefined) return [];
   const sets = planOn(cut.day).setsOf(cut.block, handSet(change, cut.turn));
   return cutReasons(sets, cut, kind === "race week" ? null : raceNear(cut.day, races));
 }

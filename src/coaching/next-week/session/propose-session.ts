@@ -39,7 +39,10 @@ export type SessionsGiven = Omit<LineGiven, "monday" | "state"> & {
 /** Writes one session of the week: its lift, speeds, jumps and assistance, with what gives way. */
 export function sessionProposer(
   given: SessionsGiven,
-): (on: DayChoice, planned: SessionStep) => Omit<ProposedSession, "onLadder" | "turn"> {
+): (
+  on: DayChoice,
+  planned: SessionStep,
+) => Omit<ProposedSession, "asProposed" | "onLadder" | "turn"> {
   const { athlete, name, state, rows, asOf, change = {}, step } = given;
   const { rules, plates } = rows;
   const experience = athlete?.experience ?? null;

@@ -1,6 +1,7 @@
 import type { Day } from "../../calendar/day";
 import type { DayChoice } from "../../season/gym-days";
 import { toldGuardOf } from "../next-step/reserve-guard";
+import type { SessionStep } from "../next-step/session-steps";
 import type { ProposedSession } from "../proposed-line";
 import { handSet } from "./hand-set";
 import type { LiftPlan } from "./lift-plan";
@@ -27,6 +28,12 @@ export function sessionWriter(
   const { state, step, size, bar } = plan;
   const wanted = (onLadder: boolean) => handSet(given.change ?? {}, turnOf(onLadder));
   const steps = plan.onLadder(ladderDays.length, wanted(true));
+  const stepsAsProposed = plan.onLadder(ladderDays.length, {});
+  const asProposed = ({ block, loadKg }: SessionStep, day: Day) => ({
+    sets: setsOn(plan.setsOf(block, {}), day),
+    reps: block.reps,
+    loadKg: bar(loadKg).loadKg,
+  });
   const sessionOf = sessionProposer({
     ...given,
     state,
@@ -42,6 +49,11 @@ export function sessionWriter(
     // A day set by hand comes first and may lie after the other: steps go by day.
     const before = ladderDays.filter((day) => day < on.day).length;
     const planned = onLadder ? steps[before]! : plan.inTurn(wanted(false));
-    return { ...sessionOf(on, planned), onLadder, turn: turnOf(onLadder) };
+    return {
+      ...sessionOf(on, planned),
+      asProposed: asProposed(onLadder ? stepsAsProposed[before]! : plan.inTurn({}), on.day),
+      onLadder,
+      turn: turnOf(onLadder),
+    };
   };
 }

@@ -198,7 +198,7 @@ test("a load set by hand of another lift in turn is that lift's: its reason says
     ["trap bar deadlift", [25, 15]],
   ]);
   expect(said).toContain(
-    "Trap-bar deadlift in turn: 3×5 at 100 kg on Thu 23 Apr. Set by you; 95 kg was proposed. Hold: week 3 of 3.",
+    "Trap-bar deadlift in turn: 3×5 at 100 kg on Thu 23 Apr. Set by you; 95 kg was proposed. Its reason: Hold: week 3 of 3.",
   );
   expect(sessionWhyWords(line, line.sessions[1]!)).toBe(
     "Trap-bar deadlift in turn. Set by you; 95 kg was proposed.",
