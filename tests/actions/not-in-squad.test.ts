@@ -27,7 +27,7 @@ test("who has left is asked about once: said to be not in the squad, nothing is 
     [
       left,
       2,
-      "Say in the sidebar who this is, or that they are not in the squad; or correct the name, or add the athlete to the Athletes table.",
+      "Say here who this is, or that they are not in the squad; or correct the name, or add the athlete to the Athletes table.",
     ],
   ]);
   const after = ask<RowCheckView>(book, "answerName", gone);

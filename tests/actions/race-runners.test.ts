@@ -57,7 +57,7 @@ test("a runner nobody knows is asked about, as in every other table, and the ans
       "women",
       "C3",
       [],
-      "Name athletes, a group of the Athletes table, or all; or say in the sidebar who this is.",
+      "Name athletes, a group of the Athletes table, or all; or say here who this is.",
     ],
   ]);
   const said = ask<RowCheckView>(squad, "answerName", {

@@ -37,6 +37,6 @@ test("a row under a name that is not among the athletes is read and counts for n
   );
   const week = printableWeek(book, today, null, []);
   expect(howSureWords(week)).toContain(
-    "Not used: 1 row under a name that is not among the athletes.",
+    "2 of 6 rows were not used: 1 not read, 1 under a name that is not among the athletes.",
   );
 });
