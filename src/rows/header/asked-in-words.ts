@@ -22,9 +22,10 @@ const told: readonly (readonly [string, RegExp])[] = [
     "pain",
     /\b(pain|pains|hurt(?:s|ing)?|injur(?:y|ies|ed)|niggles?|ill|illness|sick|schmerz(?:en)?|verletzt|verletzung(?:en)?|krank)\b/,
   ],
+  ["newToday", /\bany ?thing (?:new|different|unusual)\b/],
   [
     "note",
-    /^(?:is there )?any ?thing (?:else|other|you|we)\b|^(?:any|other|further|more) (?:other )?(?:comments?|notes?|remarks?)\b|^sonst noch\b/,
+    /^(?:is there )?any ?thing (?:else|other|you|we|i|(?:the|your) coach|to (?:add|report|tell))\b|^(?:any|other|further|more) (?:other )?(?:comments?|notes?|remarks?)\b|^sonst noch\b/,
   ],
 ];
 

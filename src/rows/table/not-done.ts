@@ -7,7 +7,7 @@ const notDone =
   /^(?:dn[sp]|skip(?:ped)?|missed|rest|off|abs\.?|not done|cancelled|ausgelassen|entfällt)$/i;
 
 const didNot =
-  /(?<!\p{L})(?:did(?: not|n['’]?t) (?:train|lift)|nicht trainiert)(?: today| heute)?\s*(?:$|[,;.:(–—-])/iu;
+  /(?<!\p{L})(?:did(?: not|n['’]?t) (?:train|lift|come)|stayed(?: at)? home|nicht trainiert|zu hause geblieben)(?: today| heute)?\s*(?:$|[,;.:(–—-])/iu;
 
 /**
  * True for words that say that nothing was done, or why; a figure among them may be what was.
@@ -17,7 +17,9 @@ const didNot =
 function saysNotDone(cell: unknown, isNote: boolean): boolean {
   if (typeof cell !== "string" || (/\d/.test(cell) && !saysWhyNothing(cell))) return false;
   if (notDone.test(cell.trim())) return true;
-  return isNote ? illnessIn(cell) !== "" || didNot.test(cell) : saysWhy(cell);
+  return isNote
+    ? cell.split(/[,;.:(–—]/).some((part) => illnessIn(part) !== "") || didNot.test(cell)
+    : saysWhy(cell);
 }
 
 /**

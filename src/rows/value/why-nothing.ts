@@ -17,7 +17,7 @@ const told = new RegExp(
     `(?:until|till?|til|bis|ab|am|from|since|seit|back|on)\\s*${dotted}`,
     "(?:0?[1-9]|1[0-2])/(?:[12]\\d|3[01])(?:/(?:\\d{4}|\\d{2}))?",
     "\\d{1,2}\\s*(?:[-–]\\s*\\d{1,2}\\s*)?(?:days?|weeks?|wks?|months?|tagen?|wochen?|monaten?)",
-    "(?:w/c|weeks?|wks?|kw|cw|days?|tag)\\s*\\d{1,2}",
+    "(?:w/c|weeks?|wks?|kw|cw|days?|tag)\\s*\\d{1,2}(?!/)",
   ]
     .map((one) => `(?<!\\d)(?:${one})(?![\\d\\p{L}])`)
     .join("|"),

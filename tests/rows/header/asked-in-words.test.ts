@@ -127,3 +127,56 @@ test("a form is told by its questions alone, whatever its tab is called and howe
     },
   ]);
 });
+
+test("a form of sets is told by its questions, each with its own answer", () => {
+  const asked = [
+    [
+      "Timestamp",
+      "Name",
+      "Which lift?",
+      "Weight on the bar (kg)",
+      "Sets x reps",
+      "Bar speed of each set",
+      "How hard was it? (RPE 1-10)",
+      "Comments",
+    ],
+    ["2026-06-09 18:12:22", "Ilka", "Back squat", "82,5", "3x5", "0,62, 0,60, 0,57", "8", "good"],
+    ["2026-06-09 18:20:01", "Tomo", "Back squat", "60kg", "2 x 5", "0,71 0,70", "7,5", ""],
+  ];
+  const found = findTables([{ name: "Form responses 2", cells: asked }]);
+  expect(found.map(({ table, understanding: { questions } }) => [table, questions])).toEqual([
+    ["Sets", []],
+  ]);
+  const { reading } = found[0]!.understanding;
+  expect(reading.issues).toEqual([]);
+  expect(reading.records).toMatchObject([
+    { athlete: "Ilka", loadKg: 82.5, reps: 5, setSpeed: 0.62, repsInReserve: 2, note: "good" },
+    { athlete: "Ilka", loadKg: 82.5, reps: 5, setSpeed: 0.6 },
+    { athlete: "Ilka", loadKg: 82.5, reps: 5, setSpeed: 0.57 },
+    { athlete: "Tomo", loadKg: 60, reps: 5, setSpeed: 0.71, repsInReserve: 2.5 },
+    { athlete: "Tomo", loadKg: 60, reps: 5, setSpeed: 0.7 },
+  ]);
+});
+
+test.each([
+  ["anything new or different today", "newToday"],
+  ["anything unusual yesterday", "newToday"],
+  ["anything the coach should know", "note"],
+  ["is there anything your coach should know", "note"],
+  ["anything to report", "note"],
+  ["anything i should know", "note"],
+  ["anything to eat", null],
+])("%s asks for %s", (words, field) => {
+  expect(askedInWords(words, ["new shoes"])).toBe(field);
+});
+
+test.each(["How hard was it? (0-10)", "How hard was the run?"])(
+  "of a run %s asks its exertion",
+  (asked) => {
+    const cells = [
+      ["Date", "Name", "Minutes", asked],
+      ["2026-06-09", "Ilka", 40, 3],
+    ];
+    expect(understandTable("Runs", cells).reading.records).toMatchObject([{ exertion: 3 }]);
+  },
+);

@@ -290,3 +290,61 @@ test("a load typed with its unit does not turn a row of small figures into headi
   expect(problems(reading)).toEqual(["A4 load-blank: "]);
   expect(notes(reading)).toEqual(["G4 Ilka: calm"]);
 });
+
+test.each([
+  [["L", "R", "L", "R"], "L", "R"],
+  [["left kg", "right kg", "left kg", "right kg"], "left", "right"],
+])("a side named under each date is the side of the title's lift: %j", (under, left, right) => {
+  const { reading } = understandTable(
+    "Sets",
+    [
+      ["Athlete", "5 May", "", "7 May", ""],
+      ["", ...under],
+      ["Ilka", 40, 41, 42, 43],
+    ],
+    { today, title: "Split squat" },
+  );
+  expect(problems(reading)).toEqual([]);
+  expect(reading.records.map(({ exercise, loadKg }) => [exercise, loadKg])).toEqual([
+    [`split squat ${left}`, 40],
+    [`split squat ${right}`, 41],
+    [`split squat ${left}`, 42],
+    [`split squat ${right}`, 43],
+  ]);
+});
+
+test("sides under dates name no lift where no title does", () => {
+  const cells = [
+    ["Athlete", "5 May", "", "7 May", ""],
+    ["", "L", "R", "L", "R"],
+    ["Ilka", "40x5", "40x5", "42x5", "42x5"],
+  ];
+  const { reading } = understandTable("Sets", cells, { today, said: true });
+  expect(reading.records).toEqual([]);
+  expect(problems(reading)).toEqual(["A1 exercise-missing: Athlete"]);
+});
+
+test.each([[["am", "pm", ""]], [["Morning", "Evening", ""]], [["früh", "abends", ""]]])(
+  "two runs of a day stand under one date, and a day with one run is as it was: %j",
+  (under) => {
+    const { reading, questions } = understandTable(
+      "Runs",
+      [
+        ["Athlete", "5 May", "", "6 May"],
+        ["", ...under],
+        ["Ilka", "40 min easy", "20 min easy", "30 min easy"],
+        ["Tomo", "50 min easy", "", ""],
+      ],
+      { today },
+    );
+    expect([problems(reading), questions]).toEqual([[], []]);
+    expect(
+      reading.records.map(({ athlete, day, minutes }) => [athlete, day - today, minutes]),
+    ).toEqual([
+      ["Ilka", -42, 40],
+      ["Ilka", -42, 20],
+      ["Ilka", -41, 30],
+      ["Tomo", -42, 50],
+    ]);
+  },
+);

@@ -17,6 +17,11 @@ test.each([
   [["squat", "", "-", "", "", "didn’t train today (calf)"], "H2 Ilka: didn’t train today (calf)"],
   [["squat", 1, "", "", "", "sick"], "H2 Ilka: sick"],
   [["squat", 1, "", "", "", "missed"], "H2 Ilka: missed"],
+  [["squat", "", "", "", "", "ill, stayed home"], "H2 Ilka: ill, stayed home"],
+  [["squat", 1, "", "", "", "Sick (flu?)"], "H2 Ilka: Sick (flu?)"],
+  [["squat", 1, "", "", "", "stayed at home"], "H2 Ilka: stayed at home"],
+  [["squat", 1, "", "", "", "zu Hause geblieben"], "H2 Ilka: zu Hause geblieben"],
+  [["squat", 1, "", "", "", "didn't come"], "H2 Ilka: didn't come"],
 ])("a row that says why nothing was done is no set, and its words are kept: %j", (cells, words) => {
   const reading = read(row(...cells));
   expect([reading.records, problems(reading), notes(reading)]).toEqual([[], [], [words]]);
@@ -48,6 +53,8 @@ test.each([
   [["squat", 1, 80, "", "", "Ill, did not train"], "05-12 Ilka 1 80x?"],
   [["pull-up", 1, "", "", "", "slight knee pain"], "05-12 Ilka 1 ?x?"],
   [["pull-up", 1, "", "", "", "did not train well"], "05-12 Ilka 1 ?x?"],
+  [["squat", 1, 80, "", "", "ill, stayed home after"], "05-12 Ilka 1 80x?"],
+  [["pull-up", 1, "", "", "", "felt ill afterwards"], "05-12 Ilka 1 ?x?"],
   [["pull-up", 1, "", "", "", "did not train, 3 easy ones"], "05-12 Ilka 1 ?x?"],
 ])("a row with a figure, or with words that do not say so, stays a set: %j", (cells, set) => {
   expect(read(row(...cells)).records.map(shortSet)).toEqual([set]);

@@ -2,6 +2,7 @@ import { saysWhyNothing } from "../../../src/rows/value/why-nothing";
 
 test.each([
   "out – back w/c 1 June",
+  "OUT from w/c 13/4",
   "holiday until 12/5",
   "away 1–12 June",
   "Urlaub bis 12.5.",

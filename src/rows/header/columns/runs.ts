@@ -10,7 +10,7 @@ export const runsColumns = {
     "minutes|min|duration|mins|time run|dauer|minuten|length|duree|duracion|durata|duur",
   ),
   exertion: headings(
-    "exertion|exertion 0-10|exertion 0–10|rpe|effort|srpe|anstrengung|belastung|belastung 0-10|session rpe",
+    "exertion|exertion 0-10|exertion 0–10|rpe|effort|srpe|anstrengung|belastung|belastung 0-10|session rpe|how hard was it|how hard was the run",
   ),
   km: headings("km|distance|kilometres|kilometers|mi|miles|strecke|distanz"),
   note: headings(noteHeadings),

@@ -55,9 +55,10 @@ function settled(context: LayoutContext, header: FoundHeader, settler: DaySettle
   const { lastRow, fields, others } = subHeadings(context, header);
   const dates = settledDates(context, header, lastRow, settler);
   const atDay = dates.filter(isAtDay);
-  // With nothing but notes named beside them, figures stand under the dates themselves.
+  // With nothing but notes and more of the same named beside them, figures stand under the dates themselves.
   const bare =
-    header.lastRow === header.row && [...fields.values()].every(({ field }) => field === "note");
+    header.lastRow === header.row &&
+    [...fields.values()].every(({ field }) => field === "note" || field === null);
   const isNote = (column: number) => fields.get(column)?.field === "note";
   return {
     firstRow: header.row,

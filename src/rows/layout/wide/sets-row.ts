@@ -2,6 +2,7 @@ import { type Day, isoFromDay } from "../../../coaching/calendar/day";
 import type { Cells } from "../../cells";
 import { isBlank } from "../../value/blank";
 import type { Unit } from "../../value/units";
+import { namesSide } from "../across/names-over-figures";
 import type { Placed } from "../flat-rows";
 import { emitSets } from "../shorthand/emit-sets";
 import type { SetGroup } from "../shorthand/scheme";
@@ -90,8 +91,20 @@ export function setsRow(
   const before = new Map<string, unknown>();
   for (const columns of inColumns.groups) {
     const [{ day, column, exercise: own }] = columns as [DayColumn];
-    const lift: Placed = own === undefined ? exercise : [own, column];
-    const owner = { day, athlete, nameColumn, exercise: lift, beside, ...words };
+    const owner = {
+      day,
+      athlete,
+      nameColumn,
+      exercise: liftOf(own, column, exercise),
+      beside,
+      ...words,
+    };
     columnsOfDay(into, line, row, owner, columns, before);
   }
+}
+
+/** The lift of columns under a date: their own, or the row's, of which they may name the side. */
+function liftOf(own: string | undefined, column: number, row: Placed): Placed {
+  if (own === undefined) return row;
+  return [namesSide(own) ? `${row[0]} ${own}` : own, column];
 }

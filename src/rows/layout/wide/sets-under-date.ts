@@ -3,7 +3,7 @@ import { headerWords, plainWords } from "../../header/header-words";
 import { sampleColumn, valueFit } from "../../header/value-fit";
 import type { TableName } from "../../table-name";
 import { figures, headingParts } from "../across/heading-parts";
-import { namesLift } from "../across/names-over-figures";
+import { namesLift, namesSide } from "../across/names-over-figures";
 import { noSense } from "../shorthand/scheme-order";
 import { isShorthand, setCell } from "../shorthand/set-cell";
 import { numberOfTry } from "./numbered-tries";
@@ -12,14 +12,14 @@ import type { SubHeading } from "./sub-headings";
 type Place = { readonly row: number; readonly column: number; readonly end: number };
 
 /**
- * What a heading under a date says of sets that its words alone do not: the lift with its figure ("Squat
- * kg"), or by the loads below a lift alone ("Squat") or one more set ("Set 2"); null for any other.
+ * What a heading under a date says of sets that its words alone do not: the lift, or its side, with its figure
+ * ("Squat kg", "left kg"), or by the loads below a lift alone ("Squat") or one more set ("Set 2"); null for any other.
  */
 export function setsUnderDate(cells: Cells, { row, column, end }: Place): SubHeading | null {
   const cell = cells[row]![column];
   const { field, set, label } = headingParts(cell, column);
   const { unit } = headerWords(cell);
-  const lift = namesLift(label) ? { exercise: label } : {};
+  const lift = namesLift(label) || namesSide(label) ? { exercise: label } : {};
   if (label !== "" && !("exercise" in lift)) return null;
   if (field !== null) return figures.test(field) && label !== "" ? { field, unit, ...lift } : null;
   const filled = sampleColumn(cells, row + 1, end, column).filter((one) => /\d/.test(String(one)));

@@ -69,13 +69,18 @@ function headingUnder(
   if (table === "Jumps" && testUnderDate(cell) !== null) return { field: "height", unit };
   // A number alone may be data where no names are headed.
   if (!headsNames && !/\p{L}/u.test(words)) return null;
-  if (table === "Jumps" && isTry(cell)) return { field: null, unit };
+  if (table === "Jumps" ? isTry(cell) : table === "Runs" && halfOfDay.test(words))
+    return { field: null, unit };
   return table === "Sets" ? setsUnderDate(cells, place) : null;
 }
 
 /** The jump test that a heading under a date names; null where it names a figure of one, or anything else. */
 export const testUnderDate = (cell: unknown): string | null =>
   typeof cell === "string" && isJumpColumn(cell) && partOf(cell) === null ? testName(cell) : null;
+
+/** Two runs of one day. */
+const halfOfDay =
+  /^(?:am|pm|morning|afternoon|evening|fruh|morgens?|mittags?|nachmittags?|abends?)$/;
 
 /** Beside what was planned. */
 const done = /^(?:done|actual|lifted|ist|gemacht)$/;

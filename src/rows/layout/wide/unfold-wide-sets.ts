@@ -1,5 +1,6 @@
 import { plainWords } from "../../header/header-words";
 import { speedNotSaid } from "../../table/set-kinds";
+import { namesSide } from "../across/names-over-figures";
 import type { LayoutContext } from "../layout-context";
 import { liftInWords } from "../lift-in-words";
 import { massInWords } from "../mass-in-words";
@@ -42,7 +43,7 @@ const titlesPlan = (title: string) =>
 /** Whether each row, or each of the columns under the dates, says its own lift. */
 const namesLifts = ({ known, header: { days } }: Block) =>
   known.has("exercise") ||
-  (days.length > 0 && days.every(({ exercise }) => exercise !== undefined));
+  (days.length > 0 && days.every(({ exercise }) => exercise !== undefined && !namesSide(exercise)));
 
 /** The coach is asked for the lift where there are sets to ask for. */
 function reportLiftless({ cells }: LayoutContext, into: Unfolded, block: Block): void {
