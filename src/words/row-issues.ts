@@ -241,6 +241,11 @@ export const rowIssueSentences = {
     rowOut,
     "Put a header above it that names at least the load, or clear the row.",
   ],
+  "figures-in-rows": () => [
+    rowOut,
+    "Give load, repetitions and speed a column each under every date: here they stand in rows.",
+    "figures in rows",
+  ],
   "bar-unsettled": (issue) => [
     "The loads of this session are not used: the mass of the bar is in doubt.",
     `${answerIt}write the bar without a question mark${issue.facts.said === undefined ? "" : `, for example “bar ${fact(issue, "said")}”`}.`,

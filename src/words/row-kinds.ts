@@ -42,6 +42,7 @@ const rowKinds = {
   "day-missing": "date missing",
   "exercise-missing": "exercise missing",
   "row-unread": "row without a header",
+  "figures-in-rows": "one figure in a row",
   "bar-unsettled": "bar in doubt",
   "scheme-unread": "sets and repetitions unreadable",
   "scheme-order-unsettled": "sets or repetitions first?",

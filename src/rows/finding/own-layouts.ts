@@ -33,8 +33,10 @@ export function ownLayouts(
       understanding.reading.issues.every(({ code }) => code !== "exercise-missing");
     const asks =
       understanding.tabQuestions.length > 0 ||
-      // Rows that only lack their day want a date above them, which is said once the tab counts.
-      understanding.reading.issues.some(({ code }) => code === "day-missing") ||
+      // What rows that only lack their day, or columns, want is said once the tab counts.
+      understanding.reading.issues.some(({ code }) =>
+        /^(?:day-missing|figures-in-rows)$/.test(code),
+      ) ||
       // A column nobody explains is no row waiting for its answer.
       (speaks && understanding.questions.some(({ about }) => about !== "meaning"));
     // An answer may settle every row at once: such a tab is not passed over.

@@ -1,3 +1,4 @@
+import { findTables } from "../../../src/rows/find-tables";
 import { understandTable } from "../../../src/rows/read-table";
 import { notes, problems, shortJump, shortSet, today } from "./short";
 
@@ -345,6 +346,27 @@ test.each([[["am", "pm", ""]], [["Morning", "Evening", ""]], [["früh", "abends"
       ["Ilka", -42, 20],
       ["Ilka", -41, 30],
       ["Tomo", -42, 50],
+    ]);
+  },
+);
+
+test.each([[["Ilka", "", ""]], [["Ilka", "Ilka", "Ilka"]]])(
+  "load, repetitions and speed in rows under a date are refused by their cells: names %j",
+  (names) => {
+    const cells = [
+      ["Athlete", "What", "4 May", "7 May"],
+      [names[0], "load", 80, 82.5],
+      [names[1], "reps", 5, 5],
+      [names[2], "speed", 0.62, 0.6],
+    ];
+    const found = findTables([{ name: "Squat", cells }], { today });
+    expect(found.map(({ table, sureness }) => [table, sureness < 0.6])).toEqual([["Sets", true]]);
+    const { reading } = found[0]!.understanding;
+    expect(reading.records).toEqual([]);
+    expect(problems(reading)).toEqual([
+      "B2 figures-in-rows: load",
+      "B3 figures-in-rows: reps",
+      "B4 figures-in-rows: speed",
     ]);
   },
 );

@@ -1,6 +1,9 @@
+import { headerWords } from "../../header/header-words";
+import { headingLookup } from "../../header/recognise-header";
 import { carriedColumns } from "../../table/carried-columns";
 import { mayBeName, namesSummary } from "../../table/summary-lines";
 import { isBlank } from "../../value/blank";
+import { figures } from "../across/heading-parts";
 import type { Unfolded } from "../unfolded";
 
 /** One athlete's row under a header of dates. */
@@ -10,12 +13,18 @@ export type AthleteRow = {
   readonly nameColumn: number;
 };
 
-/** The rows below a header of dates, up to the next one, and the column of their names. */
-type Below = { readonly first: number; readonly end: number; readonly nameColumn: number };
+/** The rows below a header of dates, up to the next one, the column of their names, and that of the first date. */
+type Below = {
+  readonly first: number;
+  readonly end: number;
+  readonly nameColumn: number;
+  readonly left: number;
+};
 
 /**
  * Every athlete's row below a header of dates, its footnotes by their mark, and the lone words below the
- * last athlete, which are the next block's titles. Reports `needed-blank` for a row without a name.
+ * last athlete, which are the next block's titles. Reports `needed-blank` for a row without a name, and
+ * `figures-in-rows` for one of loads, of repetitions or of speeds alone.
  */
 export function athleteRows(
   into: Unfolded,
@@ -23,7 +32,7 @@ export function athleteRows(
   known: ReadonlyMap<string, number>,
 ): { rows: AthleteRow[]; footnotes: ReadonlyMap<string, string>; titles: string[] } {
   const { source: cells } = into;
-  const { first, end, nameColumn } = below;
+  const { first, end, nameColumn, left } = below;
   const rows: AthleteRow[] = [];
   const footnotes = new Map<string, string>();
   let titles: string[] = [];
@@ -47,7 +56,9 @@ export function athleteRows(
       into.mark(row, "heading");
       if (!isSummary) titles.push(name as string);
       above = "";
-    } else {
+    } else if (ofLifts.has(into.table) && line.slice(0, left).some(namesFigure))
+      into.report("figures-in-rows", row, line.findIndex(namesFigure));
+    else {
       titles = [];
       const named = isBlank(name) ? "" : String(name).trim().replace(/\s+/g, " ");
       const athlete = named || (namesBlank(line) ? above : "");
@@ -58,6 +69,13 @@ export function athleteRows(
   }
   return { rows, footnotes, titles };
 }
+
+/** Tables that such a grid would be taken for. */
+const ofLifts = new Set(["Sets", "Jumps"]);
+
+/** "Load", "reps", "speed" beside a name: what stands under each date is that figure of one set. */
+const namesFigure = (cell: unknown): boolean =>
+  figures.test(headingLookup("Sets").get(headerWords(cell).words) ?? "");
 
 const isWords = (cell: unknown) => typeof cell === "string" && !isBlank(cell);
 

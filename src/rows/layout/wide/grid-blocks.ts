@@ -54,7 +54,8 @@ function blocksOf(context: LayoutContext, headers: readonly DateHeader[], into: 
     }
     for (const { row, column, code, facts } of header.unsettled)
       into.report(code, row, column, facts);
-    const below = { first: header.lastRow + 1, end: next, nameColumn };
+    const left = Math.min(...header.under.keys());
+    const below = { first: header.lastRow + 1, end: next, nameColumn, left };
     const { rows, footnotes, titles: lastWords } = athleteRows(into, below, known);
     from = next;
     titlesBelow = lastWords;
