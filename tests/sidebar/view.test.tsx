@@ -61,6 +61,23 @@ test("write says how many rows and where, take back stands beside it, cautions a
   expect(text).toMatch(/Lift inside a rack.*Write 1 row In the tab Next week\..*Take back/);
 });
 
+test("a week that stands in the tab as proposed can be written again by a quiet button", () => {
+  const written = { ...week, isWritten: true, already: "Written: 1 row stands in Next week." };
+  expect(words(shown({ week: written }))).toContain(
+    "Write again Written: 1 row stands in Next week.",
+  );
+  expect(shown({ week: written })).not.toContain("btn main");
+  expect(shown({ week })).toContain("btn main");
+});
+
+test("what is set by hand of one athlete's week can be put back as proposed, and only then", () => {
+  const [line, ...others] = week.lines;
+  const { athlete } = line!;
+  const set = { ...week, lines: [{ ...line!, byHand: true }, ...others] };
+  expect(words(shown({ week: set, athlete }))).toContain("As proposed");
+  expect(words(shown({ week, athlete }))).not.toContain("As proposed");
+});
+
 test("rows deleted in the tab are written again by a button of their own, for the squad and for one athlete", () => {
   const [line, ...others] = week.lines;
   const deleted = { ...week, deleted: 2, lines: [{ ...line!, deleted: 1 }, ...others] };
