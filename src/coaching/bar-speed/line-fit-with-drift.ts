@@ -1,5 +1,6 @@
 import type { LineFit, LineRow } from "./line-fit";
 import type { LineSettings } from "./line-settings";
+import { noSums, sumUpDay } from "./sums-of-day";
 
 /** Fewer days than this cannot tell a drift from a slope. */
 const leastDays = 5;
@@ -26,24 +27,13 @@ export function lineFitWithDrift(
   const days: number[] = [];
   let withinSquares = 0;
   let withinProducts = 0;
+  const sums = noSums();
   for (let start = 0, end = 0; start < rows.length; start = end) {
-    const time = rows[start]!.day;
-    let loads = 0;
-    let speeds = 0;
-    while (end < rows.length && rows[end]!.day === time) {
-      loads += rows[end]!.loadKg;
-      speeds += rows[end]!.speed;
-      end++;
-    }
-    const sets = end - start;
-    const load = loads / sets;
-    for (let i = start; i < end; i++) {
-      const off = rows[i]!.loadKg - load;
-      withinSquares += (off * off) / setVariance;
-      withinProducts += (off * rows[i]!.speed) / setVariance;
-    }
-    const weight = 1 / (settings.daySd ** 2 + setVariance / sets);
-    days.push(weight, time, load, speeds / sets);
+    end = sumUpDay(rows, start, sums);
+    withinSquares += sums.squares / setVariance;
+    withinProducts += sums.products / setVariance;
+    const weight = 1 / (settings.daySd ** 2 + setVariance / (end - start));
+    days.push(weight, rows[start]!.day, sums.load, sums.speed);
   }
   if (days.length < perDay * leastDays) return null;
 

@@ -1,6 +1,7 @@
 import type { Day } from "../calendar/day";
 import type { LineSettings } from "./line-settings";
 import { recencyWeight } from "./recency";
+import { noSums, sumUpDay } from "./sums-of-day";
 
 /** One set as the line reads it. */
 export type LineRow = {
@@ -48,33 +49,18 @@ export function lineFit(
   let wll = 0;
   let wv = 0;
   let wlv = 0;
+  const sums = noSums();
   for (let start = 0, end = 0; start < rows.length; start = end) {
-    const day = rows[start]!.day;
-    let loads = 0;
-    let speeds = 0;
-    while (end < rows.length && rows[end]!.day === day) {
-      loads += rows[end]!.loadKg;
-      speeds += rows[end]!.speed;
-      end++;
-    }
-    const sets = end - start;
-    const load = loads / sets;
-    const speed = speeds / sets;
-    let loadSquares = 0;
-    let products = 0;
-    for (let i = start; i < end; i++) {
-      const off = rows[i]!.loadKg - load;
-      loadSquares += off * off;
-      products += off * (rows[i]!.speed - speed);
-    }
-    const recency = now === null ? 1 : recencyWeight(now - day, settings);
-    const weight = recency / (dayVariance + setVariance / sets);
+    end = sumUpDay(rows, start, sums);
+    const { load, speed } = sums;
+    const recency = now === null ? 1 : recencyWeight(now - rows[start]!.day, settings);
+    const weight = recency / (dayVariance + setVariance / (end - start));
     const within = recency / setVariance;
     w += weight;
     wl += weight * load;
-    wll += weight * load * load + within * loadSquares;
+    wll += weight * load * load + within * sums.squares;
     wv += weight * speed;
-    wlv += weight * load * speed + within * products;
+    wlv += weight * load * speed + within * sums.products;
   }
   if (prior) {
     w += 1 / prior.sd ** 2;

@@ -75,6 +75,14 @@ test.each([
     ],
   ],
   [
+    "the same gain, from nought",
+    [
+      [30.1, 31.2],
+      [28.4, 29.5],
+      [0, 1.1],
+    ],
+  ],
+  [
     "three trials a constant apart",
     [
       [1.1, 1.2, 1.4],
