@@ -49,7 +49,7 @@ export const jumpTrendFunction: SheetFunction = {
           -0.053,
           0.02,
           "slipping",
-          "41.7 cm, −5 % from 44.1 since 30 Apr, smallest change to tell 2 %, 7 days against 6",
+          "41.7 cm, −5 % from 44.1 since 30 Apr, smallest change that matters 2 %, 7 days against 6",
         ],
       ],
     },

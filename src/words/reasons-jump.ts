@@ -9,14 +9,35 @@ export function jumpTrendWords({ word, daysNeeded }: JumpTrend): string {
     : word;
 }
 
-/** "45.2 cm, −4 % from 47.1 since 12 May, smallest change to tell 3 %, 8 days against 6" */
+/**
+ * "45.2 cm, −4 % from 47.1 since 12 May, smallest change that matters 3 %, 8 days against 6"; of one
+ * that lasts and is smaller, "lasting but less than the 3 % that matters".
+ */
 export function jumpTrendReason(trend: JumpTrend): string {
-  const { baselineCm, nowCm, change, smallestChange, sinceDay, baselineDays, nowDays } = trend;
+  const { baselineCm, nowCm, change, sinceDay, baselineDays, nowDays } = trend;
   if (baselineCm === null || nowCm === null || change === null) return jumpTrendWords(trend);
   const since = sinceDay === null ? "" : ` since ${dayWords(sinceDay)}`;
-  const smallest =
-    smallestChange === null
-      ? ""
-      : `, smallest change to tell ${percentWords(100 * smallestChange)}`;
-  return `${trimmed(nowCm, 1)} cm, ${signedPercentWords(100 * change)} from ${trimmed(baselineCm, 1)}${since}${smallest}, ${countWords(nowDays, "day")} against ${baselineDays}`;
+  const { changed, matters } = changeWords({ ...trend, change });
+  return `${trimmed(nowCm, 1)} cm, ${changed} from ${trimmed(baselineCm, 1)}${since}${matters}, ${countWords(nowDays, "day")} against ${baselineDays}`;
+}
+
+function changeWords({
+  word,
+  change,
+  smallestChange,
+}: Pick<JumpTrend, "word" | "smallestChange"> & { readonly change: number }) {
+  const changed = signedPercentWords(100 * change);
+  if (smallestChange === null) return { changed, matters: "" };
+  const least = percentWords(100 * smallestChange);
+  const isLasting = word === "rising" || word === "slipping";
+  if (!isLasting || Math.abs(change) >= smallestChange)
+    return { changed, matters: `, smallest change that matters ${least}` };
+  const less = (size: string) => `, lasting but less than the ${size} that matters`;
+  // Rounded to the same figure the lesser would not be read as less.
+  return percentWords(100 * change) === least
+    ? {
+        changed: `${change < 0 ? "−" : "+"}${trimmed(100 * Math.abs(change), 1)} %`,
+        matters: less(`${trimmed(100 * smallestChange, 1)} %`),
+      }
+    : { changed, matters: less(least) };
 }

@@ -175,7 +175,17 @@ test("a jump trend without heights says its word; with them what moved and what 
   expect(jumpTrendReason(known as never)).toBe("45.2 cm, −4 % from 47.1, 4 days against 6");
   const since = { ...known, sinceDay: monday, smallestChange: 0.03 };
   expect(jumpTrendReason(since as never)).toBe(
-    "45.2 cm, −4 % from 47.1 since 6 Apr, smallest change to tell 3 %, 4 days against 6",
+    "45.2 cm, −4 % from 47.1 since 6 Apr, smallest change that matters 3 %, 4 days against 6",
+  );
+  // What lasts is told as such, and is not called more than it is.
+  const small = (change: number, word = "rising") =>
+    jumpTrendReason({ ...since, word, change, smallestChange: 0.0251 } as never).split(", ")[2];
+  expect(small(0.0234)).toBe("lasting but less than the 3 % that matters");
+  expect(small(-0.0234, "slipping")).toBe("lasting but less than the 3 % that matters");
+  expect(small(0.0251)).toBe("smallest change that matters 3 %");
+  expect(small(0.0234, "holding")).toBe("smallest change that matters 3 %");
+  expect(jumpTrendReason({ ...since, change: -0.026, smallestChange: 0.029 } as never)).toBe(
+    "45.2 cm, −2.6 % from 47.1 since 6 Apr, lasting but less than the 2.9 % that matters, 4 days against 6",
   );
 });
 

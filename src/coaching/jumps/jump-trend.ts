@@ -11,7 +11,7 @@ export type JumpTrend = {
   readonly nowCm: number | null;
   /** Change from baseline, fraction: −0.05 is 5 % lower. */
   readonly change: number | null;
-  /** Smallest change these rows can tell from wobble (90 %), fraction. */
+  /** Smallest change that matters: what these rows can tell from wobble (90 %), fraction. */
   readonly smallestChange: number | null;
   /** This athlete's wobble (typical error) of one test day, fraction. */
   readonly wobble: number | null;
