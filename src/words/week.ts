@@ -34,6 +34,12 @@ function reserveShortStart({ fromKg, toKg }: LineReason["facts"]): string {
     : `At ${kg(toKg)} kg`;
 }
 
+const boxCm = (cm: unknown) => `${trimmed(Number(cm), 1)} cm`;
+
+/** "36.6 cm was missed on 25 Jun"; plates that nobody has measured by their stack. */
+const missedWords = ({ day, cm, stack }: LineReason["facts"]): string =>
+  `${cm === undefined ? stackWords(String(stack).split("+").map(Number)) : boxCm(cm)} was missed on ${dayWords(Number(day))}`;
+
 /** One reason in words, from its code and facts. */
 const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) => string)>> = {
   out: "Out: nothing is proposed.",
@@ -121,6 +127,12 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "sets-fell": ({ from, to }) =>
     `The sets fell from ${kg(from)} to ${kg(to)} kg last session, and the first counts: all are planned at its load.`,
   "sets-as-ever": ({ sets }) => `${sets} sets, as there never were more in twelve weeks.`,
+  "box-up": ({ cm }) =>
+    `Box jump one step up, to ${boxCm(cm)}: rising, and nothing so high missed.`,
+  "box-held": (facts) => `Box jump held: ${missedWords(facts)}.`,
+  "box-lower": (facts) => `Box jump lower: ${missedWords(facts)}.`,
+  "box-unknown": (facts) =>
+    `Box jump: ${missedWords(facts)} and nothing lower cleared; the height is yours to set.`,
   "contact-long": "Drop jump lower: contact was slow, past 0.25 s.",
   "novice-drop": "Novices drop from 20 cm or less.",
   "no-plate": ({ exercise, insteadOf }) =>

@@ -59,7 +59,7 @@ export function athleteStates(state: StateOfSquad): (athlete: string) => Athlete
       lastWord: Number.isFinite(lastDay) ? dayOf(athlete, lastDay).word : null,
       ofLift: ofLift(athlete),
       jumpWord: trend?.ok === true ? trend.value.word : null,
-      ...lastJump(box),
+      ...lastJump(box, plates),
       movementKept,
       soreness: highSoreness(own?.diary ?? [], asOf),
       unwellDay: unwell,

@@ -47,6 +47,8 @@ export type ProposedSession = {
   readonly speedFloor: number | null;
   readonly stackKg: readonly number[];
   readonly stackCm: number | null;
+  /** Why the stack is not the last one cleared, or does not rise; null where there is nothing to say. */
+  readonly stackReason: LineReason | null;
   readonly contacts: number;
   /** How the contacts are spent: hops, drop jumps, box jumps. */
   readonly jumps: JumpSets;

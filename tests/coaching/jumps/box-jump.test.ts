@@ -22,20 +22,26 @@ test("of two box jumps the one taken more often is followed", () => {
   expect(found(["box jump", 1])).toBe("box jump");
 });
 
-test("the stack last cleared counts, one knocked down does not", () => {
+test("the stack last cleared under a miss counts, one knocked down does not, nor its height", () => {
   const attempt = (stackKg: readonly number[], cleared: boolean | null, heightCm: number | null) =>
     jumpAttempt({ day: 1, stackKg, cleared, heightCm });
   expect(
-    lastJump([
-      attempt([15], true, 30),
-      attempt([15, 10], null, null),
-      attempt([20, 20], false, 44),
-    ]),
-  ).toEqual({ lastStackKg: [15, 10], lastJumpCm: 44 });
+    lastJump(
+      [attempt([15], true, 30), attempt([15, 10], null, null), attempt([20, 20], false, 44)],
+      [],
+    ),
+  ).toEqual({
+    lastStackKg: [15, 10],
+    lastJumpCm: 30,
+    missedBoxes: [{ day: 1, cm: 44, stackKg: [20, 20] }],
+    isBoxLowered: false,
+  });
+  const none = { missedBoxes: [], isBoxLowered: false };
   // A jump noted without plates, and one without a height, leave what was there before.
-  expect(lastJump([attempt([15], true, 30), attempt([], true, null)])).toEqual({
+  expect(lastJump([attempt([15], true, 30), attempt([], true, null)], [])).toEqual({
     lastStackKg: [15],
     lastJumpCm: 30,
+    ...none,
   });
-  expect(lastJump([])).toEqual({ lastStackKg: [], lastJumpCm: null });
+  expect(lastJump([], [])).toEqual({ lastStackKg: [], lastJumpCm: null, ...none });
 });

@@ -147,6 +147,8 @@ export const state = (name: string, over: Partial<StateOnLift> = {}): StateOnLif
     jumpWord: null,
     lastStackKg: [],
     lastJumpCm: null,
+    missedBoxes: [],
+    isBoxLowered: false,
     movementKept: true,
     soreness: null,
     unwellDay: null,

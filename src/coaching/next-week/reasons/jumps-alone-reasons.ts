@@ -39,7 +39,7 @@ export function jumpsAloneReasons(
     daysSinceMarathon(firstDay, races, rows.rules) !== null ||
     restartAfter(gap, alone.sessionsAWeek) !== null;
   const experience = athlete?.experience ?? null;
-  const { contacts, stackKg } = jumpPlan({
+  const { contacts, stackKg, stackReason } = jumpPlan({
     experience,
     noJumps: who.noJumps,
     eased,
@@ -54,6 +54,7 @@ export function jumpsAloneReasons(
       ? []
       : [
           ...(eased ? [{ code: "contacts-halved", facts: {} }] : []),
+          ...(stackReason === null ? [] : [stackReason]),
           ...dropHeightReasons(dropHeight(rows.jumps, name, asOf, experience, rows.plates)),
         ]),
     ...asked.filter(({ code }) => code !== "unwell"),

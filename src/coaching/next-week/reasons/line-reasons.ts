@@ -38,6 +38,12 @@ export function changingReasons({
   return [...one, { code, facts: { from: loadKg, to } }];
 }
 
+/** Why the box-jump stack is what it is, said once: on an eased day it may rise less. */
+export function stackReasons(sessions: readonly ProposedSession[]): LineReason[] {
+  const [first] = sessions.flatMap(({ stackReason }) => stackReason ?? []);
+  return first === undefined ? [] : [first];
+}
+
 /** Why the drop jumps come from lower than last time, where there are any. */
 export function dropReasons([first]: readonly ProposedSession[]): LineReason[] {
   return first?.items.some(({ exercise }) => /drop jump/.test(exercise))

@@ -15,6 +15,7 @@ import {
   newLiftReasons,
   otherSpeedsReasons,
   otherwiseReasons,
+  stackReasons,
   stateReasons,
   swapReasons,
 } from "./line-reasons";
@@ -58,6 +59,7 @@ export function weekReasons(
     ...otherSpeedsReasons(own.state, sessions),
     ...toldDays,
     ...manySessionsReasons(frame.sessionsAWeek),
+    ...stackReasons(sessions),
     ...dropReasons(sessions),
     ...stateReasons(state, who),
   ];

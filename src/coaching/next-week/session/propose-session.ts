@@ -57,7 +57,7 @@ export function sessionProposer(
     const isCut = given.cutOn(day);
     const { noJumps, limits } = given.mayOn(day);
     // Without a table of plates heights are not known: the stack stays the last one cleared.
-    const { stackKg, stackCm, contacts, ...jumps } = jumpPlan({
+    const { stackKg, stackCm, stackReason, contacts, ...jumps } = jumpPlan({
       experience,
       noJumps,
       eased: given.eased || isCut,
@@ -95,6 +95,7 @@ export function sessionProposer(
       ...(instead ? noBar : barOfSession(given, planned, sets, bar, markerKg, day)),
       stackKg,
       stackCm,
+      stackReason,
       contacts,
       jumps,
       // The marker is a lift of the bar: with another exercise in its place there is none.

@@ -3,6 +3,7 @@ import type { Day } from "../../calendar/day";
 import type { UnwellDay } from "../../diary/unwell-day";
 import type { OtherSetting } from "../../hold/measures/setting-notes";
 import type { HoldWord, MovedValue } from "../../hold/season-hold";
+import type { LastJump } from "../../jumps/box-jump";
 import type { ReadinessWord } from "../../readiness/readiness";
 import type { UsualLead } from "./usual-lead";
 
@@ -35,7 +36,7 @@ export type LiftState = {
 };
 
 /** What the measures say of an athlete, as far as next week's sets depend on it. */
-export type AthleteState = {
+export type AthleteState = LastJump & {
   readonly athlete: string;
   readonly word: HoldWord;
   readonly sinceDay: Day | null;
@@ -47,9 +48,6 @@ export type AthleteState = {
   readonly ofLift: (exercise: string) => LiftState;
   /** The box jump over the season; null when not tested. */
   readonly jumpWord: HoldWord | null;
-  /** Last stack cleared, plates in kg from the bottom; empty when jumps are kept as heights. */
-  readonly lastStackKg: readonly number[];
-  readonly lastJumpCm: number | null;
   /** How a set moved is written down of anyone in the squad. */
   readonly movementKept: boolean;
   /** Soreness well over the athlete's own usual in the last two days; null when not. */
