@@ -55,6 +55,8 @@ export function blockShown(
     samePlan(at) && (tellsNothing(at) || isSame(blockOf(sessions[at]!), block));
   let since = end;
   while (since > 0 && sameStep(since - 1)) since--;
+  // A race's week of few sets before the first that tells the block is of the one before it, at its load.
+  if (since > 0 && samePlan(since - 1)) while (since < end && tellsNothing(since)) since++;
   // Four sets time and again are what is asked for, not five with one missed.
   const isUsual = isBetween(last) && sessions[end - 1]?.sets === last.sets;
   const mostSets = foursAreMost(sessions) ? fourSets : Number.POSITIVE_INFINITY;

@@ -117,6 +117,35 @@ test("weeks at a step are counted until load or block differ", () => {
   });
 });
 
+test("a race's week of few sets belongs to the block before it, though the next one has its load", () => {
+  const raceWeek = day("2026-06-09");
+  const at = (...weeks: readonly (readonly [iso: string, sets: number, loadKg?: number])[]) =>
+    presentStep(
+      stepRows({
+        sets: weeks.flatMap(([iso, sets, loadKg = 50]) => week(iso, { sets, loadKg })),
+        athlete: name,
+        asOf,
+        seasonDays: 112,
+        plannedSets: ({ sets }, on) => (on === raceWeek ? Math.min(2, sets) : sets),
+      }),
+    );
+  const few = ["2026-06-09", 2] as const;
+  const fives = ["2026-06-02", 5] as const;
+  expect(at(fives, few)).toMatchObject({ block: { sets: 5 }, weeksHeld: 2 });
+  expect(at(fives, few, ["2026-06-16", 3])).toMatchObject({ block: { sets: 3 }, weeksHeld: 1 });
+  expect(at(fives, few, ["2026-06-16", 3], ["2026-06-23", 3])).toMatchObject({ weeksHeld: 2 });
+  // Of a block that began in the race's week, at a load of its own, the week is the first.
+  expect(at(["2026-06-02", 5, 47.5], few, ["2026-06-16", 3])).toMatchObject({ weeksHeld: 2 });
+  expect(at(few, ["2026-06-16", 3])).toMatchObject({ weeksHeld: 2 });
+  // A week of few sets within a block is one of its weeks.
+  expect(at(["2026-06-02", 3], few, ["2026-06-16", 3])).toMatchObject({ weeksHeld: 3 });
+  // Half the sets after time off show no block of their own, and few ones after them begin a week.
+  expect(at(["2026-05-12", 5], ["2026-06-02", 3], few)).toMatchObject({
+    block: { sets: 5 },
+    weeksHeld: 1,
+  });
+});
+
 test("four sets are of the block before them at their load; done again they are what is asked for", () => {
   const after = (sets: number, ...more: number[]) =>
     step([
@@ -128,6 +157,7 @@ test("four sets are of the block before them at their load; done again they are 
   expect(after(5, 4)).toMatchObject({ block: { sets: 5 }, volumeDone: false, weeksHeld: 2 });
   expect(after(4, 4)).toMatchObject({ block: { sets: 5 }, volumeDone: true, weeksHeld: 2 });
   expect(after(4)).toMatchObject({ volumeDone: false });
+  expect(after(5, 4, 3)).toMatchObject({ block: { sets: 3 }, weeksHeld: 1 });
 });
 
 test("the last session is the latest day's, wherever its rows stand", () => {
