@@ -137,7 +137,8 @@ const sentences: Readonly<Record<string, string | ((facts: LineReason["facts"]) 
   "novice-drop": "Novices drop from 20 cm or less.",
   "no-plate": ({ exercise, insteadOf }) =>
     `No plates here for the ${insteadOf}: ${exercise} instead.`,
-  "reserve-seen": "Fewer than two repetitions were left in reserve last session: hold.",
+  "reserve-seen": ({ left }) =>
+    `${repetitionsWords(Number(left))} ${left === 1 ? "was" : "were"} left in reserve last session: fewer than the two asked for.`,
   "reserve-short": (facts) =>
     `${reserveShortStart(facts)}: more would leave fewer than two repetitions in reserve.`,
   reset: ({ toKg }) => `The rotation begins again at ${kg(toKg)} kg.`,
@@ -305,18 +306,26 @@ export function insteadCellWords({ exercise, loadKg }: SessionItem): string {
 
 /** What follows if the session is written as it stands. */
 export function consequenceWords(session: ProposedLine["sessions"][number]): string[] {
-  const { reserve, contacts, hoursToRace } = session;
-  const onBar =
-    reserve === null
-      ? "Repetitions in reserve not known: no strength estimate, none written down."
-      : reserve > chartReps
-        ? "More than ten repetitions in reserve at the cautious end."
-        : `About ${repetitionsWords(Math.max(0, reserve))} in reserve at the cautious end${reserve < 2 ? ": fewer than the two asked for" : ""}.`;
+  const { contacts, hoursToRace } = session;
   return [
-    ...(session.instead ? [] : [onBar, `Volume load ${trimmed(volumeLoad([session]), 2)} kg.`]),
+    ...(session.instead
+      ? []
+      : [reserveWords(session), `Volume load ${trimmed(volumeLoad([session]), 2)} kg.`]),
     ...(contacts > 0 ? [`At most ${countWords(contacts, "ground contact")}.`] : []),
     ...(hoursToRace === null ? [] : [`${hoursOrDays(hoursToRace)} to the next race.`]),
   ];
+}
+
+function reserveWords({ reserve }: Pick<ProposedLine["sessions"][number], "reserve">): string {
+  if (reserve === null)
+    return "Repetitions in reserve not known: no strength estimate, none written down.";
+  const { reps, from } = reserve;
+  // What somebody feels is left is a whole number; at the load it was felt at it is told as it was written.
+  const told = from === "seen" ? Math.floor(reps + 1e-9) : reps;
+  const by = from === "seen" ? "by those written down last" : "at the cautious end";
+  return told > chartReps
+    ? `More than ten repetitions in reserve ${by}.`
+    : `About ${repetitionsWords(Math.max(0, told))} in reserve ${by}${told < 2 ? ": fewer than the two asked for" : ""}.`;
 }
 
 /** Hours in which a rule may be broken are told as hours, longer times in days. */

@@ -1,3 +1,4 @@
+import { mostReps, singleFromSet } from "../../src/coaching/blocks/repetition-load";
 import { dayDecisionWords } from "../../src/words/day-load";
 import { timelineWords } from "../../src/words/diary-view";
 import { dressOf } from "../../src/words/dress";
@@ -422,7 +423,7 @@ test("what follows from a session: reserve, volume, contacts and hours to the ra
     sets: 3,
     reps: 5,
     loadKg: 85,
-    reserve: 1.5,
+    reserve: { reps: 1.5, from: "speeds" },
     contacts: 20,
     hoursToRace: 50.5,
     instead: null,
@@ -434,18 +435,26 @@ test("what follows from a session: reserve, volume, contacts and hours to the ra
     "50 h to the next race.",
   ]);
   const other = { ...session, contacts: 0, hoursToRace: null };
-  expect(consequenceWords({ ...other, reserve: 3 } as never)[0]).toBe(
-    "About 3 repetitions in reserve at the cautious end.",
-  );
+  const reserve = (reps: number, from: "speeds" | "seen" = "speeds") =>
+    consequenceWords({ ...other, reserve: { reps, from } } as never)[0];
+  expect(reserve(3)).toBe("About 3 repetitions in reserve at the cautious end.");
   // The repetition table ends at ten.
-  const many = [10, 10.1, 28.5].map(
-    (reserve) => consequenceWords({ ...other, reserve } as never)[0],
-  );
-  expect(many).toEqual([
+  expect([10, 10.1, 28.5].map((reps) => reserve(reps))).toEqual([
     "About 10 repetitions in reserve at the cautious end.",
     "More than ten repetitions in reserve at the cautious end.",
     "More than ten repetitions in reserve at the cautious end.",
   ]);
+  // At the load at which so many were written down as many are told, no tenth of one more.
+  for (const reps of [3, 5])
+    for (const left of [0, 1, 2, 3, 4, 5]) {
+      const strength = singleFromSet(80, reps + left);
+      if (!strength.ok) throw new Error(strength.refusal.code);
+      const many = `${left} repetition${left === 1 ? "" : "s"}`;
+      const few = left < 2 ? ": fewer than the two asked for" : "";
+      expect(reserve(mostReps(80 / strength.value) - reps, "seen")).toBe(
+        `About ${many} in reserve by those written down last${few}.`,
+      );
+    }
   // Speeds may well stand in the rows: an estimate is refused where loads are alike.
   expect(consequenceWords({ ...other, reserve: null } as never)[0]).toBe(
     "Repetitions in reserve not known: no strength estimate, none written down.",

@@ -105,7 +105,7 @@ type StepGiven = {
 };
 
 /** The first gate that holds the block; null when all are passed. */
-function heldBy({ movedWell, volumeDone, heldSpeed }: Gates): NextBlockReason | null {
+export function heldBy({ movedWell, volumeDone, heldSpeed }: Gates): NextBlockReason | null {
   if (movedWell !== true) return movedWell === null ? "quality-not-recorded" : "moved-poorly";
   if (volumeDone !== true) return volumeDone === null ? "volume-not-recorded" : "volume-missed";
   if (heldSpeed !== true) return heldSpeed === null ? "speed-not-recorded" : "speed-lost";

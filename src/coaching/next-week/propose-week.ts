@@ -60,10 +60,15 @@ export function proposeWeek(given: LineGiven): ProposedWeek {
 const isEased = (who: WhoMay, state: AthleteState) => who.mayDo !== "full" || isStrained(state);
 
 /** Worth reading before writing. */
-const isReadFirst = (state: AthleteState, { step, rest }: LiftPlan, who: WhoMay): boolean =>
+const isReadFirst = (
+  state: AthleteState,
+  { step, rest, isShort }: LiftPlan,
+  who: WhoMay,
+): boolean =>
   state.word === "slipping" ||
   isEased(who, state) ||
   rest !== null ||
+  isShort ||
   step.movedWell === false ||
   step.changed?.isLeftOut === false ||
   // Where nobody's movement is written down, it is said once for all.

@@ -9,6 +9,7 @@ import type { MassUnit } from "../units/mass";
 import type { DropHeight } from "./jumps/drop-height";
 import type { JumpSets } from "./jumps/jump-sets";
 import type { LineReason } from "./line-reason";
+import type { Guard } from "./next-step/reserve-guard";
 import type { SessionStep } from "./next-step/session-steps";
 import type { DayBand } from "./on-the-day/day-bands";
 import type { PresentStep } from "./present-step/present-step";
@@ -61,7 +62,8 @@ export type ProposedSession = {
   readonly usualLeadSpeed: number | null;
   /** Low end of such means usual for this athlete, m/s; null when not known. */
   readonly lowLeadSpeed: number | null;
-  readonly reserve: number | null;
+  /** Repetitions left in reserve, and what tells them; null when nothing does. */
+  readonly reserve: { readonly reps: number; readonly from: Guard["from"] } | null;
   /** Hours from the session to the athlete's next race; null without one in three weeks. */
   readonly hoursToRace: number | null;
 };

@@ -74,7 +74,7 @@ test("what takes jumps out and what is sore is told with its site, value and day
   expect(reasons).toContainEqual({ code: "above-usual", facts: {} });
 });
 
-test("one repetition left last time: no step up, and as few are told, though the speeds say strong", () => {
+test("one repetition left last time: no step up and less load, told and read first, though the speeds say strong", () => {
   const week = (repsInReserve: number) =>
     line(
       { strengthLowKg: 100 },
@@ -90,15 +90,17 @@ test("one repetition left last time: no step up, and as few are told, though the
     );
   const shown = ({ sessions: [first] }: ReturnType<typeof week>) => [
     first!.loadKg,
-    first!.reserve! < 2,
+    first!.reserve!.reps < 2,
   ];
-  // 60·(1 + 6/30) = 72, of which 60 kg is the chart's 6.8 repetitions: 1.8 in reserve.
+  // 60·(1 + 6/30) = 72 kg, of which 60 kg is the chart's 6.8 repetitions, 57.5 kg 8.0.
   expect([1, 2].map((left) => shown(week(left)))).toEqual([
-    [60, true],
+    [57.5, false],
     [62.5, false],
   ]);
-  expect(week(1).sessions[0]!.reserve).toBeCloseTo(1.833, 3);
-  expect(week(1).reasons.map(({ code }) => code)).toEqual(["reserve-seen"]);
+  expect(week(1).sessions[0]!.reserve!.reps).toBeCloseTo(3.046, 3);
+  expect([1, 2].map((left) => week(left).sessions[0]!.reserve!.from)).toEqual(["seen", "speeds"]);
+  expect(week(1).reasons.map(({ code }) => code)).toEqual(["reserve-seen", "reserve-short"]);
+  expect([1, 2].map((left) => week(left).odd)).toEqual([true, false]);
 });
 
 test("a marker comes down with sets taken under it, and only then", () => {

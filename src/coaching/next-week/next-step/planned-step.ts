@@ -2,6 +2,8 @@ import type { Block } from "../../blocks/block";
 import { wayBack } from "../../blocks/way-back";
 import type { LineReason } from "../line-reason";
 import { heldByState } from "./held-by-state";
+import { fewLeft } from "./reserve-guard";
+import { seenReason } from "./same-block";
 import { stepAfterMarathon, stepAfterTimeOff } from "./step-after-break";
 import type { StepGiven } from "./step-given";
 import { stepOnLadder } from "./step-on-ladder";
@@ -19,8 +21,18 @@ export type PlannedStep = {
   readonly ready: boolean;
 };
 
-/** The step for next week: the first of these that has a say. */
+/** The step for next week; whatever it is, fewer than two repetitions seen in reserve are told. */
 export function plannedStep(given: StepGiven): PlannedStep {
+  const planned = firstStep(given);
+  const [first, ...others] = planned.reasons;
+  const seen = seenReason(given.step);
+  return !fewLeft(given.step) || first?.code === seen.code
+    ? planned
+    : { ...planned, reasons: [first!, seen, ...others] };
+}
+
+/** The first of these that has a say. */
+function firstStep(given: StepGiven): PlannedStep {
   const { step, size } = given;
   const back = wayBack(step.sessions, step.sessionsAWeek, given.monday, size.stepKg);
   return (

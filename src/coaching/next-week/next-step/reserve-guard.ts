@@ -5,17 +5,21 @@ import { chartReps, chartShare, mostReps, singleFromSet } from "../../blocks/rep
 import type { PresentStep } from "../present-step/present-step";
 import type { LiftState } from "../state/athlete-state";
 
-/**
- * The strength a step is guarded by, kg: the cautious end of the estimate, or without one what the
- * sets' own repetitions in reserve say by the repetition table. It never raises a load.
- */
-export function guardOf(state: LiftState, step: PresentStep): number | null {
-  return state.strengthLowKg ?? seenGuardOf(state, step);
-}
+/** The strength that loads are guarded by, kg, told by the line through speeds or by repetitions seen in reserve. */
+export type Guard = { readonly kg: number; readonly from: "speeds" | "seen" };
 
-/** What the sets' own repetitions in reserve say, kg. */
-export function seenGuardOf({ seenKg }: LiftState, step: PresentStep): number | null {
-  return seenKg === undefined ? strengthSeen(step) : seenKg;
+/**
+ * What a lift's loads are guarded by, decided and told alike: the cautious end of the estimate; what the
+ * sets' own repetitions in reserve say where there is none, or where they were fewer than
+ * two and say less. Whoever was seen with too few left has no more because a line through speeds says
+ * so. It never raises a load.
+ */
+export function guardOf({ strengthLowKg, seenKg }: LiftState, step: PresentStep): Guard | null {
+  const counted = strengthLowKg === null || isFew(step.plannedReserve) ? strengthSeen(step) : null;
+  const seen = seenKg === undefined ? counted : seenKg;
+  if (seen !== null && seen < (strengthLowKg ?? Number.POSITIVE_INFINITY))
+    return { kg: seen, from: "seen" };
+  return strengthLowKg === null ? null : { kg: strengthLowKg, from: "speeds" };
 }
 
 /** What is seen where a coach has set more than it: the set is taken to leave the two asked for. */
@@ -27,21 +31,14 @@ export function guardLeaving(
   return leavesReserve(block, loadKg, guardKg) || !share.ok ? guardKg : loadKg / share.value;
 }
 
-/**
- * The same for the repetitions told to be in reserve: whoever was seen with fewer than two left has no
- * more because a line through speeds says so, and the lesser of the two is told.
- */
-export function toldGuardOf(state: LiftState, step: PresentStep): number | null {
-  const guardKg = guardOf(state, step);
-  const seenKg = fewLeft(step) ? seenGuardOf(state, step) : null;
-  return seenKg === null ? guardKg : Math.min(guardKg ?? seenKg, seenKg);
-}
-
 /** What speaks against a load lifted before: a set that left more than the chart tells of does not. */
-export function guardAgainst(state: LiftState, step: PresentStep): number | null {
-  const isPastChart = step.block.reps + (step.plannedReserve ?? 0) > chartReps;
-  return state.strengthLowKg ?? (isPastChart ? null : seenGuardOf(state, step));
-}
+export const guardAgainst = (
+  guard: Guard | null,
+  { block, plannedReserve }: PresentStep,
+): number | null =>
+  guard === null || (guard.from === "seen" && block.reps + (plannedReserve ?? 0) > chartReps)
+    ? null
+    : guard.kg;
 
 /** Whether two repetitions stay in reserve at a load; without a guard nothing says that they do not. */
 export const leavesReserve = (block: Block, loadKg: number, guardKg: number | null): boolean =>
@@ -60,8 +57,9 @@ export function keepingReserve(
 }
 
 /** Whether the last session was seen to leave fewer than two: it is not gone on from because an estimate says more. */
-export const fewLeft = ({ reserveSeen }: PresentStep) =>
-  reserveSeen !== null && reserveSeen < leastReserve;
+export const fewLeft = ({ reserveSeen }: PresentStep) => isFew(reserveSeen);
+
+const isFew = (reserve: number | null) => reserve !== null && reserve < leastReserve;
 
 /** Of a day that asked for less than its plan the reserve says nothing of the plan: that of the session before it does. */
 function strengthSeen(step: PresentStep): number | null {
@@ -69,5 +67,7 @@ function strengthSeen(step: PresentStep): number | null {
   if (plannedReserve === null) return null;
   const reps = Math.min(chartReps, block.reps + Math.floor(plannedReserve));
   const seenKg = valueOrNull(singleFromSet(reserveKg, reps));
-  return fewLeft(step) ? seenKg : Math.max(seenKg ?? 0, heavierSeenKg ?? 0) || null;
+  return fewLeft(step) || isFew(plannedReserve)
+    ? seenKg
+    : Math.max(seenKg ?? 0, heavierSeenKg ?? 0) || null;
 }

@@ -33,6 +33,18 @@ export function held(given: StepGiven, code: string, facts: LineReason["facts"] 
   return { ...again, reasons: [first!, ...lighterReasons(given.step), ...others] };
 }
 
+/** The same again, as the last session left fewer than two repetitions in reserve: at less load, where they were those of the plan. */
+export const heldByReserve = (given: StepGiven): PlannedStep => {
+  const { code, facts } = seenReason(given.step);
+  return held(given, code, facts);
+};
+
+/** How many repetitions were seen in reserve. */
+export const seenReason = ({ reserveSeen }: PresentStep): LineReason => ({
+  code: "reserve-seen",
+  facts: { left: reserveSeen ?? 0 },
+});
+
 /** Why the plan is not what was lifted last. */
 export function lighterReasons({ liftedKg, loadKg, less }: PresentStep): LineReason[] {
   return less === null

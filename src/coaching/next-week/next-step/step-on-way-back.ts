@@ -2,7 +2,7 @@ import { onSteps } from "../../blocks/on-steps";
 import type { WayBack } from "../../blocks/way-back";
 import type { PlannedStep } from "./planned-step";
 import { fewLeft, keepingReserve, leavesReserve } from "./reserve-guard";
-import { held, sameBlock } from "./same-block";
+import { held, heldByReserve, sameBlock } from "./same-block";
 import type { StepGiven } from "./step-given";
 
 /** Share of the load before a break under which the sets were halved. */
@@ -24,6 +24,6 @@ export function stepOnWayBack(given: StepGiven, back: WayBack | null): PlannedSt
   if (step.volumeDone === false && !halved) return held(given, "volume-missed", step.sets);
   // No grade is climbed before an A race either.
   if (rises && given.kind === "race week") return held(given, "race-week-held");
-  if (rises && fewLeft(step)) return held(given, "reserve-seen");
+  if (rises && fewLeft(step)) return heldByReserve(given);
   return sameBlock(given, gradeKg, { code: "grade-back", facts: { before: back.beforeKg } });
 }

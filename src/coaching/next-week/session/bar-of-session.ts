@@ -40,7 +40,7 @@ export const noBar: BarOfSession = {
 
 /** The bar of a session as this gym's plates make it. Without a marker the first work set decides the day. */
 export function barOfSession(
-  { state, rows: { rules, plates }, unit, step: { barKg }, toldGuardKg, bar }: SessionsGiven,
+  { state, rows: { rules, plates }, unit, step: { barKg }, guard, bar }: SessionsGiven,
   { block, otherwise }: SessionStep,
   sets: number,
   { loadKg, plates: side }: BarLoad,
@@ -75,7 +75,7 @@ export function barOfSession(
             usualDrop: rules.loadDrop,
             gym: { plates, barKg },
           }).map((band) => ({ ...band, speedFloor: floorAt(band.loadKg) })),
-    reserve: toldGuardKg === null ? null : mostReps(loadKg / toldGuardKg) - block.reps,
+    reserve: guard && { reps: mostReps(loadKg / guard.kg) - block.reps, from: guard.from },
   };
 }
 

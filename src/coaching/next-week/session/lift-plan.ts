@@ -10,7 +10,7 @@ import type { LineReason } from "../line-reason";
 import { type BarLoad, barLoad } from "../next-step/bar-load";
 import { easedTurn } from "../next-step/eased-turn";
 import { type PlannedStep, plannedStep } from "../next-step/planned-step";
-import { guardAgainst, guardOf } from "../next-step/reserve-guard";
+import { fewLeft, type Guard, guardAgainst, guardOf } from "../next-step/reserve-guard";
 import { type SessionStep, sessionSteps } from "../next-step/session-steps";
 import type { PresentStep } from "../present-step/present-step";
 import type { LineGiven, Wanted } from "../proposed-line";
@@ -41,6 +41,9 @@ export type LiftPlan = {
   readonly state: StateOnLift;
   readonly size: StepSize;
   readonly planned: PlannedStep;
+  readonly guard: Guard | null;
+  /** Fewer than two repetitions were seen in reserve, or would not stay at the load of before. */
+  readonly isShort: boolean;
   /** Time off the lift that takes something off; null otherwise. */
   readonly rest: Restart | null;
   /** A break or a marathon eases it. */
@@ -65,10 +68,15 @@ const mostOfRotation = 5;
 export function asLastTime(planned: PlannedStep, { done, loadKg }: PresentStep): PlannedStep {
   if (done.reps <= mostOfRotation) return planned;
   const kept = { ...planned, block: done, ready: false };
+  const seen = planned.reasons.filter(({ code }) => code === "reserve-seen");
   return planned.loadKg < loadKg
     ? kept
-    : { ...kept, loadKg, reasons: [{ code: "as-last-time", facts: {} }] };
+    : { ...kept, loadKg, reasons: [{ code: "as-last-time", facts: {} }, ...seen] };
 }
+
+/** Two repetitions in reserve have taken the load under what it would be. */
+const isLowered = ({ code, facts: { fromKg, toKg } }: LineReason) =>
+  code === "reserve-short" && Number(toKg) < Number(fromKg);
 
 /** Plans one lift of an athlete's week. */
 export function liftPlan(
@@ -83,7 +91,8 @@ export function liftPlan(
   const rest = restartAfter(Math.max(given.gap, gapSince), sessionsAWeek);
   const restOffBar = restartAfter(given.offBar, sessionsAWeek);
   const size = fineStep(usualSize, present.loadKg, plates);
-  const guardKg = guardOf(state, present);
+  const guard = guardOf(state, present);
+  const guardKg = guard?.kg ?? null;
   const planned = asPlanned(
     plannedStep({
       ...given,
@@ -106,6 +115,8 @@ export function liftPlan(
     state: planned.isFollowed ? { ...state, ...state.recent, onDay: () => null } : state,
     size,
     planned,
+    guard,
+    isShort: fewLeft(present) || planned.reasons.some(isLowered),
     rest,
     easedNow,
     bar,
@@ -137,7 +148,7 @@ export function liftPlan(
       });
       return { block: block ?? eased.block, loadKg: loadKg ?? eased.loadKg, otherwise: null };
     },
-    dropped: droppedReasons(present, guardAgainst(state, present), rest),
+    dropped: droppedReasons(present, guardAgainst(guard, present), rest),
     readAs: [...changingReasons(present), ...newBarReasons(present)],
   };
 }

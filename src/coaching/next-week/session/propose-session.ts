@@ -8,6 +8,7 @@ import { assistanceLoad } from "../exercises/assistance-load";
 import { type DropHeight, dropHeight } from "../jumps/drop-height";
 import { jumpPlan } from "../jumps/jump-plan";
 import type { BarLoad } from "../next-step/bar-load";
+import type { Guard } from "../next-step/reserve-guard";
 import type { SessionStep } from "../next-step/session-steps";
 import type { PresentStep } from "../present-step/present-step";
 import type { LineGiven, ProposedSession } from "../proposed-line";
@@ -21,8 +22,8 @@ export type SessionsGiven = Omit<LineGiven, "monday" | "state"> & {
   readonly races: readonly Race[];
   readonly step: PresentStep;
   readonly size: StepSize;
-  /** Strength that the repetitions in reserve are told by, kg. */
-  readonly toldGuardKg: number | null;
+  /** What its repetitions in reserve are told by. */
+  readonly guard: Guard | null;
   /** The session has fewer sets and contacts for an A race. */
   readonly cutOn: (day: Day) => boolean;
   /** Not every lift done in turn does. */

@@ -1,6 +1,5 @@
 import type { Day } from "../../calendar/day";
 import type { DayChoice } from "../../season/gym-days";
-import { toldGuardOf } from "../next-step/reserve-guard";
 import type { SessionStep } from "../next-step/session-steps";
 import type { ProposedSession } from "../proposed-line";
 import { handSet } from "./hand-set";
@@ -10,7 +9,7 @@ import { type SessionsGiven, sessionProposer } from "./propose-session";
 /** What one lift's sessions of a week depend on besides its plan. */
 export type WriterGiven = Omit<
   SessionsGiven,
-  "state" | "step" | "size" | "toldGuardKg" | "setsOf" | "bar"
+  "state" | "step" | "size" | "guard" | "setsOf" | "bar"
 > & {
   /** Name of the lift's turn on its ladder, or of what is done in turn with that. */
   readonly turnOf: (onLadder: boolean) => string;
@@ -25,7 +24,7 @@ export function sessionWriter(
   plan: LiftPlan,
   { turnOf, ladderDays, setsOn, ...given }: WriterGiven,
 ): (on: DayChoice) => ProposedSession {
-  const { state, step, size, bar } = plan;
+  const { state, step, size, guard, bar } = plan;
   const wanted = (onLadder: boolean) => handSet(given.change ?? {}, turnOf(onLadder));
   const steps = plan.onLadder(ladderDays.length, wanted(true));
   const stepsAsProposed = plan.onLadder(ladderDays.length, {});
@@ -40,7 +39,7 @@ export function sessionWriter(
     step,
     size,
     bar,
-    toldGuardKg: toldGuardOf(state, step),
+    guard,
     setsOf: (block, day) =>
       given.change?.sets ?? setsOn(plan.setsOf(block, wanted(ladderDays.includes(day))), day),
   });

@@ -1,7 +1,7 @@
 import { exerciseKey } from "../../record/exercise-key";
 import type { LiftingSet } from "../../record/lifting-set";
 import { remembered } from "../../series/remembered";
-import { guardLeaving, seenGuardOf } from "../next-step/reserve-guard";
+import { type Guard, guardLeaving, guardOf } from "../next-step/reserve-guard";
 import type { LineGiven, ProposedSession, ProposedWeek } from "../proposed-line";
 
 /** What is lifted in a week. */
@@ -30,7 +30,7 @@ export function asDone(given: LineGiven, { sessions, step }: Lifted): LineGiven 
     return {
       ...on,
       // What guards a step by reserves seen is not raised by loads that nobody has lifted yet.
-      ...(at && { seenKg: lifted.filter(isOf).reduce(guardLeaving, seenGuardOf(on, at)) }),
+      ...(at && { seenKg: lifted.filter(isOf).reduce(guardLeaving, seenKgOf(guardOf(on, at))) }),
       // Of sets that nobody has lifted yet no speed is known.
       heldSpeed: null,
     };
@@ -43,6 +43,8 @@ export function asDone(given: LineGiven, { sessions, step }: Lifted): LineGiven 
     state: sets.length === 0 ? rested : { ...rested, lastWord: "as usual" },
   };
 }
+
+const seenKgOf = (guard: Guard | null) => (guard?.from === "seen" ? guard.kg : null);
 
 /**
  * Sets of a session in the manner of one of the lift's own, done and moved well; no speed of theirs is
