@@ -56,6 +56,16 @@ test("three in reserve written of every load do not take a new rotation down: mo
   expect(after(...fives(3))[1]).toMatch(/^At 35 kg: more would leave/);
 });
 
+test("one or none left of every load, however light, takes load off once and not week by week", () => {
+  const fives = (kg: number, left: number) => times(1, { sets: 5, reps: 5, kg, left });
+  expect(after(...fives(80, 1))[0]).toBe("5×5 77.5");
+  expect(after(...fives(80, 1), ...fives(77.5, 1))[0]).toBe("5×5 77.5");
+  expect(after(...fives(80, 0))[0]).toBe("5×5 75");
+  expect(after(...fives(80, 0), ...fives(75, 0), ...fives(75, 0))[0]).toBe("5×5 75");
+  // None left where one was left of more: weaker now.
+  expect(after(...fives(80, 1), ...fives(77.5, 0))[0]).toBe("5×5 75");
+});
+
 test("one left now counts whatever was lifted before, and so do fewer at the same load", () => {
   expect(after(...threes, ...fives(1))[1]).toMatch(/^1 repetition was left in reserve/);
   // 3×5 at 42.5 of 40·(1 + 7/30) = 49.3 leaves fewer than two, of 40·(1 + 9/30) = 52 two and a bit.

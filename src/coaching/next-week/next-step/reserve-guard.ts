@@ -62,12 +62,13 @@ export const fewLeft = ({ reserveSeen }: PresentStep) => isFew(reserveSeen);
 const isFew = (reserve: number | null) => reserve !== null && reserve < leastReserve;
 
 /** Of a day that asked for less than its plan the reserve says nothing of the plan: that of the session before it does. */
-function strengthSeen(step: PresentStep): number | null {
-  const { plannedReserve, reserveKg, block, heavierSeenKg } = step;
+function strengthSeen({
+  plannedReserve,
+  reserveKg,
+  block,
+  heavierSeenKg,
+}: PresentStep): number | null {
   if (plannedReserve === null) return null;
   const reps = Math.min(chartReps, block.reps + Math.floor(plannedReserve));
-  const seenKg = valueOrNull(singleFromSet(reserveKg, reps));
-  return fewLeft(step) || isFew(plannedReserve)
-    ? seenKg
-    : Math.max(seenKg ?? 0, heavierSeenKg ?? 0) || null;
+  return Math.max(valueOrNull(singleFromSet(reserveKg, reps)) ?? 0, heavierSeenKg ?? 0) || null;
 }

@@ -87,7 +87,7 @@ export type PresentStep = BarInUse &
     /** The same of the last session at its planned load, and that load, kg. */
     readonly plannedReserve: number | null;
     readonly reserveKg: number;
-    /** Most that heavier sessions of late say of the strength by the repetitions they left, kg; null without any. */
+    /** Most that heavier sessions of late say of the strength by the repetitions they left, kg; null where none counts. */
     readonly heavierSeenKg: number | null;
     /** Usual gym weekdays, most used first, and the usual start in minutes after midnight. */
     readonly weekdays: readonly number[];
@@ -190,6 +190,8 @@ function stepOfLift(
     setsAsked(plannedSets(block, last.day)),
     given.asked?.(last.day)?.sets ?? Number.POSITIVE_INFINITY,
   );
+  const plannedReserve = reserveFor(last.reps, sessions[whole]!);
+  const leastLeft = plannedReserve && Math.min(plannedReserve, last.reserve ?? plannedReserve);
   return {
     exercise: last.work[0]!.exercise,
     block,
@@ -222,9 +224,9 @@ function stepOfLift(
     sets: { done: setsAtLoad(last), of },
     mostSets,
     reserveSeen: last.reserve,
-    plannedReserve: reserveFor(last.reps, sessions[whole]!),
+    plannedReserve,
     reserveKg: plans[whole]!.loadKg,
-    heavierSeenKg: heavierSeen(sessions, loadKg),
+    heavierSeenKg: heavierSeen(sessions, loadKg, leastLeft),
     ...usualMarker(lift, sessions),
     ...barInUse(lift, given.barKg),
     weekdays: usualWeekdays(gymDays, given.isOwnDay),
