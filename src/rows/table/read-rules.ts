@@ -6,7 +6,8 @@ import {
   usualRules,
 } from "../../coaching/record/squad-rules";
 import { textColumn } from "../column/text-column";
-import { nameLink } from "../name/near-name";
+import { spellingLink } from "../name/near-name";
+import { spellingOf } from "../name/spelling";
 import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
@@ -62,11 +63,17 @@ export function readRuleRows(view: TableView): Reading<RuleSetting> {
   });
 }
 
+/** No rule's name with a slip in it is longer. */
+const longestName = 60;
+
 /** The one rule whose name a name may be a slip or a part of, as a fact; none where several are. */
 function nearRule(name: string): Record<string, string> {
-  const labels = Object.values(ruleDefinitions).map(({ label }) => label);
-  const near = labels.filter((label) => nameLink(name, label) !== null);
-  return near.length === 1 ? { near: near[0]! } : {};
+  if (name.length > longestName) return {};
+  const spelling = spellingOf(name);
+  const near = Object.values(ruleDefinitions).filter(
+    ({ label }) => spellingLink(spelling, spellingOf(label)) !== null,
+  );
+  return near.length === 1 ? { near: near[0]!.label } : {};
 }
 
 /** "y" and "no" say the same as 1 and 0. */
