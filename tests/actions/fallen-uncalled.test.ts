@@ -1,3 +1,4 @@
+import { athleteView } from "../../src/actions/squad/athlete-view";
 import { weekView } from "../../src/actions/week/week-view";
 import { dayFromIso, isoFromDay } from "../../src/coaching/calendar/day";
 import { memoryWorkbook } from "./memory-workbook";
@@ -70,5 +71,7 @@ test("speed down by as much as would show, jumps held: nothing is called yet, an
     [3, 5, 82.5],
   ]);
   expect(slower.why[0]).toBe("No step up: back squat speed 7 % under baseline.");
-  expect(slower.why.join(" ")).toContain("a loss in one value alone takes longer to be called");
+  // On the same page, under the season's word.
+  const { why } = athleteView(bookOf(0.07), first + 41, name).line;
+  expect(why).toContain("a loss in one value alone takes longer to be called");
 });
