@@ -39,7 +39,10 @@ export function nameQuestionWords(near: readonly string[], ofRace = false): stri
     return "Name athletes, a group of the Athletes table, or all; or say here who this is.";
   return near.length === 0
     ? "Say here who this is, or that they are not in the squad; or correct the name, or add the athlete to the Athletes table."
-    : whoseName(near.join(" or "), "Say so here, or correct the name in its cells.");
+    : whoseName(
+        near.join(" or "),
+        "Say so under Rows in the sidebar, or correct the name in its cells.",
+      );
 }
 
 /** A tab that looks like a table, before the coach has said whether it is. */

@@ -51,7 +51,7 @@ test("a runner nobody knows is asked about, as in every other table, and the ans
       "Tomas Reyersen",
       "C2",
       ["Tomas Reyerson"],
-      "Is this Tomas Reyerson? Say so here, or correct the name in its cells.",
+      "Is this Tomas Reyerson? Say so under Rows in the sidebar, or correct the name in its cells.",
     ],
     [
       "women",

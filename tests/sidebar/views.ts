@@ -148,7 +148,7 @@ export const rows: RowCheckView = {
       cell: "C12",
       rows: 4,
       near: ["Tomas Reyerson"],
-      toDo: "Is this Tomas Reyerson? Say so here, or correct the name in its cells.",
+      toDo: "Is this Tomas Reyerson? Say so under Rows in the sidebar, or correct the name in its cells.",
     },
   ],
 };

@@ -8,6 +8,7 @@ import { nameLink } from "../../rows/name/near-name";
 import { type Waiting, waitingWords } from "../../words/waiting-rows";
 import type { NameQuestion } from "../messages";
 import { type ReadWorkbook, sureEnough } from "../read-workbook";
+import { onceARow } from "./once-a-row";
 import { unknownNames } from "./unknown-names";
 
 /** What waits for the coach's word about one athlete. */
@@ -24,7 +25,7 @@ export type WaitingRows = {
 export function waitingRows(read: ReadWorkbook, asOf: Day): (athlete: string) => WaitingRows {
   let asked: readonly NameQuestion[] | null = null;
   const spells = withNames(
-    read.issues.filter(({ issue }) => issue.table === "Availability" && issue.dropsRow),
+    onceARow(read.issues.filter(({ issue }) => issue.table === "Availability" && issue.dropsRow)),
     read.answers.names,
   );
   const { athletes } = read.rows;

@@ -7,6 +7,7 @@ import { raceName } from "../../words/race-name";
 import { waitingWords } from "../../words/waiting-rows";
 import { type SetsCut, weekNoteWords } from "../../words/week-notes";
 import type { ReadWorkbook } from "../read-workbook";
+import { onceARow } from "../row-check/once-a-row";
 import { tabsToConfirm } from "../row-check/tabs-to-confirm";
 import type { ProposedWeek } from "./proposed-week";
 
@@ -34,7 +35,9 @@ export function weekNotes({ state, today, monday, lines }: ProposedWeek): string
     return [weekNoteWords.race(label, matters, day, startMinute)];
   });
   for (const { tab } of tabsToConfirm(state.read)) notes.push(waitingWords.tab(tab));
-  const unsettled = state.read.issues.filter(({ issue }) => issue.dropsRow && waits(issue.code));
+  const unsettled = onceARow(
+    state.read.issues.filter(({ issue }) => issue.dropsRow && waits(issue.code)),
+  );
   if (unsettled.length > 0) {
     const tabs = new Set(unsettled.map(({ tab }) => tab.name));
     notes.unshift(waitingWords.unsettled(unsettled.length, [...tabs]));

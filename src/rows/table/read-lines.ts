@@ -72,18 +72,17 @@ function otherFaults(
 ): (line: readonly unknown[], row: number, before: number) => void {
   const told = new Set<string>();
   return (line, row, before) => {
-    const { issues, kept } = log;
+    const { issues } = log;
     const known = issues.slice(before);
     if (known.some(({ code }) => code === "doubled-row")) return;
     for (const { cell } of known) told.add(cell);
-    const [so, keptSo] = [issues.length, kept.length];
+    const so = issues.length;
     for (const read of cellReaders) read(line, row);
-    // Words kept are words of a record, and there is none.
-    kept.length = keptSo;
     for (const issue of log.takeBack(so)) {
       if (told.has(issue.cell)) continue;
       told.add(issue.cell);
-      issues.push(issue);
+      // Nothing of the row counts, whatever else is wrong in it.
+      issues.push({ ...issue, dropsRow: true });
     }
   };
 }

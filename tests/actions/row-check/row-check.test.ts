@@ -53,7 +53,7 @@ test("an unknown name stands once over all tables, at its first cell, and counts
       cell: "B3",
       rows: 3,
       near: ["Tomas Reyerson"],
-      toDo: "Is this Tomas Reyerson? Say so here, or correct the name in its cells.",
+      toDo: "Is this Tomas Reyerson? Say so under Rows in the sidebar, or correct the name in its cells.",
     },
   ]);
   expect(kindCounts(checked)).toEqual([{ kind: "name not among the athletes", count: 1 }]);

@@ -50,6 +50,16 @@ test("a line read first for a name that waits says so in the list, not the usual
   expect([line.odd, line.brief]).toEqual([true, "8 rows under “Petra Sandz” may be Petra Sands"]);
 });
 
+test("a spell with a bad day and a bad word is named once", () => {
+  const line = lineOf(
+    workbook([["Jo Renwick", "soon", "protocol day 2"]], "Jo Renwick"),
+    "Jo Renwick",
+  );
+  expect(line.why.filter((one) => one.startsWith("Availability"))).toEqual([
+    "Availability B2 does not count: read it before anything is lifted.",
+  ]);
+});
+
 test("a spell that was left out is named before anything is lifted, also under a name that is asked about", () => {
   const told = "Availability C2 does not count: read it before anything is lifted";
   const unread = (name: string) => workbook([[name, "2026-06-09", "protocol day 2"]], "Jo Renwick");

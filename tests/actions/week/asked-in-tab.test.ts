@@ -1,5 +1,7 @@
 import type { WeekView } from "../../../src/actions/messages";
 import { serveRequest } from "../../../src/actions/requests";
+import { askedInTab } from "../../../src/actions/week/asked-in-tab";
+import { weekColumns } from "../../../src/actions/week/plan-lines";
 import { dayFromIso, isoFromDay } from "../../../src/coaching/calendar/day";
 import { memoryWorkbook } from "../memory-workbook";
 
@@ -163,4 +165,33 @@ test("a lighter session besides those of the written week, all of which were don
     "5×3 77.5",
     "5×3 77.5",
   ]);
+});
+
+test("of a day that stands in no row of its week the fewest sets of that week were asked for, and no load", () => {
+  const columns = [...weekColumns];
+  const rows: Readonly<Record<number, Readonly<Record<string, string>>>> = {
+    5: { day: "2026-06-23", sets: "3×5", load: "75" },
+    6: { day: "2026-06-25", sets: "2×5", load: "75" },
+  };
+  const asked = askedInTab(
+    {
+      tab: { id: 1, name: "Next week" },
+      unit: "kg",
+      columnOf: Object.fromEntries(columns.map((one, at) => [one, at + 1])) as never,
+      coming: [],
+      headingAt: 4,
+      rowOf: new Map([
+        [`2026-06-22 ${name} 1`, 5],
+        [`2026-06-22 ${name} 2`, 6],
+      ]),
+      freeRow: 7,
+      text: (row, column) => rows[row]?.[columns[column - 1]!] ?? "",
+      filled: () => [],
+    },
+    {},
+  );
+  const on = (iso: string) => asked(name, dayFromIso(iso)!);
+  expect(on("2026-06-23")).toMatchObject({ sets: 3, loadKg: 75 });
+  expect(on("2026-06-24")).toMatchObject({ sets: 2, loadKg: null });
+  expect(on("2026-07-01")).toBeUndefined();
 });

@@ -62,6 +62,9 @@ test("one or none left of every load, however light, takes load off once and not
   expect(after(...fives(80, 1), ...fives(77.5, 1))[0]).toBe("5×5 77.5");
   expect(after(...fives(80, 0))[0]).toBe("5×5 75");
   expect(after(...fives(80, 0), ...fives(75, 0), ...fives(75, 0))[0]).toBe("5×5 75");
+  // A whole turn of the rotation later the heavier load says nothing more.
+  const again = times(12, { sets: 5, reps: 5, kg: 77.5, left: 1 });
+  expect(after(...fives(80, 1), ...again)[0]).toBe("5×5 75");
   // None left where one was left of more: weaker now.
   expect(after(...fives(80, 1), ...fives(77.5, 0))[0]).toBe("5×5 75");
 });
