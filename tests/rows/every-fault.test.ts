@@ -96,3 +96,40 @@ test.each<[TableName, Cells, readonly string[]]>([
 ])("in %s every cell of a row given up is told", (table, cells, told) => {
   expect(faults(table, cells).map(([cell]) => cell)).toEqual(told);
 });
+
+test("rows under a merged name and lift are not given to the athlete above where their first row has a bad day", () => {
+  const heading = ["Date", "Athlete", "Exercise", "Set", "Reps", "Load (kg)"];
+  const { records } = readTable("Sets", [
+    heading,
+    ["2026-05-04", "Bo Lind", "squat", 1, 5, 100],
+    ["2026-05-04", "", "", 2, 5, 100],
+    ["soon", "Ana Brandt", "bench press", 1, 5, 40],
+    ["2026-05-05", "", "", 2, 5, 40],
+    ["2026-05-05", "", "", 3, 5, 40],
+    ["2026-05-05", "Bo Lind", "squat", 1, 5, 100],
+    ["2026-05-05", "", "", 2, 5, 100],
+  ]);
+  const whose = records.map((one) => "exercise" in one && [one.row, one.athlete, one.exercise]);
+  expect(whose).toEqual([
+    [2, "Bo Lind", "squat"],
+    [3, "Bo Lind", "squat"],
+    [5, "Ana Brandt", "bench press"],
+    [6, "Ana Brandt", "bench press"],
+    [7, "Bo Lind", "squat"],
+    [8, "Bo Lind", "squat"],
+  ]);
+});
+
+test("a name in the diary is carried on from a row with a bad day", () => {
+  const { records } = readTable("Diary", [
+    ["Date", "Athlete", "Sleep (h)"],
+    ["2026-05-03", "Bo Lind", 7],
+    ["2026-05-04", "", 7],
+    ["soon", "Ana Brandt", 8],
+    ["2026-05-05", "", 7],
+    ["2026-05-06", "Bo Lind", 7],
+    ["2026-05-07", "", 7],
+  ]);
+  const whose = records.map((one) => "athlete" in one && one.athlete);
+  expect(whose).toEqual(["Bo Lind", "Bo Lind", "Ana Brandt", "Bo Lind", "Bo Lind"]);
+});

@@ -1,6 +1,6 @@
 import type { DiaryDay } from "../../coaching/record/diary-day";
 import { yesNoColumn } from "../column/choice-column";
-import { dayColumn, newDayAside } from "../column/day-column";
+import { newDayAside } from "../column/day-column";
 import { lengthColumn, minuteColumn } from "../column/minute-column";
 import { numberColumn } from "../column/number-column";
 import { painColumn } from "../column/pain-column";
@@ -8,8 +8,9 @@ import { textColumn } from "../column/text-column";
 import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
 import { holdsNothing } from "../value/no-value";
+import { athleteDay } from "./athlete-day";
 import { DoubledRows } from "./doubled-rows";
-import { reportBlank, reportDoubled } from "./needed";
+import { reportDoubled } from "./needed";
 import { questionDays } from "./question-days";
 import { readLines } from "./read-lines";
 
@@ -20,9 +21,8 @@ const scale = { low: 0, high: 100 };
 export function readDiaryRows(view: TableView): Reading<DiaryDay> {
   const { fields } = view;
   const aside = newDayAside();
-  const readDay = dayColumn(view, fields.day, true, aside);
+  const whose = athleteDay(view, aside);
   const minute = minuteColumn(view, fields.minute);
-  const name = textColumn(view, fields.athlete, true);
   const sleepH = lengthColumn(view, fields.sleepH, "h", { low: 0, high: 18 });
   const sleepQuality = numberColumn(view, fields.sleepQuality, scale);
   const soreness = numberColumn(view, fields.soreness, scale);
@@ -40,10 +40,9 @@ export function readDiaryRows(view: TableView): Reading<DiaryDay> {
   const reading = readLines<DiaryDay>(
     view,
     (line, row) => {
-      const day = readDay(line, row);
-      if (day === null) return null;
-      const athlete = name(line, row);
-      if (athlete === "") return reportBlank(view, fields.athlete, row);
+      const read = whose(line, row);
+      if (read === null) return null;
+      const { day, athlete } = read;
       const earlier = doubled.earlier(line, row);
       if (earlier >= 0) return reportDoubled(view, row, earlier);
       return {
@@ -66,7 +65,6 @@ export function readDiaryRows(view: TableView): Reading<DiaryDay> {
     },
     [
       minute,
-      name,
       sleepH,
       sleepQuality,
       soreness,

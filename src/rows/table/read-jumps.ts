@@ -1,7 +1,7 @@
 import type { JumpAttempt } from "../../coaching/record/jump-attempt";
 import { valueOrNull } from "../../outcome";
 import { yesNoColumn } from "../column/choice-column";
-import { dayColumn, newDayAside } from "../column/day-column";
+import { newDayAside } from "../column/day-column";
 import { minuteColumn } from "../column/minute-column";
 import { numberColumn } from "../column/number-column";
 import { plausible } from "../column/quantity";
@@ -12,6 +12,7 @@ import type { TableView } from "../table-view";
 import { isBlank } from "../value/blank";
 import { holdsNothing } from "../value/no-value";
 import { readStack } from "../value/stack";
+import { athleteDay } from "./athlete-day";
 import { DoubledRows } from "./doubled-rows";
 import { reportBlank, reportDoubled } from "./needed";
 import { questionDays } from "./question-days";
@@ -22,9 +23,8 @@ export function readJumpRows(view: TableView): Reading<JumpAttempt> {
   const { fields, log } = view;
   const dayAside = newDayAside();
   const aside: Aside = { note: "", perHand: false };
-  const readDay = dayColumn(view, fields.day, true, dayAside);
+  const whose = athleteDay(view, dayAside);
   const readMinute = minuteColumn(view, fields.minute);
-  const name = textColumn(view, fields.athlete, true);
   const readTest = textColumn(view, fields.test, true);
   const attempt = numberColumn(view, fields.attempt, { low: 1, high: 200, whole: true });
   const height = quantityColumn(view, fields.height, plausible.heightCm, aside);
@@ -40,10 +40,9 @@ export function readJumpRows(view: TableView): Reading<JumpAttempt> {
   const reading = readLines<JumpAttempt>(
     view,
     (line, row) => {
-      const day = readDay(line, row);
-      if (day === null) return null;
-      const athlete = name(line, row);
-      if (athlete === "") return reportBlank(view, fields.athlete, row);
+      const read = whose(line, row);
+      if (read === null) return null;
+      const { day, athlete } = read;
       const test = readTest(line, row);
       if (test === "") return reportBlank(view, fields.test, row);
       const number = attempt(line, row);
@@ -77,7 +76,6 @@ export function readJumpRows(view: TableView): Reading<JumpAttempt> {
     },
     [
       readMinute,
-      name,
       readTest,
       attempt,
       height,

@@ -1,6 +1,6 @@
 import type { Run } from "../../coaching/record/run";
 import { choiceColumn } from "../column/choice-column";
-import { dayColumn, newDayAside } from "../column/day-column";
+import { newDayAside } from "../column/day-column";
 import { lengthColumn, minuteColumn } from "../column/minute-column";
 import { numberColumn } from "../column/number-column";
 import { plausible } from "../column/quantity";
@@ -12,8 +12,9 @@ import type { RowNote } from "../layout/row-note";
 import type { Reading } from "../reading";
 import type { TableView } from "../table-view";
 import { cellAddress } from "../value/cell-address";
+import { athleteDay } from "./athlete-day";
 import { DoubledRows } from "./doubled-rows";
-import { reportBlank, reportDoubled } from "./needed";
+import { reportDoubled } from "./needed";
 import { readLines } from "./read-lines";
 import { runInWords, runKindIn } from "./run-in-words";
 import { runKinds } from "./run-kinds";
@@ -25,9 +26,8 @@ const restDay = /^(?:rest(?: day)?|off|day off|no run|ruhe(?:tag)?|frei|pause)$/
 export function readRunRows(view: TableView): Reading<Run> {
   const { fields } = view;
   const aside = newDayAside();
-  const readDay = dayColumn(view, fields.day, true, aside);
+  const whose = athleteDay(view, aside);
   const minute = minuteColumn(view, fields.minute);
-  const name = textColumn(view, fields.athlete, true);
   const kindOf = choiceColumn(view, fields.kind, runKinds, "read on", runKindIn);
   const isRest = (line: readonly unknown[]) =>
     restDay.test(plainWords(line[fields.kind?.index ?? -1]));
@@ -47,10 +47,9 @@ export function readRunRows(view: TableView): Reading<Run> {
   const reading = readLines<Run>(
     view,
     (line, row) => {
-      const day = readDay(line, row);
-      if (day === null) return null;
-      const athlete = name(line, row);
-      if (athlete === "") return reportBlank(view, fields.athlete, row);
+      const read = whose(line, row);
+      if (read === null) return null;
+      const { day, athlete } = read;
       const more = words(line, row);
       const left: string[] = [];
       const figure = (field: keyof typeof own): number | null => {
@@ -84,7 +83,7 @@ export function readRunRows(view: TableView): Reading<Run> {
       const isRun = run.minutes || run.km || run.exertion;
       return !isRun && (isRest(line) || run.minutes === 0) ? "no-record" : run;
     },
-    [minute, name, kindOf, ...Object.values(own), note],
+    [minute, kindOf, ...Object.values(own), note],
   );
   return notes.length === 0 ? reading : { ...reading, notes };
 }

@@ -1,10 +1,10 @@
 import type { LiftingSet } from "../../coaching/record/lifting-set";
-import { dayColumn } from "../column/day-column";
 import { textColumn } from "../column/text-column";
 import type { Somebody } from "../issue-log";
 import type { CellReader } from "../table-view";
 import { isBlank } from "../value/blank";
 import { isMark } from "../value/no-value";
+import { athleteDay } from "./athlete-day";
 import { reportBlank } from "./needed";
 import { notDoneCells } from "./not-done";
 import { type LineResult, wordsAlone } from "./read-lines";
@@ -16,21 +16,19 @@ export function whoseSet(
 ): CellReader<LineResult<Pick<LiftingSet, "day" | "athlete" | "exercise">>> {
   const { view, days } = being;
   const { fields } = view;
-  const readDay = dayColumn(view, fields.day, true, days);
-  const name = textColumn(view, fields.athlete, true);
+  const whose = athleteDay(view, days);
   const lift = textColumn(view, fields.exercise, true);
   const isComment = commentRows(being);
   const isUndone = undoneRows(being);
   return (line, row) => {
     if (isComment(line)) return null;
-    const day = readDay(line, row);
-    if (day === null) return null;
-    const athlete = name(line, row);
-    if (athlete === "") return reportBlank(view, fields.athlete, row);
+    const read = whose(line, row);
+    // Read past a bad day, too: it may be carried on to the rows below.
     const exercise = lift(line, row);
-    if (isUndone(line, row, { athlete, day })) return "no-record";
+    if (read === null) return null;
+    if (isUndone(line, row, read)) return "no-record";
     if (exercise === "") return reportBlank(view, fields.exercise, row);
-    return { day, athlete, exercise };
+    return { day: read.day, athlete: read.athlete, exercise };
   };
 }
 
